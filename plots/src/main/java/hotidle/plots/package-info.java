@@ -1,0 +1,2 @@
+/** Tmp. */
+package hotidle.plots;

@@ -1,0 +1,34 @@
+package hotidle.duty;
+
+import hotidle.part.Setting;
+import java.util.Map;
+
+/**
+ * A point of duty at which a unit is judged.
+ *
+ * @param name         for example hot-idle
+ * @param about        in a few words
+ * @param speed        engine speed [rev/s]
+ * @param range        range engaged
+ * @param lockup       lockup state
+ * @param engineTorque [N·m]
+ * @param torqueRatio  turbine torque over engine torque [-]
+ * @param temperatures of each region [K]
+ * @param commands     pilot pressure asked of solenoids other than the one of the line command [Pa]
+ */
+public record DutyPoint(
+        String name,
+        String about,
+        double speed,
+        String range,
+        Setting.Lockup lockup,
+        double engineTorque,
+        double torqueRatio,
+        Map<String, Double> temperatures,
+        Map<String, Double> commands) {
+
+    public DutyPoint {
+        temperatures = Map.copyOf(temperatures);
+        commands = Map.copyOf(commands);
+    }
+}

@@ -1,0 +1,46 @@
+package hotidle.duty;
+
+import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.part.SpoolValve;
+
+/** Another set pressure for a unit: command and spring together. */
+public final class SetPressure {
+
+    private SetPressure() {}
+
+    /**
+     * Scales the command so that its highest value is the pressure asked for, and solves the regulator's preload so that it
+     * balances there in the forward ranges; reverse follows by its areas.
+     *
+     * @param unit     as it is
+     * @param pressure highest set pressure in the forward ranges [Pa], above zero
+     * @throws IllegalArgumentException where the unit has no forward range or the pressure is not above zero
+     */
+    public static Unit of(Unit unit, double pressure) {
+        if (!(pressure > 0)) {
+            throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
+        }
+        Command old = unit.command();
+        Command scaled =
+                old.with(old.lineByTorque().scaled(pressure / old.lineByTorque().highest()));
+        String forward = unit.ranges().stream()
+                .filter(Range::forward)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(unit.circuit() + " has no forward range"))
+                .name();
+        double pilot = scaled.pilotByLine().at(pressure);
+        double preload = scaled.preloadFor(unit.network(), forward, pilot, pressure);
+        return unit.with(withPreload(unit.network(), old.regulator(), preload), scaled);
+    }
+
+    private static Network withPreload(Network network, String regulator, double preload) {
+        Placed placed = network.part(regulator).orElseThrow();
+        SpoolValve valve = (SpoolValve) placed.part();
+        SpoolValve.Spring spring = valve.spring();
+        SpoolValve.Spring loaded =
+                new SpoolValve.Spring(spring.rate(), preload, spring.low(), spring.high(), spring.friction());
+        return network.with(
+                placed.with(new SpoolValve(valve.ports(), valve.openings(), valve.areas(), loaded, valve.stuck())));
+    }
+}

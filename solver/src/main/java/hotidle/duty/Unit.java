@@ -1,0 +1,62 @@
+package hotidle.duty;
+
+import hotidle.network.Conditions;
+import hotidle.network.Network;
+import hotidle.oil.Oil;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A whole unit as one build has it.
+ *
+ * @param circuit name of the circuit
+ * @param build   name of the build
+ * @param network nodes and parts
+ * @param oil     the oil in it
+ * @param ambient absolute ambient pressure [Pa]
+ * @param ranges  all ranges
+ * @param command how line pressure is commanded
+ * @param duties  duty points, in the order in which they are shown
+ * @param taps    gauge taps
+ */
+public record Unit(
+        String circuit,
+        String build,
+        Network network,
+        Oil oil,
+        double ambient,
+        List<Range> ranges,
+        Command command,
+        List<DutyPoint> duties,
+        List<Tap> taps) {
+
+    public Unit {
+        ranges = List.copyOf(ranges);
+        duties = List.copyOf(duties);
+        taps = List.copyOf(taps);
+    }
+
+    /** The conditions of a duty point, with the line pressure command for its engine torque. */
+    public Conditions conditions(DutyPoint duty) {
+        Map<String, Double> commands = new HashMap<>(duty.commands());
+        commands.put(command.solenoid(), command.pilot(duty.engineTorque()));
+        return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
+    }
+
+    /** The duty point of a name. */
+    public Optional<DutyPoint> duty(String name) {
+        return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();
+    }
+
+    /** The range of a name. */
+    public Optional<Range> range(String name) {
+        return ranges.stream().filter(range -> range.name().equals(name)).findFirst();
+    }
+
+    /** The same unit with another network and command. */
+    public Unit with(Network otherNetwork, Command otherCommand) {
+        return new Unit(circuit, build, otherNetwork, oil, ambient, ranges, otherCommand, duties, taps);
+    }
+}

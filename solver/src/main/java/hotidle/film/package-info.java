@@ -1,0 +1,2 @@
+/** film. */
+package hotidle.film;

@@ -1,0 +1,65 @@
+package hotidle.law;
+
+/**
+ * A ball or poppet on a spring: shut up to its cracking pressure, then lifting in proportion until its stop.
+ *
+ * <pre>
+ * Lift      x = (Δp·A − F0)/k between 0 and its stop, A = π·d²/4
+ * Cracking  F0/A; full lift at (F0 + k·stop)/A; A. Esposito, Fluid Power with Applications, Ex. 8-1
+ * Flow      curtain area π·d·x as a sharp opening, {@link Hole}; creeping limit that of the round hole of the same area
+ * Shut      the leak of an annular gap between ball and seat, both ways
+ * </pre>
+ *
+ * @param seat                 d [m]
+ * @param springRate           k [N/m]
+ * @param preload              F0 [N]
+ * @param stop                 largest lift [m]
+ * @param dischargeCoefficient Cd [-]
+ * @param leak                 leak past the seat, open or shut
+ */
+public record Poppet(
+        double seat, double springRate, double preload, double stop, double dischargeCoefficient, SeriesLoss leak)
+        implements Restriction {
+
+    @Override
+    public Flow flow(double drop, double density, double viscosity) {
+        Flow past = leak.flow(drop, density, viscosity);
+        double lift = lift(drop);
+        if (lift <= 0) {
+            return past;
+        }
+        double area = Math.PI * seat * lift;
+        double diameter = Math.sqrt(4 * area / Math.PI);
+        double viscous = Hole.viscous(diameter, 0);
+        double kinetic = Hole.kinetic(area, dischargeCoefficient);
+        Flow open = new SeriesLoss(viscous, kinetic).flow(drop, density, viscosity);
+        double liftSlope = lift < stop ? seatArea() / springRate : 0;
+        double byLift = -(1.5 * viscous * open.byViscous() + 2 * kinetic * open.byKinetic()) / lift;
+        return new Flow(
+                past.q() + open.q(),
+                past.byDrop() + open.byDrop() + byLift * liftSlope,
+                0,
+                0,
+                past.byViscosity() + open.byViscosity(),
+                past.byDensity() + open.byDensity());
+    }
+
+    /** Lift [m] under a drop [Pa]. */
+    public double lift(double drop) {
+        return Math.min(Math.max((drop * seatArea() - preload) / springRate, 0), stop);
+    }
+
+    /** Drop at which it opens [Pa]. */
+    public double crackingPressure() {
+        return preload / seatArea();
+    }
+
+    /** Drop at which it meets its stop [Pa]. */
+    public double fullLiftPressure() {
+        return (preload + springRate * stop) / seatArea();
+    }
+
+    private double seatArea() {
+        return Math.PI * seat * seat / 4;
+    }
+}

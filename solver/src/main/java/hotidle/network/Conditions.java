@@ -1,0 +1,50 @@
+package hotidle.network;
+
+import hotidle.oil.Oil;
+import hotidle.part.Setting;
+import java.util.Map;
+
+/**
+ * What is given for one solve.
+ *
+ * @param speed        engine and pump speed [rev/s], 0 or more
+ * @param range        range engaged
+ * @param lockup       lockup state
+ * @param oil          the oil
+ * @param ambient      absolute ambient pressure [Pa]
+ * @param temperatures of each region [K]
+ * @param commands     pilot pressure asked of each solenoid [Pa]
+ */
+public record Conditions(
+        double speed,
+        String range,
+        Setting.Lockup lockup,
+        Oil oil,
+        double ambient,
+        Map<String, Double> temperatures,
+        Map<String, Double> commands) {
+
+    public Conditions {
+        temperatures = Map.copyOf(temperatures);
+        commands = Map.copyOf(commands);
+        if (!(speed >= 0)) {
+            throw new IllegalArgumentException("speed is " + speed + " rev/s and must not be below zero");
+        }
+    }
+
+    /** The same at another speed [rev/s]. */
+    public Conditions atSpeed(double other) {
+        return new Conditions(other, range, lockup, oil, ambient, temperatures, commands);
+    }
+
+    /** What one part is given. */
+    public Setting setting(Placed placed) {
+        Double temperature = temperatures.get(placed.region());
+        if (temperature == null) {
+            throw new IllegalArgumentException(
+                    placed.name() + " is in region " + placed.region() + ", which has no temperature");
+        }
+        return new Setting(
+                speed, range, lockup, oil.at(temperature, ambient), commands.getOrDefault(placed.name(), 0.0));
+    }
+}

@@ -1,0 +1,253 @@
+package hotidle.newton;
+
+import hotidle.network.Conditions;
+import hotidle.network.Network;
+import hotidle.network.Node;
+import hotidle.network.Placed;
+import hotidle.network.Signal;
+import hotidle.part.Form;
+import hotidle.part.Part;
+import hotidle.part.PumpChamber;
+import hotidle.part.Reading;
+import hotidle.part.Setting;
+import hotidle.part.Stamp;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+
+/**
+ * The equations of a network: mass balance of each free node, balance of each own state. Unknowns are the free pressures [Pa],
+ * then the states. The pattern is found once; values are written into arrays that stay.
+ */
+final class Equations {
+
+    /** The balance is judged against the pump's flow, but against this at least [m³/s]. */
+    private static final double LEAST_SCALE = 1e-6;
+
+    private final Network network;
+    private final Map<String, Integer> unknownOf = new HashMap<>();
+    private final List<String> names = new ArrayList<>();
+    private final Bound[] bounds;
+    private final Pattern pattern;
+    private final int nodes;
+    private final Form.State[] states;
+
+    /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. */
+    final double[] value;
+
+    final double[] slope;
+
+    private Conditions conditions;
+    private double massScale;
+    private double scaleDensity;
+
+    /** A part bound to its rows and columns. */
+    private static final class Bound {
+        final Placed placed;
+        final Reading reading;
+        final Stamp stamp;
+        final int[] rows;
+        final int[] columns;
+        final double[] held;
+        int[] places;
+        Part.Law law;
+
+        Bound(Placed placed, int[] rows, int[] columns, double[] held) {
+            this.placed = placed;
+            Form form = placed.part().form();
+            reading = new Reading(form);
+            stamp = new Stamp(form);
+            this.rows = rows;
+            this.columns = columns;
+            this.held = held;
+        }
+
+        void read(double[] unknowns) {
+            for (int c = 0; c < columns.length; c++) {
+                reading.set(c, columns[c] >= 0 ? unknowns[columns[c]] : held[c]);
+            }
+        }
+    }
+
+    Equations(Network network) {
+        this.network = network;
+        Map<String, Double> heldAt = new HashMap<>();
+        for (Node node : network.nodes()) {
+            if (node.held().isPresent()) {
+                heldAt.put(node.name(), node.held().getAsDouble());
+            } else {
+                unknownOf.put(node.name(), names.size());
+                names.add("node " + node.name());
+            }
+        }
+        nodes = names.size();
+        List<Form.State> all = new ArrayList<>();
+        for (Placed placed : network.parts()) {
+            for (Form.State state : placed.part().form().states()) {
+                unknownOf.put(placed.name() + "." + state.name(), names.size());
+                names.add("part " + placed.name() + " (" + state.name() + ")");
+                all.add(state);
+            }
+        }
+        states = all.toArray(Form.State[]::new);
+        bounds = network.parts().stream().map(placed -> bind(placed, heldAt)).toArray(Bound[]::new);
+        pattern = findPattern();
+        value = new double[names.size()];
+        slope = new double[pattern.rows().length];
+    }
+
+    private Bound bind(Placed placed, Map<String, Double> heldAt) {
+        Form form = placed.part().form();
+        int ports = form.ports().size();
+        int own = form.states().size();
+        int[] rows = new int[ports + own];
+        int[] columns = new int[ports + own + form.signals().size()];
+        double[] held = new double[columns.length];
+        for (int p = 0; p < ports; p++) {
+            String node = placed.nodes().get(p);
+            rows[p] = columns[p] = unknownOf.getOrDefault(node, -1);
+            held[p] = heldAt.getOrDefault(node, 0.0);
+        }
+        for (int s = 0; s < own; s++) {
+            rows[ports + s] = columns[ports + s] =
+                    unknownOf.get(placed.name() + "." + form.states().get(s).name());
+        }
+        for (int s = 0; s < form.signals().size(); s++) {
+            Signal signal = placed.signals().get(s);
+            String key = signal.state().isEmpty() ? signal.owner() : signal.owner() + "." + signal.state();
+            if (!unknownOf.containsKey(key) && !heldAt.containsKey(key)) {
+                throw new IllegalArgumentException(placed.name() + " reads " + key + ", which is not there");
+            }
+            columns[ports + own + s] = unknownOf.getOrDefault(key, -1);
+            held[ports + own + s] = heldAt.getOrDefault(key, 0.0);
+        }
+        return new Bound(placed, rows, columns, held);
+    }
+
+    private Pattern findPattern() {
+        @SuppressWarnings({"unchecked", "rawtypes"})
+        TreeSet<Integer>[] columns = new TreeSet[names.size()];
+        for (int j = 0; j < columns.length; j++) {
+            columns[j] = new TreeSet<>(List.of(j));
+        }
+        for (Bound bound : bounds) {
+            for (int column : bound.columns) {
+                for (int row : bound.rows) {
+                    if (column >= 0 && row >= 0) {
+                        columns[column].add(row);
+                    }
+                }
+            }
+        }
+        Pattern found = Pattern.of(columns);
+        for (Bound bound : bounds) {
+            bound.places = new int[bound.rows.length * bound.columns.length];
+            for (int r = 0; r < bound.rows.length; r++) {
+                for (int c = 0; c < bound.columns.length; c++) {
+                    boolean inside = bound.rows[r] >= 0 && bound.columns[c] >= 0;
+                    bound.places[r * bound.columns.length + c] =
+                            inside ? found.place(bound.rows[r], bound.columns[c]) : -1;
+                }
+            }
+        }
+        return found;
+    }
+
+    /** Settles what is given for a solve. */
+    void set(Conditions given) {
+        conditions = given;
+        double swept = 0;
+        scaleDensity = 0;
+        for (Bound bound : bounds) {
+            Setting setting = given.setting(bound.placed);
+            bound.law = bound.placed.part().law(setting);
+            scaleDensity = Math.max(scaleDensity, setting.oil().liquidDensity());
+            if (bound.placed.part() instanceof PumpChamber chamber) {
+                swept += chamber.displacement() * given.speed();
+            }
+        }
+        massScale = scaleDensity * Math.max(swept, LEAST_SCALE);
+    }
+
+    /** Evaluates all parts at the unknowns into {@link #value} and {@link #slope}. */
+    void evaluate(double[] unknowns) {
+        java.util.Arrays.fill(value, 0);
+        java.util.Arrays.fill(slope, 0);
+        for (Bound bound : bounds) {
+            bound.read(unknowns);
+            bound.stamp.clear();
+            bound.law.evaluate(bound.reading, bound.stamp);
+            scatter(bound);
+        }
+    }
+
+    private void scatter(Bound bound) {
+        int width = bound.columns.length;
+        for (int r = 0; r < bound.rows.length; r++) {
+            if (bound.rows[r] < 0) {
+                continue;
+            }
+            value[bound.rows[r]] += bound.stamp.value(r);
+            for (int c = 0; c < width; c++) {
+                int place = bound.places[r * width + c];
+                if (place >= 0) {
+                    slope[place] += bound.stamp.slope(r, c);
+                }
+            }
+        }
+    }
+
+    int size() {
+        return names.size();
+    }
+
+    int nodes() {
+        return nodes;
+    }
+
+    Form.State state(int unknown) {
+        return states[unknown - nodes];
+    }
+
+    Pattern pattern() {
+        return pattern;
+    }
+
+    /** What a node's mass balance is judged against [kg/s]. */
+    double massScale() {
+        return massScale;
+    }
+
+    double scaleDensity() {
+        return scaleDensity;
+    }
+
+    String name(int unknown) {
+        return names.get(unknown);
+    }
+
+    Integer unknown(String name) {
+        return unknownOf.get(name);
+    }
+
+    Network network() {
+        return network;
+    }
+
+    Conditions conditions() {
+        return conditions;
+    }
+
+    /** Visits each part with its reading at the unknowns. */
+    void read(double[] unknowns, java.util.function.BiConsumer<Placed, LawAt> visitor) {
+        for (Bound bound : bounds) {
+            bound.read(unknowns);
+            visitor.accept(bound.placed, new LawAt(bound.law, bound.reading));
+        }
+    }
+
+    /** A law and what it reads. */
+    record LawAt(Part.Law law, Reading reading) {}
+}

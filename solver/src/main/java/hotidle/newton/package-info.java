@@ -1,0 +1,2 @@
+/** Newton's method on a network: assembly, linear algebra, globalisation and the fallback. */
+package hotidle.newton;

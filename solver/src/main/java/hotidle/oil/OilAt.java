@@ -1,0 +1,65 @@
+package hotidle.oil;
+
+/**
+ * Oil at one temperature. Pressures are gauge [Pa].
+ *
+ * <pre>
+ * Mixture   ρ(p) = ρ·(1 − φ) / (1 − φ + φ·pa/(p + pa)): Boyle's law for the air, φ at ambient pressure pa
+ * Numerics  p + pa is kept above zero as ½(P + √(P² + 4·FLOOR²)): 0.01 % at 0.1 bar absolute, nothing to speak of above
+ * </pre>
+ *
+ * @param temperature [K]
+ * @param liquidDensity density of the oil without air [kg/m³]
+ * @param viscosity   dynamic viscosity at ambient pressure [Pa·s]
+ * @param barus       [1/Pa]
+ * @param airFraction [-]
+ * @param ambient     absolute ambient pressure [Pa]
+ * @param release     gauge pressure at which air is released [Pa]
+ */
+public record OilAt(
+        double temperature,
+        double liquidDensity,
+        double viscosity,
+        double barus,
+        double airFraction,
+        double ambient,
+        double release) {
+
+    /** Standard atmosphere, ISO 2533:1975 [Pa]. */
+    public static final double STANDARD_ATMOSPHERE = 101_325;
+
+    private static final double FLOOR = 100;
+
+    /** Density of the mixture [kg/m³] at a gauge pressure [Pa]. */
+    public double density(double p) {
+        double liquid = 1 - airFraction;
+        return liquidDensity * liquid / (liquid + airFraction * ambient / absolute(p));
+    }
+
+    /** dρ/dp [kg/(m³·Pa)]. */
+    public double densitySlope(double p) {
+        if (airFraction == 0) {
+            return 0;
+        }
+        double liquid = 1 - airFraction;
+        double absolute = absolute(p);
+        double bulk = liquid + airFraction * ambient / absolute;
+        double absoluteSlope = absolute / Math.sqrt((p + ambient) * (p + ambient) + 4 * FLOOR * FLOOR);
+        return liquidDensity * liquid / (bulk * bulk) * airFraction * ambient / (absolute * absolute) * absoluteSlope;
+    }
+
+    /** Dynamic viscosity [Pa·s] at a gauge pressure [Pa]. */
+    public double viscosity(double p) {
+        return barus == 0 ? viscosity : viscosity * Math.exp(Math.min(barus * p, 50));
+    }
+
+    /** dμ/dp [s]. */
+    public double viscositySlope(double p) {
+        return barus == 0 || barus * p > 50 ? 0 : barus * viscosity(p);
+    }
+
+    private double absolute(double p) {
+        double sum = p + ambient;
+        return (sum + Math.sqrt(sum * sum + 4 * FLOOR * FLOOR)) / 2;
+    }
+}

@@ -1,0 +1,2 @@
+/** The oil: density, viscosity and entrained air. */
+package hotidle.oil;

@@ -1,0 +1,29 @@
+package hotidle.part;
+
+import hotidle.law.Slot;
+
+/**
+ * The leak between a bore and the valve or shaft in it; law and source in {@link Slot}.
+ *
+ * @param fit          bore and valve, diametral
+ * @param length       of the land [m]
+ * @param eccentricity [-], 0 concentric to 1 touching the wall
+ */
+public record AnnularGap(Fit fit, double length, double eccentricity) implements Part {
+
+    public AnnularGap {
+        Check.positive("gap length", length);
+        Check.within("eccentricity", eccentricity, 0, 1);
+    }
+
+    @Override
+    public Form form() {
+        return Form.THROUGH;
+    }
+
+    @Override
+    public Law law(Setting setting) {
+        double clearance = fit.gap(setting.oil().temperature()) / 2;
+        return new Through(Slot.annular(fit.inner(), clearance, length, eccentricity), setting.oil());
+    }
+}

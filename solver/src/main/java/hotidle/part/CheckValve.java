@@ -1,0 +1,49 @@
+package hotidle.part;
+
+import hotidle.law.Poppet;
+import java.util.List;
+
+/**
+ * A check valve: a ball or poppet that lets oil through from one port to the other, and back only as a leak; law and source in
+ * {@link Poppet}.
+ */
+public record CheckValve(Poppet poppet) implements Part {
+
+    public CheckValve {
+        Check.positive("seat diameter", poppet.seat());
+        Check.positive("spring rate", poppet.springRate());
+        Check.notNegative("spring preload", poppet.preload());
+        Check.positive("largest lift", poppet.stop());
+        Check.within("discharge coefficient", poppet.dischargeCoefficient(), 0.3, 1);
+    }
+
+    @Override
+    public Form form() {
+        return Form.THROUGH;
+    }
+
+    @Override
+    public Law law(Setting setting) {
+        return poppetLaw(poppet, setting);
+    }
+
+    static Law poppetLaw(Poppet poppet, Setting setting) {
+        Through through = new Through(poppet, setting.oil());
+        return new Law() {
+            @Override
+            public void evaluate(Reading in, Stamp out) {
+                through.evaluate(in, out);
+            }
+
+            @Override
+            public List<Stream> streams(Reading in) {
+                return through.streams(in);
+            }
+
+            @Override
+            public List<Measure> measures(Reading in) {
+                return List.of(new Measure("lift_m", poppet.lift(in.pressure(0) - in.pressure(1))));
+            }
+        };
+    }
+}

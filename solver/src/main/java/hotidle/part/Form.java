@@ -1,0 +1,48 @@
+package hotidle.part;
+
+import java.util.List;
+
+/**
+ * The shape of a part as the solver sees it.
+ *
+ * @param ports   names of the ports; a port without flow only reads its node
+ * @param states  own states
+ * @param signals names of the pressures and states read from elsewhere
+ */
+public record Form(List<String> ports, List<State> states, List<String> signals) {
+
+    public Form {
+        ports = List.copyOf(ports);
+        states = List.copyOf(states);
+        signals = List.copyOf(signals);
+    }
+
+    /** The form of a path between two ports. */
+    public static final Form THROUGH = new Form(List.of("from", "to"), List.of(), List.of());
+
+    /**
+     * A part's own unknown between two stops.
+     *
+     * @param name      for example position
+     * @param low       lower stop
+     * @param high      upper stop, not below the lower
+     * @param start     where a cold solve starts
+     * @param stiffness usual slope dF/dx of its balance [balance/state], above zero
+     * @param scale     what its balance is judged against, for example the spring force [N]
+     */
+    public record State(String name, double low, double high, double start, double stiffness, double scale) {
+
+        public State {
+            if (!(high >= low && stiffness > 0 && scale > 0)) {
+                throw new IllegalArgumentException("state " + name + ": stops " + low + " to " + high + ", stiffness "
+                        + stiffness + " and scale " + scale + " must rise and be above zero");
+            }
+            start = Math.min(Math.max(start, low), high);
+        }
+
+        /** The same state held at one place, as by a spool that is stuck. */
+        public State heldAt(double place) {
+            return new State(name, place, place, place, stiffness, scale);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package hotidle.part;
+
+/**
+ * One kind of part, with its dimensions. It knows neither its name nor the nodes it stands between.
+ *
+ * <p>A part has any number of ports, of own states and of signals read from elsewhere. What changes from one duty to the next
+ * but not within a solve (speed, range, temperatures and so clearances) is settled once in {@link #law}; the law that comes
+ * back is evaluated in the inner loop.
+ */
+public sealed interface Part
+        permits AnnularGap,
+                Bushing,
+                CheckValve,
+                Clutch,
+                Converter,
+                Cooler,
+                FaceGap,
+                Filter,
+                FlatGap,
+                LubeBranch,
+                Orifice,
+                Passage,
+                PumpChamber,
+                PumpInlet,
+                ReliefValve,
+                SealingRing,
+                Selector,
+                Solenoid,
+                SpoolValve {
+
+    /** Ports, own states and signals, in the order in which the law counts them. */
+    Form form();
+
+    /**
+     * This part at one duty.
+     *
+     * @param setting what is given for the whole solve
+     */
+    Law law(Setting setting);
+
+    /** A law of flow and balance at one duty. */
+    interface Law {
+
+        /**
+         * Adds flows, balances and slopes at the state read.
+         *
+         * <p>Flow at a port is a mass flow [kg/s], positive from the node into the part. A state x between its stops has a
+         * balance F(x) that rises with x: zero between the stops, zero or more at the lower one, zero or less at the upper.
+         */
+        void evaluate(Reading in, Stamp out);
+
+        /** The paths that oil takes through the part at the state read; their flows add up to the flow at each port. */
+        Iterable<Stream> streams(Reading in);
+
+        /** What else a reader wants to know: name with unit at its end, value in SI. */
+        default Iterable<Measure> measures(Reading in) {
+            return java.util.List.of();
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package hotidle.part;
+
+import hotidle.oil.OilAt;
+
+/**
+ * What a part is given for a whole solve.
+ *
+ * @param speed   engine and pump speed [rev/s]
+ * @param range   name of the range engaged
+ * @param lockup  lockup state
+ * @param oil     oil at the temperature of the part's region
+ * @param command pilot pressure asked of the part, where it is a solenoid [Pa], otherwise 0
+ */
+public record Setting(double speed, String range, Lockup lockup, OilAt oil, double command) {
+
+    /** State of the converter's lockup clutch. */
+    public enum Lockup {
+        OFF,
+        SLIPPING,
+        ON
+    }
+}

@@ -1,0 +1,286 @@
+package hotidle.part;
+
+import hotidle.law.Flow;
+import hotidle.law.Hole;
+import hotidle.law.SeriesLoss;
+import hotidle.law.Slot;
+import hotidle.oil.OilAt;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A spool on a spring: any number of metering openings and of pressure areas. Regulator, boost, converter limit, lockup and
+ * solenoid-feed valves are all this part.
+ *
+ * <pre>
+ * Balance    Σ p·A − preload − k·x − Σ flow force = 0 between the stops; areas that open the valve count positive. The solver
+ *            sees F = preload + k·x + Σ flow force − Σ p·A, which rises with x.
+ * Opening    area w·√(a² + c²), Cd: H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 (from memory), c the radial clearance;
+ *            before it, in series, an annular gap of the overlap's length, {@link Slot}
+ * Flow force 2·Cd·Cv·cos 69°·w·a·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
+ *            which is the whole of it at any opening that matters.
+ * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), overlap = ½·(√(s² + c²) − s): an edge rounded over the
+ *            clearance. Value and all slopes are continuous; at s = 10·c the opening is 0.25 % too large, at s = −10·c the
+ *            overlap 0.25 % too long.
+ * </pre>
+ *
+ * @param ports    names of the ports
+ * @param openings metering openings
+ * @param areas    pressure areas
+ * @param spring   spring, stops and friction
+ * @param stuck    position in which it is stuck, if it is [m]
+ */
+public record SpoolValve(
+        List<String> ports, List<Opening> openings, List<Area> areas, Spring spring, OptionalDouble stuck)
+        implements Part {
+
+    /** Velocity coefficient of the jet, Merritt 1967 §5-2 (from memory). */
+    private static final double VELOCITY = 0.98;
+
+    private static final double JET_COSINE = Math.cos(Math.toRadians(69));
+
+    /**
+     * A metering opening of the spool.
+     *
+     * @param name         what it does, for example bypass
+     * @param from         number of one port
+     * @param to           number of the other
+     * @param fit          bore and land, diametral
+     * @param share        share of the circumference that is open [-], 1 for a full annulus
+     * @param edge         position at which the overlap is zero [m]
+     * @param opensUp      true where it opens as x rises
+     * @param eccentricity of the land in its bore [-]
+     * @param discharge    Cd [-]
+     */
+    public record Opening(
+            String name,
+            int from,
+            int to,
+            Fit fit,
+            double share,
+            double edge,
+            boolean opensUp,
+            double eccentricity,
+            double discharge) {
+
+        public Opening {
+            Check.within("share of the circumference", share, 0.001, 1);
+            Check.within("eccentricity", eccentricity, 0, 1);
+            Check.within("discharge coefficient", discharge, 0.3, 1);
+        }
+    }
+
+    /**
+     * A pressure area.
+     *
+     * @param port   number of the port whose pressure acts
+     * @param area   [m²], positive where the pressure opens the valve
+     * @param ranges ranges in which it is fed, empty for all; elsewhere it is drained to the sump
+     */
+    public record Area(int port, double area, Set<String> ranges) {
+        public Area {
+            ranges = Set.copyOf(ranges);
+        }
+
+        /** Whether the area is fed in a range. */
+        public boolean fedIn(String range) {
+            return ranges.isEmpty() || ranges.contains(range);
+        }
+    }
+
+    /**
+     * Spring, stops and friction.
+     *
+     * @param rate     k [N/m]
+     * @param preload  at x = 0, shims included [N]; above zero where it holds the valve shut
+     * @param low      lower stop [m]
+     * @param high     upper stop [m]
+     * @param friction F [N]
+     */
+    public record Spring(double rate, double preload, double low, double high, double friction) {
+        public Spring {
+            Check.positive("spring rate", rate);
+            Check.notNegative("spool friction", friction);
+            Check.within("upper stop", high, low, low + 0.1);
+        }
+    }
+
+    public SpoolValve {
+        ports = List.copyOf(ports);
+        openings = List.copyOf(openings);
+        areas = List.copyOf(areas);
+    }
+
+    /** Net opening force of the pressures alone [N]. */
+    public double pressureForce(String range, java.util.function.IntToDoubleFunction pressure) {
+        double force = 0;
+        for (Area area : areas) {
+            if (area.fedIn(range)) {
+                force += area.area() * pressure.applyAsDouble(area.port());
+            }
+        }
+        return force;
+    }
+
+    @Override
+    public Form form() {
+        double scale =
+                Math.max(Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.high)));
+        Form.State position = new Form.State(
+                "position", spring.low, spring.high, spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
+        return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());
+    }
+
+    @Override
+    public Law law(Setting setting) {
+        return new Spool(this, setting);
+    }
+
+    private static final class Spool implements Law {
+        private final SpoolValve valve;
+        private final String range;
+        private final OilAt oil;
+        private final double[] clearance;
+
+        Spool(SpoolValve valve, Setting setting) {
+            this.valve = valve;
+            range = setting.range();
+            oil = setting.oil();
+            clearance = valve.openings.stream()
+                    .mapToDouble(o -> Math.max(o.fit.gap(oil.temperature()) / 2, TIGHTEST))
+                    .toArray();
+        }
+
+        /** A land that would bind when cold is left this radial clearance [m]; it must move to work at all. */
+        private static final double TIGHTEST = 0.5e-6;
+
+        @Override
+        public void evaluate(Reading in, Stamp out) {
+            double x = in.state(0);
+            out.balance(0, valve.spring.preload + valve.spring.rate * x);
+            out.balanceSlope(0, in.own(0), valve.spring.rate);
+            for (Area area : valve.areas) {
+                if (area.fedIn(range)) {
+                    out.balance(0, -area.area * in.pressure(area.port));
+                    out.balanceSlope(0, in.port(area.port), -area.area);
+                }
+            }
+            for (int i = 0; i < clearance.length; i++) {
+                meter(valve.openings.get(i), clearance[i], in, out);
+            }
+        }
+
+        private void meter(Opening opening, double c, Reading in, Stamp out) {
+            double sign = opening.opensUp ? 1 : -1;
+            Edge edge = Edge.at(opening, c, sign * (in.state(0) - opening.edge));
+            Flow flow = out.pass(in, opening.from, opening.to, edge.loss(), oil);
+            double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
+            double density = oil.density(mean);
+            double byOpening = flow.byViscous() * edge.viscousSlope + flow.byKinetic() * edge.kineticSlope;
+            out.moveSlope(opening.from, opening.to, in.own(0), sign * density * byOpening);
+
+            // force = g·D with g = 2·Cd·Cv·cos 69°·w·a and D = kinetic·ρ·q², the kinetic share of the drop
+            double g = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.width * edge.open;
+            double gSlope = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.width * edge.openSlope;
+            double q = flow.q();
+            double head = edge.kinetic * density * q * q;
+            double byFlow = 2 * edge.kinetic * density * q;
+            double densitySlope = oil.densitySlope(mean);
+            double meanSlope = edge.kinetic * densitySlope * q * q
+                    + byFlow * (flow.byDensity() * densitySlope + flow.byViscosity() * oil.viscositySlope(mean));
+            out.balance(0, sign * g * head);
+            out.balanceSlope(0, in.port(opening.from), sign * g * (byFlow * flow.byDrop() + meanSlope / 2));
+            out.balanceSlope(0, in.port(opening.to), sign * g * (-byFlow * flow.byDrop() + meanSlope / 2));
+            out.balanceSlope(
+                    0, in.own(0), gSlope * head + g * (edge.kineticSlope * density * q * q + byFlow * byOpening));
+        }
+
+        @Override
+        public List<Stream> streams(Reading in) {
+            List<Stream> streams = new ArrayList<>();
+            for (int i = 0; i < clearance.length; i++) {
+                Opening opening = valve.openings.get(i);
+                double s = (opening.opensUp ? 1 : -1) * (in.state(0) - opening.edge);
+                SeriesLoss loss = Edge.at(opening, clearance[i], s).loss();
+                streams.add(Stream.through(opening.name, in, opening.from, opening.to, loss, oil));
+            }
+            return streams;
+        }
+
+        @Override
+        public List<Measure> measures(Reading in) {
+            double flowForce = 0;
+            for (int i = 0; i < clearance.length; i++) {
+                Opening opening = valve.openings.get(i);
+                double sign = opening.opensUp ? 1 : -1;
+                Edge edge = Edge.at(opening, clearance[i], sign * (in.state(0) - opening.edge));
+                double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
+                double density = oil.density(mean);
+                double q = edge.loss()
+                        .flow(in.pressure(opening.from) - in.pressure(opening.to), density, oil.viscosity(mean))
+                        .q();
+                flowForce += sign
+                        * 2
+                        * opening.discharge
+                        * VELOCITY
+                        * JET_COSINE
+                        * edge.width
+                        * edge.open
+                        * edge.kinetic
+                        * density
+                        * q
+                        * q;
+            }
+            return List.of(
+                    new Measure("position_m", in.state(0)),
+                    new Measure("pressure_force_n", valve.pressureForce(range, in::pressure)),
+                    new Measure("spring_force_n", valve.spring.preload + valve.spring.rate * in.state(0)),
+                    new Measure("flow_force_n", flowForce));
+        }
+    }
+
+    /** The loss of a metering edge at an underlap s, and its slopes by s. */
+    private record Edge(
+            double width,
+            double open,
+            double openSlope,
+            double viscous,
+            double viscousSlope,
+            double kinetic,
+            double kineticSlope) {
+
+        /**
+         * @param opening the opening
+         * @param c       radial clearance [m]
+         * @param s       underlap, negative where the land overlaps [m]
+         */
+        static Edge at(Opening opening, double c, double s) {
+            double width = Math.PI * opening.fit.outer() * opening.share;
+            double root = Math.sqrt(s * s + c * c);
+            double open = (root + s) / 2;
+            double openSlope = open / root;
+            double overlap = (root - s) / 2;
+            double overlapSlope = -overlap / root;
+
+            // the annulus of the overlap, then the creeping limit of a slit of the same area
+            double cube = c * c * c * Slot.eccentricityFactor(opening.eccentricity);
+            double gap = Math.sqrt(open * open + c * c);
+            double gapSlope = open * openSlope / gap;
+            double slit = SLIT / (width * gap * gap);
+            double viscous = 12 * overlap / (width * cube) + slit;
+            double viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * gapSlope / gap;
+
+            double kinetic = Hole.kinetic(width * gap, opening.discharge);
+            return new Edge(width, open, openSlope, viscous, viscousSlope, kinetic, -2 * kinetic * gapSlope / gap);
+        }
+
+        /** Creeping flow through a slit of gap b: q = w·b²·Δp/(32·μ), Merritt 1967 §3-3 (from memory). */
+        private static final double SLIT = 32 / Math.PI;
+
+        SeriesLoss loss() {
+            return new SeriesLoss(viscous, kinetic);
+        }
+    }
+}

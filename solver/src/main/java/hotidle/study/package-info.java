@@ -1,0 +1,2 @@
+/** study. */
+package hotidle.study;
