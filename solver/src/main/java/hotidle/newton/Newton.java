@@ -44,7 +44,7 @@ final class Newton {
     private static final double LEAST_TIME_STEP = 1e-9;
     private static final double LAST_TIME_STEP = 1e7;
     private static final int MOST_TIME_STEPS = 400;
-    private static final int STEPS_A_TIME_STEP = 8;
+    private static final int STEPS_A_TIME_STEP = 12;
 
     private final Equations equations;
     private final Factorisation factorisation;
@@ -87,7 +87,7 @@ final class Newton {
         for (int i = 0; i < MOST_TIME_STEPS && step > LEAST_TIME_STEP && step < LAST_TIME_STEP; i++) {
             System.arraycopy(unknowns, 0, before, 0, before.length);
             System.arraycopy(unknowns, 0, anchor, 0, anchor.length);
-            if (iterate(unknowns, STEPS_A_TIME_STEP, step, 1e-8)) {
+            if (iterate(unknowns, STEPS_A_TIME_STEP, step, 1e-6)) {
                 step *= 2;
             } else {
                 System.arraycopy(before, 0, unknowns, 0, before.length);
@@ -100,7 +100,7 @@ final class Newton {
     private boolean iterate(double[] unknowns, int most, double timeStep, double aim) {
         project(unknowns);
         double merit = residuals(unknowns, timeStep);
-        double accepted = Double.isInfinite(timeStep) ? TOLERANCE : 1e-6;
+        double accepted = Double.isInfinite(timeStep) ? TOLERANCE : 1e-4;
         for (int step = 0; step < most; step++) {
             double error = worst(unknowns, timeStep);
             if (error <= aim) {
@@ -178,7 +178,7 @@ final class Newton {
     private double natural(int unknown, double[] unknowns, double timeStep) {
         Form.State state = equations.state(unknown);
         double x = unknowns[unknown];
-        double moved = x - equations.value[unknown] / state.stiffness() - inertia(unknown, unknowns, timeStep);
+        double moved = moved(unknown, unknowns, timeStep);
         return (x - Math.min(Math.max(moved, state.low()), state.high())) / span(state);
     }
 
@@ -186,10 +186,16 @@ final class Newton {
         return state.high() > state.low() ? state.high() - state.low() : 1;
     }
 
+    /** Where the balance alone would move a state, stops aside; the stiffness counts the inertia of a time step. */
+    private double moved(int unknown, double[] unknowns, double timeStep) {
+        double force =
+                equations.value[unknown] / equations.state(unknown).stiffness() + inertia(unknown, unknowns, timeStep);
+        return unknowns[unknown] - force / (1 + inertiaSlope(unknown, timeStep));
+    }
+
     private boolean atStop(int unknown, double[] unknowns, double timeStep) {
         Form.State state = equations.state(unknown);
-        double moved =
-                unknowns[unknown] - equations.value[unknown] / state.stiffness() - inertia(unknown, unknowns, timeStep);
+        double moved = moved(unknown, unknowns, timeStep);
         return moved <= state.low() || moved >= state.high();
     }
 
@@ -244,12 +250,7 @@ final class Newton {
         Pattern pattern = equations.pattern();
         double[] factor = new double[residual.length];
         for (int i = 0; i < factor.length; i++) {
-            if (i < equations.nodes()) {
-                factor[i] = 1 / equations.massScale();
-            } else {
-                Form.State state = equations.state(i);
-                factor[i] = atStop(i, unknowns, timeStep) ? 0 : 1 / (state.stiffness() * span(state));
-            }
+            factor[i] = i < equations.nodes() ? 1 / equations.massScale() : stateFactor(i, unknowns, timeStep);
         }
         for (int k = 0; k < matrix.length; k++) {
             matrix[k] = equations.slope[k] * factor[pattern.rows()[k]];
@@ -257,10 +258,19 @@ final class Newton {
         for (int i = 0; i < factor.length; i++) {
             double added = inertiaSlope(i, timeStep);
             if (i >= equations.nodes()) {
-                added = (factor[i] == 0 ? 1 : added) / span(equations.state(i));
+                added = (factor[i] == 0 ? 1 : added / (1 + added)) / span(equations.state(i));
             }
             matrix[pattern.place(i, i)] += added;
         }
+    }
+
+    /** What a state's balance is multiplied by in its equation: nothing where its stop holds it. */
+    private double stateFactor(int i, double[] unknowns, double timeStep) {
+        if (atStop(i, unknowns, timeStep)) {
+            return 0;
+        }
+        Form.State state = equations.state(i);
+        return 1 / (state.stiffness() * span(state) * (1 + inertiaSlope(i, timeStep)));
     }
 
     private void regularise() {

@@ -22,7 +22,7 @@ import java.util.Optional;
 public final class SteadySolver {
 
     /** Pressures from which a cold solve starts, one after the other [Pa]. */
-    private static final double[] COLD_STARTS = {1e5, 1e6};
+    private static final double[] COLD_STARTS = {1e3, 1e5};
 
     private final Equations equations;
     private final Newton newton;

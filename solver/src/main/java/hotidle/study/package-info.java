@@ -1,2 +1,2 @@
-/** study. */
+/** Studies made of many solves: sweeps over speed, figures of a state, builds side by side. */
 package hotidle.study;

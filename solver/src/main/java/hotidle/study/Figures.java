@@ -1,0 +1,180 @@
+package hotidle.study;
+
+import hotidle.duty.Unit;
+import hotidle.network.Group;
+import hotidle.network.Placed;
+import hotidle.part.SpoolValve;
+import hotidle.result.State;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a reader asks of a state, in SI.
+ *
+ * @param set           set pressure commanded [Pa]
+ * @param setAtBoost    set pressure at the boost actually there [Pa]
+ * @param line          line pressure [Pa]
+ * @param offSeat       whether the regulator is off its seat
+ * @param secondary     what the second chamber does
+ * @param charge        converter charge [Pa], NaN without a converter
+ * @param cooler        flow through the cooler [m³/s], NaN without one
+ * @param lube          flow of all lube branches [m³/s]
+ * @param slip          flow that slips back in the pump [m³/s]
+ * @param leaks         oil lost to worn fits outside the pump, by heading [m³/s]
+ * @param used          oil that does something on its way to the sump, by heading [m³/s]
+ * @param recirculated  oil sent back to the pump's inlet by the regulator [m³/s]
+ * @param swept         what the pump displaces [m³/s]
+ * @param filling       of the pump [-]
+ * @param hubLoad       [N], NaN without a hub bushing
+ * @param film          least film in the hub bushing [m], NaN where it is not known
+ * @param metalContact  whether the hub's film is not known for metal touching
+ * @param pumpPower     [W]
+ */
+public record Figures(
+        double set,
+        double setAtBoost,
+        double line,
+        boolean offSeat,
+        Secondary secondary,
+        double charge,
+        double cooler,
+        double lube,
+        double slip,
+        Map<Group, Double> leaks,
+        Map<Group, Double> used,
+        double recirculated,
+        double swept,
+        double filling,
+        double hubLoad,
+        double film,
+        boolean metalContact,
+        double pumpPower) {
+
+    /** What the second chamber of a double pump does. */
+    public enum Secondary {
+        NONE("none"),
+        JOINED("joined"),
+        UNLOADING("unloading"),
+        UNLOADED("unloaded");
+
+        private final String word;
+
+        Secondary(String word) {
+            this.word = word;
+        }
+
+        /** The word that users read. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** A spool this close to its lower stop sits on it [m]. */
+    private static final double SEATED = 1e-9;
+
+    /** A check valve that passes less than this share of what the chamber displaces is shut. */
+    private static final double SHUT = 1e-3;
+
+    /** The figures of a state of a unit. */
+    public static Figures of(Unit unit, State state) {
+        Roles roles = Roles.of(unit);
+        String range = state.conditions().range();
+        String pilotNode = unit.network()
+                .part(unit.command().solenoid())
+                .orElseThrow()
+                .nodes()
+                .get(1);
+        double pilot = state.conditions().commands().getOrDefault(unit.command().solenoid(), 0.0);
+        double x = state.own(roles.regulator().name(), "position");
+        Budget budget = Budget.of(unit, state, roles.sumps());
+        String hub = roles.hub().map(Placed::name).orElse("");
+        return new Figures(
+                unit.command().setPressure(unit.network(), range, pilot),
+                unit.command().setPressure(unit.network(), range, state.pressure(pilotNode)),
+                state.pressure(roles.line()),
+                x > roles.spool().spring().low() + SEATED,
+                secondary(roles, state, x),
+                roles.converter()
+                        .map(placed -> state.measure(placed.name(), "charge_pa"))
+                        .orElse(Double.NaN),
+                roles.cooler().map(placed -> state.flow(placed.name())).orElse(Double.NaN),
+                roles.lube().stream()
+                        .mapToDouble(placed -> state.flow(placed.name()))
+                        .sum(),
+                budget.slip,
+                budget.leaks,
+                budget.used,
+                budget.recirculated,
+                budget.swept,
+                roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
+                state.measure(hub, "load_n"),
+                state.measure(hub, "least_film_m"),
+                state.measure(hub, "metal_contact") > 0,
+                roles.chambers().stream()
+                        .mapToDouble(placed -> state.measure(placed.name(), "power_w"))
+                        .sum());
+    }
+
+    /** All oil lost to worn fits outside the pump [m³/s]. */
+    public double leak() {
+        return leaks.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Whether line pressure is at least the set pressure commanded, with the regulator off its seat. */
+    public boolean regulated() {
+        return offSeat && line >= set;
+    }
+
+    private static Secondary secondary(Roles roles, State state, double position) {
+        if (roles.secondary().isEmpty()) {
+            return Secondary.NONE;
+        }
+        double swept = state.flow(roles.secondary().get().name() + ".delivery");
+        double joining = state.flow(roles.check().orElseThrow().name());
+        if (joining < SHUT * swept) {
+            return Secondary.UNLOADED;
+        }
+        boolean opened = roles.unloading().map(SpoolValve.Opening::edge).orElse(Double.POSITIVE_INFINITY) < position;
+        return opened ? Secondary.UNLOADING : Secondary.JOINED;
+    }
+
+    /** Where the oil goes. */
+    private static final class Budget {
+        private static final Set<String> SLIP = Set.of("face-slip", "tip-slip", "mesh-slip");
+
+        final Map<Group, Double> leaks = new EnumMap<>(Group.class);
+        final Map<Group, Double> used = new EnumMap<>(Group.class);
+        double slip;
+        double recirculated;
+        double swept;
+
+        static Budget of(Unit unit, State state, Set<String> sumps) {
+            Budget budget = new Budget();
+            Map<String, Placed> parts = new HashMap<>();
+            unit.network().parts().forEach(placed -> parts.put(placed.name(), placed));
+            List<String> inlets = Roles.of(unit).chambers().stream()
+                    .map(chamber -> chamber.nodes().get(0))
+                    .toList();
+            for (State.PartStream stream : state.streams()) {
+                budget.book(parts.get(stream.part()), stream, sumps, inlets);
+            }
+            return budget;
+        }
+
+        private void book(Placed placed, State.PartStream stream, Set<String> sumps, List<String> inlets) {
+            if (SLIP.contains(stream.name())) {
+                slip += stream.volume();
+            } else if (stream.name().equals("delivery") && inlets.contains(stream.from())) {
+                swept += stream.volume();
+            } else if (sumps.contains(stream.to()) && !sumps.contains(stream.from())) {
+                Map<Group, Double> ledger = placed.group().leak() ? leaks : used;
+                ledger.merge(placed.group(), stream.volume(), Double::sum);
+            } else if (inlets.contains(stream.to()) && !sumps.contains(stream.from())) {
+                recirculated += stream.volume();
+            }
+        }
+    }
+}

@@ -1,0 +1,115 @@
+package hotidle.study;
+
+import hotidle.duty.Unit;
+import hotidle.network.Node;
+import hotidle.network.Placed;
+import hotidle.part.Bushing;
+import hotidle.part.CheckValve;
+import hotidle.part.Converter;
+import hotidle.part.Cooler;
+import hotidle.part.LubeBranch;
+import hotidle.part.Part;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
+import hotidle.part.SpoolValve;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Which part of a unit plays which role; found from kinds and nodes, so that no file has to say it twice.
+ *
+ * @param line      node of the line
+ * @param regulator the pressure regulator
+ * @param inlet     the pump's inlet, where there is one
+ * @param chambers  all chambers of the pump
+ * @param secondary the chamber that joins the line through a check valve
+ * @param check     that check valve
+ * @param hub       the bushing that carries the chambers' side load
+ * @param converter the converter
+ * @param cooler    the cooler
+ * @param lube      branches of the lubrication
+ * @param sumps     nodes held at a pressure
+ */
+public record Roles(
+        String line,
+        Placed regulator,
+        Optional<Placed> inlet,
+        List<Placed> chambers,
+        Optional<Placed> secondary,
+        Optional<Placed> check,
+        Optional<Placed> hub,
+        Optional<Placed> converter,
+        Optional<Placed> cooler,
+        List<Placed> lube,
+        Set<String> sumps) {
+
+    /** The roles in a unit. */
+    public static Roles of(Unit unit) {
+        String line = unit.command().line();
+        List<Placed> chambers = all(unit, PumpChamber.class);
+        Optional<Placed> secondary = chambers.stream()
+                .filter(chamber -> !outlet(chamber).equals(line))
+                .filter(chamber -> check(unit, outlet(chamber), line).isPresent())
+                .findFirst();
+        return new Roles(
+                line,
+                unit.network().part(unit.command().regulator()).orElseThrow(),
+                all(unit, PumpInlet.class).stream().findFirst(),
+                chambers,
+                secondary,
+                secondary.flatMap(chamber -> check(unit, outlet(chamber), line)),
+                all(unit, Bushing.class).stream()
+                        .filter(placed -> !((Bushing) placed.part()).loads().isEmpty())
+                        .findFirst(),
+                all(unit, Converter.class).stream().findFirst(),
+                all(unit, Cooler.class).stream().findFirst(),
+                all(unit, LubeBranch.class),
+                unit.network().nodes().stream()
+                        .filter(node -> node.held().isPresent())
+                        .map(Node::name)
+                        .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    private static List<Placed> all(Unit unit, Class<? extends Part> kind) {
+        return unit.network().parts().stream()
+                .filter(placed -> kind.isInstance(placed.part()))
+                .toList();
+    }
+
+    private static String outlet(Placed chamber) {
+        return chamber.nodes().get(1);
+    }
+
+    private static Optional<Placed> check(Unit unit, String from, String to) {
+        return all(unit, CheckValve.class).stream()
+                .filter(valve -> valve.nodes().equals(List.of(from, to)))
+                .findFirst();
+    }
+
+    /** The regulator as a spool valve. */
+    public SpoolValve spool() {
+        return (SpoolValve) regulator.part();
+    }
+
+    /** The opening that unloads the secondary to the pump's inlet. */
+    public Optional<SpoolValve.Opening> unloading() {
+        return secondary.flatMap(
+                chamber -> opening(outlet(chamber), chamber.nodes().get(0)));
+    }
+
+    /** The opening that bypasses the line to the pump's inlet. */
+    public Optional<SpoolValve.Opening> bypass() {
+        return chambers.stream()
+                .findFirst()
+                .flatMap(chamber -> opening(line, chamber.nodes().get(0)));
+    }
+
+    private Optional<SpoolValve.Opening> opening(String from, String to) {
+        return spool().openings().stream()
+                .filter(opening -> regulator.nodes().get(opening.from()).equals(from)
+                        && regulator.nodes().get(opening.to()).equals(to))
+                .findFirst();
+    }
+}
