@@ -20,6 +20,9 @@ public record PipeLoss(double diameter, double length, double roughness, double 
 
     private static final int MOST_STEPS = 200;
 
+    /** Below this Reynolds number the turbulent terms are lost in rounding, and would overflow further down. */
+    private static final double CREEPING = 1;
+
     @Override
     public Flow flow(double drop, double density, double viscosity) {
         double laminar = Math.PI * diameter * diameter * diameter * diameter / (128 * viscosity * length);
@@ -85,6 +88,9 @@ public record PipeLoss(double diameter, double length, double roughness, double 
      * @param relativeRoughness e/d [-]
      */
     public static double[] friction(double reynolds, double relativeRoughness) {
+        if (reynolds < CREEPING) {
+            return new double[] {64 / reynolds, -64 / (reynolds * reynolds)};
+        }
         double laminar = Math.pow(8 / reynolds, 12);
         double smooth = Math.pow(7 / reynolds, 0.9);
         double log = -Math.log(smooth + 0.27 * relativeRoughness);

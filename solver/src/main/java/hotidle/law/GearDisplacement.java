@@ -1,0 +1,59 @@
+package hotidle.law;
+
+/**
+ * Geometric displacement of gear pumps.
+ *
+ * <pre>
+ * Two diameters  V = π/4·(Do² − Di²)·b; A. Esposito, Fluid Power with Applications, eq. 5-1, Ex. 5-1
+ * Tip, centres   V = π/2·b·(da² − a²), two equal gears of tip diameter da on a centre distance a; the same rule with Di = 2·a − Do
+ *                gives π·b·a·(Do − a), larger by up to a few per cent
+ * Involute       per revolution of the first gear, by one mesh: V = π·b·[ra1² − r1² + (r1/r2)·(ra2² − r2²) − (1 + r1/r2)·pb²/12],
+ *                pb = π·m·cos α; classic result, from memory
+ * </pre>
+ *
+ * All lengths in metres, displacement in m³ per revolution.
+ */
+public final class GearDisplacement {
+
+    /** Usual pressure angle of involute gears: 20°, ISO 53. */
+    public static final double PRESSURE_ANGLE = Math.toRadians(20);
+
+    private GearDisplacement() {}
+
+    /** By outside and inside diameter of the swept ring and the gears' width [m]. */
+    public static double twoDiameters(double outside, double inside, double width) {
+        return Math.PI / 4 * (outside * outside - inside * inside) * width;
+    }
+
+    /** Two equal gears, by tip diameter, centre distance and width [m]. */
+    public static double tipAndCentres(double tip, double centres, double width) {
+        return Math.PI / 2 * width * (tip * tip - centres * centres);
+    }
+
+    /**
+     * One mesh of two involute gears with standard addendum, per revolution of the driving gear.
+     *
+     * @param module  m [m]
+     * @param driving teeth of the driving gear
+     * @param driven  teeth of the driven gear
+     * @param tip1    outside diameter of the driving gear [m]
+     * @param tip2    outside diameter of the driven gear [m]
+     * @param width   b [m]
+     */
+    public static double involute(double module, int driving, int driven, double tip1, double tip2, double width) {
+        double r1 = module * driving / 2;
+        double r2 = module * driven / 2;
+        double pitch = Math.PI * module * Math.cos(PRESSURE_ANGLE);
+        double ratio = r1 / r2;
+        return Math.PI
+                * width
+                * (square(tip1 / 2)
+                        - r1 * r1
+                        + ratio * (square(tip2 / 2) - r2 * r2)
+                        - (1 + ratio) * pitch * pitch / 12);
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+}
