@@ -1,40 +1,101 @@
 package hotidle.film;
 
-/** Film (being written). */
+/**
+ * The oil film of a plain journal bearing of one length, from a table of solutions of Reynolds' equation.
+ *
+ * <pre>
+ * Load      W = μ·N·L·D·(R/c)²·load, N [rev/s], R radius, c radial clearance; load = 1/S, S the Sommerfeld number
+ * Friction  force on the journal's surface = μ·N·L·D·(R/c)·drag; drag = f·(R/c)/S, Petroff's 2π² at ε = 0; {@link FilmSolution}
+ * Flow      Q = R·c·N·L·flow enters the film at the widest gap, Qs = R·c·N·L·sideFlow leaves at both ends together
+ * Source    {@link ReynoldsEquation}; the numbers of A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) are met, {@code RaimondiBoydTest}
+ * Range     0 ≤ ε ≤ 0.995, 0.1 ≤ L/D ≤ 2; full circle, no groove, fed at ambient pressure, isothermal, rigid, axes parallel
+ * Numerics  Cubic splines in −ln(1 − ε) and ln(L/D) through ln of the load over Ocvirk's ({@link ShortBearing}), φ/√(1 − ε²),
+ *           Q/(1 + ε) and Qs/ε: value, slope and curvature of the load are continuous. Interpolation error, measured midway
+ *           between all nodes: 0.04 % in load and φ, 0.06 % in Q and Qs; the digits of the table add 0.001 %.
+ *           Friction counts the ruptured part as filled, as the published table does: where oil leaves it, the true one is less.
+ * </pre>
+ */
 public final class JournalFilm {
-    private final double r;
 
-    private JournalFilm(double r) {
-        this.r = r;
+    private final double square;
+    private final CubicSpline load;
+    private final CubicSpline attitude;
+    private final CubicSpline flow;
+    private final CubicSpline sideFlow;
+
+    private JournalFilm(double lengthOverDiameter) {
+        square = lengthOverDiameter * lengthOverDiameter;
+        double column = Math.log(lengthOverDiameter / FilmGrid.SHORTEST);
+        load = along(FilmTable.LOAD, column);
+        attitude = along(FilmTable.ATTITUDE, column);
+        flow = along(FilmTable.FLOW, column);
+        sideFlow = along(FilmTable.SIDE_FLOW, column);
     }
 
+    private static CubicSpline along(double[][] table, double column) {
+        double[] values = new double[FilmGrid.ROWS + 1];
+        double[] across = new double[FilmGrid.COLUMNS + 1];
+        for (int i = 0; i < values.length; i++) {
+            for (int j = 0; j < across.length; j++) {
+                across[j] = table[j][i];
+            }
+            values[i] = new CubicSpline(FilmGrid.COLUMN_STEP, across).value(column);
+        }
+        return new CubicSpline(FilmGrid.ROW_STEP, values);
+    }
+
+    /**
+     * The film of a bearing. Costs about 20 µs, so that nothing is kept from one call to the next.
+     *
+     * @param lengthOverDiameter L/D [-], 0.1 to 2
+     */
     public static JournalFilm of(double lengthOverDiameter) {
+        check("length over diameter of a journal film", lengthOverDiameter, FilmGrid.SHORTEST, FilmGrid.LONGEST);
         return new JournalFilm(lengthOverDiameter);
     }
 
+    /** 1/S [-] at eccentricity e [-]: zero at 0, rising throughout. */
     public double load(double e) {
-        return r
-                * r
-                * Math.PI
-                * e
-                * Math.sqrt(Math.PI * Math.PI * (1 - e * e) + 16 * e * e)
-                / ((1 - e * e) * (1 - e * e));
+        double x = stretched(e);
+        return e * square * ShortBearing.stiffness(e) * Math.exp(load.value(x));
     }
 
+    /** d(1/S)/dε [-] at eccentricity e [-]. */
     public double loadSlope(double e) {
-        double h = 1e-7;
-        return (load(Math.min(e + h, 0.9999)) - load(e - h)) / (2 * h);
+        double x = stretched(e);
+        double relative = ShortBearing.relativeSlope(e) + load.slope(x) / (1 - e);
+        return square * ShortBearing.stiffness(e) * Math.exp(load.value(x)) * (1 + e * relative);
     }
 
+    /** Angle φ between the load and the line of centres [rad] at eccentricity e [-]. */
     public double attitude(double e) {
-        return 0;
+        return Math.sqrt(1 - e * e) * attitude.value(stretched(e));
     }
 
-    public double friction(double e) {
-        return 0;
+    /** f·(R/c)/S [-] of the journal at eccentricity e [-]. */
+    public double drag(double e) {
+        return FilmSolution.drag(e, load(e), attitude(e));
     }
 
+    /** Q/(R·c·N·L) [-] at eccentricity e [-]; π at 0. */
+    public double flow(double e) {
+        return Math.PI * (1 + e) * flow.value(stretched(e));
+    }
+
+    /** Qs/(R·c·N·L) [-] at eccentricity e [-]; zero at 0. */
     public double sideFlow(double e) {
-        return 0;
+        return 2 * Math.PI * e * sideFlow.value(stretched(e));
+    }
+
+    private static double stretched(double e) {
+        check("eccentricity of a journal film", e, 0, FilmGrid.LARGEST);
+        return FilmGrid.stretched(e);
+    }
+
+    private static void check(String what, double value, double low, double high) {
+        if (!(value >= low && value <= high)) {
+            throw new IllegalArgumentException(
+                    what + " is " + value + " [-] and must lie between " + low + " and " + high);
+        }
     }
 }

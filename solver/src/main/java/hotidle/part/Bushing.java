@@ -17,7 +17,7 @@ import java.util.List;
  *            ln((1 + Λ(ε))/(1 + Λ*)), Λ* that of the load: the logarithm keeps Newton's steps in bounds. At the upper stop the
  *            film is no longer known: metal contact.
  * Leak       annular gap of eccentricity ε from behind to drain, {@link Slot}
- * Friction   (R/c)·f·W·c/R·surface speed, from the film's table
+ * Friction   μ·n·L·D·(R/c)·drag(ε)·surface speed, from the same table
  * </pre>
  *
  * @param fit             bore and hub, diametral
@@ -173,7 +173,7 @@ public record Bushing(
                     new Measure("metal_contact", contact ? 1 : 0)));
             if (!contact) {
                 double surface = Math.PI * diameter * speed;
-                double friction = film.friction(e) * clearance / (diameter / 2) * load;
+                double friction = film.drag(e) * unit * clearance / (diameter / 2);
                 measures.add(new Measure("least_film_m", clearance * (1 - e)));
                 measures.add(new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : unit / load));
                 measures.add(new Measure("attitude_rad", film.attitude(e)));
