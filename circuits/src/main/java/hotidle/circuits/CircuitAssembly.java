@@ -1,0 +1,237 @@
+package hotidle.circuits;
+
+import hotidle.circuits.assemble.Changes;
+import hotidle.circuits.assemble.Declared;
+import hotidle.circuits.assemble.Materials;
+import hotidle.circuits.assemble.Parts;
+import hotidle.circuits.assemble.Sections;
+import hotidle.circuits.assemble.Structure;
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Scope;
+import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.shape.Used;
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.SectionWords;
+import hotidle.duty.Command;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Range;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.oil.Oil;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. */
+final class CircuitAssembly {
+
+    private final Value.Entries file;
+    private final Problems problems;
+    private final Scope scope;
+    private final Used used = new Used();
+    private final Given root;
+    private final Materials materials;
+    private final Value.Entries written;
+    private final Parts parts;
+    private final Changes changes;
+    private final Map<String, List<Changes.Change>> changesOf = new LinkedHashMap<>();
+    private final Optional<Oil> oil;
+    private final Optional<Command> command;
+    private final List<Range> ranges;
+    private final List<DutyPoint> duties;
+
+    CircuitAssembly(Value.Entries file, Problems problems) {
+        this.file = file;
+        this.problems = problems;
+        scope = Declared.in(file);
+        Declared.checkNames(file, problems);
+        ShapeReader reader = new ShapeReader(scope, problems, used);
+        Value.Entry whole = new Value.Entry("", file.place(), file);
+        root = reader.read(SectionWords.CIRCUIT, "", "the circuit", whole);
+        materials = Materials.of(root, used);
+        written = file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries section
+                ? section
+                : new Value.Entries(List.of(), file.place());
+        parts = Parts.read(written, reader, problems);
+        Structure.check(root, parts);
+        parts.place(materials);
+        oil = Sections.oil(root, root.text("oil"));
+        command = Sections.command(root, parts);
+        ranges = Sections.ranges(root, scope);
+        duties = Sections.duties(root, parts, scope, used);
+        changes = new Changes(problems);
+        root.groups("oils").keySet().forEach(name -> Sections.oil(root, name));
+    }
+
+    /** The circuit; empty where there is an error. */
+    Optional<DescribedCircuit> circuit() {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        for (Given build : root.groups("builds").values()) {
+            changesOf.put(build.name(), changes.of(build, writtenBuild(build.name())));
+            needReason(build);
+        }
+        for (Given build : root.groups("builds").values()) {
+            chain(build).flatMap(this::unit).ifPresent(unit -> units.put(build.name(), unit));
+        }
+        if (root.groups("builds").isEmpty()) {
+            unit(List.of()).ifPresent(unit -> units.put(unit.build(), unit));
+        }
+        return problems.anyError() ? Optional.empty() : Optional.of(described(units));
+    }
+
+    private Value.Entry writtenBuild(String name) {
+        Value builds = file.entry("builds").orElseThrow().value();
+        return ((Value.Entries) builds).entry(name).orElseThrow();
+    }
+
+    private void needReason(Given build) {
+        for (String key : List.of("set-pressure", "command")) {
+            if (build.has(key) && build.text("because").isEmpty()) {
+                build.error(
+                        key,
+                        "gives no reason for its " + key,
+                        "each change has its reason",
+                        "add because: and the reason");
+            }
+        }
+    }
+
+    /** The build and those it stands on, the first one first; empty where they stand on each other in a circle. */
+    private Optional<List<Given>> chain(Given build) {
+        List<Given> chain = new ArrayList<>();
+        Set<String> seen = new LinkedHashSet<>();
+        Given next = build;
+        while (next != null) {
+            if (!seen.add(next.name())) {
+                String circle = String.join(" on ", seen) + " on " + next.name();
+                build.error("on", "stands on itself", circle, "leave out one on");
+                return Optional.empty();
+            }
+            chain.add(0, next);
+            next = next.wordIf("on").map(root.groups("builds")::get).orElse(null);
+        }
+        return Optional.of(chain);
+    }
+
+    private Optional<Unit> unit(List<Given> chain) {
+        Value.Entries changed = written;
+        for (Given build : chain) {
+            for (Changes.Change change : changesOf.get(build.name())) {
+                changed = changes.apply(changed, change);
+            }
+        }
+        Parts all = Parts.read(changed, new ShapeReader(scope, problems, new Used()), problems);
+        Structure.check(root, all);
+        List<Placed> placed = all.place(materials);
+        if (problems.anyError() || oil.isEmpty() || command.isEmpty()) {
+            return Optional.empty();
+        }
+        Command tables = command.get();
+        Optional<Given> pressed = Optional.empty();
+        for (Given build : chain) {
+            if (build.group("command").isPresent()) {
+                tables = Sections.withTables(tables, build.group("command").get());
+                pressed = Optional.empty();
+            }
+            pressed = build.has("set-pressure") ? Optional.of(build) : pressed;
+        }
+        String name = chain.isEmpty()
+                ? SectionWords.AS_WRITTEN
+                : chain.get(chain.size() - 1).name();
+        Unit unit = new Unit(
+                root.word("circuit"),
+                name,
+                new Network(Sections.nodes(root), placed),
+                oil.get(),
+                root.number("ambient-pressure"),
+                ranges,
+                tables,
+                duties,
+                Sections.taps(root));
+        return pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit);
+    }
+
+    private static Optional<Unit> pressed(Unit unit, Given build) {
+        try {
+            return Optional.of(SetPressure.of(unit, build.number("set-pressure")));
+        } catch (IllegalArgumentException impossible) {
+            build.error("set-pressure", "cannot be set to its set-pressure", impossible.getMessage(), "");
+            return Optional.empty();
+        }
+    }
+
+    private DescribedCircuit described(Map<String, Unit> units) {
+        List<DescribedCircuit.Build> builds = new ArrayList<>();
+        root.groups("builds").values().forEach(build -> builds.add(build(build)));
+        if (builds.isEmpty()) {
+            builds.add(new DescribedCircuit.Build(SectionWords.AS_WRITTEN, "", Optional.empty(), List.of()));
+        }
+        List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
+                .map(part -> new DescribedCircuit.PartLine(
+                        part.given().name(), part.kind().word(), part.given().text("about")))
+                .toList();
+        List<DescribedCircuit.SizeLine> sizes = new ArrayList<>();
+        used.sizes().forEach((path, size) -> {
+            int dot = path.indexOf('.');
+            sizes.add(new DescribedCircuit.SizeLine(
+                    path.substring(0, dot), path.substring(dot + 1), size.fresh(), size.limit(), size.measured()));
+        });
+        List<DescribedCircuit.DefaultLine> defaults = new ArrayList<>();
+        used.defaults().forEach((path, fallback) -> defaults.add(line(path, fallback)));
+        Place at = file.entry("builds").map(Value.Entry::keyPlace).orElse(Place.START);
+        List<String> names = List.copyOf(units.keySet());
+        return new DescribedCircuit(
+                root.word("circuit"),
+                root.text("about"),
+                builds,
+                List.copyOf(root.groups("oils").keySet()),
+                List.copyOf(root.groups("nodes").keySet()),
+                lines,
+                sizes,
+                defaults,
+                units,
+                wrong -> problems.problem(
+                        at,
+                        Problem.Severity.ERROR,
+                        "there is no build '" + wrong + "'",
+                        "",
+                        Nearest.mend(wrong, names)));
+    }
+
+    private static DescribedCircuit.DefaultLine line(String path, Key.Default fallback) {
+        return new DescribedCircuit.DefaultLine(path, fallback.text(), fallback.source());
+    }
+
+    private DescribedCircuit.Build build(Given build) {
+        List<DescribedCircuit.ChangeLine> lines = new ArrayList<>();
+        for (Changes.Change change : changesOf.get(build.name())) {
+            String value = change.value() instanceof Value.Text text ? text.text() : "as written";
+            lines.add(new DescribedCircuit.ChangeLine(change.target(), change.how() + " " + value, change.because()));
+        }
+        if (build.has("command")) {
+            lines.add(new DescribedCircuit.ChangeLine("command", "other tables", build.text("because")));
+        }
+        if (build.has("set-pressure")) {
+            lines.add(new DescribedCircuit.ChangeLine("set-pressure", text(build), build.text("because")));
+        }
+        return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines);
+    }
+
+    private String text(Given build) {
+        return writtenBuild(build.name()).value() instanceof Value.Entries keys
+                        && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
+                ? "to " + text.text()
+                : "";
+    }
+}

@@ -1,0 +1,115 @@
+package hotidle.circuits;
+
+import hotidle.circuits.text.Problem;
+import hotidle.duty.Unit;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A circuit as its file describes it, every build of it known to be good.
+ *
+ * @param name     of the circuit
+ * @param about    in its author's words
+ * @param builds   in the order of the file; the first is the one meant where none is named
+ * @param oils     names of the oils to choose from
+ * @param nodes    names of the nodes
+ * @param parts    in the order of the file
+ * @param sizes    sizes that wear
+ * @param defaults values that the file leaves to the program
+ * @param units    the unit of each build
+ * @param noBuild  the problem of a build that is not there, whose name is put in for {@code %s}
+ */
+public record DescribedCircuit(
+        String name,
+        String about,
+        List<Build> builds,
+        List<String> oils,
+        List<String> nodes,
+        List<PartLine> parts,
+        List<SizeLine> sizes,
+        List<DefaultLine> defaults,
+        Map<String, Unit> units,
+        NoBuild noBuild) {
+
+    /**
+     * A build.
+     *
+     * @param about   in its author's words
+     * @param on      the build that it stands on, if any
+     * @param changes its own changes, set pressure and command among them
+     */
+    public record Build(String name, String about, Optional<String> on, List<ChangeLine> changes) {
+        public Build {
+            changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * A change of a build.
+     *
+     * @param what    part.key, or set-pressure, or command
+     * @param value   as written, for example "to measured"
+     * @param because the reason
+     */
+    public record ChangeLine(String what, String value, String because) {}
+
+    /** A part. */
+    public record PartLine(String name, String kind, String about) {}
+
+    /**
+     * A size that wears [m].
+     *
+     * @param part     the part
+     * @param key      its key
+     * @param fresh    new
+     * @param limit    wear limit, where one is written
+     * @param measured as measured, where it was; otherwise a worn size is an assumption
+     */
+    public record SizeLine(String part, String key, double fresh, OptionalDouble limit, OptionalDouble measured) {}
+
+    /**
+     * A value that the file leaves to the program.
+     *
+     * @param where  part.key, or the path of the key in its section
+     * @param value  as a user would write it
+     * @param source where it comes from
+     */
+    public record DefaultLine(String where, String value, String source) {}
+
+    /** Words the problem of a build that is not there. */
+    public interface NoBuild {
+        /** The problem, at the builds of the file. */
+        Problem named(String build);
+    }
+
+    public DescribedCircuit {
+        builds = List.copyOf(builds);
+        oils = List.copyOf(oils);
+        nodes = List.copyOf(nodes);
+        parts = List.copyOf(parts);
+        sizes = List.copyOf(sizes);
+        defaults = List.copyOf(defaults);
+        units = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(units));
+    }
+
+    /**
+     * The unit of a build.
+     *
+     * @throws UnknownBuildException where there is none of the name
+     */
+    public Unit unit(String build) {
+        Unit unit = units.get(build);
+        if (unit == null) {
+            throw new UnknownBuildException(noBuild.named(build));
+        }
+        return unit;
+    }
+
+    /** The unit of the first build. */
+    public Unit unit() {
+        return unit(builds.get(0).name());
+    }
+}

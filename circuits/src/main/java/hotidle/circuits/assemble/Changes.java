@@ -1,0 +1,299 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.Kind;
+import hotidle.circuits.words.Kinds;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Applies the changes of a build to the parts as written; what comes out is read like any other circuit. */
+public final class Changes {
+
+    private static final List<String> SIZES = List.of("measured", "limit", "new");
+    private static final List<String> FIXED = List.of("kind", "about", "source");
+
+    private final Problems problems;
+
+    public Changes(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * One change.
+     *
+     * @param target  part.key, as written
+     * @param place   where that stands
+     * @param how     to, by or times
+     * @param value   behind it
+     * @param because the reason
+     */
+    public record Change(String target, Place place, String how, Value value, String because) {}
+
+    /** The changes of a build as written, those without fault. */
+    public List<Change> of(Given build, Value.Entry written) {
+        List<Change> changes = new ArrayList<>();
+        if (!(written.value() instanceof Value.Entries keys
+                && keys.entry("changes").map(Value.Entry::value).orElse(null) instanceof Value.Entries targets)) {
+            return changes;
+        }
+        for (Value.Entry target : targets.entries()) {
+            Given given = build.groups("changes").get(target.key());
+            if (given == null || given.broken() || !(target.value() instanceof Value.Entries inner)) {
+                continue;
+            }
+            List<Value.Entry> ways = inner.entries().stream()
+                    .filter(entry -> List.of("to", "by", "times").contains(entry.key()))
+                    .toList();
+            if (ways.size() != 1) {
+                problems.error(
+                        target.keyPlace(),
+                        given.label() + " needs one of to, by and times",
+                        "a change says what the new value is, in one way",
+                        "write to: measured, for example");
+            } else {
+                changes.add(new Change(
+                        target.key(),
+                        target.keyPlace(),
+                        ways.get(0).key(),
+                        ways.get(0).value(),
+                        given.text("because")));
+            }
+        }
+        return changes;
+    }
+
+    /** The parts with a change applied. */
+    public Value.Entries apply(Value.Entries parts, Change change) {
+        List<String> path = List.of(change.target().split("\\.", -1));
+        if (path.size() < 2) {
+            problems.error(
+                    change.place(),
+                    "change '" + change.target() + "' names no key",
+                    "a change names part.key",
+                    "write regulator.preload, for example");
+            return parts;
+        }
+        Pattern pattern = Pattern.compile("\\Q" + path.get(0).replace("\\E", "").replace("*", "\\E.*\\Q") + "\\E");
+        List<Value.Entry> matching = parts.entries().stream()
+                .filter(part -> pattern.matcher(part.key()).matches())
+                .toList();
+        if (matching.isEmpty()) {
+            String message = "change '" + change.target() + "' matches no part";
+            problems.error(change.place(), message, "", Nearest.mend(path.get(0), parts.keys()));
+            return parts;
+        }
+        boolean many = path.get(0).contains("*");
+        List<Value.Entry> having =
+                many ? matching.stream().filter(part -> hasKey(part, path)).toList() : matching;
+        if (having.isEmpty()) {
+            having = matching.subList(0, 1);
+        }
+        Value.Entries changed = parts;
+        for (Value.Entry part : having) {
+            Optional<Kind> kind = Kinds.of(Declared.kindOf(part.value()));
+            if (kind.isPresent() && part.value() instanceof Value.Entries keys) {
+                Value.Entries with =
+                        descend(kind.get().shape(), keys, part.key(), path.subList(1, path.size()), change, many);
+                changed = changed.with(new Value.Entry(part.key(), part.keyPlace(), with));
+            }
+        }
+        return changed;
+    }
+
+    private static boolean hasKey(Value.Entry part, List<String> path) {
+        return Kinds.of(Declared.kindOf(part.value()))
+                .map(kind -> kind.shape().key(path.get(1)).isPresent())
+                .orElse(false);
+    }
+
+    private Value.Entries descend(
+            Shape shape, Value.Entries at, String where, List<String> path, Change change, boolean many) {
+        String name = path.get(0);
+        List<String> names =
+                shape.names().stream().filter(key -> !FIXED.contains(key)).toList();
+        if (!names.contains(name)) {
+            unknown(change, where + " has no key '" + name + "'", name, names);
+            return at;
+        }
+        Key key = shape.key(name).orElseThrow();
+        List<String> rest = path.subList(1, path.size());
+        Optional<Value.Entry> entry = at.entry(name);
+        if (rest.isEmpty()) {
+            boolean groups = key.type() instanceof Type.Group || key.type() instanceof Type.Groups;
+            if (groups) {
+                unknown(change, where + "." + name + " has keys of its own", name, inner(key, entry));
+                return at;
+            }
+            return value(key, entry, change, where + "." + name, many)
+                    .map(value -> at.with(new Value.Entry(name, change.place(), chosen(key, entry, value))))
+                    .orElse(at);
+        }
+        if (key.type() instanceof Type.Group group) {
+            return at.with(new Value.Entry(
+                    name,
+                    entry.map(Value.Entry::keyPlace).orElse(change.place()),
+                    descend(group.shape(), entries(entry, change), where + "." + name, rest, change, many)));
+        }
+        if (key.type() instanceof Type.Groups groups && entry.isPresent()) {
+            return at.with(new Value.Entry(
+                    name,
+                    entry.get().keyPlace(),
+                    group(groups, entries(entry, change), where + "." + name, rest, change, many)));
+        }
+        unknown(change, where + "." + name + " has no keys of its own", rest.get(0), List.of());
+        return at;
+    }
+
+    private Value.Entries group(
+            Type.Groups groups, Value.Entries at, String where, List<String> path, Change change, boolean many) {
+        Optional<Value.Entry> entry = at.entry(path.get(0));
+        if (entry.isEmpty()) {
+            unknown(change, where + " has no '" + path.get(0) + "'", path.get(0), at.keys());
+            return at;
+        }
+        if (path.size() == 1) {
+            unknown(
+                    change,
+                    where + "." + path.get(0) + " has keys of its own",
+                    "",
+                    groups.shape().names());
+            return at;
+        }
+        return at.with(new Value.Entry(
+                path.get(0),
+                entry.get().keyPlace(),
+                descend(
+                        groups.shape(),
+                        entries(entry, change),
+                        where + "." + path.get(0),
+                        path.subList(1, path.size()),
+                        change,
+                        many)));
+    }
+
+    private static List<String> inner(Key key, Optional<Value.Entry> entry) {
+        if (key.type() instanceof Type.Group group) {
+            return group.shape().names();
+        }
+        return entry.map(Value.Entry::value).orElse(null) instanceof Value.Entries entries ? entries.keys() : List.of();
+    }
+
+    private static Value.Entries entries(Optional<Value.Entry> entry, Change change) {
+        return entry.map(Value.Entry::value).orElse(null) instanceof Value.Entries entries
+                ? entries
+                : new Value.Entries(List.of(), change.place());
+    }
+
+    private void unknown(Change change, String what, String wrong, List<String> valid) {
+        String message = "change '" + change.target() + "' changes what is not there: " + what;
+        problems.error(change.place(), message, "", Nearest.mend(wrong, valid));
+    }
+
+    /** The value that a change leaves behind a key; empty where it leaves it as it is. */
+    private Optional<Value> value(Key key, Optional<Value.Entry> entry, Change change, String where, boolean many) {
+        if (change.how().equals("to")) {
+            boolean picks = key.type() instanceof Type.Size
+                    && change.value() instanceof Value.Text text
+                    && SIZES.contains(text.text());
+            return picks
+                    ? pick(entry, ((Value.Text) change.value()).text(), change, where, many)
+                    : Optional.of(change.value());
+        }
+        Optional<Dimension> dimension = dimension(key);
+        if (dimension.isEmpty()) {
+            problems.error(
+                    change.place(),
+                    "change '" + change.target() + "' cannot use " + change.how(),
+                    where + " is no quantity",
+                    "write to instead");
+            return Optional.empty();
+        }
+        String now = now(key, entry);
+        Units.Amount before = Units.read(now, dimension.get());
+        boolean by = change.how().equals("by");
+        String text = change.value() instanceof Value.Text plain ? plain.text() : "";
+        Units.Amount other = Units.read(text, by ? dimension.get() : Dimension.RATIO);
+        if (!other.good()) {
+            String message = "change '" + change.target() + "' has " + change.how() + " " + text + ", " + other.wrong();
+            problems.error(change.value().place(), message, other.why(), other.mend());
+            return Optional.empty();
+        }
+        if (!before.good()) {
+            if (now.isEmpty()) {
+                problems.error(
+                        change.place(),
+                        "change '" + change.target() + "' has nothing to start from",
+                        where + " is not written and has no default",
+                        "write to instead");
+            }
+            return Optional.empty();
+        }
+        double after = by ? before.si() + other.si() : before.si() * other.si();
+        return Optional.of(new Value.Text(
+                Units.inSi(after, dimension.get()), change.value().place()));
+    }
+
+    private static Optional<Dimension> dimension(Key key) {
+        if (key.type() instanceof Type.Quantity quantity && quantity.dimension() != Dimension.TEMPERATURE) {
+            return Optional.of(quantity.dimension());
+        }
+        return key.type() instanceof Type.Size ? Optional.of(Dimension.LENGTH) : Optional.empty();
+    }
+
+    /** A size that wears keeps what was written, so that a later build can go back to new. */
+    private static Value chosen(Key key, Optional<Value.Entry> entry, Value value) {
+        if (!(key.type() instanceof Type.Size)) {
+            return value;
+        }
+        return new Value.Chosen(
+                entry.map(Value.Entry::value).map(Changes::written).orElse(value), value);
+    }
+
+    private static Value written(Value value) {
+        return value instanceof Value.Chosen chosen ? chosen.written() : value;
+    }
+
+    /** The text of the value in use: of a size as written the new one. */
+    private static String now(Key key, Optional<Value.Entry> entry) {
+        Value value = entry.map(Value.Entry::value)
+                .map(now -> now instanceof Value.Chosen chosen ? chosen.inUse() : now)
+                .orElse(null);
+        if (value instanceof Value.Entries size) {
+            value = size.entry("new").map(Value.Entry::value).orElse(null);
+        }
+        if (value instanceof Value.Text text) {
+            return text.text();
+        }
+        return key.fallback().map(Key.Default::text).orElse("");
+    }
+
+    private Optional<Value> pick(Optional<Value.Entry> entry, String which, Change change, String where, boolean many) {
+        Optional<Value> written = entry.map(Value.Entry::value).map(Changes::written);
+        if (written.isEmpty() || !(written.get() instanceof Value.Entries size)) {
+            return written;
+        }
+        Optional<Value> picked = size.entry(which).map(Value.Entry::value);
+        if (picked.isEmpty()) {
+            String message = "change '" + change.target() + "' wants what was not written: " + where + " has no "
+                    + which + " value";
+            if (many) {
+                problems.warning(change.place(), message, "it stays as it is", "");
+            } else {
+                String mend = "write it in the part, or give a quantity here";
+                problems.error(change.place(), message, "", mend);
+            }
+        }
+        return picked;
+    }
+}

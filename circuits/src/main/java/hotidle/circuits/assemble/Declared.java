@@ -1,0 +1,86 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Scope;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.SectionWords;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Finds the names that a file declares, before anything else is read. */
+public final class Declared {
+
+    private Declared() {}
+
+    /** The names that a file declares. */
+    public static Scope in(Value.Entries file) {
+        Map<Names, List<String>> names = new EnumMap<>(Names.class);
+        names.put(Names.OIL, keys(file, "oils"));
+        names.put(Names.BEARING_MATERIAL, keys(file, "bearing-materials"));
+        names.put(Names.REGION, keys(file, "regions"));
+        names.put(Names.NODE, keys(file, "nodes"));
+        names.put(Names.PART, keys(file, "parts"));
+        names.put(Names.RANGE, keys(file, "ranges"));
+        names.put(Names.BUILD, keys(file, "builds"));
+        Set<String> materials = new LinkedHashSet<>(keys(file, "materials"));
+        SectionWords.MATERIALS.forEach(known -> materials.add(known.name()));
+        names.put(Names.MATERIAL, List.copyOf(materials));
+        for (Names kind :
+                List.of(Names.CLUTCH, Names.SOLENOID, Names.SPOOL_VALVE, Names.PUMP_CHAMBER, Names.PUMP_INLET)) {
+            names.put(kind, partsOf(file, kind.word()));
+        }
+        return new Scope(names);
+    }
+
+    /** Notes every name that cannot stand in part.key. */
+    public static void checkNames(Value.Entries file, Problems problems) {
+        for (String section : SECTIONS) {
+            if (file.entry(section).map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
+                entries.entries().stream()
+                        .filter(entry -> !entry.key().matches(NAME))
+                        .forEach(entry -> problems.error(
+                                entry.keyPlace(),
+                                "'" + entry.key() + "' cannot be a name",
+                                "a name has letters, digits and hyphens only",
+                                ""));
+            }
+        }
+    }
+
+    private static final List<String> SECTIONS = List.of(
+            "oils", "materials", "bearing-materials", "regions", "nodes", "parts", "ranges", "duty", "taps", "builds");
+
+    private static final String NAME = "[\\p{L}\\p{N}_-]+";
+
+    private static List<String> keys(Value.Entries file, String section) {
+        return file.entry(section)
+                .map(Value.Entry::value)
+                .map(value -> value instanceof Value.Entries entries ? entries.keys() : List.<String>of())
+                .orElse(List.of());
+    }
+
+    private static List<String> partsOf(Value.Entries file, String kind) {
+        List<String> parts = new ArrayList<>();
+        if (file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
+            for (Value.Entry part : entries.entries()) {
+                if (kind.equals(kindOf(part.value()))) {
+                    parts.add(part.key());
+                }
+            }
+        }
+        return parts;
+    }
+
+    /** The word behind {@code kind}, empty where there is none. */
+    static String kindOf(Value part) {
+        return part instanceof Value.Entries keys
+                        && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text text
+                ? text.text()
+                : "";
+    }
+}

@@ -1,0 +1,112 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.Kind;
+import hotidle.circuits.words.Kinds;
+import hotidle.network.Group;
+import hotidle.network.Placed;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The parts of a circuit as one build has them. */
+public final class Parts {
+
+    /** A part as read. */
+    public record One(Kind kind, Given given) {}
+
+    private final Map<String, One> parts = new LinkedHashMap<>();
+    private final Problems problems;
+    private boolean nodesKnown = true;
+
+    private Parts(Problems problems) {
+        this.problems = problems;
+    }
+
+    /** Reads all parts; a faulty one is left out or broken, and the problems say why. */
+    public static Parts read(Value.Entries section, ShapeReader reader, Problems problems) {
+        Parts parts = new Parts(problems);
+        section.entries().forEach(entry -> parts.read(entry, reader));
+        return parts;
+    }
+
+    private void read(Value.Entry entry, ShapeReader reader) {
+        Optional<Kind> kind = Kinds.of(Declared.kindOf(entry.value()));
+        if (kind.isEmpty()) {
+            nodesKnown = false;
+            unknownKind(entry);
+            return;
+        }
+        Given given = reader.read(kind.get().shape(), entry.key(), entry);
+        One one = new One(kind.get(), given);
+        parts.put(entry.key(), one);
+        nodesKnown &= !given.broken() || !kind.get().paths().apply(given).isEmpty();
+    }
+
+    private void unknownKind(Value.Entry entry) {
+        String word = Declared.kindOf(entry.value());
+        String part = "part '" + entry.key() + "' ";
+        if (word.isEmpty()) {
+            String mend = "add 'kind: orifice', or another of " + String.join(", ", Kinds.words());
+            problems.error(entry.keyPlace(), part + "has no kind", "the kind says which keys it has", mend);
+        } else {
+            Value value =
+                    ((Value.Entries) entry.value()).entry("kind").orElseThrow().value();
+            String message = part + "has kind '" + word + "', which is none";
+            problems.error(value.place(), message, "", Nearest.mend(word, Kinds.words()));
+        }
+    }
+
+    /** Whether the nodes of every part are known, so that it can be said where oil does not get to. */
+    public boolean nodesKnown() {
+        return nodesKnown;
+    }
+
+    /** All parts that were read, by name. */
+    public Map<String, One> all() {
+        return parts;
+    }
+
+    /** Places the parts that are without fault. */
+    public List<Placed> place(Materials materials) {
+        Map<String, Given> givens = new LinkedHashMap<>();
+        parts.forEach((name, one) -> givens.put(name, one.given()));
+        Kind.Around around = new Kind.Around(givens, materials.expansions(), materials.permissibleLoads());
+        List<Placed> placed = new ArrayList<>();
+        parts.values().stream()
+                .filter(one -> !one.given().broken())
+                .forEach(one -> one.kind().rule().accept(one.given(), around));
+        parts.values().stream()
+                .filter(one -> !one.given().broken())
+                .forEach(one -> make(one, around).ifPresent(placed::add));
+        return placed;
+    }
+
+    private static Optional<Placed> make(One one, Kind.Around around) {
+        Given given = one.given();
+        try {
+            Kind.Made made = one.kind().maker().make(given, around);
+            return Optional.of(new Placed(
+                    given.name(), made.part(), given.word("region"), group(one), made.nodes(), made.signals()));
+        } catch (IllegalArgumentException impossible) {
+            given.error("kind", "cannot be built", impossible.getMessage(), "");
+            return Optional.empty();
+        }
+    }
+
+    private static Group group(One one) {
+        return one.given()
+                .wordIf("group")
+                .flatMap(label -> Stream.of(Group.values())
+                        .filter(group -> group.label().equals(label))
+                        .findFirst())
+                .orElse(one.kind().group());
+    }
+}

@@ -1,0 +1,227 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Scope;
+import hotidle.circuits.shape.Used;
+import hotidle.circuits.text.Nearest;
+import hotidle.duty.Command;
+import hotidle.duty.Curve;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Range;
+import hotidle.duty.Tap;
+import hotidle.network.Node;
+import hotidle.oil.Oil;
+import hotidle.part.Setting;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The sections of a file besides its parts, as the solver takes them. Faults are noted and the faulty thing left out. */
+public final class Sections {
+
+    private Sections() {}
+
+    /** The oil of a name; empty where it is faulty. */
+    public static Optional<Oil> oil(Given file, String name) {
+        Given given = file.groups("oils").get(name);
+        if (given == null || given.broken()) {
+            return Optional.empty();
+        }
+        try {
+            List<Oil.Point> points = given.rows("viscosity").stream()
+                    .map(row -> new Oil.Point(row.x(), row.y()))
+                    .toList();
+            Oil.Walther line = points.size() == 1
+                    ? Oil.Walther.constant(points.get(0).kinematicViscosity())
+                    : Oil.Walther.through(points.get(0), points.get(1));
+            return Optional.of(new Oil(
+                    name,
+                    line.a(),
+                    line.b(),
+                    given.number("density"),
+                    given.number("density-slope"),
+                    given.number("pressure-viscosity"),
+                    given.number("air"),
+                    given.number("air-release")));
+        } catch (IllegalArgumentException impossible) {
+            given.error("viscosity", "has viscosities that make no line", impossible.getMessage(), "");
+            return Optional.empty();
+        }
+    }
+
+    /** All nodes. */
+    public static List<Node> nodes(Given file) {
+        return file.groups("nodes").values().stream()
+                .map(node -> new Node(node.name(), node.numberIf("held")))
+                .toList();
+    }
+
+    /** All ranges. */
+    public static List<Range> ranges(Given file, Scope scope) {
+        List<Range> ranges = new ArrayList<>();
+        for (Given range : file.groups("ranges").values()) {
+            Map<String, Range.Applied> applied = new LinkedHashMap<>();
+            for (Given clutch : range.groups("clutches").values()) {
+                if (!scope.of(Names.CLUTCH).contains(clutch.name())) {
+                    clutch.error(
+                            "", "is no clutch of the parts", "", Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
+                } else if (!clutch.broken()) {
+                    applied.put(
+                            clutch.name(),
+                            new Range.Applied(clutch.number("torque-share"), clutch.number("speed-ratio")));
+                }
+            }
+            ranges.add(new Range(range.name(), range.text("forward").equals("yes"), applied));
+        }
+        return ranges;
+    }
+
+    /** All duty points; every region that a part is in needs a temperature in each. */
+    public static List<DutyPoint> duties(Given file, Parts parts, Scope scope, Used used) {
+        Set<String> regions = new LinkedHashSet<>();
+        parts.all().values().forEach(part -> part.given().wordIf("region").ifPresent(regions::add));
+        List<DutyPoint> duties = new ArrayList<>();
+        for (Given duty : file.groups("duty").values()) {
+            if (!duty.has("temperatures")) {
+                continue;
+            }
+            List<String> missing = regions.stream()
+                    .filter(region -> !duty.numbers("temperatures").containsKey(region))
+                    .toList();
+            if (!missing.isEmpty()) {
+                duty.error(
+                        "temperatures",
+                        "has no temperature for region " + String.join(", ", missing),
+                        "parts lie there, and their oil needs one",
+                        "add " + missing.get(0) + ": 90 degC, for example");
+            }
+            noteSilentSolenoids(file, duty, scope, used);
+            if (!duty.broken()) {
+                duties.add(duty(duty));
+            }
+        }
+        return duties;
+    }
+
+    private static void noteSilentSolenoids(Given file, Given duty, Scope scope, Used used) {
+        String commanded =
+                file.group("command").map(command -> command.text("solenoid")).orElse("");
+        scope.of(Names.SOLENOID).stream()
+                .filter(name ->
+                        !name.equals(commanded) && !duty.numbers("commands").containsKey(name))
+                .forEach(name -> used.note(
+                        "duty." + duty.name() + ".commands." + name,
+                        new Key.Default("0 psi", "not commanded (assumed)")));
+    }
+
+    private static DutyPoint duty(Given duty) {
+        return new DutyPoint(
+                duty.name(),
+                duty.text("about"),
+                duty.number("speed"),
+                duty.word("range"),
+                Setting.Lockup.valueOf(duty.word("lockup").toUpperCase(Locale.ROOT)),
+                duty.number("engine-torque"),
+                duty.number("torque-ratio"),
+                duty.numbers("temperatures"),
+                duty.numbers("commands"));
+    }
+
+    /** All taps. */
+    public static List<Tap> taps(Given file) {
+        return file.groups("taps").values().stream()
+                .filter(tap -> !tap.broken())
+                .map(tap -> new Tap(tap.name(), tap.word("node"), tap.text("port"), tap.text("between")))
+                .toList();
+    }
+
+    /** The command; empty where it is faulty. */
+    public static Optional<Command> command(Given file, Parts parts) {
+        Optional<Given> given = file.group("command").filter(command -> !command.broken());
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Given command = given.get();
+        Parts.One regulator = parts.all().get(command.word("regulator"));
+        if (regulator == null) {
+            return Optional.empty();
+        }
+        Set<String> openings = regulator.given().groups("openings").keySet();
+        if (!openings.contains(command.word("edge"))) {
+            command.error(
+                    "edge",
+                    "has edge '" + command.word("edge") + "', which is no opening of " + command.word("regulator"),
+                    "",
+                    Nearest.mend(command.word("edge"), openings));
+        }
+        checkAreas(file, command, regulator.given(), parts);
+        return command.broken()
+                ? Optional.empty()
+                : Optional.of(new Command(
+                        command.word("line"),
+                        command.word("regulator"),
+                        command.word("edge"),
+                        command.word("solenoid"),
+                        curve(command, "line-pressure"),
+                        curve(command, "pilot-pressure")));
+    }
+
+    private static void checkAreas(Given file, Given command, Given regulator, Parts parts) {
+        for (Given range : file.groups("ranges").values()) {
+            double net = net(regulator, command.word("line"), range.name());
+            if (!(net > 0)) {
+                command.error(
+                        "regulator",
+                        "has a regulator on which '" + command.word("line") + "' does not act in range " + range.name(),
+                        "line pressure must open it: areas that act open less those that act close",
+                        "add an area with node: " + command.word("line") + ", acts: open");
+                return;
+            }
+        }
+        Parts.One solenoid = parts.all().get(command.word("solenoid"));
+        String pilot = solenoid == null ? "" : solenoid.given().text("pilot");
+        boolean piloted = regulator.groups("areas").values().stream()
+                .anyMatch(area -> area.text("node").equals(pilot));
+        if (!pilot.isEmpty() && !piloted) {
+            command.warning(
+                    "solenoid",
+                    "has a solenoid whose pilot '" + pilot + "' does not act on the regulator",
+                    "then the command does not move line pressure",
+                    "add an area with node: " + pilot + " to the regulator");
+        }
+    }
+
+    private static double net(Given regulator, String line, String range) {
+        return regulator.groups("areas").values().stream()
+                .filter(area -> area.text("node").equals(line)
+                        && (area.words("ranges").isEmpty()
+                                || area.words("ranges").contains(range)))
+                .mapToDouble(area ->
+                        area.numberIf("area").orElse(1) * (area.text("acts").equals("close") ? -1 : 1))
+                .sum();
+    }
+
+    /** The command with the tables of a build in place of its own. */
+    public static Command withTables(Command command, Given tables) {
+        return new Command(
+                command.line(),
+                command.regulator(),
+                command.edge(),
+                command.solenoid(),
+                tables.has("line-pressure") ? curve(tables, "line-pressure") : command.lineByTorque(),
+                tables.has("pilot-pressure") ? curve(tables, "pilot-pressure") : command.pilotByLine());
+    }
+
+    private static Curve curve(Given given, String key) {
+        return new Curve(given.rows(key).stream()
+                .map(row -> new Curve.Point(row.x(), row.y()))
+                .toList());
+    }
+}

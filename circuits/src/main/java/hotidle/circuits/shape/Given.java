@@ -1,0 +1,174 @@
+package hotidle.circuits.shape;
+
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problems;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The values of one part or section as read: numbers in SI, names known to be good. Work space of one reading. */
+public final class Given {
+
+    /**
+     * A size that wears [m].
+     *
+     * @param inUse    what the build has
+     * @param fresh    new
+     * @param limit    wear limit
+     * @param measured as measured
+     */
+    public record Sizes(double inUse, double fresh, OptionalDouble limit, OptionalDouble measured) {
+        /** The measured value, or the new one where nothing was measured. */
+        public double measuredOrNew() {
+            return measured.orElse(fresh);
+        }
+    }
+
+    /** A row of a table, or a quantity at a temperature. */
+    public record Row(double x, double y, Place place) {}
+
+    private final String name;
+    private final String label;
+    private final Place place;
+    private final Problems problems;
+    private final Map<String, Item.Placed> items = new HashMap<>();
+    private boolean broken;
+
+    Given(String name, String label, Place place, Problems problems) {
+        this.name = name;
+        this.label = label;
+        this.place = place;
+        this.problems = problems;
+    }
+
+    void put(String key, Item item, Place at) {
+        items.put(key, new Item.Placed(item, at));
+    }
+
+    /** Marks it as unusable because something that it needs is. */
+    public void breakIt() {
+        broken = true;
+    }
+
+    /** The name it has in the file. */
+    public String name() {
+        return name;
+    }
+
+    /** For messages, for example "orifice 'cooler-feed'". */
+    public String label() {
+        return label;
+    }
+
+    /** Where its name stands. */
+    public Place place() {
+        return place;
+    }
+
+    /** Where the value of a key stands; that of the name where it is not written. */
+    public Place place(String key) {
+        return items.containsKey(key) ? items.get(key).place() : place;
+    }
+
+    /** Whether an error was found in it, so that nothing can be made of it. */
+    public boolean broken() {
+        return broken || items.values().stream().anyMatch(placed -> broken(placed.item()));
+    }
+
+    private static boolean broken(Item item) {
+        if (item instanceof Item.Group group) {
+            return group.given().broken();
+        }
+        return item instanceof Item.Groups groups
+                && groups.groups().values().stream().anyMatch(Given::broken);
+    }
+
+    /** Notes an error at the value of a key. */
+    public void error(String key, String message, String why, String mend) {
+        broken = true;
+        problems.error(place(key), label + " " + message, why, mend);
+    }
+
+    /** Notes a warning at the value of a key. */
+    public void warning(String key, String message, String why, String mend) {
+        problems.warning(place(key), label + " " + message, why, mend);
+    }
+
+    /** Whether a key has a value, written or by default. */
+    public boolean has(String key) {
+        return items.containsKey(key);
+    }
+
+    /** A number, or the value in use of a size [SI]. */
+    public double number(String key) {
+        return numberIf(key).orElseThrow(() -> new IllegalStateException(label + " has no number " + key));
+    }
+
+    /** The same, empty where nothing is written and there is no default. */
+    public OptionalDouble numberIf(String key) {
+        return items.containsKey(key) ? items.get(key).item().number() : OptionalDouble.empty();
+    }
+
+    /** A whole number. */
+    public int count(String key) {
+        return (int) Math.round(number(key));
+    }
+
+    /** A word or a name. */
+    public String word(String key) {
+        return wordIf(key).orElseThrow(() -> new IllegalStateException(label + " has no word " + key));
+    }
+
+    /** The same, empty where nothing is written and there is no default. */
+    public Optional<String> wordIf(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Word word
+                ? Optional.of(word.word())
+                : Optional.empty();
+    }
+
+    /** A text, empty where nothing is written. */
+    public String text(String key) {
+        return wordIf(key).orElse("");
+    }
+
+    /** A list of names, empty where nothing is written. */
+    public List<String> words(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Words words ? words.words() : List.of();
+    }
+
+    /** A size that wears. */
+    public Optional<Sizes> sizes(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Size size
+                ? Optional.of(size.sizes())
+                : Optional.empty();
+    }
+
+    /** A group of keys. */
+    public Optional<Given> group(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Group group
+                ? Optional.of(group.given())
+                : Optional.empty();
+    }
+
+    /** Named groups, empty where nothing is written. */
+    public Map<String, Given> groups(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Groups groups ? groups.groups() : Map.of();
+    }
+
+    /** Ports and their nodes. */
+    public Map<String, String> nodes(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Nodes nodes ? nodes.nodes() : Map.of();
+    }
+
+    /** Numbers by name [SI]. */
+    public Map<String, Double> numbers(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Numbers numbers ? numbers.numbers() : Map.of();
+    }
+
+    /** Rows of a table, ends of a pair (as x), points of a viscosity line (x temperature, y viscosity). */
+    public List<Row> rows(String key) {
+        return has(key) && items.get(key).item() instanceof Item.Rows rows ? rows.rows() : List.of();
+    }
+}

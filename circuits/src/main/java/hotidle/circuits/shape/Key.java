@@ -1,0 +1,111 @@
+package hotidle.circuits.shape;
+
+import hotidle.circuits.text.Dimension;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A key of the circuit language.
+ *
+ * @param name     the word that stands before the colon
+ * @param type     what may stand behind it
+ * @param meaning  in a few words
+ * @param needed   whether it must be written
+ * @param fallback value where it is not written
+ * @param allowed  values outside are errors
+ * @param usual    values outside are worth a warning
+ * @param measure  how a shop measures it; empty where nothing needs saying
+ */
+public record Key(
+        String name,
+        Type type,
+        String meaning,
+        boolean needed,
+        Optional<Default> fallback,
+        Optional<Limits> allowed,
+        Optional<Limits> usual,
+        String measure) {
+
+    /**
+     * A value taken where nothing is written.
+     *
+     * @param text   as a user would write it
+     * @param source common practice, assumed, or a published source
+     */
+    public record Default(String text, String source) {}
+
+    /** A key that must be written. */
+    public static Key of(String name, Type type, String meaning) {
+        return new Key(name, type, meaning, true, Optional.empty(), Optional.empty(), Optional.empty(), "");
+    }
+
+    /** A quantity. */
+    public static Key quantity(String name, Dimension dimension, String meaning) {
+        return of(name, new Type.Quantity(dimension), meaning);
+    }
+
+    /** A size that wears. */
+    public static Key size(String name, String meaning) {
+        return of(name, new Type.Size(), meaning);
+    }
+
+    /** A whole number. */
+    public static Key count(String name, String meaning) {
+        return of(name, new Type.Count(), meaning);
+    }
+
+    /** The name of a node. */
+    public static Key node(String name, String meaning) {
+        return of(name, new Type.Name(Names.NODE), meaning);
+    }
+
+    /** One of several words. */
+    public static Key choice(String name, String meaning, String... words) {
+        return of(name, new Type.Choice(List.of(words)), meaning);
+    }
+
+    /** Any text. */
+    public static Key text(String name, String meaning) {
+        return of(name, new Type.Words(), meaning).optional();
+    }
+
+    /** The same, but it may be left out. */
+    public Key optional() {
+        return new Key(name, type, meaning, false, fallback, allowed, usual, measure);
+    }
+
+    /** The same with a value for where it is left out. */
+    public Key byDefault(String text, String source) {
+        return new Key(name, type, meaning, false, Optional.of(new Default(text, source)), allowed, usual, measure);
+    }
+
+    /** The same with limits. */
+    public Key allowed(String low, String high) {
+        Limits limits = Limits.of(low, high, dimension());
+        return new Key(name, type, meaning, needed, fallback, Optional.of(limits), usual, measure);
+    }
+
+    /** The same with the usual range. */
+    public Key usual(String low, String high) {
+        Limits limits = Limits.of(low, high, dimension());
+        return new Key(name, type, meaning, needed, fallback, allowed, Optional.of(limits), measure);
+    }
+
+    /** The same with how it is measured. */
+    public Key measured(String how) {
+        return new Key(name, type, meaning, needed, fallback, allowed, usual, how);
+    }
+
+    private Dimension dimension() {
+        if (type instanceof Type.Quantity quantity) {
+            return quantity.dimension();
+        }
+        if (type instanceof Type.Pair pair) {
+            return pair.dimension();
+        }
+        if (type instanceof Type.PerName per) {
+            return per.dimension();
+        }
+        return type instanceof Type.Size ? Dimension.LENGTH : Dimension.RATIO;
+    }
+}

@@ -1,0 +1,29 @@
+package hotidle.circuits.shape;
+
+/** What a name in the file can stand for. */
+public enum Names {
+    OIL("oil"),
+    MATERIAL("material"),
+    BEARING_MATERIAL("bearing material"),
+    REGION("region"),
+    NODE("node"),
+    PART("part"),
+    RANGE("range"),
+    CLUTCH("clutch"),
+    SOLENOID("solenoid"),
+    SPOOL_VALVE("spool-valve"),
+    PUMP_CHAMBER("pump-chamber"),
+    PUMP_INLET("pump-inlet"),
+    BUILD("build");
+
+    private final String word;
+
+    Names(String word) {
+        this.word = word;
+    }
+
+    /** In one word; for a kind of part the word of that kind. */
+    public String word() {
+        return word;
+    }
+}

@@ -1,0 +1,133 @@
+package hotidle.circuits.shape;
+
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a mapping of the file by its shape: every key known, every needed one there, defaults noted. */
+public final class ShapeReader {
+
+    private final Scope scope;
+    private final Problems problems;
+    private final Used used;
+    private final ItemReader items;
+
+    public ShapeReader(Scope scope, Problems problems, Used used) {
+        this.scope = scope;
+        this.problems = problems;
+        this.used = used;
+        items = new ItemReader(this, scope, problems, used);
+    }
+
+    /** The names that the file declares. */
+    Scope scope() {
+        return scope;
+    }
+
+    /**
+     * Reads a mapping.
+     *
+     * @param shape its keys
+     * @param path  of it in the file, for the list of defaults
+     * @param entry its name and value
+     * @return what was read; broken where an error was found
+     */
+    public Given read(Shape shape, String path, Value.Entry entry) {
+        return read(shape, path, shape.what() + " '" + entry.key() + "'", entry);
+    }
+
+    /** The same with another label for messages. */
+    public Given read(Shape shape, String path, String label, Value.Entry entry) {
+        Given given = new Given(entry.key(), label, entry.keyPlace(), problems);
+        Optional<Value.Entries> mapping = mapping(shape, entry.value());
+        if (mapping.isEmpty()) {
+            given.breakIt();
+            problems.error(
+                    entry.value().place(),
+                    label + " needs keys of its own",
+                    "its keys are " + String.join(", ", shape.names()),
+                    "");
+            return given;
+        }
+        for (Value.Entry inner : mapping.get().entries()) {
+            if (shape.key(inner.key()).isEmpty()) {
+                given.breakIt();
+                String mend = commaInText(inner)
+                        ? "put text that holds a comma in quotes, inside { }"
+                        : Nearest.mend(inner.key(), shape.names());
+                problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
+            }
+        }
+        for (Key key : shape.keys()) {
+            String below = path.isEmpty() ? key.name() : path + "." + key.name();
+            read(key, below, given, mapping.get().entry(key.name()));
+        }
+        return given;
+    }
+
+    /** Whether a key looks like the rest of a text that was cut at its comma. */
+    private static boolean commaInText(Value.Entry entry) {
+        return entry.key().contains(" ")
+                && entry.value() instanceof Value.Text text
+                && text.text().isEmpty();
+    }
+
+    private static Optional<Value.Entries> mapping(Shape shape, Value value) {
+        if (value instanceof Value.Entries entries) {
+            return Optional.of(entries);
+        }
+        if (!(value instanceof Value.Text text)) {
+            return Optional.empty();
+        }
+        if (text.text().isEmpty()) {
+            return Optional.of(new Value.Entries(List.of(), text.place()));
+        }
+        return shape.brief().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Value.Entries(List.of(new Value.Entry(shape.brief(), text.place(), text)), text.place()));
+    }
+
+    private void read(Key key, String path, Given given, Optional<Value.Entry> entry) {
+        if (entry.isPresent()) {
+            items.read(key, path, given, entry.get());
+        } else if (key.fallback().isPresent()) {
+            Key.Default fallback = key.fallback().get();
+            Value text = DefaultText.value(fallback.text(), given.place());
+            items.read(key, path, given, new Value.Entry(key.name(), given.place(), text));
+            used.note(path, fallback);
+        } else if (key.needed()) {
+            given.breakIt();
+            problems.error(
+                    given.place(), given.label() + " has no " + key.name(), why(key), "add '" + example(key) + "'");
+        }
+    }
+
+    static String why(Key key) {
+        return key.name() + " is " + key.meaning() + ": " + key.type().says();
+    }
+
+    private static String example(Key key) {
+        String value = key.usual().or(key::allowed).map(Limits::low).orElse("...");
+        return key.name() + ": "
+                + (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size ? value : "...");
+    }
+
+    /** A default's text as a value: text, or a list in brackets. */
+    private static final class DefaultText {
+        private DefaultText() {}
+
+        static Value value(String text, Place place) {
+            if (!text.startsWith("[")) {
+                return new Value.Text(text, place);
+            }
+            List<Value> items = List.of(text.substring(1, text.length() - 1).split(",", -1)).stream()
+                    .map(part -> (Value) new Value.Text(part.strip(), place))
+                    .toList();
+            return new Value.Items(items, place);
+        }
+    }
+}

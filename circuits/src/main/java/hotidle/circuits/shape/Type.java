@@ -1,0 +1,99 @@
+package hotidle.circuits.shape;
+
+import hotidle.circuits.text.Dimension;
+import java.util.List;
+
+/** What may stand behind a key. */
+public sealed interface Type {
+
+    /** A number with its unit. */
+    record Quantity(Dimension dimension) implements Type {}
+
+    /** A size that wears: a quantity, or {@code {new: , limit: , measured: }}. */
+    record Size() implements Type {}
+
+    /** A whole number. */
+    record Count() implements Type {}
+
+    /** One of several words. */
+    record Choice(List<String> words) implements Type {
+        public Choice {
+            words = List.copyOf(words);
+        }
+    }
+
+    /** Any text. */
+    record Words() implements Type {}
+
+    /** A name that the file declares. */
+    record Name(Names of) implements Type {}
+
+    /** A list of such names. */
+    record NameList(Names of) implements Type {}
+
+    /** Two quantities in rising order. */
+    record Pair(Dimension dimension) implements Type {}
+
+    /** Keys of its own. */
+    record Group(Shape shape) implements Type {}
+
+    /** Named groups, each with the same keys. */
+    record Groups(Shape shape) implements Type {}
+
+    /** Names of one's own, each for a node. */
+    record Ports() implements Type {}
+
+    /** Names that the file declares, each with a quantity. */
+    record PerName(Names of, Dimension dimension) implements Type {}
+
+    /** Names of one's own, each with a text. */
+    record Notes() implements Type {}
+
+    /** A table of rows {@code [x, y]} with rising x. */
+    record Table(Dimension x, Dimension y) implements Type {}
+
+    /** The parts; what may stand there depends on their kind. */
+    record Parts() implements Type {}
+
+    /** Anything; its meaning depends on what it is for. */
+    record Anything() implements Type {}
+
+    /** Viscosity at one or two temperatures: {@code 34.0 mm2/s at 40 degC}. */
+    record ViscosityLine() implements Type {}
+
+    /** What a reader of the reference is told. */
+    default String says() {
+        if (this instanceof Quantity quantity) {
+            return quantity.dimension().words();
+        } else if (this instanceof Size) {
+            return "a length, or {new, limit, measured}";
+        } else if (this instanceof Count) {
+            return "a whole number";
+        } else if (this instanceof Choice choice) {
+            return String.join(" or ", choice.words());
+        } else if (this instanceof Name name) {
+            return "name of a " + name.of().word();
+        } else if (this instanceof NameList names) {
+            return "list of names of a " + names.of().word();
+        } else if (this instanceof Pair pair) {
+            return "two of " + pair.dimension().words() + ", [low, high]";
+        } else if (this instanceof Group) {
+            return "keys of its own, below";
+        } else if (this instanceof Groups) {
+            return "names with keys of their own, below";
+        } else if (this instanceof Ports) {
+            return "port: node, for each port";
+        } else if (this instanceof PerName per) {
+            return per.of().word() + ": " + per.dimension().words() + ", for each";
+        } else if (this instanceof Notes) {
+            return "name: text, for each";
+        } else if (this instanceof Table table) {
+            return "rows [" + table.x().words() + ", " + table.y().words() + "]";
+        } else if (this instanceof Parts) {
+            return "names, each with the keys of its kind";
+        } else if (this instanceof ViscosityLine) {
+            return "[34.0 mm2/s at 40 degC, 7.4 mm2/s at 100 degC], or one value for every temperature";
+        }
+        return this instanceof Anything ? "a value" : "text";
+    }
+}

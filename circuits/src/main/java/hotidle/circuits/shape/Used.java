@@ -1,0 +1,30 @@
+package hotidle.circuits.shape;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What a reading notes besides problems: defaults taken and sizes that wear, by path. Work space of one reading. */
+public final class Used {
+
+    private final Map<String, Key.Default> defaults = new LinkedHashMap<>();
+    private final Map<String, Given.Sizes> sizes = new LinkedHashMap<>();
+
+    /** Notes a default. */
+    public void note(String path, Key.Default fallback) {
+        defaults.put(path, fallback);
+    }
+
+    void note(String path, Given.Sizes size) {
+        sizes.put(path, size);
+    }
+
+    /** Defaults taken, by path. */
+    public Map<String, Key.Default> defaults() {
+        return defaults;
+    }
+
+    /** Sizes that wear, by path. */
+    public Map<String, Given.Sizes> sizes() {
+        return sizes;
+    }
+}

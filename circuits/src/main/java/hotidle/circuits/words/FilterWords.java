@@ -1,0 +1,31 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.network.Group;
+import hotidle.part.Filter;
+import java.util.stream.Stream;
+
+/** The words of a {@link Filter}. */
+final class FilterWords {
+
+    private FilterWords() {}
+
+    static final Kind KIND = Kind.through(
+            "filter",
+            Filter.class,
+            "A filter, known by one measured point of flow and drop; a suction filter also lifts the oil.",
+            Group.PUMP,
+            "the sump",
+            "the pump's inlet",
+            Stream.concat(
+                            RatedWords.keys("0", "a filter's medium is laminar (common practice)").stream(),
+                            Stream.of(
+                                    RatedWords.blocked("the medium"),
+                                    Key.quantity("rise", Dimension.LENGTH, "height of the outlet above the oil level")
+                                            .byDefault("0 mm", "outlet at the oil level (assumed)")
+                                            .allowed("-2 m", "2 m")
+                                            .usual("-300 mm", "300 mm")))
+                    .toList(),
+            (given, around) -> new Filter(RatedWords.point(given), given.number("blocked"), given.number("rise")));
+}

@@ -1,0 +1,42 @@
+package hotidle.circuits.words;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All kinds of part that the circuit language knows. */
+public final class Kinds {
+
+    private Kinds() {}
+
+    /** In the order of the reference. */
+    public static final List<Kind> ALL = List.of(
+            OrificeWords.KIND,
+            AnnularGapWords.KIND,
+            FlatGapWords.KIND,
+            FaceGapWords.KIND,
+            SealingRingWords.KIND,
+            PassageWords.KIND,
+            FilterWords.KIND,
+            CoolerWords.KIND,
+            LubeBranchWords.KIND,
+            PumpInletWords.KIND,
+            PumpChamberWords.KIND,
+            BushingWords.KIND,
+            SpoolValveWords.KIND,
+            SelectorWords.KIND,
+            CheckValveWords.KIND,
+            ReliefValveWords.KIND,
+            SolenoidWords.KIND,
+            ClutchWords.KIND,
+            ConverterWords.KIND);
+
+    /** The kind of a word. */
+    public static Optional<Kind> of(String word) {
+        return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** The words of all kinds. */
+    public static List<String> words() {
+        return ALL.stream().map(Kind::word).toList();
+    }
+}

@@ -1,0 +1,88 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.network.Group;
+import hotidle.part.AnnularGap;
+import hotidle.part.LubeBranch;
+import hotidle.part.Orifice;
+import java.util.stream.Stream;
+
+/** The words of a {@link LubeBranch}. */
+final class LubeBranchWords {
+
+    private LubeBranchWords() {}
+
+    static final Kind KIND = Kind.through(
+                    "lube-branch",
+                    LubeBranch.class,
+                    "A branch of the lubrication: a hole, or the gap of a plain bushing, and the flow that it needs.",
+                    Group.LUBE,
+                    "the lubrication passage",
+                    "the sump",
+                    Stream.concat(
+                                    Stream.of(
+                                            OrificeWords.diameter().optional(),
+                                            OrificeWords.dischargeCoefficient(
+                                                    "0.7", "a drilled hole (common practice)"),
+                                            Key.count("count", "equal holes side by side")
+                                                    .byDefault("1", "one hole (assumed)")
+                                                    .allowed("1", "1000")),
+                                    Stream.concat(
+                                            FitWords.boreAndValve().stream()
+                                                    .map(key -> key.name().equals("bore")
+                                                                    || key.name()
+                                                                            .equals("valve")
+                                                            ? key.optional()
+                                                            : key),
+                                            Stream.of(
+                                                    Key.quantity(
+                                                                    "length",
+                                                                    Dimension.LENGTH,
+                                                                    "length of the bushing; of the hole, where it is one and longer than a sharp edge")
+                                                            .optional()
+                                                            .allowed("0 mm", "1 m")
+                                                            .usual("0 mm", "60 mm"),
+                                                    FitWords.eccentricity(),
+                                                    Key.quantity("needs", Dimension.FLOW, "flow that it needs")
+                                                            .byDefault(
+                                                                    "0.3 L/min",
+                                                                    "a planetary set at light load has 0.3 to 0.5 L/min (common practice)")
+                                                            .allowed("0 L/min", "100 L/min")
+                                                            .usual("0.05 L/min", "10 L/min"))))
+                            .toList(),
+                    LubeBranchWords::make)
+            .rule((given, around) -> check(given));
+
+    private static void check(Given given) {
+        boolean gap = given.has("bore")
+                && given.has("valve")
+                && given.numberIf("length").orElse(0) > 0;
+        boolean hole = given.has("diameter");
+        if (hole ? given.has("bore") || given.has("valve") : !gap) {
+            given.error(
+                    "diameter",
+                    "needs either diameter, or bore, valve and length",
+                    "a branch ends in a hole or in the gap of a bushing",
+                    "write diameter: 1.2 mm, for example");
+        } else if (!hole) {
+            FitWords.check(given, "bore", "valve");
+        }
+    }
+
+    private static LubeBranch make(Given given, Kind.Around around) {
+        return new LubeBranch(
+                given.has("diameter")
+                        ? new Orifice(
+                                given.number("diameter"),
+                                given.numberIf("length").orElse(0),
+                                given.number("cd"),
+                                given.count("count"))
+                        : new AnnularGap(
+                                FitWords.fit(given, around, "bore", "valve"),
+                                given.number("length"),
+                                given.number("eccentricity")),
+                given.number("needs"));
+    }
+}

@@ -1,0 +1,21 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Key;
+import hotidle.network.Group;
+import hotidle.part.PumpInlet;
+import java.util.List;
+
+/** The words of a {@link PumpInlet}. */
+final class PumpInletWords {
+
+    private PumpInletWords() {}
+
+    static final Kind KIND = Kind.of(
+            "pump-inlet",
+            PumpInlet.class,
+            "The pump's inlet: where its pressure falls to that at which air comes out, the chambers fill in part.",
+            Group.PUMP,
+            List.of(Key.node("node", "the node at which the chambers draw")),
+            given -> given.has("node") ? List.of(Kind.Path.between(given.word("node"), given.word("node"))) : List.of(),
+            (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()));
+}

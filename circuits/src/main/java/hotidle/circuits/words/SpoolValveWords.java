@@ -1,0 +1,191 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.network.Group;
+import hotidle.part.SpoolValve;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The words of a {@link SpoolValve}. */
+final class SpoolValveWords {
+
+    private SpoolValveWords() {}
+
+    private static final Shape OPENING = new Shape(
+            "opening",
+            List.of(
+                    Key.node("from", "side of higher pressure"),
+                    Key.node("to", "side of lower pressure"),
+                    Key.quantity("edge", Dimension.LENGTH, "position of the spool at which it begins to open")
+                            .allowed("-100 mm", "100 mm")
+                            .usual("-10 mm", "20 mm")
+                            .measured("calliper: overlap of land and port with the spool on its seat"),
+                    Key.choice(
+                                    "opens",
+                                    "up where it opens as the spool moves against its spring, else down",
+                                    "up",
+                                    "down")
+                            .byDefault("up", "assumed"),
+                    Key.quantity("share", Dimension.RATIO, "share of the circumference that is open")
+                            .byDefault("100 %", "a full ring (assumed)")
+                            .allowed("0.1 %", "100 %"),
+                    OrificeWords.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
+                    FitWords.bore().optional(),
+                    FitWords.valve().optional(),
+                    Key.quantity("eccentricity", Dimension.RATIO, "of this land, in place of the valve's")
+                            .optional()
+                            .allowed("0", "1")));
+
+    private static final Shape AREA = new Shape(
+            "area",
+            List.of(
+                    Key.node("node", "whose pressure acts on it"),
+                    Key.quantity("area", Dimension.AREA, "the area")
+                            .allowed("0.1 mm2", "100 cm2")
+                            .usual("5 mm2", "1000 mm2")
+                            .measured("pi/4 times the square of the land's diameter, less that of the next land"),
+                    Key.choice(
+                            "acts",
+                            "open where the pressure moves the spool against its spring, else close",
+                            "open",
+                            "close"),
+                    Key.of(
+                                    "ranges",
+                                    new Type.NameList(Names.RANGE),
+                                    "ranges in which it is fed; it is drained in all others; left out: all")
+                            .optional()));
+
+    static final Kind KIND = Kind.of(
+                    "spool-valve",
+                    SpoolValve.class,
+                    "A spool on a spring, with openings that it meters and areas that pressures act on: regulator, boost, converter"
+                            + " limit, lockup and solenoid-feed valves.",
+                    Group.VALVE_BODY,
+                    Stream.concat(
+                                    FitWords.boreAndValve().stream(),
+                                    Stream.of(
+                                            FitWords.eccentricity(),
+                                            Key.of("openings", new Type.Groups(OPENING), "openings that it meters"),
+                                            Key.of("areas", new Type.Groups(AREA), "areas that pressures act on"),
+                                            Key.quantity("spring-rate", Dimension.SPRING_RATE, "rate of the spring")
+                                                    .allowed("0.001 N/mm", "1000 N/mm")
+                                                    .usual("0.2 N/mm", "50 N/mm"),
+                                            Key.quantity(
+                                                            "preload",
+                                                            Dimension.FORCE,
+                                                            "force of the spring with the spool at 0, without shims")
+                                                    .allowed("-10000 N", "10000 N")
+                                                    .usual("0 N", "600 N"),
+                                            Key.quantity(
+                                                            "shim",
+                                                            Dimension.LENGTH,
+                                                            "shims under the spring; adds spring-rate times shim to the preload")
+                                                    .byDefault("0 mm", "no shims (assumed)")
+                                                    .allowed("-20 mm", "20 mm")
+                                                    .usual("0 mm", "4 mm"),
+                                            Key.of(
+                                                            "stops",
+                                                            new Type.Pair(Dimension.LENGTH),
+                                                            "positions between which the spool can move")
+                                                    .allowed("-50 mm", "50 mm")
+                                                    .usual("-10 mm", "25 mm"),
+                                            Key.quantity(
+                                                            "friction",
+                                                            Dimension.FORCE,
+                                                            "friction of the spool, shown as a band")
+                                                    .byDefault(
+                                                            "0 N",
+                                                            "a free spool (assumed); sticking ones have 1 to 5 N (common practice)")
+                                                    .allowed("0 N", "500 N")
+                                                    .usual("0 N", "20 N"),
+                                            Key.quantity(
+                                                            "stuck-at",
+                                                            Dimension.LENGTH,
+                                                            "position in which it is stuck; left out: free")
+                                                    .optional()
+                                                    .allowed("-50 mm", "50 mm")))
+                            .toList(),
+                    SpoolValveWords::paths,
+                    SpoolValveWords::make)
+            .rule((given, around) -> check(given));
+
+    private static List<Kind.Path> paths(Given given) {
+        List<Kind.Path> paths = new ArrayList<>();
+        for (Given opening : given.groups("openings").values()) {
+            if (opening.has("from") && opening.has("to")) {
+                paths.add(Kind.Path.between(opening.word("from"), opening.word("to")));
+            }
+        }
+        for (Given area : given.groups("areas").values()) {
+            area.wordIf("node").ifPresent(node -> paths.add(Kind.Path.between(node, node)));
+        }
+        return paths;
+    }
+
+    private static void check(Given given) {
+        for (Given opening : given.groups("openings").values()) {
+            FitWords.check(opening, given, "bore", "valve");
+        }
+        if (given.groups("areas").isEmpty()) {
+            given.error("areas", "has no areas", "nothing would move its spool", "");
+        }
+        double low = given.rows("stops").get(0).x();
+        double high = given.rows("stops").get(1).x();
+        double stuck = given.numberIf("stuck-at").orElse(low);
+        if (stuck < low || stuck > high) {
+            given.error("stuck-at", "is stuck beyond its stops", "it can only stick where it can move", "");
+        }
+    }
+
+    private static Kind.Made make(Given given, Kind.Around around) {
+        Set<String> touched = new LinkedHashSet<>();
+        for (Kind.Path path : paths(given)) {
+            touched.add(path.from());
+            touched.add(path.to());
+        }
+        List<String> ports = List.copyOf(touched);
+        List<SpoolValve.Opening> openings = new ArrayList<>();
+        given.groups("openings").forEach((name, opening) -> openings.add(opening(name, opening, given, around, ports)));
+        List<SpoolValve.Area> areas = new ArrayList<>();
+        given.groups("areas")
+                .values()
+                .forEach(area -> areas.add(new SpoolValve.Area(
+                        ports.indexOf(area.word("node")),
+                        area.word("acts").equals("open") ? area.number("area") : -area.number("area"),
+                        Set.copyOf(area.words("ranges")))));
+        return new Kind.Made(
+                new SpoolValve(ports, openings, areas, spring(given), given.numberIf("stuck-at")), ports, List.of());
+    }
+
+    private static SpoolValve.Opening opening(
+            String name, Given opening, Given valve, Kind.Around around, List<String> ports) {
+        return new SpoolValve.Opening(
+                name,
+                ports.indexOf(opening.word("from")),
+                ports.indexOf(opening.word("to")),
+                FitWords.fit(opening, valve, around, "bore", "valve"),
+                opening.number("share"),
+                opening.number("edge"),
+                opening.word("opens").equals("up"),
+                opening.numberIf("eccentricity").orElse(valve.number("eccentricity")),
+                opening.number("cd"));
+    }
+
+    private static SpoolValve.Spring spring(Given given) {
+        double rate = given.number("spring-rate");
+        return new SpoolValve.Spring(
+                rate,
+                given.number("preload") + rate * given.number("shim"),
+                given.rows("stops").get(0).x(),
+                given.rows("stops").get(1).x(),
+                given.number("friction"));
+    }
+}
