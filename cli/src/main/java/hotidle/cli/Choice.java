@@ -1,0 +1,75 @@
+package hotidle.cli;
+
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Range;
+import hotidle.duty.Unit;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Reads what a user chose on the command line. */
+final class Choice {
+
+    private Choice() {}
+
+    /** A quantity such as 270psi, in SI. */
+    static double quantity(String option, String text, Dimension dimension) {
+        try {
+            return Units.parse(text, dimension);
+        } catch (IllegalArgumentException e) {
+            throw new WrongInputException("hotidle: " + option + " " + text + ": " + e.getMessage());
+        }
+    }
+
+    /** A series such as 500..3500/50rpm, in SI. */
+    static List<Double> series(String option, String text, Dimension dimension) {
+        try {
+            return Units.series(text, dimension);
+        } catch (IllegalArgumentException e) {
+            throw new WrongInputException("hotidle: " + option + " " + text + ": " + e.getMessage());
+        }
+    }
+
+    /** The duty of a name. */
+    static DutyPoint duty(Unit unit, String name) {
+        return unit.duty(name)
+                .orElseThrow(() -> new WrongInputException("hotidle: " + unit.circuit() + " has no duty point " + name
+                        + "\nduty points: "
+                        + unit.duties().stream().map(DutyPoint::name).collect(Collectors.joining(", "))));
+    }
+
+    /** The duty with another range. */
+    static DutyPoint inRange(Unit unit, DutyPoint duty, String range) {
+        if (unit.range(range).isEmpty()) {
+            throw new WrongInputException("hotidle: " + unit.circuit() + " has no range " + range + "\nranges: "
+                    + unit.ranges().stream().map(Range::name).collect(Collectors.joining(", ")));
+        }
+        return new DutyPoint(
+                duty.name(),
+                duty.about(),
+                duty.speed(),
+                range,
+                duty.lockup(),
+                duty.engineTorque(),
+                duty.torqueRatio(),
+                duty.temperatures(),
+                duty.commands());
+    }
+
+    /** The duty with its sump at another temperature [K]; all other regions keep their distance from it. */
+    static DutyPoint at(DutyPoint duty, double sump) {
+        double shift = sump - duty.temperatures().getOrDefault("sump", sump);
+        return new DutyPoint(
+                duty.name(),
+                duty.about(),
+                duty.speed(),
+                duty.range(),
+                duty.lockup(),
+                duty.engineTorque(),
+                duty.torqueRatio(),
+                duty.temperatures().entrySet().stream()
+                        .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
+                duty.commands());
+    }
+}

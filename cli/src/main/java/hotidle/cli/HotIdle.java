@@ -1,0 +1,75 @@
+package hotidle.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The program: its commands, its exit codes, and what it says when it fails. */
+@Command(
+        name = "hotidle",
+        mixinStandardHelpOptions = true,
+        version = "Hot Idle 0.1.0",
+        description = {
+            "Steady-state solver for the oil circuit of an automatic transmission.",
+            "Can the worn pump still hold that pressure at hot idle, and what does it cost?"
+        },
+        subcommands = {CompareCommand.class, SweepCommand.class, CheckCommand.class, ListCommand.class},
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 done, and something asked for could not be solved; 2 the input is wrong; 70 our own fault.",
+            "Results are estimates, not approvals: follow the unit maker's procedures and limits."
+        })
+public final class HotIdle implements Runnable {
+
+    static final int DONE = 0;
+    static final int UNSOLVED = 1;
+    static final int WRONG_INPUT = 2;
+    static final int OUR_FAULT = 70;
+
+    private HotIdle() {}
+
+    @Override
+    public void run() {
+        throw new WrongInputException("hotidle: name a command; 'hotidle --help' lists them");
+    }
+
+    public static void main(String[] arguments) {
+        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        System.exit(run(out, err, arguments));
+    }
+
+    /** Runs the program with given streams and gives its exit code. */
+    static int run(PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(new HotIdle())
+                .setOut(out)
+                .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpWidth(110)
+                .setParameterExceptionHandler((wrong, given) -> {
+                    err.println("hotidle: " + wrong.getMessage());
+                    err.println("mend: '" + wrong.getCommandLine().getCommandSpec().qualifiedName()
+                            + " --help' says what is allowed");
+                    return WRONG_INPUT;
+                })
+                .setExecutionExceptionHandler((fault, commandLine, result) -> explain(err, fault));
+        int code = arguments.length == 0 ? line.execute("--help") : line.execute(arguments);
+        out.flush();
+        err.flush();
+        return code;
+    }
+
+    private static int explain(PrintWriter err, Exception fault) {
+        if (fault instanceof WrongInputException) {
+            err.println(fault.getMessage());
+            return WRONG_INPUT;
+        }
+        err.println("hotidle: sorry, this is a fault of the program, not of your input: " + fault);
+        err.println("Please send the command you gave, the circuit file and these lines:");
+        for (int i = 0; i < Math.min(5, fault.getStackTrace().length); i++) {
+            err.println("  " + fault.getStackTrace()[i]);
+        }
+        return OUR_FAULT;
+    }
+}

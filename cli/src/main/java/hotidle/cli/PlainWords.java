@@ -1,0 +1,209 @@
+package hotidle.cli;
+
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.network.Placed;
+import hotidle.part.LubeBranch;
+import hotidle.result.State;
+import hotidle.study.Comparison;
+import hotidle.study.Figures;
+import hotidle.study.Roles;
+import hotidle.study.SpeedSweep;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Says what a comparison shows, each sentence from its own numbers, at the circuit's first duty point. */
+final class PlainWords {
+
+    /** A change smaller than this share is called no change. */
+    private static final double NOTHING = 0.02;
+
+    /** Soon after the primary begins to bypass, the secondary is unloaded: up to this multiple of that speed. */
+    private static final double UNLOADED_BY = 1.1;
+
+    private final Comparison comparison;
+    private final Quantity.UnitSystem units;
+    private final DutyPoint duty;
+
+    private PlainWords(Comparison comparison, Quantity.UnitSystem units) {
+        this.comparison = comparison;
+        this.units = units;
+        duty = comparison.duties().get(0);
+    }
+
+    /** The sentences. */
+    static List<String> of(Comparison comparison, Quantity.UnitSystem units) {
+        PlainWords words = new PlainWords(comparison, units);
+        List<String> lines = new ArrayList<>();
+        List<Unit> builds = comparison.units();
+        for (int i = 0; i < builds.size(); i++) {
+            lines.addAll(words.build(builds.get(i)));
+            if (i > 0) {
+                lines.addAll(words.change(builds.get(i - 1), builds.get(i)));
+            }
+        }
+        lines.addAll(words.power());
+        return lines;
+    }
+
+    private Comparison.Cell cell(Unit unit) {
+        return comparison.cell(unit.build(), duty.name());
+    }
+
+    private List<String> build(Unit unit) {
+        Comparison.Cell cell = cell(unit);
+        Optional<Figures> found = cell.figures();
+        if (found.isEmpty()) {
+            return List.of(unit.build() + ": no steady state was found at " + duty.name() + ", so nothing is known there.");
+        }
+        Figures f = found.get();
+        List<String> lines = new ArrayList<>();
+        String asked = Quantity.PRESSURE.with(units, f.set());
+        String got = Quantity.PRESSURE.with(units, f.line());
+        String lube = Quantity.FLOW.with(units, f.lube());
+        if (f.regulated()) {
+            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + " (" + got
+                    + ", regulator working, lubrication gets " + lube + (starved(unit, f) ? ", less than it needs" : "")
+                    + ").");
+        } else {
+            lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": the gauge shows " + got
+                    + (f.offSeat() ? "" : ", the regulator sits on its seat") + ", lubrication gets " + lube
+                    + (starved(unit, f) ? ", less than it needs." : "."));
+        }
+        lines.add("  " + onset(cell.sweep()) + " " + film(cell));
+        return lines;
+    }
+
+    private static boolean starved(Unit unit, Figures f) {
+        return f.lube() < needed(unit);
+    }
+
+    private static double needed(Unit unit) {
+        return Roles.of(unit).lube().stream()
+                .mapToDouble(placed -> ((LubeBranch) placed.part()).neededFlow())
+                .sum();
+    }
+
+    private String onset(SpeedSweep sweep) {
+        OptionalDouble onset = sweep.onset();
+        double lowest = sweep.rising().get(0).conditions().speed();
+        double highest =
+                sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
+        if (onset.isEmpty()) {
+            return "It regulates at no speed up to " + Quantity.SPEED.with(units, highest) + ".";
+        }
+        String from = onset.getAsDouble() <= lowest
+                ? "It regulates at all speeds from " + Quantity.SPEED.with(units, lowest) + " up."
+                : "Regulation begins at " + Quantity.SPEED.with(units, onset.getAsDouble()) + ".";
+        return from + starvedRange(sweep);
+    }
+
+    private String starvedRange(SpeedSweep sweep) {
+        List<Double> speeds = sweep.states().stream()
+                .filter(state -> starved(sweep.unit(), Figures.of(sweep.unit(), state)))
+                .map(state -> state.conditions().speed())
+                .toList();
+        return speeds.isEmpty()
+                ? ""
+                : " Lubrication gets less than it needs from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
+                        + Quantity.SPEED.with(units, speeds.get(speeds.size() - 1)) + ".";
+    }
+
+    private String film(Comparison.Cell cell) {
+        List<Double> contact = cell.sweep().contactSpeeds();
+        if (!contact.isEmpty()) {
+            return "The hub bushing loses its film from " + Quantity.SPEED.number(units, contact.get(0)) + " to "
+                    + Quantity.SPEED.with(units, contact.get(contact.size() - 1)) + ": metal contact, film not known.";
+        }
+        Optional<State> thinnest = cell.sweep().thinnestFilm();
+        if (thinnest.isEmpty()) {
+            return "";
+        }
+        String hub = Roles.of(cell.unit()).hub().map(Placed::name).orElseThrow();
+        double film = thinnest.get().measure(hub, "least_film_m");
+        double permissible = thinnest.get().measure(hub, "permissible_film_m");
+        double at = thinnest.get().conditions().speed();
+        return "Its hub film is thinnest at " + Quantity.SPEED.with(units, at) + ": " + Quantity.FILM.with(units, film)
+                + (film < permissible ? ", under the " : ", over the ") + Quantity.FILM.number(units, permissible)
+                + " taken as permissible" + unloadNote(cell.sweep(), at) + ".";
+    }
+
+    private String unloadNote(SpeedSweep sweep, double at) {
+        OptionalDouble unloading = sweep.unloading();
+        OptionalDouble bypassing = sweep.bypassing();
+        boolean above = unloading.isPresent()
+                && bypassing.isPresent()
+                && at >= unloading.getAsDouble()
+                && at <= UNLOADED_BY * bypassing.getAsDouble();
+        return above
+                ? "; that is just above " + Quantity.SPEED.with(units, unloading.getAsDouble())
+                        + ", where the secondary begins to unload and its side load no longer balances the primary's"
+                : "";
+    }
+
+    private List<String> change(Unit before, Unit after) {
+        Optional<Figures> was = cell(before).figures();
+        Optional<Figures> is = cell(after).figures();
+        if (was.isEmpty() || is.isEmpty()) {
+            return List.of();
+        }
+        List<String> parts = new ArrayList<>();
+        parts.add("line pressure " + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
+        parts.add("set pressure " + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
+        parts.add("slip plus leaks "
+                + moved(Quantity.FLOW, was.get().slip() + was.get().leak(), is.get().slip() + is.get().leak()));
+        parts.add("lubrication " + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
+        String verdict = "";
+        if (is.get().set() > was.get().set() * (1 + NOTHING)
+                && !is.get().regulated()
+                && is.get().line() < was.get().line() * (1 + NOTHING)) {
+            verdict = " The pump has no more oil to give: asking for more pressure raises nothing here.";
+        }
+        return List.of("  Against " + before.build() + ", at " + duty.name() + ": " + String.join("; ", parts) + "."
+                + verdict + onsetChange(cell(before).sweep(), cell(after).sweep()));
+    }
+
+    private String onsetChange(SpeedSweep before, SpeedSweep after) {
+        OptionalDouble was = before.onset();
+        OptionalDouble is = after.onset();
+        if (was.isPresent() && is.isPresent() && Math.abs(is.getAsDouble() - was.getAsDouble()) * 60 >= 1) {
+            return " Onset of regulation moves from " + Quantity.SPEED.number(units, was.getAsDouble()) + " to "
+                    + Quantity.SPEED.with(units, is.getAsDouble()) + ".";
+        }
+        if (was.isPresent() && is.isEmpty()) {
+            return " It no longer regulates at any speed searched.";
+        }
+        return "";
+    }
+
+    private String moved(Quantity quantity, double was, double is) {
+        if (Math.abs(is - was) <= NOTHING * Math.max(Math.abs(was), Math.abs(is))) {
+            return "stays at " + quantity.with(units, is);
+        }
+        return (is > was ? "rises from " : "falls from ") + quantity.number(units, was) + " to "
+                + quantity.with(units, is);
+    }
+
+    /** Where the pump takes most power, for each build. */
+    private List<String> power() {
+        Optional<Comparison.Cell> most = comparison.cells().stream()
+                .filter(cell -> cell.figures().isPresent())
+                .max(Comparator.comparingDouble(cell -> cell.figures().orElseThrow().pumpPower()));
+        if (most.isEmpty()) {
+            return List.of();
+        }
+        String worst = most.get().duty().name();
+        List<String> each = comparison.units().stream()
+                .map(unit -> comparison.cell(unit.build(), worst))
+                .map(cell -> cell.unit().build() + " "
+                        + cell.figures()
+                                .map(f -> Quantity.POWER.with(units, f.pumpPower()))
+                                .orElse("not known"))
+                .toList();
+        return List.of("Power for the pump is greatest at " + worst + ": " + String.join(", ", each)
+                + "; all of it ends as heat in the oil.");
+    }
+}

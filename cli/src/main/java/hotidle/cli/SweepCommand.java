@@ -1,0 +1,274 @@
+package hotidle.cli;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.text.Dimension;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import hotidle.oil.Oil;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import hotidle.study.Figures;
+import hotidle.study.SpeedSweep;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Pressures and flows over engine speed. */
+@Command(
+        name = "sweep",
+        mixinStandardHelpOptions = true,
+        description = "Solves a circuit over engine speed, rising and falling, and shows or draws what comes of it.")
+final class SweepCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
+    String circuit;
+
+    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    List<String> builds = List.of();
+
+    @Option(
+            names = "--speed",
+            defaultValue = "500..3500/100rpm",
+            description = "engine speeds, first..last/step. Default: ${DEFAULT-VALUE}")
+    String speed;
+
+    @Option(
+            names = "--temperature",
+            description = "sump temperature, for example 95degC; other regions keep their distance from it."
+                    + " Give it again for more. Default: the duty's own")
+    List<String> temperatures = List.of();
+
+    @Option(names = "--duty", description = "duty point whose temperatures, torque and lockup state are used. Default: the first")
+    String duty;
+
+    @Option(names = "--range", description = "range engaged. Default: the duty's own")
+    String range;
+
+    @Option(names = "--set", description = "highest set pressure in the forward ranges, for example 270psi: scales the command"
+            + " and solves the regulator's spring for it. Default: as the build has it")
+    String set;
+
+    @Option(names = "--plot", description = "draws line pressure and where the oil goes into this file (.png or .svg)")
+    Path plot;
+
+    @Mixin
+    Shared shared;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        List<SpeedSweep> sweeps = new ArrayList<>();
+        for (Unit unit : Circuits.units(described, builds)) {
+            Unit asked = set == null
+                    ? unit
+                    : SetPressure.of(unit, Choice.quantity("--set", set, Dimension.PRESSURE));
+            for (DutyPoint point : duties(asked)) {
+                sweeps.add(SpeedSweep.run(asked, point, speeds));
+            }
+        }
+        if (plot != null) {
+            SweepPicture.write(described, sweeps, shared.units, plot);
+            spec.commandLine().getErr().println("drawn: " + plot);
+        }
+        String text =
+                switch (shared.format) {
+                    case TABLE -> tables(sweeps);
+                    case CSV -> csv(sweeps);
+                    case JSON -> StateJson.text(json(sweeps));
+                };
+        spec.commandLine().getOut().print(text);
+        boolean all = sweeps.stream()
+                .allMatch(sweep -> sweep.rising().stream().allMatch(o -> o.state().isPresent())
+                        && sweep.falling().stream().allMatch(o -> o.state().isPresent()));
+        return all ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    private List<DutyPoint> duties(Unit unit) {
+        DutyPoint named = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
+        DutyPoint base = range == null ? named : Choice.inRange(unit, named, range);
+        return temperatures.isEmpty()
+                ? List.of(base)
+                : temperatures.stream()
+                        .map(text -> Choice.at(base, Choice.quantity("--temperature", text, Dimension.TEMPERATURE)))
+                        .toList();
+    }
+
+    private String tables(List<SpeedSweep> sweeps) {
+        StringBuilder text = new StringBuilder();
+        for (SpeedSweep sweep : sweeps) {
+            text.append(title(sweep)).append("\n").append(crossings(sweep)).append("\n");
+            TextTable table = new TextTable(head(false));
+            sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, false)));
+            text.append(table.aligned());
+            sweep.rising().forEach(outcome -> outcome.unsolved()
+                    .ifPresent(unsolved -> text.append(Quantity.SPEED.with(
+                                    shared.units, outcome.conditions().speed()))
+                            .append(": ")
+                            .append(CompareCommand.why(unsolved))
+                            .append("\n")));
+            text.append(differences(sweep)).append("\n");
+        }
+        return text.append(Shared.CAUTION).append("\n").toString();
+    }
+
+    private String title(SpeedSweep sweep) {
+        return sweep.unit().circuit() + ", " + sweep.unit().build() + ", " + sweep.duty().name() + " in "
+                + sweep.duty().range() + ", sump "
+                + Quantity.TEMPERATURE.with(shared.units, sweep.duty().temperatures().get("sump"));
+    }
+
+    private String crossings(SpeedSweep sweep) {
+        return "onset of regulation: " + speed(sweep.onset()) + "; secondary unloads from: " + speed(sweep.unloading())
+                + "; primary bypasses from: " + speed(sweep.bypassing());
+    }
+
+    private String speed(OptionalDouble speed) {
+        return speed.isPresent()
+                ? Quantity.SPEED.with(shared.units, speed.getAsDouble())
+                : "none in the speeds asked";
+    }
+
+    private String differences(SpeedSweep sweep) {
+        List<SpeedSweep.Difference> differences = sweep.differences();
+        if (differences.isEmpty()) {
+            return "rising and falling sweeps agree\n";
+        }
+        StringBuilder text = new StringBuilder("rising and falling sweeps differ (two steady states):\n");
+        differences.forEach(d -> text.append(String.format(
+                Locale.ROOT,
+                "  %s: %s stands at %.4g rising and at %.4g falling (SI)%n",
+                Quantity.SPEED.with(shared.units, d.speed()),
+                d.part(),
+                d.rising(),
+                d.falling())));
+        return text.toString();
+    }
+
+    private List<String> head(boolean named) {
+        List<String> head = new ArrayList<>();
+        if (named) {
+            head.addAll(List.of("build", "duty", "sump " + Quantity.TEMPERATURE.in(shared.units).unit()));
+        }
+        head.add("rpm");
+        String psi = " " + Quantity.PRESSURE.in(shared.units).unit();
+        String gpm = " " + Quantity.FLOW.in(shared.units).unit();
+        head.addAll(List.of(
+                "set" + psi,
+                "line" + psi,
+                "regulator",
+                "secondary",
+                "charge" + psi,
+                "cooler" + gpm,
+                "lube" + gpm,
+                "slip" + gpm,
+                "leaks" + gpm,
+                "back" + gpm,
+                "hub load " + Quantity.FORCE.in(shared.units).unit(),
+                "film " + Quantity.FILM.in(shared.units).unit(),
+                "power " + Quantity.POWER.in(shared.units).unit()));
+        return head;
+    }
+
+    private List<String> row(SpeedSweep sweep, Outcome outcome, boolean named) {
+        List<String> row = new ArrayList<>();
+        Quantity.UnitSystem units = shared.units;
+        if (named) {
+            row.add(sweep.unit().build());
+            row.add(sweep.duty().name());
+            row.add(Quantity.TEMPERATURE.number(units, sweep.duty().temperatures().get("sump")));
+        }
+        row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
+        int cells = head(named).size();
+        outcome.state().ifPresent(state -> row.addAll(cells(sweep, state)));
+        while (row.size() < cells) {
+            row.add("unsolved");
+        }
+        return row;
+    }
+
+    private List<String> cells(SpeedSweep sweep, State state) {
+        Quantity.UnitSystem units = shared.units;
+        Figures f = Figures.of(sweep.unit(), state);
+        return List.of(
+                Quantity.PRESSURE.number(units, f.set()),
+                Quantity.PRESSURE.number(units, f.line()),
+                f.offSeat() ? "regulating" : "on seat",
+                f.secondary().word(),
+                Quantity.PRESSURE.number(units, f.charge()),
+                Quantity.FLOW.number(units, f.cooler()),
+                Quantity.FLOW.number(units, f.lube()),
+                Quantity.FLOW.number(units, f.slip()),
+                Quantity.FLOW.number(units, f.leak()),
+                Quantity.FLOW.number(units, f.recirculated()),
+                Quantity.FORCE.number(units, f.hubLoad()),
+                f.metalContact() ? "contact" : Quantity.FILM.number(units, f.film()),
+                Quantity.POWER.number(units, f.pumpPower()));
+    }
+
+    private String csv(List<SpeedSweep> sweeps) {
+        TextTable table = new TextTable(head(true));
+        sweeps.forEach(sweep -> sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, true))));
+        return table.csv();
+    }
+
+    private ObjectNode json(List<SpeedSweep> sweeps) {
+        ObjectNode root = StateJson.object();
+        root.put("circuit", sweeps.get(0).unit().circuit());
+        ArrayNode all = root.putArray("builds");
+        List<String> names =
+                sweeps.stream().map(sweep -> sweep.unit().build()).distinct().toList();
+        for (String name : names) {
+            ObjectNode build = all.addObject();
+            build.put("build", name);
+            ObjectNode onsets = build.putObject("onset_rpm");
+            ObjectNode unloading = build.putObject("secondary_unloads_from_rpm");
+            ObjectNode bypassing = build.putObject("primary_bypasses_from_rpm");
+            ArrayNode states = build.putArray("states");
+            ArrayNode differences = build.putArray("rising_falling_differences");
+            for (SpeedSweep sweep : sweeps) {
+                if (sweep.unit().build().equals(name)) {
+                    String key = key(sweep);
+                    StateJson.putSpeed(onsets, key, sweep.onset());
+                    StateJson.putSpeed(unloading, key, sweep.unloading());
+                    StateJson.putSpeed(bypassing, key, sweep.bypassing());
+                    sweep.rising().forEach(o -> states.add(StateJson.state(sweep.unit(), sweep.duty(), o)));
+                    sweep.differences().forEach(d -> differences
+                            .addObject()
+                            .put("engine_speed_rpm", d.speed() * 60)
+                            .put("part", d.part())
+                            .put("rising", d.rising())
+                            .put("falling", d.falling()));
+                }
+            }
+        }
+        return root;
+    }
+
+    /** The duty's name, and its temperature where several were asked for. */
+    private String key(SpeedSweep sweep) {
+        return temperatures.size() < 2
+                ? sweep.duty().name()
+                : String.format(
+                        Locale.ROOT,
+                        "%s at %.4g degC",
+                        sweep.duty().name(),
+                        sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS);
+    }
+
+}

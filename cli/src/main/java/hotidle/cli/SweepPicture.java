@@ -1,0 +1,137 @@
+package hotidle.cli;
+
+import hotidle.circuits.DescribedCircuit;
+import hotidle.network.Group;
+import hotidle.part.PumpChamber;
+import hotidle.plots.Chart;
+import hotidle.plots.OilChart;
+import hotidle.plots.Picture;
+import hotidle.plots.PressureCurve;
+import hotidle.plots.SpeedChart;
+import hotidle.result.Outcome;
+import hotidle.study.Figures;
+import hotidle.study.Roles;
+import hotidle.study.SpeedSweep;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
+final class SweepPicture {
+
+    /** More charts of oil than these would be too small to read. */
+    private static final int MOST_OIL_CHARTS = 4;
+
+    private SweepPicture() {}
+
+    /**
+     * Draws sweeps into a file.
+     *
+     * @throws WrongInputException where the file's ending is neither png nor svg, or it cannot be written
+     */
+    static void write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+        List<Chart> charts = new ArrayList<>();
+        charts.add(pressure(circuit, sweeps, units));
+        sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
+        try {
+            new Picture(charts).write(file);
+        } catch (IllegalArgumentException | IOException e) {
+            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
+        }
+    }
+
+    private static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+        List<PressureCurve> curves = sweeps.stream()
+                .limit(SpeedChart.MOST_CURVES)
+                .map(sweep -> new PressureCurve(
+                        name(sweeps, sweep, units),
+                        sweep.rising().stream()
+                                .map(outcome -> new PressureCurve.Point(
+                                        rpm(outcome),
+                                        figure(sweep, outcome, f -> Quantity.PRESSURE.value(units, f.line()))))
+                                .toList(),
+                        Quantity.PRESSURE.value(units, set(sweep)),
+                        revolutions(sweep.onset()),
+                        revolutions(sweep.unloading())))
+                .toList();
+        SpeedSweep first = sweeps.get(0);
+        String subtitle = circuit.name() + ", " + first.duty().name() + " in " + first.duty().range() + ", sump "
+                + Quantity.TEMPERATURE.with(units, first.duty().temperatures().get("sump")) + "; " + circuit.about();
+        return new SpeedChart(
+                "Line pressure against engine speed", subtitle, Quantity.PRESSURE.in(units).unit(), curves);
+    }
+
+    private static double set(SpeedSweep sweep) {
+        var conditions = sweep.unit().conditions(sweep.duty());
+        double pilot = conditions.commands().get(sweep.unit().command().solenoid());
+        return sweep.unit().command().setPressure(sweep.unit().network(), sweep.duty().range(), pilot);
+    }
+
+    private static OptionalDouble revolutions(OptionalDouble speed) {
+        return speed.isPresent() ? OptionalDouble.of(speed.getAsDouble() * 60) : speed;
+    }
+
+    /** The build, and its temperature where several are shown. */
+    private static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
+        boolean one = all.stream()
+                .map(other -> other.duty().temperatures().get("sump"))
+                .distinct()
+                .count()
+                == 1;
+        String build = sweep.unit().build();
+        return one
+                ? build
+                : build + " at " + Quantity.TEMPERATURE.with(units, sweep.duty().temperatures().get("sump"));
+    }
+
+    private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
+        List<OilChart.Band> bands = new ArrayList<>();
+        bands.add(band("slip in the pump", sweep, units, Figures::slip));
+        for (Group group : Group.values()) {
+            if (group.leak()) {
+                bands.add(band(
+                        group == Group.PUMP ? "pump cover" : group.label() + " leak",
+                        sweep,
+                        units,
+                        f -> f.leaks().getOrDefault(group, 0.0)));
+            }
+        }
+        bands.add(band("solenoids", sweep, units, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0)));
+        bands.add(band("lubrication", sweep, units, f -> f.used().getOrDefault(Group.LUBE, 0.0)));
+        bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
+        double swept = Roles.of(sweep.unit()).chambers().stream()
+                .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
+                .sum();
+        List<Double> speeds = sweep.rising().stream().map(SweepPicture::rpm).toList();
+        return new OilChart(
+                "Where the oil goes: " + name(all, sweep, units),
+                "",
+                Quantity.FLOW.in(units).unit(),
+                speeds,
+                bands,
+                Quantity.FLOW.value(units, swept / 60));
+    }
+
+    private static OilChart.Band band(
+            String name, SpeedSweep sweep, Quantity.UnitSystem units, ToDoubleFunction<Figures> flow) {
+        return new OilChart.Band(
+                name,
+                sweep.rising().stream()
+                        .map(outcome ->
+                                figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))
+                        .toList());
+    }
+
+    private static double rpm(Outcome outcome) {
+        return outcome.conditions().speed() * 60;
+    }
+
+    private static double figure(SpeedSweep sweep, Outcome outcome, ToDoubleFunction<Figures> figure) {
+        Optional<Figures> figures = outcome.state().map(state -> Figures.of(sweep.unit(), state));
+        return figures.isPresent() ? figure.applyAsDouble(figures.get()) : Double.NaN;
+    }
+}

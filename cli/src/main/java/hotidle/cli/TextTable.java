@@ -1,0 +1,60 @@
+package hotidle.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A table of text with a head line; the first column stands left, the others right. */
+final class TextTable {
+
+    private final List<List<String>> rows = new ArrayList<>();
+
+    TextTable(List<String> head) {
+        rows.add(List.copyOf(head));
+    }
+
+    TextTable add(List<String> row) {
+        rows.add(List.copyOf(row));
+        return this;
+    }
+
+    /** Aligned with blanks, a rule under the head. */
+    String aligned() {
+        int columns = rows.get(0).size();
+        int[] width = new int[columns];
+        for (List<String> row : rows) {
+            for (int c = 0; c < columns; c++) {
+                width[c] = Math.max(width[c], row.get(c).length());
+            }
+        }
+        StringBuilder text = new StringBuilder();
+        for (int r = 0; r < rows.size(); r++) {
+            StringBuilder line = new StringBuilder();
+            for (int c = 0; c < columns; c++) {
+                String pad = " ".repeat(width[c] - rows.get(r).get(c).length());
+                line.append(c == 0 ? rows.get(r).get(c) + pad : "  " + pad + rows.get(r).get(c));
+            }
+            text.append(line.toString().stripTrailing()).append('\n');
+            if (r == 0) {
+                int total = 0;
+                for (int c = 0; c < columns; c++) {
+                    total += width[c] + (c == 0 ? 0 : 2);
+                }
+                text.append("-".repeat(total)).append('\n');
+            }
+        }
+        return text.toString();
+    }
+
+    /** Separated by commas, RFC 4180. */
+    String csv() {
+        return rows.stream()
+                .map(row -> row.stream().map(TextTable::quoted).collect(Collectors.joining(",")))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    private static String quoted(String cell) {
+        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+}
