@@ -41,7 +41,8 @@ final class CheckCommand implements Callable<Integer> {
         read.problems().forEach(problem -> spec.commandLine().getErr().println(problem.text()));
         DescribedCircuit circuit = read.circuit().get();
         out.println(circuit.name() + ": " + count(circuit.nodes().size(), "node") + ", "
-                + count(circuit.parts().size(), "part") + ", " + count(circuit.builds().size(), "build") + ", "
+                + count(circuit.parts().size(), "part") + ", "
+                + count(circuit.builds().size(), "build") + ", "
                 + count(circuit.sizes().size(), "size") + " that wear, "
                 + count(read.problems().size(), "warning"));
         out.println();

@@ -42,7 +42,8 @@ final class CompareCommand implements Callable<Integer> {
     @Option(
             names = "--speed",
             defaultValue = "400..4000/50rpm",
-            description = "engine speeds searched for the onset of regulation and the least film. Default: ${DEFAULT-VALUE}")
+            description =
+                    "engine speeds searched for the onset of regulation and the least film. Default: ${DEFAULT-VALUE}")
     String speed;
 
     @Mixin
@@ -58,9 +59,7 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
         List<String> named = builds.isEmpty()
-                ? described.builds().stream()
-                        .map(DescribedCircuit.Build::name)
-                        .toList()
+                ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
         List<Unit> units = Circuits.units(described, named);
         List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
@@ -72,8 +71,10 @@ final class CompareCommand implements Callable<Integer> {
                     case JSON -> StateJson.text(json(comparison));
                 };
         spec.commandLine().getOut().print(text);
-        boolean all = comparison.cells().stream().allMatch(cell -> cell.outcome().state().isPresent()
-                && cell.sweep().rising().stream().allMatch(outcome -> outcome.state().isPresent()));
+        boolean all = comparison.cells().stream()
+                .allMatch(cell -> cell.outcome().state().isPresent()
+                        && cell.sweep().rising().stream()
+                                .allMatch(outcome -> outcome.state().isPresent()));
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
     }
 
@@ -81,7 +82,8 @@ final class CompareCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         text.append(described.name()).append(": ").append(described.about()).append("\n");
         described.builds().stream()
-                .filter(build -> comparison.units().stream().anyMatch(unit -> unit.build().equals(build.name())))
+                .filter(build -> comparison.units().stream()
+                        .anyMatch(unit -> unit.build().equals(build.name())))
                 .forEach(build -> text.append("  ")
                         .append(build.name())
                         .append(": ")

@@ -49,8 +49,9 @@ public final class HotIdle implements Runnable {
                 .setUsageHelpWidth(110)
                 .setParameterExceptionHandler((wrong, given) -> {
                     err.println("hotidle: " + wrong.getMessage());
-                    err.println("mend: '" + wrong.getCommandLine().getCommandSpec().qualifiedName()
-                            + " --help' says what is allowed");
+                    err.println(
+                            "mend: '" + wrong.getCommandLine().getCommandSpec().qualifiedName()
+                                    + " --help' says what is allowed");
                     return WRONG_INPUT;
                 })
                 .setExecutionExceptionHandler((fault, commandLine, result) -> explain(err, fault));

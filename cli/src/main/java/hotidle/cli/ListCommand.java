@@ -29,7 +29,11 @@ final class ListCommand implements Callable<Integer> {
         ALL
     }
 
-    @Parameters(arity = "0..1", defaultValue = "all", paramLabel = "WHAT", description = "circuits, parts, units or all")
+    @Parameters(
+            arity = "0..1",
+            defaultValue = "all",
+            paramLabel = "WHAT",
+            description = "circuits, parts, units or all")
     What what;
 
     @Spec
@@ -40,7 +44,9 @@ final class ListCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         if (what == What.CIRCUITS || what == What.ALL) {
             out.println("circuits");
-            Library.names().forEach(name -> circuit(out, Circuits.load(name, spec.commandLine().getErr())));
+            Library.names()
+                    .forEach(name ->
+                            circuit(out, Circuits.load(name, spec.commandLine().getErr())));
         }
         if (what == What.PARTS || what == What.ALL) {
             out.println("kinds of parts");
@@ -68,7 +74,9 @@ final class ListCommand implements Callable<Integer> {
         out.println("    duty points: "
                 + String.join(
                         ", ",
-                        circuit.unit().duties().stream().map(duty -> duty.name()).toList()));
+                        circuit.unit().duties().stream()
+                                .map(duty -> duty.name())
+                                .toList()));
         out.println("    oils: " + String.join(", ", circuit.oils()));
         out.println();
     }

@@ -57,7 +57,8 @@ final class PlainWords {
         Comparison.Cell cell = cell(unit);
         Optional<Figures> found = cell.figures();
         if (found.isEmpty()) {
-            return List.of(unit.build() + ": no steady state was found at " + duty.name() + ", so nothing is known there.");
+            return List.of(
+                    unit.build() + ": no steady state was found at " + duty.name() + ", so nothing is known there.");
         }
         Figures f = found.get();
         List<String> lines = new ArrayList<>();
@@ -151,11 +152,17 @@ final class PlainWords {
             return List.of();
         }
         List<String> parts = new ArrayList<>();
-        parts.add("line pressure " + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
-        parts.add("set pressure " + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
+        parts.add("line pressure "
+                + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
+        parts.add("set pressure "
+                + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
         parts.add("slip plus leaks "
-                + moved(Quantity.FLOW, was.get().slip() + was.get().leak(), is.get().slip() + is.get().leak()));
-        parts.add("lubrication " + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
+                + moved(
+                        Quantity.FLOW,
+                        was.get().slip() + was.get().leak(),
+                        is.get().slip() + is.get().leak()));
+        parts.add(
+                "lubrication " + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
         String verdict = "";
         if (is.get().set() > was.get().set() * (1 + NOTHING)
                 && !is.get().regulated()
@@ -191,7 +198,8 @@ final class PlainWords {
     private List<String> power() {
         Optional<Comparison.Cell> most = comparison.cells().stream()
                 .filter(cell -> cell.figures().isPresent())
-                .max(Comparator.comparingDouble(cell -> cell.figures().orElseThrow().pumpPower()));
+                .max(Comparator.comparingDouble(
+                        cell -> cell.figures().orElseThrow().pumpPower()));
         if (most.isEmpty()) {
             return List.of();
         }

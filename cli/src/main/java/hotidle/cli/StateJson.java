@@ -100,13 +100,14 @@ final class StateJson {
         node.set("flows_kg_s", masses);
         ObjectNode positions = node.putObject("positions_m");
         ObjectNode states = node.putObject("states");
-        state.states().forEach((part, own) -> own.forEach((name, value) -> {
-            if (name.equals("position")) {
-                positions.put(part, value);
-            } else {
-                states.put(part + "." + name, value);
-            }
-        }));
+        state.states()
+                .forEach((part, own) -> own.forEach((name, value) -> {
+                    if (name.equals("position")) {
+                        positions.put(part, value);
+                    } else {
+                        states.put(part + "." + name, value);
+                    }
+                }));
         ObjectNode parts = node.putObject("parts");
         state.measures().forEach((part, measures) -> {
             ObjectNode one = parts.putObject(part);

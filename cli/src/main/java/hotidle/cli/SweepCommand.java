@@ -50,14 +50,18 @@ final class SweepCommand implements Callable<Integer> {
                     + " Give it again for more. Default: the duty's own")
     List<String> temperatures = List.of();
 
-    @Option(names = "--duty", description = "duty point whose temperatures, torque and lockup state are used. Default: the first")
+    @Option(
+            names = "--duty",
+            description = "duty point whose temperatures, torque and lockup state are used. Default: the first")
     String duty;
 
     @Option(names = "--range", description = "range engaged. Default: the duty's own")
     String range;
 
-    @Option(names = "--set", description = "highest set pressure in the forward ranges, for example 270psi: scales the command"
-            + " and solves the regulator's spring for it. Default: as the build has it")
+    @Option(
+            names = "--set",
+            description = "highest set pressure in the forward ranges, for example 270psi: scales the command"
+                    + " and solves the regulator's spring for it. Default: as the build has it")
     String set;
 
     @Option(names = "--plot", description = "draws line pressure and where the oil goes into this file (.png or .svg)")
@@ -75,9 +79,7 @@ final class SweepCommand implements Callable<Integer> {
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
         List<SpeedSweep> sweeps = new ArrayList<>();
         for (Unit unit : Circuits.units(described, builds)) {
-            Unit asked = set == null
-                    ? unit
-                    : SetPressure.of(unit, Choice.quantity("--set", set, Dimension.PRESSURE));
+            Unit asked = set == null ? unit : SetPressure.of(unit, Choice.quantity("--set", set, Dimension.PRESSURE));
             for (DutyPoint point : duties(asked)) {
                 sweeps.add(SpeedSweep.run(asked, point, speeds));
             }
@@ -94,7 +96,8 @@ final class SweepCommand implements Callable<Integer> {
                 };
         spec.commandLine().getOut().print(text);
         boolean all = sweeps.stream()
-                .allMatch(sweep -> sweep.rising().stream().allMatch(o -> o.state().isPresent())
+                .allMatch(sweep -> sweep.rising().stream()
+                                .allMatch(o -> o.state().isPresent())
                         && sweep.falling().stream().allMatch(o -> o.state().isPresent()));
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
     }
@@ -116,21 +119,24 @@ final class SweepCommand implements Callable<Integer> {
             TextTable table = new TextTable(head(false));
             sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, false)));
             text.append(table.aligned());
-            sweep.rising().forEach(outcome -> outcome.unsolved()
-                    .ifPresent(unsolved -> text.append(Quantity.SPEED.with(
-                                    shared.units, outcome.conditions().speed()))
-                            .append(": ")
-                            .append(CompareCommand.why(unsolved))
-                            .append("\n")));
+            sweep.rising()
+                    .forEach(outcome -> outcome.unsolved()
+                            .ifPresent(unsolved -> text.append(Quantity.SPEED.with(
+                                            shared.units, outcome.conditions().speed()))
+                                    .append(": ")
+                                    .append(CompareCommand.why(unsolved))
+                                    .append("\n")));
             text.append(differences(sweep)).append("\n");
         }
         return text.append(Shared.CAUTION).append("\n").toString();
     }
 
     private String title(SpeedSweep sweep) {
-        return sweep.unit().circuit() + ", " + sweep.unit().build() + ", " + sweep.duty().name() + " in "
+        return sweep.unit().circuit() + ", " + sweep.unit().build() + ", "
+                + sweep.duty().name() + " in "
                 + sweep.duty().range() + ", sump "
-                + Quantity.TEMPERATURE.with(shared.units, sweep.duty().temperatures().get("sump"));
+                + Quantity.TEMPERATURE.with(
+                        shared.units, sweep.duty().temperatures().get("sump"));
     }
 
     private String crossings(SpeedSweep sweep) {
@@ -139,9 +145,7 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private String speed(OptionalDouble speed) {
-        return speed.isPresent()
-                ? Quantity.SPEED.with(shared.units, speed.getAsDouble())
-                : "none in the speeds asked";
+        return speed.isPresent() ? Quantity.SPEED.with(shared.units, speed.getAsDouble()) : "none in the speeds asked";
     }
 
     private String differences(SpeedSweep sweep) {
@@ -163,7 +167,10 @@ final class SweepCommand implements Callable<Integer> {
     private List<String> head(boolean named) {
         List<String> head = new ArrayList<>();
         if (named) {
-            head.addAll(List.of("build", "duty", "sump " + Quantity.TEMPERATURE.in(shared.units).unit()));
+            head.addAll(List.of(
+                    "build",
+                    "duty",
+                    "sump " + Quantity.TEMPERATURE.in(shared.units).unit()));
         }
         head.add("rpm");
         String psi = " " + Quantity.PRESSURE.in(shared.units).unit();
@@ -191,7 +198,8 @@ final class SweepCommand implements Callable<Integer> {
         if (named) {
             row.add(sweep.unit().build());
             row.add(sweep.duty().name());
-            row.add(Quantity.TEMPERATURE.number(units, sweep.duty().temperatures().get("sump")));
+            row.add(Quantity.TEMPERATURE.number(
+                    units, sweep.duty().temperatures().get("sump")));
         }
         row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
         int cells = head(named).size();
@@ -248,12 +256,13 @@ final class SweepCommand implements Callable<Integer> {
                     StateJson.putSpeed(unloading, key, sweep.unloading());
                     StateJson.putSpeed(bypassing, key, sweep.bypassing());
                     sweep.rising().forEach(o -> states.add(StateJson.state(sweep.unit(), sweep.duty(), o)));
-                    sweep.differences().forEach(d -> differences
-                            .addObject()
-                            .put("engine_speed_rpm", d.speed() * 60)
-                            .put("part", d.part())
-                            .put("rising", d.rising())
-                            .put("falling", d.falling()));
+                    sweep.differences()
+                            .forEach(d -> differences
+                                    .addObject()
+                                    .put("engine_speed_rpm", d.speed() * 60)
+                                    .put("part", d.part())
+                                    .put("rising", d.rising())
+                                    .put("falling", d.falling()));
                 }
             }
         }
@@ -270,5 +279,4 @@ final class SweepCommand implements Callable<Integer> {
                         sweep.duty().name(),
                         sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS);
     }
-
 }

@@ -59,16 +59,22 @@ final class SweepPicture {
                         revolutions(sweep.unloading())))
                 .toList();
         SpeedSweep first = sweeps.get(0);
-        String subtitle = circuit.name() + ", " + first.duty().name() + " in " + first.duty().range() + ", sump "
+        String subtitle = circuit.name() + ", " + first.duty().name() + " in "
+                + first.duty().range() + ", sump "
                 + Quantity.TEMPERATURE.with(units, first.duty().temperatures().get("sump")) + "; " + circuit.about();
         return new SpeedChart(
-                "Line pressure against engine speed", subtitle, Quantity.PRESSURE.in(units).unit(), curves);
+                "Line pressure against engine speed",
+                subtitle,
+                Quantity.PRESSURE.in(units).unit(),
+                curves);
     }
 
     private static double set(SpeedSweep sweep) {
         var conditions = sweep.unit().conditions(sweep.duty());
         double pilot = conditions.commands().get(sweep.unit().command().solenoid());
-        return sweep.unit().command().setPressure(sweep.unit().network(), sweep.duty().range(), pilot);
+        return sweep.unit()
+                .command()
+                .setPressure(sweep.unit().network(), sweep.duty().range(), pilot);
     }
 
     private static OptionalDouble revolutions(OptionalDouble speed) {
@@ -78,14 +84,16 @@ final class SweepPicture {
     /** The build, and its temperature where several are shown. */
     private static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         boolean one = all.stream()
-                .map(other -> other.duty().temperatures().get("sump"))
-                .distinct()
-                .count()
+                        .map(other -> other.duty().temperatures().get("sump"))
+                        .distinct()
+                        .count()
                 == 1;
         String build = sweep.unit().build();
         return one
                 ? build
-                : build + " at " + Quantity.TEMPERATURE.with(units, sweep.duty().temperatures().get("sump"));
+                : build + " at "
+                        + Quantity.TEMPERATURE.with(
+                                units, sweep.duty().temperatures().get("sump"));
     }
 
     private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
@@ -121,8 +129,7 @@ final class SweepPicture {
         return new OilChart.Band(
                 name,
                 sweep.rising().stream()
-                        .map(outcome ->
-                                figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))
+                        .map(outcome -> figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))
                         .toList());
     }
 

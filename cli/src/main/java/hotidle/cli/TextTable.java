@@ -32,7 +32,10 @@ final class TextTable {
             StringBuilder line = new StringBuilder();
             for (int c = 0; c < columns; c++) {
                 String pad = " ".repeat(width[c] - rows.get(r).get(c).length());
-                line.append(c == 0 ? rows.get(r).get(c) + pad : "  " + pad + rows.get(r).get(c));
+                line.append(
+                        c == 0
+                                ? rows.get(r).get(c) + pad
+                                : "  " + pad + rows.get(r).get(c));
             }
             text.append(line.toString().stripTrailing()).append('\n');
             if (r == 0) {

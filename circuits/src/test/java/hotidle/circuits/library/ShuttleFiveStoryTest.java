@@ -64,7 +64,8 @@ class ShuttleFiveStoryTest {
                 Outcome outcome = solver.solve(unit.conditions(duty));
                 assertTrue(outcome.state().isPresent(), () -> build.name() + " " + duty.name() + outcome.unsolved());
             }
-            assertTrue(sweep(build.name()).rising().stream().allMatch(o -> o.state().isPresent()));
+            assertTrue(sweep(build.name()).rising().stream()
+                    .allMatch(o -> o.state().isPresent()));
         }
     }
 
@@ -109,8 +110,12 @@ class ShuttleFiveStoryTest {
     @Test
     void raisingTheWornUnitRaisesNothingAtHotIdleAndStarvesMore() {
         // the pilot's own leak takes a little more or less; the pump has nothing else to give
-        assertEquals(at("worn", 650).line(), at("worn-raised", 650).line(), 0.01 * at("worn", 650).line());
-        assertTrue(sweep("worn-raised").onset().orElseThrow() > 1.3 * sweep("worn").onset().orElseThrow());
+        assertEquals(
+                at("worn", 650).line(),
+                at("worn-raised", 650).line(),
+                0.01 * at("worn", 650).line());
+        assertTrue(sweep("worn-raised").onset().orElseThrow()
+                > 1.3 * sweep("worn").onset().orElseThrow());
         assertTrue(starved("worn-raised") > starved("worn"));
     }
 
@@ -160,7 +165,8 @@ class ShuttleFiveStoryTest {
     /** Statement 6: pump power grows with set pressure, and with what is bypassed. */
     @Test
     void pumpPowerGrowsWithPressureAndBypass() {
-        assertTrue(at("restored-raised", 2000).pumpPower() > 1.3 * at("restored", 2000).pumpPower());
+        assertTrue(at("restored-raised", 2000).pumpPower()
+                > 1.3 * at("restored", 2000).pumpPower());
         assertTrue(at("restored", 4000).pumpPower() > at("restored", 2000).pumpPower());
     }
 

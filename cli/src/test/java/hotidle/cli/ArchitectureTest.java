@@ -1,0 +1,96 @@
+package hotidle.cli;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+/** The whole program, one direction: cli uses circuits and plots, both use the solver, those two do not see each other. */
+class ArchitectureTest {
+
+    private static final JavaClasses ALL =
+            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("hotidle");
+
+    private static final String[] SOLVER = {
+        "hotidle.oil..",
+        "hotidle.law..",
+        "hotidle.film..",
+        "hotidle.part..",
+        "hotidle.network..",
+        "hotidle.newton..",
+        "hotidle.result..",
+        "hotidle.duty..",
+        "hotidle.study.."
+    };
+
+    @Test
+    void theRulesSeeTheWholeProgram() {
+        assertTrue(ALL.size() > 180, ALL.size() + " classes");
+    }
+
+    @Test
+    void dependenciesRunOneWay() {
+        layeredArchitecture()
+                .consideringAllDependencies()
+                .layer("cli")
+                .definedBy("hotidle.cli..")
+                .layer("circuits")
+                .definedBy("hotidle.circuits..")
+                .layer("plots")
+                .definedBy("hotidle.plots..")
+                .layer("solver")
+                .definedBy(SOLVER)
+                .whereLayer("cli")
+                .mayNotBeAccessedByAnyLayer()
+                .whereLayer("circuits")
+                .mayOnlyBeAccessedByLayers("cli")
+                .whereLayer("plots")
+                .mayOnlyBeAccessedByLayers("cli")
+                .whereLayer("solver")
+                .mayOnlyBeAccessedByLayers("cli", "circuits", "plots")
+                .check(ALL);
+    }
+
+    @Test
+    void onlyTheCliPrintsAndExits() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.cli..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .check(ALL);
+    }
+
+    @Test
+    void librariesStayWhereTheyBelong() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.plots..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.jfree..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.cli..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("picocli..", "com.fasterxml..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.circuits..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.snakeyaml..")
+                .check(ALL);
+    }
+}

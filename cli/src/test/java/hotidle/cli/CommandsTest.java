@@ -1,0 +1,147 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.Library;
+import hotidle.duty.Unit;
+import hotidle.result.Outcome;
+import hotidle.result.Unsolved;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a user meets them. */
+class CommandsTest {
+
+    private static final String[] COMPARE = {
+        "compare",
+        "shuttle-five",
+        "--build",
+        "fresh",
+        "--build",
+        "worn",
+        "--build",
+        "worn-raised",
+        "--build",
+        "restored-raised",
+        "--speed",
+        "400..4000/100rpm"
+    };
+
+    @TempDir
+    Path folder;
+
+    private static String[] with(String[] arguments, String... more) {
+        String[] all = java.util.Arrays.copyOf(arguments, arguments.length + more.length);
+        System.arraycopy(more, 0, all, arguments.length, more.length);
+        return all;
+    }
+
+    @Test
+    void compareTellsTheStoryInWords() {
+        Run run = Run.of(COMPARE);
+        assertEquals(0, run.code(), run.err());
+        for (String duty : List.of("hot-idle", "stall", "full-throttle-shift", "road-cruise", "cold-start")) {
+            assertTrue(run.out().contains("\n" + duty + " ("), duty);
+        }
+        for (String words : List.of(
+                "fresh holds its 150 psi at hot-idle",
+                "worn cannot hold its 150 psi at hot-idle",
+                "the regulator sits on its seat",
+                "worn-raised cannot hold its 270 psi at hot-idle",
+                "The pump has no more oil to give",
+                "restored-raised holds its 270 psi at hot-idle",
+                "Onset of regulation moves from",
+                "where the secondary begins to unload",
+                "The unit maker's")) {
+            assertTrue(run.out().contains(words), words + " is not in\n" + run.out());
+        }
+    }
+
+    @Test
+    void compareGivesTheSameNumbersInEverySystemOfUnits() throws Exception {
+        JsonNode root = new ObjectMapper().readTree(Run.of(with(COMPARE, "--format", "json")).out());
+        double line = root.at("/builds/1/states/0/pressures_pa/line").doubleValue();
+        String metric = row(Run.of(with(COMPARE, "--units", "metric")).out(), "line pressure [bar]");
+        assertTrue(metric.contains(String.format(java.util.Locale.ROOT, "%.2f", line / 1e5)), metric);
+        String shop = row(Run.of(COMPARE).out(), "line pressure [psi]");
+        assertTrue(shop.contains(" " + Math.round(line / 6894.757293168) + " "), shop);
+    }
+
+    private static String row(String text, String label) {
+        return text.lines().filter(line -> line.startsWith(label)).findFirst().orElseThrow();
+    }
+
+    @Test
+    void compareIsTheSameOnEveryRun() {
+        String[] json = with(COMPARE, "--format", "json");
+        assertEquals(Run.of(json).out(), Run.of(json).out());
+    }
+
+    @Test
+    void sweepPrintsATableAndACsvOfAllItsSpeeds() {
+        Run table = Run.of("sweep", "shuttle-five", "--speed", "600..1000/100rpm");
+        assertEquals(0, table.code(), table.err());
+        assertTrue(table.out().contains("rising and falling sweeps agree"), table.out());
+        Run csv = Run.of("sweep", "shuttle-five", "--build", "worn", "--speed", "600..1000/100rpm", "--format", "csv");
+        assertEquals(6, csv.out().lines().count());
+        assertTrue(csv.out().startsWith("build,duty,"));
+    }
+
+    @Test
+    void aHigherSetPressureIsReachedByCommandAndSpring() throws Exception {
+        JsonNode root = new ObjectMapper()
+                .readTree(Run.of("sweep", "shuttle-five", "--set", "200psi", "--speed", "2000..2001/1rpm", "--format", "json")
+                        .out());
+        assertEquals(200 * 6894.757293168, root.at("/builds/0/states/0/set_pressure_pa").doubleValue(), 1);
+    }
+
+    @Test
+    void picturesAreDrawnAsPngAndSvg() throws Exception {
+        for (String name : List.of("sweep.png", "sweep.svg")) {
+            Path file = folder.resolve(name);
+            Run run = Run.of(
+                    "sweep", "shuttle-five", "--build", "worn", "--speed", "600..2000/200rpm", "--plot", file.toString());
+            assertEquals(0, run.code(), run.err());
+            assertTrue(Files.size(file) > 10_000);
+        }
+        assertTrue(Files.readString(folder.resolve("sweep.svg")).contains("Line pressure against engine speed"));
+    }
+
+    @Test
+    void listNamesCircuitsBuildsOilsPartsAndUnits() {
+        Run run = Run.of("list");
+        assertEquals(0, run.code());
+        for (String word :
+                List.of("shuttle-five", "restored-command", "shuttle-atf-used", "annular-gap", "spool-valve", "psi", "L/min")) {
+            assertTrue(run.out().contains(word), word);
+        }
+    }
+
+    @Test
+    void checkListsWearingSizesAndWhatIsLeftToTheProgram() {
+        Run run = Run.of("check", "shuttle-five");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("hub-bushing.bore") && run.out().contains("left to the program"), run.out());
+    }
+
+    @Test
+    void anUnsolvedStateIsAReasonAndNeverANumber() {
+        Unit unit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+                .circuit()
+                .orElseThrow()
+                .unit();
+        Outcome outcome = Outcome.of(
+                unit.conditions(unit.duties().get(0)), new Unsolved(0.3, "node line", List.of("Newton from rest")));
+        JsonNode state = StateJson.state(unit, unit.duties().get(0), outcome);
+        assertEquals("node line", state.at("/unsolved/culprit").textValue());
+        assertTrue(state.get("pressures_pa") == null && !state.get("solved").booleanValue());
+        assertTrue(CompareCommand.why(outcome.unsolved().orElseThrow()).contains("node line does not settle"));
+    }
+}

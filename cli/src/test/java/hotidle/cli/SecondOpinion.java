@@ -1,0 +1,275 @@
+package hotidle.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hotidle.duty.Unit;
+import hotidle.law.Poppet;
+import hotidle.law.RatedPoint;
+import hotidle.network.Placed;
+import hotidle.oil.Oil;
+import hotidle.part.AnnularGap;
+import hotidle.part.Bushing;
+import hotidle.part.CheckValve;
+import hotidle.part.Clutch;
+import hotidle.part.Converter;
+import hotidle.part.Cooler;
+import hotidle.part.FaceGap;
+import hotidle.part.Filter;
+import hotidle.part.Fit;
+import hotidle.part.FlatGap;
+import hotidle.part.LubeBranch;
+import hotidle.part.Orifice;
+import hotidle.part.Part;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
+import hotidle.part.ReliefValve;
+import hotidle.part.SealingRing;
+import hotidle.part.Selector;
+import hotidle.part.Setting;
+import hotidle.part.Solenoid;
+import hotidle.part.SpoolValve;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The laws of flow written a second time, from their Javadoc and not from their code, to recompute the mass balance of each node from
+ * nothing but printed numbers and the dimensions of the parts. It shares no formula with the solver: flows come out of
+ * {@code a·q² + b·q = Δp} by the plain quadratic formula, openings and gaps as lengths and areas.
+ */
+final class SecondOpinion {
+
+    private static final double PI = Math.PI;
+    private static final double SHARP = PI / (PI + 2);
+    private static final double SLOT_HEADS = 1.686;
+
+    private final Unit unit;
+    private final JsonNode state;
+    private final Map<String, Double> balance = new HashMap<>();
+    private final double ambient;
+
+    // oil of the part in hand
+    private double temperature;
+    private double liquid;
+    private double thin;
+
+    private SecondOpinion(Unit unit, JsonNode state) {
+        this.unit = unit;
+        this.state = state;
+        ambient = unit.ambient();
+    }
+
+    /** Mass that stays in each node [kg/s], recomputed; held nodes among them. */
+    static Map<String, Double> balance(Unit unit, JsonNode state) {
+        SecondOpinion opinion = new SecondOpinion(unit, state);
+        for (Placed placed : unit.network().parts()) {
+            opinion.oil(placed.region());
+            opinion.add(placed, placed.part());
+        }
+        return opinion.balance;
+    }
+
+    private void oil(String region) {
+        Oil oil = unit.oil();
+        temperature = state.get("temperatures_c").get(region).doubleValue() + 273.15;
+        liquid = oil.density15() - oil.densitySlope() * (temperature - 288.15);
+        double loglog = oil.waltherA() - oil.waltherB() * Math.log(temperature) / Math.log(10);
+        thin = (Math.pow(10, Math.pow(10, loglog)) - 0.7) / 1e6 * liquid;
+    }
+
+    private double density(double gauge) {
+        double absolute = gauge + ambient;
+        double kept = (absolute + Math.sqrt(absolute * absolute + 40_000)) / 2;
+        double air = unit.oil().airFraction();
+        return liquid * (1 - air) / (1 - air + air * ambient / kept);
+    }
+
+    private double p(String node) {
+        return state.get("pressures_pa").get(node).doubleValue();
+    }
+
+    /** Adds the flow of Δp = viscous·μ·q + kinetic·ρ·q² from one node to another. */
+    private void flow(String from, String to, double viscous, double kinetic, double head) {
+        double drop = p(from) - p(to) - head;
+        double mean = (p(from) + p(to)) / 2;
+        double rho = density(mean);
+        double b = viscous * thin * Math.exp(unit.oil().barus() * mean);
+        double a = kinetic * rho;
+        double size = Math.abs(drop);
+        double q = a * size < 1e-12 * b * b ? size / b : (-b + Math.sqrt(b * b + 4 * a * size)) / (2 * a);
+        for (int i = 0; i < 2; i++) {
+            q -= (a * q * q + b * q - size) / (2 * a * q + b);
+        }
+        move(from, to, rho * Math.signum(drop) * q);
+    }
+
+    private void flow(String from, String to, double viscous, double kinetic) {
+        flow(from, to, viscous, kinetic, 0);
+    }
+
+    private void move(String from, String to, double mass) {
+        balance.merge(from, -mass, Double::sum);
+        balance.merge(to, mass, Double::sum);
+    }
+
+    private double gap(Fit fit) {
+        double warmer = temperature - fit.measuredAt();
+        return fit.outer() + fit.outer() * fit.outerExpansion() * warmer
+                - fit.inner()
+                - fit.inner() * fit.innerExpansion() * warmer;
+    }
+
+    private void hole(String from, String to, double d, double length, double cd, double count) {
+        double area = PI * d * d / 4;
+        double viscous = 24 / Math.pow(d, 3) + 128 * length / (PI * Math.pow(d, 4));
+        flow(from, to, viscous / count, Math.pow(cd * area * count, -2) / 2);
+    }
+
+    private void slot(String from, String to, double width, double cube, double height, double length, double count) {
+        flow(from, to, 12 * length / (width * cube) / count, SLOT_HEADS / 2 / Math.pow(width * height * count, 2));
+    }
+
+    private void add(Placed placed, Part part) {
+        String from = placed.nodes().get(0);
+        String to = placed.nodes().get(placed.nodes().size() == 1 ? 0 : 1);
+        if (part instanceof Orifice orifice) {
+            hole(from, to, orifice.diameter(), orifice.length(), orifice.dischargeCoefficient(), orifice.count());
+        } else if (part instanceof LubeBranch branch) {
+            add(placed, branch.outlet());
+        } else if (part instanceof AnnularGap annulus) {
+            double c = gap(annulus.fit()) / 2;
+            double factor = 1 + 1.5 * Math.pow(annulus.eccentricity(), 2);
+            slot(from, to, PI * annulus.fit().inner(), factor * c * c * c, c, annulus.length(), 1);
+        } else if (part instanceof FlatGap flat) {
+            if (flat.bow() != 0 || flat.entry() != flat.exit()) {
+                throw new IllegalStateException("no second opinion on bowed or tapered gaps");
+            }
+            slot(from, to, flat.width(), Math.pow(flat.entry(), 3), flat.entry(), flat.length(), 1);
+        } else if (part instanceof FaceGap face) {
+            disc(from, to, face.inner(), face.outer(), gap(face.fit()) * face.share(), face.sector(), face.faces());
+        } else if (part instanceof SealingRing ring) {
+            ring(from, to, ring);
+        } else if (part instanceof Filter filter) {
+            rated(from, to, filter.rated(), filter.blocked(), liquid * 9.80665 * filter.rise());
+        } else if (part instanceof Cooler cooler) {
+            rated(from, to, cooler.rated(), cooler.blocked(), 0);
+        } else if (part instanceof Converter converter) {
+            Setting.Lockup lockup =
+                    Setting.Lockup.valueOf(state.get("lockup").textValue().toUpperCase(Locale.ROOT));
+            rated(from, to, converter.losses().get(lockup), 0, 0);
+        } else if (part instanceof CheckValve valve) {
+            poppet(from, to, valve.poppet());
+        } else if (part instanceof ReliefValve valve) {
+            poppet(from, to, valve.poppet());
+        } else if (part instanceof PumpChamber chamber) {
+            chamber(placed, chamber);
+        } else if (part instanceof SpoolValve spool) {
+            spool(placed, spool);
+        } else if (part instanceof Selector selector) {
+            selector(placed, selector);
+        } else if (part instanceof Solenoid solenoid) {
+            solenoid(placed, solenoid);
+        } else if (part instanceof Clutch clutch) {
+            slot(from, to, PI * clutch.sealDiameter(), Math.pow(clutch.sealGap(), 3), clutch.sealGap(), clutch.sealLength(), 1);
+            if (clutch.bleed() > 0) {
+                hole(from, to, clutch.bleed(), 0, 0.7, 1);
+            }
+        } else if (part instanceof Bushing bushing) {
+            double e = state.get("states").get(placed.name() + ".eccentricity").doubleValue();
+            double c = gap(bushing.fit()) / 2;
+            slot(from, to, PI * bushing.fit().inner(), c * c * c * (1 + 1.5 * e * e), c, bushing.length(), 1);
+        } else if (!(part instanceof PumpInlet)) {
+            throw new IllegalStateException("no second opinion on " + part);
+        }
+    }
+
+    private void disc(String from, String to, double inner, double outer, double h, double sector, double faces) {
+        double viscous = 6 * (Math.log(outer) - Math.log(inner)) / (PI * h * h * h) / sector;
+        double area = 2 * PI * inner * h * sector;
+        flow(from, to, viscous / faces, SLOT_HEADS / (2 * area * area) / (faces * faces));
+    }
+
+    private void ring(String from, String to, SealingRing ring) {
+        double radial = ring.radialClearance();
+        slot(from, to, ring.endGap(), Math.pow(radial, 3), radial, ring.width(), ring.count());
+        double around = PI * ring.diameter();
+        double n = ring.count();
+        double viscous = 12 * ring.width() / (around * Math.pow(radial, 3))
+                + 12 * ring.contact() / (around * Math.pow(ring.sideGap(), 3));
+        double kinetic = SLOT_HEADS / 2 * (Math.pow(around * radial, -2) + Math.pow(around * ring.sideGap(), -2));
+        flow(from, to, viscous / n, kinetic / (n * n));
+    }
+
+    private void rated(String from, String to, RatedPoint point, double blocked, double head) {
+        double open = 1 - blocked;
+        double viscous = (1 - point.turbulentShare()) * point.drop() / point.flow() / point.viscosity();
+        double kinetic = point.turbulentShare() * point.drop() / Math.pow(point.flow(), 2) / point.density();
+        flow(from, to, viscous / open, kinetic / (open * open), head);
+    }
+
+    private void poppet(String from, String to, Poppet poppet) {
+        flow(from, to, poppet.leak().viscous(), poppet.leak().kinetic());
+        double force = (p(from) - p(to)) * PI / 4 * poppet.seat() * poppet.seat();
+        double lift = Math.min((force - poppet.preload()) / poppet.springRate(), poppet.stop());
+        if (lift > 0) {
+            area(from, to, PI * poppet.seat() * lift, poppet.dischargeCoefficient());
+        }
+    }
+
+    /** A sharp opening of any shape: creeping limit of the round hole of its area. */
+    private void area(String from, String to, double area, double cd) {
+        double d = 2 * Math.sqrt(area / PI);
+        flow(from, to, 24 / (d * d * d), 0.5 / (cd * cd * area * area));
+    }
+
+    private void chamber(Placed placed, PumpChamber pump) {
+        String inlet = placed.nodes().get(0);
+        String outlet = placed.nodes().get(1);
+        double filling =
+                state.get("states").get(placed.signals().get(0).owner() + ".filling").doubleValue();
+        double turns = state.get("engine_speed_rpm").doubleValue() / 60;
+        move(inlet, outlet, density(p(inlet)) * filling * pump.displacement() * turns);
+        double opened = pump.opening() * Math.max(p(outlet) - p(inlet), 0);
+        PumpChamber.Face face = pump.face();
+        disc(outlet, inlet, face.inner(), face.outer(), (gap(face.fit()) + opened) / 2, face.sector(), face.faces());
+        PumpChamber.Tip tip = pump.tip();
+        double h = gap(tip.fit()) / 2 + opened;
+        double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
+        flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
+        area(outlet, inlet, pump.orificeArea(), SHARP);
+    }
+
+    private void spool(Placed placed, SpoolValve spool) {
+        double x = state.get("positions_m").get(placed.name()).doubleValue();
+        for (SpoolValve.Opening opening : spool.openings()) {
+            double c = gap(opening.fit()) / 2;
+            double underlap = opening.opensUp() ? x - opening.edge() : opening.edge() - x;
+            double root = Math.hypot(underlap, c);
+            double width = PI * opening.fit().outer() * opening.share();
+            double clear = Math.hypot((root + underlap) / 2, c);
+            double overlap = (root - underlap) / 2;
+            double factor = 1 + 1.5 * opening.eccentricity() * opening.eccentricity();
+            double viscous = 12 * overlap / (width * factor * c * c * c) + 32 / PI / (width * clear * clear);
+            double kinetic = 0.5 / Math.pow(opening.discharge() * width * clear, 2);
+            flow(placed.nodes().get(opening.from()), placed.nodes().get(opening.to()), viscous, kinetic);
+        }
+    }
+
+    private void selector(Placed placed, Selector selector) {
+        String range = state.get("range").textValue();
+        for (Selector.Link link : selector.links()) {
+            if (link.ranges().contains(range)) {
+                hole(placed.nodes().get(link.from()), placed.nodes().get(link.to()), link.diameter(), 0, 0.7, 1);
+            }
+        }
+    }
+
+    private void solenoid(Placed placed, Solenoid solenoid) {
+        double y = state.get("states").get(placed.name() + ".opening").doubleValue();
+        double feed = 0.01 + 0.99 * (solenoid.bleed() ? 1 : y);
+        double exhaust = 0.01 + 0.99 * (1 - y);
+        List<String> nodes = placed.nodes();
+        area(nodes.get(0), nodes.get(1), PI / 4 * solenoid.feed() * solenoid.feed() * feed, SHARP);
+        area(nodes.get(1), nodes.get(2), PI / 4 * solenoid.exhaust() * solenoid.exhaust() * exhaust, SHARP);
+    }
+}

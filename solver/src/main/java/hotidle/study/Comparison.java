@@ -1,0 +1,90 @@
+package hotidle.study;
+
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.newton.SteadySolver;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Builds of one circuit side by side at its duty points.
+ *
+ * @param cells one for each duty and build, builds running first
+ */
+public record Comparison(List<Cell> cells) {
+
+    public Comparison {
+        cells = List.copyOf(cells);
+    }
+
+    /**
+     * One build at one duty.
+     *
+     * @param unit    the build
+     * @param duty    the duty
+     * @param outcome at the duty's own speed
+     * @param sweep   over engine speed, everything else as at the duty
+     */
+    public record Cell(Unit unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
+
+        /** Figures at the duty's own speed, where it was solved. */
+        public Optional<Figures> figures() {
+            return outcome.state().map(state -> Figures.of(unit, state));
+        }
+    }
+
+    /**
+     * Solves all builds at all duties.
+     *
+     * @param units  builds of one circuit
+     * @param speeds engine speeds of the sweeps [rev/s], rising
+     */
+    public static Comparison of(List<Unit> units, List<Double> speeds) {
+        List<Cell> open = new ArrayList<>();
+        for (DutyPoint duty : units.get(0).duties()) {
+            for (Unit unit : units) {
+                open.add(new Cell(unit, unit.duty(duty.name()).orElseThrow(), null, null));
+            }
+        }
+        return new Comparison(open.parallelStream()
+                .map(cell -> solve(cell.unit, cell.duty, speeds))
+                .toList());
+    }
+
+    /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
+    private static Cell solve(Unit unit, DutyPoint duty, List<Double> speeds) {
+        SpeedSweep sweep = SpeedSweep.run(unit, duty, speeds);
+        Optional<State> below = sweep.states().stream()
+                .filter(state -> state.conditions().speed() <= duty.speed())
+                .reduce((one, later) -> later);
+        Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty), below);
+        return new Cell(unit, duty, outcome, sweep);
+    }
+
+    /** The builds, in the order asked for. */
+    public List<Unit> units() {
+        return cells.stream().map(Cell::unit).distinct().toList();
+    }
+
+    /** The duties, in the circuit's order. */
+    public List<DutyPoint> duties() {
+        return cells.stream().map(Cell::duty).filter(distinctByName()).toList();
+    }
+
+    private static java.util.function.Predicate<DutyPoint> distinctByName() {
+        java.util.Set<String> seen = new java.util.HashSet<>();
+        return duty -> seen.add(duty.name());
+    }
+
+    /** The cell of a build at a duty. */
+    public Cell cell(String build, String duty) {
+        return cells.stream()
+                .filter(cell ->
+                        cell.unit.build().equals(build) && cell.duty.name().equals(duty))
+                .findFirst()
+                .orElseThrow();
+    }
+}
