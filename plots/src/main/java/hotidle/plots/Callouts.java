@@ -1,0 +1,129 @@
+package hotidle.plots;
+
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.annotations.AbstractXYAnnotation;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.data.xy.XYDataset;
+
+/** Short texts beside points, placed by {@link Placement}. */
+final class Callouts extends AbstractXYAnnotation {
+    private static final double PAD = 3;
+    private static final double NEAR = 16;
+    private static final double TICK = 12;
+
+    private final transient List<Callout> callouts;
+
+    /**
+     * A text beside a point or along a level line that ends there.
+     *
+     * @param text  as it is to be read
+     * @param ink   its colour
+     * @param speed of the point [rpm]
+     * @param value of the point [display unit]
+     * @param level whether it may move along the level to the left of the point
+     */
+    record Callout(String text, Color ink, double speed, double value, boolean level) {
+        static Callout beside(String text, Color ink, double speed, double value) {
+            return new Callout(text, ink, speed, value, false);
+        }
+
+        static Callout along(String text, Color ink, double speed, double value) {
+            return new Callout(text, ink, speed, value, true);
+        }
+    }
+
+    Callouts(List<Callout> callouts) {
+        this.callouts = List.copyOf(callouts);
+    }
+
+    /** The texts by themselves. */
+    List<String> texts() {
+        return callouts.stream().map(Callout::text).toList();
+    }
+
+    @Override
+    public void draw(
+            Graphics2D g,
+            XYPlot plot,
+            Rectangle2D area,
+            ValueAxis speed,
+            ValueAxis value,
+            int index,
+            PlotRenderingInfo info) {
+        FontMetrics font = g.getFontMetrics(Style.LABEL);
+        List<Placement.Wish> wishes = callouts.stream()
+                .map(callout -> new Placement.Wish(
+                        pixel(callout.speed(), callout.value(), area, speed, value),
+                        font.stringWidth(callout.text()) + 2 * PAD,
+                        font.getAscent() + font.getDescent() + PAD,
+                        callout.level()))
+                .toList();
+        List<Rectangle2D> places = Placement.places(wishes, area, curves(plot, area, speed, value));
+        for (int i = 0; i < places.size(); i++) {
+            lead(g, callouts.get(i), wishes.get(i), places.get(i));
+        }
+        for (int i = 0; i < places.size(); i++) {
+            write(g, callouts.get(i), places.get(i));
+        }
+    }
+
+    /** The pieces of all curves, the ticks on them and the crosses below. */
+    private static List<List<Line2D>> curves(XYPlot plot, Rectangle2D area, ValueAxis speed, ValueAxis value) {
+        List<List<Line2D>> curves = new ArrayList<>();
+        XYDataset data = plot.getDataset();
+        for (int s = 0; s < data.getSeriesCount(); s++) {
+            List<Line2D> pieces = new ArrayList<>();
+            for (int i = 1; i < data.getItemCount(s); i++) {
+                Point2D a = pixel(data.getXValue(s, i - 1), data.getYValue(s, i - 1), area, speed, value);
+                Point2D b = pixel(data.getXValue(s, i), data.getYValue(s, i), area, speed, value);
+                if (!Double.isNaN(a.getY() + b.getY())) {
+                    pieces.add(new Line2D.Double(a, b));
+                }
+            }
+            curves.add(pieces);
+        }
+        for (int marks : new int[] {SpeedDrawing.UNLOADS, SpeedDrawing.UNSOLVED}) {
+            XYDataset ticks = plot.getDataset(marks);
+            for (int s = 0; s < ticks.getSeriesCount(); s++) {
+                for (int i = 0; i < ticks.getItemCount(s); i++) {
+                    Point2D at = pixel(ticks.getXValue(s, i), ticks.getYValue(s, i), area, speed, value);
+                    curves.add(List.of(new Line2D.Double(at.getX(), at.getY() - TICK, at.getX(), at.getY() + TICK)));
+                }
+            }
+        }
+        return curves;
+    }
+
+    private static void lead(Graphics2D g, Callout callout, Placement.Wish wish, Rectangle2D place) {
+        Line2D leader = Placement.leader(wish, place);
+        if (!wish.level() && Placement.length(leader) > NEAR) {
+            g.setPaint(callout.ink());
+            g.setStroke(Style.HAIRLINE);
+            g.draw(leader);
+        }
+    }
+
+    private static void write(Graphics2D g, Callout callout, Rectangle2D place) {
+        g.setPaint(Style.PLATE);
+        g.fill(place);
+        g.setPaint(callout.ink());
+        g.setFont(Style.LABEL);
+        g.drawString(callout.text(), (float) (place.getMinX() + PAD), (float)
+                (place.getMaxY() - PAD / 2 - g.getFontMetrics().getDescent()));
+    }
+
+    private static Point2D pixel(double x, double y, Rectangle2D area, ValueAxis speed, ValueAxis value) {
+        return new Point2D.Double(
+                speed.valueToJava2D(x, area, RectangleEdge.BOTTOM), value.valueToJava2D(y, area, RectangleEdge.LEFT));
+    }
+}

@@ -1,0 +1,20 @@
+package hotidle.plots;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+
+/** One chart of a picture. */
+public interface Chart {
+
+    /** The scale that this chart would take alone. */
+    Scale scale();
+
+    /**
+     * Draws the chart.
+     *
+     * @param graphics what to draw on
+     * @param area     where to [px]
+     * @param scale    shared with the other charts of the picture
+     */
+    void paint(Graphics2D graphics, Rectangle2D area, Scale scale);
+}

@@ -1,0 +1,106 @@
+package hotidle.plots;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Where the oil of one build goes: flows stacked on each other against engine speed.
+ *
+ * <p>A speed at which any band is NaN is unsolved and leaves a gap. A flow below nought cannot be stacked; it counts as
+ * none, and the legend says at how many speeds that was so.
+ *
+ * @param title        names the build
+ * @param subtitle     circuit, duty, temperature, where the data come from; may be empty
+ * @param unit         of all flows, as it is to be read: {@code L/min}, {@code gpm}
+ * @param speeds       rising [rpm]
+ * @param bands        from the bottom up
+ * @param displacement geometric delivery of the pump for each turn of the engine [display unit of flow per rpm]
+ */
+public record OilChart(
+        String title, String subtitle, String unit, List<Double> speeds, List<Band> bands, double displacement)
+        implements Chart {
+
+    /** As many bands as there are looks. */
+    public static final int MOST_BANDS = BandLook.ALL.size();
+
+    private static final double ROOM_ABOVE = 1.03;
+
+    /**
+     * Oil that goes one way.
+     *
+     * @param name  as it is to be read
+     * @param flows at each speed [display unit], NaN where the state is unsolved
+     */
+    public record Band(String name, List<Double> flows) {
+        /** Keeps a copy. */
+        public Band {
+            flows = List.copyOf(flows);
+        }
+
+        /** Speeds at which the flow is below nought. */
+        long backward() {
+            return flows.stream().filter(flow -> flow < 0).count();
+        }
+    }
+
+    /** Checks lengths, names and the displacement. */
+    public OilChart {
+        speeds = List.copyOf(speeds);
+        bands = List.copyOf(bands);
+        Check.speeds("oil chart '" + title + "'", speeds);
+        Check.that(
+                !bands.isEmpty() && bands.size() <= MOST_BANDS,
+                "an oil chart shows 1 to " + MOST_BANDS + " bands, not " + bands.size());
+        Check.distinct("bands", bands.stream().map(Band::name).toList());
+        for (Band band : bands) {
+            Check.that(
+                    band.flows().size() == speeds.size(),
+                    "band '" + band.name() + "' has " + band.flows().size() + " flows at " + speeds.size() + " speeds");
+        }
+        Check.that(
+                displacement >= 0 && Double.isFinite(displacement),
+                "displacement is " + displacement + " " + unit + " per rpm; it must be finite and not negative");
+    }
+
+    /** Title of the upright axis. */
+    public String axis() {
+        return "flow [" + unit + "]";
+    }
+
+    /** Whether all flows are known at the speed of this number. */
+    boolean solved(int i) {
+        return bands.stream().allMatch(band -> Double.isFinite(band.flows().get(i)));
+    }
+
+    /** Top of the band of this number at the speed of that number [display unit]; NaN in a gap; -1 is the ground. */
+    double top(int band, int i) {
+        return solved(i)
+                ? bands.subList(0, band + 1).stream()
+                        .mapToDouble(below -> Math.max(0, below.flows().get(i)))
+                        .sum()
+                : Double.NaN;
+    }
+
+    @Override
+    public Scale scale() {
+        double high = speeds.get(speeds.size() - 1);
+        double top = IntStream.range(0, speeds.size())
+                .mapToDouble(i -> top(bands.size() - 1, i))
+                .filter(Double::isFinite)
+                .reduce(displacement * high, Math::max);
+        return new Scale(
+                speeds.get(0),
+                high,
+                Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
+                bands.stream().map(Band::name).toList(),
+                false);
+    }
+
+    @Override
+    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+        new OilDrawing(this, scale).paint(graphics, area);
+    }
+}

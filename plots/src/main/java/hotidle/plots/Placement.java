@@ -1,0 +1,131 @@
+package hotidle.plots;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Places texts beside points so that they cover neither each other nor, where that can be had, the curves.
+ *
+ * <p>Numerics: each text in turn tries six directions at growing distances, or moves along its level, and takes the
+ * cheapest place; the costs are ours.
+ */
+final class Placement {
+    private static final double[] DISTANCES = {9, 20, 34, 50, 70, 94, 122, 154};
+    private static final int[][] DIRECTIONS = {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}};
+    private static final double ON_TEXT = 1000;
+    private static final double ON_POINT = 150;
+    private static final double ON_CURVE = 60;
+    private static final double MARK = 9;
+    private static final double LED_ACROSS = 80;
+    private static final double CLEAR = 5;
+    private static final double SLIDE = 15;
+    private static final double SLID = 0.1;
+
+    private Placement() {}
+
+    /**
+     * What has to find a place.
+     *
+     * @param point what the text belongs to [px]
+     * @param width of the text [px]
+     * @param height of the text [px]
+     * @param level whether it may move along the level to the left of the point
+     */
+    record Wish(Point2D point, double width, double height, boolean level) {}
+
+    /**
+     * Where each text goes.
+     *
+     * @param wishes one per text
+     * @param area   to stay in [px]
+     * @param curves to leave free, each as its pieces [px]
+     */
+    static List<Rectangle2D> places(List<Wish> wishes, Rectangle2D area, List<List<Line2D>> curves) {
+        List<Rectangle2D> taken = new ArrayList<>();
+        for (Wish wish : wishes) {
+            taken.add(candidates(wish, area)
+                    .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)))
+                    .orElseThrow());
+        }
+        return taken;
+    }
+
+    private static Stream<Rectangle2D> candidates(Wish wish, Rectangle2D area) {
+        double x = wish.point().getX();
+        double y = wish.point().getY();
+        if (wish.level()) {
+            double clear = wish.height() / 2 + 2;
+            return IntStream.range(0, (int) (area.getWidth() / SLIDE))
+                    .mapToObj(i -> x - i * SLIDE - wish.width() / 2)
+                    .flatMap(middle -> Stream.of(
+                            within(area, wish, middle, y),
+                            within(area, wish, middle, y - clear),
+                            within(area, wish, middle, y + clear)));
+        }
+        return Stream.of(DIRECTIONS)
+                .flatMap(way -> Arrays.stream(DISTANCES)
+                        .mapToObj(away -> within(
+                                area,
+                                wish,
+                                x + way[0] * (away + wish.width() / 2),
+                                y + way[1] * (away + wish.height() / 2))));
+    }
+
+    /** Around the middle, moved sideways into the area. */
+    private static Rectangle2D within(Rectangle2D area, Wish wish, double x, double y) {
+        double left = Math.max(area.getMinX(), Math.min(x - wish.width() / 2, area.getMaxX() - wish.width()));
+        return new Rectangle2D.Double(left, y - wish.height() / 2, wish.width(), wish.height());
+    }
+
+    private static double cost(
+            Rectangle2D place,
+            Wish own,
+            Rectangle2D area,
+            List<Rectangle2D> taken,
+            List<Wish> wishes,
+            List<List<Line2D>> curves) {
+        if (!area.contains(place)) {
+            return Double.MAX_VALUE;
+        }
+        Line2D leader = leader(own, place);
+        double texts = taken.stream().filter(place::intersects).count();
+        double led = own.level()
+                ? 0
+                : taken.stream().filter(other -> other.intersectsLine(leader)).count();
+        double marks = wishes.stream()
+                .filter(other -> !other.level())
+                .map(Wish::point)
+                .filter(point -> place.intersects(point.getX() - MARK, point.getY() - MARK, 2 * MARK, 2 * MARK))
+                .count();
+        Rectangle2D wide = new Rectangle2D.Double(
+                place.getX() - CLEAR,
+                place.getY() - CLEAR,
+                place.getWidth() + 2 * CLEAR,
+                place.getHeight() + 2 * CLEAR);
+        double crossed = curves.stream()
+                .filter(curve -> curve.stream().anyMatch(wide::intersectsLine))
+                .count();
+        double away = own.level() ? SLID * (own.point().getX() - place.getMaxX()) : length(leader);
+        return ON_TEXT * texts + ON_POINT * marks + ON_CURVE * crossed + LED_ACROSS * led + away;
+    }
+
+    /** From the point to the nearest place of the text. */
+    static Line2D leader(Wish wish, Rectangle2D place) {
+        return new Line2D.Double(
+                wish.point(),
+                new Point2D.Double(
+                        Math.max(place.getMinX(), Math.min(wish.point().getX(), place.getMaxX())),
+                        Math.max(place.getMinY(), Math.min(wish.point().getY(), place.getMaxY()))));
+    }
+
+    static double length(Line2D line) {
+        return line.getP1().distance(line.getP2());
+    }
+}

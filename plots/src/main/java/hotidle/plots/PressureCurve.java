@@ -1,0 +1,92 @@
+package hotidle.plots;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Line pressure of one build against speed.
+ *
+ * @param build   its name
+ * @param points  by rising speed
+ * @param set     set pressure commanded [display unit]
+ * @param onset   speed from which the regulator holds the line [rpm]; empty if it never does
+ * @param unloads speed at which the secondary unloads [rpm]; empty if it does not
+ */
+public record PressureCurve(
+        String build, List<Point> points, double set, OptionalDouble onset, OptionalDouble unloads) {
+
+    /**
+     * One state of the sweep.
+     *
+     * @param speed    [rpm]
+     * @param pressure [display unit], NaN where the state is unsolved
+     */
+    public record Point(double speed, double pressure) {
+        /** Whether there is a pressure to show. */
+        public boolean solved() {
+            return Double.isFinite(pressure);
+        }
+    }
+
+    /** Checks the speeds and the set pressure. */
+    public PressureCurve {
+        points = List.copyOf(points);
+        Check.speeds("curve '" + build + "'", points.stream().map(Point::speed).toList());
+        Check.that(Double.isFinite(set), "curve '" + build + "' has set pressure " + set + "; it must be finite");
+    }
+
+    /** Least speed [rpm]. */
+    public double low() {
+        return points.get(0).speed();
+    }
+
+    /** Greatest speed [rpm]. */
+    public double high() {
+        return points.get(points.size() - 1).speed();
+    }
+
+    /** How many states are unsolved. */
+    public long unsolved() {
+        return points.stream().filter(point -> !point.solved()).count();
+    }
+
+    /** Pressure between the neighbouring points [display unit]; NaN in a gap and beyond the ends. */
+    public double at(double speed) {
+        for (int i = 1; i < points.size(); i++) {
+            Point a = points.get(i - 1);
+            Point b = points.get(i);
+            if (speed == a.speed()) {
+                return a.pressure();
+            }
+            if (speed > a.speed() && speed < b.speed()) {
+                double share = (speed - a.speed()) / (b.speed() - a.speed());
+                return a.pressure() + share * (b.pressure() - a.pressure());
+            }
+        }
+        return speed == high() ? points.get(points.size() - 1).pressure() : Double.NaN;
+    }
+
+    /** The short label at the onset of regulation, such as {@code worn: holds from 1430 rpm}. */
+    String onsetLabel() {
+        double from = onset.orElseThrow();
+        return build + ": holds from " + Style.rpm(from) + (from <= low() ? " or below" : "");
+    }
+
+    /** What the legend says of this curve. */
+    String legend() {
+        StringBuilder text = new StringBuilder(build);
+        if (unsolved() == points.size()) {
+            return text.append(": no speed solved").toString();
+        }
+        if (onset.isEmpty()) {
+            text.append(unsolved() == 0 ? ": never regulates between " : ": regulates at no speed solved between ")
+                    .append(Style.number(low()))
+                    .append(" and ")
+                    .append(Style.rpm(high()));
+        }
+        unloads.ifPresent(speed -> text.append(onset.isEmpty() ? "; " : ": ")
+                .append("secondary unloads at ")
+                .append(Style.rpm(speed)));
+        return text.append(Style.unsolved(unsolved(), "×")).toString();
+    }
+}

@@ -1,0 +1,36 @@
+package hotidle.plots;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * What the charts of one picture share, so that they can be compared by eye.
+ *
+ * @param low   least speed [rpm]
+ * @param high  greatest speed [rpm]
+ * @param tops  upper end of each kind of upright axis, by its title with the unit [the unit in the title]
+ * @param bands names of all bands, in the order of their looks
+ * @param key   whether the picture explains the bands once for several charts
+ */
+public record Scale(double low, double high, Map<String, Double> tops, List<String> bands, boolean key) {
+
+    /** Keeps copies. */
+    public Scale {
+        tops = Map.copyOf(tops);
+        bands = List.copyOf(bands);
+    }
+
+    /** A scale that holds both. */
+    public Scale merge(Scale other) {
+        Map<String, Double> all = new LinkedHashMap<>(tops);
+        other.tops.forEach((title, top) -> all.merge(title, top, Math::max));
+        return new Scale(
+                Math.min(low, other.low),
+                Math.max(high, other.high),
+                all,
+                Stream.concat(bands.stream(), other.bands.stream()).distinct().toList(),
+                key || other.key || (!bands.isEmpty() && !other.bands.isEmpty()));
+    }
+}

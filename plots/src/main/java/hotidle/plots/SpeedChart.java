@@ -1,0 +1,59 @@
+package hotidle.plots;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+
+/**
+ * Line pressure against engine speed, one curve per build.
+ *
+ * @param title    of the chart
+ * @param subtitle circuit, duty, temperature, where the data come from; may be empty
+ * @param unit     of all pressures, as it is to be read: {@code psi}, {@code bar}
+ * @param curves   one per build
+ */
+public record SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves) implements Chart {
+
+    /** As many curves as there are looks that differ in lightness, dashes and marker. */
+    public static final int MOST_CURVES = LineLook.ALL.size();
+
+    private static final double ROOM_ABOVE = 1.12;
+
+    /** Checks the number of curves and their names. */
+    public SpeedChart {
+        curves = List.copyOf(curves);
+        Check.that(
+                !curves.isEmpty() && curves.size() <= MOST_CURVES,
+                "a speed chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
+        Check.distinct("curves", curves.stream().map(PressureCurve::build).toList());
+    }
+
+    /** Title of the upright axis. */
+    public String axis() {
+        return "line pressure [" + unit + "]";
+    }
+
+    @Override
+    public Scale scale() {
+        double top = curves.stream()
+                .flatMapToDouble(curve -> DoubleStream.concat(
+                        DoubleStream.of(curve.set()),
+                        curve.points().stream().mapToDouble(PressureCurve.Point::pressure)))
+                .filter(Double::isFinite)
+                .max()
+                .orElseThrow();
+        return new Scale(
+                curves.stream().mapToDouble(PressureCurve::low).min().orElseThrow(),
+                curves.stream().mapToDouble(PressureCurve::high).max().orElseThrow(),
+                Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
+                List.of(),
+                false);
+    }
+
+    @Override
+    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+        new SpeedDrawing(this, scale).paint(graphics, area);
+    }
+}

@@ -1,0 +1,203 @@
+package hotidle.plots;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/**
+ * Draws a speed chart: curves, marks, level lines of the set pressure, texts beside the onsets, legend.
+ *
+ * @param chart what to draw
+ * @param scale of the picture
+ */
+record SpeedDrawing(SpeedChart chart, Scale scale) {
+    /** Data sets of the plot, in this order. */
+    static final int CURVES = 0;
+
+    static final int ONSETS = 1;
+    static final int UNLOADS = 2;
+    static final int UNSOLVED = 3;
+
+    /** Size of the marks in the legend against those on the curves. */
+    private static final double SMALLER = 0.7;
+
+    /** A level line names this many builds at most. */
+    private static final int MOST_NAMES = 2;
+
+    private static final BasicStroke RING = new BasicStroke(2.5f);
+
+    void paint(Graphics2D g, Rectangle2D area) {
+        Style.paint(g, area, drawn(), legend());
+    }
+
+    /** The chart without its legend. */
+    JFreeChart drawn() {
+        JFreeChart drawn = Style.chart(
+                chart.title(), chart.subtitle(), data(this::points), new CurveRenderer(chart), scale, chart.axis());
+        XYPlot plot = drawn.getXYPlot();
+        addMarks(plot, ONSETS, this::onset, row -> Marks.onset(), true);
+        addMarks(plot, UNLOADS, this::unloads, row -> Marks.unloads(), false);
+        addMarks(plot, UNSOLVED, SpeedDrawing::unsolved, Marks::unsolved, false);
+        sets().forEach((set, builds) ->
+                plot.addRangeMarker(new ValueMarker(set, setInk(builds), Style.THIN_DASHED), Layer.BACKGROUND));
+        plot.addAnnotation(callouts());
+        return drawn;
+    }
+
+    /** Texts beside the onsets and at the right end of each level line. */
+    Callouts callouts() {
+        List<Callouts.Callout> texts = new ArrayList<>();
+        for (int i = 0; i < chart.curves().size(); i++) {
+            PressureCurve curve = chart.curves().get(i);
+            Color ink = LineLook.ALL.get(i).ink();
+            onset(curve)
+                    .forEach(at ->
+                            texts.add(Callouts.Callout.beside(curve.onsetLabel(), ink, at.speed(), at.pressure())));
+        }
+        Map<Double, List<PressureCurve>> sets = sets();
+        sets.forEach((set, curves) -> texts.add(Callouts.Callout.along(
+                "set " + Style.number(set) + " " + chart.unit() + (sets.size() > 1 ? whose(curves) : ""),
+                setInk(curves),
+                scale.high(),
+                set)));
+        return new Callouts(texts);
+    }
+
+    private static String whose(List<PressureCurve> curves) {
+        return curves.size() > MOST_NAMES
+                ? ""
+                : ": " + curves.stream().map(PressureCurve::build).collect(Collectors.joining(", "));
+    }
+
+    /** One entry per curve, then the marks that occur. */
+    Legend legend() {
+        List<Legend.Entry> entries = new ArrayList<>();
+        for (int i = 0; i < chart.curves().size(); i++) {
+            LineLook look = LineLook.ALL.get(i);
+            entries.add(new Legend.Entry(chart.curves().get(i).legend(), (g, box) -> line(g, box, look)));
+        }
+        entries.add(new Legend.Entry("set pressure commanded", (g, box) -> {
+            g.setPaint(Style.INK);
+            g.setStroke(Style.THIN_DASHED);
+            g.draw(middle(box));
+        }));
+        if (chart.curves().stream().anyMatch(curve -> curve.onset().isPresent())) {
+            entries.add(new Legend.Entry("the regulator begins to hold the line", (g, box) -> {
+                g.setPaint(Style.INK);
+                g.setStroke(RING);
+                g.draw(moved(Marks.onset(), box, 0, SMALLER));
+            }));
+        }
+        if (chart.curves().stream().anyMatch(curve -> curve.unloads().isPresent())) {
+            entries.add(new Legend.Entry("the secondary unloads", (g, box) -> {
+                g.setPaint(Style.INK);
+                g.fill(moved(Marks.unloads(), box, 3, SMALLER));
+            }));
+        }
+        return new Legend(entries);
+    }
+
+    private XYSeriesCollection data(Function<PressureCurve, List<PressureCurve.Point>> points) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (PressureCurve curve : chart.curves()) {
+            XYSeries series = new XYSeries(curve.build(), false);
+            points.apply(curve).forEach(point -> series.add(point.speed(), point.pressure()));
+            data.addSeries(series);
+        }
+        return data;
+    }
+
+    private List<PressureCurve.Point> points(PressureCurve curve) {
+        return curve.points();
+    }
+
+    /** The onset on the curve, or on the level of the set pressure where the curve has a gap. */
+    private List<PressureCurve.Point> onset(PressureCurve curve) {
+        return curve.onset().stream()
+                .mapToObj(speed -> new PressureCurve.Point(speed, curve.at(speed)))
+                .map(point -> point.solved() ? point : new PressureCurve.Point(point.speed(), curve.set()))
+                .toList();
+    }
+
+    private List<PressureCurve.Point> unloads(PressureCurve curve) {
+        return curve.unloads().stream()
+                .mapToObj(speed -> new PressureCurve.Point(speed, curve.at(speed)))
+                .toList();
+    }
+
+    private static List<PressureCurve.Point> unsolved(PressureCurve curve) {
+        return curve.points().stream()
+                .filter(point -> !point.solved())
+                .map(point -> new PressureCurve.Point(point.speed(), 0))
+                .toList();
+    }
+
+    private void addMarks(
+            XYPlot plot,
+            int index,
+            Function<PressureCurve, List<PressureCurve.Point>> points,
+            IntFunction<Shape> shape,
+            boolean ring) {
+        boolean cross = index == UNSOLVED;
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setUseOutlinePaint(true);
+        renderer.setUseFillPaint(true);
+        renderer.setDrawOutlines(ring || cross);
+        for (int i = 0; i < chart.curves().size(); i++) {
+            Color colour = LineLook.ALL.get(i).colour();
+            renderer.setSeriesShape(i, shape.apply(i));
+            renderer.setSeriesFillPaint(i, ring ? Color.WHITE : colour);
+            renderer.setSeriesOutlinePaint(i, colour);
+            renderer.setSeriesOutlineStroke(i, RING);
+        }
+        plot.setDataset(index, data(points));
+        plot.setRenderer(index, renderer);
+    }
+
+    private Map<Double, List<PressureCurve>> sets() {
+        return chart.curves().stream()
+                .collect(Collectors.groupingBy(PressureCurve::set, TreeMap::new, Collectors.toList()));
+    }
+
+    /** A level line takes the colour of its curve, or grey where several share it. */
+    private Color setInk(List<PressureCurve> curves) {
+        return curves.size() == 1 && chart.curves().size() > 1
+                ? LineLook.ALL.get(chart.curves().indexOf(curves.get(0))).ink()
+                : Style.INK;
+    }
+
+    private static void line(Graphics2D g, Rectangle2D box, LineLook look) {
+        g.setPaint(look.colour());
+        g.setStroke(look.stroke());
+        g.draw(middle(box));
+        g.fill(moved(look.marker(), box, 0, 1));
+    }
+
+    private static Line2D middle(Rectangle2D box) {
+        return new Line2D.Double(box.getMinX(), box.getCenterY(), box.getMaxX(), box.getCenterY());
+    }
+
+    private static Shape moved(Shape shape, Rectangle2D box, double down, double size) {
+        AffineTransform move = AffineTransform.getTranslateInstance(box.getCenterX(), box.getCenterY() + down);
+        move.scale(size, size);
+        return move.createTransformedShape(shape);
+    }
+}

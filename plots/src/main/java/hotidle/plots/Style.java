@@ -1,0 +1,126 @@
+package hotidle.plots;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYItemRenderer;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.XYDataset;
+
+/** What both charts have in common: fonts, axes, grid, numbers in words. No font is below 12 px. */
+final class Style {
+    static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 16);
+    static final Font AXIS = new Font(Font.SANS_SERIF, Font.PLAIN, 13);
+    static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
+    static final Font LABEL = new Font(Font.SANS_SERIF, Font.BOLD, 12);
+    static final Color INK = new Color(0x33, 0x33, 0x33);
+    static final Color GRID = new Color(0xdd, 0xdd, 0xdd);
+    static final Color PLATE = new Color(255, 255, 255, 215);
+    static final BasicStroke HAIRLINE = new BasicStroke(0.8f);
+    static final BasicStroke THIN_DASHED =
+            new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 4}, 0);
+    static final String SPEED_AXIS = "engine speed [rpm]";
+
+    private static final double LEGEND_LEFT = 22;
+    private static final double LEGEND_RIGHT = 12;
+
+    /** Left free at both ends of the speed axis, so that marks there are whole. */
+    static final double MARGIN = 0.02;
+
+    private Style() {}
+
+    /** A bare chart on the shared scale; its legend is drawn by {@link Legend}. */
+    static JFreeChart chart(
+            String title, String subtitle, XYDataset data, XYItemRenderer renderer, Scale scale, String axis) {
+        double margin = MARGIN * (scale.high() - scale.low());
+        NumberAxis speed = axis(SPEED_AXIS, scale.low() - margin, scale.high() + margin);
+        speed.setTickLabelInsets(new RectangleInsets(2, 12, 2, 12));
+        NumberAxis upright = axis(axis, 0, scale.tops().get(axis));
+        upright.setTickLabelInsets(new RectangleInsets(7, 4, 7, 4));
+        XYPlot plot = new XYPlot(data, speed, upright, renderer);
+        plot.setBackgroundPaint(Color.WHITE);
+        plot.setDomainGridlinePaint(GRID);
+        plot.setRangeGridlinePaint(GRID);
+        plot.setDomainGridlineStroke(HAIRLINE);
+        plot.setRangeGridlineStroke(HAIRLINE);
+        plot.setOutlinePaint(INK);
+        plot.setOutlineStroke(HAIRLINE);
+        plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
+        plot.setInsets(new RectangleInsets(4, 4, 2, 18));
+        JFreeChart chart = new JFreeChart(title, TITLE, plot, false);
+        chart.setBackgroundPaint(Color.WHITE);
+        if (!subtitle.isEmpty()) {
+            TextTitle line = new TextTitle(subtitle, SMALL);
+            line.setPaint(INK);
+            chart.addSubtitle(line);
+        }
+        return chart;
+    }
+
+    /** Draws a chart with its legend below it. */
+    static void paint(Graphics2D g, Rectangle2D area, JFreeChart chart, Legend legend) {
+        chart.draw(g, upper(area, legend.height(g, legendWidth(area))));
+        paint(g, area, legend);
+    }
+
+    /** Draws a legend at the lower edge. */
+    static void paint(Graphics2D g, Rectangle2D area, Legend legend) {
+        double width = legendWidth(area);
+        double height = legend.height(g, width);
+        legend.paint(g, new Rectangle2D.Double(area.getMinX() + LEGEND_LEFT, area.getMaxY() - height, width, height));
+    }
+
+    /** Width of a legend below a chart [px]. */
+    static double legendWidth(Rectangle2D area) {
+        return area.getWidth() - LEGEND_LEFT - LEGEND_RIGHT;
+    }
+
+    /** What a legend of this height leaves for the chart. */
+    static Rectangle2D upper(Rectangle2D area, double legend) {
+        return new Rectangle2D.Double(area.getMinX(), area.getMinY(), area.getWidth(), area.getHeight() - legend);
+    }
+
+    /** A number without needless digits. */
+    static String number(double value) {
+        return plain().format(value);
+    }
+
+    /** A speed with its unit. */
+    static String rpm(double speed) {
+        return Math.round(speed) + " rpm";
+    }
+
+    /** What a legend adds where states are unsolved; nothing where none is. */
+    static String unsolved(long count, String how) {
+        return count == 0 ? "" : "; unsolved at " + speeds(count) + " (" + how + ")";
+    }
+
+    static String speeds(long count) {
+        return count + (count == 1 ? " speed" : " speeds");
+    }
+
+    private static NumberAxis axis(String title, double low, double high) {
+        NumberAxis axis = new NumberAxis(title);
+        axis.setRange(low, high);
+        axis.setNumberFormatOverride(plain());
+        axis.setLabelFont(AXIS);
+        axis.setTickLabelFont(SMALL);
+        axis.setLabelPaint(Color.BLACK);
+        axis.setTickLabelPaint(Color.BLACK);
+        axis.setAxisLinePaint(INK);
+        return axis;
+    }
+
+    private static DecimalFormat plain() {
+        return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
+    }
+}

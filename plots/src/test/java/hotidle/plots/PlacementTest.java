@@ -1,0 +1,60 @@
+package hotidle.plots;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class PlacementTest {
+    private static final Rectangle2D AREA = new Rectangle2D.Double(0, 0, 600, 300);
+
+    private static Placement.Wish wish(double x, double y) {
+        return new Placement.Wish(new Point2D.Double(x, y), 150, 18, false);
+    }
+
+    @Test
+    void textsOfCrowdedPointsDoNotCoverEachOther() {
+        List<Placement.Wish> wishes =
+                IntStream.range(0, 6).mapToObj(i -> wish(200 + 12 * i, 150)).toList();
+        List<Rectangle2D> places = Placement.places(wishes, AREA, List.of());
+        for (int i = 0; i < places.size(); i++) {
+            assertTrue(AREA.contains(places.get(i)));
+            for (int j = 0; j < i; j++) {
+                assertFalse(places.get(i).intersects(places.get(j)), i + " covers " + j);
+            }
+        }
+    }
+
+    @Test
+    void textsLeaveTheCurvesFree() {
+        Line2D rising = new Line2D.Double(0, 300, 600, 0);
+        List<Rectangle2D> places = Placement.places(List.of(wish(300, 150)), AREA, List.of(List.of(rising)));
+        assertFalse(places.get(0).intersectsLine(rising));
+    }
+
+    @Test
+    void textsStayInTheAreaAtItsCorners() {
+        for (Placement.Wish wish : List.of(wish(0, 0), wish(600, 0), wish(0, 300), wish(600, 300))) {
+            Rectangle2D place = Placement.places(List.of(wish), AREA, List.of()).get(0);
+            assertTrue(AREA.contains(place), place.toString());
+        }
+    }
+
+    @Test
+    void aTextAlongALevelStandsAtItsEndUnlessACurveIsThere() {
+        Placement.Wish level = new Placement.Wish(new Point2D.Double(590, 150), 150, 18, true);
+        assertEquals(
+                590, Placement.places(List.of(level), AREA, List.of()).get(0).getMaxX());
+        Line2D steep = new Line2D.Double(560, 0, 560, 300);
+        assertTrue(Placement.places(List.of(level), AREA, List.of(List.of(steep)))
+                        .get(0)
+                        .getMaxX()
+                < 560);
+    }
+}

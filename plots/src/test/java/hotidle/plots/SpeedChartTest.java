@@ -1,0 +1,178 @@
+package hotidle.plots;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.title.TextTitle;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYDataset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+class SpeedChartTest {
+    private final SpeedChart chart = Samples.speed();
+    private final SpeedDrawing drawing = new SpeedDrawing(chart, chart.scale());
+    private final XYPlot plot = drawing.drawn().getXYPlot();
+
+    @Test
+    void axesCarryTheirUnits() {
+        assertEquals("engine speed [rpm]", plot.getDomainAxis().getLabel());
+        assertEquals("line pressure [psi]", plot.getRangeAxis().getLabel());
+        SpeedChart bar = Samples.crowded();
+        assertEquals(
+                "line pressure [bar]",
+                new SpeedDrawing(bar, bar.scale())
+                        .drawn()
+                        .getXYPlot()
+                        .getRangeAxis()
+                        .getLabel());
+    }
+
+    @Test
+    void titleAndSubtitleAreThere() {
+        assertEquals(chart.title(), drawing.drawn().getTitle().getText());
+        assertEquals(chart.subtitle(), ((TextTitle) drawing.drawn().getSubtitle(0)).getText());
+    }
+
+    @Test
+    void eachBuildIsACurveWithAllItsPoints() {
+        XYDataset curves = plot.getDataset(SpeedDrawing.CURVES);
+        assertEquals(4, curves.getSeriesCount());
+        for (int s = 0; s < 4; s++) {
+            PressureCurve curve = chart.curves().get(s);
+            assertEquals(curve.build(), curves.getSeriesKey(s));
+            assertEquals(curve.points().size(), curves.getItemCount(s));
+            assertEquals(curve.points().get(30).pressure(), curves.getYValue(s, 30));
+        }
+    }
+
+    @Test
+    void anUnsolvedStateLeavesABreakAndACross() {
+        XYDataset curves = plot.getDataset(SpeedDrawing.CURVES);
+        XYDataset crosses = plot.getDataset(SpeedDrawing.UNSOLVED);
+        assertTrue(Double.isNaN(curves.getYValue(1, 10)), "900 rpm of the worn build is unsolved");
+        assertFalse(Double.isNaN(curves.getYValue(1, 9)));
+        assertEquals(0, crosses.getItemCount(0));
+        assertEquals(4, crosses.getItemCount(1));
+        assertEquals(900, crosses.getXValue(1, 0));
+        assertTrue(legend(1).endsWith("unsolved at 4 speeds (×)"), legend(1));
+    }
+
+    @Test
+    void aStateAloneBetweenGapsHasItsMarker() {
+        XYLineAndShapeRenderer renderer = (XYLineAndShapeRenderer) plot.getRenderer(SpeedDrawing.CURVES);
+        assertEquals(1000, plot.getDataset(SpeedDrawing.CURVES).getXValue(1, 12));
+        assertTrue(renderer.getItemShapeVisible(1, 12));
+        long markers = IntStream.range(0, 73)
+                .filter(i -> renderer.getItemShapeVisible(0, i))
+                .count();
+        assertTrue(markers >= 10 && markers <= 14, markers + " markers on 73 points");
+    }
+
+    @Test
+    void theOnsetIsMarkedOnTheCurveAndNamed() {
+        XYDataset onsets = plot.getDataset(SpeedDrawing.ONSETS);
+        PressureCurve worn = chart.curves().get(1);
+        assertEquals(1430, onsets.getXValue(1, 0));
+        assertEquals(worn.at(1430), onsets.getYValue(1, 0));
+        assertEquals(0, onsets.getItemCount(2), "a build that never regulates has no onset");
+        List<String> texts = drawing.callouts().texts();
+        assertTrue(texts.contains("worn: holds from 1430 rpm"), texts.toString());
+        assertTrue(texts.contains("new: holds from 400 rpm or below"), texts.toString());
+        assertTrue(plot.getAnnotations().stream().anyMatch(Callouts.class::isInstance));
+    }
+
+    @Test
+    void anOnsetInAGapLiesOnTheSetPressure() {
+        PressureCurve curve = Samples.holed(Samples.held("worn", 150, 1060, 2900));
+        SpeedChart one = new SpeedChart("t", "", "psi", List.of(curve));
+        XYDataset onsets =
+                new SpeedDrawing(one, one.scale()).drawn().getXYPlot().getDataset(SpeedDrawing.ONSETS);
+        assertEquals(1060, onsets.getXValue(0, 0));
+        assertEquals(150, onsets.getYValue(0, 0));
+    }
+
+    @Test
+    void aBuildThatNeverRegulatesSaysSo() {
+        assertEquals("worn at 270: never regulates between 400 and 4000 rpm", legend(2));
+        assertEquals(
+                "worn at 270: regulates at no speed solved between 400 and 4000 rpm; unsolved at 4 speeds (×)",
+                Samples.holed(chart.curves().get(2)).legend());
+        assertEquals(
+                "x: no speed solved",
+                Samples.curve("x", 1, n -> Double.NaN, OptionalDouble.empty(), OptionalDouble.empty())
+                        .legend());
+    }
+
+    @Test
+    void unloadingIsMarkedOnTheCurveAndNamed() {
+        XYDataset ticks = plot.getDataset(SpeedDrawing.UNLOADS);
+        assertEquals(2900, ticks.getXValue(1, 0));
+        assertEquals(chart.curves().get(1).at(2900), ticks.getYValue(1, 0));
+        assertTrue(legend(0).contains("secondary unloads at 900 rpm"), legend(0));
+    }
+
+    @Test
+    void equalSetPressuresShareOneDashedLine() {
+        List<Double> levels = plot.getRangeMarkers(Layer.BACKGROUND).stream()
+                .map(marker -> ((ValueMarker) marker).getValue())
+                .sorted()
+                .toList();
+        assertEquals(List.of(150.0, 270.0), levels);
+        assertTrue(drawing.callouts().texts().contains("set 150 psi: new, worn"));
+        SpeedChart bar = Samples.crowded();
+        assertTrue(
+                new SpeedDrawing(bar, bar.scale()).callouts().texts().contains("set 10.3 bar"),
+                "one level for all needs no names");
+    }
+
+    @Test
+    void pressureBetweenPointsIsInterpolatedAndUnknownInAGap() {
+        PressureCurve curve = new PressureCurve(
+                "x",
+                List.of(
+                        new PressureCurve.Point(500, 50),
+                        new PressureCurve.Point(700, 90),
+                        new PressureCurve.Point(900, Double.NaN)),
+                100,
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+        assertEquals(60, curve.at(550), 1e-9);
+        assertEquals(90, curve.at(700));
+        assertTrue(Double.isNaN(curve.at(701)));
+        assertTrue(Double.isNaN(curve.at(499)));
+    }
+
+    @Test
+    void wrongInputIsNamed() {
+        PressureCurve curve = chart.curves().get(0);
+        assertMessage("1 to 6 curves, not 7", () -> new SpeedChart("t", "", "psi", Collections.nCopies(7, curve)));
+        assertMessage("different names", () -> new SpeedChart("t", "", "psi", List.of(curve, curve)));
+        assertMessage(
+                "speeds must rise",
+                () -> new PressureCurve(
+                        "x",
+                        List.of(new PressureCurve.Point(500, 1), new PressureCurve.Point(500, 2)),
+                        1,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()));
+    }
+
+    private String legend(int i) {
+        return drawing.legend().entries().get(i).text();
+    }
+
+    private static void assertMessage(String part, Executable call) {
+        String message = assertThrows(IllegalArgumentException.class, call).getMessage();
+        assertTrue(message.contains(part), message);
+    }
+}
