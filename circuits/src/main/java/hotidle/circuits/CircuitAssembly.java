@@ -36,6 +36,9 @@ import java.util.Set;
 /** Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. */
 final class CircuitAssembly {
 
+    /** Most parts of all builds together: a hundred builds of a circuit of two hundred parts. */
+    private static final int LARGEST = 20_000;
+
     private final Value.Entries file;
     private final Problems problems;
     private final Scope scope;
@@ -49,7 +52,6 @@ final class CircuitAssembly {
     private final Optional<Oil> oil;
     private final Optional<Command> command;
     private final List<Range> ranges;
-    private final List<DutyPoint> duties;
 
     CircuitAssembly(Value.Entries file, Problems problems) {
         this.file = file;
@@ -64,12 +66,14 @@ final class CircuitAssembly {
                 ? section
                 : new Value.Entries(List.of(), file.place());
         parts = Parts.read(written, reader, problems);
-        Structure.check(root, parts);
         parts.place(materials);
+        if (!written.entries().isEmpty()) {
+            Structure.check(root, parts);
+        }
         oil = Sections.oil(root, root.text("oil"));
         command = Sections.command(root, parts);
         ranges = Sections.ranges(root, scope);
-        duties = Sections.duties(root, parts, scope, used);
+        Sections.duties(root, parts, scope, used);
         changes = new Changes(problems);
         root.groups("oils").keySet().forEach(name -> Sections.oil(root, name));
     }
@@ -77,6 +81,12 @@ final class CircuitAssembly {
     /** The circuit; empty where there is an error. */
     Optional<DescribedCircuit> circuit() {
         Map<String, Unit> units = new LinkedHashMap<>();
+        int size = root.groups("builds").size() * written.entries().size();
+        if (size > LARGEST) {
+            String rule = "builds times parts are at most " + LARGEST;
+            root.error("builds", "has too many builds for its parts, " + size + " in all", rule, "");
+            return Optional.empty();
+        }
         for (Given build : root.groups("builds").values()) {
             changesOf.put(build.name(), changes.of(build, writtenBuild(build.name())));
             needReason(build);
@@ -115,7 +125,9 @@ final class CircuitAssembly {
         while (next != null) {
             if (!seen.add(next.name())) {
                 String circle = String.join(" on ", seen) + " on " + next.name();
-                build.error("on", "stands on itself", circle, "leave out one on");
+                if (next.name().equals(build.name())) {
+                    build.error("on", "stands on itself", circle, "leave out one on");
+                }
                 return Optional.empty();
             }
             chain.add(0, next);
@@ -132,8 +144,11 @@ final class CircuitAssembly {
             }
         }
         Parts all = Parts.read(changed, new ShapeReader(scope, problems, new Used()), problems);
-        Structure.check(root, all);
         List<Placed> placed = all.place(materials);
+        if (!written.entries().isEmpty()) {
+            Structure.check(root, all);
+        }
+        List<DutyPoint> duties = Sections.duties(root, all, scope, new Used());
         if (problems.anyError() || oil.isEmpty() || command.isEmpty()) {
             return Optional.empty();
         }

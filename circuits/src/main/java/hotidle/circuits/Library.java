@@ -11,35 +11,41 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The ready circuits that come with the program. */
 public final class Library {
 
-    private static final String FOLDER = "/hotidle/circuits/library";
+    private static final String FOLDER = "hotidle/circuits/library";
     private static final String ENDING = ".yaml";
 
     private Library() {}
 
     /** The names of all ready circuits, in alphabetical order. */
     public static List<String> names() {
-        URL folder = Library.class.getResource(FOLDER);
-        if (folder == null) {
-            return List.of();
-        }
+        SortedSet<String> names = new TreeSet<>();
         try {
-            URI uri = folder.toURI();
-            if (!uri.getScheme().equals("jar")) {
-                return names(Path.of(uri));
-            }
-            try (FileSystem jar = FileSystems.newFileSystem(uri, Map.of())) {
-                return names(jar.getPath(FOLDER));
+            for (URL folder : Collections.list(Library.class.getClassLoader().getResources(FOLDER))) {
+                names.addAll(names(folder.toURI()));
             }
         } catch (URISyntaxException | IOException fault) {
             throw new IllegalStateException("the library of circuits cannot be read", fault);
+        }
+        return List.copyOf(names);
+    }
+
+    private static List<String> names(URI folder) throws IOException {
+        if (!folder.getScheme().equals("jar")) {
+            return names(Path.of(folder));
+        }
+        try (FileSystem jar = FileSystems.newFileSystem(folder, Map.of())) {
+            return names(jar.getPath(FOLDER));
         }
     }
 
@@ -48,7 +54,6 @@ public final class Library {
             return files.map(file -> file.getFileName().toString())
                     .filter(name -> name.endsWith(ENDING))
                     .map(name -> name.substring(0, name.length() - ENDING.length()))
-                    .sorted()
                     .toList();
         }
     }
@@ -58,7 +63,7 @@ public final class Library {
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9-]*")) {
             return Optional.empty();
         }
-        try (InputStream in = Library.class.getResourceAsStream(FOLDER + "/" + name + ENDING)) {
+        try (InputStream in = Library.class.getResourceAsStream("/" + FOLDER + "/" + name + ENDING)) {
             return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException fault) {
             throw new UncheckedIOException(fault);

@@ -15,7 +15,6 @@ import hotidle.circuits.words.Kinds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Applies the changes of a build to the parts as written; what comes out is read like any other circuit. */
 public final class Changes {
@@ -84,9 +83,8 @@ public final class Changes {
                     "write regulator.preload, for example");
             return parts;
         }
-        Pattern pattern = Pattern.compile("\\Q" + path.get(0).replace("\\E", "").replace("*", "\\E.*\\Q") + "\\E");
         List<Value.Entry> matching = parts.entries().stream()
-                .filter(part -> pattern.matcher(part.key()).matches())
+                .filter(part -> matches(path.get(0), part.key()))
                 .toList();
         if (matching.isEmpty()) {
             String message = "change '" + change.target() + "' matches no part";
@@ -109,6 +107,29 @@ public final class Changes {
             }
         }
         return changed;
+    }
+
+    /** Whether a name fits a pattern in which * stands for any run of characters. */
+    static boolean matches(String pattern, String name) {
+        int p = 0;
+        int n = 0;
+        int star = -1;
+        int resume = 0;
+        while (n < name.length()) {
+            if (p < pattern.length() && pattern.charAt(p) == '*') {
+                star = p++;
+                resume = n;
+            } else if (p < pattern.length() && pattern.charAt(p) == name.charAt(n)) {
+                p++;
+                n++;
+            } else if (star >= 0) {
+                p = star + 1;
+                n = ++resume;
+            } else {
+                return false;
+            }
+        }
+        return pattern.substring(p).replace("*", "").isEmpty();
     }
 
     private static boolean hasKey(Value.Entry part, List<String> path) {
@@ -237,6 +258,9 @@ public final class Changes {
                         where + " is not written and has no default",
                         "write to instead");
             }
+            return Optional.empty();
+        }
+        if (!key.allowed().map(limits -> limits.holds(before.si())).orElse(true)) {
             return Optional.empty();
         }
         double after = by ? before.si() + other.si() : before.si() * other.si();

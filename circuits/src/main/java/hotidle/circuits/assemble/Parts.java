@@ -24,7 +24,7 @@ public final class Parts {
 
     private final Map<String, One> parts = new LinkedHashMap<>();
     private final Problems problems;
-    private boolean nodesKnown = true;
+    private boolean kindsKnown = true;
 
     private Parts(Problems problems) {
         this.problems = problems;
@@ -40,14 +40,12 @@ public final class Parts {
     private void read(Value.Entry entry, ShapeReader reader) {
         Optional<Kind> kind = Kinds.of(Declared.kindOf(entry.value()));
         if (kind.isEmpty()) {
-            nodesKnown = false;
+            kindsKnown = false;
             unknownKind(entry);
             return;
         }
         Given given = reader.read(kind.get().shape(), entry.key(), entry);
-        One one = new One(kind.get(), given);
-        parts.put(entry.key(), one);
-        nodesKnown &= !given.broken() || !kind.get().paths().apply(given).isEmpty();
+        parts.put(entry.key(), new One(kind.get(), given));
     }
 
     private void unknownKind(Value.Entry entry) {
@@ -66,7 +64,7 @@ public final class Parts {
 
     /** Whether the nodes of every part are known, so that it can be said where oil does not get to. */
     public boolean nodesKnown() {
-        return nodesKnown;
+        return kindsKnown && parts.values().stream().allMatch(one -> one.given().nodesKnown());
     }
 
     /** All parts that were read, by name. */

@@ -70,7 +70,7 @@ public final class Structure {
         if (held.isEmpty() && !nodes.isEmpty()) {
             file.error(
                     "nodes",
-                    "no node is held",
+                    "has no node that is held",
                     "the sump holds the pressure that all others are counted from",
                     "write sump: {held: 0 psi}");
             return;

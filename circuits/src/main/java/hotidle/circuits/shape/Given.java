@@ -29,12 +29,15 @@ public final class Given {
     /** A row of a table, or a quantity at a temperature. */
     public record Row(double x, double y, Place place) {}
 
+    private static final List<String> ENDS = List.of("from", "to");
+
     private final String name;
     private final String label;
     private final Place place;
     private final Problems problems;
     private final Map<String, Item.Placed> items = new HashMap<>();
     private boolean broken;
+    private boolean nodesKnown = true;
 
     Given(String name, String label, Place place, Problems problems) {
         this.name = name;
@@ -50,6 +53,24 @@ public final class Given {
     /** Marks it as unusable because something that it needs is. */
     public void breakIt() {
         broken = true;
+    }
+
+    /** Marks it as unusable because a key has no good value. */
+    void breakAt(Key key) {
+        broken = true;
+        boolean holdsNodes = key.type() instanceof Type.Ports
+                || key.type() instanceof Type.Groups
+                || (key.type() instanceof Type.Name name && name.of() == Names.NODE);
+        nodesKnown &= !holdsNodes;
+    }
+
+    /** Whether every node that it names is known. */
+    public boolean nodesKnown() {
+        return nodesKnown
+                && items.values().stream()
+                        .map(Item.Placed::item)
+                        .allMatch(item -> !(item instanceof Item.Groups groups)
+                                || groups.groups().values().stream().allMatch(Given::nodesKnown));
     }
 
     /** The name it has in the file. */
@@ -88,6 +109,7 @@ public final class Given {
     /** Notes an error at the value of a key. */
     public void error(String key, String message, String why, String mend) {
         broken = true;
+        nodesKnown &= !ENDS.contains(key);
         problems.error(place(key), label + " " + message, why, mend);
     }
 

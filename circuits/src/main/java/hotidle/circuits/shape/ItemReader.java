@@ -41,7 +41,7 @@ final class ItemReader {
                 || key.type() instanceof Type.PerName
                 || key.type() instanceof Type.Notes;
         if (!mayBeEmpty && value instanceof Value.Text text && text.text().isEmpty()) {
-            given.breakIt();
+            given.breakAt(key);
             problems.error(
                     entry.keyPlace(), given.label() + " has nothing behind " + key.name(), ShapeReader.why(key), "");
             return;
@@ -50,7 +50,7 @@ final class ItemReader {
         if (item.isPresent()) {
             given.put(key.name(), item.get(), value.place());
         } else {
-            given.breakIt();
+            given.breakAt(key);
         }
     }
 
@@ -218,7 +218,7 @@ final class ItemReader {
     }
 
     private boolean declared(Key key, Given given, Value.Text text, Names of) {
-        return known(key, given, text, scope.of(of), "the name of a " + of.word());
+        return known(key, given, text, scope.of(of), "the name of " + of.withArticle());
     }
 
     private boolean known(Key key, Given given, Value.Text text, Collection<String> valid, String what) {

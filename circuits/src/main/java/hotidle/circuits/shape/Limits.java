@@ -17,7 +17,8 @@ public record Limits(String low, String high, double from, double to) {
         return new Limits(low, high, Units.parse(low, dimension), Units.parse(high, dimension));
     }
 
-    boolean holds(double value) {
+    /** Whether a value in SI lies within. */
+    public boolean holds(double value) {
         return value >= from && value <= to;
     }
 

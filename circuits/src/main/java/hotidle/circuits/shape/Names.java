@@ -26,4 +26,9 @@ public enum Names {
     public String word() {
         return word;
     }
+
+    /** For messages, for example "an oil". */
+    public String withArticle() {
+        return (this == OIL ? "an " : "a ") + word;
+    }
 }

@@ -1,7 +1,6 @@
 package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.List;
@@ -10,21 +9,14 @@ import java.util.Optional;
 /** Reads a mapping of the file by its shape: every key known, every needed one there, defaults noted. */
 public final class ShapeReader {
 
-    private final Scope scope;
     private final Problems problems;
     private final Used used;
     private final ItemReader items;
 
     public ShapeReader(Scope scope, Problems problems, Used used) {
-        this.scope = scope;
         this.problems = problems;
         this.used = used;
         items = new ItemReader(this, scope, problems, used);
-    }
-
-    /** The names that the file declares. */
-    Scope scope() {
-        return scope;
     }
 
     /**
@@ -55,7 +47,7 @@ public final class ShapeReader {
         for (Value.Entry inner : mapping.get().entries()) {
             if (shape.key(inner.key()).isEmpty()) {
                 given.breakIt();
-                String mend = commaInText(inner)
+                String mend = commaInText(inner, shape)
                         ? "put text that holds a comma in quotes, inside { }"
                         : Nearest.mend(inner.key(), shape.names());
                 problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
@@ -69,10 +61,10 @@ public final class ShapeReader {
     }
 
     /** Whether a key looks like the rest of a text that was cut at its comma. */
-    private static boolean commaInText(Value.Entry entry) {
-        return entry.key().contains(" ")
-                && entry.value() instanceof Value.Text text
-                && text.text().isEmpty();
+    private static boolean commaInText(Value.Entry entry, Shape shape) {
+        return entry.value() instanceof Value.Text text
+                && text.text().isEmpty()
+                && Nearest.to(entry.key(), shape.names()).isEmpty();
     }
 
     private static Optional<Value.Entries> mapping(Shape shape, Value value) {
@@ -96,11 +88,11 @@ public final class ShapeReader {
             items.read(key, path, given, entry.get());
         } else if (key.fallback().isPresent()) {
             Key.Default fallback = key.fallback().get();
-            Value text = DefaultText.value(fallback.text(), given.place());
+            Value text = new Value.Text(fallback.text(), given.place());
             items.read(key, path, given, new Value.Entry(key.name(), given.place(), text));
             used.note(path, fallback);
         } else if (key.needed()) {
-            given.breakIt();
+            given.breakAt(key);
             problems.error(
                     given.place(), given.label() + " has no " + key.name(), why(key), "add '" + example(key) + "'");
         }
@@ -114,20 +106,5 @@ public final class ShapeReader {
         String value = key.usual().or(key::allowed).map(Limits::low).orElse("...");
         return key.name() + ": "
                 + (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size ? value : "...");
-    }
-
-    /** A default's text as a value: text, or a list in brackets. */
-    private static final class DefaultText {
-        private DefaultText() {}
-
-        static Value value(String text, Place place) {
-            if (!text.startsWith("[")) {
-                return new Value.Text(text, place);
-            }
-            List<Value> items = List.of(text.substring(1, text.length() - 1).split(",", -1)).stream()
-                    .map(part -> (Value) new Value.Text(part.strip(), place))
-                    .toList();
-            return new Value.Items(items, place);
-        }
     }
 }

@@ -72,9 +72,9 @@ public sealed interface Type {
         } else if (this instanceof Choice choice) {
             return String.join(" or ", choice.words());
         } else if (this instanceof Name name) {
-            return "name of a " + name.of().word();
+            return "name of " + name.of().withArticle();
         } else if (this instanceof NameList names) {
-            return "list of names of a " + names.of().word();
+            return "list, each the name of " + names.of().withArticle();
         } else if (this instanceof Pair pair) {
             return "two of " + pair.dimension().words() + ", [low, high]";
         } else if (this instanceof Group) {

@@ -9,6 +9,12 @@ public final class Nearest {
 
     private static final int MOST_LISTED = 12;
 
+    /** Longest name for which near ones are looked for. */
+    private static final int LONGEST = 60;
+
+    /** Most names among which near ones are looked for. */
+    private static final int MOST_COMPARED = 500;
+
     private Nearest() {}
 
     /** What to write instead of an unknown name: the nearest ones first, then what there is. */
@@ -19,17 +25,28 @@ public final class Nearest {
         List<String> near = to(wrong, valid);
         String all = String.join(", ", valid.stream().limit(MOST_LISTED).toList())
                 + (valid.size() > MOST_LISTED ? " and " + (valid.size() - MOST_LISTED) + " more" : "");
-        return near.isEmpty() ? "valid are " + all : "did you mean " + String.join(" or ", near) + "? valid are " + all;
+        return near.isEmpty() ? "valid: " + all : "did you mean " + String.join(" or ", near) + "? valid: " + all;
     }
 
     /** Up to three names close to a wrong one, the closest first. */
     public static List<String> to(String wrong, Collection<String> valid) {
-        int limit = Math.max(wrong.length() / 3, 1) + 1;
+        if (wrong.length() > LONGEST || valid.size() > MOST_COMPARED) {
+            return List.of();
+        }
+        int limit = wrong.length() < 3 ? 1 : Math.max(wrong.length() / 3, 1) + 1;
         return valid.stream()
                 .filter(name -> Math.abs(name.length() - wrong.length()) <= limit && distance(wrong, name) <= limit)
                 .sorted(Comparator.comparingInt((String name) -> distance(wrong, name))
                         .thenComparing(Comparator.naturalOrder()))
                 .limit(3)
+                .toList();
+    }
+
+    /** Of the names close to a wrong one those that are as close as the closest. */
+    static List<String> closest(String wrong, Collection<String> valid) {
+        List<String> near = to(wrong, valid);
+        return near.stream()
+                .filter(name -> distance(wrong, name) == distance(wrong, near.get(0)))
                 .toList();
     }
 

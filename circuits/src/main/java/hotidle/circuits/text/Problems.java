@@ -8,13 +8,16 @@ import java.util.Set;
 /** Gathers the problems of one file; the same problem found twice counts once. Work space of one reading. */
 public final class Problems {
 
+    /** Longest message, since what a user wrote stands in it. */
+    private static final int LONGEST = 300;
+
     private final String file;
     private final List<String> lines;
     private final Set<Problem> found = new LinkedHashSet<>();
 
     public Problems(String file, String text) {
         this.file = file;
-        lines = text.split("\r\n|[\n\r]", -1).length == 0 ? List.of() : List.of(text.split("\r\n|[\n\r]", -1));
+        lines = List.of(text.split("\r\n|[\n\r]", -1));
     }
 
     /** Adds an error. */
@@ -29,9 +32,11 @@ public final class Problems {
 
     /** A problem of this file that is not added. */
     public Problem problem(Place place, Problem.Severity severity, String message, String why, String mend) {
+        String oneLine = message.replaceAll("\\s+", " ");
+        String shown = oneLine.length() > LONGEST ? oneLine.substring(0, LONGEST) + "..." : oneLine;
         String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
         Position position = new Position(file, place.line(), place.column());
-        return new Problem(position, place.width(), severity, message, why, mend, line);
+        return new Problem(position, place.width(), severity, shown, why, mend, line);
     }
 
     /** How a place is written in a message. */

@@ -39,10 +39,10 @@ public final class Units {
         }
 
         private double toSi(BigDecimal number) {
-            return number.add(offset)
-                    .multiply(times)
-                    .divide(by, MathContext.DECIMAL128)
-                    .doubleValue();
+            BigDecimal product = number.add(offset).multiply(times);
+            return by.compareTo(BigDecimal.ONE) == 0
+                    ? product.doubleValue()
+                    : product.divide(by, MathContext.DECIMAL128).doubleValue();
         }
     }
 
@@ -279,7 +279,10 @@ public final class Units {
         String wrong = known.isEmpty()
                 ? "and '" + word + "' is no unit of " + bare(dimension)
                 : "and '" + word + "' is the unit of " + known + ", not of " + dimension.words();
-        List<String> near = known.isEmpty() ? Nearest.to(word, of(dimension)) : List.of();
+        List<String> near = known.isEmpty() ? Nearest.closest(word, of(dimension)) : List.of();
+        if (near.size() > 1) {
+            return new Amount(0, wrong, rule, "did you mean " + String.join(" or ", near) + "?");
+        }
         return new Amount(0, wrong, rule, near.isEmpty() ? mend : "write " + (number + " " + near.get(0)).strip());
     }
 

@@ -18,16 +18,20 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
  * Reads YAML 1.2 into a tree with places. Not part of the language, and refused with a message: anchors and aliases, tags,
- * several documents, keys that are not text, keys that stand twice, nesting beyond {@value #DEEPEST}, files beyond
+ * several documents, keys that are not text, keys that stand twice, nesting beyond {@value #DEEPEST},
+ * mappings and lists beyond {@value #MOST} entries, files beyond
  * {@value #LONGEST} characters.
  */
 public final class Yaml {
 
     /** Longest file [characters]: some hundred times a circuit. */
-    public static final int LONGEST = 2_000_000;
+    public static final int LONGEST = 1_000_000;
 
     /** Deepest nesting; the language itself needs seven levels. */
     static final int DEEPEST = 16;
+
+    /** Most keys of a mapping and items of a list; a large circuit has a tenth of it. */
+    static final int MOST = 2000;
 
     private static final String OWN_LANGUAGE = "the circuit language has plain keys, text and lists only";
 
@@ -54,8 +58,8 @@ public final class Yaml {
         }
         try {
             return Optional.of(new Yaml(text, problems).document());
-        } catch (TooDeepException deep) {
-            problems.error(deep.place, deep.getMessage(), "the circuit language needs seven levels", "");
+        } catch (TooMuchException much) {
+            problems.error(much.place, much.getMessage(), much.why, "");
         } catch (MarkedYamlEngineException fault) {
             Optional<Mark> mark = fault.getProblemMark().or(fault::getContextMark);
             syntax(problems, mark.map(at -> place(at, at)).orElse(Place.START), fault.getProblem());
@@ -87,7 +91,8 @@ public final class Yaml {
     private Value value(int depth) {
         Place place = place(last);
         if (depth > DEEPEST) {
-            throw new TooDeepException(place);
+            throw new TooMuchException(
+                    place, "nesting goes deeper than " + DEEPEST + " levels", "the circuit language needs seven");
         }
         refuseExtras(place);
         return switch (last.getEventId()) {
@@ -118,10 +123,18 @@ public final class Yaml {
         return last instanceof CollectionStartEvent start ? start.getTag() : Optional.empty();
     }
 
+    private static void refuseTooMany(Place place, int size) {
+        if (size >= MOST) {
+            throw new TooMuchException(
+                    place, "more than " + MOST + " entries stand here", "a large circuit has 200 parts");
+        }
+    }
+
     private Value list(int depth, Place place) {
         List<Value> items = new ArrayList<>();
         last = events.next();
         while (last.getEventId() != Event.ID.SequenceEnd) {
+            refuseTooMany(place, items.size());
             items.add(value(depth + 1));
             last = events.next();
         }
@@ -133,6 +146,7 @@ public final class Yaml {
         Map<String, Place> known = new HashMap<>();
         last = events.next();
         while (last.getEventId() != Event.ID.MappingEnd) {
+            refuseTooMany(place, known.size());
             Value key = value(depth + 1);
             last = events.next();
             Value value = value(depth + 1);
@@ -172,12 +186,14 @@ public final class Yaml {
         problems.error(place, "this is not YAML", why, mend);
     }
 
-    private static final class TooDeepException extends RuntimeException {
+    private static final class TooMuchException extends RuntimeException {
         private final transient Place place;
+        private final String why;
 
-        TooDeepException(Place place) {
-            super("nesting goes deeper than " + DEEPEST + " levels");
+        TooMuchException(Place place, String message, String why) {
+            super(message);
             this.place = place;
+            this.why = why;
         }
     }
 }

@@ -98,7 +98,7 @@ final class FitWords {
                 inner,
                 String.format(
                         java.util.Locale.ROOT,
-                        "has a %s of %.4g mm in a %s of %.4g mm, %s",
+                        "has a %s of %.4f mm in a %s of %.4f mm, %s",
                         inner,
                         valve * 1000,
                         outer,

@@ -90,7 +90,7 @@ final class PumpChamberWords {
                         .allowed("0.0001 mm2", "1000 mm2")
                         .usual("0.01 mm2", "10 mm2"),
                 Key.quantity("viscous-drag", Dimension.RATIO, "torque over viscosity, revolutions and displacement")
-                        .byDefault("1e5", "about 0.1 N.m at hot idle (assumed)")
+                        .byDefault("2e4", "about 0.02 N.m at hot idle and 3 N.m in deep cold (assumed)")
                         .allowed("0", "1e8"),
                 Key.quantity("friction", Dimension.RATIO, "friction torque over the torque of the pressure")
                         .byDefault("5 %", "assumed")

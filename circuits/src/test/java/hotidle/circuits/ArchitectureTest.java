@@ -1,0 +1,85 @@
+package hotidle.circuits;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import org.junit.jupiter.api.Test;
+
+class ArchitectureTest {
+
+    private static final JavaClasses CIRCUITS = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("hotidle.circuits");
+
+    @Test
+    void the_rules_look_at_something() {
+        assertTrue(CIRCUITS.size() > 60, CIRCUITS.size() + " classes");
+    }
+
+    @Test
+    void circuits_know_the_solver_and_neither_plots_nor_the_command_line() {
+        classes()
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "hotidle.circuits..",
+                        "hotidle.part..",
+                        "hotidle.network..",
+                        "hotidle.duty..",
+                        "hotidle.oil..",
+                        "hotidle.law..",
+                        "java..",
+                        "org.snakeyaml..")
+                .check(CIRCUITS);
+    }
+
+    @Test
+    void yaml_stays_in_text_and_files_in_the_library() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.circuits.text")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.snakeyaml..")
+                .check(CIRCUITS);
+        noClasses()
+                .that()
+                .doNotHaveSimpleName("Library")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("java.nio.file..")
+                .check(CIRCUITS);
+    }
+
+    @Test
+    void text_knows_nothing_of_hydraulics() {
+        noClasses()
+                .that()
+                .resideInAnyPackage("hotidle.circuits.text", "hotidle.circuits.shape")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("hotidle.part..", "hotidle.network..", "hotidle.duty..")
+                .check(CIRCUITS);
+    }
+
+    @Test
+    void packages_depend_on_each_other_in_one_direction() {
+        slices().matching("hotidle.circuits.(*)..").should().beFreeOfCycles().check(CIRCUITS);
+        noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "hotidle.circuits.text",
+                        "hotidle.circuits.shape",
+                        "hotidle.circuits.words",
+                        "hotidle.circuits.assemble")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("hotidle.circuits")
+                .check(CIRCUITS);
+    }
+}

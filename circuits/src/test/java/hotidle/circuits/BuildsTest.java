@@ -1,0 +1,131 @@
+package hotidle.circuits;
+
+import static hotidle.circuits.Golden.resource;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import hotidle.duty.Command;
+import hotidle.duty.Unit;
+import hotidle.part.AnnularGap;
+import hotidle.part.Bushing;
+import hotidle.part.FlatGap;
+import hotidle.part.Orifice;
+import hotidle.part.Part;
+import hotidle.part.SpoolValve;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class BuildsTest {
+
+    private static final double PSI = 4.4482216152605 / 0.00064516;
+
+    private static DescribedCircuit circuit;
+
+    @BeforeAll
+    static void read() throws IOException {
+        circuit = CircuitReader.read(resource("every-kind.yaml"), "every-kind.yaml")
+                .circuit()
+                .orElseThrow();
+    }
+
+    private static <T extends Part> T part(Class<T> kind, String build, String name) {
+        return kind.cast(circuit.unit(build).network().part(name).orElseThrow().part());
+    }
+
+    @Test
+    void builds_are_listed_in_the_order_of_the_file_with_their_reasons() {
+        assertEquals(
+                List.of("fresh", "worn", "raised", "mended"),
+                circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
+        DescribedCircuit.Build raised = circuit.builds().get(2);
+        assertEquals(Optional.of("worn"), raised.on());
+        assertEquals(
+                List.of(new DescribedCircuit.ChangeLine("set-pressure", "to 270 psi", "to hold more")),
+                raised.changes());
+        assertEquals(circuit.unit("fresh"), circuit.unit());
+    }
+
+    @Test
+    void a_star_changes_every_part_that_was_measured_and_leaves_the_others_new() {
+        assertEquals(0.014058, part(AnnularGap.class, "worn", "bore-1").fit().outer());
+        assertEquals(0.01102, part(AnnularGap.class, "worn", "bore-2").fit().outer());
+        assertEquals(0.014022, part(AnnularGap.class, "fresh", "bore-1").fit().outer());
+    }
+
+    @Test
+    void a_change_reaches_keys_within_keys_and_keys_left_to_their_default() {
+        SpoolValve regulator = part(SpoolValve.class, "worn", "regulator");
+        assertEquals(0.0015, regulator.openings().get(1).edge());
+        assertEquals(0.0004, regulator.openings().get(0).edge());
+        assertEquals(220e-6, regulator.areas().get(0).area(), 1e-18);
+        assertEquals(0.0016, part(Orifice.class, "worn", "leak-off").diameter(), 1e-18);
+        assertEquals(90, part(Bushing.class, "worn", "hub").weight());
+        assertEquals(0.0015 * 0.0254, part(FlatGap.class, "worn", "plate").entry(), 1e-18);
+    }
+
+    @Test
+    void a_build_on_another_has_its_changes_and_may_go_back_to_new() {
+        assertEquals(0.014022, part(AnnularGap.class, "mended", "bore-1").fit().outer());
+        assertEquals(
+                0.0015,
+                part(SpoolValve.class, "mended", "regulator").openings().get(1).edge());
+        assertEquals(
+                0.001, part(SpoolValve.class, "mended", "regulator").stuck().getAsDouble());
+    }
+
+    @Test
+    void a_set_pressure_balances_the_regulator_after_all_changes() {
+        Unit raised = circuit.unit("raised");
+        Command command = raised.command();
+        assertEquals(270 * PSI, command.lineByTorque().highest(), 1e-6);
+        double pilot = command.pilotByLine().at(270 * PSI);
+        assertEquals(270 * PSI, command.setPressure(raised.network(), "first", pilot), 1e-6);
+        assertEquals(0.014058, part(AnnularGap.class, "raised", "bore-1").fit().outer());
+    }
+
+    @Test
+    void a_build_may_replace_one_table_of_the_command() {
+        Command mended = circuit.unit("mended").command();
+        assertEquals(200 * PSI, mended.lineByTorque().at(400), 1e-6);
+        assertEquals(circuit.unit("fresh").command().pilotByLine(), mended.pilotByLine());
+    }
+
+    @Test
+    void a_command_takes_the_place_of_a_set_pressure_that_it_stands_on() throws IOException {
+        String text = resource("every-kind.yaml") + """
+                  back:
+                    on: raised
+                    command: {line-pressure: [[0 N.m, 90 psi]]}
+                    because: a command of its own
+                """;
+        Unit back = CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
+        assertEquals(90 * PSI, back.command().lineByTorque().highest(), 1e-6);
+        assertEquals(
+                124,
+                ((SpoolValve) back.network().part("regulator").orElseThrow().part())
+                        .spring()
+                        .preload());
+    }
+
+    @Test
+    void an_unknown_build_is_a_problem_at_the_builds_of_the_file() {
+        UnknownBuildException unknown = assertThrows(UnknownBuildException.class, () -> circuit.unit("wornn"));
+        assertEquals("""
+                every-kind.yaml:132:1: error: there is no build 'wornn'
+                  builds:
+                  ^^^^^^
+                  mend: did you mean worn? valid: fresh, worn, raised, mended""", unknown.problem().text());
+    }
+
+    @Test
+    void a_file_without_builds_has_one_as_written() throws IOException {
+        String text = resource("every-kind.yaml");
+        String without = text.substring(0, text.indexOf("\nbuilds:") + 1);
+        DescribedCircuit plain = CircuitReader.read(without, "x.yaml").circuit().orElseThrow();
+        assertEquals("as-written", plain.builds().get(0).name());
+        assertEquals(circuit.unit("fresh").network(), plain.unit().network());
+    }
+}

@@ -1,0 +1,137 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.words.Kind;
+import hotidle.circuits.words.Kinds;
+import hotidle.circuits.words.SectionWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** REFERENCE.md is written from the declarations that files are checked against, and README.md shows a file that reads. */
+class ReferenceTest {
+
+    @Test
+    void the_reference_is_what_the_declarations_say() throws IOException {
+        Golden.check(Path.of("REFERENCE.md"), reference());
+    }
+
+    @Test
+    void the_file_of_the_walk_in_the_readme_reads_without_a_problem() throws IOException {
+        String readme = Files.readString(Path.of("README.md"));
+        String begin = "```yaml\ncircuit:";
+        int from = readme.indexOf(begin) + "```yaml\n".length();
+        assertTrue(from > begin.length(), "no circuit in the README");
+        ReadCircuit read = CircuitReader.read(readme.substring(from, readme.indexOf("```", from)), "first.yaml");
+        assertEquals(List.of(), read.problems());
+        assertEquals(2, read.circuit().orElseThrow().builds().size());
+    }
+
+    private static String reference() {
+        StringBuilder text = new StringBuilder("""
+                # The words of a circuit file
+
+                Written from the declarations that files are checked against; do not edit, see `ReferenceTest`. \
+                *Needed* keys must be written; every other one may be left out. Values outside *allowed* are errors, values \
+                outside *usual* are warnings. How to begin: [README.md](README.md).
+
+                ## Units
+
+                | what | units |
+                | --- | --- |
+                """);
+        for (Dimension dimension : Dimension.values()) {
+            String units =
+                    dimension == Dimension.RATIO ? "a bare number, or %" : String.join(", ", Units.of(dimension));
+            text.append("| ")
+                    .append(dimension.words())
+                    .append(" | ")
+                    .append(units)
+                    .append(" |\n");
+        }
+        text.append("\n## The file\n\n");
+        shape(text, SectionWords.CIRCUIT, "");
+        text.append("## Every part\n\n");
+        table(text, Kind.COMMON);
+        for (Kind kind : Kinds.ALL) {
+            text.append("## ")
+                    .append(kind.word())
+                    .append("\n\n")
+                    .append(kind.about())
+                    .append(" Booked under ")
+                    .append(kind.group().label())
+                    .append(".\n\n");
+            List<Key> own = kind.shape().keys().stream()
+                    .filter(key -> !Kind.COMMON.contains(key))
+                    .toList();
+            table(text, own);
+            own.forEach(key -> below(text, key, kind.word()));
+        }
+        return text.toString();
+    }
+
+    private static void shape(StringBuilder text, Shape shape, String path) {
+        table(text, shape.keys());
+        shape.keys().forEach(key -> below(text, key, path));
+    }
+
+    private static void below(StringBuilder text, Key key, String path) {
+        String here = path.isEmpty() ? key.name() : path + "." + key.name();
+        if (key.type() instanceof Type.Group group) {
+            text.append("### ").append(here).append("\n\n");
+            shape(text, group.shape(), here);
+        } else if (key.type() instanceof Type.Groups groups) {
+            text.append("### ")
+                    .append(here)
+                    .append(": each ")
+                    .append(groups.shape().what())
+                    .append("\n\n");
+            if (!groups.shape().brief().isEmpty()) {
+                text.append("A plain text stands for ")
+                        .append(groups.shape().brief())
+                        .append(".\n\n");
+            }
+            shape(text, groups.shape(), here);
+        }
+    }
+
+    private static void table(StringBuilder text, List<Key> keys) {
+        if (keys.isEmpty()) {
+            text.append("No keys of its own.\n\n");
+            return;
+        }
+        text.append("| key | meaning | value | left out | allowed | usual | how to measure |\n");
+        text.append("| --- | --- | --- | --- | --- | --- | --- |\n");
+        for (Key key : keys) {
+            String out = key.fallback()
+                    .map(fallback -> "`" + fallback.text() + "`: " + fallback.source())
+                    .orElse(key.needed() ? "*needed*" : "");
+            text.append("| `")
+                    .append(key.name())
+                    .append("` | ")
+                    .append(key.meaning())
+                    .append(" | ")
+                    .append(key.type().says())
+                    .append(" | ")
+                    .append(out)
+                    .append(" | ")
+                    .append(key.allowed().map(Limits::words).orElse(""))
+                    .append(" | ")
+                    .append(key.usual().map(Limits::words).orElse(""))
+                    .append(" | ")
+                    .append(key.measure())
+                    .append(" |\n");
+        }
+        text.append('\n');
+    }
+}

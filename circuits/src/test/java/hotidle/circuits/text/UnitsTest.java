@@ -1,0 +1,131 @@
+package hotidle.circuits.text;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class UnitsTest {
+
+    /** Factors by their definitions: inch 0.0254 m, pound 0.45359237 kg, g 9.80665 m/s2, US gallon 231 in3, hp 550 ft.lbf/s. */
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 14.030 mm, 0.01403",
+        "LENGTH, 0.0015 in, 0.0000381",
+        "LENGTH, 0.0015 thou, 3.81e-8",
+        "LENGTH, 25um, 0.000025",
+        "LENGTH, 1.2e1 cm, 0.12",
+        "AREA, 2 in2, 0.00129032",
+        "AREA, 150 cm2, 0.015",
+        "PRESSURE, 1 psi, 6894.757293168361",
+        "PRESSURE, 270psi, 1861584.4691554576",
+        "PRESSURE, -0.5 bar, -50000",
+        "PRESSURE, 1.5 MPa, 1500000",
+        "TEMPERATURE, 95 degC, 368.15",
+        "TEMPERATURE, 32 degF, 273.15",
+        "TEMPERATURE, 300K, 300",
+        "FLOW, 11 L/min, 0.00018333333333333333",
+        "FLOW, 1 gpm, 0.0000630901964",
+        "SPEED, 3000 rpm, 50",
+        "DISPLACEMENT, 18 cm3/rev, 0.000018",
+        "DISPLACEMENT, 1 in3/rev, 0.000016387064",
+        "TORQUE, 100 lbf.ft, 135.58179483314004",
+        "FORCE, 10 lbf, 44.482216152605",
+        "SPRING_RATE, 12 N/mm, 12000",
+        "SPRING_RATE, 1 lbf/in, 175.12683524647637",
+        "ANGLE, 180 deg, 3.141592653589793",
+        "KINEMATIC_VISCOSITY, 7.4 mm2/s, 0.0000074",
+        "VISCOSITY, 7.2mPa.s, 0.0072",
+        "DENSITY, 0.85 g/cm3, 850",
+        "DENSITY_SLOPE, 0.65 kg/m3/K, 0.65",
+        "EXPANSION, 23e-6 1/K, 0.000023",
+        "EXPANSION, 23 um/m/K, 0.000023",
+        "PRESSURE_COEFFICIENT, 15 1/GPa, 1.5e-8",
+        "OPENING, 0.1 um/bar, 1e-12",
+        "POWER, 2 hp, 1491.3997431645404",
+        "RATIO, 1.5 %, 0.015",
+        "RATIO, .61, 0.61"
+    })
+    void quantities_come_out_in_si_to_the_last_digit(Dimension dimension, String text, double si) {
+        assertEquals(si, Units.parse(text, dimension), Math.abs(si) * 1e-15);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "",
+                "mm",
+                "1",
+                "1 psi",
+                "1,5 mm",
+                "1 mm mm",
+                "--1 mm",
+                "1e999 mm",
+                "0x10 mm",
+                "NaN mm",
+                "1 MM",
+                "1 000 mm"
+            })
+    void what_is_no_length_is_refused_with_a_remedy(String text) {
+        Units.Amount amount = Units.read(text, Dimension.LENGTH);
+        assertFalse(amount.good());
+        assertFalse(amount.mend().isEmpty());
+        assertThrows(IllegalArgumentException.class, () -> Units.parse(text, Dimension.LENGTH));
+    }
+
+    @Test
+    void the_remedy_names_the_unit_that_was_meant() {
+        assertEquals("write 30 psi", Units.read("30 spi", Dimension.PRESSURE).mend());
+        assertEquals("write 1.5 mm", Units.read("1,5 mm", Dimension.LENGTH).mend());
+        assertTrue(Units.read("3 psi", Dimension.LENGTH).wrong().contains("a pressure"));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void every_dimension_has_units_told_apart_by_their_words(Dimension dimension) {
+        List<String> words = Units.of(dimension);
+        assertFalse(words.isEmpty());
+        assertEquals(words.size(), new HashSet<>(words).size());
+        assertEquals(3.0e-5, Units.parse(Units.inSi(3.0e-5, dimension), dimension), 1e-19);
+    }
+
+    @Test
+    void no_word_is_the_unit_of_two_dimensions() {
+        Set<String> seen = new HashSet<>();
+        for (Dimension dimension : Dimension.values()) {
+            Units.of(dimension).forEach(word -> assertTrue(seen.add(word), word));
+        }
+    }
+
+    @Test
+    void a_series_has_both_its_ends() {
+        assertEquals(List.of(500.0 / 60, 1000.0 / 60, 1200.0 / 60), Units.series("500..1200/500rpm", Dimension.SPEED));
+        assertEquals(List.of(40 + 273.15, 95 + 273.15), Units.series("40..95/55 degC", Dimension.TEMPERATURE));
+        assertEquals(61, Units.series("500..3500/50rpm", Dimension.SPEED).size());
+        assertEquals(List.of(800.0 / 60), Units.series("800rpm", Dimension.SPEED));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "500..3500/0rpm",
+                "500..3500/-1rpm",
+                "3500..500/50rpm",
+                "0..1000000/1rpm",
+                "500..3500/50",
+                "500..3500",
+                "a..b/c"
+            })
+    void a_series_that_does_not_rise_in_steps_is_refused(String text) {
+        assertThrows(IllegalArgumentException.class, () -> Units.series(text, Dimension.SPEED));
+    }
+}

@@ -1,0 +1,88 @@
+package hotidle.circuits.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.part.Part;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class KindsTest {
+
+    @Test
+    void every_part_of_the_solver_has_one_declaration() {
+        Set<Class<?>> declared = Kinds.ALL.stream().map(Kind::part).collect(Collectors.toSet());
+        assertEquals(Set.of(Part.class.getPermittedSubclasses()), declared);
+        assertEquals(Kinds.ALL.size(), declared.size());
+        assertEquals(Kinds.ALL.size(), new HashSet<>(Kinds.words()).size());
+    }
+
+    /** All keys, those within keys among them. */
+    static List<Key> allKeys() {
+        List<Key> keys = new ArrayList<>();
+        Kinds.ALL.forEach(kind -> collect(kind.shape(), keys));
+        collect(SectionWords.CIRCUIT, keys);
+        return keys;
+    }
+
+    private static void collect(Shape shape, List<Key> keys) {
+        for (Key key : shape.keys()) {
+            keys.add(key);
+            if (key.type() instanceof Type.Group group) {
+                collect(group.shape(), keys);
+            } else if (key.type() instanceof Type.Groups groups) {
+                collect(groups.shape(), keys);
+            }
+        }
+    }
+
+    @Test
+    void every_default_says_where_it_comes_from() {
+        for (Key key : allKeys()) {
+            key.fallback()
+                    .ifPresent(fallback -> assertTrue(
+                            fallback.source().matches(".*(common practice|assumed|ISO \\d+|Merritt 1967).*"),
+                            key.name() + ": " + fallback.source()));
+        }
+    }
+
+    @Test
+    void every_key_has_a_meaning_and_a_usual_range_within_what_is_allowed() {
+        for (Key key : allKeys()) {
+            assertFalse(key.meaning().isBlank(), key.name());
+            assertTrue(key.name().matches("[a-z]+(-[a-z]+)*"), key.name());
+            if (key.usual().isPresent() && key.allowed().isPresent()) {
+                Limits usual = key.usual().get();
+                Limits allowed = key.allowed().get();
+                assertTrue(usual.from() >= allowed.from() && usual.to() <= allowed.to(), key.name());
+            }
+            key.allowed().ifPresent(limits -> assertTrue(limits.from() < limits.to(), key.name()));
+        }
+    }
+
+    @Test
+    void every_quantity_and_size_of_a_part_has_limits() {
+        for (Kind kind : Kinds.ALL) {
+            for (Key key : kind.shape().keys()) {
+                boolean number = key.type() instanceof Type.Quantity || key.type() instanceof Type.Size;
+                assertTrue(!number || key.allowed().isPresent(), kind.word() + "." + key.name());
+            }
+        }
+    }
+
+    @Test
+    void no_shape_has_a_key_twice() {
+        for (Kind kind : Kinds.ALL) {
+            assertEquals(kind.shape().names().size(), new HashSet<>(kind.shape().names()).size(), kind.word());
+        }
+    }
+}
