@@ -12,6 +12,7 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.XYDataset;
@@ -35,6 +36,11 @@ final class Style {
 
     /** Left free at both ends of the speed axis, so that marks there are whole. */
     static final double MARGIN = 0.02;
+
+    static {
+        // Otherwise turned text becomes outlines, which an SVG reader can neither search nor copy.
+        TextUtils.setUseDrawRotatedStringWorkaround(false);
+    }
 
     private Style() {}
 
