@@ -8,7 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 
 /**
- * How a band looks: dark and light by turns, so that neighbours lie at least {@link #LEAST_STEP} apart in lightness, and
+ * How a band looks: light and dark by turns, so that neighbours lie at least {@link #LEAST_STEP} apart in lightness, and
  * each pair of colour and hatch only once.
  *
  * @param fill  ground colour
@@ -24,18 +24,18 @@ record BandLook(Color fill, Hatch hatch) {
 
     /** From the bottom up. */
     static final List<BandLook> ALL = List.of(
-            new BandLook(Palette.BLUE, Hatch.PLAIN),
             new BandLook(Palette.YELLOW, Hatch.RISING),
-            new BandLook(Palette.VERMILLION, Hatch.FALLING),
+            new BandLook(Palette.BLUE, Hatch.PLAIN),
             new BandLook(light(Palette.SKY_BLUE), Hatch.DOTS),
-            new BandLook(Palette.BLUISH_GREEN, Hatch.PAIRS),
+            new BandLook(Palette.VERMILLION, Hatch.FALLING),
             new BandLook(light(Palette.ORANGE), Hatch.UPRIGHT),
-            new BandLook(Palette.REDDISH_PURPLE, Hatch.CROSSED),
-            new BandLook(Palette.mix(Palette.BLACK, 0.88, Color.WHITE), Hatch.PLAIN),
+            new BandLook(Palette.BLUISH_GREEN, Hatch.PAIRS),
+            new BandLook(light(Palette.REDDISH_PURPLE), Hatch.FALLING),
             new BandLook(light(Palette.BLACK), Hatch.RISING),
-            new BandLook(light(Palette.BLUISH_GREEN), Hatch.CROSSED),
-            new BandLook(Palette.BLUE, Hatch.DOTS),
-            new BandLook(light(Palette.REDDISH_PURPLE), Hatch.FALLING));
+            new BandLook(Palette.mix(Palette.BLACK, 0.88, Color.WHITE), Hatch.PLAIN),
+            new BandLook(Palette.REDDISH_PURPLE, Hatch.CROSSED),
+            new BandLook(light(Palette.SKY_BLUE), Hatch.RISING),
+            new BandLook(Palette.BLUE, Hatch.DOTS));
 
     /** Whether text on it must be white. */
     boolean dark() {
