@@ -18,8 +18,9 @@ import org.junit.jupiter.api.Test;
 /** Dependencies run one way, and the solver stays a library of physics. */
 class ArchitectureTest {
 
-    private static final JavaClasses SOLVER =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("hotidle");
+    private static final JavaClasses SOLVER = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("hotidle");
 
     @Test
     void theRulesSeeTheWholeSolver() {

@@ -12,8 +12,9 @@ import org.junit.jupiter.api.Test;
 /** The whole program, one direction: cli uses circuits and plots, both use the solver, those two do not see each other. */
 class ArchitectureTest {
 
-    private static final JavaClasses ALL =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("hotidle");
+    private static final JavaClasses ALL = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("hotidle");
 
     private static final String[] SOLVER = {
         "hotidle.oil..",

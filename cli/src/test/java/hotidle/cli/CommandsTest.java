@@ -66,7 +66,8 @@ class CommandsTest {
 
     @Test
     void compareGivesTheSameNumbersInEverySystemOfUnits() throws Exception {
-        JsonNode root = new ObjectMapper().readTree(Run.of(with(COMPARE, "--format", "json")).out());
+        JsonNode root = new ObjectMapper()
+                .readTree(Run.of(with(COMPARE, "--format", "json")).out());
         double line = root.at("/builds/1/states/0/pressures_pa/line").doubleValue();
         String metric = row(Run.of(with(COMPARE, "--units", "metric")).out(), "line pressure [bar]");
         assertTrue(metric.contains(String.format(java.util.Locale.ROOT, "%.2f", line / 1e5)), metric);
@@ -97,9 +98,20 @@ class CommandsTest {
     @Test
     void aHigherSetPressureIsReachedByCommandAndSpring() throws Exception {
         JsonNode root = new ObjectMapper()
-                .readTree(Run.of("sweep", "shuttle-five", "--set", "200psi", "--speed", "2000..2001/1rpm", "--format", "json")
+                .readTree(Run.of(
+                                "sweep",
+                                "shuttle-five",
+                                "--set",
+                                "200psi",
+                                "--speed",
+                                "2000..2001/1rpm",
+                                "--format",
+                                "json")
                         .out());
-        assertEquals(200 * 6894.757293168, root.at("/builds/0/states/0/set_pressure_pa").doubleValue(), 1);
+        assertEquals(
+                200 * 6894.757293168,
+                root.at("/builds/0/states/0/set_pressure_pa").doubleValue(),
+                1);
     }
 
     @Test
@@ -107,7 +119,14 @@ class CommandsTest {
         for (String name : List.of("sweep.png", "sweep.svg")) {
             Path file = folder.resolve(name);
             Run run = Run.of(
-                    "sweep", "shuttle-five", "--build", "worn", "--speed", "600..2000/200rpm", "--plot", file.toString());
+                    "sweep",
+                    "shuttle-five",
+                    "--build",
+                    "worn",
+                    "--speed",
+                    "600..2000/200rpm",
+                    "--plot",
+                    file.toString());
             assertEquals(0, run.code(), run.err());
             assertTrue(Files.size(file) > 10_000);
         }
@@ -118,8 +137,8 @@ class CommandsTest {
     void listNamesCircuitsBuildsOilsPartsAndUnits() {
         Run run = Run.of("list");
         assertEquals(0, run.code());
-        for (String word :
-                List.of("shuttle-five", "restored-command", "shuttle-atf-used", "annular-gap", "spool-valve", "psi", "L/min")) {
+        for (String word : List.of(
+                "shuttle-five", "restored-command", "shuttle-atf-used", "annular-gap", "spool-valve", "psi", "L/min")) {
             assertTrue(run.out().contains(word), word);
         }
     }

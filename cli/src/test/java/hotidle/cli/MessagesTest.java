@@ -29,7 +29,11 @@ class MessagesTest {
     }
 
     private static int lineOf(Path file, String text) throws IOException {
-        return Files.readAllLines(file).stream().map(line -> line.contains(text)).toList().indexOf(true) + 1;
+        return Files.readAllLines(file).stream()
+                        .map(line -> line.contains(text))
+                        .toList()
+                        .indexOf(true)
+                + 1;
     }
 
     private static void assertOneMessage(Run run, String start, String... says) {

@@ -114,7 +114,8 @@ final class SecondOpinion {
 
     private double gap(Fit fit) {
         double warmer = temperature - fit.measuredAt();
-        return fit.outer() + fit.outer() * fit.outerExpansion() * warmer
+        return fit.outer()
+                + fit.outer() * fit.outerExpansion() * warmer
                 - fit.inner()
                 - fit.inner() * fit.innerExpansion() * warmer;
     }
@@ -170,7 +171,14 @@ final class SecondOpinion {
         } else if (part instanceof Solenoid solenoid) {
             solenoid(placed, solenoid);
         } else if (part instanceof Clutch clutch) {
-            slot(from, to, PI * clutch.sealDiameter(), Math.pow(clutch.sealGap(), 3), clutch.sealGap(), clutch.sealLength(), 1);
+            slot(
+                    from,
+                    to,
+                    PI * clutch.sealDiameter(),
+                    Math.pow(clutch.sealGap(), 3),
+                    clutch.sealGap(),
+                    clutch.sealLength(),
+                    1);
             if (clutch.bleed() > 0) {
                 hole(from, to, clutch.bleed(), 0, 0.7, 1);
             }
@@ -225,8 +233,9 @@ final class SecondOpinion {
     private void chamber(Placed placed, PumpChamber pump) {
         String inlet = placed.nodes().get(0);
         String outlet = placed.nodes().get(1);
-        double filling =
-                state.get("states").get(placed.signals().get(0).owner() + ".filling").doubleValue();
+        double filling = state.get("states")
+                .get(placed.signals().get(0).owner() + ".filling")
+                .doubleValue();
         double turns = state.get("engine_speed_rpm").doubleValue() / 60;
         move(inlet, outlet, density(p(inlet)) * filling * pump.displacement() * turns);
         double opened = pump.opening() * Math.max(p(outlet) - p(inlet), 0);

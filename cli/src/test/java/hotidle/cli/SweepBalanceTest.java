@@ -54,7 +54,8 @@ class SweepBalanceTest {
 
     @Test
     void printedDutyPointsAreBalancedInEveryRangeAndLockupState() throws Exception {
-        Run run = Run.of("compare", "shuttle-five", "--build", "worn", "--speed", "1000..1001/1rpm", "--format", "json");
+        Run run =
+                Run.of("compare", "shuttle-five", "--build", "worn", "--speed", "1000..1001/1rpm", "--format", "json");
         assertEquals(0, run.code(), run.err());
         JsonNode build = new ObjectMapper().readTree(run.out()).get("builds").get(0);
         for (JsonNode state : build.get("states")) {
@@ -65,9 +66,9 @@ class SweepBalanceTest {
 
     private static void assertBalanced(Unit unit, JsonNode state) {
         double swept = unit.network().parts().stream()
-                .filter(placed -> placed.part() instanceof PumpChamber)
-                .mapToDouble(placed -> ((PumpChamber) placed.part()).displacement())
-                .sum()
+                        .filter(placed -> placed.part() instanceof PumpChamber)
+                        .mapToDouble(placed -> ((PumpChamber) placed.part()).displacement())
+                        .sum()
                 * state.get("engine_speed_rpm").doubleValue()
                 / 60;
         double scale = 780 * Math.max(swept, 1e-6);

@@ -37,8 +37,8 @@ final class Newton {
     /** Compliance of the fallback's dynamics: the pump's whole flow raises a node by 1 bar in one second [1/Pa]. */
     private static final double COMPLIANCE = 1e-5;
 
-    /** Damping time of the fallback's spools [s]. */
-    private static final double DAMPING_TIME = 0.03;
+    /** Damping times of the fallback's spools [s]: quick, as they are, and slow, so that the pressures follow them. */
+    static final double[] DAMPING_TIMES = {0.03, 3};
 
     private static final double FIRST_TIME_STEP = 1e-3;
     private static final double LEAST_TIME_STEP = 1e-9;
@@ -53,6 +53,7 @@ final class Newton {
     private final double[] direction;
     private final double[] trial;
     private final double[] anchor;
+    private double dampingTime = DAMPING_TIMES[0];
     private int steps;
 
     Newton(Equations equations) {
@@ -80,8 +81,13 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, Double.POSITIVE_INFINITY, POLISHED);
     }
 
-    /** The fallback from the unknowns: time steps that grow until nothing moves, then Newton. */
-    boolean settle(double[] unknowns) {
+    /**
+     * The fallback from the unknowns: time steps that grow until nothing moves, then Newton.
+     *
+     * @param damping time in which a spool settles [s]
+     */
+    boolean settle(double[] unknowns, double damping) {
+        dampingTime = damping;
         double step = FIRST_TIME_STEP;
         double[] before = unknowns.clone();
         for (int i = 0; i < MOST_TIME_STEPS && step > LEAST_TIME_STEP && step < LAST_TIME_STEP; i++) {
@@ -172,7 +178,7 @@ final class Newton {
         if (Double.isInfinite(timeStep)) {
             return 0;
         }
-        return unknown < equations.nodes() ? COMPLIANCE / timeStep : DAMPING_TIME / timeStep;
+        return unknown < equations.nodes() ? COMPLIANCE / timeStep : dampingTime / timeStep;
     }
 
     private double natural(int unknown, double[] unknowns, double timeStep) {

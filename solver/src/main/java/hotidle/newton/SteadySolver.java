@@ -60,7 +60,7 @@ public final class SteadySolver {
             }
         }
         double[] last = cold(COLD_STARTS[0]);
-        newton.settle(last);
+        newton.settle(last, Newton.DAMPING_TIMES[0]);
         Newton.Worst worst = newton.worstAt(last);
         return Outcome.of(conditions, new Unsolved(worst.share(), equations.name(worst.unknown()), tried));
     }
@@ -71,10 +71,12 @@ public final class SteadySolver {
         if (newton.solve(unknowns)) {
             return Optional.of(state(unknowns, "Newton"));
         }
-        unknowns = start.clone();
-        tried.add("pseudo-transient continuation from " + from);
-        if (newton.settle(unknowns)) {
-            return Optional.of(state(unknowns, "pseudo-transient continuation"));
+        for (double damping : Newton.DAMPING_TIMES) {
+            unknowns = start.clone();
+            tried.add("pseudo-transient continuation from " + from + ", spools settling in " + damping + " s");
+            if (newton.settle(unknowns, damping)) {
+                return Optional.of(state(unknowns, "pseudo-transient continuation"));
+            }
         }
         return Optional.empty();
     }

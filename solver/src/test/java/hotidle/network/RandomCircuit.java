@@ -55,7 +55,9 @@ public record RandomCircuit(Network network, Conditions conditions) {
         }
         List<Placed> parts = new ArrayList<>(supply(samples));
         if (random.nextBoolean()) {
-            parts.add(chamber("secondary", samples, names.get(random.nextInt(1, count))));
+            String outlet = names.get(random.nextInt(1, count));
+            parts.add(chamber("secondary", samples, outlet));
+            parts.add(relief("secondary-relief", outlet));
         }
         for (String name : names) {
             AnnularGap leak = new AnnularGap(Fit.same(0.014 + samples.decades(20e-6, 200e-6), 0.014), 0.008, 0.5);
@@ -90,12 +92,17 @@ public record RandomCircuit(Network network, Conditions conditions) {
 
     private static List<Placed> supply(Samples samples) {
         RatedPoint filter = new RatedPoint(1e-3, samples.decades(3e3, 3e4), 6e-3, 800, 0.2);
-        Poppet relief = new Poppet(0.012, 60_000, 280, 0.003, 0.65, Slot.annular(0.012, 2e-6, 1e-3, 0));
         return List.of(
                 Placed.of("filter", new Filter(filter, 0, 0.05), "sump", Group.PUMP, "sump", "suction"),
                 Placed.of("pump-inlet", new PumpInlet(), "sump", Group.PUMP, "suction"),
                 chamber("primary", samples, "line"),
-                Placed.of("relief", new ReliefValve(relief), "sump", Group.VALVE_BODY, "line", "sump"));
+                relief("relief", "line"));
+    }
+
+    /** Every pump has a ceiling: a chamber that delivers into a dead end has no steady state below the strength of steel. */
+    private static Placed relief(String name, String node) {
+        Poppet relief = new Poppet(0.012, 60_000, 280, 0.003, 0.65, Slot.annular(0.012, 2e-6, 1e-3, 0));
+        return Placed.of(name, new ReliefValve(relief), "sump", Group.VALVE_BODY, node, "sump");
     }
 
     private static Placed chamber(String name, Samples samples, String outlet) {
