@@ -85,8 +85,8 @@ final class SweepCommand implements Callable<Integer> {
             }
         }
         if (plot != null) {
-            SweepPicture.write(described, sweeps, shared.units, plot);
-            spec.commandLine().getErr().println("drawn: " + plot);
+            String leftOut = SweepPicture.write(described, sweeps, shared.units, plot);
+            spec.commandLine().getErr().println("drawn: " + plot + leftOut);
         }
         String text =
                 switch (shared.format) {

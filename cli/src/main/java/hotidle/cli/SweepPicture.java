@@ -31,9 +31,10 @@ final class SweepPicture {
     /**
      * Draws sweeps into a file.
      *
+     * @return what had to be left out, empty where all is drawn
      * @throws WrongInputException where the file's ending is neither png nor svg, or it cannot be written
      */
-    static void write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+    static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
         List<Chart> charts = new ArrayList<>();
         charts.add(pressure(circuit, sweeps, units));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
@@ -42,6 +43,10 @@ final class SweepPicture {
         } catch (IllegalArgumentException | IOException e) {
             throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
         }
+        return sweeps.size() <= MOST_OIL_CHARTS
+                ? ""
+                : "; it shows the pressure of the first " + Math.min(sweeps.size(), SpeedChart.MOST_CURVES)
+                        + " and the oil of the first " + MOST_OIL_CHARTS + " of " + sweeps.size() + " sweeps";
     }
 
     private static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
@@ -109,6 +114,11 @@ final class SweepPicture {
             }
         }
         bands.add(band("solenoids", sweep, units, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0)));
+        bands.add(band(
+                "converter and cooler to the sump",
+                sweep,
+                units,
+                f -> f.used().getOrDefault(Group.CONVERTER, 0.0) + f.used().getOrDefault(Group.COOLER, 0.0)));
         bands.add(band("lubrication", sweep, units, f -> f.used().getOrDefault(Group.LUBE, 0.0)));
         bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
         double swept = Roles.of(sweep.unit()).chambers().stream()

@@ -126,6 +126,29 @@ final class SecondOpinion {
         flow(from, to, viscous / count, Math.pow(cd * area * count, -2) / 2);
     }
 
+    /** A short tube by bisection: heads 1.5 + 13.74·√z and 2.28 + 64·z, blended at z = l/(d·Re) = 0.015. */
+    private void tube(String from, String to, double d, double length, int count) {
+        double drop = Math.abs(p(from) - p(to));
+        double mean = (p(from) + p(to)) / 2;
+        double rho = density(mean);
+        double mu = thin * Math.exp(unit.oil().barus() * mean);
+        double area = PI * d * d / 4;
+        double low = 0;
+        double high = area * Math.sqrt(2 * drop / rho);
+        for (int i = 0; i < 200; i++) {
+            double q = (low + high) / 2;
+            double z = length / d / (4 * rho * q / (PI * d * mu));
+            double weight = 1 / (1 + Math.pow(0.015 / z, 4));
+            double heads = (1 - weight) * (1.5 + 13.74 * Math.sqrt(z)) + weight * (2.28 + 64 * z);
+            if (heads * rho / 2 * Math.pow(q / area, 2) < drop) {
+                low = q;
+            } else {
+                high = q;
+            }
+        }
+        move(from, to, count * rho * Math.signum(p(from) - p(to)) * low);
+    }
+
     private void slot(String from, String to, double width, double cube, double height, double length, double count) {
         flow(from, to, 12 * length / (width * cube) / count, SLOT_HEADS / 2 / Math.pow(width * height * count, 2));
     }
@@ -134,7 +157,12 @@ final class SecondOpinion {
         String from = placed.nodes().get(0);
         String to = placed.nodes().get(placed.nodes().size() == 1 ? 0 : 1);
         if (part instanceof Orifice orifice) {
-            hole(from, to, orifice.diameter(), orifice.length(), orifice.dischargeCoefficient(), orifice.count());
+            if (orifice.dischargeCoefficient().isEmpty() && orifice.length() >= orifice.diameter() / 2) {
+                tube(from, to, orifice.diameter(), orifice.length(), orifice.count());
+            } else {
+                double cd = orifice.dischargeCoefficient().orElse(SHARP);
+                hole(from, to, orifice.diameter(), orifice.length(), cd, orifice.count());
+            }
         } else if (part instanceof LubeBranch branch) {
             add(placed, branch.outlet());
         } else if (part instanceof AnnularGap annulus) {

@@ -148,6 +148,24 @@ class LawPublishedTest {
         assertEquals(880e-9, q, 0.5e-9);
     }
 
+    /**
+     * H. E. Merritt, Hydraulic Control Systems, 1967, in Rabie, Fluid Power Engineering, eq. 2.40 and 2.41: Cd of a short tube at
+     * Re·d/l = 500 and 5. At the seam, 50, the two equations give 0.5389 and 0.5300: ours lies between them.
+     */
+    @ParameterizedTest
+    @CsvSource({"500,0.6877,0.003", "5,0.2575,0.0005", "50,0.5345,0.0045"})
+    void shortTubeHasThePublishedCoefficient(double reynolds, double coefficient, double tolerance) {
+        assertEquals(coefficient, 1 / Math.sqrt(ShortTube.heads(1 / reynolds)[0]), tolerance);
+        double d = 2e-3;
+        double l = 4e-3;
+        double mu = 0.01;
+        double rho = 850;
+        double q = reynolds * l / d * Math.PI * d * mu / (4 * rho);
+        double area = Math.PI * d * d / 4;
+        double drop = rho / 2 * Math.pow(q / area, 2) * ShortTube.heads(1 / reynolds)[0];
+        assertEquals(q, new ShortTube(d, l).flow(drop, rho, mu).q(), 1e-12 * q);
+    }
+
     /** Passages: the drop and the flow belong together from creeping to turbulent, without a jump. */
     @Test
     void passageFlowRisesWithoutAJumpThroughTheTransition() {

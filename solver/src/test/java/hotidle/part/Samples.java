@@ -64,7 +64,9 @@ public final class Samples {
     }
 
     private Orifice orifice() {
-        return new Orifice(decades(0.3e-3, 6e-3), random.nextBoolean() ? 0 : between(0, 5e-3), between(0.55, 0.85), 1);
+        OptionalDouble known = random.nextBoolean() ? OptionalDouble.of(between(0.55, 0.85)) : OptionalDouble.empty();
+        return new Orifice(
+                decades(0.3e-3, 6e-3), random.nextBoolean() ? 0 : between(0, 5e-3), known, random.nextInt(1, 3));
     }
 
     private AnnularGap annularGap() {

@@ -24,8 +24,7 @@ final class LubeBranchWords {
                     Stream.concat(
                                     Stream.of(
                                             OrificeWords.diameter().optional(),
-                                            OrificeWords.dischargeCoefficient(
-                                                    "0.7", "a drilled hole (common practice)"),
+                                            OrificeWords.knownCoefficient(),
                                             Key.count("count", "equal holes side by side")
                                                     .byDefault("1", "one hole (assumed)")
                                                     .allowed("1", "1000")),
@@ -77,7 +76,7 @@ final class LubeBranchWords {
                         ? new Orifice(
                                 given.number("diameter"),
                                 given.numberIf("length").orElse(0),
-                                given.number("cd"),
+                                given.numberIf("cd"),
                                 given.count("count"))
                         : new AnnularGap(
                                 FitWords.fit(given, around, "bore", "valve"),

@@ -24,12 +24,12 @@ final class OrificeWords {
                             .byDefault("0 mm", "a hole in a plate counts as sharp-edged (common practice)")
                             .allowed("0 mm", "500 mm")
                             .usual("0 mm", "30 mm"),
-                    dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
+                    knownCoefficient(),
                     Key.count("count", "equal holes side by side")
                             .byDefault("1", "one hole (assumed)")
                             .allowed("1", "1000")),
             (given, around) -> new Orifice(
-                    given.number("diameter"), given.number("length"), given.number("cd"), given.count("count")));
+                    given.number("diameter"), given.number("length"), given.numberIf("cd"), given.count("count")));
 
     static Key diameter() {
         return Key.quantity("diameter", Dimension.LENGTH, "diameter of the hole")
@@ -38,11 +38,19 @@ final class OrificeWords {
                 .measured("pin gauge or the shank of a drill that just enters");
     }
 
-    static Key dischargeCoefficient(String value, String source) {
+    /** A coefficient that takes the place of the law. */
+    static Key knownCoefficient() {
         return Key.quantity(
                         "cd",
                         Dimension.RATIO,
-                        "discharge coefficient; a drilled hole 0.5 to 4 diameters long has 0.7 to 0.8")
+                        "discharge coefficient, if it was measured; left out: sharp edge below half a diameter of length,"
+                                + " above it the law of a short tube")
+                .optional()
+                .allowed("0.3", "1");
+    }
+
+    static Key dischargeCoefficient(String value, String source) {
+        return Key.quantity("cd", Dimension.RATIO, "discharge coefficient")
                 .byDefault(value, source)
                 .allowed("0.3", "1");
     }
