@@ -184,7 +184,7 @@ class EveryKindTest {
     @Test
     void consumers_come_out_with_what_they_need() {
         double half = 0.5e-3 / 60;
-        assertEquals(new LubeBranch(new Orifice(0.0015, 0, 0.7, 1), half), part("front"));
+        assertEquals(new LubeBranch(new Orifice(0.0015, 0, java.util.OptionalDouble.empty(), 1), half), part("front"));
         assertEquals(
                 new LubeBranch(new AnnularGap(bore(0.03508, 0.035), 0.025, 0.5), 0.3e-3 / 60).outlet(),
                 ((LubeBranch) part("rear")).outlet());

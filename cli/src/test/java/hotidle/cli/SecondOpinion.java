@@ -271,6 +271,7 @@ final class SecondOpinion {
         disc(outlet, inlet, face.inner(), face.outer(), (gap(face.fit()) + opened) / 2, face.sector(), face.faces());
         PumpChamber.Tip tip = pump.tip();
         double h = gap(tip.fit()) / 2 + opened;
+        move(inlet, outlet, density(p(inlet)) * filling * PI * tip.fit().inner() * turns * h * tip.width() / 2);
         double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
         flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
         area(outlet, inlet, pump.orificeArea(), SHARP);

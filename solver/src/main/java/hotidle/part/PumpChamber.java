@@ -15,6 +15,8 @@ import java.util.List;
  * Slip       face gaps, radial flow over a sector, and tip gaps, lands in series, {@link Slot}; both clearances open by
  *            {@code opening} per pascal of pressure rise; beside them an area that passes oil as an orifice whatever the
  *            viscosity (mesh and trapping), {@link Hole}
+ * Tip drag   the housing-side half of the tips' speed drags oil forward, U·h/2 per width of gap, which makes up for slip
+ *            (plane Couette flow), as far as the chamber fills
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
  *            memory)
  * </pre>
@@ -145,6 +147,14 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
 
             double opened = opened(in);
             Slip slip = slip(opened);
+            double carried = oil.density(inlet) * filling * dragged(opened);
+            double byHeight = opened > 0 ? pump.opening / (tipClearance + opened) * carried : 0;
+            out.move(INLET, OUTLET, carried);
+            out.moveSlope(
+                    INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * dragged(opened) - byHeight);
+            out.moveSlope(INLET, OUTLET, in.port(OUTLET), byHeight);
+            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * dragged(opened));
+
             open(in, out, slip.face, opened > 0 ? pump.opening / (faceGap + opened) : 0);
             open(in, out, slip.tip, opened > 0 ? pump.opening / (tipClearance + opened) : 0);
             out.pass(in, OUTLET, INLET, slip.orifice, oil);
@@ -163,6 +173,12 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
             }
         }
 
+        /** Oil that the tips drag forward where the chamber is full [m³/s]. */
+        private double dragged(double opened) {
+            double surface = Math.PI * pump.tip.fit.inner() * speed;
+            return surface * Math.max(tipClearance + opened, 0) * pump.tip.width / 2;
+        }
+
         private double opened(Reading in) {
             return pump.opening * Math.max(in.pressure(OUTLET) - in.pressure(INLET), 0);
         }
@@ -178,11 +194,13 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
         public List<Stream> streams(Reading in) {
             double swept = pump.displacement * speed * in.signal(0);
             Slip slip = slip(opened(in));
+            double carried = dragged(opened(in)) * in.signal(0);
             Stream face = Stream.through("face-slip", in, OUTLET, INLET, slip.face, oil);
             Stream tip = Stream.through("tip-slip", in, OUTLET, INLET, slip.tip, oil);
             Stream mesh = Stream.through("mesh-slip", in, OUTLET, INLET, slip.orifice, oil);
             return List.of(
                     new Stream("delivery", INLET, OUTLET, oil.density(in.pressure(INLET)) * swept, swept),
+                    new Stream("tip-drag", INLET, OUTLET, oil.density(in.pressure(INLET)) * carried, carried),
                     face,
                     tip,
                     mesh);

@@ -22,7 +22,7 @@ import java.util.Set;
  * @param charge        converter charge [Pa], NaN without a converter
  * @param cooler        flow through the cooler [m³/s], NaN without one
  * @param lube          flow of all lube branches [m³/s]
- * @param slip          flow that slips back in the pump [m³/s]
+ * @param slip          flow that slips back in the pump, less what the tips drag forward [m³/s]
  * @param leaks         oil lost to worn fits outside the pump, by heading [m³/s]
  * @param used          oil that does something on its way to the sump, by heading [m³/s]
  * @param recirculated  oil sent back to the pump's inlet by the regulator [m³/s]
@@ -167,6 +167,8 @@ public record Figures(
         private void book(Placed placed, State.PartStream stream, Set<String> sumps, List<String> inlets) {
             if (SLIP.contains(stream.name())) {
                 slip += stream.volume();
+            } else if (stream.name().equals("tip-drag") && inlets.contains(stream.from())) {
+                slip -= stream.volume();
             } else if (stream.name().equals("delivery") && inlets.contains(stream.from())) {
                 swept += stream.volume();
             } else if (sumps.contains(stream.to()) && !sumps.contains(stream.from())) {

@@ -14,10 +14,12 @@ import hotidle.part.Filter;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.State;
+import hotidle.result.Unsolved;
 import hotidle.study.Figures;
 import hotidle.study.TenNodes;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /** Sick and healthy states of a small unit. */
@@ -123,15 +125,22 @@ class SteadySolverTest {
         org.junit.jupiter.api.Assertions.assertThrows(IllegalArgumentException.class, () -> new SteadySolver(without));
     }
 
-    /** Known failure: a random circuit that does not settle today. It says which node, how far off, and what was tried. */
+    /**
+     * Known failure: about one random circuit in two thousand does not settle today. The first of them says which node or part, how far
+     * off, and what was tried. Where none is found any more, this test has done its work.
+     */
     @Test
     void aCircuitThatDoesNotSettleNamesItsCulprit() {
-        RandomCircuit circuit = RandomCircuit.any(883002666L);
-        Outcome outcome = new SteadySolver(circuit.network()).solve(circuit.conditions());
-        assertTrue(outcome.state().isEmpty());
-        assertTrue(outcome.unsolved().orElseThrow().residual() > 1e-9);
-        assertTrue(outcome.unsolved().orElseThrow().culprit().startsWith("node ")
-                || outcome.unsolved().orElseThrow().culprit().startsWith("part "));
-        assertEquals(6, outcome.unsolved().orElseThrow().tried().size());
+        Outcome outcome = LongStream.range(0, 20_000)
+                .map(i -> 1_000_003 * i + 17)
+                .mapToObj(RandomCircuit::any)
+                .map(circuit -> new SteadySolver(circuit.network()).solve(circuit.conditions()))
+                .filter(one -> one.state().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        Unsolved unsolved = outcome.unsolved().orElseThrow();
+        assertTrue(unsolved.residual() > 1e-9);
+        assertTrue(unsolved.culprit().matches("(node|part) .+"), unsolved.culprit());
+        assertEquals(6, unsolved.tried().size());
     }
 }

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
@@ -33,16 +34,35 @@ final class PumpChamberWords {
                 Key.node("from", "the pump's inlet"),
                 Key.node("to", "the pump's outlet"),
                 Key.of("inlet", new Type.Name(Names.PUMP_INLET), "the pump-inlet that says how far the chamber fills"),
-                Key.quantity("displacement", Dimension.DISPLACEMENT, "oil moved in a turn of the engine, without slip")
+                Key.quantity(
+                                "displacement",
+                                Dimension.DISPLACEMENT,
+                                "oil moved in a turn of the engine, without slip; left out: from the gear data")
+                        .optional()
                         .allowed("0.01 cm3/rev", "1000 cm3/rev")
                         .usual("3 cm3/rev", "80 cm3/rev"),
                 FaceGapWords.width("width", "width of the gears")));
+        keys.addAll(gears());
         keys.addAll(face());
         keys.addAll(tip());
         keys.addAll(slipAndTorque());
         keys.addAll(FitWords.pocketMaterials());
         keys.addAll(sideLoad());
         return keys;
+    }
+
+    private static List<Key> gears() {
+        return List.of(
+                Key.quantity("module", Dimension.LENGTH, "module of the gears: pitch diameter over teeth")
+                        .optional()
+                        .allowed("0.2 mm", "20 mm")
+                        .usual("1.5 mm", "5 mm"),
+                Key.count("drive-teeth", "teeth of the drive gear").optional().allowed("5", "200"),
+                Key.count("driven-teeth", "teeth of the driven gear").optional().allowed("5", "200"),
+                Key.quantity("driven-tip-diameter", Dimension.LENGTH, "outside diameter of the driven gear")
+                        .optional()
+                        .allowed("2 mm", "1 m")
+                        .usual("20 mm", "120 mm"));
     }
 
     private static List<Key> face() {
@@ -115,6 +135,13 @@ final class PumpChamberWords {
 
     private static void check(Given given, Kind.Around around) {
         FaceGapWords.rising(given, "face-inner-diameter", "face-outer-diameter");
+        if (!given.has("displacement") && !GEARS.stream().allMatch(given::has)) {
+            given.error(
+                    "displacement",
+                    "needs either displacement, or module, drive-teeth, driven-teeth and driven-tip-diameter",
+                    "the pump's delivery follows from one or the other",
+                    "write displacement: 20 cm3/rev, for example");
+        }
         Given inlet = around.parts().get(given.word("inlet"));
         if (inlet != null && inlet.has("node") && !inlet.word("node").equals(given.word("from"))) {
             given.error(
@@ -123,6 +150,19 @@ final class PumpChamberWords {
                     "the inlet says how far the chamber fills, so both stand at one node",
                     "write the same node in both");
         }
+    }
+
+    private static final List<String> GEARS = List.of("module", "drive-teeth", "driven-teeth", "driven-tip-diameter");
+
+    /** Of one mesh, for a turn of the drive gear. */
+    private static double displacement(Given given, double width) {
+        return GearDisplacement.involute(
+                given.number("module"),
+                given.count("drive-teeth"),
+                given.count("driven-teeth"),
+                given.number("tip-diameter"),
+                given.number("driven-tip-diameter"),
+                width);
     }
 
     private static Kind.Made make(Given given, Kind.Around around) {
@@ -139,7 +179,7 @@ final class PumpChamberWords {
                 given.count("sealing-teeth"),
                 width * given.count("tip-gears"));
         PumpChamber chamber = new PumpChamber(
-                given.number("displacement"),
+                given.has("displacement") ? given.number("displacement") : displacement(given, width),
                 face,
                 tip,
                 given.number("opening"),
