@@ -107,6 +107,9 @@ final class PlainWords {
                 .filter(state -> starved(sweep.unit(), Figures.of(sweep.unit(), state)))
                 .map(state -> state.conditions().speed())
                 .toList();
+        if (speeds.size() == 1) {
+            return " Lubrication gets less than it needs at " + Quantity.SPEED.with(units, speeds.get(0)) + ".";
+        }
         return speeds.isEmpty()
                 ? ""
                 : " Lubrication gets less than it needs from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
@@ -140,8 +143,8 @@ final class PlainWords {
                 && at >= unloading.getAsDouble()
                 && at <= UNLOADED_BY * bypassing.getAsDouble();
         return above
-                ? "; that is just above " + Quantity.SPEED.with(units, unloading.getAsDouble())
-                        + ", where the secondary begins to unload and its side load no longer balances the primary's"
+                ? "; there the secondary, unloading from " + Quantity.SPEED.with(units, unloading.getAsDouble())
+                        + " on, no longer carries pressure that would balance the primary's side load"
                 : "";
     }
 
@@ -177,7 +180,9 @@ final class PlainWords {
         OptionalDouble was = before.onset();
         OptionalDouble is = after.onset();
         if (was.isPresent() && is.isPresent() && Math.abs(is.getAsDouble() - was.getAsDouble()) * 60 >= 1) {
-            return " Onset of regulation moves from " + Quantity.SPEED.number(units, was.getAsDouble()) + " to "
+            double lowest = before.rising().get(0).conditions().speed();
+            return " Onset of regulation moves from " + Quantity.SPEED.number(units, was.getAsDouble())
+                    + (was.getAsDouble() <= lowest ? " or below" : "") + " to "
                     + Quantity.SPEED.with(units, is.getAsDouble()) + ".";
         }
         if (was.isPresent() && is.isEmpty()) {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
 final class SweepPicture {
@@ -115,11 +116,12 @@ final class SweepPicture {
         }
         bands.add(band("solenoids", sweep, units, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0)));
         bands.add(band(
-                "converter and cooler to the sump",
+                "lubrication and converter",
                 sweep,
                 units,
-                f -> f.used().getOrDefault(Group.CONVERTER, 0.0) + f.used().getOrDefault(Group.COOLER, 0.0)));
-        bands.add(band("lubrication", sweep, units, f -> f.used().getOrDefault(Group.LUBE, 0.0)));
+                f -> Stream.of(Group.LUBE, Group.CONVERTER, Group.COOLER)
+                        .mapToDouble(group -> f.used().getOrDefault(group, 0.0))
+                        .sum()));
         bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
         double swept = Roles.of(sweep.unit()).chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
