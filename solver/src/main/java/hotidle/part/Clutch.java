@@ -57,8 +57,41 @@ public record Clutch(
 
     /** Static torque capacity [N·m] at a piston pressure [Pa], never below zero. */
     public double capacity(double pressure) {
-        double radius = 2.0 / 3 * (cube(outer) - cube(inner)) / (outer * outer - inner * inner);
-        return friction * surfaces * radius * Math.max(pressure * pistonArea - returnForce, 0);
+        return friction * surfaces * meanRadius(false) * Math.max(pressure * pistonArea - returnForce, 0);
+    }
+
+    /**
+     * Mean radius of the friction [m]: new linings press evenly, run-in ones wear evenly.
+     *
+     * @param wornIn whether the uniform-wear theory is asked for: (ro + ri)/2; Khurmi and Gupta §10.32 (from memory)
+     */
+    public double meanRadius(boolean wornIn) {
+        return wornIn ? (outer + inner) / 2 : 2.0 / 3 * (cube(outer) - cube(inner)) / (outer * outer - inner * inner);
+    }
+
+    /**
+     * Force of the oil's own rotation on a piston [N], against its return spring.
+     *
+     * <pre>
+     * Formula   π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], free surface at r0
+     * Source    J. F. Douglas, J. M. Gasiorek, J. A. Swaffield, Fluid Mechanics, Ex. 6.9
+     * </pre>
+     *
+     * A balance chamber takes off the same expression with its own radii.
+     *
+     * @param density of the oil [kg/m³]
+     * @param speed   of the drum [rev/s]
+     * @param inside  Ri, inner radius of the piston [m]
+     * @param outside Ro, its outer radius [m]
+     * @param surface r0, radius of the free surface, where the oil enters [m], not above Ri
+     */
+    public static double centrifugalForce(double density, double speed, double inside, double outside, double surface) {
+        Check.within("radius of the free surface", surface, 0, inside);
+        Check.within("outer radius of the piston", outside, inside, 1);
+        double omega = 2 * Math.PI * speed;
+        double squares = outside * outside - inside * inside;
+        double fourths = Math.pow(outside, 4) - Math.pow(inside, 4);
+        return Math.PI * density * omega * omega * (fourths / 4 - surface * surface * squares / 2);
     }
 
     private static double cube(double value) {

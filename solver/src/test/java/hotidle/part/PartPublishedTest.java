@@ -112,6 +112,33 @@ class PartPublishedTest {
         assertEquals(torque * 93.3333 / 90, clutch.capacity(force / 0.01), 1e-3 * torque);
     }
 
+    /**
+     * Khurmi and Gupta, Ex. 10.23: uniform wear, radii 150 and 100 mm, two surfaces, μ 0.3, 0.1 N/mm² at the inner radius, 2500
+     * rpm: 61.685 kW.
+     */
+    @Test
+    void wornInClutchCarriesTheExamplesPower() {
+        Clutch clutch = new Clutch(0.01, 0, 2, 0.100, 0.150, 0.3, 0.1, 1e-6, 1e-3, 0);
+        double force = 2 * Math.PI * 0.1e6 * 0.100 * (0.150 - 0.100);
+        double torque = 0.3 * 2 * clutch.meanRadius(true) * force;
+        assertEquals(61.685e3, torque * 2 * Math.PI * 2500 / 60, 0.5);
+    }
+
+    /** Douglas, Gasiorek, Swaffield, Fluid Mechanics, Ex. 6.9: oil of 900 kg/m³ to 0.2 m, free surface at 0.16 m, 19.6 rad/s: 56.3 N. */
+    @Test
+    void oilTurningInADrumPressesAsInTheExample() {
+        assertEquals(56.3, Clutch.centrifugalForce(900, 19.6 / (2 * Math.PI), 0.16, 0.2, 0.16), 0.05);
+    }
+
+    /** Y. A. Çengel, Heat and Mass Transfer, Ex. 11-8: counterflow, ε 0.428571 and C 0.582 need NTU 0.652362. */
+    @Test
+    void counterflowCoolerHasTheExamplesEffectiveness() {
+        double ratio = 1.2 * 4.18 / (2 * 4.31);
+        assertEquals(0.428571, hotidle.law.Effectiveness.counterflow(0.652362, ratio), 1e-6);
+        assertEquals(0.5, hotidle.law.Effectiveness.counterflow(1, 1), 1e-12);
+        assertEquals(1 - Math.exp(-2), hotidle.law.Effectiveness.counterflow(2, 0), 1e-12);
+    }
+
     /** A rated point gives back its own flow; half of the paths blocked, half of the flow at the same drop when laminar. */
     @Test
     void coolerGoesThroughItsRatedPoint() {
