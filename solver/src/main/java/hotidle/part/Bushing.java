@@ -18,6 +18,8 @@ import java.util.List;
  *            film is no longer known: metal contact.
  * Leak       annular gap of eccentricity ε from behind to drain, {@link Slot}
  * Friction   μ·n·L·D·(R/c)·drag(ε)·surface speed, from the same table
+ * Heat       what friction makes is carried off by side flow and end leak: rise = power/(ρ·cp·q), reported beside the film
+ *            temperature that the duty assumes
  * </pre>
  *
  * @param fit             bore and hub, diametral
@@ -40,6 +42,14 @@ public record Bushing(
 
     /** Largest eccentricity of the film's table; beyond it metal touches. */
     public static final double CONTACT = 0.995;
+
+    /**
+     * Least film by Trumpler's criterion for ground journals, 0.0002 in + 0.00004·d; in Shigley, Mechanical Engineering Design, §12-7
+     * (from memory) [m] and [-].
+     */
+    private static final double TRUMPLER_BASE = 0.0002 * 0.0254;
+
+    private static final double TRUMPLER_SLOPE = 0.00004;
 
     /** Slowest rotation for which a film is asked [rev/s]; below it the hub is taken as standing and in contact. */
     private static final double STANDING = 1e-6;
@@ -177,9 +187,16 @@ public record Bushing(
                 measures.add(new Measure("least_film_m", clearance * (1 - e)));
                 measures.add(new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : unit / load));
                 measures.add(new Measure("attitude_rad", film.attitude(e)));
-                measures.add(new Measure(
-                        "side_flow_m3_s", film.sideFlow(e) * diameter / 2 * clearance * speed * bushing.length));
+                double sideFlow = film.sideFlow(e) * diameter / 2 * clearance * speed * bushing.length;
+                measures.add(new Measure("side_flow_m3_s", sideFlow));
                 measures.add(new Measure("friction_power_w", friction * surface));
+                double fed = Math.max(streams(in).get(0).volume(), 0);
+                double carriedOff = oil.liquidDensity() * oil.specificHeat() * (sideFlow + fed);
+                if (carriedOff > 0) {
+                    measures.add(new Measure("heat_balance_rise_k", friction * surface / carriedOff));
+                    measures.add(new Measure("end_leak_share", fed / (sideFlow + fed)));
+                }
+                measures.add(new Measure("trumpler_film_m", TRUMPLER_BASE + TRUMPLER_SLOPE * diameter));
             }
             return measures;
         }

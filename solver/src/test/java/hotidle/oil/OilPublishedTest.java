@@ -58,7 +58,18 @@ class OilPublishedTest {
         assertEquals(850 * 0.98, at.density(0), 1e-2);
     }
 
-    /** Domain range: new automatic transmission fluid of 34.0 and 7.4 mm²/s has 5.0 mPa·s at 110 °C (Walther, density 850 at 15 °C). */
+    /**
+     * Incropera Table A.5, unused engine oil (from memory): 1.951 kJ/(kg·K) and 877.9 kg/m³ at 310 K, 2.206 and 841.8 at 370 K. Cragoe's
+     * formula promises 4 %.
+     */
+    @ParameterizedTest
+    @CsvSource({"310,877.9,1951", "370,841.8,2206"})
+    void specificHeatIsNearTheTables(double kelvin, double density, double published) {
+        OilAt at = new OilAt(kelvin, density, 0.1, 0, 0, 101_325, 0);
+        assertEquals(published, at.specificHeat(), 0.04 * published);
+    }
+
+    /** Range of common practice: new automatic transmission fluid of 34.0 and 7.4 mm²/s has 5.0 mPa·s at 110 °C (Walther, density 850 at 15 °C). */
     @Test
     void conventionalFluidAtHotIdleIsThinnerThanAtHundredDegrees() {
         Oil.Walther line =

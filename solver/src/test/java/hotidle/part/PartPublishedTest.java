@@ -10,6 +10,7 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.oil.OilAt;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -137,6 +138,24 @@ class PartPublishedTest {
         assertEquals(0.428571, hotidle.law.Effectiveness.counterflow(0.652362, ratio), 1e-6);
         assertEquals(0.5, hotidle.law.Effectiveness.counterflow(1, 1), 1e-12);
         assertEquals(1 - Math.exp(-2), hotidle.law.Effectiveness.counterflow(2, 0), 1e-12);
+    }
+
+    /** Trumpler's criterion in Shigley, §12-7 (from memory): 0.00026 in for a journal of 1.5 in. The heat balance is its own definition. */
+    @Test
+    void bushingReportsTrumplersFilmAndItsOwnHeatBalance() {
+        Bushing bushing = new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6);
+        OilAt oil = new OilAt(383.15, 800, 5e-3, 0, 0, 101_325, -3e4);
+        Part.Law law = bushing.law(new Setting(20, "any", Setting.Lockup.OFF, oil, 0));
+        java.util.Map<String, Double> found = new java.util.HashMap<>();
+        law.measures(Reading.of(bushing.form(), 2e5, 0, 0.6)).forEach(m -> found.put(m.name(), m.value()));
+        assertEquals(0.00026 * 0.0254, found.get("trumpler_film_m"), 0.000005 * 0.0254);
+        double leak = law.streams(Reading.of(bushing.form(), 2e5, 0, 0.6))
+                .iterator()
+                .next()
+                .volume();
+        double heat =
+                800 * oil.specificHeat() * (found.get("side_flow_m3_s") + leak) * found.get("heat_balance_rise_k");
+        assertEquals(found.get("friction_power_w"), heat, 1e-9 * heat);
     }
 
     /** A rated point gives back its own flow; half of the paths blocked, half of the flow at the same drop when laminar. */
