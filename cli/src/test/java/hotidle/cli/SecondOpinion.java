@@ -280,6 +280,9 @@ final class SecondOpinion {
     private void spool(Placed placed, SpoolValve spool) {
         double x = state.get("positions_m").get(placed.name()).doubleValue();
         for (SpoolValve.Opening opening : spool.openings()) {
+            if (opening.holes() > 0) {
+                throw new IllegalStateException("no second opinion on round holes");
+            }
             double c = gap(opening.fit()) / 2;
             double underlap = opening.opensUp() ? x - opening.edge() : opening.edge() - x;
             double root = Math.hypot(underlap, c);

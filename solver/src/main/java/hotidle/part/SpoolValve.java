@@ -17,9 +17,10 @@ import java.util.Set;
  * <pre>
  * Balance    Σ p·A − preload − k·x − Σ flow force = 0 between the stops; areas that open the valve count positive. The solver
  *            sees F = preload + k·x + Σ flow force − Σ p·A, which rises with x.
- * Opening    area w·√(a² + c²), Cd: H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 (from memory), c the radial clearance;
+ * Opening    area √(A(a)² + (w·c)²), A = w·a for a ring of width w, the circle's segment for round holes, w then the sum of
+ *            their diameters; Cd: H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 (from memory), c the radial clearance;
  *            before it, in series, an annular gap of the overlap's length, {@link Slot}
- * Flow force 2·Cd·Cv·cos 69°·w·a·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
+ * Flow force 2·Cd·Cv·cos 69°·A·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
  *            which is the whole of it at any opening that matters.
  * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), overlap = ½·(√(s² + c²) − s): an edge rounded over the
  *            clearance. Value and all slopes are continuous; at s = 10·c the opening is 0.25 % too large, at s = −10·c the
@@ -53,6 +54,8 @@ public record SpoolValve(
      * @param opensUp      true where it opens as x rises
      * @param eccentricity of the land in its bore [-]
      * @param discharge    Cd [-]
+     * @param holes        round holes that the land uncovers in place of a ring, 0 for a ring
+     * @param holeDiameter their diameter [m]
      */
     public record Opening(
             String name,
@@ -63,12 +66,57 @@ public record SpoolValve(
             double edge,
             boolean opensUp,
             double eccentricity,
-            double discharge) {
+            double discharge,
+            int holes,
+            double holeDiameter) {
+
+        /** An opening that is a ring, or a share of one. */
+        public Opening(
+                String name,
+                int from,
+                int to,
+                Fit fit,
+                double share,
+                double edge,
+                boolean opensUp,
+                double eccentricity,
+                double discharge) {
+            this(name, from, to, fit, share, edge, opensUp, eccentricity, discharge, 0, 0);
+        }
 
         public Opening {
             Check.within("share of the circumference", share, 0.001, 1);
             Check.within("eccentricity", eccentricity, 0, 1);
             Check.within("discharge coefficient", discharge, 0.3, 1);
+            Check.within("number of holes", holes, 0, 100);
+            if (holes > 0) {
+                Check.positive("hole diameter", holeDiameter);
+            }
+        }
+
+        /** Length along which the land seals and first opens [m]. */
+        private double width() {
+            return holes > 0 ? holes * holeDiameter : Math.PI * fit.outer() * share;
+        }
+
+        /** Area uncovered [m²] by an opening a > 0 [m]: a strip of the ring, or a segment of each hole. */
+        private double uncovered(double a) {
+            if (holes == 0) {
+                return width() * a;
+            }
+            double r = holeDiameter / 2;
+            if (a >= holeDiameter) {
+                return holes * Math.PI * r * r;
+            }
+            return holes * (r * r * Math.acos(1 - a / r) - (r - a) * Math.sqrt(a * (holeDiameter - a)));
+        }
+
+        /** Slope of the area uncovered: the chord. */
+        private double chord(double a) {
+            if (holes == 0) {
+                return width();
+            }
+            return a >= holeDiameter ? 0 : holes * 2 * Math.sqrt(a * (holeDiameter - a));
         }
     }
 
@@ -181,9 +229,9 @@ public record SpoolValve(
             double byOpening = flow.byViscous() * edge.viscousSlope + flow.byKinetic() * edge.kineticSlope;
             out.moveSlope(opening.from, opening.to, in.own(0), sign * density * byOpening);
 
-            // force = g·D with g = 2·Cd·Cv·cos 69°·w·a and D = kinetic·ρ·q², the kinetic share of the drop
-            double g = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.width * edge.open;
-            double gSlope = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.width * edge.openSlope;
+            // force = g·D with g = 2·Cd·Cv·cos 69°·A and D = kinetic·ρ·q², the kinetic share of the drop
+            double g = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.area;
+            double gSlope = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.areaSlope;
             double q = flow.q();
             double head = edge.kinetic * density * q * q;
             double byFlow = 2 * edge.kinetic * density * q;
@@ -226,8 +274,7 @@ public record SpoolValve(
                         * opening.discharge
                         * VELOCITY
                         * JET_COSINE
-                        * edge.width
-                        * edge.open
+                        * edge.area
                         * edge.kinetic
                         * density
                         * q
@@ -241,15 +288,9 @@ public record SpoolValve(
         }
     }
 
-    /** The loss of a metering edge at an underlap s, and its slopes by s. */
+    /** The loss of a metering edge at an underlap s, the area that it uncovers, and their slopes by s. */
     private record Edge(
-            double width,
-            double open,
-            double openSlope,
-            double viscous,
-            double viscousSlope,
-            double kinetic,
-            double kineticSlope) {
+            double area, double areaSlope, double viscous, double viscousSlope, double kinetic, double kineticSlope) {
 
         /**
          * @param opening the opening
@@ -257,26 +298,28 @@ public record SpoolValve(
          * @param s       underlap, negative where the land overlaps [m]
          */
         static Edge at(Opening opening, double c, double s) {
-            double width = Math.PI * opening.fit.outer() * opening.share;
+            double width = opening.width();
             double root = Math.sqrt(s * s + c * c);
             double open = (root + s) / 2;
             double openSlope = open / root;
             double overlap = (root - s) / 2;
             double overlapSlope = -overlap / root;
+            double area = opening.uncovered(open);
+            double areaSlope = opening.chord(open) * openSlope;
+            double whole = Math.hypot(area, width * c);
+            double wholeSlope = area * areaSlope / whole;
 
             // the annulus of the overlap, then the creeping limit of a slit of the same area
             double cube = c * c * c * Slot.eccentricityFactor(opening.eccentricity);
-            double gap = Math.sqrt(open * open + c * c);
-            double gapSlope = open * openSlope / gap;
+            double gap = whole / width;
             double slit = SLIT / (width * gap * gap);
             double viscous = 12 * overlap / (width * cube) + slit;
-            double viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * gapSlope / gap;
-
-            double kinetic = Hole.kinetic(width * gap, opening.discharge);
-            return new Edge(width, open, openSlope, viscous, viscousSlope, kinetic, -2 * kinetic * gapSlope / gap);
+            double viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * wholeSlope / whole;
+            double kinetic = Hole.kinetic(whole, opening.discharge);
+            return new Edge(area, areaSlope, viscous, viscousSlope, kinetic, -2 * kinetic * wholeSlope / whole);
         }
 
-        /** Creeping flow through a slit of gap b: q = w·b²·Δp/(32·μ), Merritt 1967 §3-3 (from memory). */
+        /** Creeping flow through a slit of gap b: q = π·w·b²·Δp/(32·μ), Merritt 1967 §3-3 (from memory). */
         private static final double SLIT = 32 / Math.PI;
 
         SeriesLoss loss() {

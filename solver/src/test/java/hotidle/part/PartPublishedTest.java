@@ -67,6 +67,31 @@ class PartPublishedTest {
         return new Command("line", "regulator", "bypass", "solenoid", none, none).setPressure(network, "any", 0);
     }
 
+    /** Half uncovered, a round hole has half of its circle, so half the flow of four drilled holes of its size and Cd (geometry). */
+    @Test
+    void aRoundHoleUncoveredByHalfPassesHalf() {
+        Fit fit = Fit.same(0.016 + 1e-7, 0.016);
+        SpoolValve.Opening four = new SpoolValve.Opening("bypass", 0, 1, fit, 1, 0, true, 0, 0.7, 4, 3e-3);
+        SpoolValve valve = new SpoolValve(
+                List.of("line", "tank"),
+                List.of(four),
+                List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
+                new SpoolValve.Spring(1000, 10, 0, 5e-3, 0),
+                OptionalDouble.empty());
+        Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(850, 1e-9), 0));
+        double half = law.streams(Reading.of(valve.form(), 1e6, 0, 1.5e-3))
+                .iterator()
+                .next()
+                .volume();
+        double full = law.streams(Reading.of(valve.form(), 1e6, 0, 4e-3))
+                .iterator()
+                .next()
+                .volume();
+        double drilled = 0.7 * 4 * Math.PI / 4 * 9e-6 * Math.sqrt(2 * 1e6 / 850);
+        assertEquals(drilled, full, 1e-6 * drilled);
+        assertEquals(drilled / 2, half, 1e-6 * drilled);
+    }
+
     /** H. E. Merritt, Hydraulic Control Systems, 1967, eq. 5-93 (from memory): 0.43·w·x·Δp; 12 mm, 0.5 mm, 2 MPa: 5.14 N. */
     @Test
     void flowForceIsMerrittsCoefficientTimesAreaTimesDrop() {

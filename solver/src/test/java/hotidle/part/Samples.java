@@ -148,7 +148,9 @@ public final class Samples {
                     between(-0.2, 1.1) * stroke,
                     random.nextInt(4) > 0,
                     between(0, 1),
-                    between(0.6, 0.75)));
+                    between(0.6, 0.75),
+                    random.nextInt(4),
+                    decades(1e-3, 5e-3)));
         }
         double set = decades(2e5, 2e6);
         return new SpoolValve(

@@ -37,6 +37,13 @@ final class SpoolValveWords {
                     Key.quantity("share", Dimension.RATIO, "share of the circumference that is open")
                             .byDefault("100 %", "a full ring (assumed)")
                             .allowed("0.1 %", "100 %"),
+                    Key.count("holes", "round holes that the land uncovers in place of a ring")
+                            .byDefault("0", "a ring (assumed)")
+                            .allowed("0", "100"),
+                    Key.quantity("hole-diameter", Dimension.LENGTH, "diameter of the holes")
+                            .optional()
+                            .allowed("0.1 mm", "50 mm")
+                            .usual("0.8 mm", "10 mm"),
                     OrificeWords.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
                     FitWords.bore().optional(),
                     FitWords.valve().optional(),
@@ -133,6 +140,13 @@ final class SpoolValveWords {
     private static void check(Given given) {
         for (Given opening : given.groups("openings").values()) {
             FitWords.check(opening, given, "bore", "valve");
+            if (opening.count("holes") > 0 && !opening.has("hole-diameter")) {
+                opening.error(
+                        "holes",
+                        "has holes without a hole-diameter",
+                        "their area follows from it",
+                        "write hole-diameter: 3 mm, for example");
+            }
         }
         if (given.groups("areas").isEmpty()) {
             given.error("areas", "has no areas", "nothing would move its spool", "");
@@ -176,7 +190,9 @@ final class SpoolValveWords {
                 opening.number("edge"),
                 opening.word("opens").equals("up"),
                 opening.numberIf("eccentricity").orElse(valve.number("eccentricity")),
-                opening.number("cd"));
+                opening.number("cd"),
+                opening.count("holes"),
+                opening.numberIf("hole-diameter").orElse(0));
     }
 
     private static SpoolValve.Spring spring(Given given) {
