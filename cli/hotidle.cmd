@@ -12,7 +12,7 @@ if not defined BUILD (
 if defined BUILD (
   echo building Hot Idle, once, about a minute ... 1>&2
   pushd "%ROOT%"
-  call mvn -B -q -Dstyle.color=never -DskipTests -Dspotless.check.skip package 1>&2
+  call mvn -B -q -DskipTests -Dspotless.check.skip package 1>&2
   if errorlevel 1 (popd & exit /b 70)
   popd
 )
