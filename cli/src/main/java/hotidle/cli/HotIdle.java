@@ -14,7 +14,13 @@ import picocli.CommandLine.Command;
             "Steady-state solver for the oil circuit of an automatic transmission.",
             "Can the worn pump still hold that pressure at hot idle, and what does it cost?"
         },
-        subcommands = {CompareCommand.class, SweepCommand.class, CheckCommand.class, ListCommand.class},
+        subcommands = {
+            CompareCommand.class,
+            SweepCommand.class,
+            PartCommand.class,
+            CheckCommand.class,
+            ListCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 done; 1 done, and something asked for could not be solved; 2 the input is wrong; 70 our own fault.",

@@ -134,7 +134,7 @@ final class StateJson {
         summary.put("filling", figures.filling());
     }
 
-    private static void putFinite(ObjectNode node, String key, double value) {
+    static void putFinite(ObjectNode node, String key, double value) {
         if (Double.isFinite(value)) {
             node.put(key, value);
         } else {

@@ -13,11 +13,27 @@ public final class Problems {
 
     private final String file;
     private final List<String> lines;
+    private final boolean command;
     private final Set<Problem> found = new LinkedHashSet<>();
 
     public Problems(String file, String text) {
+        this(file, text, false);
+    }
+
+    private Problems(String file, String text, boolean command) {
         this.file = file;
+        this.command = command;
         lines = List.of(text.split("\r\n|[\n\r]", -1));
+    }
+
+    /**
+     * Gathers the problems of what was written behind a command.
+     *
+     * @param name of the command
+     * @param text in one line
+     */
+    public static Problems ofCommand(String name, String text) {
+        return new Problems(name, text, true);
     }
 
     /** Adds an error. */
@@ -35,7 +51,7 @@ public final class Problems {
         String oneLine = message.replaceAll("\\s+", " ");
         String shown = oneLine.length() > LONGEST ? oneLine.substring(0, LONGEST) + "..." : oneLine;
         String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
-        Position position = new Position(file, place.line(), place.column());
+        Position position = new Position(file, command ? 0 : place.line(), place.column());
         return new Problem(position, place.width(), severity, shown, why, mend, line);
     }
 

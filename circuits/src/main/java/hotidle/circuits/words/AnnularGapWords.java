@@ -2,6 +2,7 @@ package hotidle.circuits.words;
 
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import java.util.stream.Stream;
@@ -23,8 +24,21 @@ final class AnnularGapWords {
                     (given, around) -> new AnnularGap(
                             FitWords.fit(given, around, "bore", "valve"),
                             given.number("length"),
-                            given.number("eccentricity")))
+                            given.number("eccentricity")),
+                    physics())
             .rule((given, around) -> FitWords.check(given, "bore", "valve"));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
+                        Physics.SLOT)
+                .channel(AnnularGap.class, AnnularGapWords::channel)
+                .fit(AnnularGap.class, "diametral clearance", AnnularGap::fit);
+    }
+
+    static Channel channel(AnnularGap gap) {
+        return Channel.slot(Math.PI * gap.fit().inner());
+    }
 
     static Key length() {
         return Key.quantity("length", Dimension.LENGTH, "length of the land that seals")

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.Bushing;
@@ -67,8 +68,20 @@ final class BushingWords {
                     given -> given.has("from") && given.has("to")
                             ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
                             : List.of(),
-                    BushingWords::make)
+                    BushingWords::make,
+                    physics())
             .rule(BushingWords::check);
+
+    private static Physics physics() {
+        return Physics.of(
+                        "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
+                                + " as an annular gap of that ε",
+                        "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)")
+                .channel(
+                        Bushing.class,
+                        bushing -> Channel.slot(Math.PI * bushing.fit().inner()))
+                .fit(Bushing.class, "diametral clearance", Bushing::fit);
+    }
 
     private static Key roughness(String name, String of, String value, String source) {
         return Key.quantity(name, Dimension.LENGTH, "roughness Ra of " + of)

@@ -16,7 +16,12 @@ final class CheckValveWords {
                     "the side that opens it",
                     "the side that shuts it",
                     PoppetWords.keys(),
-                    (given, around) -> new CheckValve(PoppetWords.make(given)))
+                    (given, around) -> new CheckValve(PoppetWords.make(given)),
+                    physics())
             .oneWay()
             .rule((given, around) -> PoppetWords.check(given));
+
+    private static Physics physics() {
+        return PoppetWords.physics().channel(CheckValve.class, valve -> PoppetWords.channel(valve.poppet()));
+    }
 }

@@ -3,9 +3,11 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Clutch;
 import java.util.List;
+import java.util.Map;
 
 /** The words of a {@link Clutch}. */
 final class ClutchWords {
@@ -51,8 +53,23 @@ final class ClutchWords {
                                     .byDefault("0 mm", "none (assumed)")
                                     .allowed("0 mm", "10 mm")
                                     .usual("0 mm", "1.5 mm")),
-                    (given, around) -> make(given))
+                    (given, around) -> make(given),
+                    physics())
             .rule((given, around) -> FaceGapWords.rising(given, "lining-inner-diameter", "lining-outer-diameter"));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "static torque = μ·z·⅔·(ro³ − ri³)/(ro² − ri²)·(p·A − F); seals leak as an annular gap, a bleed as a hole",
+                        "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); leak: Merritt 1967 §2-5 and §3-4")
+                .channels(Clutch.class, ClutchWords::channels);
+    }
+
+    private static Map<String, Channel> channels(Clutch clutch) {
+        Channel seal = Channel.slot(Math.PI * clutch.sealDiameter());
+        return clutch.bleed() > 0
+                ? Map.of("seal", seal, "bleed", Channel.hole(clutch.bleed(), 1))
+                : Map.of("seal", seal);
+    }
 
     static Key friction() {
         return Key.quantity("friction", Dimension.RATIO, "static coefficient of friction of the lining")

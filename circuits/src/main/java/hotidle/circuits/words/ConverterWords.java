@@ -52,7 +52,14 @@ final class ConverterWords {
                             .byDefault("1", "one lining (common practice)")
                             .allowed("1", "12"),
                     ClutchWords.friction()),
-            (given, around) -> make(given));
+            (given, around) -> make(given),
+            physics());
+
+    private static Physics physics() {
+        return Physics.of(
+                "Δp = a·μ·q + b·ρ·q² for each state of lockup; lockup torque = μ·z·r·A·(apply − release)",
+                Physics.RATED);
+    }
 
     private static Key loss(Setting.Lockup state) {
         Shape rated =

@@ -30,5 +30,10 @@ final class CoolerWords {
                                             .allowed("0 L/min", "200 L/min")
                                             .usual("0.5 L/min", "20 L/min")))
                     .toList(),
-            (given, around) -> new Cooler(RatedWords.point(given), given.number("blocked"), given.number("needs")));
+            (given, around) -> new Cooler(RatedWords.point(given), given.number("blocked"), given.number("needs")),
+            physics());
+
+    private static Physics physics() {
+        return Physics.of("Δp = a·μ·q + b·ρ·q², a and b from one measured point", Physics.RATED);
+    }
 }

@@ -27,5 +27,10 @@ final class FilterWords {
                                             .allowed("-2 m", "2 m")
                                             .usual("-300 mm", "300 mm")))
                     .toList(),
-            (given, around) -> new Filter(RatedWords.point(given), given.number("blocked"), given.number("rise")));
+            (given, around) -> new Filter(RatedWords.point(given), given.number("blocked"), given.number("rise")),
+            physics());
+
+    private static Physics physics() {
+        return Physics.of("Δp = a·μ·q + b·ρ·q² + ρ·g·rise, a and b from one measured point", Physics.RATED);
+    }
 }

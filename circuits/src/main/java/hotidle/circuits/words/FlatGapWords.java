@@ -3,6 +3,7 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.FlatGap;
 import java.util.List;
@@ -37,8 +38,16 @@ final class FlatGapWords {
                                     .allowed("0 mm", "2 mm")
                                     .usual("0 mm", "0.15 mm")
                                     .measured("straightedge and feeler, less what the bolts pull out")),
-                    (given, around) -> make(given))
+                    (given, around) -> make(given),
+                    physics())
             .rule((given, around) -> check(given));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
+                        Physics.SLOT)
+                .channel(FlatGap.class, gap -> Channel.slot(gap.width()));
+    }
 
     private static Key gap(String name, String meaning) {
         return Key.size(name, meaning)

@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * @param paths where oil can flow through it, as far as it was read without fault
  * @param rule  notes errors that concern several keys at once
  * @param maker makes the solver's part
+ * @param physics its law in a line, and what else can be said of it on its own
  */
 public record Kind(
         String word,
@@ -35,7 +36,8 @@ public record Kind(
         Shape shape,
         Function<Given, List<Path>> paths,
         BiConsumer<Given, Around> rule,
-        Maker maker) {
+        Maker maker,
+        Physics physics) {
 
     /**
      * A way of oil through a part, or a node that it only reads.
@@ -100,7 +102,8 @@ public record Kind(
             String from,
             String to,
             List<Key> keys,
-            Through maker) {
+            Through maker,
+            Physics physics) {
         List<Key> all = new ArrayList<>();
         all.add(Key.node("from", from));
         all.add(Key.node("to", to));
@@ -113,7 +116,8 @@ public record Kind(
                 all,
                 given -> paths(given, false),
                 (given, around) ->
-                        new Made(maker.make(given, around), List.of(given.word("from"), given.word("to")), List.of()));
+                        new Made(maker.make(given, around), List.of(given.word("from"), given.word("to")), List.of()),
+                physics);
     }
 
     /** Makes a part whose two ports are {@code from} and {@code to}. */
@@ -129,21 +133,22 @@ public record Kind(
             Group group,
             List<Key> keys,
             Function<Given, List<Path>> paths,
-            Maker maker) {
+            Maker maker,
+            Physics physics) {
         List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
                 .flatMap(List::stream)
                 .toList();
-        return new Kind(word, part, about, group, new Shape(word, all), paths, (given, around) -> {}, maker);
+        return new Kind(word, part, about, group, new Shape(word, all), paths, (given, around) -> {}, maker, physics);
     }
 
     /** The same kind, passing oil one way only. */
     Kind oneWay() {
-        return new Kind(word, part, about, group, shape, given -> paths(given, true), rule, maker);
+        return new Kind(word, part, about, group, shape, given -> paths(given, true), rule, maker, physics);
     }
 
     /** The same kind with a rule that concerns several keys at once. */
     Kind rule(BiConsumer<Given, Around> other) {
-        return new Kind(word, part, about, group, shape, paths, other, maker);
+        return new Kind(word, part, about, group, shape, paths, other, maker, physics);
     }
 
     private static List<Path> paths(Given given, boolean oneWay) {

@@ -7,6 +7,7 @@ import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import hotidle.part.LubeBranch;
 import hotidle.part.Orifice;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** The words of a {@link LubeBranch}. */
@@ -51,8 +52,25 @@ final class LubeBranchWords {
                                                             .allowed("0 L/min", "100 L/min")
                                                             .usual("0.05 L/min", "10 L/min"))))
                             .toList(),
-                    LubeBranchWords::make)
+                    LubeBranchWords::make,
+                    physics())
             .rule((given, around) -> check(given));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "a hole as orifice has it, or a gap as annular-gap has it",
+                        "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5")
+                .channel(
+                        LubeBranch.class,
+                        branch -> branch.outlet() instanceof Orifice hole
+                                ? OrificeWords.channel(hole)
+                                : AnnularGapWords.channel((AnnularGap) branch.outlet()))
+                .fits(
+                        LubeBranch.class,
+                        branch -> branch.outlet() instanceof AnnularGap gap
+                                ? Map.of("diametral clearance", gap.fit())
+                                : Map.of());
+    }
 
     private static void check(Given given) {
         boolean gap = given.has("bore")

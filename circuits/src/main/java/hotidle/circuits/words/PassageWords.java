@@ -3,6 +3,7 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Passage;
 import java.util.List;
@@ -43,8 +44,16 @@ final class PassageWords {
                             given.number("diameter"),
                             given.number("length"),
                             given.number("roughness"),
-                            given.number("losses")))
+                            given.number("losses")),
+                    physics())
             .rule((given, around) -> check(given));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
+                        "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)")
+                .channel(Passage.class, passage -> Channel.pipe(passage.diameter(), 1));
+    }
 
     private static void check(Given given) {
         if (given.number("roughness") > given.number("diameter") / 4) {

@@ -5,12 +5,14 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.law.Channel;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The words of a {@link PumpChamber}. */
 final class PumpChamberWords {
@@ -26,8 +28,34 @@ final class PumpChamberWords {
                     given -> given.has("from") && given.has("to")
                             ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
                             : List.of(),
-                    PumpChamberWords::make)
+                    PumpChamberWords::make,
+                    physics())
             .rule(PumpChamberWords::check);
+
+    private static Physics physics() {
+        return Physics.of(
+                        "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
+                                + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                        "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip: " + Physics.SLOT)
+                .channels(
+                        PumpChamber.class,
+                        pump -> Map.of(
+                                "face-slip",
+                                Channel.slot(2
+                                        * Math.PI
+                                        * pump.face().inner()
+                                        * pump.face().sector()
+                                        * pump.face().faces()),
+                                "tip-slip",
+                                Channel.slot(pump.tip().width()),
+                                "mesh-slip",
+                                Channel.hole(Math.sqrt(4 * pump.orificeArea() / Math.PI), 1)))
+                .fits(
+                        PumpChamber.class,
+                        pump -> Map.of(
+                                "face clearance", pump.face().fit(),
+                                "diametral tip clearance", pump.tip().fit()));
+    }
 
     private static List<Key> keys() {
         List<Key> keys = new ArrayList<>(List.of(

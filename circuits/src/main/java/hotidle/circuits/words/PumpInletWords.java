@@ -17,5 +17,12 @@ final class PumpInletWords {
             Group.PUMP,
             List.of(Key.node("node", "the node at which the chambers draw")),
             given -> given.has("node") ? List.of(Kind.Path.between(given.word("node"), given.word("node"))) : List.of(),
-            (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()));
+            (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
+            physics());
+
+    private static Physics physics() {
+        return Physics.of(
+                "full above the pressure at which air is released, part filled at it",
+                "complementarity of filling and inlet pressure (our own form)");
+    }
 }

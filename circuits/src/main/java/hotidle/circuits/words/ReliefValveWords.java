@@ -16,7 +16,12 @@ final class ReliefValveWords {
                     "the side that it relieves",
                     "where it relieves to",
                     PoppetWords.keys(),
-                    (given, around) -> new ReliefValve(PoppetWords.make(given)))
+                    (given, around) -> new ReliefValve(PoppetWords.make(given)),
+                    physics())
             .oneWay()
             .rule((given, around) -> PoppetWords.check(given));
+
+    private static Physics physics() {
+        return PoppetWords.physics().channel(ReliefValve.class, valve -> PoppetWords.channel(valve.poppet()));
+    }
 }

@@ -50,5 +50,12 @@ final class SealingRingWords {
                     given.number("radial-clearance"),
                     given.number("side-gap"),
                     given.number("contact"),
-                    given.count("count")));
+                    given.count("count")),
+            physics());
+
+    private static Physics physics() {
+        return Physics.of(
+                "joint, and clearance then side gap, side by side, each q = w·h³·Δp/(12·μ·L) with the loss of entry and exit",
+                Physics.SLOT);
+    }
 }

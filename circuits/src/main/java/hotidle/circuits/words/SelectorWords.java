@@ -6,9 +6,11 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
+import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Selector;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,8 +38,22 @@ final class SelectorWords {
                             Key.of("ports", new Type.Ports(), "its ports and their nodes"),
                             Key.of("passages", new Type.Groups(PASSAGE), "passages that it opens")),
                     SelectorWords::paths,
-                    (given, around) -> make(given))
+                    (given, around) -> make(given),
+                    physics())
             .rule((given, around) -> check(given));
+
+    private static Physics physics() {
+        return Physics.of(
+                        "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)")
+                .channels(Selector.class, SelectorWords::channels);
+    }
+
+    private static Map<String, Channel> channels(Selector selector) {
+        Map<String, Channel> channels = new LinkedHashMap<>();
+        selector.links().forEach(link -> channels.put(link.name(), Channel.hole(link.diameter(), 1)));
+        return channels;
+    }
 
     private static List<Kind.Path> paths(Given given) {
         Map<String, String> nodes = given.nodes("ports");

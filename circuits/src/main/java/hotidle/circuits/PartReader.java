@@ -1,0 +1,253 @@
+package hotidle.circuits;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Scope;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.shape.Used;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.Kind;
+import hotidle.network.Placed;
+import hotidle.part.PumpInlet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a part on its own: what a circuit would say is put into its tree, then it is read as any part of a file. */
+final class PartReader {
+
+    private static final Place START = Place.START;
+
+    private final Kind kind;
+    private final Stock stock;
+    private final Problems problems;
+    private final List<Key> asked;
+    private Value.Entries tree;
+
+    PartReader(Kind kind, List<String> words, Stock stock) {
+        this.kind = kind;
+        this.stock = stock;
+        PartLine text = new PartLine(kind.word(), words);
+        problems = text.problems();
+        tree = text.tree();
+        asked = PartKeys.of(kind);
+    }
+
+    ReadPart read() {
+        refuseOthers();
+        standIn();
+        Used used = new Used();
+        Given given = new ShapeReader(scope(), problems, used)
+                .read(shape(), "", kind.word(), new Value.Entry(kind.word(), START, tree));
+        Optional<OnePart> part = problems.anyError() ? Optional.empty() : make(given, used);
+        return new ReadPart(
+                problems.anyError() ? Optional.empty() : part,
+                problems.inOrder().stream().map(this::asCommand).toList());
+    }
+
+    /** Every key that is not asked for, with the reason; they are left out of what follows. */
+    private void refuseOthers() {
+        List<String> names = asked.stream().map(Key::name).toList();
+        List<Value.Entry> kept = new ArrayList<>();
+        for (Value.Entry entry : tree.entries()) {
+            Optional<Key> tie = kind.shape().key(entry.key()).filter(key -> !names.contains(key.name()));
+            if (names.contains(entry.key())) {
+                kept.add(entry);
+            } else if (tie.isPresent()) {
+                String message = "a " + kind.word() + " on its own is not asked for its " + entry.key();
+                problems.error(
+                        entry.keyPlace(),
+                        message,
+                        PartKeys.why(tie.get()).orElse(""),
+                        "leave out " + entry.key() + "=");
+            } else {
+                problems.error(
+                        entry.keyPlace(),
+                        kind.word() + " has the unknown key '" + entry.key() + "'",
+                        "",
+                        Nearest.mend(entry.key(), names));
+            }
+        }
+        tree = new Value.Entries(kept, START);
+    }
+
+    /** Puts in what a circuit would say. */
+    private void standIn() {
+        PartKeys.named(kind, Names.NODE).forEach(key -> put(key.name(), text(key.name())));
+        PartKeys.named(kind, Names.PUMP_INLET).forEach(key -> put(key.name(), text(key.name())));
+        put("kind", text(kind.word()));
+        if (kind.shape().key("loaded-by").isPresent()) {
+            put("loaded-by", new Value.Items(List.of(), START));
+            put("weight", text(loadOrNone()));
+            put("weight-angle", text("0 deg"));
+        }
+        if (kind.shape().key("ports").isPresent()) {
+            put("ports", ports());
+            tree.entry("passages").ifPresent(passages -> put("passages", openAlways(passages.value())));
+        }
+    }
+
+    /** The load as written where it is a force; what is wrong with it is said under its own key. */
+    private String loadOrNone() {
+        String written =
+                tree.entry("load").map(Value.Entry::value).orElse(null) instanceof Value.Text load ? load.text() : "";
+        Units.Amount amount = Units.read(written, Dimension.FORCE);
+        return amount.good() && amount.si() >= 0 ? written : "0 N";
+    }
+
+    private Value ports() {
+        List<Value.Entry> entries = new ArrayList<>();
+        groups("passages")
+                .forEach(passage -> List.of("from", "to")
+                        .forEach(end -> passage.entry(end)
+                                .map(Value.Entry::value)
+                                .filter(Value.Text.class::isInstance)
+                                .map(value -> ((Value.Text) value).text())
+                                .filter(name -> entries.stream()
+                                        .noneMatch(one -> one.key().equals(name)))
+                                .ifPresent(name -> entries.add(new Value.Entry(name, START, text(name))))));
+        return new Value.Entries(entries, START);
+    }
+
+    private static Value openAlways(Value passages) {
+        if (!(passages instanceof Value.Entries all)) {
+            return passages;
+        }
+        List<Value.Entry> entries = new ArrayList<>();
+        for (Value.Entry entry : all.entries()) {
+            Value value = entry.value() instanceof Value.Entries keys
+                            && keys.entry("ranges").isEmpty()
+                    ? keys.with(new Value.Entry("ranges", START, text(OnePart.RANGE)))
+                    : entry.value();
+            entries.add(new Value.Entry(entry.key(), entry.keyPlace(), value));
+        }
+        return new Value.Entries(entries, all.place());
+    }
+
+    private List<Value.Entries> groups(String key) {
+        List<Value.Entries> groups = new ArrayList<>();
+        if (tree.entry(key).map(Value.Entry::value).orElse(null) instanceof Value.Entries all) {
+            for (Value.Entry entry : all.entries()) {
+                if (entry.value() instanceof Value.Entries keys) {
+                    groups.add(keys);
+                }
+            }
+        }
+        return groups;
+    }
+
+    private void put(String key, Value value) {
+        tree = tree.with(new Value.Entry(key, START, value));
+    }
+
+    private static Value text(String text) {
+        return new Value.Text(text, START);
+    }
+
+    /** All keys of the kind, those that are asked for as they are asked for; a weight is any load. */
+    private Shape shape() {
+        Map<String, Key> keys = new LinkedHashMap<>();
+        for (Key key : kind.shape().keys()) {
+            keys.put(key.name(), key.name().equals("weight") ? Key.quantity("weight", Dimension.FORCE, "") : key);
+        }
+        asked.stream().filter(key -> !(key.type() instanceof Type.Groups)).forEach(key -> keys.put(key.name(), key));
+        return new Shape(kind.word(), List.copyOf(keys.values()));
+    }
+
+    private Scope scope() {
+        Map<Names, List<String>> names = new LinkedHashMap<>();
+        names.put(Names.MATERIAL, List.copyOf(stock.expansions().keySet()));
+        names.put(Names.BEARING_MATERIAL, List.copyOf(stock.permissibleLoads().keySet()));
+        names.put(Names.REGION, List.of(OnePart.REGION));
+        names.put(Names.RANGE, List.of(OnePart.RANGE));
+        names.put(
+                Names.PUMP_INLET,
+                PartKeys.named(kind, Names.PUMP_INLET).map(Key::name).toList());
+        Set<String> nodes = new LinkedHashSet<>(
+                PartKeys.named(kind, Names.NODE).map(Key::name).toList());
+        for (Key key : asked) {
+            if (key.type() instanceof Type.Groups inner) {
+                groups(key.name()).forEach(keys -> nodes.addAll(nodes(inner.shape(), keys)));
+            }
+        }
+        if (tree.entry("ports").map(Value.Entry::value).orElse(null) instanceof Value.Entries ports) {
+            nodes.addAll(ports.keys());
+        }
+        names.put(Names.NODE, List.copyOf(nodes));
+        return new Scope(names);
+    }
+
+    /** Ports that the user names within a group. */
+    private static List<String> nodes(Shape shape, Value.Entries keys) {
+        return shape.keys().stream()
+                .filter(PartKeys::node)
+                .flatMap(key -> keys.entry(key.name()).stream())
+                .map(Value.Entry::value)
+                .filter(Value.Text.class::isInstance)
+                .map(value -> ((Value.Text) value).text())
+                .toList();
+    }
+
+    private Optional<OnePart> make(Given given, Used used) {
+        Kind.Around around = new Kind.Around(Map.of(), stock.expansions(), stock.permissibleLoads());
+        kind.rule().accept(given, around);
+        if (given.broken()) {
+            return Optional.empty();
+        }
+        try {
+            Kind.Made made = kind.maker().make(given, around);
+            Placed placed =
+                    new Placed(kind.word(), made.part(), OnePart.REGION, kind.group(), made.nodes(), made.signals());
+            List<Placed> others = PartKeys.named(kind, Names.PUMP_INLET)
+                    .map(key ->
+                            Placed.of(key.name(), new PumpInlet(), OnePart.REGION, kind.group(), given.word("from")))
+                    .toList();
+            return Optional.of(OnePart.of(kind, placed, others, defaults(used), given));
+        } catch (IllegalArgumentException impossible) {
+            given.error("kind", "cannot be built", impossible.getMessage(), "");
+            return Optional.empty();
+        }
+    }
+
+    private Map<String, Key.Default> defaults(Used used) {
+        Map<String, Key.Default> defaults = new LinkedHashMap<>();
+        used.defaults().forEach((path, fallback) -> {
+            String first = path.contains(".") ? path.substring(0, path.indexOf('.')) : path;
+            if (asked.stream().anyMatch(key -> key.name().equals(first))) {
+                defaults.put(path, fallback);
+            }
+        });
+        return defaults;
+    }
+
+    /** A remedy in the form of a file, {@code length: 8 mm}, in the form of a command, {@code length=8mm}. */
+    private Problem asCommand(Problem problem) {
+        String mend = problem.mend();
+        if (mend.startsWith("add '") || mend.startsWith("write ")) {
+            for (Key key : shape().keys()) {
+                mend = mend.replaceFirst("\\b" + key.name() + ": (\\S+) ?([A-Za-z][^ ',]*|%)?", key.name() + "=$1$2");
+            }
+        }
+        return new Problem(
+                problem.position(),
+                problem.width(),
+                problem.severity(),
+                problem.message(),
+                problem.why(),
+                mend,
+                problem.line());
+    }
+}

@@ -1,0 +1,50 @@
+package hotidle.circuits;
+
+import hotidle.circuits.assemble.Declared;
+import hotidle.circuits.assemble.Materials;
+import hotidle.circuits.assemble.Sections;
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.shape.Used;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.text.Yaml;
+import hotidle.circuits.words.SectionWords;
+import hotidle.oil.Oil;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Oils and materials of the ready circuits, for a part on its own. A material that need not be written is the
+ * program's own; where two circuits use another name, the first one has it.
+ *
+ * @param oils             by name
+ * @param expansions       thermal expansion of each material [1/K]
+ * @param permissibleLoads unit load of each bearing material [Pa]
+ */
+public record Stock(Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
+
+    /** All that the ready circuits have. */
+    public static Stock ofLibrary() {
+        Stock stock = new Stock(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
+        SectionWords.MATERIALS.forEach(known -> stock.expansions.put(known.name(), known.expansion()));
+        for (String name : Library.names()) {
+            stock.add(Library.text(name).orElseThrow(), name);
+        }
+        return stock;
+    }
+
+    private void add(String text, String name) {
+        Problems problems = new Problems(name, text);
+        if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
+            ShapeReader reader = new ShapeReader(Declared.in(file), problems, new Used());
+            Given root = reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
+            root.groups("oils")
+                    .keySet()
+                    .forEach(oil -> Sections.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));
+            Materials materials = Materials.of(root, new Used());
+            materials.expansions().forEach(expansions::putIfAbsent);
+            materials.permissibleLoads().forEach(permissibleLoads::putIfAbsent);
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package hotidle.cli;
+
+import hotidle.circuits.PartKeys;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.words.Kind;
+import hotidle.circuits.words.Kinds;
+import java.util.List;
+
+/** What 'hotidle part --help' adds: the kinds, and the keys of one. */
+final class PartHelp {
+
+    private PartHelp() {}
+
+    static String kinds() {
+        StringBuilder text = new StringBuilder("\nKinds of parts\n");
+        int width = Kinds.words().stream().mapToInt(String::length).max().orElse(0);
+        for (Kind kind : Kinds.ALL) {
+            text.append("  ")
+                    .append(kind.word())
+                    .append(" ".repeat(width - kind.word().length() + 2))
+                    .append(kind.about())
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    static String keys(Kind kind) {
+        StringBuilder text = new StringBuilder();
+        text.append(kind.word()).append(": ").append(kind.about()).append("\n\n");
+        text.append("law     ").append(kind.physics().law()).append('\n');
+        text.append("source  ").append(kind.physics().source()).append("\n\n");
+        text.append(ports(kind)).append('\n');
+        List<Key> keys = PartKeys.of(kind);
+        text.append(keys.isEmpty() ? "No keys.\n" : "Keys\n");
+        keys.forEach(key -> key(text, key, ""));
+        return text.toString();
+    }
+
+    private static String ports(Kind kind) {
+        StringBuilder text = new StringBuilder("Ports, held with --at PORT=PRESSURE");
+        List<Key> ports = kind.shape().keys().stream()
+                .filter(key -> key.type() instanceof Type.Name name && name.of() == Names.NODE)
+                .toList();
+        boolean drop = ports.size() == 2 && !kind.word().equals("pump-chamber");
+        text.append(drop ? " or with --drop PRESSURE from the first to the second\n" : "\n");
+        if (ports.isEmpty()) {
+            text.append("  those that you name yourself in the keys below\n");
+        }
+        ports.forEach(port -> text.append("  ")
+                .append(port.name())
+                .append(": ")
+                .append(port.meaning())
+                .append('\n'));
+        return text.toString();
+    }
+
+    private static void key(StringBuilder text, Key key, String before) {
+        text.append("  ")
+                .append(before)
+                .append(key.name())
+                .append("=  ")
+                .append(key.meaning())
+                .append('\n');
+        line(text, value(key));
+        key.fallback()
+                .ifPresentOrElse(
+                        fallback -> line(text, "left out: " + fallback.text() + ", " + fallback.source()),
+                        () -> line(text, key.needed() ? "needed" : "may be left out"));
+        key.allowed()
+                .map(Limits::words)
+                .ifPresent(words -> line(
+                        text,
+                        "allowed: " + words
+                                + key.usual()
+                                        .map(usual -> "; usual: " + usual.words())
+                                        .orElse("")));
+        if (!key.measure().isEmpty()) {
+            line(text, "measure: " + key.measure());
+        }
+        if (key.type() instanceof Type.Group group) {
+            group.shape().keys().forEach(inner -> key(text, inner, before + key.name() + "."));
+        } else if (key.type() instanceof Type.Groups groups) {
+            groups.shape().keys().forEach(inner -> key(text, inner, before + key.name() + ".NAME."));
+        }
+    }
+
+    private static void line(StringBuilder text, String words) {
+        text.append("      ").append(words).append('\n');
+    }
+
+    private static String value(Key key) {
+        if (key.type() instanceof Type.Quantity quantity) {
+            return quantity.dimension().words() + units(quantity.dimension());
+        }
+        if (key.type() instanceof Type.Size) {
+            return "a length" + units(Dimension.LENGTH);
+        }
+        if (key.type() instanceof Type.Pair pair) {
+            return "two of " + pair.dimension().words() + units(pair.dimension()) + ": " + key.name() + "=[0mm,4mm]";
+        }
+        if (key.type() instanceof Type.Groups) {
+            return "names of your own, each with the keys below";
+        }
+        if (PORT.equals(key.type())) {
+            return "name of a port of your own";
+        }
+        return key.type().says();
+    }
+
+    private static final Type PORT = new Type.Name(Names.NODE);
+
+    private static String units(Dimension dimension) {
+        return dimension == Dimension.RATIO ? ", bare or in %" : " in " + String.join(", ", Units.of(dimension));
+    }
+
+    /** With its article. */
+    static String a(String kind) {
+        return ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
+    }
+}

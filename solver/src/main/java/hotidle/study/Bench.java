@@ -1,0 +1,101 @@
+package hotidle.study;
+
+import hotidle.network.Conditions;
+import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.network.Signal;
+import hotidle.newton.SteadySolver;
+import hotidle.part.Form;
+import hotidle.part.Measure;
+import hotidle.part.Part;
+import hotidle.part.Reading;
+import hotidle.part.Stream;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** One part on a bench: its ports held at pressures, its own states solved or held as well. */
+public final class Bench {
+
+    private Bench() {}
+
+    /**
+     * The state of one part.
+     *
+     * @param network    the part and what it reads, nearly all nodes held
+     * @param conditions what is given
+     * @param part       name of the part
+     * @param states     states that are held, by name; all others are solved
+     */
+    public static Outcome run(Network network, Conditions conditions, String part, Map<String, Double> states) {
+        Placed placed = network.part(part).orElseThrow();
+        Map<String, Double> pressures = new LinkedHashMap<>();
+        network.nodes().forEach(node -> pressures.put(node.name(), node.held().orElse(Double.NaN)));
+        List<OptionalDouble> known = known(placed, pressures, states);
+        return known.stream().allMatch(OptionalDouble::isPresent)
+                ? Outcome.of(read(placed, conditions, pressures, known))
+                : new SteadySolver(network).solve(conditions);
+    }
+
+    /** Ports, states and signals in the order of a reading; empty where one has to be solved. */
+    private static List<OptionalDouble> known(
+            Placed placed, Map<String, Double> pressures, Map<String, Double> states) {
+        List<OptionalDouble> known = new ArrayList<>();
+        placed.nodes().forEach(node -> known.add(finite(pressures.get(node))));
+        placed.part().form().states().stream()
+                .map(Form.State::name)
+                .forEach(state -> known.add(finite(states.getOrDefault(state, Double.NaN))));
+        for (Signal signal : placed.signals()) {
+            double value = signal.state().isEmpty()
+                    ? pressures.get(signal.owner())
+                    : states.getOrDefault(signal.state(), Double.NaN);
+            known.add(finite(value));
+        }
+        return known;
+    }
+
+    private static OptionalDouble finite(double value) {
+        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    }
+
+    private static State read(
+            Placed placed, Conditions conditions, Map<String, Double> pressures, List<OptionalDouble> known) {
+        Form form = placed.part().form();
+        double[] values =
+                known.stream().mapToDouble(OptionalDouble::getAsDouble).toArray();
+        Reading reading = Reading.of(form, values);
+        Part.Law law = placed.part().law(conditions.setting(placed));
+        List<State.PartStream> streams = new ArrayList<>();
+        for (Stream stream : law.streams(reading)) {
+            streams.add(new State.PartStream(
+                    placed.name(),
+                    stream.name(),
+                    placed.nodes().get(stream.from()),
+                    placed.nodes().get(stream.to()),
+                    stream.mass(),
+                    stream.volume()));
+        }
+        Map<String, Double> measures = new LinkedHashMap<>();
+        for (Measure measure : law.measures(reading)) {
+            measures.put(measure.name(), measure.value());
+        }
+        Map<String, Double> own = new LinkedHashMap<>();
+        for (int i = 0; i < form.states().size(); i++) {
+            own.put(form.states().get(i).name(), reading.state(i));
+        }
+        return new State(
+                conditions,
+                pressures,
+                own.isEmpty() ? Map.of() : Map.of(placed.name(), own),
+                streams,
+                Map.of(placed.name(), measures),
+                0,
+                0,
+                0,
+                "all given");
+    }
+}
