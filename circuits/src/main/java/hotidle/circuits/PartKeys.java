@@ -41,7 +41,7 @@ public final class PartKeys {
     private static Key load() {
         return Key.quantity("load", Dimension.FORCE, "load that it carries, side loads and weight together")
                 .allowed("0 N", "1000000 N")
-                .usual("0 N", "20000 N");
+                .usual("10 N", "20000 N");
     }
 
     private static Key speed() {

@@ -5,8 +5,10 @@ import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Words such as {@code bore=14.06mm} or {@code openings.feed.edge=1mm} as a tree with places in the line that they make up.
@@ -16,21 +18,44 @@ final class PartLine {
 
     private final Problems problems;
     private final String line;
+    private final Set<String> unread = new HashSet<>();
     private Value.Entries tree = new Value.Entries(List.of(), Place.START);
 
     PartLine(String kind, List<String> words) {
         StringBuilder text = new StringBuilder(kind);
+        List<String> joined = joined(words);
         List<Integer> starts = new ArrayList<>();
-        for (String word : words) {
+        for (String word : joined) {
             text.append(' ');
             starts.add(text.length() + 1);
             text.append(word);
         }
         line = text.toString().replaceAll("[\n\r\t]", " ");
         problems = Problems.ofCommand("hotidle part " + kind, line);
-        for (int i = 0; i < words.size(); i++) {
-            word(words.get(i), starts.get(i));
+        for (int i = 0; i < joined.size(); i++) {
+            word(joined.get(i), starts.get(i));
         }
+    }
+
+    /** A unit that stands apart from its number belongs to it: {@code bore=14.06 mm}. */
+    private static List<String> joined(List<String> words) {
+        List<String> joined = new ArrayList<>();
+        for (String word : words) {
+            int last = joined.size() - 1;
+            if (last >= 0
+                    && joined.get(last).matches("[^=]+=\\s*[+-]?[0-9.]+")
+                    && word.matches("[A-Za-z%][A-Za-z0-9./%]*")) {
+                joined.set(last, joined.get(last) + " " + word);
+            } else {
+                joined.add(word);
+            }
+        }
+        return joined;
+    }
+
+    /** Keys that have no value because theirs cannot be read. */
+    Set<String> unread() {
+        return unread;
     }
 
     Problems problems() {
@@ -45,11 +70,12 @@ final class PartLine {
         int equals = word.indexOf('=');
         Place place = new Place(1, column, Math.max(word.length(), 1));
         if (equals <= 0) {
+            unread.add(word);
             problems.error(
                     place,
                     "'" + word + "' is no key with its value",
                     "a key and its value stand in one word",
-                    "write bore=14.06mm without a blank, or in quotes: 'bore=14.06 mm'");
+                    "write bore=14.06mm, for example, without blanks beside the equals sign");
             return;
         }
         String key = word.substring(0, equals).strip();
@@ -57,6 +83,8 @@ final class PartLine {
         Optional<Value> value = value(word.substring(equals + 1), column + equals + 1);
         if (value.isPresent()) {
             put(List.of(key.split("\\.", -1)), keyPlace, value.get());
+        } else {
+            unread.add(key);
         }
     }
 

@@ -2,6 +2,7 @@ package hotidle.circuits;
 
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Limits;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Reads a part on its own: what a circuit would say is put into its tree, then it is read as any part of a file. */
 final class PartReader {
@@ -35,6 +37,10 @@ final class PartReader {
     private final Stock stock;
     private final Problems problems;
     private final List<Key> asked;
+
+    /** Keys whose absence is explained by another message. */
+    private final Set<String> excused;
+
     private Value.Entries tree;
 
     PartReader(Kind kind, List<String> words, Stock stock) {
@@ -43,6 +49,7 @@ final class PartReader {
         PartLine text = new PartLine(kind.word(), words);
         problems = text.problems();
         tree = text.tree();
+        excused = text.unread();
         asked = PartKeys.of(kind);
     }
 
@@ -55,7 +62,7 @@ final class PartReader {
         Optional<OnePart> part = problems.anyError() ? Optional.empty() : make(given, used);
         return new ReadPart(
                 problems.anyError() ? Optional.empty() : part,
-                problems.inOrder().stream().map(this::asCommand).toList());
+                inOneMessage(problems.inOrder()).stream().map(this::asCommand).toList());
     }
 
     /** Every key that is not asked for, with the reason; they are left out of what follows. */
@@ -67,13 +74,14 @@ final class PartReader {
             if (names.contains(entry.key())) {
                 kept.add(entry);
             } else if (tie.isPresent()) {
-                String message = "a " + kind.word() + " on its own is not asked for its " + entry.key();
+                String message = kind.word() + " on its own does not take the key '" + entry.key() + "'";
                 problems.error(
                         entry.keyPlace(),
                         message,
                         PartKeys.why(tie.get()).orElse(""),
                         "leave out " + entry.key() + "=");
             } else {
+                excused.addAll(Nearest.to(entry.key(), names));
                 problems.error(
                         entry.keyPlace(),
                         kind.word() + " has the unknown key '" + entry.key() + "'",
@@ -233,10 +241,56 @@ final class PartReader {
         return defaults;
     }
 
+    /** All keys that are missing in one message; none for a key that another message is about. */
+    private List<Problem> inOneMessage(List<Problem> found) {
+        List<Key> missing = asked.stream()
+                .filter(key ->
+                        found.stream().anyMatch(problem -> problem.message().equals(absence(key))))
+                .toList();
+        List<Key> plain =
+                missing.stream().filter(key -> !excused.contains(key.name())).toList();
+        List<Problem> others = new ArrayList<>(found.stream()
+                .filter(problem ->
+                        missing.stream().noneMatch(key -> problem.message().equals(absence(key))))
+                .toList());
+        if (!plain.isEmpty()) {
+            String message =
+                    kind.word() + " has no " + plain.stream().map(Key::name).collect(Collectors.joining(", "));
+            String why = plain.stream()
+                    .map(key -> key.name() + ": " + key.meaning() + " ("
+                            + key.type().says() + ")")
+                    .collect(Collectors.joining("\n        "));
+            String mend = "add " + plain.stream().map(PartReader::example).collect(Collectors.joining(" "))
+                    + ", for example; 'hotidle part " + kind.word() + " --help' lists all keys";
+            Place word = new Place(1, 1, kind.word().length());
+            others.add(0, problems.problem(word, Problem.Severity.ERROR, message, why, mend));
+        }
+        return others;
+    }
+
+    private String absence(Key key) {
+        return kind.word() + " has no " + key.name();
+    }
+
+    private static String example(Key key) {
+        String low = key.usual().or(key::allowed).map(Limits::low).orElse("").replace(" ", "");
+        if (key.type() instanceof Type.Pair) {
+            return key.name() + "=[0mm,4mm]";
+        } else if (key.type() instanceof Type.Groups groups) {
+            Key first = groups.shape().keys().get(0);
+            return key.name() + ".NAME." + first.name() + "=...";
+        } else if (key.type() instanceof Type.Group group) {
+            return key.name() + "." + example(group.shape().keys().get(0));
+        }
+        return key.name() + "=" + (low.isEmpty() ? "..." : low);
+    }
+
     /** A remedy in the form of a file, {@code length: 8 mm}, in the form of a command, {@code length=8mm}. */
     private Problem asCommand(Problem problem) {
         String mend = problem.mend();
-        if (mend.startsWith("add '") || mend.startsWith("write ")) {
+        if (problem.message().contains(" has ranges ")) {
+            mend = "leave it out: a part on its own is in no range";
+        } else if (mend.startsWith("add '") || mend.startsWith("write ")) {
             for (Key key : shape().keys()) {
                 mend = mend.replaceFirst("\\b" + key.name() + ": (\\S+) ?([A-Za-z][^ ',]*|%)?", key.name() + "=$1$2");
             }

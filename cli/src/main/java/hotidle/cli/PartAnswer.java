@@ -110,7 +110,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
                     }
                 }));
         duty.holds().forEach(numbers::putIfAbsent);
-        if (ports.size() == 2 && !paths().isEmpty()) {
+        if (ports.size() == 2 && !paths().isEmpty() && !numbers.containsKey("metal_contact")) {
             numbers.putIfAbsent("power_w", numbers.get("pressure_drop_pa") * flow());
         }
         fits().forEach((name, fit) -> {
@@ -120,6 +120,11 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
         });
         numbers.remove("position", numbers.get("position_m"));
         return numbers;
+    }
+
+    /** The same; none where there is no state. */
+    Map<String, Double> numbersIfSolved() {
+        return outcome.state().isPresent() ? numbers() : Map.of();
     }
 
     /** A part on its own has one film and one power. */
@@ -142,8 +147,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
                 problem -> warnings.add(problem.message() + (problem.why().isEmpty() ? "" : "; " + problem.why())));
         fits().forEach((name, fit) -> {
             if (fit.gap(duty.temperature()) <= 0) {
-                warnings.add(
-                        "no " + name + " is left at this temperature: the pieces bind, and the gap counts as shut");
+                warnings.add("no " + name + " is left at this temperature: the pieces would bind");
             }
         });
         if (outcome.state().isPresent()) {

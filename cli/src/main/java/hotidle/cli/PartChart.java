@@ -69,10 +69,13 @@ final class PartChart {
                 words.stream().filter(word -> !word.startsWith(key + "=")).toList();
         List<String> said = new ArrayList<>(kept.isEmpty() ? List.of() : List.of(String.join(" ", kept)));
         if (!vary.name().equals("drop")) {
-            List<String> ports = last.part().ports();
+            Double drop = last.numbersIfSolved().get("pressure_drop_pa");
+            if (drop != null && drop != 0) {
+                said.add("pressure drop " + Quantity.PRESSURE.with(units, drop));
+            }
             last.duty().pressures().forEach((port, pressure) -> {
-                if (pressure != 0) {
-                    said.add(Quantity.PRESSURE.with(units, pressure) + (ports.size() == 1 ? "" : " at " + port));
+                if (drop == null && pressure != 0) {
+                    said.add(Quantity.PRESSURE.with(units, pressure) + " at " + port);
                 }
             });
         }

@@ -25,7 +25,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "part",
         description = {
-            "Solves one part on its own, with the keys of a circuit file, for example",
+            "Solves one part on its own, with the keys of a circuit file.",
+            "For example:",
             "  hotidle part annular-gap bore=14.06mm valve=14.00mm length=8mm --drop 150psi",
             "'hotidle part annular-gap --help' lists the keys of a kind, 'hotidle part --help' the kinds."
         })
@@ -47,6 +48,7 @@ final class PartCommand implements Callable<Integer> {
 
     @Option(
             names = "--chart",
+            paramLabel = "FILE",
             description = "draws flow (film of a bushing) against --vary into this file (.png or .svg)")
     Path chart;
 

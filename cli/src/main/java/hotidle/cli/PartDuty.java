@@ -30,7 +30,8 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
     static final class Options {
         @Option(
                 names = "--drop",
-                description = "pressure drop between the two ports of a part, the second at 0: 150psi")
+                paramLabel = "PRESSURE",
+                description = "pressure drop between the two ports of a part, the lower one at 0: 150psi")
         String drop;
 
         @Option(
@@ -49,22 +50,33 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
 
         @Option(
                 names = "--oil",
+                paramLabel = "NAME",
                 description = "an oil of the ready circuits (see 'hotidle list'). Default: shuttle-atf")
         String oil;
 
         @Option(
                 names = "--temperature",
+                paramLabel = "TEMPERATURE",
                 description =
                         "of the oil and so of the part. Default: 100degC; with --viscosity, that at which it was measured")
         String temperature;
 
-        @Option(names = "--viscosity", description = "dynamic viscosity in place of an oil: 7.2mPa.s")
+        @Option(
+                names = "--viscosity",
+                paramLabel = "VISCOSITY",
+                description = "dynamic viscosity in place of an oil: 7.2mPa.s")
         String viscosity;
 
-        @Option(names = "--density", description = "density that goes with --viscosity: 830kg/m3")
+        @Option(
+                names = "--density",
+                paramLabel = "DENSITY",
+                description = "density that goes with --viscosity: 830kg/m3")
         String density;
 
-        @Option(names = "--speed", description = "another way to write the key speed of what turns: 2000rpm")
+        @Option(
+                names = "--speed",
+                paramLabel = "SPEED",
+                description = "another way to write the key speed of what turns: 2000rpm")
         String speed;
 
         /** The same with another drop or temperature. */
@@ -84,6 +96,24 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
     private static final String OIL = "shuttle-atf";
     private static final double TEMPERATURE = 373.15;
 
+    /** Limits as in a circuit file: pressure of a held node [Pa], temperature of a duty [K]. */
+    private static final double LEAST = -1e5;
+
+    private static final double MOST = 500e5;
+    private static final String RANGE = "-1 bar to 500 bar";
+    private static final double COLDEST = 213.15;
+    private static final double HOTTEST = 523.15;
+
+    private static double within(
+            String option, String text, Dimension dimension, double low, double high, String allowed) {
+        double value = Choice.quantity(option, text, dimension);
+        if (!(value >= low && value <= high)) {
+            throw new WrongInputException(
+                    "hotidle part: " + option + " " + text + " is out of range\nallowed: " + allowed);
+        }
+        return value;
+    }
+
     static PartDuty of(Options options, OnePart part, Stock stock) {
         boolean fixed = options.viscosity != null || options.density != null;
         if (fixed && options.oil != null) {
@@ -92,7 +122,13 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         double usual = fixed ? part.measuredAt() : TEMPERATURE;
         double temperature = options.temperature == null
                 ? usual
-                : Choice.quantity("--temperature", options.temperature, Dimension.TEMPERATURE);
+                : within(
+                        "--temperature",
+                        options.temperature,
+                        Dimension.TEMPERATURE,
+                        COLDEST,
+                        HOTTEST,
+                        "-60 degC to 250 degC");
         Oil oil = fixed ? fixed(options) : named(options, stock);
         return new PartDuty(oil, said(options, fixed), temperature, pressures(options, part), holds(options, part));
     }
@@ -113,8 +149,8 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         String name = options.oil == null ? OIL : options.oil;
         Oil oil = stock.oils().get(name);
         if (oil == null) {
-            throw new WrongInputException("hotidle part: --oil " + name + " is no oil of the ready circuits\nmend: "
-                    + Nearest.mend(name, stock.oils().keySet()));
+            throw new WrongInputException("hotidle part: --oil " + name + " is no oil of the ready circuits\noils: "
+                    + String.join(", ", stock.oils().keySet()));
         }
         return oil;
     }
@@ -146,7 +182,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
                         + PartHelp.a(part.kind().word()) + " has no port '" + halves[0] + "'\nmend: "
                         + Nearest.mend(halves[0], ports));
             }
-            if (given.put(halves[0], Choice.quantity("--at", halves[1], Dimension.PRESSURE)) != null) {
+            if (given.put(halves[0], within("--at", halves[1], Dimension.PRESSURE, LEAST, MOST, RANGE)) != null) {
                 throw new WrongInputException("hotidle part: --at gives port " + halves[0] + " twice");
             }
         }
@@ -189,12 +225,18 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
                     + " has " + String.join(", ", ports) + "\nmend: write --at " + ports.get(0) + "=" + options.drop
                     + ", and --at for each other that does not stand at 0");
         }
-        double drop = Choice.quantity("--drop", options.drop, Dimension.PRESSURE);
+        double drop = within("--drop", options.drop, Dimension.PRESSURE, -MOST, MOST, "500 bar either way");
         if (given.containsKey(ports.get(0))) {
             throw new WrongInputException("hotidle part: --drop says what the pressure at " + ports.get(0)
                     + " is; leave out one of --drop and --at " + ports.get(0));
         }
-        given.put(ports.get(0), given.getOrDefault(ports.get(1), 0.0) + drop);
+        double second = given.getOrDefault(ports.get(1), Math.max(-drop, 0));
+        if (second + drop < LEAST) {
+            throw new WrongInputException("hotidle part: --drop " + options.drop + " would bring " + ports.get(0)
+                    + " below vacuum\nmend: raise --at " + ports.get(1));
+        }
+        given.put(ports.get(1), second);
+        given.put(ports.get(0), second + drop);
     }
 
     private static Map<String, Double> holds(Options options, OnePart part) {

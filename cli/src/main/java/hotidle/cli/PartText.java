@@ -84,7 +84,7 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
 
     private void solved(List<Line> lines) {
         List<PartAnswer.Path> paths = answer.paths();
-        if (!paths.isEmpty()) {
+        if (!paths.isEmpty() && !still()) {
             boolean several = paths.size() > 1;
             lines.add(line(
                     several ? "flow in at " + answer.part().ports().get(0) : "flow", Quantity.FLOW, answer.flow()));
@@ -99,7 +99,11 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
                 }
             }
         }
-        answer.numbers().forEach((name, value) -> lines.add(number(name, value)));
+        answer.numbers().forEach((name, value) -> {
+            if (!name.equals("pressure_drop_pa") || !still()) {
+                lines.add(number(name, value));
+            }
+        });
         if (answer.part().ports().size() != 2) {
             answer.outcome()
                     .state()
@@ -107,6 +111,12 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
                     .pressures()
                     .forEach((port, pressure) -> lines.add(line("pressure at " + port, Quantity.PRESSURE, pressure)));
         }
+    }
+
+    /** Whether nothing drives oil through a part that is asked about something else. */
+    private boolean still() {
+        return answer.numbers().getOrDefault("pressure_drop_pa", 1.0) == 0
+                && answer.numbers().containsKey("metal_contact");
     }
 
     private void oil(List<Line> lines) {
@@ -147,6 +157,9 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
         }
         if (name.endsWith("_rad")) {
             return new Line(words(name.replace("_rad", "")), Digits.four(Math.toDegrees(value)), "deg");
+        }
+        if (name.endsWith("_k")) {
+            return new Line(words(name.replaceFirst("_k$", "")), Digits.four(value), "K");
         }
         if (name.equals("metal_contact")) {
             return new Line("metal contact", value > 0 ? "yes" : "no", "");

@@ -56,6 +56,14 @@ class PartCommandTest {
         return new ObjectMapper().readTree(run.out());
     }
 
+    /** The command that tries a kind. */
+    static String command(String kind) {
+        return COMMANDS.stream()
+                .filter(command -> command.startsWith(kind + " "))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void everyKindIsTried() {
         Set<String> tried = COMMANDS.stream().map(PartCommandTest::kind).collect(Collectors.toSet());
@@ -145,11 +153,7 @@ class PartCommandTest {
     /** p·A = F0 + k·x with the one opening shut: (130 psi·200 mm² − 20 psi·150 mm² − 120 N)/8 N/mm before it begins to open. */
     @Test
     void spoolBalancesOrIsHeld() throws Exception {
-        String valve = COMMANDS.stream()
-                .filter(command -> command.startsWith("spool-valve"))
-                .findFirst()
-                .orElseThrow()
-                .replace("--at line=130psi", "--at line=105psi");
+        String valve = command("spool-valve").replace("--at line=130psi", "--at line=105psi");
         double force = PSI * (105 * 200e-6 - 20 * 150e-6) - 120;
         assertEquals(force / 8000, json(valve).get("position_m").doubleValue(), 2e-6);
         assertEquals(

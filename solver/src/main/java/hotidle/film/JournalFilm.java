@@ -17,6 +17,12 @@ package hotidle.film;
  */
 public final class JournalFilm {
 
+    /** Shortest film in the table, length over diameter. */
+    public static final double SHORTEST = FilmGrid.SHORTEST;
+
+    /** Longest film in the table, length over diameter. */
+    public static final double LONGEST = FilmGrid.LONGEST;
+
     private final double square;
     private final CubicSpline load;
     private final CubicSpline attitude;

@@ -40,6 +40,12 @@ public record Bushing(
         double permissibleLoad)
         implements Part {
 
+    /** Shortest bushing whose film is known, length over diameter. */
+    public static final double SHORTEST = JournalFilm.SHORTEST;
+
+    /** Longest bushing whose film is known, length over diameter. */
+    public static final double LONGEST = JournalFilm.LONGEST;
+
     /** Largest eccentricity of the film's table; beyond it metal touches. */
     public static final double CONTACT = 0.995;
 

@@ -95,7 +95,7 @@ public record SpoolValve(
         }
 
         /** Length along which the land seals and first opens [m]. */
-        private double width() {
+        public double width() {
             return holes > 0 ? holes * holeDiameter : Math.PI * fit.outer() * share;
         }
 

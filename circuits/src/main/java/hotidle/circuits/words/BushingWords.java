@@ -11,6 +11,7 @@ import hotidle.network.Signal;
 import hotidle.part.Bushing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The words of a {@link Bushing}. */
 final class BushingWords {
@@ -93,6 +94,14 @@ final class BushingWords {
 
     private static void check(Given given, Kind.Around around) {
         FitWords.check(given, "bore", "hub");
+        double ratio = given.number("length") / given.number("hub");
+        if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
+            given.error(
+                    "length",
+                    String.format(Locale.ROOT, "is %.2f times as long as its hub is wide", ratio),
+                    "the film is known from " + Bushing.SHORTEST + " to " + Bushing.LONGEST + " times",
+                    "measure both again");
+        }
         boolean loadsKnown = given.words("loaded-by").stream()
                 .allMatch(name -> around.parts().containsKey(name)
                         && !around.parts().get(name).broken());

@@ -141,8 +141,7 @@ final class SpoolValveWords {
     private static Map<String, Channel> channels(SpoolValve valve) {
         Map<String, Channel> channels = new LinkedHashMap<>();
         for (SpoolValve.Opening opening : valve.openings()) {
-            double width = Math.PI * opening.fit().outer() * opening.share();
-            channels.put(opening.name(), new Channel(Channel.Form.HOLE, 2 * width));
+            channels.put(opening.name(), new Channel(Channel.Form.HOLE, 2 * opening.width()));
         }
         return channels;
     }

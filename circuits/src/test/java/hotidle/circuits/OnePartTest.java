@@ -1,0 +1,194 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Problem;
+import hotidle.circuits.words.Kind;
+import hotidle.circuits.words.Kinds;
+import hotidle.network.Node;
+import hotidle.part.AnnularGap;
+import hotidle.part.Bushing;
+import hotidle.part.Fit;
+import hotidle.part.Selector;
+import hotidle.part.SpoolValve;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** A part on its own is read by the declarations of the circuit language, and answers in the same form. */
+class OnePartTest {
+
+    private static final Stock STOCK = Stock.ofLibrary();
+
+    private static ReadPart read(String kind, String... words) {
+        return OnePart.read(kind, List.of(words), STOCK);
+    }
+
+    private static OnePart good(String kind, String... words) {
+        ReadPart read = read(kind, words);
+        return read.part().orElseThrow(() -> new AssertionError(read.problems()));
+    }
+
+    private static Problem only(String kind, String... words) {
+        ReadPart read = read(kind, words);
+        assertTrue(read.part().isEmpty());
+        assertEquals(1, read.problems().size(), read.problems().toString());
+        return read.problems().get(0);
+    }
+
+    @Test
+    void values_are_those_of_a_file_with_or_without_a_blank() {
+        AnnularGap gap = new AnnularGap(new Fit(0.01406, 0.014, 24e-6, 12e-6, 293.15), 0.008, 1);
+        for (List<String> words : List.of(
+                List.of("bore=14.06mm", "valve=14.00mm", "length=8mm"),
+                List.of("bore=14.06 mm", "valve='14.00 mm'", "length=\"8 mm\""),
+                List.of("bore=14.06", "mm", "valve=14.00", "mm", "length=8mm"),
+                List.of("bore={new: 14.06 mm, limit: 14.1 mm}", "valve.new=14.00mm", "length=8mm"))) {
+            OnePart part = good("annular-gap", words.toArray(String[]::new));
+            assertEquals(gap, part.placed().part(), words.toString());
+            assertEquals(List.of("from", "to"), part.ports());
+            assertEquals(
+                    Set.of("eccentricity", "bore-material", "valve-material", "measured-at"),
+                    part.defaults().keySet());
+        }
+    }
+
+    @Test
+    void ports_without_a_pressure_are_free() {
+        OnePart part = good("orifice", "diameter=2mm");
+        assertEquals(
+                List.of(Node.held("from", 1e5), Node.free("to")),
+                part.network(Map.of("from", 1e5)).nodes());
+    }
+
+    @Test
+    void a_load_stands_in_for_the_chambers_of_a_bushing() {
+        OnePart part = good("bushing", "bore=50.07mm", "hub=50mm", "length=17mm", "load=15kN", "speed=2000rpm");
+        Bushing bushing = (Bushing) part.placed().part();
+        assertEquals(15_000, bushing.weight());
+        assertEquals(List.of(), bushing.loads());
+        assertEquals(7e6, bushing.permissibleLoad());
+        assertEquals(2000.0 / 60, part.speed());
+    }
+
+    @Test
+    void ports_of_a_spool_and_of_a_selector_are_those_that_are_named() {
+        OnePart spool = good(
+                "spool-valve",
+                "bore=20.026mm",
+                "valve=20mm",
+                "openings.bypass.from=line",
+                "openings.bypass.to=sump",
+                "openings.bypass.edge=1mm",
+                "areas={line: {node: line, area: 200 mm2, acts: open}}",
+                "spring-rate=8N/mm",
+                "preload=120N",
+                "stops=[0mm, 4mm]");
+        assertEquals(List.of("line", "sump"), spool.ports());
+        assertEquals(
+                1e-3, ((SpoolValve) spool.placed().part()).openings().get(0).edge());
+        OnePart selector =
+                good("selector", "passages.feed.from=in", "passages.feed.to=out", "passages.feed.diameter=3mm");
+        assertEquals(List.of("in", "out"), selector.ports());
+        assertEquals(1, ((Selector) selector.placed().part()).links().size());
+    }
+
+    @Test
+    void missing_keys_are_one_message() {
+        assertEquals("""
+                hotidle part annular-gap: error: annular-gap has no bore, length
+                  annular-gap valve=14mm
+                  ^^^^^^^^^^^
+                  why:  bore: diameter of the bore (a length, or {new, limit, measured})
+                        length: length of the land that seals (a length)
+                  mend: add bore=4mm length=0.5mm, for example; 'hotidle part annular-gap --help' lists all keys""", only("annular-gap", "valve=14mm").text());
+    }
+
+    @Test
+    void a_wrong_value_is_shown_in_the_command() {
+        assertEquals(
+                """
+                hotidle part annular-gap: error: annular-gap has length -8mm
+                  annular-gap bore=14.06mm valve=14mm length=-8mm
+                                                             ^^^^
+                  why:  length must lie between 0.01 mm and 1 m""",
+                only("annular-gap", "bore=14.06mm", "valve=14mm", "length=-8mm").text());
+    }
+
+    @Test
+    void a_mistyped_key_is_one_message_with_the_nearest() {
+        Problem problem = only("annular-gap", "bore=14.06mm", "valv=14mm", "length=8mm");
+        assertTrue(
+                problem.message().contains("unknown key 'valv'")
+                        && problem.mend().contains("valve"),
+                problem.text());
+    }
+
+    @Test
+    void what_ties_a_part_to_a_circuit_is_refused_with_the_reason() {
+        for (Kind kind : Kinds.ALL) {
+            Set<String> asked = PartKeys.of(kind).stream().map(Key::name).collect(Collectors.toSet());
+            for (Key key : kind.shape().keys()) {
+                if (!asked.contains(key.name())) {
+                    List<Problem> problems =
+                            read(kind.word(), key.name() + "=x").problems();
+                    assertTrue(
+                            problems.stream()
+                                    .anyMatch(problem -> problem.message()
+                                                    .endsWith("on its own does not take the key '" + key.name() + "'")
+                                            && !problem.why().isEmpty()),
+                            kind.word() + "." + key.name() + problems);
+                }
+            }
+        }
+    }
+
+    @Test
+    void rules_of_several_keys_speak_the_language_of_the_command() {
+        assertEquals(
+                "write gap=5um, for example",
+                only("flat-gap", "width=160mm", "length=4mm").mend());
+        assertEquals(
+                "write cracking-pressure=5psi, for example",
+                only("check-valve", "seat=10mm", "spring-rate=0.3N/mm", "lift=3mm")
+                        .mend());
+        assertTrue(only("bushing", "bore=50.07mm", "hub=50mm", "length=2mm", "load=15N", "speed=2000rpm")
+                .message()
+                .contains("0.04 times"));
+    }
+
+    @Test
+    void anything_else_is_a_message_too() {
+        for (String wrong : List.of(
+                "",
+                "=",
+                "=3",
+                "bore",
+                "bore=",
+                "bore=[",
+                "bore={",
+                "bore=[1mm]",
+                "bore.x=3mm",
+                "bore..=3mm",
+                ".=3",
+                "bore=14mm=3",
+                "length=*x",
+                "length={a: &b 3}",
+                "measured-at=ä",
+                "a.b.c.d=1")) {
+            ReadPart read = read("annular-gap", "valve=14mm", wrong);
+            assertTrue(read.part().isEmpty() && !read.problems().isEmpty(), wrong);
+            read.problems().forEach(problem -> assertTrue(problem.text().startsWith("hotidle part annular-gap: ")));
+        }
+    }
+
+    @Test
+    void the_stock_has_the_oils_of_the_library_and_the_materials_of_the_language() {
+        assertTrue(STOCK.oils().containsKey("shuttle-atf"));
+        assertEquals(24e-6, STOCK.expansions().get("aluminium"));
+    }
+}
