@@ -1,0 +1,58 @@
+package hotidle.validation;
+
+import static hotidle.validation.Trade.MINUTE;
+
+import hotidle.part.Clutch;
+import java.util.List;
+
+/** Clutches: capacity of worn-in linings, the oil's own rotation. */
+final class ClutchRows {
+
+    private static final String PART = "Clutch";
+
+    private ClutchRows() {}
+
+    static List<Row> rows() {
+        return List.of(
+                Row.of(
+                        PART,
+                        "power, uniform wear",
+                        "150 and 100 mm, 0.1 N/mm² at the inner radius, μ 0.3, 2 surfaces, 2500 rpm",
+                        "61.685",
+                        "kW",
+                        power(),
+                        Sources.KHURMI.at("ex. 10.23")),
+                Row.of(
+                        PART,
+                        "pressure at the inner radius, uniform wear",
+                        "25 kW at 1575 rpm, 120 and 60 mm, μ 0.3, 4 surfaces",
+                        "0.062",
+                        "N/mm²",
+                        pressure(),
+                        Sources.KHURMI.at("ex. 10.29")),
+                Row.of(
+                        PART,
+                        "force of turning oil on a cover",
+                        "900 kg/m³, 0.2 m, free surface at 0.16 m, 19.6 rad/s",
+                        "56.3",
+                        "N",
+                        Clutch.centrifugalForce(900, 19.6 / (2 * Math.PI), 0.16, 0.2, 0.16),
+                        Source.found("J. F. Douglas, J. M. Gasiorek, J. A. Swaffield, Fluid Mechanics, ex. 6.9")));
+    }
+
+    private static Clutch clutch(int surfaces, double inner, double outer) {
+        return new Clutch(0.01, 0, surfaces, inner, outer, 0.3, 0.1, 1e-6, 1e-3, 0);
+    }
+
+    private static double power() {
+        Clutch clutch = clutch(2, 0.100, 0.150);
+        double force = 2 * Math.PI * 0.1e6 * 0.100 * (0.150 - 0.100);
+        return 0.3 * 2 * clutch.meanRadius(true) * force * 2 * Math.PI * 2500 / MINUTE / 1e3;
+    }
+
+    private static double pressure() {
+        Clutch clutch = clutch(4, 0.060, 0.120);
+        double force = 25e3 / (2 * Math.PI * 1575 / MINUTE) / (0.3 * 4 * clutch.meanRadius(true));
+        return force / (2 * Math.PI * 0.060 * (0.120 - 0.060)) / 1e6;
+    }
+}

@@ -1,0 +1,111 @@
+package hotidle.validation;
+
+import static hotidle.validation.Trade.INCH;
+import static hotidle.validation.Trade.PSI;
+
+import hotidle.law.Slot;
+import hotidle.oil.Oil;
+import hotidle.part.AnnularGap;
+import hotidle.part.Fit;
+import hotidle.part.Part;
+import hotidle.part.Reading;
+import java.util.List;
+
+/** Annular, flat and radial gaps. */
+final class GapRows {
+
+    private static final String PART = "Gap";
+
+    /** Density for an example that neglects inertia, which is 0.01 % of it [kg/m³]. */
+    private static final double WITHOUT_INERTIA = 1e-3;
+
+    private GapRows() {}
+
+    static List<Row> rows() {
+        double inch3 = INCH * INCH * INCH;
+        return List.of(
+                Row.of(
+                                PART,
+                                "leak past a valve stem",
+                                "0.25 in, gap 0.0001 in, length 1 in, 100 psi, 0.6 cP",
+                                "0.270568",
+                                "in³/h",
+                                Slot.annular(0.25 * INCH, 0.0001 * INCH, INCH, 0)
+                                                .flow(100 * PSI, 720, 0.6e-3)
+                                                .q()
+                                        / inch3
+                                        * 3600,
+                                Source.found("N. de Nevers, Fluid Mechanics for Chemical Engineers, ch. 6"))
+                        .withinShare(0.001, "0.1 %: the book's unit factors are rounded to four digits"),
+                Row.of(
+                        PART,
+                        "flow of a touching annulus over that of a concentric one",
+                        "ε = 1",
+                        "2.5",
+                        "",
+                        annulus(1, 0.006) / annulus(0, 0.006),
+                        Sources.RABIE.at("fig. 2.6, and Merritt 1967 §2-5")),
+                Row.of(
+                        PART,
+                        "radial flow between discs",
+                        "gap 1 mm, 15 kPa, 0.6 Pa·s, R2/R1 = 6",
+                        "7.31e-6",
+                        "m³/s",
+                        Slot.disc(0.025, 0.150, 1e-3, 1)
+                                .flow(15e3, WITHOUT_INERTIA, 0.6)
+                                .q(),
+                        Sources.MASSEY.at("ex. 6.2")),
+                Row.of(
+                        PART,
+                        "velocity in a crack",
+                        "0.15 mm, 1.5 m long, 4 m of water",
+                        "0.049",
+                        "m/s",
+                        Slot.flat(1, 0.15e-3, 1.5)
+                                        .flow(1000 * Trade.GRAVITY * 4, 1000, 0.001)
+                                        .q()
+                                / 0.15e-3,
+                        Source.found("Natarajan, Principles of Fluid Mechanics, ex. 7.1")),
+                Row.of(
+                        PART,
+                        "speed of a dashpot's piston",
+                        "50 mm in 50.4 mm, 0.13 m long, 1.4 MPa, 100 mm²/s, relative density 0.87",
+                        "0.0065",
+                        "m/s",
+                        dashpot(),
+                        Sources.MASSEY.at("ex. 6.4")),
+                Row.of(
+                        PART,
+                        "rise of a valve's leak, oil thinner by 20 %",
+                        "bore 14.03 mm, valve 14.00 mm, 10 mm, 1 MPa",
+                        "25",
+                        "%",
+                        100 * (leak(0.8 * 6e-3) / leak(6e-3) - 1),
+                        Source.found("T. Dziubak, P. Szczepaniak, Energies 16, 2023, 7667, abstract")));
+    }
+
+    private static double annulus(double eccentricity, double viscosity) {
+        return Slot.annular(0.014, 20e-6, 8e-3, eccentricity)
+                .flow(1e3, 800, viscosity)
+                .q();
+    }
+
+    /** The oil that the piston displaces passes the gap, and the piston's own speed drags half a gap's width of it back. */
+    private static double dashpot() {
+        double radius = 0.025;
+        double clearance = 0.2e-3;
+        double q = Slot.annular(2 * radius, clearance, 0.13, 0)
+                .flow(1.4e6, 870, 1e-4 * 870)
+                .q();
+        return q / (Math.PI * radius * (radius + clearance));
+    }
+
+    private static double leak(double viscosity) {
+        Part gap = new AnnularGap(Fit.same(14.03e-3, 14.00e-3), 10e-3, 0.5);
+        return gap.law(Trade.setting(0, Oil.fixed(800, viscosity)))
+                .streams(Reading.of(gap.form(), 1e6, 0))
+                .iterator()
+                .next()
+                .volume();
+    }
+}

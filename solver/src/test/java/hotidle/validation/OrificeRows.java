@@ -1,0 +1,140 @@
+package hotidle.validation;
+
+import static hotidle.validation.Trade.GALLON_A_MINUTE;
+import static hotidle.validation.Trade.INCH;
+import static hotidle.validation.Trade.PSI;
+
+import hotidle.law.Hole;
+import hotidle.law.RatedPoint;
+import hotidle.law.Restriction;
+import hotidle.law.ShortTube;
+import java.util.List;
+
+/** Holes, sharp-edged and drilled. */
+final class OrificeRows {
+
+    private static final String PART = "Orifice";
+    private static final double THIN = 1e-12;
+    private static final double WATER = 998;
+    private static final Source SHORT = Sources.RABIE.at("eq. 2.40 and 2.41, after Merritt 1967");
+    private static final Source LONG =
+            Source.memory("A. Lichtarowicz, R. K. Duggins, E. Markland, J. Mech. Eng. Sci. 7, 1965");
+
+    private OrificeRows() {}
+
+    static List<Row> rows() {
+        return List.of(
+                Row.of(
+                        PART,
+                        "flow",
+                        "Cd 0.80, 1 in, 100 psi, specific gravity 0.9",
+                        "252",
+                        "gpm",
+                        Hole.loss(INCH, 0, 0.80)
+                                        .flow(100 * PSI, 0.9 * WATER, THIN)
+                                        .q()
+                                / GALLON_A_MINUTE,
+                        Sources.ESPOSITO.at("ex. 8-4")),
+                Row.of(
+                        PART,
+                        "capacity Cv, gpm of water at 1 psi",
+                        "25 gpm at 100 psi, specific gravity 0.9",
+                        "2.37",
+                        "gpm",
+                        capacity(25 * GALLON_A_MINUTE, 100 * PSI, PSI) / GALLON_A_MINUTE,
+                        Sources.ESPOSITO.at("ex. 8-5")),
+                Row.of(
+                        PART,
+                        "metric capacity, L/min of water at 1 kPa",
+                        "94.8 L/min at 687 kPa, specific gravity 0.9",
+                        "3.43",
+                        "L/min",
+                        capacity(94.8e-3 / 60, 687e3, 1e3) * 60e3,
+                        Sources.ESPOSITO.at("ex. 8-5")),
+                Row.of(
+                        PART,
+                        "contraction of a sharp edge",
+                        "hole small in its wall",
+                        "0.611",
+                        "",
+                        Hole.SHARP_EDGE,
+                        Sources.RABIE.at("eq. 2.39, after Merritt 1967")),
+                Row.of(
+                        PART,
+                        "d³·Δp/(μ·q) in creeping flow",
+                        "hole without length",
+                        "24",
+                        "",
+                        1e-9
+                                * 1e-3
+                                / (0.1
+                                        * Hole.loss(1e-3, 0, 0.61)
+                                                .flow(1e-3, 850, 0.1)
+                                                .q()),
+                        Source.memory(
+                                "R. A. Sampson, Phil. Trans. R. Soc. A 182, 1891; in Z. Dagan, S. Weinbaum, R. Pfeffer, "
+                                        + "J. Fluid Mech. 115, 1982")),
+                shortTube(500, "0.6877", 0, ""),
+                shortTube(5000, "0.7683", 0, ""),
+                shortTube(50, "0.5345", 0.0045, "the two equations give 0.539 and 0.530 here, ours lies between"),
+                shortTube(5, "0.2575", 0, ""),
+                longOrifice(10, "0.0817", 0.06),
+                longOrifice(100, "0.4284", 0.035),
+                longOrifice(1000, "0.7446", 0.11),
+                longOrifice(10_000, "0.8081", 0.06));
+    }
+
+    private static double capacity(double flow, double drop, double asked) {
+        RatedPoint point = new RatedPoint(flow, drop, 1e-3, 0.9 * WATER, 1 - 1e-9);
+        return point.loss().flow(asked, WATER, 1e-3).q();
+    }
+
+    private static Row shortTube(double reynolds, String published, double tolerance, String why) {
+        double length = 4e-3;
+        double diameter = 2e-3;
+        Row row = Row.of(
+                PART,
+                "Cd of a short tube (printed equation evaluated)",
+                "Re·d/l = " + (int) reynolds,
+                published,
+                "",
+                coefficient(new ShortTube(diameter, length), diameter, reynolds * length / diameter),
+                SHORT);
+        return why.isEmpty() ? row : row.within(tolerance, why);
+    }
+
+    /** Cd = q/(A·√(2·Δp/ρ)) at a Reynolds number of the mean velocity. */
+    private static double coefficient(Restriction tube, double diameter, double reynolds) {
+        double viscosity = 0.01;
+        double density = 850;
+        double q = reynolds * Math.PI * diameter * viscosity / (4 * density);
+        return discharge(q, Trade.drop(tube, q, density, viscosity), diameter, density);
+    }
+
+    private static double discharge(double q, double drop, double diameter, double density) {
+        return q / (Math.PI * diameter * diameter / 4 * Math.sqrt(2 * drop / density));
+    }
+
+    /** Its Reynolds number is that of the velocity √(2·Δp/ρ). */
+    private static Row longOrifice(double reynolds, String published, double share) {
+        double diameter = 2e-3;
+        double viscosity = 0.01;
+        double density = 850;
+        double ideal = reynolds * viscosity / (diameter * density);
+        double drop = density * ideal * ideal / 2;
+        double q = new ShortTube(diameter, 2 * diameter)
+                .flow(drop, density, viscosity)
+                .q();
+        return Row.of(
+                        PART,
+                        "Cd of a long orifice (published equation evaluated)",
+                        "l/d = 2, d·√(2·Δp/ρ)/ν = " + (int) reynolds,
+                        published,
+                        "",
+                        discharge(q, drop, diameter, density),
+                        LONG)
+                .withinShare(
+                        share,
+                        Math.round(share * 100) + " %: so far it stands from Merritt's short tube, which we use");
+    }
+}

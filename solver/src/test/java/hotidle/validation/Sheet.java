@@ -1,0 +1,75 @@
+package hotidle.validation;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Writes the rows as VALIDATION.md. */
+final class Sheet {
+
+    private Sheet() {}
+
+    static String of(List<Row> rows) {
+        long named = rows.stream().filter(row -> row.source().named()).count();
+        long found = rows.stream()
+                .filter(row -> row.source().read() == Source.Read.FOUND)
+                .count();
+        StringBuilder text = new StringBuilder("# The solver against published values\n\n")
+                .append(
+                        "Written by a test run; do not edit. `ValidationTest` computes every row anew, fails where one leaves ")
+                .append(
+                        "its tolerance, and compares this sheet with what it computed; `-Dhotidle.rewrite=true` writes it.\n\n")
+                .append(rows.size())
+                .append(" rows, ")
+                .append(named)
+                .append(" with a named published source. For ")
+                .append(found)
+                .append(" of them the source was read (*found*), ")
+                .append(rows.size() - found)
+                .append(" are quoted *from memory*.\n\n")
+                .append("*Tolerance* is half a unit of the last printed digit, unless a reason stands beside it. ")
+                .append("*Difference* is ours less published.\n");
+        Map<String, List<Row>> parts =
+                rows.stream().collect(Collectors.groupingBy(Row::part, LinkedHashMap::new, Collectors.toList()));
+        parts.forEach((part, own) -> {
+            text.append("\n## ").append(part).append("\n\n");
+            text.append(
+                    "| quantity | inputs | published | ours | difference | tolerance | source | found or from memory |\n");
+            text.append("| --- | --- | --- | --- | --- | --- | --- | --- |\n");
+            own.forEach(row -> line(text, row));
+        });
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, Row row) {
+        String unit = row.unit().isEmpty() ? "" : " " + row.unit();
+        cell(text, row.quantity());
+        cell(text, row.inputs());
+        cell(text, plain(row.published()) + unit);
+        cell(text, plain(row.shown()) + unit);
+        cell(text, difference(row));
+        cell(text, "±" + plain(Row.rounded(row.tolerance(), 2)) + (row.why().isEmpty() ? "" : ": " + row.why()));
+        cell(text, row.source().text());
+        cell(text, row.source().read().label());
+        text.append("|\n");
+    }
+
+    private static void cell(StringBuilder text, String content) {
+        text.append("| ").append(content.replace("|", "\\|")).append(' ');
+    }
+
+    /** In the unit of the row to the digits shown, and in per cent to hundredths. */
+    private static String difference(Row row) {
+        BigDecimal percent = BigDecimal.valueOf(100 * row.share()).setScale(2, RoundingMode.HALF_EVEN);
+        String sign = row.difference().signum() > 0 ? "+" : "";
+        return sign + plain(row.difference()) + " (" + (percent.signum() > 0 ? "+" : "") + percent + " %)";
+    }
+
+    private static String plain(BigDecimal value) {
+        double size = Math.abs(value.doubleValue());
+        return size != 0 && (size < 1e-4 || size >= 1e7) ? value.toString() : value.toPlainString();
+    }
+}

@@ -1,0 +1,86 @@
+package hotidle.validation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The solver against published values, a row a check; VALIDATION.md is written from them. */
+class ValidationTest {
+
+    private static final int LEAST_ROWS = 80;
+    private static final int LEAST_NAMED = 60;
+
+    private static final List<Row> ROWS = Stream.of(
+                    OilRows.rows(),
+                    OrificeRows.rows(),
+                    GapRows.rows(),
+                    PassageRows.rows(),
+                    BushingRows.rows(),
+                    PumpRows.rows(),
+                    ReliefRows.rows(),
+                    SpoolRows.rows(),
+                    ClutchRows.rows(),
+                    CoolerRows.rows(),
+                    NetworkRows.rows())
+            .flatMap(List::stream)
+            .toList();
+
+    @TestFactory
+    Stream<DynamicTest> oursIsThePublishedValue() {
+        return ROWS.stream()
+                .map(row -> DynamicTest.dynamicTest(
+                        row.part() + ", " + row.quantity() + ", " + row.inputs(),
+                        () -> assertTrue(row.holds(), row::toString)));
+    }
+
+    @Test
+    void thereAreEnoughRowsAndEnoughOfThemCanBeLookedUp() {
+        long named = ROWS.stream().filter(row -> row.source().named()).count();
+        assertTrue(ROWS.size() >= LEAST_ROWS, ROWS.size() + " rows");
+        assertTrue(named >= LEAST_NAMED, named + " rows with a named source");
+    }
+
+    @Test
+    void noCheckStandsTwice() {
+        Set<String> seen = new HashSet<>();
+        for (Row row : ROWS) {
+            assertTrue(seen.add(row.part() + row.quantity() + row.inputs()), "twice: " + row);
+        }
+    }
+
+    @Test
+    void aRowFailsOneDigitPastWhatIsPrintedAndWhereOursIsNoNumber() {
+        Source source = Source.memory("nobody");
+        assertTrue(Row.of("a", "b", "c", "0.25", "m", 0.2549, source).holds());
+        assertFalse(Row.of("a", "b", "c", "0.25", "m", 0.2551, source).holds());
+        assertFalse(Row.of("a", "b", "c", "0.25", "m", Double.NaN, source).holds());
+        assertTrue(Row.of("a", "b", "c", "0.25", "m", 0.2599, source)
+                .withinShare(0.02, "coarse")
+                .holds());
+        assertFalse(Row.of("a", "b", "c", "0.25", "m", 0.2601, source)
+                .withinShare(0.02, "coarse")
+                .holds());
+    }
+
+    @Test
+    void theSheetIsWhatTheRowsSay() throws IOException {
+        Path file = Path.of("VALIDATION.md");
+        String now = Sheet.of(ROWS);
+        if (Boolean.getBoolean("hotidle.rewrite") && System.getenv("CI") == null) {
+            Files.writeString(file, now);
+        }
+        assertEquals(
+                Files.readString(file), now, file + " differs; rewrite with -Dhotidle.rewrite=true and read the diff");
+    }
+}
