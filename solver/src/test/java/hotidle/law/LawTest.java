@@ -1,0 +1,58 @@
+package hotidle.law;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Laws of flow where no published value stands for them; those are in the validation sheet. */
+class LawTest {
+
+    /** Straight taper: the closed form equals the integral of 1/h³ along the gap, done numerically by Simpson's rule. */
+    @Test
+    void taperedGapIsTheIntegralOverItsHeight() {
+        double sum = 0;
+        int n = 2000;
+        for (int i = 0; i <= n; i++) {
+            double h = 20e-6 + (10e-6 - 20e-6) * i / n;
+            sum += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) / (h * h * h);
+        }
+        double equivalent = 1 / (sum / (3 * n));
+        assertEquals(2666.67e-18, equivalent, 0.005e-18);
+        double viscous = Slot.tapered(0.05, 20e-6, 10e-6, 4e-3).viscous();
+        assertEquals(12 * 4e-3 / (0.05 * equivalent), viscous, 1e-9 * viscous);
+    }
+
+    /** A poppet on its spring: shut below its cracking pressure, in proportion above it, at its stop from full lift on. */
+    @Test
+    void aPoppetLiftsInProportionBetweenSeatAndStop() {
+        Poppet poppet = new Poppet(8e-3, 4000, 20, 1e-3, 0.7, SeriesLoss.SHUT);
+        double cracking = poppet.crackingPressure();
+        double full = poppet.fullLiftPressure();
+        assertEquals(0, poppet.lift(0.99 * cracking));
+        assertEquals(0.5e-3, poppet.lift((cracking + full) / 2), 1e-12);
+        assertEquals(1e-3, poppet.lift(1.5 * full));
+    }
+
+    /** Worked geometry, from memory: module 3 mm, 26 and 13 teeth, OD 84 and 45 mm, 12 mm wide: 17.9 cm³ per hub turn and pinion. */
+    @ParameterizedTest
+    @CsvSource({"10,14.9", "12,17.9", "15,22.4"})
+    void displacementByInvoluteIsTheWorkedGeometrys(double millimetres, double cubicCentimetres) {
+        double v = GearDisplacement.involute(3e-3, 26, 13, 0.084, 0.045, millimetres * 1e-3);
+        assertEquals(cubicCentimetres, v * 1e6, 0.05);
+    }
+
+    /** Passages: the drop and the flow belong together from creeping to turbulent, without a jump. */
+    @Test
+    void passageFlowRisesWithoutAJumpThroughTheTransition() {
+        PipeLoss pipe = new PipeLoss(6e-3, 0.2, 5e-6, 1.5);
+        double before = 0;
+        for (double drop = 1; drop < 1e7; drop *= 1.02) {
+            Flow flow = pipe.flow(drop, 850, 0.01);
+            assertTrue(flow.q() > before && flow.q() < 1.0201 * Math.max(before, flow.q() / 1.02));
+            before = flow.q();
+        }
+    }
+}
