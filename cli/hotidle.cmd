@@ -10,7 +10,7 @@ if not defined BUILD (
   if errorlevel 1 set "BUILD=1"
 )
 if defined BUILD (
-  echo building Hot Idle, once, about a minute ... 1>&2
+  echo building Hot Idle, once, one to two minutes ... 1>&2
   pushd "%ROOT%"
   call mvn -B -q -DskipTests -Dspotless.check.skip package 1>&2
   if errorlevel 1 (popd & exit /b 70)

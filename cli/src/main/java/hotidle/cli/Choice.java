@@ -22,6 +22,14 @@ final class Choice {
         }
     }
 
+    /** A value that is not above a limit. */
+    static double within(String option, String text, double value, double most, String allowed) {
+        if (value > most) {
+            throw new WrongInputException("hotidle: " + option + " " + text + ": allowed is " + allowed);
+        }
+        return value;
+    }
+
     /** A series such as 500..3500/50rpm, in SI. */
     static List<Double> series(String option, String text, Dimension dimension) {
         try {

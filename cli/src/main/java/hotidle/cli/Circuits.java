@@ -36,6 +36,9 @@ final class Circuits {
     /** What reading gives, problems and all. */
     static ReadCircuit read(String nameOrFile) {
         Path file = Path.of(nameOrFile);
+        if (Files.isDirectory(file)) {
+            throw new WrongInputException("hotidle: " + nameOrFile + " is a folder; name a circuit file in it");
+        }
         if (Files.isRegularFile(file)) {
             try {
                 return CircuitReader.read(Files.readAllBytes(file), nameOrFile);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Unit;
+import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
@@ -136,10 +137,10 @@ final class CompareCommand implements Callable<Integer> {
 
     private List<Row> rows() {
         return List.of(
-                number("commanded line pressure", Quantity.PRESSURE, Figures::set),
+                number("set pressure commanded", Quantity.PRESSURE, Figures::set),
                 number("line pressure", Quantity.PRESSURE, Figures::line),
                 number("  override (line less set)", Quantity.PRESSURE, f -> f.line() - f.set()),
-                word("  regulator", f -> f.offSeat() ? "regulating" : "on its seat"),
+                word("  regulator", Figures::regulator),
                 word("secondary chamber", f -> f.secondary().word()),
                 speed("onset of regulation", SpeedSweep::onset),
                 speed("secondary unloads from", SpeedSweep::unloading),
@@ -147,15 +148,17 @@ final class CompareCommand implements Callable<Integer> {
                 number("converter charge", Quantity.PRESSURE, Figures::charge),
                 number("cooler flow", Quantity.FLOW, Figures::cooler),
                 number("lube flow", Quantity.FLOW, Figures::lube),
+                new Row("  needed [" + Quantity.FLOW.in(shared.units).unit() + "]", CompareCommand::lubeNeeded),
                 number("pump delivery before slip", Quantity.FLOW, Figures::swept),
                 number("  slip in the pump", Quantity.FLOW, Figures::slip),
                 number("  lost to leaks", Quantity.FLOW, Figures::leak),
                 number("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
+                number("  used by the solenoids", Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0)),
                 number("hub load", Quantity.FORCE, Figures::hubLoad),
                 new Row("hub film [" + Quantity.FILM.in(shared.units).unit() + "]", CompareCommand::film),
                 new Row("  least over speed", CompareCommand::leastFilm),
                 new Row("    at [rpm]", CompareCommand::leastFilmSpeed),
-                new Row("  permissible (assumed)", CompareCommand::permissibleFilm),
+                new Row("  least allowed (assumed)", CompareCommand::permissibleFilm),
                 number("pump power", Quantity.POWER, Figures::pumpPower));
     }
 
@@ -179,6 +182,12 @@ final class CompareCommand implements Callable<Integer> {
                     ? "none"
                     : (speed.getAsDouble() <= lowest ? "<= " : "") + Quantity.SPEED.number(units, speed.getAsDouble());
         });
+    }
+
+    private static String lubeNeeded(Comparison.Cell cell, Quantity.UnitSystem units) {
+        double needed = Roles.of(cell.unit()).lubeNeeded();
+        boolean isShort = cell.figures().filter(f -> f.lube() < needed).isPresent();
+        return (isShort ? "SHORT of " : "") + Quantity.FLOW.number(units, needed);
     }
 
     private static String film(Comparison.Cell cell, Quantity.UnitSystem units) {

@@ -3,7 +3,6 @@ package hotidle.cli;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Unit;
 import hotidle.network.Placed;
-import hotidle.part.LubeBranch;
 import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
@@ -74,18 +73,44 @@ final class PlainWords {
                     + (f.offSeat() ? "" : ", the regulator sits on its seat") + ", lubrication gets " + lube
                     + (starved(unit, f) ? ", less than it needs." : "."));
         }
-        lines.add("  " + onset(cell.sweep()) + " " + film(cell));
+        lines.add("  " + onset(cell.sweep()) + " " + film(worstFilm(unit)));
+        shortages(unit).ifPresent(lines::add);
         return lines;
     }
 
-    private static boolean starved(Unit unit, Figures f) {
-        return f.lube() < needed(unit);
+    /** Duty points besides the first at which lubrication gets less than it needs. */
+    private Optional<String> shortages(Unit unit) {
+        List<String> found = comparison.cells().stream()
+                .filter(cell -> cell.unit().build().equals(unit.build())
+                        && !cell.duty().name().equals(duty.name()))
+                .filter(cell -> cell.figures().filter(f -> starved(unit, f)).isPresent())
+                .map(cell -> cell.duty().name() + " ("
+                        + Quantity.FLOW.with(units, cell.figures().orElseThrow().lube()) + ")")
+                .toList();
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "  Of the " + Quantity.FLOW.with(units, Roles.of(unit).lubeNeeded())
+                                + " that it needs, lubrication also falls short at " + String.join(", ", found) + ".");
     }
 
-    private static double needed(Unit unit) {
-        return Roles.of(unit).lube().stream()
-                .mapToDouble(placed -> ((LubeBranch) placed.part()).neededFlow())
-                .sum();
+    /** The cell whose oil leaves the hub its thinnest film over all speeds; one in metal contact before any other. */
+    private Comparison.Cell worstFilm(Unit unit) {
+        String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
+        return comparison.cells().stream()
+                .filter(cell -> cell.unit().build().equals(unit.build()))
+                .min(Comparator.comparingDouble(
+                        cell -> cell.sweep().contactSpeeds().isEmpty()
+                                ? cell.sweep()
+                                        .thinnestFilm()
+                                        .map(state -> state.measure(hub, "least_film_m"))
+                                        .orElse(Double.POSITIVE_INFINITY)
+                                : -1))
+                .orElseThrow();
+    }
+
+    private static boolean starved(Unit unit, Figures f) {
+        return f.lube() < Roles.of(unit).lubeNeeded();
     }
 
     private String onset(SpeedSweep sweep) {
@@ -119,7 +144,8 @@ final class PlainWords {
     private String film(Comparison.Cell cell) {
         List<Double> contact = cell.sweep().contactSpeeds();
         if (!contact.isEmpty()) {
-            return "The hub bushing loses its film from " + Quantity.SPEED.number(units, contact.get(0)) + " to "
+            return "In the oil of " + cell.duty().name() + " the hub bushing loses its film from "
+                    + Quantity.SPEED.number(units, contact.get(0)) + " to "
                     + Quantity.SPEED.with(units, contact.get(contact.size() - 1)) + ": metal contact, film not known.";
         }
         Optional<State> thinnest = cell.sweep().thinnestFilm();
@@ -130,9 +156,11 @@ final class PlainWords {
         double film = thinnest.get().measure(hub, "least_film_m");
         double permissible = thinnest.get().measure(hub, "permissible_film_m");
         double at = thinnest.get().conditions().speed();
-        return "Its hub film is thinnest at " + Quantity.SPEED.with(units, at) + ": " + Quantity.FILM.with(units, film)
-                + (film < permissible ? ", under the " : ", over the ") + Quantity.FILM.number(units, permissible)
-                + " taken as permissible" + unloadNote(cell.sweep(), at) + ".";
+        return "Its hub film is thinnest in the oil of " + cell.duty().name() + ", at "
+                + Quantity.SPEED.with(units, at) + ": " + Quantity.FILM.with(units, film)
+                + (film < permissible ? ", TOO THIN for the " : ", above the ")
+                + Quantity.FILM.number(units, permissible)
+                + " allowed at least (assumed from roughness)" + unloadNote(cell.sweep(), at) + ".";
     }
 
     private String unloadNote(SpeedSweep sweep, double at) {
@@ -183,7 +211,8 @@ final class PlainWords {
             double lowest = before.rising().get(0).conditions().speed();
             return " Onset of regulation moves from " + Quantity.SPEED.number(units, was.getAsDouble())
                     + (was.getAsDouble() <= lowest ? " or below" : "") + " to "
-                    + Quantity.SPEED.with(units, is.getAsDouble()) + ".";
+                    + Quantity.SPEED.with(units, is.getAsDouble())
+                    + (is.getAsDouble() <= lowest ? " or below" : "") + ".";
         }
         if (was.isPresent() && is.isEmpty()) {
             return " It no longer regulates at any speed searched.";

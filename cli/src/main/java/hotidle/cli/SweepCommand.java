@@ -32,6 +32,22 @@ import picocli.CommandLine.Spec;
         description = "Solves a circuit over engine speed, rising and falling, and shows or draws what comes of it.")
 final class SweepCommand implements Callable<Integer> {
 
+    /** Sump temperatures between which a Walther line through 40 and 100 °C is taken as good (assumed) [°C]. */
+    private static final double COLDEST = -40;
+
+    private static final double HOTTEST = 160;
+
+    /** Limits of the options, those of a circuit file: speed [rev/s], set pressure [Pa], sump temperature [K]. */
+    private static final double MOST_SPEED = 20_000 / 60.0 + 1e-9;
+
+    private static final double LEAST_SET = 6894.757;
+    private static final double MOST_SET = 5000 * 6894.758;
+    private static final double COLDEST_ALLOWED = Oil.ZERO_CELSIUS - 60.001;
+    private static final double HOTTEST_ALLOWED = Oil.ZERO_CELSIUS + 250.001;
+
+    /** Speeds beyond this multiple of the fastest duty point are remarked on (assumed). */
+    private static final double FAR_BEYOND = 2.5;
+
     @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
     String circuit;
 
@@ -77,13 +93,18 @@ final class SweepCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        if (plot != null && speeds.size() < 2) {
+            throw new WrongInputException("hotidle: --plot needs a series of speeds; write --speed 400..4000/50rpm");
+        }
+        Choice.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         List<SpeedSweep> sweeps = new ArrayList<>();
         for (Unit unit : Circuits.units(described, builds)) {
-            Unit asked = set == null ? unit : SetPressure.of(unit, Choice.quantity("--set", set, Dimension.PRESSURE));
+            Unit asked = set == null ? unit : SetPressure.of(unit, setPressure());
             for (DutyPoint point : duties(asked)) {
                 sweeps.add(SpeedSweep.run(asked, point, speeds));
             }
         }
+        warnings(sweeps).forEach(spec.commandLine().getErr()::println);
         if (plot != null) {
             String leftOut = SweepPicture.write(described, sweeps, shared.units, plot);
             spec.commandLine().getErr().println("drawn: " + plot + leftOut);
@@ -102,13 +123,67 @@ final class SweepCommand implements Callable<Integer> {
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
     }
 
+    /** What was asked for beyond what the circuit or the oil's viscosity line is good for. */
+    private static List<String> warnings(List<SpeedSweep> sweeps) {
+        List<String> found = new ArrayList<>();
+        for (SpeedSweep sweep : sweeps) {
+            double sump = sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS;
+            if (sump < COLDEST || sump > HOTTEST) {
+                found.add(String.format(
+                        Locale.ROOT,
+                        "warning: %.0f degC lies outside %.0f to %.0f degC, where the oil's viscosity line can be trusted",
+                        sump,
+                        COLDEST,
+                        HOTTEST));
+            }
+            boolean relief = sweep.states().stream()
+                    .anyMatch(state -> Figures.of(sweep.unit(), state).reliefOpen());
+            if (relief) {
+                found.add("warning: " + sweep.unit().build()
+                        + ": the relief valve opens at some of these speeds; the line"
+                        + " is then held by it, not by the regulator");
+            }
+            double fastest = sweep.unit().duties().stream()
+                    .mapToDouble(DutyPoint::speed)
+                    .max()
+                    .orElseThrow();
+            double asked =
+                    sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
+            if (asked > FAR_BEYOND * fastest) {
+                found.add(String.format(
+                        Locale.ROOT,
+                        "warning: %.0f rpm is far beyond the circuit's fastest duty point, %.0f rpm",
+                        asked * 60,
+                        fastest * 60));
+            }
+        }
+        return found.stream().distinct().toList();
+    }
+
+    private static double temperature(String text) {
+        double asked = Choice.quantity("--temperature", text, Dimension.TEMPERATURE);
+        if (asked < COLDEST_ALLOWED) {
+            throw new WrongInputException(
+                    "hotidle: --temperature " + text + ": a temperature must lie between -60 and 250 degC");
+        }
+        return Choice.within("--temperature", text, asked, HOTTEST_ALLOWED, "-60 to 250 degC");
+    }
+
+    private double setPressure() {
+        double asked = Choice.quantity("--set", set, Dimension.PRESSURE);
+        if (asked < LEAST_SET) {
+            throw new WrongInputException("hotidle: --set " + set + ": a set pressure must lie between 1 and 5000 psi");
+        }
+        return Choice.within("--set", set, asked, MOST_SET, "1 to 5000 psi");
+    }
+
     private List<DutyPoint> duties(Unit unit) {
         DutyPoint named = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
         DutyPoint base = range == null ? named : Choice.inRange(unit, named, range);
         return temperatures.isEmpty()
                 ? List.of(base)
                 : temperatures.stream()
-                        .map(text -> Choice.at(base, Choice.quantity("--temperature", text, Dimension.TEMPERATURE)))
+                        .map(text -> Choice.at(base, temperature(text)))
                         .toList();
     }
 
@@ -216,7 +291,7 @@ final class SweepCommand implements Callable<Integer> {
         return List.of(
                 Quantity.PRESSURE.number(units, f.set()),
                 Quantity.PRESSURE.number(units, f.line()),
-                f.offSeat() ? "regulating" : "on seat",
+                f.regulator(),
                 f.secondary().word(),
                 Quantity.PRESSURE.number(units, f.charge()),
                 Quantity.FLOW.number(units, f.cooler()),

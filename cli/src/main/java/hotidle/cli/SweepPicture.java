@@ -13,6 +13,7 @@ import hotidle.study.Figures;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,6 +37,10 @@ final class SweepPicture {
      * @throws WrongInputException where the file's ending is neither png nor svg, or it cannot be written
      */
     static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new WrongInputException("hotidle: " + file + " cannot be drawn: there is no folder " + folder);
+        }
         List<Chart> charts = new ArrayList<>();
         charts.add(pressure(circuit, sweeps, units));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));

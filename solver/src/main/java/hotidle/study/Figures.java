@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
+import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import java.util.EnumMap;
@@ -32,6 +33,7 @@ import java.util.Set;
  * @param film          least film in the hub bushing [m], NaN where it is not known
  * @param metalContact  whether the hub's film is not known for metal touching
  * @param pumpPower     [W]
+ * @param reliefOpen    whether a relief valve has lifted
  */
 public record Figures(
         double set,
@@ -51,7 +53,8 @@ public record Figures(
         double hubLoad,
         double film,
         boolean metalContact,
-        double pumpPower) {
+        double pumpPower,
+        boolean reliefOpen) {
 
     /** What the second chamber of a double pump does. */
     public enum Secondary {
@@ -77,6 +80,9 @@ public record Figures(
 
     /** A check valve that passes less than this share of what the chamber displaces is shut. */
     private static final double SHUT = 1e-3;
+
+    /** A pump that fills less than this has a starved inlet. */
+    private static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */
     public static Figures of(Unit unit, State state) {
@@ -115,7 +121,17 @@ public record Figures(
                 state.measure(hub, "metal_contact") > 0,
                 roles.chambers().stream()
                         .mapToDouble(placed -> state.measure(placed.name(), "power_w"))
-                        .sum());
+                        .sum(),
+                unit.network().parts().stream()
+                        .filter(placed -> placed.part() instanceof ReliefValve)
+                        .anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
+    }
+
+    /** What the regulator does, in words; a lifted relief valve and a starved inlet come first, being the graver news. */
+    public String regulator() {
+        String works = offSeat ? "regulating" : "on its seat";
+        String relief = reliefOpen ? "relief open" : works;
+        return filling < FULL ? relief + ", inlet starved" : relief;
     }
 
     /** All oil lost to worn fits outside the pump [m³/s]. */
@@ -128,16 +144,19 @@ public record Figures(
         return offSeat && line >= set;
     }
 
+    /** Unloaded is a chamber off the line once the primary has oil to spare; until then it still carries part of the pressure. */
     private static Secondary secondary(Roles roles, State state, double position) {
         if (roles.secondary().isEmpty()) {
             return Secondary.NONE;
         }
         double swept = state.flow(roles.secondary().get().name() + ".delivery");
         double joining = state.flow(roles.check().orElseThrow().name());
-        if (joining < SHUT * swept) {
+        boolean spare = roles.bypass().map(opening -> opening.edge() < position).orElse(true);
+        if (joining < SHUT * swept && spare) {
             return Secondary.UNLOADED;
         }
-        boolean opened = roles.unloading().map(SpoolValve.Opening::edge).orElse(Double.POSITIVE_INFINITY) < position;
+        boolean opened = joining < SHUT * swept
+                || roles.unloading().map(SpoolValve.Opening::edge).orElse(Double.POSITIVE_INFINITY) < position;
         return opened ? Secondary.UNLOADING : Secondary.JOINED;
     }
 

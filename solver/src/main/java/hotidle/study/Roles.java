@@ -93,6 +93,13 @@ public record Roles(
         return (SpoolValve) regulator.part();
     }
 
+    /** What all lube branches need together [m³/s]. */
+    public double lubeNeeded() {
+        return lube.stream()
+                .mapToDouble(placed -> ((LubeBranch) placed.part()).neededFlow())
+                .sum();
+    }
+
     /** The opening that unloads the secondary to the pump's inlet. */
     public Optional<SpoolValve.Opening> unloading() {
         return secondary.flatMap(

@@ -274,7 +274,10 @@ public final class Units {
                 : dimension.words() + " needs its unit: " + String.join(", ", of(dimension));
         String mend = "write " + example(number, dimension);
         if (word.isEmpty()) {
-            return new Amount(0, "a number without its unit", rule, mend);
+            String either = dimension == Dimension.TEMPERATURE
+                    ? "write " + number + " degF or " + number + " degC, whichever is meant"
+                    : mend;
+            return new Amount(0, "a number without its unit", rule, either);
         }
         String wrong = known.isEmpty()
                 ? "and '" + word + "' is no unit of " + bare(dimension)
