@@ -1,6 +1,9 @@
 package hotidle.validation;
 
 import hotidle.law.Effectiveness;
+import hotidle.law.RatedPoint;
+import hotidle.oil.Oil;
+import hotidle.oil.OilAt;
 import java.util.List;
 
 /** Coolers: heat given off, flow against viscosity. */
@@ -28,7 +31,28 @@ final class CoolerRows {
                         "65.9",
                         "m",
                         length(),
-                        Sources.INCROPERA_READ.at("ex. 11.1")));
+                        Sources.INCROPERA_READ.at("ex. 11.1")),
+                Row.of(
+                                PART,
+                                "flow of a cooler loop at 48.3 °C",
+                                "0.6 gpm at 18.6 °C, same supply; a usual fluid of 34.0 and 7.4 mm²/s at 40 and 100 °C",
+                                "1.8",
+                                "gpm",
+                                0.6 * loop(48.3) / loop(18.6),
+                                Source.unnamed("acceptance table of a cooler flow tester", Source.Read.MEMORY))
+                        .withinShare(0.09, "9 %: the fluid is not stated and 0.6 gpm is rounded too"));
+    }
+
+    /** Flow through a laminar cooler at one supply pressure. */
+    private static double loop(double celsius) {
+        double kelvin = celsius + Oil.ZERO_CELSIUS;
+        Oil.Walther line = Oil.Walther.through(
+                new Oil.Point(40 + Oil.ZERO_CELSIUS, 34.0e-6), new Oil.Point(100 + Oil.ZERO_CELSIUS, 7.4e-6));
+        OilAt oil = new Oil("usual", line.a(), line.b(), 865, 0.65, 0, 0, 0).at(kelvin, OilAt.STANDARD_ATMOSPHERE);
+        return new RatedPoint(5e-5, 1e5, 0.03, 850, 0)
+                .loss()
+                .flow(3e5, oil.density(0), oil.viscosity())
+                .q();
     }
 
     private static double length() {
