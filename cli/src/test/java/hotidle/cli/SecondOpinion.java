@@ -271,7 +271,10 @@ final class SecondOpinion {
         disc(outlet, inlet, face.inner(), face.outer(), (gap(face.fit()) + opened) / 2, face.sector(), face.faces());
         PumpChamber.Tip tip = pump.tip();
         double h = gap(tip.fit()) / 2 + opened;
-        move(inlet, outlet, density(p(inlet)) * filling * PI * tip.fit().inner() * turns * h * tip.width() / 2);
+        move(
+                inlet,
+                outlet,
+                density(p(inlet)) * filling * PI * tip.fit().inner() * turns * (gap(tip.fit()) / 2) * tip.width() / 2);
         double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
         flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
         area(outlet, inlet, pump.orificeArea(), SHARP);
@@ -288,7 +291,8 @@ final class SecondOpinion {
             double root = Math.hypot(underlap, c);
             double width = PI * opening.fit().outer() * opening.share();
             double clear = Math.hypot((root + underlap) / 2, c);
-            double overlap = (root - underlap) / 2;
+            double rounded = underlap > 0 ? c * c / 2 / (root + underlap) : (root - underlap) / 2;
+            double overlap = rounded / (1 + Math.pow(c / rounded, 2));
             double factor = 1 + 1.5 * opening.eccentricity() * opening.eccentricity();
             double viscous = 12 * overlap / (width * factor * c * c * c) + 32 / PI / (width * clear * clear);
             double kinetic = 0.5 / Math.pow(opening.discharge() * width * clear, 2);

@@ -147,13 +147,9 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
 
             double opened = opened(in);
             Slip slip = slip(opened);
-            double carried = oil.density(inlet) * filling * dragged(opened);
-            double byHeight = opened > 0 ? pump.opening / (tipClearance + opened) * carried : 0;
-            out.move(INLET, OUTLET, carried);
-            out.moveSlope(
-                    INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * dragged(opened) - byHeight);
-            out.moveSlope(INLET, OUTLET, in.port(OUTLET), byHeight);
-            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * dragged(opened));
+            out.move(INLET, OUTLET, oil.density(inlet) * filling * dragged());
+            out.moveSlope(INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * dragged());
+            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * dragged());
 
             open(in, out, slip.face, opened > 0 ? pump.opening / (faceGap + opened) : 0);
             open(in, out, slip.tip, opened > 0 ? pump.opening / (tipClearance + opened) : 0);
@@ -173,10 +169,10 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
             }
         }
 
-        /** Oil that the tips drag forward where the chamber is full [m³/s]. */
-        private double dragged(double opened) {
+        /** Oil that the tips drag forward where the chamber is full [m³/s]; what pressure opens is left out, a few per cent of it. */
+        private double dragged() {
             double surface = Math.PI * pump.tip.fit.inner() * speed;
-            return surface * Math.max(tipClearance + opened, 0) * pump.tip.width / 2;
+            return surface * Math.max(tipClearance, 0) * pump.tip.width / 2;
         }
 
         private double opened(Reading in) {
@@ -194,7 +190,7 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
         public List<Stream> streams(Reading in) {
             double swept = pump.displacement * speed * in.signal(0);
             Slip slip = slip(opened(in));
-            double carried = dragged(opened(in)) * in.signal(0);
+            double carried = dragged() * in.signal(0);
             Stream face = Stream.through("face-slip", in, OUTLET, INLET, slip.face, oil);
             Stream tip = Stream.through("tip-slip", in, OUTLET, INLET, slip.tip, oil);
             Stream mesh = Stream.through("mesh-slip", in, OUTLET, INLET, slip.orifice, oil);

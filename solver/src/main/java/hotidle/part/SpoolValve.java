@@ -22,9 +22,9 @@ import java.util.Set;
  *            before it, in series, an annular gap of the overlap's length, {@link Slot}
  * Flow force 2·Cd·Cv·cos 69°·A·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
  *            which is the whole of it at any opening that matters.
- * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), overlap = ½·(√(s² + c²) − s): an edge rounded over the
- *            clearance. Value and all slopes are continuous; at s = 10·c the opening is 0.25 % too large, at s = −10·c the
- *            overlap 0.25 % too long.
+ * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), b = ½·(√(s² + c²) − s), overlap b³/(b² + c²): an edge rounded over
+ *            the clearance. Value and first slopes are continuous. At s = 10·c the opening is 0.25 % too large, at s = −10·c the
+ *            overlap 0.7 % too short; past s = c the overlap adds less than 2 % to the slit's viscous loss.
  * </pre>
  *
  * @param ports    names of the ports
@@ -300,10 +300,16 @@ public record SpoolValve(
         static Edge at(Opening opening, double c, double s) {
             double width = opening.width();
             double root = Math.sqrt(s * s + c * c);
-            double open = (root + s) / 2;
+            // each of the two is c²/4 over the other, which keeps the digits of the smaller one
+            double larger = (root + Math.abs(s)) / 2;
+            double smaller = c * c / (4 * larger);
+            double open = s >= 0 ? larger : smaller;
             double openSlope = open / root;
-            double overlap = (root - s) / 2;
-            double overlapSlope = -overlap / root;
+            double rounded = s >= 0 ? smaller : larger;
+            double squares = rounded * rounded + c * c;
+            double overlap = rounded * rounded * rounded / squares;
+            double overlapSlope =
+                    -rounded / root * (rounded * rounded * (rounded * rounded + 3 * c * c)) / (squares * squares);
             double area = opening.uncovered(open);
             double areaSlope = opening.chord(open) * openSlope;
             double whole = Math.hypot(area, width * c);

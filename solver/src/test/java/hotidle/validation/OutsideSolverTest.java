@@ -337,7 +337,8 @@ class OutsideSolverTest {
     /** An annular gap of the overlap's length, then a slit's creeping and the opening's kinetic drop. */
     private static double bypass(double line, double x) {
         double width = Math.PI * (LAND + 2 * CLEARANCE);
-        double overlap = open(x) - (x - EDGE);
+        double rounded = open(x) - (x - EDGE);
+        double overlap = Math.pow(rounded, 3) / (rounded * rounded + CLEARANCE * CLEARANCE);
         double cube = Math.pow(CLEARANCE, 3) * (1 + 1.5 * LAND_ECCENTRICITY * LAND_ECCENTRICITY);
         double slit = 32 / Math.PI / (width * Math.pow(whole(x) / width, 2));
         return through(line, series(12 * overlap / (width * cube) + slit, 1 / (2 * Math.pow(DISCHARGE * whole(x), 2))));
