@@ -18,8 +18,6 @@ package hotidle.law;
  */
 public record PipeLoss(double diameter, double length, double roughness, double losses) implements Restriction {
 
-    private static final int MOST_STEPS = 200;
-
     /** Below this Reynolds number the turbulent terms are lost in rounding, and would overflow further down. */
     private static final double CREEPING = 1;
 
@@ -29,36 +27,12 @@ public record PipeLoss(double diameter, double length, double roughness, double 
         double size = Math.abs(drop);
         double q = laminar * size;
         if (q > 0) {
-            q = solve(size, q, density, viscosity);
+            q = Inverse.flow(size, q, at -> dropAt(at, density, viscosity));
         }
         double[] at = dropAt(q, density, viscosity);
         double slope = q > 0 ? 1 / at[1] : laminar;
         double sign = Math.signum(drop);
         return new Flow(sign * q, slope, 0, 0, -sign * at[3] * slope, -sign * at[2] * slope);
-    }
-
-    private double solve(double drop, double upper, double density, double viscosity) {
-        double low = 0;
-        double high = upper;
-        double q = upper;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double[] at = dropAt(q, density, viscosity);
-            double miss = at[0] - drop;
-            if (miss > 0) {
-                high = q;
-            } else {
-                low = q;
-            }
-            double next = q - miss / at[1];
-            if (!(next > low && next < high)) {
-                next = (low + high) / 2;
-            }
-            if (Math.abs(next - q) <= 1e-16 * q || next == low || next == high) {
-                return next;
-            }
-            q = next;
-        }
-        return q;
     }
 
     /** Drop at a flow q ≥ 0, and its slopes by flow, density and viscosity. */

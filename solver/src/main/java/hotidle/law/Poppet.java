@@ -21,6 +21,17 @@ public record Poppet(
         double seat, double springRate, double preload, double stop, double dischargeCoefficient, SeriesLoss leak)
         implements Restriction {
 
+    public Poppet {
+        if (!(seat > 0 && springRate > 0 && preload >= 0 && stop > 0)) {
+            throw new IllegalArgumentException("a poppet needs seat " + seat + " m, spring rate " + springRate
+                    + " N/m and lift " + stop + " m above zero, and preload " + preload + " N not below it");
+        }
+        if (!(dischargeCoefficient >= 0.3 && dischargeCoefficient <= 1)) {
+            throw new IllegalArgumentException(
+                    "discharge coefficient is " + dischargeCoefficient + " and must lie between 0.3 and 1");
+        }
+    }
+
     @Override
     public Flow flow(double drop, double density, double viscosity) {
         Flow past = leak.flow(drop, density, viscosity);

@@ -23,7 +23,6 @@ public record ShortTube(double diameter, double length) implements Restriction {
     public static final double SHORTEST = 0.5;
 
     private static final double SEAM = 0.015;
-    private static final int MOST_STEPS = 200;
 
     @Override
     public Flow flow(double drop, double density, double viscosity) {
@@ -32,36 +31,13 @@ public record ShortTube(double diameter, double length) implements Restriction {
         if (size == 0) {
             return new Flow(0, poiseuille, 0, 0, 0, 0);
         }
-        double q = solve(size, poiseuille * size, density, viscosity);
+        // never more than Poiseuille's flow, nor than that of the least kinetic share, 1.5 heads
+        double area = Math.PI * diameter * diameter / 4;
+        double most = Math.min(poiseuille * size, area * Math.sqrt(2 * size / (1.5 * density)));
+        double q = Inverse.flow(size, most, at -> dropAt(at, density, viscosity));
         double[] at = dropAt(q, density, viscosity);
         double sign = Math.signum(drop);
         return new Flow(sign * q, 1 / at[1], 0, 0, -sign * at[3] / at[1], -sign * at[2] / at[1]);
-    }
-
-    /** The kinetic share is at least that of 1.5 heads, so this flow is never exceeded, nor that of Poiseuille. */
-    private double solve(double drop, double laminar, double density, double viscosity) {
-        double area = Math.PI * diameter * diameter / 4;
-        double high = Math.min(laminar, area * Math.sqrt(2 * drop / (1.5 * density)));
-        double low = 0;
-        double q = high;
-        for (int step = 0; step < MOST_STEPS; step++) {
-            double[] at = dropAt(q, density, viscosity);
-            double miss = at[0] - drop;
-            if (miss > 0) {
-                high = q;
-            } else {
-                low = q;
-            }
-            double next = q - miss / at[1];
-            if (!(next > low && next < high)) {
-                next = (low + high) / 2;
-            }
-            if (Math.abs(next - q) <= 1e-16 * q || next == low || next == high) {
-                return next;
-            }
-            q = next;
-        }
-        return q;
     }
 
     /** Drop at a flow above zero, and its slopes by flow, density and viscosity. */

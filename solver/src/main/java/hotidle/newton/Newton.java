@@ -1,7 +1,6 @@
 package hotidle.newton;
 
 import hotidle.part.Form;
-import java.util.Arrays;
 
 /**
  * Newton's method with a line search, and the time steps of the fallback, on one set of equations.
@@ -317,9 +316,4 @@ final class Newton {
      * @param imbalance largest imbalance of any node [kg/s]
      */
     record Worst(double share, int unknown, double imbalance) {}
-
-    @Override
-    public String toString() {
-        return "Newton" + Arrays.toString(residual);
-    }
 }

@@ -9,14 +9,6 @@ import java.util.List;
  */
 public record CheckValve(Poppet poppet) implements Part {
 
-    public CheckValve {
-        Check.positive("seat diameter", poppet.seat());
-        Check.positive("spring rate", poppet.springRate());
-        Check.notNegative("spring preload", poppet.preload());
-        Check.positive("largest lift", poppet.stop());
-        Check.within("discharge coefficient", poppet.dischargeCoefficient(), 0.3, 1);
-    }
-
     @Override
     public Form form() {
         return Form.THROUGH;

@@ -8,14 +8,6 @@ import hotidle.law.Poppet;
  */
 public record ReliefValve(Poppet poppet) implements Part {
 
-    public ReliefValve {
-        Check.positive("seat diameter", poppet.seat());
-        Check.positive("spring rate", poppet.springRate());
-        Check.notNegative("spring preload", poppet.preload());
-        Check.positive("largest lift", poppet.stop());
-        Check.within("discharge coefficient", poppet.dischargeCoefficient(), 0.3, 1);
-    }
-
     @Override
     public Form form() {
         return Form.THROUGH;

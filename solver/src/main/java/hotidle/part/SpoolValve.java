@@ -99,6 +99,11 @@ public record SpoolValve(
             return holes > 0 ? holes * holeDiameter : Math.PI * fit.outer() * share;
         }
 
+        /** Flow force over area and drop, 2·Cd·Cv·cos 69° [-]. */
+        private double jet() {
+            return 2 * discharge * VELOCITY * JET_COSINE;
+        }
+
         /** Area uncovered [m²] by an opening a > 0 [m]: a strip of the ring, or a segment of each hole. */
         private double uncovered(double a) {
             if (holes == 0) {
@@ -230,8 +235,8 @@ public record SpoolValve(
             out.moveSlope(opening.from, opening.to, in.own(0), sign * density * byOpening);
 
             // force = g·D with g = 2·Cd·Cv·cos 69°·A and D = kinetic·ρ·q², the kinetic share of the drop
-            double g = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.area;
-            double gSlope = 2 * opening.discharge * VELOCITY * JET_COSINE * edge.areaSlope;
+            double g = opening.jet() * edge.area;
+            double gSlope = opening.jet() * edge.areaSlope;
             double q = flow.q();
             double head = edge.kinetic * density * q * q;
             double byFlow = 2 * edge.kinetic * density * q;
@@ -269,16 +274,7 @@ public record SpoolValve(
                 double q = edge.loss()
                         .flow(in.pressure(opening.from) - in.pressure(opening.to), density, oil.viscosity(mean))
                         .q();
-                flowForce += sign
-                        * 2
-                        * opening.discharge
-                        * VELOCITY
-                        * JET_COSINE
-                        * edge.area
-                        * edge.kinetic
-                        * density
-                        * q
-                        * q;
+                flowForce += sign * opening.jet() * edge.area * edge.loss().kineticDrop(q, density);
             }
             return List.of(
                     new Measure("position_m", in.state(0)),

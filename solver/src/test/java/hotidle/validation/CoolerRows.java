@@ -31,7 +31,7 @@ final class CoolerRows {
                         "65.9",
                         "m",
                         length(),
-                        Sources.INCROPERA_READ.at("ex. 11.1")),
+                        Sources.INCROPERA.at("ex. 11.1; the coefficient of 38.1 too")),
                 Row.of(
                                 PART,
                                 "flow of a cooler loop at 48.3 °C",

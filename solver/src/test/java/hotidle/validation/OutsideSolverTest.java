@@ -38,6 +38,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /**
  * Small circuits solved twice: by our network, and from residuals written out here and handed to Commons Math. The formulas are written
  * again, from the sources that the laws name, so that assembly, slopes and Newton are checked and slips in a law show.
+ * Past 300 lines, since four circuits are written twice each.
  */
 class OutsideSolverTest {
 

@@ -13,7 +13,6 @@ final class Sources {
     static final Source SCHASCHKE = found("C. Schaschke, Fluid Mechanics: Worked Examples for Engineers");
     static final Source INCROPERA = memory(
             "F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine, Fundamentals of Heat and Mass Transfer");
-    static final Source INCROPERA_READ = found(INCROPERA.text());
     static final Source CENGEL_CIMBALA = found("Y. A. Çengel, J. M. Cimbala, Fluid Mechanics");
     static final Source VENNARD = found("J. K. Vennard, Elementary Fluid Mechanics");
     static final Source KHURMI = found("R. S. Khurmi, J. K. Gupta, Theory of Machines");
