@@ -27,7 +27,9 @@ import hotidle.part.FaceGap;
 import hotidle.part.Filter;
 import hotidle.part.Fit;
 import hotidle.part.FlatGap;
+import hotidle.part.Lining;
 import hotidle.part.LubeBranch;
+import hotidle.part.OilRing;
 import hotidle.part.Orifice;
 import hotidle.part.Part;
 import hotidle.part.Passage;
@@ -42,6 +44,7 @@ import hotidle.part.SpoolValve;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -115,7 +118,7 @@ class EveryKindTest {
                 Setting.Lockup.OFF, new RatedPoint(1e-4, 0.3e5, 0.005, 820, 0.8),
                 Setting.Lockup.SLIPPING, new RatedPoint(1e-4, 2e5, 0.005, 800, 0.5),
                 Setting.Lockup.ON, new RatedPoint(1e-5, 5e5, 0.005, 820, 0.5));
-        assertEquals(new Converter(losses, THIRTY_PSI, 0.03, 0.12, 1, 0.12), part("converter"));
+        assertEquals(new Converter(losses, THIRTY_PSI, 0.03, 0.12, 1, 0.12, 1.2), part("converter"));
     }
 
     @Test
@@ -188,7 +191,10 @@ class EveryKindTest {
         assertEquals(
                 new LubeBranch(new AnnularGap(bore(0.03508, 0.035), 0.025, 0.5), 0.3e-3 / 60).outlet(),
                 ((LubeBranch) part("rear")).outlet());
-        assertEquals(new Clutch(0.015, 900, 14, 0.065, 0.082, 0.12, 0.16, 2e-6, 0.002, 0), part("low-clutch"));
+        Clutch.Piston piston = new Clutch.Piston(
+                0.015, 900, Optional.of(new OilRing(0.055, 0.0885, 0.05)), Optional.of(new OilRing(0.06, 0.085, 0.06)));
+        Lining lining = new Lining(14, 0.065, 0.082, 0.12, 0.12, true);
+        assertEquals(new Clutch(piston, lining, 1.2, new Clutch.Seal(0.16, 2e-6, 0.002, 0)), part("low-clutch"));
     }
 
     @Test

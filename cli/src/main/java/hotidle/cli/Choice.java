@@ -61,6 +61,7 @@ final class Choice {
                 duty.lockup(),
                 duty.engineTorque(),
                 duty.torqueRatio(),
+                duty.speedRatio(),
                 duty.temperatures(),
                 duty.commands());
     }
@@ -76,6 +77,7 @@ final class Choice {
                 duty.lockup(),
                 duty.engineTorque(),
                 duty.torqueRatio(),
+                duty.speedRatio(),
                 duty.temperatures().entrySet().stream()
                         .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
                 duty.commands());

@@ -202,13 +202,13 @@ final class SecondOpinion {
             slot(
                     from,
                     to,
-                    PI * clutch.sealDiameter(),
-                    Math.pow(clutch.sealGap(), 3),
-                    clutch.sealGap(),
-                    clutch.sealLength(),
+                    PI * clutch.seal().diameter(),
+                    Math.pow(clutch.seal().gap(), 3),
+                    clutch.seal().gap(),
+                    clutch.seal().length(),
                     1);
-            if (clutch.bleed() > 0) {
-                hole(from, to, clutch.bleed(), 0, 0.7, 1);
+            if (clutch.seal().bleed() > 0) {
+                hole(from, to, clutch.seal().bleed(), 0, 0.7, 1);
             }
         } else if (part instanceof Bushing bushing) {
             double e = state.get("states").get(placed.name() + ".eccentricity").doubleValue();

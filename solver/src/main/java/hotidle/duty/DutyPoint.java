@@ -2,6 +2,7 @@ package hotidle.duty;
 
 import hotidle.part.Setting;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A point of duty at which a unit is judged.
@@ -13,6 +14,7 @@ import java.util.Map;
  * @param lockup       lockup state
  * @param engineTorque [N·m]
  * @param torqueRatio  turbine torque over engine torque [-]
+ * @param speedRatio   turbine speed over engine speed [-]; empty where it is not given
  * @param temperatures of each region [K]
  * @param commands     pilot pressure asked of solenoids other than the one of the line command [Pa]
  */
@@ -24,11 +26,24 @@ public record DutyPoint(
         Setting.Lockup lockup,
         double engineTorque,
         double torqueRatio,
+        OptionalDouble speedRatio,
         Map<String, Double> temperatures,
         Map<String, Double> commands) {
 
     public DutyPoint {
         temperatures = Map.copyOf(temperatures);
         commands = Map.copyOf(commands);
+    }
+
+    /** Turbine speed [rev/s]: as given, the engine's with lockup on, otherwise not known. */
+    public OptionalDouble turbineSpeed() {
+        return speedRatio.isPresent()
+                ? OptionalDouble.of(speedRatio.getAsDouble() * speed)
+                : lockup == Setting.Lockup.ON ? OptionalDouble.of(speed) : OptionalDouble.empty();
+    }
+
+    /** Torque on the turbine [N·m]. */
+    public double turbineTorque() {
+        return engineTorque * torqueRatio;
     }
 }

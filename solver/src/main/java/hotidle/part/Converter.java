@@ -10,7 +10,8 @@ import java.util.Map;
  *
  * <pre>
  * Loss       a rated point between the two sides, one for each lockup state; {@link RatedPoint}
- * Capacity   T = μ·z·r·A·(p_apply − p_release), never below zero
+ * Capacity   T = μ·z·r·A·(p_apply − p_release), never below zero; the oil on both sides of a locked piston turns at one speed, so
+ *            that its head cancels
  * </pre>
  *
  * @param losses         rated point for each lockup state
@@ -19,6 +20,7 @@ import java.util.Map;
  * @param lockupRadius   r, mean radius of its lining [m]
  * @param lockupSurfaces z
  * @param friction       μ [-]
+ * @param factor         torque that the lockup should carry over the torque asked of it [-]
  */
 public record Converter(
         Map<Setting.Lockup, RatedPoint> losses,
@@ -26,7 +28,8 @@ public record Converter(
         double lockupArea,
         double lockupRadius,
         int lockupSurfaces,
-        double friction)
+        double friction,
+        double factor)
         implements Part {
 
     private static final Form FORM = new Form(List.of("release", "apply"), List.of(), List.of());
@@ -41,6 +44,17 @@ public record Converter(
         Check.notNegative("lockup radius", lockupRadius);
         Check.within("lockup surfaces", lockupSurfaces, 1, 12);
         Check.within("coefficient of friction", friction, 0.01, 1);
+        Check.within("capacity factor", factor, 0.1, 10);
+    }
+
+    /** Torque over apply less release pressure [m³]. */
+    private double torqueArm() {
+        return friction * lockupSurfaces * lockupRadius * lockupArea;
+    }
+
+    /** Apply less release pressure with which the lockup carries a torque [N·m] times its capacity factor [Pa]. */
+    public double dropFor(double torque) {
+        return factor * torque / torqueArm();
     }
 
     @Override
@@ -65,7 +79,7 @@ public record Converter(
             @Override
             public List<Measure> measures(Reading in) {
                 double drop = in.pressure(1) - in.pressure(0);
-                double capacity = friction * lockupSurfaces * lockupRadius * lockupArea * Math.max(drop, 0);
+                double capacity = torqueArm() * Math.max(drop, 0);
                 return List.of(
                         new Measure("charge_pa", Math.max(in.pressure(0), in.pressure(1))),
                         new Measure("apply_less_release_pa", drop),

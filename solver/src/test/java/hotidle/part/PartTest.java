@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.law.Effectiveness;
 import hotidle.law.RatedPoint;
@@ -9,6 +10,7 @@ import hotidle.oil.OilAt;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -44,10 +46,45 @@ class PartTest {
     /** New linings press evenly: ⅔·(0.12³ − 0.06³)/(0.12² − 0.06²) = 93.33 mm, where worn-in ones have 90 mm. */
     @Test
     void newLiningsCarryMoreThanWornInOnes() {
-        Clutch clutch = new Clutch(0.01, 500, 4, 0.060, 0.120, 0.3, 0.1, 1e-6, 1e-3, 0);
-        assertEquals(0.3 * 4 * 0.0933333 * (5e5 * 0.01 - 500), clutch.capacity(5e5), 0.01);
-        assertEquals(0.09, clutch.meanRadius(true), 1e-12);
-        assertEquals(0, clutch.capacity(4e4));
+        Clutch clutch = clutch(new Lining(4, 0.060, 0.120, 0.3, 0.25, false), 0.01);
+        assertEquals(0.3 * 4 * 0.0933333 * (5e5 * 0.01 - 500), clutch.capacity(5e5, 0, false), 0.01);
+        assertEquals(0.25 * 4 * 0.0933333 * (5e5 * 0.01 - 500), clutch.capacity(5e5, 0, true), 0.01);
+        assertEquals(0.09, new Lining(4, 0.060, 0.120, 0.3, 0.25, true).meanRadius(), 1e-12);
+        assertEquals(0, clutch.capacity(4e4, 0, false));
+    }
+
+    private static Clutch clutch(Lining lining, double area) {
+        return new Clutch(Clutch.Piston.plain(area, 500), lining, 1.2, new Clutch.Seal(0.1, 1e-6, 1e-3, 0));
+    }
+
+    /**
+     * By hand, 150 cm2 and 900 kPa less 500 N of spring: 13 000 N; 15 % more area: 15 525 N of pressure, 15 025 N of clamping, so
+     * 15.58 % more torque, more than the area for the spring takes the same.
+     */
+    @Test
+    void fifteenPerCentMorePistonGivesFifteenPerCentMorePressureForce() {
+        Lining lining = new Lining(14, 0.065, 0.0825, 0.12, 0.12, true);
+        double before = clutch(lining, 0.015).capacity(0.9e6, 0, false);
+        double after = clutch(lining, 0.015 * 1.15).capacity(0.9e6, 0, false);
+        assertEquals(0.12 * 14 * 0.07375 * (13_500 - 500), before, 1e-9);
+        assertEquals(0.12 * 14 * 0.07375 * (15_525 - 500), after, 1e-9);
+        assertEquals(1.15, (after / lining.torqueArm(false) + 500) / (before / lining.torqueArm(false) + 500), 1e-12);
+    }
+
+    /** A torque asked at the pressure that is needed for it is the capacity less the factor. */
+    @Test
+    void pressureNeededIsWhereTheCapacityIsTheTorqueTimesItsFactor() {
+        OilRing ring = new OilRing(0.05, 0.09, 0.04);
+        Clutch clutch = new Clutch(
+                new Clutch.Piston(0.015, 900, Optional.of(ring), Optional.of(new OilRing(0.05, 0.085, 0.045))),
+                new Lining(12, 0.06, 0.08, 0.12, 0.13, true),
+                1.3,
+                new Clutch.Seal(0.1, 1e-6, 1e-3, 0));
+        double head = clutch.head(800, 40);
+        assertTrue(head > 0 && head < ring.force(800, 40), "a balance chamber takes off part of " + head);
+        for (boolean slipping : new boolean[] {false, true}) {
+            assertEquals(1.3 * 700, clutch.capacity(clutch.pressureFor(700, head, slipping), head, slipping), 1e-9);
+        }
     }
 
     /** Both ends of counterflow: NTU/(1 + NTU) at equal capacity rates, 1 − exp(−NTU) where one side does not change. */

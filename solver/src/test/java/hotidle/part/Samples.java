@@ -196,16 +196,14 @@ public final class Samples {
 
     private Clutch clutch() {
         return new Clutch(
-                decades(5e-3, 2e-2),
-                between(300, 2000),
-                2 * random.nextInt(2, 8),
-                0.06,
-                0.08,
-                between(0.11, 0.15),
-                decades(0.05, 0.15),
-                decades(1e-6, 2e-5),
-                2e-3,
-                random.nextBoolean() ? 0 : decades(2e-4, 8e-4));
+                Clutch.Piston.plain(decades(5e-3, 2e-2), between(300, 2000)),
+                new Lining(2 * random.nextInt(2, 8), 0.06, 0.08, between(0.11, 0.15), 0.12, random.nextBoolean()),
+                1.2,
+                new Clutch.Seal(
+                        decades(0.05, 0.15),
+                        decades(1e-6, 2e-5),
+                        2e-3,
+                        random.nextBoolean() ? 0 : decades(2e-4, 8e-4)));
     }
 
     private Converter converter() {
@@ -215,6 +213,7 @@ public final class Samples {
                 0.03,
                 0.12,
                 1,
-                0.12);
+                0.12,
+                1.2);
     }
 }

@@ -135,8 +135,17 @@ public final class TenNodes {
                 new Curve(List.of(new Curve.Point(0, 150 * PSI))),
                 new Curve(List.of(new Curve.Point(60 * PSI, 0), new Curve.Point(180 * PSI, 80 * PSI))));
         Map<String, Double> temperatures = Map.of("sump", 110 + CELSIUS, "film", 125 + CELSIUS);
-        DutyPoint idle =
-                new DutyPoint("hot-idle", "", 650 / 60.0, "first", Setting.Lockup.OFF, 40, 1.8, temperatures, Map.of());
+        DutyPoint idle = new DutyPoint(
+                "hot-idle",
+                "",
+                650 / 60.0,
+                "first",
+                Setting.Lockup.OFF,
+                40,
+                1.8,
+                OptionalDouble.empty(),
+                temperatures,
+                Map.of());
         Unit unit = new Unit(
                 "ten-nodes",
                 "wear " + wear,

@@ -2,7 +2,8 @@ package hotidle.validation;
 
 import static hotidle.validation.Trade.MINUTE;
 
-import hotidle.part.Clutch;
+import hotidle.part.Lining;
+import hotidle.part.OilRing;
 import java.util.List;
 
 /** Clutches: capacity of worn-in linings, the oil's own rotation. */
@@ -36,23 +37,23 @@ final class ClutchRows {
                         "900 kg/m³, 0.2 m, free surface at 0.16 m, 19.6 rad/s",
                         "56.3",
                         "N",
-                        Clutch.centrifugalForce(900, 19.6 / (2 * Math.PI), 0.16, 0.2, 0.16),
+                        new OilRing(0.16, 0.2, 0.16).force(900, 19.6 / (2 * Math.PI)),
                         Source.found("J. F. Douglas, J. M. Gasiorek, J. A. Swaffield, Fluid Mechanics, ex. 6.9")));
     }
 
-    private static Clutch clutch(int surfaces, double inner, double outer) {
-        return new Clutch(0.01, 0, surfaces, inner, outer, 0.3, 0.1, 1e-6, 1e-3, 0);
+    private static Lining lining(int surfaces, double inner, double outer) {
+        return new Lining(surfaces, inner, outer, 0.3, 0.3, true);
     }
 
     private static double power() {
-        Clutch clutch = clutch(2, 0.100, 0.150);
+        Lining lining = lining(2, 0.100, 0.150);
         double force = 2 * Math.PI * 0.1e6 * 0.100 * (0.150 - 0.100);
-        return 0.3 * 2 * clutch.meanRadius(true) * force * 2 * Math.PI * 2500 / MINUTE / 1e3;
+        return lining.torqueArm(true) * force * 2 * Math.PI * 2500 / MINUTE / 1e3;
     }
 
     private static double pressure() {
-        Clutch clutch = clutch(4, 0.060, 0.120);
-        double force = 25e3 / (2 * Math.PI * 1575 / MINUTE) / (0.3 * 4 * clutch.meanRadius(true));
+        double force =
+                25e3 / (2 * Math.PI * 1575 / MINUTE) / lining(4, 0.060, 0.120).torqueArm(false);
         return force / (2 * Math.PI * 0.060 * (0.120 - 0.060)) / 1e6;
     }
 }

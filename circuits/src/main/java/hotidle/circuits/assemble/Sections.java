@@ -130,6 +130,7 @@ public final class Sections {
                 Setting.Lockup.valueOf(duty.word("lockup").toUpperCase(Locale.ROOT)),
                 duty.number("engine-torque"),
                 duty.number("torque-ratio"),
+                duty.numberIf("turbine-speed-ratio"),
                 duty.numbers("temperatures"),
                 duty.numbers("commands"));
     }

@@ -51,7 +51,8 @@ final class ConverterWords {
                     Key.count("lockup-surfaces", "its rubbing surfaces")
                             .byDefault("1", "one lining (common practice)")
                             .allowed("1", "12"),
-                    ClutchWords.friction()),
+                    ClutchWords.friction(),
+                    ClutchWords.factor()),
             (given, around) -> make(given),
             physics());
 
@@ -83,6 +84,7 @@ final class ConverterWords {
                 given.number("lockup-area"),
                 given.number("lockup-radius"),
                 given.count("lockup-surfaces"),
-                given.number("friction"));
+                given.number("friction"),
+                given.number("capacity-factor"));
     }
 }

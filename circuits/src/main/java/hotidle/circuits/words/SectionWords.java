@@ -131,6 +131,13 @@ public final class SectionWords {
                             .byDefault("1", "coupled (assumed)")
                             .allowed("0", "10")
                             .usual("0.9", "3"),
+                    Key.quantity(
+                                    "turbine-speed-ratio",
+                                    Dimension.RATIO,
+                                    "turbine speed over engine speed; left out: 1 with lockup on, otherwise not known")
+                            .optional()
+                            .allowed("0", "2")
+                            .usual("0", "1.1"),
                     Key.of(
                                     "temperatures",
                                     new Type.PerName(Names.REGION, Dimension.TEMPERATURE),
