@@ -107,6 +107,15 @@ final class CircuitAssembly {
 
     private void needReason(Given build) {
         for (String key : List.of("set-pressure", "command")) {
+            if (build.has(key) && !file.keys().contains("command")) {
+                build.error(
+                        key,
+                        "has a " + key + " in a circuit that is not commanded",
+                        "only a circuit with a command has a set pressure",
+                        "add command: to the circuit, or leave out " + key);
+            }
+        }
+        for (String key : List.of("set-pressure", "command")) {
             if (build.has(key) && build.text("because").isEmpty()) {
                 build.error(
                         key,
@@ -149,14 +158,15 @@ final class CircuitAssembly {
             Structure.check(root, all);
         }
         List<DutyPoint> duties = Sections.duties(root, all, scope, new Used());
-        if (problems.anyError() || oil.isEmpty() || command.isEmpty()) {
+        if (problems.anyError() || oil.isEmpty()) {
             return Optional.empty();
         }
-        Command tables = command.get();
+        Optional<Command> tables = command;
         Optional<Given> pressed = Optional.empty();
         for (Given build : chain) {
             if (build.group("command").isPresent()) {
-                tables = Sections.withTables(tables, build.group("command").get());
+                Given other = build.group("command").get();
+                tables = tables.map(now -> Sections.withTables(now, other));
                 pressed = Optional.empty();
             }
             pressed = build.has("set-pressure") ? Optional.of(build) : pressed;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
+import hotidle.duty.Tap;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
@@ -91,7 +92,9 @@ final class CompareCommand implements Callable<Integer> {
                         .append(build.about())
                         .append("\n"));
         for (DutyPoint duty : comparison.duties()) {
-            text.append("\n").append(title(duty)).append("\n");
+            text.append("\n")
+                    .append(title(duty, comparison.units().get(0).commanded().isPresent()))
+                    .append("\n");
             text.append(table(comparison, duty).aligned());
         }
         text.append("\nIn plain words\n");
@@ -101,8 +104,14 @@ final class CompareCommand implements Callable<Integer> {
         return text.toString();
     }
 
-    private String title(DutyPoint duty) {
-        return duty.name() + " (" + duty.about() + "): " + Quantity.SPEED.with(shared.units, duty.speed()) + ", "
+    private String title(DutyPoint duty, boolean commanded) {
+        String name = duty.name() + (duty.about().isEmpty() ? "" : " (" + duty.about() + ")");
+        if (!commanded) {
+            return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", sump "
+                    + Quantity.TEMPERATURE.with(
+                            shared.units, duty.temperatures().get("sump"));
+        }
+        return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", "
                 + duty.range() + ", lockup " + duty.lockup().name().toLowerCase(java.util.Locale.ROOT) + ", sump "
                 + Quantity.TEMPERATURE.with(shared.units, duty.temperatures().get("sump")) + ", engine torque "
                 + Quantity.TORQUE.with(shared.units, duty.engineTorque());
@@ -112,7 +121,7 @@ final class CompareCommand implements Callable<Integer> {
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
-        for (Row row : rows()) {
+        for (Row row : rows(comparison)) {
             List<String> cells = new ArrayList<>(List.of(row.label));
             for (Unit unit : comparison.units()) {
                 cells.add(row.text.apply(comparison.cell(unit.build(), duty.name()), shared.units));
@@ -124,18 +133,47 @@ final class CompareCommand implements Callable<Integer> {
 
     private String csv(Comparison comparison) {
         List<String> head = new ArrayList<>(List.of("duty", "build"));
-        rows().forEach(row -> head.add(row.label.strip()));
+        rows(comparison).forEach(row -> head.add(row.label.strip()));
         TextTable table = new TextTable(head);
         for (Comparison.Cell cell : comparison.cells()) {
             List<String> cells =
                     new ArrayList<>(List.of(cell.duty().name(), cell.unit().build()));
-            rows().forEach(row -> cells.add(row.text.apply(cell, shared.units)));
+            rows(comparison).forEach(row -> cells.add(row.text.apply(cell, shared.units)));
             table.add(cells);
         }
         return table.csv();
     }
 
-    private List<Row> rows() {
+    private List<Row> rows(Comparison comparison) {
+        boolean commanded = comparison.units().get(0).commanded().isPresent();
+        return commanded ? regulated() : bench(comparison);
+    }
+
+    /** What a bench shows on which nothing is commanded: every gauge, and the flow through every part. */
+    private List<Row> bench(Comparison comparison) {
+        List<Row> rows = new ArrayList<>();
+        for (Tap tap : comparison.units().get(0).taps()) {
+            rows.add(reading("gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node())));
+        }
+        comparison.cells().stream()
+                .flatMap(cell -> cell.outcome().state().stream())
+                .findFirst()
+                .ifPresent(any -> any.streams()
+                        .forEach(stream -> rows.add(
+                                reading("flow " + stream.key(), Quantity.FLOW, state -> state.flow(stream.key())))));
+        return rows;
+    }
+
+    private Row reading(String label, Quantity quantity, Function<State, Double> of) {
+        return new Row(
+                label + " [" + quantity.in(shared.units).unit() + "]",
+                (cell, units) -> cell.outcome()
+                        .state()
+                        .map(state -> quantity.number(units, of.apply(state)))
+                        .orElse("unsolved"));
+    }
+
+    private List<Row> regulated() {
         return List.of(
                 number("set pressure commanded", Quantity.PRESSURE, Figures::set),
                 number("line pressure", Quantity.PRESSURE, Figures::line),

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.duty.NotCommandedException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
@@ -70,6 +71,10 @@ public final class HotIdle implements Runnable {
     private static int explain(PrintWriter err, Exception fault) {
         if (fault instanceof WrongInputException) {
             err.println(fault.getMessage());
+            return WRONG_INPUT;
+        }
+        if (fault instanceof NotCommandedException) {
+            err.println("hotidle: " + fault.getMessage());
             return WRONG_INPUT;
         }
         err.println("hotidle: sorry, this is a fault of the program, not of your input: " + fault);

@@ -64,6 +64,10 @@ final class PlainWords {
         String asked = Quantity.PRESSURE.with(units, f.set());
         String got = Quantity.PRESSURE.with(units, f.line());
         String lube = Quantity.FLOW.with(units, f.lube());
+        if (!f.commanded()) {
+            return List.of(
+                    unit.build() + ": nothing is commanded; at " + duty.name() + " the line stands at " + got + ".");
+        }
         if (f.regulated()) {
             lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + " (" + got
                     + ", regulator working, lubrication gets " + lube + (starved(unit, f) ? ", less than it needs" : "")
@@ -185,8 +189,10 @@ final class PlainWords {
         List<String> parts = new ArrayList<>();
         parts.add("line pressure "
                 + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
-        parts.add("set pressure "
-                + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
+        if (is.get().commanded()) {
+            parts.add("set pressure "
+                    + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
+        }
         parts.add("slip plus leaks "
                 + moved(
                         Quantity.FLOW,
@@ -234,7 +240,7 @@ final class PlainWords {
                 .filter(cell -> cell.figures().isPresent())
                 .max(Comparator.comparingDouble(
                         cell -> cell.figures().orElseThrow().pumpPower()));
-        if (most.isEmpty()) {
+        if (most.isEmpty() || !(most.get().figures().orElseThrow().pumpPower() > 0)) {
             return List.of();
         }
         String worst = most.get().duty().name();

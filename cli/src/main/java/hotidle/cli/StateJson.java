@@ -62,7 +62,7 @@ final class StateJson {
         if (outcome.state().isPresent()) {
             solved(node, unit, outcome.state().get());
         } else {
-            node.put("set_pressure_pa", commandedSet(unit, conditions));
+            putFinite(node, "set_pressure_pa", commandedSet(unit, conditions));
             node.put("solved", false);
             ObjectNode why = node.putObject("unsolved");
             outcome.unsolved().ifPresent(unsolved -> {
@@ -75,14 +75,18 @@ final class StateJson {
     }
 
     private static double commandedSet(Unit unit, Conditions conditions) {
-        double pilot = conditions.commands().getOrDefault(unit.command().solenoid(), 0.0);
-        return unit.command().setPressure(unit.network(), conditions.range(), pilot);
+        return unit.commanded()
+                .map(command -> command.setPressure(
+                        unit.network(),
+                        conditions.range(),
+                        conditions.commands().getOrDefault(command.solenoid(), 0.0)))
+                .orElse(Double.NaN);
     }
 
     private static void solved(ObjectNode node, Unit unit, State state) {
         Figures figures = Figures.of(unit, state);
-        node.put("set_pressure_pa", figures.set());
-        node.put("set_pressure_at_actual_boost_pa", figures.setAtBoost());
+        putFinite(node, "set_pressure_pa", figures.set());
+        putFinite(node, "set_pressure_at_actual_boost_pa", figures.setAtBoost());
         node.put("solved", true);
         node.put("largest_imbalance_m3_s", state.imbalance());
         node.put("largest_force_error", state.forceError());
@@ -123,7 +127,7 @@ final class StateJson {
         power.put("pump", figures.pumpPower());
         ObjectNode summary = node.putObject("figures");
         summary.put("secondary", figures.secondary().word());
-        summary.put("override_pa", figures.line() - figures.set());
+        putFinite(summary, "override_pa", figures.line() - figures.set());
         putFinite(summary, "converter_charge_pa", figures.charge());
         putFinite(summary, "cooler_flow_m3_s", figures.cooler());
         summary.put("lube_flow_m3_s", figures.lube());

@@ -97,6 +97,7 @@ final class SweepCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle: --plot needs a series of speeds; write --speed 400..4000/50rpm");
         }
         Choice.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
+        refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
         for (Unit unit : Circuits.units(described, builds)) {
             Unit asked = set == null ? unit : SetPressure.of(unit, setPressure());
@@ -121,6 +122,14 @@ final class SweepCommand implements Callable<Integer> {
                                 .allMatch(o -> o.state().isPresent())
                         && sweep.falling().stream().allMatch(o -> o.state().isPresent()));
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    private void refuseUncommanded(Unit unit) {
+        String option = set != null ? "--set" : plot != null ? "--plot" : "";
+        if (!option.isEmpty() && unit.commanded().isEmpty()) {
+            throw new WrongInputException("hotidle: " + option + " asks for a set pressure, but " + unit.circuit()
+                    + " is not commanded\nmend: leave out " + option + ", or give the circuit a command section");
+        }
     }
 
     /** What was asked for beyond what the circuit or the oil's viscosity line is good for. */
@@ -149,7 +158,7 @@ final class SweepCommand implements Callable<Integer> {
                     .orElseThrow();
             double asked =
                     sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
-            if (asked > FAR_BEYOND * fastest) {
+            if (fastest > 0 && asked > FAR_BEYOND * fastest) {
                 found.add(String.format(
                         Locale.ROOT,
                         "warning: %.0f rpm is far beyond the circuit's fastest duty point, %.0f rpm",
@@ -191,7 +200,7 @@ final class SweepCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         for (SpeedSweep sweep : sweeps) {
             text.append(title(sweep)).append("\n").append(crossings(sweep)).append("\n");
-            TextTable table = new TextTable(head(false));
+            TextTable table = new TextTable(head(sweep.unit(), false));
             sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, false)));
             text.append(table.aligned());
             sweep.rising()
@@ -215,6 +224,9 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private String crossings(SpeedSweep sweep) {
+        if (sweep.unit().commanded().isEmpty()) {
+            return "not commanded: no set pressure, no onset of regulation";
+        }
         return "onset of regulation: " + speed(sweep.onset()) + "; secondary unloads from: " + speed(sweep.unloading())
                 + "; primary bypasses from: " + speed(sweep.bypassing());
     }
@@ -239,7 +251,7 @@ final class SweepCommand implements Callable<Integer> {
         return text.toString();
     }
 
-    private List<String> head(boolean named) {
+    private List<String> head(Unit unit, boolean named) {
         List<String> head = new ArrayList<>();
         if (named) {
             head.addAll(List.of(
@@ -249,6 +261,11 @@ final class SweepCommand implements Callable<Integer> {
         }
         head.add("rpm");
         String psi = " " + Quantity.PRESSURE.in(shared.units).unit();
+        if (unit.commanded().isEmpty()) {
+            unit.taps().forEach(tap -> head.add(tap.name() + psi));
+            head.add("power " + Quantity.POWER.in(shared.units).unit());
+            return head;
+        }
         String gpm = " " + Quantity.FLOW.in(shared.units).unit();
         head.addAll(List.of(
                 "set" + psi,
@@ -277,7 +294,7 @@ final class SweepCommand implements Callable<Integer> {
                     units, sweep.duty().temperatures().get("sump")));
         }
         row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
-        int cells = head(named).size();
+        int cells = head(sweep.unit(), named).size();
         outcome.state().ifPresent(state -> row.addAll(cells(sweep, state)));
         while (row.size() < cells) {
             row.add("unsolved");
@@ -288,6 +305,12 @@ final class SweepCommand implements Callable<Integer> {
     private List<String> cells(SpeedSweep sweep, State state) {
         Quantity.UnitSystem units = shared.units;
         Figures f = Figures.of(sweep.unit(), state);
+        if (!f.commanded()) {
+            List<String> cells = new ArrayList<>();
+            sweep.unit().taps().forEach(tap -> cells.add(Quantity.PRESSURE.number(units, state.pressure(tap.node()))));
+            cells.add(Quantity.POWER.number(units, f.pumpPower()));
+            return cells;
+        }
         return List.of(
                 Quantity.PRESSURE.number(units, f.set()),
                 Quantity.PRESSURE.number(units, f.line()),
@@ -305,7 +328,7 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private String csv(List<SpeedSweep> sweeps) {
-        TextTable table = new TextTable(head(true));
+        TextTable table = new TextTable(head(sweeps.get(0).unit(), true));
         sweeps.forEach(sweep -> sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, true))));
         return table.csv();
     }

@@ -82,10 +82,13 @@ final class SweepPicture {
 
     private static double set(SpeedSweep sweep) {
         var conditions = sweep.unit().conditions(sweep.duty());
-        double pilot = conditions.commands().get(sweep.unit().command().solenoid());
         return sweep.unit()
-                .command()
-                .setPressure(sweep.unit().network(), sweep.duty().range(), pilot);
+                .commanded()
+                .map(command -> command.setPressure(
+                        sweep.unit().network(),
+                        sweep.duty().range(),
+                        conditions.commands().get(command.solenoid())))
+                .orElse(Double.NaN);
     }
 
     private static OptionalDouble revolutions(OptionalDouble speed) {

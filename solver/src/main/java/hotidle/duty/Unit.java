@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param oil     the oil in it
  * @param ambient absolute ambient pressure [Pa]
  * @param ranges  all ranges
- * @param command how line pressure is commanded
+ * @param commanded how line pressure is commanded; empty for a bench on which nothing regulates it
  * @param duties  duty points, in the order in which they are shown
  * @param taps    gauge taps
  */
@@ -28,7 +28,7 @@ public record Unit(
         Oil oil,
         double ambient,
         List<Range> ranges,
-        Command command,
+        Optional<Command> commanded,
         List<DutyPoint> duties,
         List<Tap> taps) {
 
@@ -38,10 +38,19 @@ public record Unit(
         taps = List.copyOf(taps);
     }
 
-    /** The conditions of a duty point, with the line pressure command for its engine torque. */
+    /**
+     * How line pressure is commanded.
+     *
+     * @throws NotCommandedException where nothing commands it
+     */
+    public Command command() {
+        return commanded.orElseThrow(() -> new NotCommandedException(circuit));
+    }
+
+    /** The conditions of a duty point, with the line pressure command for its engine torque where there is one. */
     public Conditions conditions(DutyPoint duty) {
         Map<String, Double> commands = new HashMap<>(duty.commands());
-        commands.put(command.solenoid(), command.pilot(duty.engineTorque()));
+        commanded.ifPresent(command -> commands.put(command.solenoid(), command.pilot(duty.engineTorque())));
         return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
     }
 
@@ -57,6 +66,6 @@ public record Unit(
 
     /** The same unit with another network and command. */
     public Unit with(Network otherNetwork, Command otherCommand) {
-        return new Unit(circuit, build, otherNetwork, oil, ambient, ranges, otherCommand, duties, taps);
+        return new Unit(circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.duty.Command;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
@@ -15,8 +16,8 @@ import java.util.Set;
 /**
  * What a reader asks of a state, in SI.
  *
- * @param set           set pressure commanded [Pa]
- * @param setAtBoost    set pressure at the boost actually there [Pa]
+ * @param set           set pressure commanded [Pa], NaN where none is commanded
+ * @param setAtBoost    set pressure at the boost actually there [Pa], NaN where none is commanded
  * @param line          line pressure [Pa]
  * @param offSeat       whether the regulator is off its seat
  * @param secondary     what the second chamber does
@@ -87,21 +88,22 @@ public record Figures(
     /** The figures of a state of a unit. */
     public static Figures of(Unit unit, State state) {
         Roles roles = Roles.of(unit);
-        String range = state.conditions().range();
-        String pilotNode = unit.network()
-                .part(unit.command().solenoid())
-                .orElseThrow()
-                .nodes()
-                .get(1);
-        double pilot = state.conditions().commands().getOrDefault(unit.command().solenoid(), 0.0);
-        double x = state.own(roles.regulator().name(), "position");
+        double x = roles.regulating()
+                .map(placed -> state.own(placed.name(), "position"))
+                .orElse(0.0);
         Budget budget = Budget.of(unit, state, roles.sumps());
         String hub = roles.hub().map(Placed::name).orElse("");
         return new Figures(
-                unit.command().setPressure(unit.network(), range, pilot),
-                unit.command().setPressure(unit.network(), range, state.pressure(pilotNode)),
+                unit.commanded()
+                        .map(command -> command.setPressure(unit.network(), range(state), pilot(command, state)))
+                        .orElse(Double.NaN),
+                unit.commanded()
+                        .map(command -> command.setPressure(unit.network(), range(state), boost(unit, command, state)))
+                        .orElse(Double.NaN),
                 state.pressure(roles.line()),
-                x > roles.spool().spring().low() + SEATED,
+                roles.regulating()
+                        .map(placed -> x > roles.spool().spring().low() + SEATED)
+                        .orElse(false),
                 secondary(roles, state, x),
                 roles.converter()
                         .map(placed -> state.measure(placed.name(), "charge_pa"))
@@ -127,9 +129,28 @@ public record Figures(
                         .anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
     }
 
+    private static String range(State state) {
+        return state.conditions().range();
+    }
+
+    private static double pilot(Command command, State state) {
+        return state.conditions().commands().getOrDefault(command.solenoid(), 0.0);
+    }
+
+    private static double boost(Unit unit, Command command, State state) {
+        return state.pressure(
+                unit.network().part(command.solenoid()).orElseThrow().nodes().get(1));
+    }
+
+    /** Whether line pressure is commanded, so that there is a set pressure. */
+    public boolean commanded() {
+        return !Double.isNaN(set);
+    }
+
     /** What the regulator does, in words; a lifted relief valve and a starved inlet come first, being the graver news. */
     public String regulator() {
-        String works = offSeat ? "regulating" : "on its seat";
+        String seat = offSeat ? "regulating" : "on its seat";
+        String works = commanded() ? seat : "not commanded";
         String relief = reliefOpen ? "relief open" : works;
         return filling < FULL ? relief + ", inlet starved" : relief;
     }

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.duty.Command;
 import hotidle.duty.Unit;
 import hotidle.network.Node;
 import hotidle.network.Placed;
@@ -20,8 +21,8 @@ import java.util.stream.Collectors;
 /**
  * Which part of a unit plays which role; found from kinds and nodes, so that no file has to say it twice.
  *
- * @param line      node of the line
- * @param regulator the pressure regulator
+ * @param line      node of the line; where nothing is commanded the outlet of the first chamber, without one the first free node
+ * @param regulating the pressure regulator, where line pressure is commanded
  * @param inlet     the pump's inlet, where there is one
  * @param chambers  all chambers of the pump
  * @param secondary the chamber that joins the line through a check valve
@@ -34,7 +35,7 @@ import java.util.stream.Collectors;
  */
 public record Roles(
         String line,
-        Placed regulator,
+        Optional<Placed> regulating,
         Optional<Placed> inlet,
         List<Placed> chambers,
         Optional<Placed> secondary,
@@ -47,15 +48,16 @@ public record Roles(
 
     /** The roles in a unit. */
     public static Roles of(Unit unit) {
-        String line = unit.command().line();
         List<Placed> chambers = all(unit, PumpChamber.class);
+        String line = unit.commanded().map(Command::line).orElseGet(() -> uncommanded(unit, chambers));
         Optional<Placed> secondary = chambers.stream()
                 .filter(chamber -> !outlet(chamber).equals(line))
                 .filter(chamber -> check(unit, outlet(chamber), line).isPresent())
                 .findFirst();
         return new Roles(
                 line,
-                unit.network().part(unit.command().regulator()).orElseThrow(),
+                unit.commanded()
+                        .map(command -> unit.network().part(command.regulator()).orElseThrow()),
                 all(unit, PumpInlet.class).stream().findFirst(),
                 chambers,
                 secondary,
@@ -70,6 +72,17 @@ public record Roles(
                         .filter(node -> node.held().isPresent())
                         .map(Node::name)
                         .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    private static String uncommanded(Unit unit, List<Placed> chambers) {
+        return chambers.stream()
+                .findFirst()
+                .map(Roles::outlet)
+                .orElseGet(() -> unit.network().nodes().stream()
+                        .filter(node -> node.held().isEmpty())
+                        .map(Node::name)
+                        .findFirst()
+                        .orElse(""));
     }
 
     private static List<Placed> all(Unit unit, Class<? extends Part> kind) {
@@ -88,9 +101,18 @@ public record Roles(
                 .findFirst();
     }
 
-    /** The regulator as a spool valve. */
+    /**
+     * The pressure regulator.
+     *
+     * @throws java.util.NoSuchElementException where nothing is commanded; {@link #regulating} is then empty
+     */
+    public Placed regulator() {
+        return regulating.orElseThrow();
+    }
+
+    /** The regulator as a spool valve; throws as {@link #regulator} does. */
     public SpoolValve spool() {
-        return (SpoolValve) regulator.part();
+        return (SpoolValve) regulator().part();
     }
 
     /** What all lube branches need together [m³/s]. */
@@ -114,9 +136,10 @@ public record Roles(
     }
 
     private Optional<SpoolValve.Opening> opening(String from, String to) {
-        return spool().openings().stream()
-                .filter(opening -> regulator.nodes().get(opening.from()).equals(from)
-                        && regulator.nodes().get(opening.to()).equals(to))
+        return regulating.stream()
+                .flatMap(placed -> ((SpoolValve) placed.part()).openings().stream())
+                .filter(opening -> regulator().nodes().get(opening.from()).equals(from)
+                        && regulator().nodes().get(opening.to()).equals(to))
                 .findFirst();
     }
 }

@@ -70,7 +70,8 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
 
     /**
      * Onset of regulation [rev/s]: the lowest speed from which line pressure is at least the set pressure commanded, with the
-     * regulator off its seat, at all higher speeds asked. Empty where there is none, or where a state above is not known.
+     * regulator off its seat, at all higher speeds asked. Empty where there is none, where a state above is not known, and where
+     * nothing is commanded.
      */
     public OptionalDouble onset() {
         return from(state -> Figures.of(unit, state).regulated());
@@ -87,10 +88,10 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
     }
 
     private OptionalDouble openFrom(Optional<SpoolValve.Opening> opening) {
-        String regulator = unit.command().regulator();
         return opening.isEmpty()
                 ? OptionalDouble.empty()
-                : from(state -> state.own(regulator, "position") > opening.get().edge());
+                : from(state -> state.own(unit.command().regulator(), "position")
+                        > opening.get().edge());
     }
 
     /** Lowest speed from which a condition holds at all higher speeds asked, narrowed down between two of them. */

@@ -32,6 +32,7 @@ import hotidle.part.SpoolValve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -153,7 +154,7 @@ public final class TenNodes {
                 oil,
                 101_325,
                 List.of(new Range("first", true, Map.of())),
-                command,
+                Optional.of(command),
                 List.of(idle),
                 List.of());
         return hotidle.duty.SetPressure.of(unit, 150 * PSI);

@@ -102,12 +102,45 @@ public final class Sections {
                         "parts lie there, and their oil needs one",
                         "add " + missing.get(0) + ": 90 degC, for example");
             }
+            needTorqueAndSpeed(file, duty, parts);
             noteSilentSolenoids(file, duty, scope, used);
             if (!duty.broken()) {
                 duties.add(duty(duty));
             }
         }
         return duties;
+    }
+
+    /** Kinds of part on which engine speed has no effect. */
+    private static final Set<String> STILL = Set.of(
+            "orifice",
+            "annular-gap",
+            "flat-gap",
+            "face-gap",
+            "sealing-ring",
+            "passage",
+            "filter",
+            "cooler",
+            "lube-branch",
+            "pump-inlet",
+            "spool-valve",
+            "selector",
+            "check-valve",
+            "relief-valve",
+            "solenoid");
+
+    private static void needTorqueAndSpeed(Given file, Given duty, Parts parts) {
+        if (!duty.has("engine-torque") && file.has("command")) {
+            duty.missing(
+                    "engine-torque",
+                    "the command takes line pressure from it",
+                    "add 'engine-torque: 40 N.m', for example");
+        }
+        boolean turns = parts.all().values().stream()
+                .anyMatch(part -> !STILL.contains(part.kind().word()));
+        if (!duty.has("speed") && turns) {
+            duty.missing("speed", "a part of the circuit turns with the engine", "add 'speed: 650 rpm', for example");
+        }
     }
 
     private static void noteSilentSolenoids(Given file, Given duty, Scope scope, Used used) {
@@ -125,10 +158,10 @@ public final class Sections {
         return new DutyPoint(
                 duty.name(),
                 duty.text("about"),
-                duty.number("speed"),
+                duty.numberIf("speed").orElse(0),
                 duty.word("range"),
                 Setting.Lockup.valueOf(duty.word("lockup").toUpperCase(Locale.ROOT)),
-                duty.number("engine-torque"),
+                duty.numberIf("engine-torque").orElse(0),
                 duty.number("torque-ratio"),
                 duty.numberIf("turbine-speed-ratio"),
                 duty.numbers("temperatures"),

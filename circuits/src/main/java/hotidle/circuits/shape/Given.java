@@ -113,6 +113,13 @@ public final class Given {
         problems.error(place(key), label + " " + message, why, mend);
     }
 
+    /** Notes that a key which may be left out elsewhere is needed here; nothing where it is there but wrong. */
+    public void missing(String key, String why, String mend) {
+        if (!broken) {
+            error("", "has no " + key, why, mend);
+        }
+    }
+
     /** Notes a warning at the value of a key. */
     public void warning(String key, String message, String why, String mend) {
         problems.warning(place(key), label + " " + message, why, mend);

@@ -118,13 +118,15 @@ public final class SectionWords {
             "duty point",
             List.of(
                     Key.text("about", "what it is"),
-                    Key.quantity("speed", Dimension.SPEED, "engine speed")
+                    Key.quantity("speed", Dimension.SPEED, "engine speed; may be left out where nothing turns")
+                            .optional()
                             .allowed("0 rpm", "20000 rpm")
                             .usual("400 rpm", "7000 rpm"),
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
                     Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on")
                             .byDefault("off", "assumed"),
-                    Key.quantity("engine-torque", Dimension.TORQUE, "engine torque")
+                    Key.quantity("engine-torque", Dimension.TORQUE, "engine torque; may be left out without a command")
+                            .optional()
                             .allowed("-2000 N.m", "10000 N.m")
                             .usual("0 N.m", "2000 N.m"),
                     Key.quantity("torque-ratio", Dimension.RATIO, "turbine torque over engine torque")
@@ -215,7 +217,11 @@ public final class SectionWords {
                     Key.of("nodes", new Type.Groups(NODE), "places of one pressure"),
                     Key.of("parts", new Type.Parts(), "what lies between the nodes"),
                     Key.of("ranges", new Type.Groups(RANGE), "ranges of the unit"),
-                    Key.of("command", new Type.Group(COMMAND), "how line pressure is commanded"),
+                    Key.of(
+                                    "command",
+                                    new Type.Group(COMMAND),
+                                    "how line pressure is commanded; left out: not commanded")
+                            .optional(),
                     Key.of("duty", new Type.Groups(DUTY), "points at which the unit is judged"),
                     Key.of("taps", new Type.Groups(TAP), "where a gauge can be fitted")
                             .optional(),

@@ -1,0 +1,72 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A bench on which nothing regulates: two like orifices in series between a held supply and the sump. */
+class NotCommandedTest {
+
+    private static final String BENCH = """
+            circuit: bench
+            oil: thin
+            oils: {thin: {viscosity: 1 mm2/s, density: 850 kg/m3, density-slope: 0 kg/m3/K, pressure-viscosity: 0 1/GPa, air: 0 %}}
+            regions: {sump: all}
+            nodes: {sump: {held: 0 psi}, middle: {}, supply: {held: 10 bar}}
+            parts:
+              first: {kind: orifice, from: supply, to: middle, diameter: 2 mm}
+              second: {kind: orifice, from: middle, to: sump, diameter: 2 mm}
+            ranges: {bench: {forward: yes}}
+            duty: {run: {range: bench, temperatures: {sump: 40 degC}}}
+            taps: {middle: {node: middle, port: between the orifices, between: nothing}}
+            """;
+
+    @TempDir
+    Path folder;
+
+    private Path file;
+
+    @BeforeEach
+    void write() throws Exception {
+        file = Files.writeString(folder.resolve("bench.yaml"), BENCH);
+    }
+
+    @Test
+    void theGaugeBetweenTwoLikeOrificesShowsHalfTheSupply() throws Exception {
+        Run run = Run.of("sweep", file.toString(), "--speed", "500rpm", "--format", "json");
+        assertEquals(0, run.code(), run.err());
+        JsonNode state = new ObjectMapper().readTree(run.out()).at("/builds/0/states/0");
+        assertEquals(5e5, state.at("/pressures_pa/middle").doubleValue(), 1e-3);
+        assertTrue(state.get("set_pressure_pa").isNull());
+    }
+
+    @Test
+    void tablesShowGaugesAndFlowsAndSayThatNothingIsCommanded() {
+        Run compare = Run.of("compare", file.toString(), "--units", "metric");
+        assertEquals(0, compare.code(), compare.err());
+        assertTrue(compare.out().contains("gauge at middle [bar]        5.00"), compare.out());
+        assertTrue(
+                compare.out().contains("flow second [L/min]") && compare.out().contains("nothing is commanded"));
+        assertFalse(compare.out().contains("NaN") || compare.out().contains("Power"), compare.out());
+        Run sweep = Run.of("sweep", file.toString(), "--speed", "500..600/100rpm");
+        assertEquals("", sweep.err());
+        assertTrue(sweep.out().contains("not commanded: no set pressure"), sweep.out());
+    }
+
+    @Test
+    void whatNeedsASetPressureIsRefusedInWords() {
+        for (String[] more : new String[][] {{"--set", "100psi"}, {"--plot", "x.png"}}) {
+            Run run = Run.of("sweep", file.toString(), more[0], more[1]);
+            assertEquals(HotIdle.WRONG_INPUT, run.code());
+            assertTrue(run.err().contains("bench is not commanded") && run.err().contains("leave out " + more[0]));
+        }
+    }
+}
