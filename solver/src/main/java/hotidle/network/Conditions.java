@@ -1,6 +1,7 @@
 package hotidle.network;
 
 import hotidle.oil.Oil;
+import hotidle.oil.OilAt;
 import hotidle.part.Setting;
 import java.util.Map;
 
@@ -37,14 +38,33 @@ public record Conditions(
         return new Conditions(other, range, lockup, oil, ambient, temperatures, commands);
     }
 
+    /** Whether nothing but the speed differs. */
+    public boolean differsInSpeedOnly(Conditions other) {
+        return range.equals(other.range)
+                && lockup == other.lockup
+                && ambient == other.ambient
+                && oil.equals(other.oil)
+                && temperatures.equals(other.temperatures)
+                && commands.equals(other.commands);
+    }
+
     /** What one part is given. */
     public Setting setting(Placed placed) {
+        return setting(placed, oil(placed));
+    }
+
+    /** What one part is given, its oil being known. */
+    public Setting setting(Placed placed, OilAt known) {
+        return new Setting(speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0));
+    }
+
+    /** The oil that one part sees. */
+    public OilAt oil(Placed placed) {
         Double temperature = temperatures.get(placed.region());
         if (temperature == null) {
             throw new IllegalArgumentException(
                     placed.name() + " is in region " + placed.region() + ", which has no temperature");
         }
-        return new Setting(
-                speed, range, lockup, oil.at(temperature, ambient), commands.getOrDefault(placed.name(), 0.0));
+        return oil.at(temperature, ambient);
     }
 }

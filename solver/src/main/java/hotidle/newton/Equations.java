@@ -7,11 +7,11 @@ import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.part.Form;
 import hotidle.part.Part;
-import hotidle.part.PumpChamber;
 import hotidle.part.Reading;
 import hotidle.part.Setting;
 import hotidle.part.Stamp;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +27,7 @@ final class Equations {
     private static final double LEAST_SCALE = 1e-6;
 
     private final Network network;
+    private final Laws laws;
     private final Map<String, Integer> unknownOf = new HashMap<>();
     private final List<String> names = new ArrayList<>();
     private final Bound[] bounds;
@@ -34,7 +35,7 @@ final class Equations {
     private final int nodes;
     private final Form.State[] states;
 
-    /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. */
+    /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. One place more than needed. */
     final double[] value;
 
     final double[] slope;
@@ -43,36 +44,50 @@ final class Equations {
     private double massScale;
     private double scaleDensity;
 
-    /** A part bound to its rows and columns. */
-    private static final class Bound {
-        final Placed placed;
+    /** A part bound to its rows and columns; a row or column at a held node is -1. */
+    private final class Bound {
         final Reading reading;
-        final Stamp stamp;
+        final Form form;
         final int[] rows;
         final int[] columns;
-        final double[] held;
-        int[] places;
+        Placed placed;
+        Stamp stamp;
         Part.Law law;
 
         Bound(Placed placed, int[] rows, int[] columns, double[] held) {
             this.placed = placed;
-            Form form = placed.part().form();
-            reading = new Reading(form);
-            stamp = new Stamp(form);
+            form = placed.part().form();
+            reading = Reading.of(form, held);
             this.rows = rows;
             this.columns = columns;
-            this.held = held;
+        }
+
+        /** Where held nodes are concerned, flows and slopes go to a last place that nobody reads. */
+        void place() {
+            int[] places = new int[rows.length * columns.length];
+            int[] rowOf = new int[rows.length];
+            for (int r = 0; r < rows.length; r++) {
+                rowOf[r] = rows[r] >= 0 ? rows[r] : value.length - 1;
+                for (int c = 0; c < columns.length; c++) {
+                    boolean inside = rows[r] >= 0 && columns[c] >= 0;
+                    places[r * columns.length + c] = inside ? pattern.place(rows[r], columns[c]) : slope.length - 1;
+                }
+            }
+            stamp = new Stamp(form, value, rowOf, slope, places);
         }
 
         void read(double[] unknowns) {
             for (int c = 0; c < columns.length; c++) {
-                reading.set(c, columns[c] >= 0 ? unknowns[columns[c]] : held[c]);
+                if (columns[c] >= 0) {
+                    reading.set(c, unknowns[columns[c]]);
+                }
             }
         }
     }
 
-    Equations(Network network) {
+    Equations(Network network, Laws laws) {
         this.network = network;
+        this.laws = laws;
         Map<String, Double> heldAt = new HashMap<>();
         for (Node node : network.nodes()) {
             if (node.held().isPresent()) {
@@ -94,8 +109,11 @@ final class Equations {
         states = all.toArray(Form.State[]::new);
         bounds = network.parts().stream().map(placed -> bind(placed, heldAt)).toArray(Bound[]::new);
         pattern = findPattern();
-        value = new double[names.size()];
-        slope = new double[pattern.rows().length];
+        value = new double[names.size() + 1];
+        slope = new double[pattern.rows().length + 1];
+        for (Bound bound : bounds) {
+            bound.place();
+        }
     }
 
     private Bound bind(Placed placed, Map<String, Double> heldAt) {
@@ -141,62 +159,45 @@ final class Equations {
                 }
             }
         }
-        Pattern found = Pattern.of(columns);
-        for (Bound bound : bounds) {
-            bound.places = new int[bound.rows.length * bound.columns.length];
-            for (int r = 0; r < bound.rows.length; r++) {
-                for (int c = 0; c < bound.columns.length; c++) {
-                    boolean inside = bound.rows[r] >= 0 && bound.columns[c] >= 0;
-                    bound.places[r * bound.columns.length + c] =
-                            inside ? found.place(bound.rows[r], bound.columns[c]) : -1;
-                }
-            }
-        }
-        return found;
+        return Pattern.of(columns);
     }
 
     /** Settles what is given for a solve. */
     void set(Conditions given) {
-        conditions = given;
+        boolean speedOnly = conditions != null && given.differsInSpeedOnly(conditions);
         double swept = 0;
-        scaleDensity = 0;
+        scaleDensity = speedOnly ? scaleDensity : 0;
         for (Bound bound : bounds) {
-            Setting setting = given.setting(bound.placed);
-            bound.law = bound.placed.part().law(setting);
-            scaleDensity = Math.max(scaleDensity, setting.oil().liquidDensity());
-            if (bound.placed.part() instanceof PumpChamber chamber) {
-                swept += chamber.displacement() * given.speed();
+            if (speedOnly) {
+                bound.law = bound.law.atSpeed(given.speed());
+            } else {
+                Setting setting = given.setting(bound.placed);
+                bound.law = laws.law(bound.placed, setting);
+                scaleDensity = Math.max(scaleDensity, setting.oil().liquidDensity());
             }
+            swept += bound.law.delivery();
         }
+        conditions = given;
         massScale = scaleDensity * Math.max(swept, LEAST_SCALE);
     }
 
     /** Evaluates all parts at the unknowns into {@link #value} and {@link #slope}. */
     void evaluate(double[] unknowns) {
-        java.util.Arrays.fill(value, 0);
-        java.util.Arrays.fill(slope, 0);
+        Arrays.fill(value, 0);
+        Arrays.fill(slope, 0);
         for (Bound bound : bounds) {
             bound.read(unknowns);
-            bound.stamp.clear();
             bound.law.evaluate(bound.reading, bound.stamp);
-            scatter(bound);
         }
     }
 
-    private void scatter(Bound bound) {
-        int width = bound.columns.length;
-        for (int r = 0; r < bound.rows.length; r++) {
-            if (bound.rows[r] < 0) {
-                continue;
-            }
-            value[bound.rows[r]] += bound.stamp.value(r);
-            for (int c = 0; c < width; c++) {
-                int place = bound.places[r * width + c];
-                if (place >= 0) {
-                    slope[place] += bound.stamp.slope(r, c);
-                }
-            }
+    /** Largest imbalance of any node, as evaluated last [kg/s]. */
+    double imbalance() {
+        double worst = 0;
+        for (int i = 0; i < nodes; i++) {
+            worst = Math.max(worst, Math.abs(value[i]));
         }
+        return worst;
     }
 
     int size() {

@@ -21,15 +21,16 @@ import java.util.Optional;
  */
 public final class SteadySolver {
 
-    /** Pressures from which a cold solve starts, one after the other [Pa]. */
-    private static final double[] COLD_STARTS = {1e3, 1e5};
-
     private final Equations equations;
-    private final Newton newton;
+    private final Ladder ladder;
 
     public SteadySolver(Network network) {
-        equations = new Equations(network);
-        newton = new Newton(equations);
+        this(new Equations(network, Laws.OWN));
+    }
+
+    SteadySolver(Equations equations) {
+        this.equations = equations;
+        ladder = new Ladder(equations);
     }
 
     /** Solves from a cold start. */
@@ -45,52 +46,31 @@ public final class SteadySolver {
      */
     public Outcome solve(Conditions conditions, Optional<State> start) {
         equations.set(conditions);
-        newton.reset();
-        List<String> tried = new ArrayList<>();
-        if (start.isPresent()) {
-            Optional<State> found = attempt(warm(start.get()), "the state before", tried);
-            if (found.isPresent()) {
-                return Outcome.of(found.get());
-            }
-        }
-        for (double pressure : COLD_STARTS) {
-            Optional<State> found = attempt(cold(pressure), "a cold start at " + pressure / 1e5 + " bar", tried);
-            if (found.isPresent()) {
-                return Outcome.of(found.get());
-            }
-        }
-        double[] last = cold(COLD_STARTS[0]);
-        newton.settle(last, Newton.DAMPING_TIMES[0]);
-        Newton.Worst worst = newton.worstAt(last);
-        return Outcome.of(conditions, new Unsolved(worst.share(), equations.name(worst.unknown()), tried));
-    }
-
-    private Optional<State> attempt(double[] start, String from, List<String> tried) {
-        double[] unknowns = start.clone();
-        tried.add("Newton from " + from);
-        if (newton.solve(unknowns)) {
-            return Optional.of(state(unknowns, "Newton"));
-        }
-        for (double damping : Newton.DAMPING_TIMES) {
-            unknowns = start.clone();
-            tried.add("pseudo-transient continuation from " + from + ", spools settling in " + damping + " s");
-            if (newton.settle(unknowns, damping)) {
-                return Optional.of(state(unknowns, "pseudo-transient continuation"));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private double[] cold(double pressure) {
+        ladder.reset();
         double[] unknowns = new double[equations.size()];
-        for (int i = 0; i < unknowns.length; i++) {
-            unknowns[i] = i < equations.nodes() ? pressure : equations.state(i).start();
+        if (start.isPresent()) {
+            warm(start.get(), unknowns);
+            if (ladder.climb(unknowns, "the state before")) {
+                return Outcome.of(state(unknowns));
+            }
         }
-        return unknowns;
+        if (ladder.cold(unknowns)) {
+            return Outcome.of(state(unknowns));
+        }
+        Balance balance = ladder.newton().balance();
+        return Outcome.of(conditions, new Unsolved(balance.worst(), equations.name(balance.culprit()), ladder.tried()));
     }
 
-    private double[] warm(State start) {
-        double[] unknowns = cold(COLD_STARTS[0]);
+    Equations equations() {
+        return equations;
+    }
+
+    Ladder ladder() {
+        return ladder;
+    }
+
+    private void warm(State start, double[] unknowns) {
+        ladder.chill(unknowns);
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());
             if (unknown != null && start.pressures().containsKey(node.name())) {
@@ -104,12 +84,10 @@ public final class SteadySolver {
                         unknowns[unknown] = value;
                     }
                 }));
-        return unknowns;
     }
 
-    private State state(double[] unknowns, String method) {
-        Newton.Worst worst = newton.worstAt(unknowns);
-        double forceError = newton.forceError(unknowns);
+    /** The state at the unknowns, where the equations were evaluated last. */
+    State state(double[] unknowns) {
         Map<String, Double> pressures = new LinkedHashMap<>();
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());
@@ -143,10 +121,10 @@ public final class SteadySolver {
                 states,
                 streams,
                 measures,
-                worst.imbalance() / equations.scaleDensity(),
-                forceError,
-                newton.steps(),
-                method);
+                equations.imbalance() / equations.scaleDensity(),
+                ladder.newton().balance().forceError(),
+                ladder.newton().steps(),
+                ladder.method());
     }
 
     private Optional<Map<String, Double>> states(Placed placed, double[] unknowns) {

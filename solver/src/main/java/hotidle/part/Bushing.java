@@ -119,8 +119,27 @@ public record Bushing(
             double diameter = bushing.fit.inner();
             film = JournalFilm.of(bushing.length / diameter);
             clearance = Math.max(bushing.fit.gap(oil.temperature()) / 2, TIGHTEST);
+            unit = unit();
+        }
+
+        private Journal(Journal other, double speed) {
+            bushing = other.bushing;
+            oil = other.oil;
+            this.speed = Math.max(speed, STANDING);
+            film = other.film;
+            clearance = other.clearance;
+            unit = unit();
+        }
+
+        private double unit() {
+            double diameter = bushing.fit.inner();
             double ratio = diameter / 2 / clearance;
-            unit = oil.viscosity() * speed * bushing.length * diameter * ratio * ratio;
+            return oil.viscosity() * speed * bushing.length * diameter * ratio * ratio;
+        }
+
+        @Override
+        public Law atSpeed(double other) {
+            return new Journal(this, other);
         }
 
         @Override

@@ -52,6 +52,16 @@ public sealed interface Part
         /** The paths that oil takes through the part at the state read; their flows add up to the flow at each port. */
         Iterable<Stream> streams(Reading in);
 
+        /** The same law at another engine speed [rev/s], all else being equal; a part that does not turn is the same at any. */
+        default Law atSpeed(double speed) {
+            return this;
+        }
+
+        /** Flow that the part's equations are judged against [m³/s]: what a pump sweeps at this duty, 0 for all other parts. */
+        default double delivery() {
+            return 0;
+        }
+
         /** What else a reader wants to know: name with unit at its end, value in SI. */
         default Iterable<Measure> measures(Reading in) {
             return java.util.List.of();

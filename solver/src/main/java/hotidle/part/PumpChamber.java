@@ -136,6 +136,20 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
                     Hole.kinetic(pump.orificeArea, DISCHARGE));
         }
 
+        private Chamber(Chamber other, double speed) {
+            pump = other.pump;
+            this.speed = speed;
+            oil = other.oil;
+            faceGap = other.faceGap;
+            tipClearance = other.tipClearance;
+            orifice = other.orifice;
+        }
+
+        @Override
+        public Law atSpeed(double other) {
+            return new Chamber(this, other);
+        }
+
         @Override
         public void evaluate(Reading in, Stamp out) {
             double inlet = in.pressure(INLET);
@@ -154,6 +168,11 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
             open(in, out, slip.face, opened > 0 ? pump.opening / (faceGap + opened) : 0);
             open(in, out, slip.tip, opened > 0 ? pump.opening / (tipClearance + opened) : 0);
             out.pass(in, OUTLET, INLET, slip.orifice, oil);
+        }
+
+        @Override
+        public double delivery() {
+            return pump.displacement * speed;
         }
 
         /** A gap whose relative height grows by {@code growth} per pascal: viscous as its cube, kinetic as its square. */

@@ -4,21 +4,58 @@ import hotidle.law.Flow;
 import hotidle.law.Restriction;
 import hotidle.oil.OilAt;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
-/** What a part answers: mass flow at each port, balance of each state, and their slopes. Work space of the solver. */
+/**
+ * What a part answers: mass flow at each port, balance of each state, and their slopes. Work space of the solver, into whose arrays
+ * it adds straight away.
+ */
 public final class Stamp {
 
     private final int ports;
     private final int columns;
     private final double[] value;
+    private final int[] rowOf;
     private final double[] slope;
+    private final int[] placeOf;
 
+    /** A stamp of its own, for one part alone. */
     public Stamp(Form form) {
+        this(
+                form,
+                new double[rows(form)],
+                count(rows(form)),
+                new double[rows(form) * columns(form)],
+                count(rows(form) * columns(form)));
+    }
+
+    /**
+     * A stamp that adds into arrays of the caller.
+     *
+     * @param value   values of all equations
+     * @param rowOf   place in {@code value} of each row of the part
+     * @param slope   slopes of all equations
+     * @param placeOf place in {@code slope} of each row and column of the part, row by row
+     */
+    public Stamp(Form form, double[] value, int[] rowOf, double[] slope, int[] placeOf) {
         ports = form.ports().size();
-        columns = ports + form.states().size() + form.signals().size();
-        int rows = ports + form.states().size();
-        value = new double[rows];
-        slope = new double[rows * columns];
+        columns = columns(form);
+        this.value = value;
+        this.rowOf = rowOf;
+        this.slope = slope;
+        this.placeOf = placeOf;
+    }
+
+    private static int rows(Form form) {
+        return form.ports().size() + form.states().size();
+    }
+
+    private static int columns(Form form) {
+        return rows(form) + form.signals().size();
+    }
+
+    private static int[] count(int length) {
+        return IntStream.range(0, length).toArray();
     }
 
     /** Forgets everything. */
@@ -29,39 +66,39 @@ public final class Stamp {
 
     /** Number of rows: ports, then states. */
     public int rows() {
-        return value.length;
+        return rowOf.length;
     }
 
     /** Value of a row. */
     public double value(int row) {
-        return value[row];
+        return value[rowOf[row]];
     }
 
     /** Slope of a row by a column. */
     public double slope(int row, int column) {
-        return slope[row * columns + column];
+        return slope[placeOf[row * columns + column]];
     }
 
     /** Adds a mass flow from one port to another [kg/s]. */
     public void move(int from, int to, double flow) {
-        value[from] += flow;
-        value[to] -= flow;
+        value[rowOf[from]] += flow;
+        value[rowOf[to]] -= flow;
     }
 
     /** Adds the slope of a flow from one port to another. */
     public void moveSlope(int from, int to, int column, double by) {
-        slope[from * columns + column] += by;
-        slope[to * columns + column] -= by;
+        slope[placeOf[from * columns + column]] += by;
+        slope[placeOf[to * columns + column]] -= by;
     }
 
     /** Adds to the balance of a state. */
     public void balance(int state, double force) {
-        value[ports + state] += force;
+        value[rowOf[ports + state]] += force;
     }
 
     /** Adds to the slope of a state's balance. */
     public void balanceSlope(int state, int column, double by) {
-        slope[(ports + state) * columns + column] += by;
+        slope[placeOf[(ports + state) * columns + column]] += by;
     }
 
     /**

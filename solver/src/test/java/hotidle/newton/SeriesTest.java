@@ -1,0 +1,74 @@
+package hotidle.newton;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.duty.Unit;
+import hotidle.network.Conditions;
+import hotidle.result.State;
+import hotidle.study.TenNodes;
+import org.junit.jupiter.api.Test;
+
+/** A series of states gives what single solves give. */
+class SeriesTest {
+
+    private final Unit unit = TenNodes.worn(2);
+    private final Conditions conditions = unit.conditions(unit.duties().get(0));
+    private final Series series = new Series(unit.network());
+
+    private void assertAsSingle(Conditions asked) {
+        State single = new SteadySolver(unit.network()).solve(asked).state().orElseThrow();
+        assertTrue(series.solve(asked));
+        double line = single.pressure("line");
+        assertEquals(line, series.value(series.number("line")), 1e-8 * (1 + Math.abs(line)));
+        double position = single.own("regulator", "position");
+        assertEquals(position, series.value(series.number("regulator.position")), 1e-10);
+        assertEquals(line, series.state().pressure("line"), 1e-8 * (1 + Math.abs(line)));
+    }
+
+    @Test
+    void eachStateOfASweepIsTheOneSolvedAlone() {
+        for (double rpm = 400; rpm < 4000; rpm += 50) {
+            assertAsSingle(conditions.atSpeed(rpm / 60));
+        }
+    }
+
+    @Test
+    void aLeapInSpeedAndATurnBackAreNoHindrance() {
+        for (double rpm : new double[] {700, 750, 800, 850, 6000, 5950, 5900, 300, 300, 310, 300, 0, 650}) {
+            assertAsSingle(conditions.atSpeed(rpm / 60));
+        }
+    }
+
+    @Test
+    void anotherDutyIsSettledAnew() {
+        assertAsSingle(conditions);
+        assertAsSingle(new Conditions(
+                conditions.speed(),
+                "reverse",
+                conditions.lockup(),
+                conditions.oil(),
+                conditions.ambient(),
+                conditions.temperatures(),
+                conditions.commands()));
+        assertAsSingle(conditions.atSpeed(20));
+    }
+
+    @Test
+    void aSweepInSmallStepsTakesFewFactorisations() {
+        int steps = 0;
+        int states = 0;
+        for (double rpm = 400; rpm < 4000; rpm += 10) {
+            assertTrue(series.solve(conditions.atSpeed(rpm / 60)));
+            steps += series.steps();
+            states++;
+        }
+        assertTrue(steps <= 5 * states, steps + " steps for " + states + " states");
+    }
+
+    @Test
+    void whatIsNotSolvedForHasNoNumber() {
+        assertThrows(IllegalArgumentException.class, () -> series.number("sump"));
+    }
+}
