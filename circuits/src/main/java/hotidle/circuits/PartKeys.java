@@ -35,6 +35,8 @@ public final class PartKeys {
     private static final Map<String, List<Key>> STANDING_IN = Map.of(
             "bushing", List.of(load(), speed()),
             "pump-chamber", List.of(speed()),
+            "crescent-pump", List.of(speed()),
+            "vane-pump", List.of(speed()),
             "solenoid", List.of(command()),
             "converter", List.of(lockup()));
 

@@ -35,6 +35,7 @@ import hotidle.part.Part;
 import hotidle.part.Passage;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.SealingRing;
 import hotidle.part.Selector;
@@ -163,9 +164,10 @@ class EveryKindTest {
 
     @Test
     void the_pump_reads_its_inlet_and_the_bushing_reads_the_pump() {
-        PumpChamber.Face face = new PumpChamber.Face(pocket(0.012, 0.00004), 0.01, 0.016, 0.5, 4);
-        PumpChamber.Tip tip = new PumpChamber.Tip(pocket(0.084, 0.00014), 0.0015, 4, 0.024);
-        PumpChamber chamber = new PumpChamber(18e-6, face, tip, 0, 0.3e-6, new PumpChamber.Drag(2e4, 0.05, 0));
+        PumpSlip.Face face = new PumpSlip.Face("face", pocket(0.012, 0.00004), 0.01, 0.016, 0.5, 4);
+        PumpSlip.Tip tip = new PumpSlip.Tip("tip", pocket(0.084, 0.00014), 0.0015, 4, 0.024, 0.084);
+        PumpSlip slip = new PumpSlip(List.of(face), List.of(tip), 0, 0, 0.3e-6, 0);
+        PumpChamber chamber = new PumpChamber(18e-6, slip, DRAG, Optional.empty());
         assertEquals(chamber, part("primary"));
         assertEquals(
                 List.of(Signal.state("inlet", "filling")), placed("primary").signals());
@@ -183,6 +185,8 @@ class EveryKindTest {
                 List.of(Signal.pressure("second"), Signal.pressure("suction")),
                 placed("hub").signals());
     }
+
+    private static final PumpChamber.Drag DRAG = new PumpChamber.Drag(2e4, 0.05, 0);
 
     @Test
     void consumers_come_out_with_what_they_need() {

@@ -4,6 +4,7 @@ import hotidle.circuits.OnePart;
 import hotidle.circuits.Stock;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.words.Kind;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
@@ -187,10 +188,10 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
             }
         }
         if (options.drop != null) {
-            drop(options, ports, given, part.kind().word());
+            drop(options, ports, given, part.kind());
         } else if (given.isEmpty() && !part.kind().word().equals("bushing")) {
             throw new WrongInputException("hotidle part: no pressure is given\nmend: "
-                    + (dropSuits(part.kind().word(), ports) ? "--drop 150psi, or " : "")
+                    + (dropSuits(part.kind(), ports) ? "--drop 150psi, or " : "")
                     + "--at " + usualPort(part) + "=150psi for each of its ports " + String.join(", ", ports));
         }
         Map<String, Double> held = new LinkedHashMap<>();
@@ -203,11 +204,11 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
     }
 
     private static String usualPort(OnePart part) {
-        return part.kind().word().equals("pump-chamber") ? "to" : part.ports().get(0);
+        return part.kind().isPump() ? "to" : part.ports().get(0);
     }
 
-    private static boolean dropSuits(String kind, List<String> ports) {
-        return ports.size() == 2 && !kind.equals("pump-chamber");
+    private static boolean dropSuits(Kind kind, List<String> ports) {
+        return ports.size() == 2 && !kind.isPump();
     }
 
     /** The pilot pressure is what a solenoid is for. */
@@ -215,13 +216,13 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         return part.kind().word().equals("solenoid") && port.equals("pilot");
     }
 
-    private static void drop(Options options, List<String> ports, Map<String, Double> given, String kind) {
-        if (kind.equals("pump-chamber")) {
-            throw new WrongInputException("hotidle part: a pump-chamber raises the pressure: write --at to="
-                    + options.drop + " instead of --drop");
+    private static void drop(Options options, List<String> ports, Map<String, Double> given, Kind kind) {
+        if (kind.isPump()) {
+            throw new WrongInputException(
+                    "hotidle part: a pump raises the pressure: write --at to=" + options.drop + " instead of --drop");
         }
         if (ports.size() != 2) {
-            throw new WrongInputException("hotidle part: --drop is for parts with two ports; " + PartHelp.a(kind)
+            throw new WrongInputException("hotidle part: --drop is for parts with two ports; " + PartHelp.a(kind.word())
                     + " has " + String.join(", ", ports) + "\nmend: write --at " + ports.get(0) + "=" + options.drop
                     + ", and --at for each other that does not stand at 0");
         }

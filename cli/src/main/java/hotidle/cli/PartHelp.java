@@ -46,7 +46,7 @@ final class PartHelp {
         List<Key> ports = kind.shape().keys().stream()
                 .filter(key -> key.type() instanceof Type.Name name && name.of() == Names.NODE)
                 .toList();
-        boolean drop = ports.size() == 2 && !kind.word().equals("pump-chamber");
+        boolean drop = ports.size() == 2 && !kind.isPump();
         text.append(drop ? " or with --drop PRESSURE from the first to the second\n" : "\n");
         if (ports.isEmpty()) {
             text.append("  those that you name yourself in the keys below\n");

@@ -32,6 +32,8 @@ class PartCommandTest {
             "lube-branch bore=35.08mm valve=35mm length=25mm --drop 10psi",
             "pump-inlet --at node=-0.2bar",
             "pump-chamber displacement=18cm3/rev width=12mm face-clearance=0.04mm face-inner-diameter=20mm face-outer-diameter=32mm tip-diameter=84mm tip-clearance=0.07mm tip-land=1.5mm sealing-teeth=4 speed=800rpm --at to=150psi",
+            "crescent-pump module=3mm inner-teeth=23 ring-teeth=31 tip-diameter=75mm ring-tip-diameter=87mm ring-diameter=105mm width=12mm face-clearance=0.04mm face-inner-diameter=40mm face-outer-diameter=100mm inner-tip-clearance=0.1mm ring-tip-clearance=0.12mm body-clearance=0.08mm body-land=30mm tip-land=1.5mm sealing-teeth=3 speed=800rpm --at to=150psi",
+            "vane-pump ring-diameter=78mm tip-diameter=68mm greatest-eccentricity=3mm width=18mm control-area=6cm2 spring-rate=40N/mm preload=200N face-clearance=0.03mm face-inner-diameter=40mm face-outer-diameter=78mm speed=800rpm --at to=150psi --at control=80psi",
             "bushing bore=50.07mm hub=50mm length=17mm load=1500N speed=2000rpm",
             "spool-valve bore=20.026mm valve=20mm openings.bypass.from=line openings.bypass.to=sump openings.bypass.edge=1mm areas.line.node=line areas.line.area=200mm2 areas.line.acts=open areas.boost.node=boost areas.boost.area=150mm2 areas.boost.acts=close spring-rate=8N/mm preload=120N stops=[0mm,4mm] --at line=130psi --at boost=20psi",
             "selector passages.feed.from=in passages.feed.to=out passages.feed.diameter=3mm --at in=150psi --at out=140psi",

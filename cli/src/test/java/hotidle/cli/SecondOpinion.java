@@ -21,6 +21,7 @@ import hotidle.part.Orifice;
 import hotidle.part.Part;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.SealingRing;
 import hotidle.part.Selector;
@@ -266,18 +267,22 @@ final class SecondOpinion {
                 .doubleValue();
         double turns = state.get("engine_speed_rpm").doubleValue() / 60;
         move(inlet, outlet, density(p(inlet)) * filling * pump.displacement() * turns);
-        double opened = pump.opening() * Math.max(p(outlet) - p(inlet), 0);
-        PumpChamber.Face face = pump.face();
-        disc(outlet, inlet, face.inner(), face.outer(), (gap(face.fit()) + opened) / 2, face.sector(), face.faces());
-        PumpChamber.Tip tip = pump.tip();
-        double h = gap(tip.fit()) / 2 + opened;
-        move(
-                inlet,
-                outlet,
-                density(p(inlet)) * filling * PI * tip.fit().inner() * turns * (gap(tip.fit()) / 2) * tip.width() / 2);
-        double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
-        flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
-        area(outlet, inlet, pump.orificeArea(), SHARP);
+        double opened = pump.slip().opening() * Math.max(p(outlet) - p(inlet), 0);
+        for (PumpSlip.Face face : pump.slip().faces()) {
+            double h = (gap(face.fit()) + opened) / 2;
+            disc(outlet, inlet, face.inner(), face.outer(), h, face.sector(), face.count());
+        }
+        for (PumpSlip.Tip tip : pump.slip().tips()) {
+            double h = gap(tip.fit()) / 2 + opened;
+            double dragged = PI * tip.surface() * turns * (gap(tip.fit()) / 2) * tip.width() / 2;
+            move(inlet, outlet, density(p(inlet)) * filling * dragged);
+            double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
+            flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
+        }
+        if (pump.slide().isPresent() || pump.slip().laminar() > 0) {
+            throw new IllegalStateException("no second opinion on slides and fitted slip");
+        }
+        area(outlet, inlet, pump.slip().orificeArea(), SHARP);
     }
 
     private void spool(Placed placed, SpoolValve spool) {

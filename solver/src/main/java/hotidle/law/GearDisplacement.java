@@ -1,14 +1,15 @@
 package hotidle.law;
 
 /**
- * Geometric displacement of gear pumps.
+ * Geometric displacement of gear and vane pumps.
  *
  * <pre>
  * Two diameters  V = π/4·(Do² − Di²)·b; A. Esposito, Fluid Power with Applications, eq. 5-1, Ex. 5-1
  * Tip, centres   V = π/2·b·(da² − a²), two equal gears of tip diameter da on a centre distance a; the same rule with Di = 2·a − Do
  *                gives π·b·a·(Do − a), larger by up to a few per cent
  * Involute       per revolution of the first gear, by one mesh: V = π·b·[ra1² − r1² + (r1/r2)·(ra2² − r2²) − (1 + r1/r2)·pb²/12],
- *                pb = π·m·cos α; classic result, from memory
+ *                pb = π·m·cos α; classic result, from memory; a ring gear counts with a negative r2
+ * Vanes          V = π/2·(Dc + Dr)·e·b, cam ring Dc, rotor Dr, eccentricity e; A. Esposito, Fluid Power with Applications, §5.5
  * </pre>
  *
  * All lengths in metres, displacement in m³ per revolution.
@@ -51,6 +52,26 @@ public final class GearDisplacement {
                         - r1 * r1
                         + ratio * (square(tip2 / 2) - r2 * r2)
                         - (1 + ratio) * pitch * pitch / 12);
+    }
+
+    /**
+     * An external gear in an internal one, per revolution of the driving inner gear: the same integral with a negative pitch radius of
+     * the ring.
+     *
+     * @param module m [m]
+     * @param inner  teeth of the driving inner gear
+     * @param ring   teeth of the ring gear, more than those of the inner one
+     * @param tip1   outside diameter of the inner gear [m]
+     * @param tip2   inside diameter of the ring gear's teeth [m]
+     * @param width  b [m]
+     */
+    public static double internal(double module, int inner, int ring, double tip1, double tip2, double width) {
+        return involute(module, inner, -ring, tip1, tip2, width);
+    }
+
+    /** A vane pump, by the diameters of cam ring and rotor, eccentricity and width [m]. */
+    public static double vanes(double ring, double rotor, double eccentricity, double width) {
+        return Math.PI / 2 * (ring + rotor) * eccentricity * width;
     }
 
     private static double square(double value) {

@@ -210,6 +210,8 @@ public record Bushing(
                 double surface = Math.PI * diameter * speed;
                 double friction = film.drag(e) * unit * clearance / (diameter / 2);
                 measures.add(new Measure("least_film_m", clearance * (1 - e)));
+                double peak = load / (bushing.length * diameter) / film.loadOverPeak(e);
+                measures.add(new Measure("peak_pressure_pa", peak));
                 measures.add(new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : unit / load));
                 measures.add(new Measure("attitude_rad", film.attitude(e)));
                 double sideFlow = film.sideFlow(e) * diameter / 2 * clearance * speed * bushing.length;

@@ -1,84 +1,32 @@
 package hotidle.part;
 
-import hotidle.law.Flow;
-import hotidle.law.Hole;
-import hotidle.law.SeriesLoss;
-import hotidle.law.Slot;
 import hotidle.oil.OilAt;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * One chamber of a gear pump: what it displaces, less what slips back.
+ * A pump, or one chamber of a pump with several: what it displaces, less what slips back.
  *
  * <pre>
- * Delivery   ρ(p_in)·φ·V·n, φ the filling of the {@link PumpInlet} that it names
- * Slip       face gaps, radial flow over a sector, and tip gaps, lands in series, {@link Slot}; both clearances open by
- *            {@code opening} per pascal of pressure rise; beside them an area that passes oil as an orifice whatever the
- *            viscosity (mesh and trapping), {@link Hole}
- * Tip drag   the housing-side half of the tips' speed drags oil forward, U·h/2 per width of gap, which makes up for slip
- *            (plane Couette flow), as far as the chamber fills
+ * Delivery   ρ(p_in)·φ·V·n, φ the filling of the {@link PumpInlet} that it names, V in proportion to the slide's
+ *            eccentricity where there is a slide
+ * Slip       {@link PumpSlip}
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
- *            memory)
+ *            memory); V is the displacement in use, but in the viscous term the full one: the same faces turn
+ * Slide      control pressure against a spring: F = A·p − preload − k·(high − e) rises with the eccentricity e, zero between its stops;
+ *            the force of the pumping chambers on the slide is left out, as if its pivot balanced them
  * </pre>
  *
- * @param displacement V [m³/rev]
- * @param face         face gaps
- * @param tip          tip gaps
- * @param opening      rise of each clearance with pressure [m/Pa]
- * @param orificeArea  area of the slip that viscosity does not change [m²]
+ * @param displacement V [m³/rev], with a slide at its upper stop
+ * @param slip         what slips back
  * @param drag         what it takes to turn
+ * @param slide        what varies the displacement; empty in a fixed pump
  */
-public record PumpChamber(double displacement, Face face, Tip tip, double opening, double orificeArea, Drag drag)
-        implements Part {
+public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optional<Slide> slide) implements Part {
 
-    /** Cd of the orifice-like slip: a sharp edge. */
-    private static final double DISCHARGE = Hole.SHARP_EDGE;
-
-    private static final Form FORM = new Form(List.of("inlet", "outlet"), List.of(), List.of("filling"));
-
-    /**
-     * Gaps under the gear faces.
-     *
-     * @param fit    depth of the pocket and width of the gears
-     * @param inner  radius of the shaft or pin that the oil reaches [m]
-     * @param outer  root radius of the teeth [m]
-     * @param sector share of the circle under pressure [-]
-     * @param faces  number of faces
-     */
-    public record Face(Fit fit, double inner, double outer, double sector, int faces) {
-        public Face {
-            Check.positive("inner radius of the face", inner);
-            Check.within("outer radius of the face", outer, inner * 1.0001, 1);
-            Check.within("sector of the face", sector, 0, 1);
-            Check.within("number of faces", faces, 1, 8);
-        }
-
-        /** The gears float in the middle of their pocket. */
-        private SeriesLoss loss(double gap) {
-            return Slot.disc(inner, outer, gap / 2, sector).times(faces);
-        }
-    }
-
-    /**
-     * Gaps between tooth tips and housing.
-     *
-     * @param fit   bore of the pocket and outside diameter of the gear
-     * @param land  thickness of a tooth at its tip [m]
-     * @param teeth teeth that seal in series
-     * @param width total width of the gaps: gear width times the gears that leak side by side [m]
-     */
-    public record Tip(Fit fit, double land, int teeth, double width) {
-        public Tip {
-            Check.positive("tip land", land);
-            Check.within("number of sealing teeth", teeth, 1, 100);
-            Check.positive("width of the tip gaps", width);
-        }
-
-        private SeriesLoss loss(double clearance) {
-            SeriesLoss one = Slot.flat(width, clearance, land);
-            return new SeriesLoss(one.viscous() * teeth, one.kinetic() * teeth);
-        }
-    }
+    private static final List<String> SIGNALS = List.of("filling");
+    private static final Form FIXED = new Form(List.of("inlet", "outlet"), List.of(), SIGNALS);
 
     /**
      * What the chamber takes to turn.
@@ -95,15 +43,41 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
         }
     }
 
+    /**
+     * The slide of a variable pump; control pressure moves it towards less displacement.
+     *
+     * @param area    A on which the control pressure acts, at the spring's line of action [m²]
+     * @param rate    k of the spring [N/m]
+     * @param preload of the spring with the slide at its upper stop [N]
+     * @param low     least eccentricity [m]
+     * @param high    greatest eccentricity, that of the full displacement [m]
+     */
+    public record Slide(double area, double rate, double preload, double low, double high) {
+        public Slide {
+            Check.positive("control area of the slide", area);
+            Check.positive("spring rate of the slide", rate);
+            Check.notNegative("preload of the slide", preload);
+            Check.within("least eccentricity", low, 0, high);
+            Check.within("greatest eccentricity", high, low, 0.1);
+            Check.positive("greatest eccentricity", high);
+        }
+
+        private Form form() {
+            double scale = Math.max(preload, rate * high);
+            return new Form(
+                    List.of("inlet", "outlet", "control"),
+                    List.of(new Form.State("eccentricity", low, high, high, rate, scale)),
+                    SIGNALS);
+        }
+    }
+
     public PumpChamber {
         Check.positive("displacement", displacement);
-        Check.within("opening with pressure", opening, 0, 1e-10);
-        Check.positive("area of the orifice-like slip", orificeArea);
     }
 
     @Override
     public Form form() {
-        return FORM;
+        return slide.map(Slide::form).orElse(FIXED);
     }
 
     @Override
@@ -111,38 +85,31 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
         return new Chamber(this, setting);
     }
 
-    /** The slip at a pressure rise; the two clearances are those of the chamber's temperature. */
-    private record Slip(SeriesLoss face, SeriesLoss tip, SeriesLoss orifice) {}
-
     private static final class Chamber implements Law {
         private static final int INLET = 0;
         private static final int OUTLET = 1;
+        private static final int CONTROL = 2;
 
         private final PumpChamber pump;
         private final double speed;
         private final OilAt oil;
-        private final double faceGap;
-        private final double tipClearance;
-        private final SeriesLoss orifice;
+        private final PumpSlip.At slip;
+        private final Slide slide;
 
         Chamber(PumpChamber pump, Setting setting) {
             this.pump = pump;
             speed = setting.speed();
             oil = setting.oil();
-            faceGap = pump.face.fit.gap(oil.temperature());
-            tipClearance = pump.tip.fit.gap(oil.temperature()) / 2;
-            orifice = new SeriesLoss(
-                    Hole.viscous(Math.sqrt(4 * pump.orificeArea / Math.PI), 0),
-                    Hole.kinetic(pump.orificeArea, DISCHARGE));
+            slip = pump.slip.at(setting);
+            slide = pump.slide.orElse(null);
         }
 
         private Chamber(Chamber other, double speed) {
             pump = other.pump;
             this.speed = speed;
             oil = other.oil;
-            faceGap = other.faceGap;
-            tipClearance = other.tipClearance;
-            orifice = other.orifice;
+            slip = other.slip.atSpeed(speed);
+            slide = other.slide;
         }
 
         @Override
@@ -153,21 +120,21 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
         @Override
         public void evaluate(Reading in, Stamp out) {
             double inlet = in.pressure(INLET);
-            double swept = pump.displacement * speed;
             double filling = in.signal(0);
-            out.move(INLET, OUTLET, oil.density(inlet) * filling * swept);
-            out.moveSlope(INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * swept);
-            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * swept);
-
-            double opened = opened(in);
-            Slip slip = slip(opened);
-            out.move(INLET, OUTLET, oil.density(inlet) * filling * dragged());
-            out.moveSlope(INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * dragged());
-            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * dragged());
-
-            open(in, out, slip.face, opened > 0 ? pump.opening / (faceGap + opened) : 0);
-            open(in, out, slip.tip, opened > 0 ? pump.opening / (tipClearance + opened) : 0);
-            out.pass(in, OUTLET, INLET, slip.orifice, oil);
+            double kept = speed * (1 - pump.slip.speedShare());
+            double forward = inUse(in) * kept + slip.dragged();
+            out.move(INLET, OUTLET, oil.density(inlet) * filling * forward);
+            out.moveSlope(INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * forward);
+            out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * forward);
+            slip.evaluate(in, out);
+            if (slide != null) {
+                double e = in.state(0);
+                out.moveSlope(
+                        INLET, OUTLET, in.own(0), oil.density(inlet) * filling * pump.displacement * kept / slide.high);
+                out.balance(0, slide.area * in.pressure(CONTROL) - slide.preload - slide.rate * (slide.high - e));
+                out.balanceSlope(0, in.port(CONTROL), slide.area);
+                out.balanceSlope(0, in.own(0), slide.rate);
+            }
         }
 
         @Override
@@ -175,65 +142,41 @@ public record PumpChamber(double displacement, Face face, Tip tip, double openin
             return pump.displacement * speed;
         }
 
-        /** A gap whose relative height grows by {@code growth} per pascal: viscous as its cube, kinetic as its square. */
-        private void open(Reading in, Stamp out, SeriesLoss loss, double growth) {
-            Flow flow = out.pass(in, OUTLET, INLET, loss, oil);
-            if (growth > 0) {
-                double mean = (in.pressure(INLET) + in.pressure(OUTLET)) / 2;
-                double by = -growth
-                        * (3 * loss.viscous() * flow.byViscous() + 2 * loss.kinetic() * flow.byKinetic())
-                        * oil.density(mean);
-                out.moveSlope(OUTLET, INLET, in.port(OUTLET), by);
-                out.moveSlope(OUTLET, INLET, in.port(INLET), -by);
-            }
-        }
-
-        /** Oil that the tips drag forward where the chamber is full [m³/s]; what pressure opens is left out, a few per cent of it. */
-        private double dragged() {
-            double surface = Math.PI * pump.tip.fit.inner() * speed;
-            return surface * Math.max(tipClearance, 0) * pump.tip.width / 2;
-        }
-
-        private double opened(Reading in) {
-            return pump.opening * Math.max(in.pressure(OUTLET) - in.pressure(INLET), 0);
-        }
-
-        private Slip slip(double opened) {
-            return new Slip(
-                    faceGap > 0 ? pump.face.loss(faceGap + opened) : SeriesLoss.SHUT,
-                    tipClearance > 0 ? pump.tip.loss(tipClearance + opened) : SeriesLoss.SHUT,
-                    orifice);
+        /** Displacement in use [m³/rev]. */
+        private double inUse(Reading in) {
+            return slide == null ? pump.displacement : pump.displacement * in.state(0) / slide.high;
         }
 
         @Override
         public List<Stream> streams(Reading in) {
-            double swept = pump.displacement * speed * in.signal(0);
-            Slip slip = slip(opened(in));
-            double carried = dragged() * in.signal(0);
-            Stream face = Stream.through("face-slip", in, OUTLET, INLET, slip.face, oil);
-            Stream tip = Stream.through("tip-slip", in, OUTLET, INLET, slip.tip, oil);
-            Stream mesh = Stream.through("mesh-slip", in, OUTLET, INLET, slip.orifice, oil);
-            return List.of(
-                    new Stream("delivery", INLET, OUTLET, oil.density(in.pressure(INLET)) * swept, swept),
-                    new Stream("tip-drag", INLET, OUTLET, oil.density(in.pressure(INLET)) * carried, carried),
-                    face,
-                    tip,
-                    mesh);
+            double density = oil.density(in.pressure(INLET));
+            double swept = inUse(in) * speed * in.signal(0);
+            double carried = slip.dragged() * in.signal(0);
+            List<Stream> streams = new ArrayList<>();
+            streams.add(new Stream("delivery", INLET, OUTLET, density * swept, swept));
+            streams.add(new Stream("tip-drag", INLET, OUTLET, density * carried, carried));
+            streams.addAll(slip.streams(in));
+            if (pump.slip.speedShare() > 0) {
+                double lost = swept * pump.slip.speedShare();
+                streams.add(new Stream("speed-slip", OUTLET, INLET, density * lost, lost));
+            }
+            return streams;
         }
 
         @Override
         public List<Measure> measures(Reading in) {
             double rise = in.pressure(OUTLET) - in.pressure(INLET);
-            double perRadian = pump.displacement / (2 * Math.PI);
+            double perRadian = inUse(in) / (2 * Math.PI);
             double viscous = pump.drag.viscous * oil.viscosity(in.pressure(OUTLET)) * speed * pump.displacement;
             double torque =
                     perRadian * rise + viscous + pump.drag.friction * perRadian * Math.abs(rise) + pump.drag.constant;
-            return List.of(
+            List<Measure> measures = new ArrayList<>(List.of(
                     new Measure("torque_n_m", torque),
                     new Measure("power_w", torque * 2 * Math.PI * speed),
                     new Measure("pressure_rise_pa", rise),
-                    new Measure("face_gap_m", faceGap),
-                    new Measure("tip_clearance_m", tipClearance));
+                    new Measure("displacement_m3", inUse(in))));
+            measures.addAll(slip.measures());
+            return measures;
         }
     }
 }

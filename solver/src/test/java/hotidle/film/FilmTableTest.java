@@ -18,12 +18,17 @@ final class FilmTableTest {
     /** Measured midway between all nodes: 0.053 %, Qs at L/D 1.77, ε 0.994. */
     private static final double INTERPOLATION = 0.001;
 
+    /** The largest pressure is that of a node of the mesh, which is less even: measured 0.21 % at ε 0.1. */
+    private static final double INTERPOLATION_OF_PEAK = 0.003;
+
     private static final double[] ROWS_BETWEEN = {0.5, 1.5, 3.5, 7.5, 12.5, 18.5, 22.5, 23.5};
     private static final double[] COLUMNS_BETWEEN = {0.5, 1.5, 5.5, 8.5, 10.5, 11.5};
 
     @Test
     void everyTabulatedOilFilmIsASolutionOfTheReynoldsEquation() {
-        double[][][] tables = {FilmTable.LOAD, FilmTable.ATTITUDE, FilmTable.FLOW, FilmTable.SIDE_FLOW};
+        double[][][] tables = {
+            FilmTable.LOAD, FilmTable.ATTITUDE, FilmTable.FLOW, FilmTable.SIDE_FLOW, FilmTable.LOAD_OVER_PEAK
+        };
         double[][][] solved = FilmTableWriter.solved();
         for (int function = 0; function < tables.length; function++) {
             for (int column = 0; column <= FilmGrid.COLUMNS; column++) {
@@ -67,7 +72,12 @@ final class FilmTableTest {
                 near("attitude" + where, solved.attitude(), film.attitude(e)),
                 near("drag" + where, solved.drag(), film.drag(e)),
                 near("flow" + where, solved.flow(), film.flow(e)),
-                near("side flow" + where, solved.sideFlow(), film.sideFlow(e)));
+                near("side flow" + where, solved.sideFlow(), film.sideFlow(e)),
+                () -> assertEquals(
+                        solved.loadOverPeak(),
+                        film.loadOverPeak(e),
+                        INTERPOLATION_OF_PEAK * solved.loadOverPeak(),
+                        "mean over largest pressure" + where));
     }
 
     private static Executable near(String what, double solved, double interpolated) {

@@ -39,7 +39,8 @@ public final class FilmTableWriter {
             Math.log(film.stiffness() / shortBearing),
             film.attitude() / Math.sqrt(1 - e * e),
             film.flow() / (Math.PI * (1 + e)),
-            film.sideFlowByEccentricity() / (2 * Math.PI)
+            film.sideFlowByEccentricity() / (2 * Math.PI),
+            Math.log(film.loadOverPeak())
         };
     }
 
@@ -78,6 +79,7 @@ public final class FilmTableWriter {
                 + table("ATTITUDE", "φ/√(1 − ε²) [rad].", solved, 1)
                 + table("FLOW", "Q/(R·c·N·L) over π·(1 + ε).", solved, 2)
                 + table("SIDE_FLOW", "Qs/(R·c·N·L) over 2·π·ε.", solved, 3)
+                + table("LOAD_OVER_PEAK", "ln of mean over largest pressure.", solved, 4)
                 + "}\n";
         Files.writeString(Path.of("src/main/java/hotidle/film/FilmTable.java"), text);
     }

@@ -18,6 +18,7 @@ public final class RaimondiBoyd {
 
     public static final double FRICTION = 0.01;
     public static final double SIDE_FLOW = 0.005;
+    public static final double PEAK = 0.03;
 
     private static final double SOMMERFELD_DOUBTFUL = 0.02;
 

@@ -106,12 +106,14 @@ public record RandomCircuit(Network network, Conditions conditions) {
     }
 
     private static Placed chamber(String name, Samples samples, String outlet) {
+        Part pump = Samples.KINDS.get(PumpChamber.class).apply(samples);
+        boolean slides = pump.form().ports().size() > 2;
         return new Placed(
                 name,
-                Samples.KINDS.get(PumpChamber.class).apply(samples),
+                pump,
                 "sump",
                 Group.PUMP,
-                List.of("suction", outlet),
+                slides ? List.of("suction", outlet, outlet) : List.of("suction", outlet),
                 List.of(Signal.state("pump-inlet", "filling")));
     }
 

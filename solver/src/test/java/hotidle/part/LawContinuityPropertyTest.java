@@ -275,11 +275,15 @@ class LawContinuityPropertyTest {
     void aPumpWhoseClearancesOpenHasOneSlopeAtNoRise() {
         PumpChamber pump = new PumpChamber(
                 20e-6,
-                new PumpChamber.Face(Fit.same(0.01305, 0.013), 0.007, 0.016, 0.5, 2),
-                new PumpChamber.Tip(Fit.same(0.0842, 0.084), 1.5e-3, 4, 0.026),
-                1e-12,
-                1e-7,
-                new PumpChamber.Drag(0, 0, 0));
+                new PumpSlip(
+                        List.of(new PumpSlip.Face("face", Fit.same(0.01305, 0.013), 0.007, 0.016, 0.5, 2)),
+                        List.of(new PumpSlip.Tip("tip", Fit.same(0.0842, 0.084), 1.5e-3, 4, 0.026, 0.084)),
+                        1e-12,
+                        0,
+                        1e-7,
+                        0),
+                new PumpChamber.Drag(0, 0, 0),
+                Optional.empty());
         Part.Law law = pump.law(new Setting(25, "any", Setting.Lockup.OFF, Oil.fixed(850, 0.01), 0));
         new Scan(pump, law, Reading.of(pump.form(), 0, 0, 1), 1, 0, List.of()).noJumpBetween(-1e-2, 1e-2);
     }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
@@ -117,17 +118,27 @@ public final class Samples {
     }
 
     private PumpChamber pumpChamber() {
-        PumpChamber.Face face =
-                new PumpChamber.Face(fit(0.013, 20e-6, 150e-6), 0.007, 0.016, between(0.3, 1), random.nextInt(1, 5));
-        PumpChamber.Tip tip =
-                new PumpChamber.Tip(fit(0.084, 50e-6, 400e-6), between(1e-3, 3e-3), random.nextInt(2, 8), 0.026);
-        return new PumpChamber(
-                decades(5e-6, 40e-6),
-                face,
-                tip,
+        PumpSlip.Face face = new PumpSlip.Face(
+                "face", fit(0.013, 20e-6, 150e-6), 0.007, 0.016, between(0.3, 1), random.nextInt(1, 5));
+        PumpSlip.Tip tip = new PumpSlip.Tip(
+                "tip", fit(0.084, 50e-6, 400e-6), between(1e-3, 3e-3), random.nextInt(2, 8), 0.026, 0.084);
+        boolean measured = random.nextInt(4) > 0;
+        PumpSlip slip = new PumpSlip(
+                measured ? List.of(face) : List.of(),
+                measured ? List.of(tip) : List.of(),
                 random.nextBoolean() ? 0 : decades(1e-13, 5e-12),
+                measured ? 0 : decades(1e-14, 3e-12),
                 decades(1e-8, 2e-6),
-                new PumpChamber.Drag(2e5, 0.1, 0.3));
+                measured ? 0 : between(0, 0.1));
+        Optional<PumpChamber.Slide> slide = random.nextInt(4) > 0
+                ? Optional.empty()
+                : Optional.of(new PumpChamber.Slide(
+                        decades(1e-4, 8e-4),
+                        decades(1e4, 1e5),
+                        decades(50, 500),
+                        random.nextBoolean() ? 0 : 4e-4,
+                        3e-3));
+        return new PumpChamber(decades(5e-6, 40e-6), slip, new PumpChamber.Drag(2e5, 0.1, 0.3), slide);
     }
 
     /** A spool valve with openings between ports drawn at random, the first areas on the first and the last port. */

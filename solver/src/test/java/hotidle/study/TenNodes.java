@@ -25,6 +25,7 @@ import hotidle.part.LubeBranch;
 import hotidle.part.Orifice;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
@@ -161,11 +162,12 @@ public final class TenNodes {
     }
 
     private static Placed chamber(String name, String outlet, double wear) {
-        PumpChamber.Face face =
-                new PumpChamber.Face(Fit.same(0.01304 + 12e-6 * (wear - 1), 0.013), 0.007, 0.019, 0.6, 2);
-        PumpChamber.Tip tip = new PumpChamber.Tip(Fit.same(0.0841 + 40e-6 * (wear - 1), 0.084), 0.0015, 4, 0.026);
-        PumpChamber chamber =
-                new PumpChamber(20e-6, face, tip, 1e-12, 0.4e-6 * wear, new PumpChamber.Drag(2e5, 0.1, 0.3));
+        PumpSlip.Face face =
+                new PumpSlip.Face("face", Fit.same(0.01304 + 12e-6 * (wear - 1), 0.013), 0.007, 0.019, 0.6, 2);
+        PumpSlip.Tip tip =
+                new PumpSlip.Tip("tip", Fit.same(0.0841 + 40e-6 * (wear - 1), 0.084), 0.0015, 4, 0.026, 0.084);
+        PumpSlip slip = new PumpSlip(List.of(face), List.of(tip), 1e-12, 0, 0.4e-6 * wear, 0);
+        PumpChamber chamber = new PumpChamber(20e-6, slip, new PumpChamber.Drag(2e5, 0.1, 0.3), Optional.empty());
         return new Placed(
                 name,
                 chamber,

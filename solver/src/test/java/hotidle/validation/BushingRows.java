@@ -79,7 +79,9 @@ final class BushingRows {
                 Row.of(PART, "friction f·R/c", inputs, line.friction(), "", film.drag(e) / film.load(e), source)
                         .withinShare(RaimondiBoyd.FRICTION, RaimondiBoyd.MESH),
                 Row.of(PART, "side flow Qs/Q", inputs, line.sideFlow(), "", film.sideFlow(e) / film.flow(e), source)
-                        .withinShare(RaimondiBoyd.SIDE_FLOW, RaimondiBoyd.MESH));
+                        .withinShare(RaimondiBoyd.SIDE_FLOW, RaimondiBoyd.MESH),
+                Row.of(PART, "mean over largest pressure", inputs, line.peak(), "", film.loadOverPeak(e), source)
+                        .withinShare(RaimondiBoyd.PEAK, RaimondiBoyd.MESH));
     }
 
     private static Bushing bushing(double diameter, double clearance, double length) {

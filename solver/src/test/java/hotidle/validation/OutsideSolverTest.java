@@ -21,12 +21,14 @@ import hotidle.part.Part;
 import hotidle.part.Passage;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.PumpSlip;
 import hotidle.part.Setting;
 import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
@@ -156,11 +158,16 @@ class OutsideSolverTest {
         PumpChamber part() {
             return new PumpChamber(
                     displacement,
-                    new PumpChamber.Face(Fit.same(0.013 + faceGap, 0.013), 0.020, 0.032, 0.5, 4),
-                    new PumpChamber.Tip(Fit.same(0.084 + 2 * tipGap, 0.084), 1.5e-3, 4, 0.026),
-                    0,
-                    MESH,
-                    new PumpChamber.Drag(0.5, 0.05, 0.1));
+                    new PumpSlip(
+                            List.of(new PumpSlip.Face("face", Fit.same(0.013 + faceGap, 0.013), 0.020, 0.032, 0.5, 4)),
+                            List.of(new PumpSlip.Tip(
+                                    "tip", Fit.same(0.084 + 2 * tipGap, 0.084), 1.5e-3, 4, 0.026, 0.084)),
+                            0,
+                            0,
+                            MESH,
+                            0),
+                    new PumpChamber.Drag(0.5, 0.05, 0.1),
+                    Optional.empty());
         }
 
         Placed placed(String name, String outlet) {

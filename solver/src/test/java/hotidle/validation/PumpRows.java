@@ -10,11 +10,12 @@ import static hotidle.validation.Trade.PSI;
 
 import hotidle.law.GearDisplacement;
 import hotidle.oil.Oil;
-import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
 import hotidle.part.Reading;
 import hotidle.part.Stream;
 import java.util.List;
+import java.util.Optional;
 
 /** Gear pumps: displacement, delivery, torque and power. */
 final class PumpRows {
@@ -106,11 +107,9 @@ final class PumpRows {
     private static PumpChamber tight(double displacement) {
         return new PumpChamber(
                 displacement,
-                new PumpChamber.Face(Fit.same(0.0130001, 0.013), 0.007, 0.016, 0.5, 2),
-                new PumpChamber.Tip(Fit.same(0.0840001, 0.084), 1.5e-3, 4, 0.026),
-                0,
-                1e-12,
-                new PumpChamber.Drag(0, 0, 0));
+                new PumpSlip(List.of(), List.of(), 0, 0, 1e-12, 0),
+                new PumpChamber.Drag(0, 0, 0),
+                Optional.empty());
     }
 
     private static double delivery(double displacement, double rpm) {

@@ -28,6 +28,7 @@ class ValidationTest {
                     PassageRows.rows(),
                     BushingRows.rows(),
                     PumpRows.rows(),
+                    FittedPumpRows.rows(),
                     ReliefRows.rows(),
                     SpoolRows.rows(),
                     ClutchRows.rows(),

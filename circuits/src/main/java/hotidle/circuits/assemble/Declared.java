@@ -4,6 +4,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
+import hotidle.circuits.words.Kinds;
 import hotidle.circuits.words.SectionWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -32,7 +33,7 @@ public final class Declared {
         names.put(Names.MATERIAL, List.copyOf(materials));
         for (Names kind :
                 List.of(Names.CLUTCH, Names.SOLENOID, Names.SPOOL_VALVE, Names.PUMP_CHAMBER, Names.PUMP_INLET)) {
-            names.put(kind, partsOf(file, kind.word()));
+            names.put(kind, partsOf(file, Kinds.words(kind)));
         }
         return new Scope(names);
     }
@@ -64,11 +65,11 @@ public final class Declared {
                 .orElse(List.of());
     }
 
-    private static List<String> partsOf(Value.Entries file, String kind) {
+    private static List<String> partsOf(Value.Entries file, List<String> kinds) {
         List<String> parts = new ArrayList<>();
         if (file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
             for (Value.Entry part : entries.entries()) {
-                if (kind.equals(kindOf(part.value()))) {
+                if (kinds.contains(kindOf(part.value()))) {
                     parts.add(part.key());
                 }
             }

@@ -134,7 +134,7 @@ public final class Structure {
         List<String> relieved = new ArrayList<>();
         List<Given> pumps = new ArrayList<>();
         for (Parts.One part : all()) {
-            if (part.kind().word().equals("pump-chamber")) {
+            if (part.kind().isPump()) {
                 pumps.add(part.given());
                 continue;
             }

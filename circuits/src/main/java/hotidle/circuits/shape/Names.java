@@ -12,7 +12,7 @@ public enum Names {
     CLUTCH("clutch"),
     SOLENOID("solenoid"),
     SPOOL_VALVE("spool-valve"),
-    PUMP_CHAMBER("pump-chamber"),
+    PUMP_CHAMBER("pump"),
     PUMP_INLET("pump-inlet"),
     BUILD("build");
 

@@ -8,6 +8,7 @@ import hotidle.circuits.shape.Type;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.Part;
+import hotidle.part.PumpChamber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -139,6 +140,11 @@ public record Kind(
                 .flatMap(List::stream)
                 .toList();
         return new Kind(word, part, about, group, new Shape(word, all), paths, (given, around) -> {}, maker, physics);
+    }
+
+    /** Whether it is a pump: it raises pressure rather than losing it. */
+    public boolean isPump() {
+        return part == PumpChamber.class;
     }
 
     /** The same kind, passing oil one way only. */

@@ -1,5 +1,6 @@
 package hotidle.circuits.words;
 
+import hotidle.circuits.shape.Names;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,8 @@ public final class Kinds {
             LubeBranchWords.KIND,
             PumpInletWords.KIND,
             PumpChamberWords.KIND,
+            CrescentPumpWords.KIND,
+            VanePumpWords.KIND,
             BushingWords.KIND,
             SpoolValveWords.KIND,
             SelectorWords.KIND,
@@ -33,6 +36,13 @@ public final class Kinds {
     /** The kind of a word. */
     public static Optional<Kind> of(String word) {
         return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** The words of the kinds that a name of a part stands for. */
+    public static List<String> words(Names of) {
+        return of == Names.PUMP_CHAMBER
+                ? ALL.stream().filter(Kind::isPump).map(Kind::word).toList()
+                : List.of(of.word());
     }
 
     /** The words of all kinds. */

@@ -19,10 +19,9 @@ import org.junit.jupiter.api.Test;
 class KindsTest {
 
     @Test
-    void every_part_of_the_solver_has_one_declaration() {
+    void every_part_of_the_solver_has_a_declaration_and_every_declaration_a_word_of_its_own() {
         Set<Class<?>> declared = Kinds.ALL.stream().map(Kind::part).collect(Collectors.toSet());
         assertEquals(Set.of(Part.class.getPermittedSubclasses()), declared);
-        assertEquals(Kinds.ALL.size(), declared.size());
         assertEquals(Kinds.ALL.size(), new HashSet<>(Kinds.words()).size());
     }
 

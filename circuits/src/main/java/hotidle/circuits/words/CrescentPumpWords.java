@@ -1,0 +1,151 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.law.GearDisplacement;
+import hotidle.network.Group;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
+import java.util.List;
+
+/** The words of a {@link PumpChamber} with an internal gear and a crescent. */
+final class CrescentPumpWords {
+
+    private CrescentPumpWords() {}
+
+    private static final List<String> GEARS = List.of("module", "inner-teeth", "ring-teeth", "ring-tip-diameter");
+    private static final List<String> GAPS = List.of(
+            "face-clearance",
+            "face-inner-diameter",
+            "face-outer-diameter",
+            "inner-tip-clearance",
+            "ring-tip-clearance",
+            "tip-land",
+            "sealing-teeth",
+            "ring-diameter",
+            "body-clearance",
+            "body-land",
+            "ring-tip-diameter");
+
+    static final Kind KIND = Kind.of(
+                    "crescent-pump",
+                    PumpChamber.class,
+                    "A gear in a ring gear with a crescent between them: what it displaces, less what slips back past faces, crescent,"
+                            + " body and mesh.",
+                    Group.PUMP,
+                    PumpWords.all(List.of(
+                            PumpWords.ports(),
+                            List.of(
+                                    PumpWords.displacement("the gear data"),
+                                    FaceGapWords.width("width", "width of the gears")),
+                            gears(),
+                            PumpWords.face("outside diameter of the ring gear's root"),
+                            gaps(),
+                            PumpWords.tipLand(),
+                            PumpWords.slipAndTorque(),
+                            FitWords.pocketMaterials(),
+                            PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
+                    PumpWords::paths,
+                    CrescentPumpWords::make,
+                    physics())
+            .rule(CrescentPumpWords::check);
+
+    private static Physics physics() {
+        return Physics.of(
+                        "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
+                                + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                        PumpWords.SOURCE)
+                .channels(PumpChamber.class, PumpWords::channels)
+                .fits(PumpChamber.class, PumpWords::fits);
+    }
+
+    private static List<Key> gears() {
+        return List.of(
+                PumpChamberWords.module(),
+                Key.count("inner-teeth", "teeth of the inner gear, which the hub drives")
+                        .optional()
+                        .allowed("5", "200"),
+                Key.count("ring-teeth", "teeth of the ring gear").optional().allowed("6", "300"),
+                FaceGapWords.diameter("tip-diameter", "outside diameter of the inner gear"),
+                FaceGapWords.diameter("ring-tip-diameter", "inside diameter over the tips of the ring gear's teeth")
+                        .optional(),
+                FaceGapWords.diameter("ring-diameter", "outside diameter of the ring gear, in its pocket")
+                        .optional());
+    }
+
+    private static List<Key> gaps() {
+        return List.of(
+                PumpWords.tipClearance(
+                        "inner-tip-clearance", "clearance between the inner gear's tips and the crescent"),
+                PumpWords.tipClearance("ring-tip-clearance", "clearance between the ring gear's tips and the crescent"),
+                PumpWords.tipClearance("body-clearance", "radial clearance of the ring gear in its pocket"),
+                Key.quantity(
+                                "body-land",
+                                Dimension.LENGTH,
+                                "length along the pocket that seals between outlet and inlet, on each side")
+                        .optional()
+                        .allowed("1 mm", "500 mm")
+                        .usual("5 mm", "100 mm"));
+    }
+
+    private static void check(Given given, Kind.Around around) {
+        PumpWords.check(given, around, GEARS, GAPS);
+        if (given.has("inner-teeth")
+                && given.has("ring-teeth")
+                && given.count("ring-teeth") <= given.count("inner-teeth")) {
+            given.error(
+                    "ring-teeth",
+                    "has no more teeth in the ring gear than in the inner one",
+                    "the inner gear runs inside the ring gear",
+                    "exchange the two");
+        }
+    }
+
+    private static double displacement(Given given) {
+        return given.numberIf("displacement")
+                .orElseGet(() -> GearDisplacement.internal(
+                        given.number("module"),
+                        given.count("inner-teeth"),
+                        given.count("ring-teeth"),
+                        given.number("tip-diameter"),
+                        given.number("ring-tip-diameter"),
+                        given.number("width")));
+    }
+
+    private static Kind.Made make(Given given, Kind.Around around) {
+        if (given.has("slip-flow")) {
+            return PumpWords.fixed(given, displacement(given), PumpWords.slip(given, List.of(), List.of()));
+        }
+        double inner = given.number("tip-diameter");
+        double ring = given.number("ring-tip-diameter");
+        // of the ring gear over the inner one; without teeth given the tips' speeds are taken as equal
+        double ratio = given.has("inner-teeth") && given.has("ring-teeth")
+                ? (double) given.count("inner-teeth") / given.count("ring-teeth")
+                : inner / ring;
+        List<PumpSlip.Tip> tips = List.of(
+                tip(given, around, "inner-tip", inner, inner),
+                tip(given, around, "ring-tip", ring, ring * ratio),
+                // the ring gear turns with one arc of its pocket and against the other: what it drags cancels
+                new PumpSlip.Tip(
+                        "body",
+                        FitWords.pocket(
+                                given, around, given.number("ring-diameter"), 2 * given.number("body-clearance")),
+                        given.number("body-land"),
+                        1,
+                        2 * given.number("width"),
+                        0));
+        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around)), tips);
+        return PumpWords.fixed(given, displacement(given), slip);
+    }
+
+    private static PumpSlip.Tip tip(Given given, Kind.Around around, String name, double diameter, double surface) {
+        return new PumpSlip.Tip(
+                name,
+                FitWords.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
+                given.number("tip-land"),
+                given.count("sealing-teeth"),
+                given.number("width"),
+                surface);
+    }
+}

@@ -1,0 +1,114 @@
+package hotidle.circuits.words;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.law.GearDisplacement;
+import hotidle.network.Group;
+import hotidle.network.Signal;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
+import java.util.List;
+import java.util.Optional;
+
+/** The words of a {@link PumpChamber} with vanes and a slide. */
+final class VanePumpWords {
+
+    private VanePumpWords() {}
+
+    private static final List<String> GAPS = List.of("face-clearance", "face-inner-diameter", "face-outer-diameter");
+
+    static final Kind KIND = Kind.of(
+                    "vane-pump",
+                    PumpChamber.class,
+                    "A variable vane pump: a control pressure moves its slide against a spring, towards less displacement.",
+                    Group.PUMP,
+                    PumpWords.all(List.of(
+                            PumpWords.ports(),
+                            List.of(
+                                    Key.node("control", "whose pressure moves the slide"),
+                                    PumpWords.displacement("ring, rotor, eccentricity and width"),
+                                    FaceGapWords.width("width", "width of rotor and vanes"),
+                                    FaceGapWords.diameter("ring-diameter", "inside diameter of the slide's ring"),
+                                    FaceGapWords.diameter("tip-diameter", "diameter of the rotor")),
+                            slide(),
+                            PumpWords.face("diameter of the rotor or of the slide's ring, where the oil ends"),
+                            PumpWords.slipAndTorque(),
+                            FitWords.pocketMaterials(),
+                            PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
+                    PumpWords::paths,
+                    VanePumpWords::make,
+                    physics())
+            .rule(VanePumpWords::check);
+
+    private static Physics physics() {
+        return Physics.of(
+                        "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
+                                + " V = π/2·(Dc + Dr)·e·b",
+                        "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpWords.SOURCE)
+                .channels(PumpChamber.class, PumpWords::channels)
+                .fits(PumpChamber.class, PumpWords::fits);
+    }
+
+    private static List<Key> slide() {
+        return List.of(
+                eccentricity("greatest-eccentricity", "of slide to rotor at its upper stop: full displacement"),
+                eccentricity("least-eccentricity", "at its lower stop").byDefault("0 mm", "no displacement (assumed)"),
+                Key.quantity("control-area", Dimension.AREA, "area on which the control pressure acts on the slide")
+                        .allowed("1 mm2", "200 cm2")
+                        .usual("50 mm2", "20 cm2")
+                        .measured("width times the chord of the control chamber, times its arm over the spring's"),
+                Key.quantity("spring-rate", Dimension.SPRING_RATE, "rate of the slide's spring")
+                        .allowed("0.001 N/mm", "1000 N/mm")
+                        .usual("5 N/mm", "200 N/mm"),
+                Key.quantity("preload", Dimension.FORCE, "force of that spring at the greatest eccentricity")
+                        .allowed("0 N", "10000 N")
+                        .usual("20 N", "2000 N"));
+    }
+
+    private static Key eccentricity(String name, String meaning) {
+        return Key.quantity(name, Dimension.LENGTH, meaning)
+                .allowed("0 mm", "50 mm")
+                .usual("0 mm", "8 mm");
+    }
+
+    private static void check(Given given, Kind.Around around) {
+        PumpWords.check(given, around, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS);
+        double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
+        if (given.number("greatest-eccentricity") > room) {
+            given.error(
+                    "greatest-eccentricity",
+                    "lets the rotor run into its ring",
+                    "the eccentricity can be no more than half of ring-diameter less tip-diameter",
+                    "measure all three again");
+        } else if (given.number("least-eccentricity") >= given.number("greatest-eccentricity")) {
+            given.error(
+                    "least-eccentricity",
+                    "has a least-eccentricity no smaller than its greatest-eccentricity",
+                    "the slide needs a way to move",
+                    "exchange the two, or measure again");
+        }
+    }
+
+    private static Kind.Made make(Given given, Kind.Around around) {
+        double high = given.number("greatest-eccentricity");
+        double displacement = given.numberIf("displacement")
+                .orElseGet(() -> GearDisplacement.vanes(
+                        given.number("ring-diameter"), given.number("tip-diameter"), high, given.number("width")));
+        List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around));
+        PumpChamber pump = new PumpChamber(
+                displacement,
+                PumpWords.slip(given, faces, List.of()),
+                PumpWords.drag(given),
+                Optional.of(new PumpChamber.Slide(
+                        given.number("control-area"),
+                        given.number("spring-rate"),
+                        given.number("preload"),
+                        given.number("least-eccentricity"),
+                        high)));
+        return new Kind.Made(
+                pump,
+                List.of(given.word("from"), given.word("to"), given.word("control")),
+                List.of(Signal.state(given.word("inlet"), "filling")));
+    }
+}

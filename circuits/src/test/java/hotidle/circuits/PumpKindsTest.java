@@ -1,0 +1,153 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.law.GearDisplacement;
+import hotidle.part.Fit;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The three kinds of pump come out as the solver's one pump, each with its own displacement and gaps. */
+class PumpKindsTest {
+
+    private static final Stock STOCK = Stock.ofLibrary();
+
+    private static final String[] GEARS = {"displacement=18cm3/rev", "width=12mm", "tip-diameter=84mm", "speed=1000rpm"
+    };
+    private static final String[] CRESCENT = {
+        "module=3mm",
+        "inner-teeth=23",
+        "ring-teeth=31",
+        "tip-diameter=75mm",
+        "ring-tip-diameter=87mm",
+        "ring-diameter=105mm",
+        "width=12mm",
+        "face-clearance=0.04mm",
+        "face-inner-diameter=40mm",
+        "face-outer-diameter=100mm",
+        "inner-tip-clearance=0.10mm",
+        "ring-tip-clearance=0.12mm",
+        "body-clearance=0.08mm",
+        "body-land=30mm",
+        "tip-land=1.5mm",
+        "sealing-teeth=3",
+        "speed=1000rpm"
+    };
+    private static final String[] VANES = {
+        "ring-diameter=78mm",
+        "tip-diameter=68mm",
+        "greatest-eccentricity=3mm",
+        "least-eccentricity=0.5mm",
+        "width=18mm",
+        "control-area=6cm2",
+        "spring-rate=40N/mm",
+        "preload=200N",
+        "face-clearance=0.03mm",
+        "face-inner-diameter=40mm",
+        "face-outer-diameter=78mm",
+        "speed=1000rpm"
+    };
+
+    private static OnePart read(String kind, String[] words, String... more) {
+        ReadPart read = OnePart.read(
+                kind, Stream.concat(Stream.of(words), Stream.of(more)).toList(), STOCK);
+        return read.part().orElseThrow(() -> new AssertionError(read.problems()));
+    }
+
+    private static String fault(String kind, String[] words, String... more) {
+        ReadPart read = OnePart.read(
+                kind, Stream.concat(Stream.of(words), Stream.of(more)).toList(), STOCK);
+        assertTrue(read.part().isEmpty());
+        assertEquals(1, read.problems().size(), read.problems().toString());
+        return read.problems().get(0).message();
+    }
+
+    private static PumpChamber pump(OnePart part) {
+        return (PumpChamber) part.placed().part();
+    }
+
+    private static Fit pocket(double inner, double clearance) {
+        return new Fit(inner + clearance, inner, 24e-6, 12e-6, 293.15);
+    }
+
+    @Test
+    void a_tested_slip_stands_in_place_of_clearances() {
+        PumpSlip slip = pump(read(
+                        "pump-chamber",
+                        GEARS,
+                        "slip-flow=6L/min",
+                        "slip-pressure=10bar",
+                        "slip-viscosity=6mPa.s",
+                        "slip-turbulent-share=25%",
+                        "speed-slip=4%"))
+                .slip();
+        double turbulent = 0.25 * 0.1e-3;
+        assertEquals(List.of(), slip.faces());
+        assertEquals(List.of(), slip.tips());
+        assertEquals(0.75 * 0.1e-3 * 0.006 / 1e6, slip.laminar(), 1e-24);
+        assertEquals(turbulent / (Math.PI / (Math.PI + 2) * Math.sqrt(2 * 1e6 / 820)), slip.orificeArea(), 1e-18);
+        assertEquals(0.04, slip.speedShare());
+    }
+
+    @Test
+    void a_pump_needs_its_clearances_or_a_tested_slip_and_not_both() {
+        assertEquals(
+                "pump-chamber needs face-clearance, face-inner-diameter, face-outer-diameter, tip-clearance, tip-land and"
+                        + " sealing-teeth, or the slip-flow of a test",
+                fault("pump-chamber", GEARS));
+        assertEquals(
+                "pump-chamber has a slip-flow without slip-pressure and slip-viscosity",
+                fault("pump-chamber", GEARS, "slip-flow=6L/min", "slip-pressure=10bar"));
+        assertEquals(
+                "vane-pump has both slip-flow and face-clearance",
+                fault("vane-pump", VANES, "slip-flow=6L/min", "slip-pressure=10bar", "slip-viscosity=6mPa.s"));
+    }
+
+    @Test
+    void a_crescent_pump_leaks_along_its_crescent_and_its_body() {
+        PumpChamber pump = pump(read("crescent-pump", CRESCENT));
+        double width = 0.012;
+        assertEquals(
+                List.of(
+                        new PumpSlip.Tip("inner-tip", pocket(0.075, 0.0002), 0.0015, 3, width, 0.075),
+                        new PumpSlip.Tip("ring-tip", pocket(0.087, 0.00024), 0.0015, 3, width, 0.087 * (23.0 / 31)),
+                        new PumpSlip.Tip("body", pocket(0.105, 0.00016), 0.03, 1, 2 * width, 0)),
+                pump.slip().tips());
+        assertEquals(GearDisplacement.internal(0.003, 23, 31, 0.075, 0.087, width), pump.displacement());
+    }
+
+    @Test
+    void a_ring_gear_has_more_teeth_than_the_gear_in_it() {
+        String[] wrong = CRESCENT.clone();
+        wrong[2] = "ring-teeth=20";
+        assertEquals(
+                "crescent-pump has no more teeth in the ring gear than in the inner one",
+                fault("crescent-pump", wrong));
+    }
+
+    @Test
+    void a_vane_pump_has_a_slide_that_its_control_pressure_moves() {
+        OnePart part = read("vane-pump", VANES);
+        assertEquals(List.of("from", "to", "control"), part.ports());
+        assertEquals(
+                new PumpChamber.Slide(6e-4, 4e4, 200, 0.0005, 0.003),
+                pump(part).slide().orElseThrow());
+        assertEquals(Math.PI / 2 * (0.078 + 0.068) * 0.003 * 0.018, pump(part).displacement(), 1e-18);
+    }
+
+    @Test
+    void a_rotor_stays_clear_of_its_ring_and_the_slide_has_a_way_to_move() {
+        String[] wide = VANES.clone();
+        wide[2] = "greatest-eccentricity=6mm";
+        assertEquals("vane-pump lets the rotor run into its ring", fault("vane-pump", wide));
+        String[] still = VANES.clone();
+        still[3] = "least-eccentricity=3mm";
+        assertEquals(
+                "vane-pump has a least-eccentricity no smaller than its greatest-eccentricity",
+                fault("vane-pump", still));
+    }
+}
