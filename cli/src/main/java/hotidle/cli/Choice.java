@@ -62,6 +62,7 @@ final class Choice {
                 duty.engineTorque(),
                 duty.torqueRatio(),
                 duty.speedRatio(),
+                duty.lubeNeed(),
                 duty.temperatures(),
                 duty.commands());
     }
@@ -78,6 +79,7 @@ final class Choice {
                 duty.engineTorque(),
                 duty.torqueRatio(),
                 duty.speedRatio(),
+                duty.lubeNeed(),
                 duty.temperatures().entrySet().stream()
                         .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
                 duty.commands());

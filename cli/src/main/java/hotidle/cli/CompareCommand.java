@@ -223,7 +223,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private static String lubeNeeded(Comparison.Cell cell, Quantity.UnitSystem units) {
-        double needed = Roles.of(cell.unit()).lubeNeeded();
+        double needed = Roles.of(cell.unit()).lubeNeeded(cell.duty());
         boolean isShort = cell.figures().filter(f -> f.lube() < needed).isPresent();
         return (isShort ? "SHORT of " : "") + Quantity.FLOW.number(units, needed);
     }

@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
         subcommands = {
             CompareCommand.class,
             SweepCommand.class,
+            MarginsCommand.class,
             PartCommand.class,
             CheckCommand.class,
             ListCommand.class

@@ -70,12 +70,13 @@ final class PlainWords {
         }
         if (f.regulated()) {
             lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + " (" + got
-                    + ", regulator working, lubrication gets " + lube + (starved(unit, f) ? ", less than it needs" : "")
+                    + ", regulator working, lubrication gets " + lube
+                    + (starved(unit, duty, f) ? ", less than it needs" : "")
                     + ").");
         } else {
             lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": the gauge shows " + got
                     + (f.offSeat() ? "" : ", the regulator sits on its seat") + ", lubrication gets " + lube
-                    + (starved(unit, f) ? ", less than it needs." : "."));
+                    + (starved(unit, duty, f) ? ", less than it needs." : "."));
         }
         lines.add("  " + onset(cell.sweep()) + " " + film(worstFilm(unit)));
         shortages(unit).ifPresent(lines::add);
@@ -87,14 +88,16 @@ final class PlainWords {
         List<String> found = comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build())
                         && !cell.duty().name().equals(duty.name()))
-                .filter(cell -> cell.figures().filter(f -> starved(unit, f)).isPresent())
+                .filter(cell -> cell.figures()
+                        .filter(f -> starved(unit, cell.duty(), f))
+                        .isPresent())
                 .map(cell -> cell.duty().name() + " ("
                         + Quantity.FLOW.with(units, cell.figures().orElseThrow().lube()) + ")")
                 .toList();
         return found.isEmpty()
                 ? Optional.empty()
                 : Optional.of(
-                        "  Of the " + Quantity.FLOW.with(units, Roles.of(unit).lubeNeeded())
+                        "  Of the " + Quantity.FLOW.with(units, Roles.of(unit).lubeNeeded(duty))
                                 + " that it needs, lubrication also falls short at " + String.join(", ", found) + ".");
     }
 
@@ -113,8 +116,8 @@ final class PlainWords {
                 .orElseThrow();
     }
 
-    private static boolean starved(Unit unit, Figures f) {
-        return f.lube() < Roles.of(unit).lubeNeeded();
+    private static boolean starved(Unit unit, DutyPoint duty, Figures f) {
+        return f.lube() < Roles.of(unit).lubeNeeded(duty);
     }
 
     private String onset(SpeedSweep sweep) {
@@ -133,7 +136,7 @@ final class PlainWords {
 
     private String starvedRange(SpeedSweep sweep) {
         List<Double> speeds = sweep.states().stream()
-                .filter(state -> starved(sweep.unit(), Figures.of(sweep.unit(), state)))
+                .filter(state -> starved(sweep.unit(), sweep.duty(), Figures.of(sweep.unit(), state)))
                 .map(state -> state.conditions().speed())
                 .toList();
         if (speeds.size() == 1) {

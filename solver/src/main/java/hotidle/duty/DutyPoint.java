@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param engineTorque [N·m]
  * @param torqueRatio  turbine torque over engine torque [-]
  * @param speedRatio   turbine speed over engine speed [-]; empty where it is not given
+ * @param lubeNeed     share of the flow that lubrication and cooler are said to need that is needed here [-]
  * @param temperatures of each region [K]
  * @param commands     pilot pressure asked of solenoids other than the one of the line command [Pa]
  */
@@ -27,6 +28,7 @@ public record DutyPoint(
         double engineTorque,
         double torqueRatio,
         OptionalDouble speedRatio,
+        double lubeNeed,
         Map<String, Double> temperatures,
         Map<String, Double> commands) {
 

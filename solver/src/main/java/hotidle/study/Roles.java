@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Command;
+import hotidle.duty.DutyPoint;
 import hotidle.duty.Unit;
 import hotidle.network.Node;
 import hotidle.network.Placed;
@@ -115,11 +116,12 @@ public record Roles(
         return (SpoolValve) regulator().part();
     }
 
-    /** What all lube branches need together [m³/s]. */
-    public double lubeNeeded() {
-        return lube.stream()
-                .mapToDouble(placed -> ((LubeBranch) placed.part()).neededFlow())
-                .sum();
+    /** What all lube branches need together at a duty [m³/s]. */
+    public double lubeNeeded(DutyPoint duty) {
+        return duty.lubeNeed()
+                * lube.stream()
+                        .mapToDouble(placed -> ((LubeBranch) placed.part()).neededFlow())
+                        .sum();
     }
 
     /** The opening that unloads the secondary to the pump's inlet. */

@@ -146,6 +146,7 @@ public final class TenNodes {
                 40,
                 1.8,
                 OptionalDouble.empty(),
+                1,
                 temperatures,
                 Map.of());
         Unit unit = new Unit(

@@ -164,6 +164,7 @@ public final class Sections {
                 duty.numberIf("engine-torque").orElse(0),
                 duty.number("torque-ratio"),
                 duty.numberIf("turbine-speed-ratio"),
+                duty.number("lube-need"),
                 duty.numbers("temperatures"),
                 duty.numbers("commands"));
     }

@@ -140,6 +140,12 @@ public final class SectionWords {
                             .optional()
                             .allowed("0", "2")
                             .usual("0", "1.1"),
+                    Key.quantity(
+                                    "lube-need",
+                                    Dimension.RATIO,
+                                    "share of what lubrication and cooler need that is needed here; less without load or heat")
+                            .byDefault("100 %", "all of it (assumed)")
+                            .allowed("0 %", "500 %"),
                     Key.of(
                                     "temperatures",
                                     new Type.PerName(Names.REGION, Dimension.TEMPERATURE),

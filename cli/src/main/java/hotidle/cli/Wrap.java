@@ -1,0 +1,32 @@
+package hotidle.cli;
+
+/** Breaks text into lines of a width, at blanks. */
+final class Wrap {
+
+    /** Characters in a line of text that is meant to be read. */
+    static final int WIDTH = 100;
+
+    private Wrap() {}
+
+    /**
+     * The text in lines.
+     *
+     * @param first  in front of the first line
+     * @param others in front of all others
+     */
+    static String lines(String text, String first, String others) {
+        StringBuilder all = new StringBuilder();
+        StringBuilder line = new StringBuilder(first);
+        boolean empty = true;
+        for (String word : text.strip().split("\\s+", -1)) {
+            if (!empty && line.length() + 1 + word.length() > WIDTH) {
+                all.append(line.toString().stripTrailing()).append('\n');
+                line = new StringBuilder(others);
+                empty = true;
+            }
+            line.append(empty ? "" : " ").append(word);
+            empty = false;
+        }
+        return all.append(line.toString().stripTrailing()).append('\n').toString();
+    }
+}

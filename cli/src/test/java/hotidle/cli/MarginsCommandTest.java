@@ -1,0 +1,81 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+
+class MarginsCommandTest {
+
+    private static final String[] COARSE = {"margins", "shuttle-five", "--speed", "400..4000/200rpm"};
+
+    private static Run run(String... more) {
+        String[] all = java.util.Arrays.copyOf(COARSE, COARSE.length + more.length);
+        System.arraycopy(more, 0, all, COARSE.length, more.length);
+        return Run.of(all);
+    }
+
+    @Test
+    void wornFailsAtHotIdleAndRestoredHoldsEverywhere() {
+        Run run = run("--build", "worn", "--build", "restored");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("worn: FAILS. First limit: converter charge (converter) at hot-idle"), run.out());
+        assertTrue(run.out().contains("restored: HOLDS. Least headroom: "), run.out());
+        assertTrue(run.out().contains("The line\n    settles at 99 psi"), run.out());
+        assertTrue(run.out().contains("of all builds at the same speed"), run.out());
+        assertTrue(run.out().contains("Trumpler"), run.out());
+        int caution = run.out().indexOf("wheels blocked");
+        assertTrue(caution > 0 && caution < run.out().indexOf("stall ("), "the cautions come before the stall");
+        assertTrue(run.out().lines().allMatch(line -> line.length() <= 120), "a line is too long to read");
+    }
+
+    @Test
+    void jsonHasValueNeedHeadroomAndVerdictOfEveryMarginInItsState() throws Exception {
+        Run run = run("--build", "worn", "--format", "json");
+        JsonNode states = new ObjectMapper().readTree(run.out()).at("/builds/0/states");
+        assertEquals(5, states.size());
+        int margins = 0;
+        for (JsonNode state : states) {
+            for (JsonNode margin : state.get("margins")) {
+                margins++;
+                double value = margin.get("value").doubleValue();
+                double needed = margin.get("needed").doubleValue();
+                boolean upper = margin.get("limit").textValue().equals("upper");
+                double headroom = (upper ? needed / value : value / needed) - 1;
+                assertEquals(headroom, margin.get("headroom").doubleValue(), 1e-12, margin.toString());
+                String verdict = headroom < 0 ? "fails" : headroom <= 0.1 ? "close" : "holds";
+                assertEquals(verdict, margin.get("verdict").textValue());
+                if (margin.get("margin").textValue().equals("apply")) {
+                    assertTrue(margin.get("why").textValue().contains("return spring included"));
+                }
+            }
+        }
+        assertTrue(margins > 40, margins + " margins");
+    }
+
+    @Test
+    void csvHasOneLineAMargin() {
+        Run run = run("--build", "worn", "--format", "csv", "--units", "metric");
+        assertTrue(run.out().startsWith("build,duty,limit,part,is,needed or allowed,unit,headroom,verdict,rpm,why\n"));
+        assertTrue(run.out().contains("worn,hot-idle,converter-charge,converter,"), run.out());
+    }
+
+    @Test
+    void aBarIsDrawnOnATerminalOnlyAndWipedAtItsEnd() {
+        StringWriter text = new StringWriter();
+        Progress bar = new Progress(new PrintWriter(text), "judging", 2, true);
+        bar.step();
+        assertTrue(text.toString().endsWith("] 1/2"), text.toString());
+        bar.end();
+        assertTrue(text.toString().endsWith("\r"));
+        StringWriter none = new StringWriter();
+        Progress quiet = new Progress(new PrintWriter(none), "judging", 2, false);
+        quiet.step();
+        quiet.end();
+        assertEquals("", none.toString());
+    }
+}

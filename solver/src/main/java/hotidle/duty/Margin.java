@@ -1,0 +1,132 @@
+package hotidle.duty;
+
+import java.util.OptionalDouble;
+
+/**
+ * One limit at one duty point: what is there, what is needed or allowed, and what that leaves.
+ *
+ * @param kind   which limit
+ * @param part   the part that decides
+ * @param value  what is there [SI]; NaN where it is not known
+ * @param needed what is needed, or allowed where it is an upper limit [SI]
+ * @param scale  in what both are counted
+ * @param speed  engine speed at which it is least [rev/s]; empty where only the duty's own speed was asked
+ * @param note   what a reader should know about it; empty where nothing
+ */
+public record Margin(
+        Kind kind, String part, double value, double needed, Scale scale, OptionalDouble speed, String note) {
+
+    /** Up to this headroom a margin is close [-]. */
+    public static final double CLOSE = 0.10;
+
+    /** The limits of a unit, in the order in which they are shown. */
+    public enum Kind {
+        REGULATION("regulation", false),
+        APPLY("apply", false),
+        APPLY_SLIDING("apply-sliding", false),
+        LOCKUP("lockup", false),
+        LUBRICATION("lubrication", false),
+        COOLER("cooler", false),
+        CONVERTER_CHARGE("converter-charge", false),
+        FILM("film", false),
+        UNIT_LOAD("unit-load", true),
+        PUMP_INLET("pump-inlet", false);
+
+        private final String word;
+        private final boolean upper;
+
+        Kind(String word, boolean upper) {
+            this.word = word;
+            this.upper = upper;
+        }
+
+        /** The word that users read. */
+        public String word() {
+            return word;
+        }
+
+        /** Whether more is worse. */
+        public boolean upper() {
+            return upper;
+        }
+    }
+
+    /** What value and need are counted in. */
+    public enum Scale {
+        PRESSURE("Pa"),
+        FLOW("m3/s"),
+        LENGTH("m"),
+        SHARE("1");
+
+        private final String word;
+
+        Scale(String word) {
+            this.word = word;
+        }
+
+        /** The SI unit. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** What a margin comes to. */
+    public enum Verdict {
+        FAILS("fails"),
+        CLOSE("close"),
+        HOLDS("holds");
+
+        private final String word;
+
+        Verdict(String word) {
+            this.word = word;
+        }
+
+        /** The word that users read. */
+        public String word() {
+            return word;
+        }
+    }
+
+    /** A margin at the duty's own speed without a note. */
+    public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
+        return new Margin(kind, part, value, needed, scale, OptionalDouble.empty(), "");
+    }
+
+    /** The same with a note. */
+    public Margin noted(String other) {
+        return new Margin(kind, part, value, needed, scale, speed, other);
+    }
+
+    /** The same at an engine speed [rev/s]. */
+    public Margin at(double other) {
+        return new Margin(kind, part, value, needed, scale, OptionalDouble.of(other), note);
+    }
+
+    /**
+     * Value over need less 1, or limit over value less 1 [-]: below zero it fails. Infinite where nothing is needed, NaN where the
+     * value is not known.
+     */
+    public double headroom() {
+        if (Double.isNaN(value)) {
+            return Double.NaN;
+        }
+        double more = kind.upper ? needed : value;
+        double less = kind.upper ? value : needed;
+        return less > 0 ? more / less - 1 : Double.POSITIVE_INFINITY;
+    }
+
+    /** Fails below 0 and where the value is not known, close up to {@link #CLOSE}, holds above. */
+    public Verdict verdict() {
+        double headroom = headroom();
+        if (!(headroom >= 0)) {
+            return Verdict.FAILS;
+        }
+        return headroom <= CLOSE ? Verdict.CLOSE : Verdict.HOLDS;
+    }
+
+    /** For sorting, the worst first: its headroom, what is not known before all. */
+    public double rank() {
+        return Double.isNaN(value) ? Double.NEGATIVE_INFINITY : headroom();
+    }
+}

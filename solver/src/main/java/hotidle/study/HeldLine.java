@@ -1,0 +1,195 @@
+package hotidle.study;
+
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.network.Network;
+import hotidle.network.Node;
+import hotidle.network.Placed;
+import hotidle.newton.SteadySolver;
+import hotidle.part.Converter;
+import hotidle.part.Cooler;
+import hotidle.part.LubeBranch;
+import hotidle.part.SpoolValve;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import hotidle.result.Unsolved;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Whether the pump could hold the set pressure: the line is held there from outside, and what the pump delivers is put against
+ * what leaves the line with converter, cooler and lubrication just served.
+ *
+ * <p>The regulator is held where the worst served of them gets what it needs, but no further open than where it begins to give
+ * oil back to the pump's inlet, so that the bypass is no demand.
+ *
+ * @param supply   what pump and check valve deliver into the line [m³/s], counted at the pump's inlet
+ * @param demand   what leaves the line [m³/s], counted so too
+ * @param position at which the regulator is held [m]
+ * @param hungry   what still gets too little there; empty where all is served
+ * @param unsolved why nothing is known, where nothing is
+ */
+public record HeldLine(
+        double supply, double demand, double position, Optional<String> hungry, Optional<Unsolved> unsolved) {
+
+    /** The position is found to this share of the spool's travel [-]. */
+    private static final double NARROW = 1e-9;
+
+    private static final int MOST_TRIALS = 80;
+
+    /** The balance at a duty, with the line at the set pressure commanded. */
+    public static HeldLine at(Unit unit, DutyPoint duty) {
+        return new Search(unit, duty).run();
+    }
+
+    /** Something that must be served, and by how much it is: got over needed less 1. */
+    private record Served(String part, double headroom) {}
+
+    /** Work space of one search. */
+    private static final class Search {
+        private final Unit unit;
+        private final DutyPoint duty;
+        private final Roles roles;
+        private final double set;
+        private Optional<State> last = Optional.empty();
+
+        Search(Unit unit, DutyPoint duty) {
+            this.unit = unit;
+            this.duty = duty;
+            roles = Roles.of(unit);
+            double pilot = unit.conditions(duty).commands().get(unit.command().solenoid());
+            set = unit.command().setPressure(unit.network(), duty.range(), pilot);
+        }
+
+        HeldLine run() {
+            double low = roles.spool().spring().low();
+            double high = Stream.of(roles.unloading(), roles.bypass())
+                    .flatMap(Optional::stream)
+                    .mapToDouble(SpoolValve.Opening::edge)
+                    .filter(edge -> edge > low)
+                    .min()
+                    .orElse(roles.spool().spring().high());
+            Outcome shut = solve(low);
+            Outcome open = solve(high);
+            for (Outcome outcome : List.of(shut, open)) {
+                if (outcome.state().isEmpty()) {
+                    return new HeldLine(Double.NaN, Double.NaN, low, Optional.empty(), outcome.unsolved());
+                }
+            }
+            State seated = shut.state().orElseThrow();
+            State wide = open.state().orElseThrow();
+            if (worst(seated).map(Served::headroom).orElse(0.0) >= 0) {
+                return balance(seated, low);
+            }
+            if (worst(wide).map(Served::headroom).orElse(0.0) < 0) {
+                return balance(wide, high);
+            }
+            return narrow(low, seated, high, wide);
+        }
+
+        /** Regula falsi with the Illinois rule on the headroom of the worst served; it grows with the opening. */
+        private HeldLine narrow(double low, State seated, double high, State wide) {
+            double a = low;
+            double b = high;
+            double fa = worst(seated).orElseThrow().headroom;
+            double fb = worst(wide).orElseThrow().headroom;
+            State served = wide;
+            double tolerance = NARROW * (high - low);
+            for (int i = 0; i < MOST_TRIALS && b - a > tolerance && fb > 0; i++) {
+                double x = i % 3 == 2 ? (a + b) / 2 : b - fb * (b - a) / (fb - fa);
+                Outcome outcome = solve(x);
+                if (outcome.state().isEmpty()) {
+                    return new HeldLine(Double.NaN, Double.NaN, x, Optional.empty(), outcome.unsolved());
+                }
+                double f = worst(outcome.state().get()).orElseThrow().headroom;
+                if (f >= 0) {
+                    b = x;
+                    fb = f;
+                    served = outcome.state().get();
+                    fa /= 2;
+                } else {
+                    a = x;
+                    fa = f;
+                    fb /= 2;
+                }
+                if (Math.abs(f) < 1e-12) {
+                    return balance(outcome.state().get(), x);
+                }
+            }
+            return balance(served, b);
+        }
+
+        private Outcome solve(double position) {
+            SpoolValve valve = roles.spool();
+            Placed held = roles.regulator()
+                    .with(new SpoolValve(
+                            valve.ports(),
+                            valve.openings(),
+                            valve.areas(),
+                            valve.spring(),
+                            OptionalDouble.of(position)));
+            List<Node> nodes = unit.network().nodes().stream()
+                    .map(node -> node.name().equals(roles.line()) ? Node.held(node.name(), set) : node)
+                    .toList();
+            Network network = new Network(nodes, unit.network().parts()).with(held);
+            Outcome outcome = new SteadySolver(network).solve(unit.conditions(duty), last);
+            last = outcome.state().isPresent() ? outcome.state() : last;
+            return outcome;
+        }
+
+        private Optional<Served> worst(State state) {
+            List<Served> all = new ArrayList<>();
+            roles.lube()
+                    .forEach(placed -> served(
+                                    placed,
+                                    state.flow(placed.name()),
+                                    duty.lubeNeed() * ((LubeBranch) placed.part()).neededFlow())
+                            .ifPresent(all::add));
+            roles.cooler()
+                    .flatMap(placed -> served(
+                            placed, state.flow(placed.name()), duty.lubeNeed() * ((Cooler) placed.part()).neededFlow()))
+                    .ifPresent(all::add);
+            roles.converter()
+                    .flatMap(placed -> served(
+                            placed,
+                            state.measure(placed.name(), "charge_pa"),
+                            ((Converter) placed.part()).neededCharge()))
+                    .ifPresent(all::add);
+            return all.stream().min(Comparator.comparingDouble(Served::headroom));
+        }
+
+        private static Optional<Served> served(Placed placed, double got, double needed) {
+            return needed > 0 ? Optional.of(new Served(placed.name(), got / needed - 1)) : Optional.empty();
+        }
+
+        private HeldLine balance(State state, double position) {
+            Set<String> pumps = Stream.concat(roles.chambers().stream(), roles.check().stream())
+                    .map(Placed::name)
+                    .collect(java.util.stream.Collectors.toSet());
+            double supply = 0;
+            double demand = 0;
+            for (State.PartStream stream : state.streams()) {
+                boolean leaves = stream.from().equals(roles.line());
+                boolean enters = stream.to().equals(roles.line());
+                double out = leaves ? stream.mass() : enters ? -stream.mass() : 0;
+                if (pumps.contains(stream.part())) {
+                    supply -= out;
+                } else {
+                    demand += out;
+                }
+            }
+            double density = OilBudget.inletDensity(unit, state);
+            return new HeldLine(
+                    supply / density,
+                    demand / density,
+                    position,
+                    worst(state).filter(served -> served.headroom < -1e-9).map(Served::part),
+                    Optional.empty());
+        }
+    }
+}

@@ -1,0 +1,260 @@
+package hotidle.study;
+
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.duty.Range;
+import hotidle.duty.Unit;
+import hotidle.network.Conditions;
+import hotidle.network.Placed;
+import hotidle.newton.SteadySolver;
+import hotidle.part.Clutch;
+import hotidle.part.Converter;
+import hotidle.part.Cooler;
+import hotidle.part.LubeBranch;
+import hotidle.part.Setting;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * One build at one duty point, every limit judged.
+ *
+ * @param unit     the build
+ * @param duty     the duty
+ * @param outcome  at the duty's own speed
+ * @param hub      the hub over the range of speeds; empty without a loaded bushing
+ * @param held     the line held at the set pressure; empty where nothing commands one
+ * @param margins  none where the state was not found
+ * @param leaky    applied clutches whose pressure is far below the line, with the difference [Pa]
+ */
+public record Judgement(
+        Unit unit,
+        DutyPoint duty,
+        Outcome outcome,
+        Optional<HubOverSpeed> hub,
+        Optional<HeldLine> held,
+        List<Margin> margins,
+        Map<String, Double> leaky) {
+
+    /** A clutch this far below the line points to a leak in its circuit: 15 psi, common practice [Pa]. */
+    public static final double LEAKY = 15 * 4.4482216152605 / 0.00064516;
+
+    public Judgement {
+        margins = List.copyOf(margins);
+        leaky = java.util.Collections.unmodifiableMap(new TreeMap<>(leaky));
+    }
+
+    /**
+     * Judges.
+     *
+     * @param speeds engine speeds over which the hub's film and load are searched [rev/s], rising
+     */
+    public static Judgement of(Unit unit, DutyPoint duty, List<Double> speeds) {
+        SteadySolver solver = new SteadySolver(unit.network());
+        Roles roles = Roles.of(unit);
+        Conditions conditions = unit.conditions(duty);
+        Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.search(solver, conditions, placed, speeds));
+        Outcome outcome = solver.solve(conditions, hub.flatMap(over -> over.below(duty.speed())));
+        Optional<HeldLine> held = unit.commanded().map(command -> HeldLine.at(unit, duty));
+        List<Margin> margins = new ArrayList<>();
+        Map<String, Double> leaky = new TreeMap<>();
+        outcome.state().ifPresent(state -> {
+            Limits limits = new Limits(unit, duty, roles, state);
+            margins.addAll(limits.all(held, hub));
+            leaky.putAll(limits.leaky());
+        });
+        return new Judgement(unit, duty, outcome, hub, held, margins, leaky);
+    }
+
+    /** Whether everything asked for is known. */
+    public boolean known() {
+        return outcome.state().isPresent()
+                && held.map(line -> line.unsolved().isEmpty()).orElse(true)
+                && hub.map(over -> over.unsolved().isEmpty()).orElse(true);
+    }
+
+    /** The margin with the least headroom. */
+    public Optional<Margin> least() {
+        return margins.stream().min(Comparator.comparingDouble(Margin::rank));
+    }
+
+    /** The margins of a state. */
+    private record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
+
+        List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
+            List<Margin> margins = new ArrayList<>();
+            held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
+            applied().forEach((clutch, applied) -> clutch(margins, clutch, applied));
+            lockup().ifPresent(margins::add);
+            for (Placed branch : roles.lube()) {
+                flow(Margin.Kind.LUBRICATION, branch, duty.lubeNeed() * ((LubeBranch) branch.part()).neededFlow())
+                        .ifPresent(margins::add);
+            }
+            roles.cooler()
+                    .flatMap(placed ->
+                            flow(Margin.Kind.COOLER, placed, duty.lubeNeed() * ((Cooler) placed.part()).neededFlow()))
+                    .ifPresent(margins::add);
+            charge().ifPresent(margins::add);
+            hub.ifPresent(over -> film(margins, over));
+            inlet().ifPresent(margins::add);
+            return margins;
+        }
+
+        private Margin regulation(HeldLine held) {
+            String note = held.hungry()
+                    .map(part ->
+                            "even with the line held there, " + part + " gets too little through the regulator's feed")
+                    .orElse("");
+            return Margin.of(
+                            Margin.Kind.REGULATION,
+                            roles.chambers().stream()
+                                    .findFirst()
+                                    .map(Placed::name)
+                                    .orElse(roles.line()),
+                            held.supply(),
+                            held.demand(),
+                            Margin.Scale.FLOW)
+                    .noted(note);
+        }
+
+        private Map<Placed, Range.Applied> applied() {
+            Map<Placed, Range.Applied> applied = new java.util.LinkedHashMap<>();
+            Range range = unit.range(duty.range()).orElseThrow();
+            for (Placed placed : unit.network().parts()) {
+                if (placed.part() instanceof Clutch && range.applied().containsKey(placed.name())) {
+                    applied.put(placed, range.applied().get(placed.name()));
+                }
+            }
+            return applied;
+        }
+
+        private void clutch(List<Margin> margins, Placed placed, Range.Applied applied) {
+            Clutch clutch = (Clutch) placed.part();
+            Head head = head(placed, clutch, applied.speedRatio());
+            double torque = Math.abs(duty.turbineTorque() * applied.torqueShare());
+            double pressure = state.pressure(placed.nodes().get(0));
+            for (boolean slipping : new boolean[] {false, true}) {
+                margins.add(Margin.of(
+                                slipping ? Margin.Kind.APPLY_SLIDING : Margin.Kind.APPLY,
+                                placed.name(),
+                                pressure,
+                                clutch.pressureFor(torque, head.force, slipping),
+                                Margin.Scale.PRESSURE)
+                        .noted(head.note));
+            }
+        }
+
+        /** Force of the oil's rotation [N] and what to say of it. */
+        private record Head(double force, String note) {}
+
+        /** Where the turbine's speed is not known, the lesser of a standing drum's head and that at the engine's speed. */
+        private Head head(Placed placed, Clutch clutch, double speedRatio) {
+            if (clutch.piston().ring().isEmpty()) {
+                return new Head(0, "");
+            }
+            double density = state.conditions().setting(placed).oil().liquidDensity();
+            OptionalDouble turbine = duty.turbineSpeed();
+            if (turbine.isPresent()) {
+                return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()), "");
+            }
+            double turning = clutch.head(density, speedRatio * duty.speed());
+            return new Head(
+                    Math.min(turning, 0),
+                    "turbine speed not given: the oil's rotation counted from standing to engine speed, whichever is worse");
+        }
+
+        private Optional<Margin> lockup() {
+            return roles.converter()
+                    .filter(placed -> duty.lockup() != Setting.Lockup.OFF
+                            && ((Converter) placed.part()).lockupArea() > 0
+                            && ((Converter) placed.part()).lockupRadius() > 0)
+                    .map(placed -> Margin.of(
+                            Margin.Kind.LOCKUP,
+                            placed.name(),
+                            state.measure(placed.name(), "apply_less_release_pa"),
+                            ((Converter) placed.part()).dropFor(Math.abs(duty.engineTorque())),
+                            Margin.Scale.PRESSURE));
+        }
+
+        private Optional<Margin> flow(Margin.Kind kind, Placed placed, double needed) {
+            return needed > 0
+                    ? Optional.of(Margin.of(kind, placed.name(), state.flow(placed.name()), needed, Margin.Scale.FLOW))
+                    : Optional.empty();
+        }
+
+        private Optional<Margin> charge() {
+            return roles.converter()
+                    .filter(placed -> ((Converter) placed.part()).neededCharge() > 0)
+                    .map(placed -> Margin.of(
+                            Margin.Kind.CONVERTER_CHARGE,
+                            placed.name(),
+                            state.measure(placed.name(), "charge_pa"),
+                            ((Converter) placed.part()).neededCharge(),
+                            Margin.Scale.PRESSURE));
+        }
+
+        private void film(List<Margin> margins, HubOverSpeed over) {
+            String hub = roles.hub().orElseThrow().name();
+            double permissible = state.measure(hub, "permissible_film_m");
+            if (!over.contact().isEmpty()) {
+                margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
+                        .at(over.contact().get(0))
+                        .noted("metal contact: the film is not known"));
+            } else if (permissible > 0) {
+                over.thinnest()
+                        .ifPresent(thinnest -> margins.add(Margin.of(
+                                        Margin.Kind.FILM,
+                                        hub,
+                                        thinnest.measure(hub, "least_film_m"),
+                                        permissible,
+                                        Margin.Scale.LENGTH)
+                                .at(thinnest.conditions().speed())));
+            }
+            over.heaviest()
+                    .ifPresent(heaviest -> margins.add(Margin.of(
+                                    Margin.Kind.UNIT_LOAD,
+                                    hub,
+                                    heaviest.measure(hub, "unit_load_pa"),
+                                    heaviest.measure(hub, "permissible_load_pa"),
+                                    Margin.Scale.PRESSURE)
+                            .at(heaviest.conditions().speed())));
+        }
+
+        /** Pressure at the inlet against that at which air is released; a pump that fills in part is judged by its filling. */
+        private Optional<Margin> inlet() {
+            return roles.inlet().map(placed -> {
+                double filling = state.own(placed.name(), "filling");
+                if (filling < 1) {
+                    return Margin.of(Margin.Kind.PUMP_INLET, placed.name(), filling, 1, Margin.Scale.SHARE)
+                            .noted("the inlet is starved; the pump fills in part");
+                }
+                double ambient = state.conditions().ambient();
+                double release = state.conditions().setting(placed).oil().release();
+                return Margin.of(
+                        Margin.Kind.PUMP_INLET,
+                        placed.name(),
+                        state.pressure(placed.nodes().get(0)) + ambient,
+                        release + ambient,
+                        Margin.Scale.PRESSURE);
+            });
+        }
+
+        Map<String, Double> leaky() {
+            Map<String, Double> found = new TreeMap<>();
+            for (Placed placed : applied().keySet()) {
+                double below = state.pressure(roles.line())
+                        - state.pressure(placed.nodes().get(0));
+                if (below > LEAKY) {
+                    found.put(placed.name(), below);
+                }
+            }
+            return found;
+        }
+    }
+}
