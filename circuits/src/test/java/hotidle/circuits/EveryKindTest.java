@@ -179,7 +179,8 @@ class EveryKindTest {
                 80,
                 Math.PI * 1.5,
                 4 * Math.hypot(0.3e-6, 0.4e-6),
-                10e6);
+                10e6,
+                true);
         assertEquals(hub, part("hub"));
         assertEquals(
                 List.of(Signal.pressure("second"), Signal.pressure("suction")),
@@ -214,7 +215,7 @@ class EveryKindTest {
     void sections_come_out_in_si() {
         Oil.Walther line =
                 Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
-        assertEquals(new Oil("thick", line.a(), line.b(), 850, 0.7, 20e-9, 0.02, 0.6e5), unit.oil());
+        assertEquals(new Oil("thick", line, 850, 0.7, 20e-9, 0.02, 0.6e5), unit.oil());
         assertEquals(1e5, unit.ambient());
         assertEquals(Node.held("sump", 0), unit.network().nodes().get(0));
         assertEquals(Node.free("suction"), unit.network().nodes().get(1));

@@ -166,7 +166,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         double density = Choice.quantity("--density", options.density, Dimension.DENSITY);
         try {
             Oil.Walther line = Oil.Walther.constant(viscosity / density);
-            return new Oil("fixed liquid", line.a(), line.b(), density, 0, 0, 0, 0);
+            return new Oil("fixed liquid", line, density, 0, 0, 0, 0);
         } catch (IllegalArgumentException outside) {
             throw new WrongInputException("hotidle part: --viscosity " + options.viscosity + " --density "
                     + options.density + ": " + outside.getMessage());

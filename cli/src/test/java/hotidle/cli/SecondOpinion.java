@@ -64,17 +64,17 @@ final class SecondOpinion {
     static Map<String, Double> balance(Unit unit, JsonNode state) {
         SecondOpinion opinion = new SecondOpinion(unit, state);
         for (Placed placed : unit.network().parts()) {
-            opinion.oil(placed.region());
+            opinion.oil(state.get("temperatures_c").get(placed.region()).doubleValue() + 273.15);
             opinion.add(placed, placed.part());
         }
         return opinion.balance;
     }
 
-    private void oil(String region) {
+    private void oil(double kelvin) {
         Oil oil = unit.oil();
-        temperature = state.get("temperatures_c").get(region).doubleValue() + 273.15;
+        temperature = kelvin;
         liquid = oil.density15() - oil.densitySlope() * (temperature - 288.15);
-        double loglog = oil.waltherA() - oil.waltherB() * Math.log(temperature) / Math.log(10);
+        double loglog = oil.line().a() - oil.line().b() * Math.log(temperature) / Math.log(10);
         thin = (Math.pow(10, Math.pow(10, loglog)) - 0.7) / 1e6 * liquid;
     }
 
@@ -214,6 +214,11 @@ final class SecondOpinion {
         } else if (part instanceof Bushing bushing) {
             double e = state.get("states").get(placed.name() + ".eccentricity").doubleValue();
             double c = gap(bushing.fit()) / 2;
+            if (bushing.heated()) {
+                double rise =
+                        state.get("states").get(placed.name() + ".film-rise").doubleValue();
+                oil(temperature + rise);
+            }
             slot(from, to, PI * bushing.fit().inner(), c * c * c * (1 + 1.5 * e * e), c, bushing.length(), 1);
         } else if (!(part instanceof PumpInlet)) {
             throw new IllegalStateException("no second opinion on " + part);

@@ -81,9 +81,23 @@ public final class JournalFilm {
         return Math.sqrt(1 - e * e) * attitude.value(stretched(e));
     }
 
+    private double attitudeSlope(double e) {
+        double root = Math.sqrt(1 - e * e);
+        double x = stretched(e);
+        return root * attitude.slope(x) / (1 - e) - e / root * attitude.value(x);
+    }
+
     /** f·(R/c)/S [-] of the journal at eccentricity e [-]. */
     public double drag(double e) {
         return FilmSolution.drag(e, load(e), attitude(e));
+    }
+
+    /** d(f·(R/c)/S)/dε [-] at eccentricity e [-]. */
+    public double dragSlope(double e) {
+        double phi = attitude(e);
+        double shear = 2 * Math.PI * Math.PI * e / Math.pow(1 - e * e, 1.5);
+        return shear
+                + 0.5 * (Math.sin(phi) * (load(e) + e * loadSlope(e)) + e * load(e) * Math.cos(phi) * attitudeSlope(e));
     }
 
     /** Q/(R·c·N·L) [-] at eccentricity e [-]; π at 0. */
@@ -94,6 +108,12 @@ public final class JournalFilm {
     /** Qs/(R·c·N·L) [-] at eccentricity e [-]; zero at 0. */
     public double sideFlow(double e) {
         return 2 * Math.PI * e * sideFlow.value(stretched(e));
+    }
+
+    /** dQs/dε over R·c·N·L [-] at eccentricity e [-]. */
+    public double sideFlowSlope(double e) {
+        double x = stretched(e);
+        return 2 * Math.PI * (sideFlow.value(x) + e * sideFlow.slope(x) / (1 - e));
     }
 
     /** Mean pressure W/(L·D) over the largest in the film [-] at eccentricity e [-]. */

@@ -1,19 +1,23 @@
 package hotidle.oil;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
  * A liquid of the circuit.
  *
  * <pre>
  * Density     ρ(t) = ρ15 − slope·(t − 15 °C); a data sheet gives ρ15, common practice for mineral oil is 0.65 kg/(m³·K)
  * Viscosity   Walther, ASTM D341-20 eq. 1 (from memory): log10(log10(ν + 0.7)) = A − B·log10(T), ν in mm²/s, T in K;
- *             A and B from two measured points. The constant 0.7 is the standard's for ν above 2 mm²/s.
+ *             A and B from two measured points. The constant 0.7 is the standard's for ν above 2 mm²/s; at 1 mm²/s the standard's
+ *             own correction is 2 %. Between the two points the line is good to about 2 % (rows of the validation sheet); outside
+ *             it is extrapolated, and wax may thicken a cold oil far beyond it.
  * Pressure    Barus (1893): μ(p) = μ(0)·exp(α·p)
  * Air         a volume fraction at ambient pressure, compressed isothermally; its mass and its own viscosity are neglected
  * </pre>
  *
  * @param name            the oil's own name
- * @param waltherA        A of the Walther line [-]; with {@code waltherB} = 0 the viscosity does not change with temperature
- * @param waltherB        B of the Walther line [-], 0 or more
+ * @param line            viscosity at ambient pressure
  * @param density15       density at 15 °C [kg/m³]
  * @param densitySlope    loss of density with temperature [kg/(m³·K)]
  * @param barus           rise of viscosity with pressure α [1/Pa]
@@ -22,8 +26,7 @@ package hotidle.oil;
  */
 public record Oil(
         String name,
-        double waltherA,
-        double waltherB,
+        Walther line,
         double density15,
         double densitySlope,
         double barus,
@@ -34,12 +37,19 @@ public record Oil(
     public static final double ZERO_CELSIUS = 273.15;
 
     private static final double SHIFT = 0.7;
+
+    /** Thinnest oil for which the constant 0.7 stands in ASTM D341 [m²/s]. */
+    public static final double THINNEST = 2e-6;
+
+    /** Thinner than any oil; keeps the viscosity above zero [mm²/s]. */
+    private static final double THINNEST_COUNTED = 0.01;
+
     private static final double SQUARE_MILLIMETRE = 1e-6;
 
     public Oil {
         require(density15 > 100 && density15 < 20_000, "density at 15 °C", density15, "100 to 20 000 kg/m³");
         require(densitySlope >= 0 && densitySlope < 5, "density slope", densitySlope, "0 to 5 kg/(m³·K)");
-        require(waltherB >= 0 && waltherB < 20, "Walther slope", waltherB, "0 to 20");
+        require(line.b >= 0 && line.b < 20, "Walther slope", line.b, "0 to 20");
         require(barus >= 0 && barus < 1e-6, "Barus coefficient", barus, "0 to 1e-6 1/Pa");
         require(airFraction >= 0 && airFraction <= 0.3, "entrained air", airFraction, "0 to 0.3");
         require(
@@ -63,8 +73,15 @@ public record Oil(
      */
     public record Point(double temperature, double kinematicViscosity) {}
 
-    /** The Walther line's A and B. */
-    public record Walther(double a, double b) {
+    /**
+     * A Walther line.
+     *
+     * @param a       A [-]
+     * @param b       B [-]; 0 where the viscosity does not change with temperature
+     * @param coldest lower of the temperatures at which it was measured [K]
+     * @param hottest higher of them [K]
+     */
+    public record Walther(double a, double b, double coldest, double hottest) {
 
         /**
          * The line through two points.
@@ -78,12 +95,16 @@ public record Oil(
                 throw new IllegalArgumentException(
                         "two viscosity points need different temperatures and an oil that thins with heat");
             }
-            return new Walther(doubleLog(one.kinematicViscosity()) + slope * Math.log10(one.temperature()), slope);
+            return new Walther(
+                    doubleLog(one.kinematicViscosity()) + slope * Math.log10(one.temperature()),
+                    slope,
+                    Math.min(one.temperature(), other.temperature()),
+                    Math.max(one.temperature(), other.temperature()));
         }
 
         /** A liquid whose kinematic viscosity [m²/s] is the same at every temperature. */
         public static Walther constant(double kinematicViscosity) {
-            return new Walther(doubleLog(kinematicViscosity), 0);
+            return new Walther(doubleLog(kinematicViscosity), 0, 0, Double.POSITIVE_INFINITY);
         }
 
         private static double doubleLog(double kinematicViscosity) {
@@ -102,7 +123,7 @@ public record Oil(
      * @param viscosity dynamic viscosity [Pa·s]; the Walther line is bypassed, so any value above zero will do
      */
     public static OilAt fixed(double density, double viscosity) {
-        return new OilAt(ZERO_CELSIUS + 15, density, viscosity, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0);
+        return new OilAt(ZERO_CELSIUS + 15, density, viscosity, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0, Optional.empty());
     }
 
     /**
@@ -111,8 +132,37 @@ public record Oil(
      * @param temperature [K]
      */
     public double kinematicViscosity(double temperature) {
-        double shifted = Math.pow(10, Math.pow(10, waltherA - waltherB * Math.log10(temperature)));
-        return Math.max(shifted - SHIFT, 0.01) * SQUARE_MILLIMETRE;
+        return Math.max(shifted(temperature) - SHIFT, THINNEST_COUNTED) * SQUARE_MILLIMETRE;
+    }
+
+    /** dν/dT [m²/(s·K)] at a temperature [K]: (ν + 0.7)·ln(ν + 0.7)·(−B/T). */
+    public double kinematicViscositySlope(double temperature) {
+        double shifted = shifted(temperature);
+        return shifted - SHIFT <= THINNEST_COUNTED
+                ? 0
+                : -shifted * Math.log(shifted) * line.b / temperature * SQUARE_MILLIMETRE;
+    }
+
+    private double shifted(double temperature) {
+        return Math.pow(10, Math.pow(10, line.a - line.b * Math.log10(temperature)));
+    }
+
+    /** Whether a temperature [K] lies outside those at which the viscosity was measured. */
+    public boolean extrapolatedAt(double temperature) {
+        return temperature < line.coldest || temperature > line.hottest;
+    }
+
+    /** Whether the oil is thinner at a temperature [K] than the Walther line of this form is meant for. */
+    public boolean tooThinAt(double temperature) {
+        return line.b > 0 && kinematicViscosity(temperature) < THINNEST;
+    }
+
+    /** Viscosity index by ASTM D2270; empty below the standard's 2 mm²/s at 100 °C, or where the viscosity does not change. */
+    public OptionalDouble viscosityIndex() {
+        double at100 = kinematicViscosity(ZERO_CELSIUS + 100);
+        return line.b == 0 || at100 < THINNEST
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(ViscosityIndex.of(kinematicViscosity(ZERO_CELSIUS + 40), at100));
     }
 
     /** Density without air [kg/m³] at a temperature [K]. */
@@ -135,6 +185,7 @@ public record Oil(
                 barus,
                 airFraction,
                 ambient,
-                releasePressure - ambient);
+                releasePressure - ambient,
+                Optional.of(this));
     }
 }

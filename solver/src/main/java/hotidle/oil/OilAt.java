@@ -1,5 +1,7 @@
 package hotidle.oil;
 
+import java.util.Optional;
+
 /**
  * Oil at one temperature. Pressures are gauge [Pa].
  *
@@ -15,6 +17,7 @@ package hotidle.oil;
  * @param airFraction [-]
  * @param ambient     absolute ambient pressure [Pa]
  * @param release     gauge pressure at which air is released [Pa]
+ * @param liquid      the oil at every temperature; empty for one that keeps its density and viscosity
  */
 public record OilAt(
         double temperature,
@@ -23,7 +26,8 @@ public record OilAt(
         double barus,
         double airFraction,
         double ambient,
-        double release) {
+        double release,
+        Optional<Oil> liquid) {
 
     /** Standard atmosphere, ISO 2533:1975 [Pa]. */
     public static final double STANDARD_ATMOSPHERE = 101_325;
@@ -66,6 +70,27 @@ public record OilAt(
     public double specificHeat() {
         double celsius = temperature - Oil.ZERO_CELSIUS;
         return (1685 + 3.4 * celsius) / Math.sqrt(liquidDensity / 1000);
+    }
+
+    /**
+     * Thermal conductivity of the liquid [W/(m·K)]: 0.1172·(1 − 0.00054·t)/s, t in °C, s the density over 1000 kg/m³. C. S. Cragoe,
+     * Thermal Properties of Petroleum Products, NBS Misc. Pub. 97, 1929 (from memory); within 10 % of most petroleum oils.
+     */
+    public double conductivity() {
+        double celsius = temperature - Oil.ZERO_CELSIUS;
+        return 0.1172 * (1 - 0.00054 * celsius) / (liquidDensity / 1000);
+    }
+
+    /** The same oil warmer by a rise [K]. */
+    public OilAt warmer(double rise) {
+        return liquid.map(oil -> oil.at(temperature + rise, ambient)).orElse(this);
+    }
+
+    /** dμ/dT at ambient pressure [Pa·s/K]. */
+    public double viscosityByTemperature() {
+        return liquid.map(oil -> oil.kinematicViscositySlope(temperature) * liquidDensity
+                        - oil.kinematicViscosity(temperature) * oil.densitySlope())
+                .orElse(0.0);
     }
 
     private double absolute(double p) {

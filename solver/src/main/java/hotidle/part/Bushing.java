@@ -4,6 +4,7 @@ import hotidle.film.JournalFilm;
 import hotidle.law.Flow;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
+import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,8 +19,11 @@ import java.util.List;
  *            film is no longer known: metal contact.
  * Leak       annular gap of eccentricity ε from behind to drain, {@link Slot}
  * Friction   μ·n·L·D·(R/c)·drag(ε)·surface speed, from the same table
- * Heat       what friction makes is carried off by side flow and end leak: rise = power/(ρ·cp·q), reported beside the film
- *            temperature that the duty assumes
+ * Heat       what friction makes is carried off by side flow and end leak at the film's temperature: ρ·cp·(Qs + leak)·rise = power,
+ *            steady-flow energy balance of the film. Walls take no heat, which makes the film hotter and thinner than it is. Where
+ *            the film is heated so, the rise over its region's oil is a state of its own; else the region gives the film's
+ *            temperature and the rise is only reported
+ * Core       μ·U²/(8·k), how much hotter the middle of the film is than its walls; Y. A. Çengel, Heat and Mass Transfer, Ex. 6-1
  * </pre>
  *
  * @param fit             bore and hub, diametral
@@ -29,6 +33,7 @@ import java.util.List;
  * @param weightAngle     its direction [rad], counted as the chambers' angles are
  * @param permissibleFilm least film that the roughness of both surfaces allows [m]
  * @param permissibleLoad unit load W/(L·D) that the bushing's material allows [Pa]
+ * @param heated          whether its own friction heats the film over its region's oil
  */
 public record Bushing(
         Fit fit,
@@ -37,7 +42,8 @@ public record Bushing(
         double weight,
         double weightAngle,
         double permissibleFilm,
-        double permissibleLoad)
+        double permissibleLoad,
+        boolean heated)
         implements Part {
 
     /** Shortest bushing whose film is known, length over diameter. */
@@ -60,6 +66,15 @@ public record Bushing(
     /** Slowest rotation for which a film is asked [rev/s]; below it the hub is taken as standing and in contact. */
     private static final double STANDING = 1e-6;
 
+    /** Rise of the film's temperature [K]: some W/K carry off some tens of watts. */
+    private static final Form.State RISE = new Form.State("film-rise", 0, 300, 0, 2, 10);
+
+    /** Heat that leaves the film by other ways [W/K]: little beside the oil's 1 to 10, so that a film without flow has a temperature. */
+    private static final double OTHER_WAYS = 0.02;
+
+    /** A leak counts for the heat whichever way it runs; about its turn it is rounded over this [m³/s]. */
+    private static final double TURN = 1e-9;
+
     /** A clearance that closes when cold is left this [m]: the bushing would seize before. */
     private static final double TIGHTEST = 1e-6;
 
@@ -73,6 +88,17 @@ public record Bushing(
         public SideLoad {
             Check.positive("loaded area", area);
         }
+    }
+
+    /**
+     * How much hotter the middle of a film is than its walls, both equally warm [K]: μ·U²/(8·k).
+     *
+     * @param viscosity    [Pa·s]
+     * @param surface      speed of the moving wall [m/s]
+     * @param conductivity [W/(m·K)]
+     */
+    public static double coreRise(double viscosity, double surface, double conductivity) {
+        return viscosity * surface * surface / (8 * conductivity);
     }
 
     public Bushing {
@@ -91,7 +117,9 @@ public record Bushing(
             signals.add("inlet-" + i);
         }
         return new Form(
-                List.of("behind", "drain"), List.of(new Form.State("eccentricity", 0, CONTACT, 0.7, 1, 1)), signals);
+                List.of("behind", "drain"),
+                List.of(new Form.State("eccentricity", 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
+                signals);
     }
 
     @Override
@@ -109,15 +137,14 @@ public record Bushing(
         private final double clearance;
         private final double speed;
 
-        /** μ·n·L·D·(R/c)²: the load of a film with Λ = 1 [N]. */
+        /** n·L·D·(R/c)²: the load of a film with Λ = 1 over its viscosity [N/(Pa·s)]. */
         private final double unit;
 
         Journal(Bushing bushing, Setting setting) {
             this.bushing = bushing;
             oil = setting.oil();
             speed = Math.max(setting.speed(), STANDING);
-            double diameter = bushing.fit.inner();
-            film = JournalFilm.of(bushing.length / diameter);
+            film = JournalFilm.of(bushing.length / bushing.fit.inner());
             clearance = Math.max(bushing.fit.gap(oil.temperature()) / 2, TIGHTEST);
             unit = unit();
         }
@@ -132,9 +159,12 @@ public record Bushing(
         }
 
         private double unit() {
-            double diameter = bushing.fit.inner();
-            double ratio = diameter / 2 / clearance;
-            return oil.viscosity() * speed * bushing.length * diameter * ratio * ratio;
+            double ratio = radius() / clearance;
+            return speed * bushing.length * 2 * radius() * ratio * ratio;
+        }
+
+        private double radius() {
+            return bushing.fit.inner() / 2;
         }
 
         @Override
@@ -145,24 +175,79 @@ public record Bushing(
         @Override
         public void evaluate(Reading in, Stamp out) {
             double e = in.state(0);
+            OilAt hot = hot(in);
             double capacity = film.load(e);
             Load load = load(in);
-            double asked = load.size() / unit;
+            double strength = hot.viscosity() * unit;
+            double asked = load.size() / strength;
             out.balance(0, Math.log1p(capacity) - Math.log1p(asked));
             out.balanceSlope(0, in.own(0), film.loadSlope(e) / (1 + capacity));
             for (int i = 0; i < bushing.loads.size(); i++) {
                 SideLoad side = bushing.loads.get(i);
                 double along = load.x * Math.cos(side.angle) + load.y * Math.sin(side.angle);
-                double by = load.size() == 0 ? 0 : side.area * along / load.size() / unit / (1 + asked);
+                double by = load.size() == 0 ? 0 : side.area * along / load.size() / strength / (1 + asked);
                 out.balanceSlope(0, in.read(2 * i), -by);
                 out.balanceSlope(0, in.read(2 * i + 1), by);
             }
 
             SeriesLoss leak = leak(e);
-            Flow flow = out.pass(in, BEHIND, DRAIN, leak, oil);
-            double viscousSlope = -leak.viscous() * 3 * e / Slot.eccentricityFactor(e);
-            double density = oil.density((in.pressure(BEHIND) + in.pressure(DRAIN)) / 2);
-            out.moveSlope(BEHIND, DRAIN, in.own(0), density * flow.byViscous() * viscousSlope);
+            Flow flow = out.pass(in, BEHIND, DRAIN, leak, hot);
+            double mean = (in.pressure(BEHIND) + in.pressure(DRAIN)) / 2;
+            double density = hot.density(mean);
+            double byEccentricity = flow.byViscous() * -leak.viscous() * 3 * e / Slot.eccentricityFactor(e);
+            out.moveSlope(BEHIND, DRAIN, in.own(0), density * byEccentricity);
+            if (bushing.heated) {
+                double thinning = hot.viscosityByTemperature() / hot.viscosity();
+                out.balanceSlope(0, in.own(1), asked * thinning / (1 + asked));
+                // the mixture's density falls with the liquid's
+                double lighter = -hot.liquid().map(Oil::densitySlope).orElse(0.0) / hot.liquidDensity() * density;
+                double byRise = flow.byViscosity() * hot.viscosity(mean) * thinning + flow.byDensity() * lighter;
+                out.moveSlope(BEHIND, DRAIN, in.own(1), density * byRise + lighter * flow.q());
+                heat(in, out, hot, flow, byEccentricity, byRise);
+            }
+        }
+
+        /** Heat carried off less heat made. */
+        private void heat(Reading in, Stamp out, OilAt hot, Flow leak, double leakByEccentricity, double leakByRise) {
+            double e = in.state(0);
+            double rise = in.state(1);
+            double mean = (in.pressure(BEHIND) + in.pressure(DRAIN)) / 2;
+            double made = power(hot, e);
+            double carried = Math.hypot(leak.q(), TURN);
+            double byLeak = leak.q() / carried * heatCapacity() * rise;
+            double capacity = heatCapacity() * (sideFlow(e) + carried) + OTHER_WAYS;
+            out.balance(1, capacity * rise - made);
+            double side = film.sideFlowSlope(e) * sideUnit() * heatCapacity() * rise;
+            out.balanceSlope(
+                    1, in.own(0), side + byLeak * leakByEccentricity - made * film.dragSlope(e) / film.drag(e));
+            double thinning = hot.viscosityByTemperature() / hot.viscosity();
+            out.balanceSlope(1, in.own(1), capacity + byLeak * leakByRise - made * thinning);
+            double byMean = leak.byDensity() * hot.densitySlope(mean) + leak.byViscosity() * hot.viscositySlope(mean);
+            out.balanceSlope(1, in.port(BEHIND), byLeak * (leak.byDrop() + byMean / 2));
+            out.balanceSlope(1, in.port(DRAIN), byLeak * (-leak.byDrop() + byMean / 2));
+        }
+
+        private OilAt hot(Reading in) {
+            return bushing.heated ? oil.warmer(in.state(1)) : oil;
+        }
+
+        /** ρ·cp of the oil that comes to the film [J/(m³·K)]. */
+        private double heatCapacity() {
+            return oil.liquidDensity() * oil.specificHeat();
+        }
+
+        /** Friction power [W]. */
+        private double power(OilAt hot, double e) {
+            double friction = film.drag(e) * hot.viscosity() * unit * clearance / radius();
+            return friction * 2 * Math.PI * radius() * speed;
+        }
+
+        private double sideUnit() {
+            return radius() * clearance * speed * bushing.length;
+        }
+
+        private double sideFlow(double e) {
+            return film.sideFlow(e) * sideUnit();
         }
 
         private SeriesLoss leak(double eccentricity) {
@@ -189,43 +274,52 @@ public record Bushing(
 
         @Override
         public List<Stream> streams(Reading in) {
-            return List.of(Stream.through("", in, BEHIND, DRAIN, leak(in.state(0)), oil));
+            return List.of(Stream.through("", in, BEHIND, DRAIN, leak(in.state(0)), hot(in)));
         }
 
         @Override
         public List<Measure> measures(Reading in) {
             double e = in.state(0);
-            double load = load(in).size();
-            double diameter = bushing.fit.inner();
+            Load force = load(in);
+            double load = force.size();
+            double unitLoad = load / (bushing.length * 2 * radius());
             boolean contact = e >= CONTACT;
             List<Measure> measures = new ArrayList<>(List.of(
                     new Measure("eccentricity", e),
                     new Measure("load_n", load),
-                    new Measure("unit_load_pa", load / (bushing.length * diameter)),
+                    new Measure("load_angle_rad", Math.atan2(force.y, force.x)),
+                    new Measure("unit_load_pa", unitLoad),
                     new Measure("permissible_load_pa", bushing.permissibleLoad),
                     new Measure("radial_clearance_m", clearance),
                     new Measure("permissible_film_m", bushing.permissibleFilm),
+                    new Measure("trumpler_film_m", TRUMPLER_BASE + TRUMPLER_SLOPE * 2 * radius()),
                     new Measure("metal_contact", contact ? 1 : 0)));
             if (!contact) {
-                double surface = Math.PI * diameter * speed;
-                double friction = film.drag(e) * unit * clearance / (diameter / 2);
-                measures.add(new Measure("least_film_m", clearance * (1 - e)));
-                double peak = load / (bushing.length * diameter) / film.loadOverPeak(e);
-                measures.add(new Measure("peak_pressure_pa", peak));
-                measures.add(new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : unit / load));
-                measures.add(new Measure("attitude_rad", film.attitude(e)));
-                double sideFlow = film.sideFlow(e) * diameter / 2 * clearance * speed * bushing.length;
-                measures.add(new Measure("side_flow_m3_s", sideFlow));
-                measures.add(new Measure("friction_power_w", friction * surface));
-                double fed = Math.max(streams(in).get(0).volume(), 0);
-                double carriedOff = oil.liquidDensity() * oil.specificHeat() * (sideFlow + fed);
-                if (carriedOff > 0) {
-                    measures.add(new Measure("heat_balance_rise_k", friction * surface / carriedOff));
-                    measures.add(new Measure("end_leak_share", fed / (sideFlow + fed)));
-                }
-                measures.add(new Measure("trumpler_film_m", TRUMPLER_BASE + TRUMPLER_SLOPE * diameter));
+                film(in, load, unitLoad, measures);
             }
             return measures;
+        }
+
+        private void film(Reading in, double load, double unitLoad, List<Measure> measures) {
+            double e = in.state(0);
+            OilAt hot = hot(in);
+            double power = power(hot, e);
+            double side = sideFlow(e);
+            double fed = Math.abs(streams(in).get(0).volume());
+            double surface = 2 * Math.PI * radius() * speed;
+            measures.add(new Measure("least_film_m", clearance * (1 - e)));
+            measures.add(new Measure("peak_pressure_pa", unitLoad / film.loadOverPeak(e)));
+            measures.add(
+                    new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : hot.viscosity() * unit / load));
+            measures.add(new Measure("attitude_rad", film.attitude(e)));
+            measures.add(new Measure("side_flow_m3_s", side));
+            measures.add(new Measure("friction_power_w", power));
+            if (side + fed > 0) {
+                measures.add(new Measure(
+                        "film_rise_k", bushing.heated ? in.state(1) : power / (heatCapacity() * (side + fed))));
+                measures.add(new Measure("end_leak_share", fed / (side + fed)));
+            }
+            measures.add(new Measure("film_core_rise_k", coreRise(hot.viscosity(), surface, hot.conductivity())));
         }
     }
 }

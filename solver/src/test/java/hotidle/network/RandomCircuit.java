@@ -77,7 +77,7 @@ public record RandomCircuit(Network network, Conditions conditions) {
             }
         }
         Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
-        Oil oil = new Oil("invented", line.a(), line.b(), 850, 0.65, 1.5e-8, samples.between(0, 0.05), 7e4);
+        Oil oil = new Oil("invented", line, 850, 0.65, 1.5e-8, samples.between(0, 0.05), 7e4);
         double sump = samples.between(253, 403);
         Conditions conditions = new Conditions(
                 samples.decades(5, 100),

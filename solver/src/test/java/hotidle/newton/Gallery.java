@@ -121,7 +121,7 @@ final class Gallery {
     /** Conditions at a speed; the laws read nothing else. */
     static Conditions at(double speed) {
         Oil.Walther line = Oil.Walther.constant(VISCOSITY / DENSITY);
-        Oil oil = new Oil("gallery", line.a(), line.b(), DENSITY, 0, 0, 0, 0);
+        Oil oil = new Oil("gallery", line, DENSITY, 0, 0, 0, 0);
         return new Conditions(
                 speed, "", Setting.Lockup.OFF, oil, 101_325, Map.of("sump", Oil.ZERO_CELSIUS + 15), Map.of());
     }

@@ -2,6 +2,7 @@ package hotidle.oil;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Oil where no published value stands for it; those are in the validation sheet. */
@@ -12,7 +13,7 @@ class OilTest {
     /** Boyle's law: at 2 bar absolute, air that is 2 % of the mixture at 1 bar takes half its room. */
     @Test
     void entrainedAirIsHalvedWhereTheAbsolutePressureIsDoubled() {
-        OilAt at = new OilAt(300, 850, 0.02, 0, 0.02, 1e5, 0);
+        OilAt at = new OilAt(300, 850, 0.02, 0, 0.02, 1e5, 0, Optional.empty());
         assertEquals(850 * 0.98 / (0.98 + 0.01), at.density(1e5), 1e-3);
         assertEquals(850 * 0.98, at.density(0), 1e-2);
     }
@@ -22,7 +23,7 @@ class OilTest {
     void conventionalFluidAtHotIdleIsThinnerThanAtHundredDegrees() {
         Oil.Walther line =
                 Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
-        Oil oil = new Oil("A", line.a(), line.b(), 865, 0.65, 0, 0, 0);
+        Oil oil = new Oil("A", line, 865, 0.65, 0, 0, 0);
         assertEquals(28.7e-3, oil.at(40 + CELSIUS, 101_325).viscosity(), 0.05e-3 * 5);
         assertEquals(5.0e-3, oil.at(110 + CELSIUS, 101_325).viscosity(), 0.05e-3);
     }

@@ -253,7 +253,8 @@ class LawContinuityPropertyTest {
                 samples.decades(1e-9, 4e-8),
                 samples.between(0, 0.3),
                 samples.between(7e4, 1.1e5),
-                0);
+                0,
+                Optional.empty());
         for (double above : ladder(random)) {
             double p = above - oil.ambient();
             double step = STEP * (above + 100);

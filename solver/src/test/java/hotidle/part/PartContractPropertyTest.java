@@ -20,7 +20,7 @@ class PartContractPropertyTest {
 
     private static Oil oil() {
         Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
-        return new Oil("invented", line.a(), line.b(), 850, 0.65, 1.5e-8, 0.02, 7e4);
+        return new Oil("invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4);
     }
 
     private record Drawn(Part part, Part.Law law, Reading reading) {}

@@ -97,17 +97,17 @@ class PartTest {
     /** What friction makes is what side flow and end leak carry off. */
     @Test
     void bushingReportsItsOwnHeatBalance() {
-        Bushing bushing = new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6);
-        OilAt oil = new OilAt(383.15, 800, 5e-3, 0, 0, 101_325, -3e4);
+        Bushing bushing =
+                new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, false);
+        OilAt oil = new OilAt(383.15, 800, 5e-3, 0, 0, 101_325, -3e4, Optional.empty());
         Part.Law law = bushing.law(new Setting(20, "any", Setting.Lockup.OFF, oil, 0));
         Map<String, Double> found = new HashMap<>();
-        law.measures(Reading.of(bushing.form(), 2e5, 0, 0.6)).forEach(m -> found.put(m.name(), m.value()));
-        double leak = law.streams(Reading.of(bushing.form(), 2e5, 0, 0.6))
+        law.measures(Reading.of(bushing.form(), 2e5, 0, 0.6, 0)).forEach(m -> found.put(m.name(), m.value()));
+        double leak = law.streams(Reading.of(bushing.form(), 2e5, 0, 0.6, 0))
                 .iterator()
                 .next()
                 .volume();
-        double heat =
-                800 * oil.specificHeat() * (found.get("side_flow_m3_s") + leak) * found.get("heat_balance_rise_k");
+        double heat = 800 * oil.specificHeat() * (found.get("side_flow_m3_s") + leak) * found.get("film_rise_k");
         assertEquals(found.get("friction_power_w"), heat, 1e-9 * heat);
     }
 

@@ -202,7 +202,8 @@ public final class Samples {
                 decades(10, 300),
                 -Math.PI / 2,
                 3e-6,
-                7e6);
+                7e6,
+                random.nextBoolean());
     }
 
     private Clutch clutch() {

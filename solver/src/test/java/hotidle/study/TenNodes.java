@@ -99,7 +99,8 @@ public final class TenNodes {
                         100,
                         -Math.PI / 2,
                         3e-6,
-                        7e6),
+                        7e6,
+                        false),
                 "film",
                 Group.HUB,
                 List.of("hub-back", "sump"),
@@ -128,7 +129,7 @@ public final class TenNodes {
         }
         Oil.Walther walther =
                 Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34.0e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
-        Oil oil = new Oil("invented", walther.a(), walther.b(), 850, 0.65, 1.5e-8, 0.015, 7e4);
+        Oil oil = new Oil("invented", walther, 850, 0.65, 1.5e-8, 0.015, 7e4);
         Command command = new Command(
                 "line",
                 "regulator",

@@ -50,6 +50,16 @@ final class BushingRows {
                                 Sources.SCHASCHKE.at("ex. 3.19")),
                         clearance(),
                         Row.of(
+                                        PART,
+                                        "hottest oil between two walls at 20 °C",
+                                        "0.8374 Pa·s, 12 m/s, 0.145 W/(m·K)",
+                                        "124.0",
+                                        "°C",
+                                        20 + Bushing.coreRise(0.8374, 12, 0.145),
+                                        Source.found(
+                                                "Y. A. Çengel, Heat and Mass Transfer, ex. 6-1, oil in a journal bearing"))
+                                .within(0.06, "the book's 103.95 K and 20 °C are rounded up"),
+                        Row.of(
                                 PART,
                                 "least film by Trumpler's criterion",
                                 "journal of 1.5 in",
@@ -61,7 +71,8 @@ final class BushingRows {
                                                 "trumpler_film_m",
                                                 0,
                                                 0,
-                                                0.6)
+                                                0.6,
+                                                0)
                                         / INCH,
                                 Source.memory(
                                         "P. R. Trumpler in J. E. Shigley, C. R. Mischke, Mechanical Engineering Design, §12-7"))));
@@ -85,7 +96,7 @@ final class BushingRows {
     }
 
     private static Bushing bushing(double diameter, double clearance, double length) {
-        return new Bushing(Fit.same(diameter + 2 * clearance, diameter), length, List.of(), 0, 0, 2e-6, 7e6);
+        return new Bushing(Fit.same(diameter + 2 * clearance, diameter), length, List.of(), 0, 0, 2e-6, 7e6, false);
     }
 
     /** Friction power of a bushing that carries nothing [W]. */
@@ -94,6 +105,7 @@ final class BushingRows {
                 bushing(diameter, clearance, length),
                 Trade.setting(speed, Oil.fixed(850, viscosity)),
                 "friction_power_w",
+                0,
                 0,
                 0,
                 0);

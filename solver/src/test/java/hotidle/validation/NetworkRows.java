@@ -42,7 +42,7 @@ final class NetworkRows {
 
     private static State solve(double kinematicViscosity, List<Node> nodes, List<Placed> parts) {
         Oil.Walther line = Oil.Walther.constant(kinematicViscosity);
-        Oil water = new Oil("water", line.a(), line.b(), WATER, 0, 0, 0, 0);
+        Oil water = new Oil("water", line, WATER, 0, 0, 0, 0);
         Conditions conditions = new Conditions(
                 0, "none", Setting.Lockup.OFF, water, 101_325, Map.of("all", Oil.ZERO_CELSIUS + 15), Map.of());
         return new SteadySolver(new Network(nodes, parts))

@@ -2,7 +2,9 @@ package hotidle.validation;
 
 import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
+import hotidle.oil.ViscosityIndex;
 import java.util.List;
+import java.util.Optional;
 
 /** Viscosity and heat of oils. */
 final class OilRows {
@@ -31,6 +33,10 @@ final class OilRows {
                         "",
                         barus(20e-9, 100e6),
                         Source.found("C. Barus, 1893; α in Stachowiak and Batchelor, table 2.3")),
+                index("22.83", 5.05, "156"),
+                index("73.30", 8.86, "92"),
+                conductivity(310, 877.9, "0.145"),
+                conductivity(370, 841.8, "0.137"),
                 heat(310, 877.9, "1951"),
                 heat(370, 841.8, "2206"));
     }
@@ -39,7 +45,7 @@ final class OilRows {
         Oil.Walther line = Oil.Walther.through(
                 new Oil.Point(30 + CELSIUS, at30 * PASCAL_SECOND_MILLI / density(30)),
                 new Oil.Point(100 + CELSIUS, at100 * PASCAL_SECOND_MILLI / density(100)));
-        Oil oil = new Oil(name, line.a(), line.b(), DENSITY, 0.00065 * DENSITY, 0, 0, 0);
+        Oil oil = new Oil(name, line, DENSITY, 0.00065 * DENSITY, 0, 0, 0);
         return Row.of(
                         PART,
                         "viscosity at 60 °C",
@@ -71,7 +77,7 @@ final class OilRows {
     }
 
     private static Oil oil(Oil.Walther line, double barus) {
-        return new Oil("published", line.a(), line.b(), DENSITY, 0.65 * DENSITY / 1000, barus, 0, 0);
+        return new Oil("published", line, DENSITY, 0.65 * DENSITY / 1000, barus, 0, 0);
     }
 
     private static double barus(double alpha, double pressure) {
@@ -79,8 +85,32 @@ final class OilRows {
         return at.viscosity(pressure) / at.viscosity(0);
     }
 
+    private static Row index(String at40, double at100, String published) {
+        return Row.of(
+                PART,
+                "viscosity index",
+                at40 + " mm²/s at 40 °C, " + at100 + " at 100 °C",
+                published,
+                "",
+                ViscosityIndex.of(Double.parseDouble(at40) * 1e-6, at100 * 1e-6),
+                Source.found("ASTM D2270, examples of procedures A and B"));
+    }
+
+    private static Row conductivity(double kelvin, double density, String published) {
+        OilAt at = new OilAt(kelvin, density, 0.1, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0, Optional.empty());
+        return Row.of(
+                        PART,
+                        "thermal conductivity at " + (int) kelvin + " K",
+                        density + " kg/m³",
+                        published,
+                        "W/(m·K)",
+                        at.conductivity(),
+                        ENGINE_OIL)
+                .withinShare(0.1, "10 %, which Cragoe's formula promises for petroleum oils");
+    }
+
     private static Row heat(double kelvin, double density, String published) {
-        OilAt at = new OilAt(kelvin, density, 0.1, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0);
+        OilAt at = new OilAt(kelvin, density, 0.1, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0, Optional.empty());
         return Row.of(
                         PART,
                         "specific heat at " + (int) kelvin + " K",

@@ -53,7 +53,7 @@ class OutsideSolverTest {
     private static final double SPEED = 25;
 
     private static State solve(List<Node> nodes, List<Placed> parts) {
-        Oil oil = new Oil("plain", Oil.Walther.constant(KINEMATIC).a(), 0, DENSITY, 0, 0, 0, 3e4);
+        Oil oil = new Oil("plain", Oil.Walther.constant(KINEMATIC), DENSITY, 0, 0, 0, 3e4);
         Conditions conditions = new Conditions(
                 SPEED, "any", Setting.Lockup.OFF, oil, 101_325, Map.of("all", Oil.ZERO_CELSIUS + 90), Map.of());
         return new SteadySolver(new Network(nodes, parts))

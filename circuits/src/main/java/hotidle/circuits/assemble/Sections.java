@@ -43,8 +43,7 @@ public final class Sections {
                     : Oil.Walther.through(points.get(0), points.get(1));
             return Optional.of(new Oil(
                     name,
-                    line.a(),
-                    line.b(),
+                    line,
                     given.number("density"),
                     given.number("density-slope"),
                     given.number("pressure-viscosity"),

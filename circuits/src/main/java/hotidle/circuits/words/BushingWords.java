@@ -60,6 +60,15 @@ final class BushingWords {
                                     "bushing-material",
                                     new Type.Name(Names.BEARING_MATERIAL),
                                     "what the hub runs on: its permissible load"),
+                            Key.choice(
+                                            "film-temperature",
+                                            "balance where friction heats the film over its region's oil, region where the region"
+                                                    + " gives the film's own temperature",
+                                            "balance",
+                                            "region")
+                                    .byDefault(
+                                            "balance",
+                                            "what friction makes leaves with the oil, not the walls (assumed)"),
                             FitWords.material(
                                     "bore-material",
                                     "the body around the bushing, which sets how the bore grows",
@@ -129,7 +138,8 @@ final class BushingWords {
                 given.number("weight"),
                 given.number("weight-angle"),
                 film,
-                around.permissibleLoad().get(given.word("bushing-material")));
+                around.permissibleLoad().get(given.word("bushing-material")),
+                given.word("film-temperature").equals("balance"));
         return new Kind.Made(bushing, List.of(given.word("from"), given.word("to")), signals);
     }
 }
