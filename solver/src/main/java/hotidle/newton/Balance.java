@@ -211,6 +211,11 @@ final class Balance {
         }
     }
 
+    /** Way between the stops of a state, 1 where it is stuck. */
+    double span(int i) {
+        return span[i];
+    }
+
     int size() {
         return residual.length;
     }

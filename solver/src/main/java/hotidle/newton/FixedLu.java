@@ -85,6 +85,15 @@ final class FixedLu implements Factorisation {
         }
     }
 
+    /** Whether the determinant is below zero. */
+    boolean negative() {
+        boolean negative = false;
+        for (double inverse : inversePivot) {
+            negative ^= inverse < 0;
+        }
+        return negative;
+    }
+
     /** Entries of both factors, the diagonal once. */
     int entries() {
         return n + lower.length + upper.length;

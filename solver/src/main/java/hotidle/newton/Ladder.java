@@ -2,30 +2,43 @@ package hotidle.newton;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
-/** The methods of solving, tried in turn until one has the answer; on plain arrays. */
+/**
+ * The methods of solving, tried in turn until one has the answer; on plain arrays.
+ *
+ * <p>Newton by the residual's level, then by the natural level from where that ends, then time steps through the dynamics. A state
+ * whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
+ */
 final class Ladder {
 
     /** Pressures from which a cold solve starts, one after the other [Pa]. */
     private static final double[] COLD_STARTS = {1e3, 1e5};
 
+    /** Way beside an unstable state from which the circuit is let go: this share of the way between the stops [-]. */
+    private static final double BESIDE = 1e-3;
+
     private final Equations equations;
     private final Newton newton;
+    private final Settling settling;
     private final double[] start;
+    private final double[] unstable;
     private final List<String> tried = new ArrayList<>();
     private String method = "";
 
     Ladder(Equations equations) {
         this.equations = equations;
         newton = new Newton(equations);
+        settling = new Settling(newton);
         start = new double[equations.size()];
+        unstable = new double[equations.size()];
     }
 
     Newton newton() {
         return newton;
     }
 
-    /** What was tried since the last {@link #reset}. */
+    /** What was tried since the last {@link #reset}, and where it ended. */
     List<String> tried() {
         return tried;
     }
@@ -43,25 +56,58 @@ final class Ladder {
     /** Newton alone, from a start that is likely to be near. */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        return newton.solve(unknowns, aim);
+        return newton.solve(unknowns, aim) && !newton.turned();
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */
     boolean climb(double[] unknowns, String from) {
         System.arraycopy(unknowns, 0, start, 0, start.length);
-        tried.add("Newton from " + from);
-        if (quick(unknowns, Newton.POLISHED)) {
-            return true;
+        if (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
+                || ended("Newton by the natural level", from, newton.descend(unknowns))) {
+            return !newton.turned() || leave(unknowns);
         }
-        method = "pseudo-transient continuation";
-        for (double damping : Newton.DAMPING_TIMES) {
+        for (double damping : Settling.DAMPING_TIMES) {
             System.arraycopy(start, 0, unknowns, 0, start.length);
-            tried.add("pseudo-transient continuation from " + from + ", spools settling in " + damping + " s");
-            if (newton.settle(unknowns, damping)) {
+            boolean settled = settling.settle(unknowns, damping);
+            if (ended("pseudo-transient continuation", from + ", spools settling in " + damping + " s", settled)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean ended(String how, String from, boolean solved) {
+        method = how;
+        if (!solved) {
+            Balance balance = newton.balance();
+            tried.add(String.format(
+                    Locale.ROOT,
+                    "%s from %s: ended %.2g off at %s",
+                    how,
+                    from,
+                    balance.worst(),
+                    equations.name(balance.culprit())));
+        }
+        return solved;
+    }
+
+    /** From an unstable state to a stable one beside it, either way; where neither way leads to one, the unstable one stays. */
+    private boolean leave(double[] unknowns) {
+        String found = method;
+        System.arraycopy(unknowns, 0, unstable, 0, unstable.length);
+        for (double beside : new double[] {BESIDE, -BESIDE}) {
+            System.arraycopy(unstable, 0, unknowns, 0, unstable.length);
+            for (int i = equations.nodes(); i < unknowns.length; i++) {
+                unknowns[i] += beside * newton.balance().span(i);
+            }
+            method = "pseudo-transient continuation, away from an unstable state";
+            if (settling.settle(unknowns, Settling.DAMPING_TIMES[0]) && !newton.turned()) {
+                return true;
+            }
+        }
+        System.arraycopy(unstable, 0, unknowns, 0, unstable.length);
+        method = found + ", an unstable state";
+        return newton.solve(unknowns, Newton.POLISHED);
     }
 
     /** All methods from cold. */
@@ -72,18 +118,17 @@ final class Ladder {
                 return true;
             }
         }
-        chill(unknowns, COLD_STARTS[0]);
-        newton.settle(unknowns, Newton.DAMPING_TIMES[0]);
         return false;
     }
 
     /** A cold start: one pressure everywhere [Pa], each state where it starts. */
-    void chill(double[] unknowns, double pressure) {
+    private void chill(double[] unknowns, double pressure) {
         for (int i = 0; i < unknowns.length; i++) {
             unknowns[i] = i < equations.nodes() ? pressure : equations.state(i).start();
         }
     }
 
+    /** The first cold start. */
     void chill(double[] unknowns) {
         chill(unknowns, COLD_STARTS[0]);
     }

@@ -1,14 +1,17 @@
 package hotidle.newton;
 
 /**
- * Newton's method with a line search on a set of equations, and the time steps of the fallback.
+ * Newton's method on a set of equations, its steps cut short until they descend.
  *
  * <pre>
- * Descent    half the sum of the squared, scaled equations falls at each step, or the step is halved (Armijo 1966, c = 1e-4)
- * Fallback   implicit Euler steps through the dynamics of node compliance and spool damping; C. T. Kelley, D. E. Keyes,
- *            "Convergence analysis of pseudo-transient continuation", SIAM J. Numer. Anal. 35 (1998) 508 (from memory)
- * Numerics   solved when every node's imbalance and every state's balance is below {@link #TOLERANCE} of its scale; the stops
- *            are exact
+ * Level     of the residual: half the sum of the squared, scaled equations falls at each step (Armijo 1966, c = 1e-4)
+ * Natural   the same of the equations multiplied by the inverse of their slopes at the start of the step, so that it is a distance
+ *           from the answer and not a sum of flows. Newton's step descends in every level ½·‖A·F‖², so a step short enough always
+ *           does: P. Deuflhard, Newton Methods for Nonlinear Problems, 2004, §3.1 and 3.3 (from memory)
+ * Why both  The residual's level costs nothing but creeps where a node has next to no leak: such a node is bar away from its answer
+ *           when its flow is 1e-6 of the pump's, and any state that reads it bends the valley. There the natural level steps freely.
+ * Numerics  solved when every node's imbalance and every state's balance is below {@link #TOLERANCE} of its scale; the stops
+ *           are exact
  * </pre>
  */
 final class Newton {
@@ -21,6 +24,7 @@ final class Newton {
 
     private static final int MOST_STEPS = 60;
     private static final int MOST_HALVINGS = 12;
+    private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
     /** Largest change of a pressure in one step: this, and twice what it is [Pa]. */
@@ -29,28 +33,22 @@ final class Newton {
     /** No gauge pressure goes below this in the search [Pa]: next to absolute vacuum. */
     private static final double LOWEST = -1.0e5;
 
-    /** Damping times of the fallback's spools [s]: quick, as they are, and slow, so that the pressures follow them. */
-    static final double[] DAMPING_TIMES = {0.03, 3};
-
-    private static final double FIRST_TIME_STEP = 1e-3;
-    private static final double LEAST_TIME_STEP = 1e-9;
-    private static final double LAST_TIME_STEP = 1e7;
-    private static final int MOST_TIME_STEPS = 400;
-    private static final int STEPS_A_TIME_STEP = 12;
+    /** Weight of pressures against states in the natural level [Pa]. */
+    private static final double PRESSURE = 1e5;
 
     private final Balance balance;
-    private final Pattern pattern;
+    private final Factors factors;
     private final double[] direction;
     private final double[] trial;
-    private FixedLu fixed;
-    private SparseLu exchanging;
+    private final double[] simplified;
     private int steps;
 
     Newton(Equations equations) {
         balance = new Balance(equations);
-        pattern = equations.pattern();
+        factors = new Factors(balance, equations.pattern());
         direction = new double[balance.size()];
         trial = new double[balance.size()];
+        simplified = new double[balance.size()];
     }
 
     /** Evaluations with factorisation since the start of the solve. */
@@ -67,115 +65,112 @@ final class Newton {
         return balance;
     }
 
+    /** Whether the slopes factorised last show an unstable state. */
+    boolean turned() {
+        return factors.turned();
+    }
+
     /** Newton from the unknowns, which are moved to the best state found. */
     boolean solve(double[] unknowns, double aim) {
         balance.still();
-        return iterate(unknowns, MOST_STEPS, aim, TOLERANCE);
+        return iterate(unknowns, MOST_STEPS, aim, TOLERANCE, false);
+    }
+
+    /** The same by the natural level. */
+    boolean descend(double[] unknowns) {
+        balance.still();
+        return iterate(unknowns, MOST_STEPS, POLISHED, TOLERANCE, true);
     }
 
     /**
-     * The fallback from the unknowns: time steps that grow until nothing moves, then Newton.
+     * Newton on the equations that the balance asks for.
      *
-     * @param damping time in which a spool settles [s]
+     * @param aim      where it ends [-]
+     * @param accepted what is good enough where it cannot go on [-]
      */
-    boolean settle(double[] unknowns, double damping) {
-        double step = FIRST_TIME_STEP;
-        double[] before = unknowns.clone();
-        for (int i = 0; i < MOST_TIME_STEPS && step > LEAST_TIME_STEP && step < LAST_TIME_STEP; i++) {
-            System.arraycopy(unknowns, 0, before, 0, before.length);
-            balance.after(unknowns, step, damping);
-            if (iterate(unknowns, STEPS_A_TIME_STEP, 1e-6, 1e-4)) {
-                step *= 2;
-            } else {
-                System.arraycopy(before, 0, unknowns, 0, before.length);
-                step /= 4;
-            }
-        }
-        return solve(unknowns, POLISHED);
-    }
-
-    private boolean iterate(double[] unknowns, int most, double aim, double accepted) {
+    boolean iterate(double[] unknowns, int most, double aim, double accepted, boolean natural) {
         balance.project(unknowns, LOWEST);
-        double merit = balance.evaluate(unknowns);
+        double level = balance.evaluate(unknowns);
         for (int step = 0; step < most; step++) {
             double error = balance.worst();
             if (error <= aim) {
                 return true;
             }
             steps++;
-            if (!direction(unknowns)) {
+            if (!factors.factorise()) {
                 return error <= accepted;
             }
-            double next = search(unknowns, merit);
-            if (!(next < merit)) {
+            double share = direction(unknowns);
+            double next = natural ? naturalSearch(unknowns, share) : search(unknowns, share, level);
+            if (Double.isNaN(next)) {
                 balance.evaluate(unknowns);
                 return balance.worst() <= accepted;
             }
-            merit = next;
+            level = next;
         }
         return balance.worst() <= accepted;
     }
 
-    /** Halves the step until the merit falls; the unknowns move only if it does. */
-    private double search(double[] unknowns, double merit) {
-        double share = 1;
-        for (int halving = 0; halving <= MOST_HALVINGS; halving++) {
-            for (int i = 0; i < trial.length; i++) {
-                trial[i] = unknowns[i] + share * direction[i];
-            }
-            balance.project(trial, LOWEST);
-            double next = balance.evaluate(trial);
-            if (next <= (1 - 2 * ARMIJO * share) * merit) {
-                System.arraycopy(trial, 0, unknowns, 0, trial.length);
-                return next;
-            }
-            share /= 2;
-        }
-        return merit;
-    }
-
-    /** Newton's step, cut where a pressure would leap. */
-    private boolean direction(double[] unknowns) {
-        balance.differentiate();
-        Factorisation factors = factors();
-        if (factors == null) {
-            return false;
-        }
+    /** Newton's step, and the share of it that lets no pressure leap. */
+    private double direction(double[] unknowns) {
         for (int i = 0; i < trial.length; i++) {
             trial[i] = -balance.residual[i];
         }
         factors.solve(trial, direction);
         double share = 1;
-        for (int i = 0; i < direction.length; i++) {
-            if (!Double.isFinite(direction[i])) {
-                return false;
-            }
-            if (i < balance.nodes()) {
-                double most = LARGEST_STEP + 2 * Math.abs(unknowns[i]);
-                share = Math.min(share, most / Math.max(Math.abs(direction[i]), most));
-            }
+        for (int i = 0; i < balance.nodes(); i++) {
+            double most = LARGEST_STEP + 2 * Math.abs(unknowns[i]);
+            share = Math.min(share, most / Math.max(Math.abs(direction[i]), most));
         }
-        for (int i = 0; i < direction.length; i++) {
-            direction[i] *= share;
-        }
-        return true;
+        return share;
     }
 
-    /** Factors of the matrix: on the fixed pattern; with rows exchanged where a pivot is lost; null where it is singular all the same. */
-    private Factorisation factors() {
-        if (fixed == null) {
-            fixed = new FixedLu(pattern, balance.waiting());
+    /** Halves the step until the level falls; the level is the answer, NaN where it does not fall and the unknowns stay. */
+    private double search(double[] unknowns, double most, double level) {
+        double share = most;
+        for (int halving = 0; halving <= MOST_HALVINGS; halving++) {
+            double next = attempt(unknowns, share);
+            if (next <= (1 - 2 * ARMIJO * share) * level && next < level) {
+                System.arraycopy(trial, 0, unknowns, 0, trial.length);
+                return next;
+            }
+            share /= 2;
         }
-        if (fixed.factorise(balance.matrix)) {
-            return fixed;
+        return Double.NaN;
+    }
+
+    /** Halves the step until the natural level falls, by Deuflhard's restricted test. */
+    private double naturalSearch(double[] unknowns, double most) {
+        double length = length(direction);
+        double share = most;
+        for (int halving = 0; halving <= MOST_NATURAL_HALVINGS; halving++) {
+            double next = attempt(unknowns, share);
+            if (next < Double.POSITIVE_INFINITY) {
+                factors.solve(balance.residual, simplified);
+                if (length(simplified) <= (1 - share / 4) * length) {
+                    System.arraycopy(trial, 0, unknowns, 0, trial.length);
+                    return next;
+                }
+            }
+            share /= 2;
         }
-        if (exchanging == null) {
-            exchanging = new SparseLu(pattern);
+        return Double.NaN;
+    }
+
+    private double attempt(double[] unknowns, double share) {
+        for (int i = 0; i < trial.length; i++) {
+            trial[i] = unknowns[i] + share * direction[i];
         }
-        if (exchanging.factorise(balance.matrix)) {
-            return exchanging;
+        balance.project(trial, LOWEST);
+        return balance.evaluate(trial);
+    }
+
+    private double length(double[] step) {
+        double sum = 0;
+        for (int i = 0; i < step.length; i++) {
+            double part = step[i] / (i < balance.nodes() ? PRESSURE : balance.span(i));
+            sum += part * part;
         }
-        balance.regularise();
-        return exchanging.factorise(balance.matrix) ? exchanging : null;
+        return Math.sqrt(sum);
     }
 }

@@ -1,0 +1,65 @@
+package hotidle.newton;
+
+/**
+ * Time steps through the dynamics of the circuit until nothing moves: pseudo-transient continuation. Where it ends is a state that the
+ * circuit itself would settle in.
+ *
+ * <pre>
+ * Method    implicit Euler steps of node compliance and spool damping, {@link Balance}, twice as long each time, a quarter where
+ *           Newton fails; C. T. Kelley, D. E. Keyes, "Convergence analysis of pseudo-transient continuation", SIAM J. Numer. Anal.
+ *           35 (1998) 508 (from memory)
+ * Numerics  a step counts only where it takes away nine tenths of the imbalance it starts with: a spool at the corner of its stop
+ *           would otherwise seem to have moved when it has not. The last step, 1e12 s, lets nodes with next to no leak settle too.
+ * </pre>
+ */
+final class Settling {
+
+    /** Damping times of the spools [s]: quick, as they are, and slow, so that the pressures follow them. */
+    static final double[] DAMPING_TIMES = {0.03, 3};
+
+    private static final double FIRST_STEP = 1e-3;
+    private static final double LEAST_STEP = 1e-9;
+    private static final double LAST_STEP = 1e12;
+    private static final int MOST_STEPS = 400;
+    private static final int NEWTON_STEPS = 12;
+
+    /** Share of the imbalance that a step may leave, and what it aims at [-]. */
+    private static final double LEFT = 0.1;
+
+    private static final double AIM = 1e-3;
+
+    /** An imbalance above this counts as this [-]. */
+    private static final double FAR = 1e-3;
+
+    private final Newton newton;
+    private final double[] before;
+
+    Settling(Newton newton) {
+        this.newton = newton;
+        before = new double[newton.balance().size()];
+    }
+
+    /**
+     * Steps from the unknowns, which are moved to the state found.
+     *
+     * @param damping time in which a spool settles [s]
+     */
+    boolean settle(double[] unknowns, double damping) {
+        Balance balance = newton.balance();
+        double step = FIRST_STEP;
+        for (int i = 0; i < MOST_STEPS && step > LEAST_STEP && step < LAST_STEP; i++) {
+            System.arraycopy(unknowns, 0, before, 0, before.length);
+            balance.still();
+            balance.evaluate(unknowns);
+            double far = Math.min(balance.worst(), FAR);
+            balance.after(unknowns, step, damping);
+            if (newton.iterate(unknowns, NEWTON_STEPS, AIM * far, LEFT * far, false)) {
+                step *= 2;
+            } else {
+                System.arraycopy(before, 0, unknowns, 0, before.length);
+                step /= 4;
+            }
+        }
+        return newton.solve(unknowns, Newton.POLISHED) || newton.descend(unknowns);
+    }
+}
