@@ -80,6 +80,14 @@ final class SweepCommand implements Callable<Integer> {
                     + " and solves the regulator's spring for it. Default: as the build has it")
     String set;
 
+    @Option(
+            names = "--from",
+            defaultValue = "rising",
+            description =
+                    "where each state shown is started from: ${COMPLETION-CANDIDATES}. It matters only where the"
+                            + " circuit has two steady states; both sweeps are always run and compared. Default: ${DEFAULT-VALUE}")
+    SpeedSweep.From from = SpeedSweep.From.RISING;
+
     @Option(names = "--plot", description = "draws line pressure and where the oil goes into this file (.png or .svg)")
     Path plot;
 
@@ -102,7 +110,7 @@ final class SweepCommand implements Callable<Integer> {
         for (Unit unit : Circuits.units(described, builds)) {
             Unit asked = set == null ? unit : SetPressure.of(unit, setPressure());
             for (DutyPoint point : duties(asked)) {
-                sweeps.add(SpeedSweep.run(asked, point, speeds));
+                sweeps.add(SpeedSweep.run(asked, point, speeds, from));
             }
         }
         warnings(sweeps).forEach(spec.commandLine().getErr()::println);
@@ -120,7 +128,8 @@ final class SweepCommand implements Callable<Integer> {
         boolean all = sweeps.stream()
                 .allMatch(sweep -> sweep.rising().stream()
                                 .allMatch(o -> o.state().isPresent())
-                        && sweep.falling().stream().allMatch(o -> o.state().isPresent()));
+                        && sweep.falling().stream().allMatch(o -> o.state().isPresent())
+                        && sweep.shown().stream().allMatch(o -> o.state().isPresent()));
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
     }
 
@@ -201,9 +210,9 @@ final class SweepCommand implements Callable<Integer> {
         for (SpeedSweep sweep : sweeps) {
             text.append(title(sweep)).append("\n").append(crossings(sweep)).append("\n");
             TextTable table = new TextTable(head(sweep.unit(), false));
-            sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, false)));
+            sweep.shown().forEach(outcome -> table.add(row(sweep, outcome, false)));
             text.append(table.aligned());
-            sweep.rising()
+            sweep.shown()
                     .forEach(outcome -> outcome.unsolved()
                             .ifPresent(unsolved -> text.append(Quantity.SPEED.with(
                                             shared.units, outcome.conditions().speed()))
@@ -329,7 +338,7 @@ final class SweepCommand implements Callable<Integer> {
 
     private String csv(List<SpeedSweep> sweeps) {
         TextTable table = new TextTable(head(sweeps.get(0).unit(), true));
-        sweeps.forEach(sweep -> sweep.rising().forEach(outcome -> table.add(row(sweep, outcome, true))));
+        sweeps.forEach(sweep -> sweep.shown().forEach(outcome -> table.add(row(sweep, outcome, true))));
         return table.csv();
     }
 
@@ -353,7 +362,7 @@ final class SweepCommand implements Callable<Integer> {
                     StateJson.putSpeed(onsets, key, sweep.onset());
                     StateJson.putSpeed(unloading, key, sweep.unloading());
                     StateJson.putSpeed(bypassing, key, sweep.bypassing());
-                    sweep.rising().forEach(o -> states.add(StateJson.state(sweep.unit(), sweep.duty(), o)));
+                    sweep.shown().forEach(o -> states.add(StateJson.state(sweep.unit(), sweep.duty(), o)));
                     sweep.differences()
                             .forEach(d -> differences
                                     .addObject()

@@ -60,7 +60,7 @@ final class SweepPicture {
                 .limit(SpeedChart.MOST_CURVES)
                 .map(sweep -> new PressureCurve(
                         name(sweeps, sweep, units),
-                        sweep.rising().stream()
+                        sweep.shown().stream()
                                 .map(outcome -> new PressureCurve.Point(
                                         rpm(outcome),
                                         figure(sweep, outcome, f -> Quantity.PRESSURE.value(units, f.line()))))
@@ -134,7 +134,7 @@ final class SweepPicture {
         double swept = Roles.of(sweep.unit()).chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
                 .sum();
-        List<Double> speeds = sweep.rising().stream().map(SweepPicture::rpm).toList();
+        List<Double> speeds = sweep.shown().stream().map(SweepPicture::rpm).toList();
         return new OilChart(
                 "Where the oil goes: " + name(all, sweep, units),
                 "",
@@ -148,7 +148,7 @@ final class SweepPicture {
             String name, SpeedSweep sweep, Quantity.UnitSystem units, ToDoubleFunction<Figures> flow) {
         return new OilChart.Band(
                 name,
-                sweep.rising().stream()
+                sweep.shown().stream()
                         .map(outcome -> figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))
                         .toList());
     }

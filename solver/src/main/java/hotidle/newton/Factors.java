@@ -39,6 +39,11 @@ final class Factors {
         return exchanging.factorise(balance.matrix);
     }
 
+    /** Forgets the matrix factorised last. */
+    void forget() {
+        last = null;
+    }
+
     /** Solves with the matrix factorised last. */
     void solve(double[] right, double[] solution) {
         last.solve(right, solution);
@@ -49,6 +54,6 @@ final class Factors {
      * on one side, so that the determinant is above zero; below it the state is unstable. False where rows were exchanged.
      */
     boolean turned() {
-        return last == fixed && fixed.negative();
+        return last != null && last == fixed && fixed.negative();
     }
 }

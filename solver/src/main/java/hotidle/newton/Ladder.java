@@ -53,10 +53,10 @@ final class Ladder {
         newton.reset();
     }
 
-    /** Newton alone, from a start that is likely to be near. */
+    /** Newton alone, from a start that is likely to be near; an answer that took no step is as stable as the one before it. */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        return newton.solve(unknowns, aim) && !newton.turned();
+        return newton.solve(unknowns, aim) && (newton.steps() == 0 || !newton.turned());
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */

@@ -58,6 +58,7 @@ final class Newton {
 
     void reset() {
         steps = 0;
+        factors.forget();
     }
 
     /** The equations, as evaluated last. */
@@ -65,9 +66,9 @@ final class Newton {
         return balance;
     }
 
-    /** Whether the slopes factorised last show an unstable state. */
+    /** Whether the slopes show an unstable state: those factorised last, next to the answer, or its own where none were needed. */
     boolean turned() {
-        return factors.turned();
+        return (steps > 0 || factors.factorise()) && factors.turned();
     }
 
     /** Newton from the unknowns, which are moved to the best state found. */

@@ -8,6 +8,7 @@ import hotidle.part.Form;
 import hotidle.part.Measure;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
+import hotidle.result.Stability;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
 import java.util.ArrayList;
@@ -61,8 +62,16 @@ public final class SteadySolver {
         return Outcome.of(conditions, new Unsolved(balance.worst(), equations.name(balance.culprit()), ladder.tried()));
     }
 
-    Equations equations() {
-        return equations;
+    /**
+     * Whether the circuit would stay in a steady state of it, by the spectrum of its dynamics; costs far more than the solve.
+     *
+     * @param state a state of this network
+     */
+    public Stability stability(State state) {
+        equations.set(state.conditions());
+        double[] unknowns = new double[equations.size()];
+        warm(state, unknowns);
+        return Spectrum.stability(ladder.newton().balance(), equations.pattern(), unknowns);
     }
 
     Ladder ladder() {

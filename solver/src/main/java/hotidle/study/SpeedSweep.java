@@ -22,8 +22,16 @@ import java.util.function.Predicate;
  * @param duty    range, temperatures, torque
  * @param rising  outcome at each speed, in rising speed
  * @param falling the same speeds swept downwards, given here in rising speed too
+ * @param shown   the states that figures are taken from: the rising or the falling ones, or each solved from cold
  */
-public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling) {
+public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
+
+    /** Where each shown state was started from; where a circuit has two steady states, it decides which one is found. */
+    public enum From {
+        COLD,
+        RISING,
+        FALLING
+    }
 
     /** Two sweeps differ where line pressures or positions differ by more than this share. */
     private static final double SAME = 1e-6;
@@ -34,14 +42,21 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
     public SpeedSweep {
         rising = List.copyOf(rising);
         falling = List.copyOf(falling);
+        shown = List.copyOf(shown);
+    }
+
+    /** Sweeps and shows the rising sweep; speeds [rev/s] rise. */
+    public static SpeedSweep run(Unit unit, DutyPoint duty, List<Double> speeds) {
+        return run(unit, duty, speeds, From.RISING);
     }
 
     /**
      * Sweeps.
      *
      * @param speeds engine speeds [rev/s], rising
+     * @param from   which states are shown
      */
-    public static SpeedSweep run(Unit unit, DutyPoint duty, List<Double> speeds) {
+    public static SpeedSweep run(Unit unit, DutyPoint duty, List<Double> speeds, From from) {
         SteadySolver solver = new SteadySolver(unit.network());
         Conditions conditions = unit.conditions(duty);
         List<Outcome> rising = pass(solver, conditions, speeds);
@@ -49,7 +64,16 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
         Collections.reverse(down);
         List<Outcome> falling = new ArrayList<>(pass(solver, conditions, down));
         Collections.reverse(falling);
-        return new SpeedSweep(unit, duty, rising, falling);
+        List<Outcome> shown =
+                switch (from) {
+                    case COLD ->
+                        speeds.stream()
+                                .map(speed -> solver.solve(conditions.atSpeed(speed)))
+                                .toList();
+                    case RISING -> rising;
+                    case FALLING -> falling;
+                };
+        return new SpeedSweep(unit, duty, rising, falling, shown);
     }
 
     private static List<Outcome> pass(SteadySolver solver, Conditions conditions, List<Double> speeds) {
@@ -63,9 +87,9 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
         return outcomes;
     }
 
-    /** States that were found, rising. */
+    /** States that were found, shown. */
     public List<State> states() {
-        return rising.stream().flatMap(outcome -> outcome.state().stream()).toList();
+        return shown.stream().flatMap(outcome -> outcome.state().stream()).toList();
     }
 
     /**
@@ -96,20 +120,20 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
 
     /** Lowest speed from which a condition holds at all higher speeds asked, narrowed down between two of them. */
     private OptionalDouble from(Predicate<State> holds) {
-        int first = rising.size();
-        while (first > 0 && rising.get(first - 1).state().filter(holds).isPresent()) {
+        int first = shown.size();
+        while (first > 0 && shown.get(first - 1).state().filter(holds).isPresent()) {
             first--;
         }
-        if (first == rising.size()) {
+        if (first == shown.size()) {
             return OptionalDouble.empty();
         }
-        double above = rising.get(first).conditions().speed();
-        if (first == 0 || rising.get(first - 1).state().isEmpty()) {
+        double above = shown.get(first).conditions().speed();
+        if (first == 0 || shown.get(first - 1).state().isEmpty()) {
             return OptionalDouble.of(above);
         }
         return OptionalDouble.of(narrow(
-                rising.get(first - 1).conditions().speed(),
-                rising.get(first).state().orElseThrow(),
+                shown.get(first - 1).conditions().speed(),
+                shown.get(first).state().orElseThrow(),
                 holds));
     }
 

@@ -7,20 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.SetPressure;
 import hotidle.duty.Unit;
 import hotidle.network.Conditions;
+import hotidle.network.Group;
 import hotidle.network.Network;
+import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.network.RandomCircuit;
 import hotidle.part.Filter;
+import hotidle.part.Orifice;
+import hotidle.part.Part;
+import hotidle.part.Reading;
 import hotidle.part.SpoolValve;
+import hotidle.part.Stamp;
+import hotidle.part.Stream;
 import hotidle.result.Outcome;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
 import hotidle.study.Figures;
 import hotidle.study.TenNodes;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sick and healthy states of a small unit. */
 class SteadySolverTest {
@@ -125,22 +134,58 @@ class SteadySolverTest {
         org.junit.jupiter.api.Assertions.assertThrows(IllegalArgumentException.class, () -> new SteadySolver(without));
     }
 
-    /**
-     * Known failure: about one random circuit in two thousand does not settle today. The first of them says which node or part, how far
-     * off, and what was tried. Where none is found any more, this test has done its work.
-     */
+    /** A circuit that asks for the impossible: an orifice that passes 10 mL/s at the least, whatever the pressure, and nothing to feed it. */
     @Test
-    void aCircuitThatDoesNotSettleNamesItsCulprit() {
-        Outcome outcome = LongStream.range(0, 20_000)
-                .map(i -> 1_000_003 * i + 17)
-                .mapToObj(RandomCircuit::any)
-                .map(circuit -> new SteadySolver(circuit.network()).solve(circuit.conditions()))
-                .filter(one -> one.state().isEmpty())
-                .findFirst()
-                .orElseThrow();
+    void aCircuitWithoutASteadyStateNamesItsCulpritAndWhatWasTried() {
+        Network network = new Network(
+                List.of(Node.held("sump", 0), Node.free("line")),
+                List.of(Placed.of("thirsty", new Orifice(1e-3, 0, 0.7, 1), "sump", Group.PLATE, "line", "sump")));
+        Conditions conditions =
+                TenNodes.worn(1).conditions(TenNodes.worn(1).duties().get(0));
+        Equations equations = new Equations(network, (placed, setting) -> new Thirsty());
+        Outcome outcome = new SteadySolver(equations).solve(conditions);
         Unsolved unsolved = outcome.unsolved().orElseThrow();
         assertTrue(unsolved.residual() > 1e-9);
-        assertTrue(unsolved.culprit().matches("(node|part) .+"), unsolved.culprit());
-        assertEquals(6, unsolved.tried().size());
+        assertEquals("node line", unsolved.culprit());
+        assertEquals(8, unsolved.tried().size());
+        assertTrue(
+                unsolved.tried().get(0).matches("Newton from a cold start at 0.01 bar: ended .+ off at node line"),
+                unsolved.tried().get(0));
+    }
+
+    private record Thirsty() implements Part.Law {
+        @Override
+        public void evaluate(Reading in, Stamp out) {
+            double p = in.pressure(0) / 1e5;
+            out.move(0, 1, 0.01 * (1 + p * p));
+            out.moveSlope(0, 1, in.port(0), 0.02 * p / 1e5);
+        }
+
+        @Override
+        public List<Stream> streams(Reading in) {
+            return List.of();
+        }
+    }
+
+    /** Circuits that did not settle once: nodes with next to no leak, and spools at the corner of their stop. */
+    @ParameterizedTest
+    @ValueSource(
+            longs = {
+                2428007301L,
+                2626007895L,
+                3215009662L,
+                3283009866L,
+                8247024758L,
+                8656025985L,
+                10144030449L,
+                10807032438L,
+                12946038855L,
+                16335049022L,
+                19007057038L
+            })
+    void aSpoolAtTheCornerOfItsStopAndANodeThatHardlyLeaksAreNoHindrance(long seed) {
+        RandomCircuit circuit = RandomCircuit.any(seed);
+        Outcome outcome = new SteadySolver(circuit.network()).solve(circuit.conditions());
+        assertTrue(outcome.state().isPresent(), () -> outcome.unsolved().toString());
     }
 }
