@@ -51,8 +51,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
     /** The paths of oil through the part. */
     List<Path> paths() {
         State state = outcome.state().orElseThrow();
-        Map<String, Channel> channels =
-                part.kind().physics().channels().apply(part.placed().part());
+        Map<String, Channel> channels = part.placed().part().channels();
         List<Path> paths = new ArrayList<>();
         for (State.PartStream stream : state.streams()) {
             if (stream.part().equals(part.placed().name())) {
@@ -137,7 +136,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
     }
 
     private Map<String, Fit> fits() {
-        return part.kind().physics().fits().apply(part.placed().part());
+        return part.placed().part().fits();
     }
 
     /** What to be careful about. */
@@ -159,8 +158,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
     }
 
     private Optional<String> regime(Path path) {
-        Channel channel =
-                part.kind().physics().channels().apply(part.placed().part()).get(path.name());
+        Channel channel = part.placed().part().channels().get(path.name());
         boolean slot = channel != null && channel.form() == Channel.Form.SLOT;
         return slot && path.reynolds() > channel.form().laminar()
                 ? Optional.of("Reynolds number " + Digits.four(path.reynolds())

@@ -1,6 +1,8 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Slot;
+import java.util.Map;
 
 /**
  * The leak between a bore and the valve or shaft in it; law and source in {@link Slot}.
@@ -14,6 +16,16 @@ public record AnnularGap(Fit fit, double length, double eccentricity) implements
     public AnnularGap {
         Check.positive("gap length", length);
         Check.within("eccentricity", eccentricity, 0, 1);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", Channel.slot(Math.PI * fit.inner()));
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        return Map.of("diametral clearance", fit);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import hotidle.film.JournalFilm;
+import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
@@ -8,6 +9,7 @@ import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A plain bushing that carries the hub: a finite journal bearing, and a leak along it from the space behind the gear.
@@ -107,6 +109,16 @@ public record Bushing(
         Check.notNegative("weight", weight);
         Check.notNegative("permissible film", permissibleFilm);
         Check.positive("permissible load", permissibleLoad);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", Channel.slot(Math.PI * fit.inner()));
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        return Map.of("diametral clearance", fit);
     }
 
     @Override

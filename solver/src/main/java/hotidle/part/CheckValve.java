@@ -1,13 +1,20 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Poppet;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A check valve: a ball or poppet that lets oil through from one port to the other, and back only as a leak; law and source in
  * {@link Poppet}.
  */
 public record CheckValve(Poppet poppet) implements Part {
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", new Channel(Channel.Form.HOLE, 2 * Math.PI * poppet.seat()));
+    }
 
     @Override
     public Form form() {

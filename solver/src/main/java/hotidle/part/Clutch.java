@@ -1,9 +1,11 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -102,6 +104,12 @@ public record Clutch(Piston piston, Lining lining, double factor, Seal seal) imp
      */
     public double pressureFor(double torque, double head, boolean slipping) {
         return (factor * torque / lining.torqueArm(slipping) + piston.returnForce - head) / piston.area;
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        Channel along = Channel.slot(Math.PI * seal.diameter());
+        return seal.bleed() > 0 ? Map.of("seal", along, "bleed", Channel.hole(seal.bleed(), 1)) : Map.of("seal", along);
     }
 
     @Override

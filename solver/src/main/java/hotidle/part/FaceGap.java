@@ -1,6 +1,8 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Slot;
+import java.util.Map;
 
 /**
  * Radial leak under a gear or a thrust face; law and source in {@link Slot}.
@@ -20,6 +22,16 @@ public record FaceGap(double inner, double outer, Fit fit, double share, double 
         Check.within("share of the clearance", share, 0.01, 1);
         Check.within("sector", sector, 0.001, 1);
         Check.within("number of faces", faces, 1, 4);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", Channel.slot(2 * Math.PI * inner * sector * faces));
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        return Map.of("clearance", fit);
     }
 
     @Override

@@ -1,7 +1,9 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
+import java.util.Map;
 
 /**
  * The leak between two faces: valve body, separator plate, pump cover; law and source in {@link Slot}.
@@ -26,6 +28,11 @@ public record FlatGap(double width, double entry, double exit, double bow, doubl
         if (bow > 0 && entry != exit) {
             throw new IllegalArgumentException("a flat gap is tapered along the flow or bowed across it, not both");
         }
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", Channel.slot(width));
     }
 
     @Override

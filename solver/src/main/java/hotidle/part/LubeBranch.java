@@ -1,5 +1,8 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
+import java.util.Map;
+
 /**
  * A branch of the lubrication: an orifice or the gap of a plain bushing to the sump, and the flow that it needs.
  *
@@ -13,6 +16,16 @@ public record LubeBranch(Part outlet, double neededFlow) implements Part {
             throw new IllegalArgumentException("a lube branch ends in an orifice or an annular gap");
         }
         Check.notNegative("flow needed", neededFlow);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return outlet.channels();
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        return outlet.fits();
     }
 
     @Override

@@ -1,8 +1,10 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Hole;
 import hotidle.law.Restriction;
 import hotidle.law.ShortTube;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -26,6 +28,13 @@ public record Orifice(double diameter, double length, OptionalDouble dischargeCo
     /** A hole whose coefficient is known. */
     public Orifice(double diameter, double length, double dischargeCoefficient, int count) {
         this(diameter, length, OptionalDouble.of(dischargeCoefficient), count);
+    }
+
+    /** A hole that flows full counts as a pipe. */
+    @Override
+    public Map<String, Channel> channels() {
+        boolean full = dischargeCoefficient.isEmpty() && length >= ShortTube.SHORTEST * diameter;
+        return Map.of("", full ? Channel.pipe(diameter, count) : Channel.hole(diameter, count));
     }
 
     @Override

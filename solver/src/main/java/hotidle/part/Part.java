@@ -1,5 +1,8 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
+import java.util.Map;
+
 /**
  * One kind of part, with its dimensions. It knows neither its name nor the nodes it stands between.
  *
@@ -37,6 +40,16 @@ public sealed interface Part
      * @param setting what is given for the whole solve
      */
     Law law(Setting setting);
+
+    /** What the oil wets on each path, by the path's name; paths that have no geometry are left out. */
+    default Map<String, Channel> channels() {
+        return Map.of();
+    }
+
+    /** Clearances that grow with temperature, by what they are called. */
+    default Map<String, Fit> fits() {
+        return Map.of();
+    }
 
     /** A law of flow and balance at one duty. */
     interface Law {

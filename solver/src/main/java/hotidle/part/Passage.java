@@ -1,6 +1,8 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.PipeLoss;
+import java.util.Map;
 
 /**
  * A drilled or cast passage; law and source in {@link PipeLoss}.
@@ -17,6 +19,11 @@ public record Passage(double diameter, double length, double roughness, double l
         Check.positive("passage length", length);
         Check.within("passage roughness", roughness, 0, diameter / 4);
         Check.notNegative("loss coefficient", losses);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", Channel.pipe(diameter, 1));
     }
 
     @Override

@@ -1,8 +1,10 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -73,6 +75,16 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
 
     public PumpChamber {
         Check.positive("displacement", displacement);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return slip.channels();
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        return slip.fits();
     }
 
     @Override

@@ -1,12 +1,15 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What slips back in a pump: through gaps of known size, or by coefficients fitted to a test.
@@ -95,6 +98,25 @@ public record PumpSlip(
             SeriesLoss one = Slot.flat(width, clearance, land);
             return new SeriesLoss(one.viscous() * teeth, one.kinetic() * teeth);
         }
+    }
+
+    Map<String, Channel> channels() {
+        Map<String, Channel> channels = new LinkedHashMap<>();
+        for (Face face : faces) {
+            channels.put(face.name + "-slip", Channel.slot(2 * Math.PI * face.inner * face.sector * face.count));
+        }
+        for (Tip tip : tips) {
+            channels.put(tip.name + "-slip", Channel.slot(tip.width));
+        }
+        channels.put("mesh-slip", Channel.hole(Math.sqrt(4 * orificeArea / Math.PI), 1));
+        return channels;
+    }
+
+    Map<String, Fit> fits() {
+        Map<String, Fit> fits = new LinkedHashMap<>();
+        faces.forEach(face -> fits.put(face.name + " clearance", face.fit));
+        tips.forEach(tip -> fits.put("diametral " + tip.name + " clearance", tip.fit));
+        return fits;
     }
 
     /** The slip at a duty. */

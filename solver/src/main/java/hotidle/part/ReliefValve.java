@@ -1,12 +1,19 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Poppet;
+import java.util.Map;
 
 /**
  * A relief valve: it holds its port to a ceiling; a circuit without one has none; law and source in
  * {@link Poppet}.
  */
 public record ReliefValve(Poppet poppet) implements Part {
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("", new Channel(Channel.Form.HOLE, 2 * Math.PI * poppet.seat()));
+    }
 
     @Override
     public Form form() {

@@ -1,10 +1,13 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -42,6 +45,13 @@ public record Selector(List<String> ports, List<Link> links) implements Part {
     public Selector {
         ports = List.copyOf(ports);
         links = List.copyOf(links);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        Map<String, Channel> channels = new LinkedHashMap<>();
+        links.forEach(link -> channels.put(link.name(), Channel.hole(link.diameter(), 1)));
+        return channels;
     }
 
     @Override

@@ -1,10 +1,12 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.oil.OilAt;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A pressure-control solenoid: it makes a pilot pressure from its supply, as far as the supply carries.
@@ -32,6 +34,11 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
         Check.positive("feed diameter", feed);
         Check.positive("exhaust diameter", exhaust);
         Check.within("droop band", band, 1, 1e7);
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        return Map.of("feed", Channel.hole(feed, 1), "exhaust", Channel.hole(exhaust, 1));
     }
 
     @Override

@@ -1,12 +1,15 @@
 package hotidle.part;
 
+import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -175,6 +178,22 @@ public record SpoolValve(
             }
         }
         return force;
+    }
+
+    @Override
+    public Map<String, Channel> channels() {
+        Map<String, Channel> channels = new LinkedHashMap<>();
+        for (Opening opening : openings) {
+            channels.put(opening.name(), new Channel(Channel.Form.HOLE, 2 * opening.width()));
+        }
+        return channels;
+    }
+
+    @Override
+    public Map<String, Fit> fits() {
+        Map<String, Fit> fits = new LinkedHashMap<>();
+        openings.forEach(opening -> fits.put("diametral clearance at " + opening.name(), opening.fit()));
+        return fits;
     }
 
     @Override

@@ -2,7 +2,6 @@ package hotidle.circuits.words;
 
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import java.util.stream.Stream;
@@ -30,14 +29,8 @@ final class AnnularGapWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
-                        Physics.SLOT)
-                .channel(AnnularGap.class, AnnularGapWords::channel)
-                .fit(AnnularGap.class, "diametral clearance", AnnularGap::fit);
-    }
-
-    static Channel channel(AnnularGap gap) {
-        return Channel.slot(Math.PI * gap.fit().inner());
+                "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
+                Physics.SLOT);
     }
 
     static Key length() {

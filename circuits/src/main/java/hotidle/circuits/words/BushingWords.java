@@ -5,7 +5,6 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.Bushing;
@@ -84,13 +83,9 @@ final class BushingWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
-                                + " as an annular gap of that ε",
-                        "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)")
-                .channel(
-                        Bushing.class,
-                        bushing -> Channel.slot(Math.PI * bushing.fit().inner()))
-                .fit(Bushing.class, "diametral clearance", Bushing::fit);
+                "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
+                        + " as an annular gap of that ε",
+                "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)");
     }
 
     private static Key roughness(String name, String of, String value, String source) {

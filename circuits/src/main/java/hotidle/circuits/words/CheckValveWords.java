@@ -22,6 +22,6 @@ final class CheckValveWords {
             .rule((given, around) -> PoppetWords.check(given));
 
     private static Physics physics() {
-        return PoppetWords.physics().channel(CheckValve.class, valve -> PoppetWords.channel(valve.poppet()));
+        return PoppetWords.physics();
     }
 }

@@ -3,13 +3,11 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Clutch;
 import hotidle.part.Lining;
 import hotidle.part.OilRing;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The words of a {@link Clutch}. */
@@ -92,19 +90,11 @@ final class ClutchWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "torque = μ·z·r·(p·A − F + head), r = (ro + ri)/2 run in, ⅔·(ro³ − ri³)/(ro² − ri²) new; head of the turning oil"
-                                + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
-                                + " annular gap, a bleed as a hole",
-                        "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
-                                + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4")
-                .channels(Clutch.class, ClutchWords::channels);
-    }
-
-    private static Map<String, Channel> channels(Clutch clutch) {
-        Channel seal = Channel.slot(Math.PI * clutch.seal().diameter());
-        return clutch.seal().bleed() > 0
-                ? Map.of("seal", seal, "bleed", Channel.hole(clutch.seal().bleed(), 1))
-                : Map.of("seal", seal);
+                "torque = μ·z·r·(p·A − F + head), r = (ro + ri)/2 run in, ⅔·(ro³ − ri³)/(ro² − ri²) new; head of the turning oil"
+                        + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
+                        + " annular gap, a bleed as a hole",
+                "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
+                        + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4");
     }
 
     static Key friction() {

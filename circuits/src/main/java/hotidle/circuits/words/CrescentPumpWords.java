@@ -53,11 +53,9 @@ final class CrescentPumpWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
-                                + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
-                        PumpWords.SOURCE)
-                .channels(PumpChamber.class, PumpWords::channels)
-                .fits(PumpChamber.class, PumpWords::fits);
+                "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
+                        + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                PumpWords.SOURCE);
     }
 
     private static List<Key> gears() {

@@ -3,7 +3,6 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.FaceGap;
 import java.util.stream.Stream;
@@ -51,11 +50,9 @@ final class FaceGapWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
-                                + " entry and exit",
-                        "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + Physics.SLOT_ENTRY)
-                .channel(FaceGap.class, gap -> Channel.slot(2 * Math.PI * gap.inner() * gap.sector() * gap.faces()))
-                .fit(FaceGap.class, "clearance", FaceGap::fit);
+                "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
+                        + " entry and exit",
+                "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + Physics.SLOT_ENTRY);
     }
 
     static Key diameter(String name, String meaning) {

@@ -3,7 +3,6 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.FlatGap;
 import java.util.List;
@@ -44,9 +43,8 @@ final class FlatGapWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
-                        Physics.SLOT)
-                .channel(FlatGap.class, gap -> Channel.slot(gap.width()));
+                "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
+                Physics.SLOT);
     }
 
     private static Key gap(String name, String meaning) {

@@ -7,7 +7,6 @@ import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import hotidle.part.LubeBranch;
 import hotidle.part.Orifice;
-import java.util.Map;
 import java.util.stream.Stream;
 
 /** The words of a {@link LubeBranch}. */
@@ -58,18 +57,8 @@ final class LubeBranchWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "a hole as orifice has it, or a gap as annular-gap has it",
-                        "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5")
-                .channel(
-                        LubeBranch.class,
-                        branch -> branch.outlet() instanceof Orifice hole
-                                ? OrificeWords.channel(hole)
-                                : AnnularGapWords.channel((AnnularGap) branch.outlet()))
-                .fits(
-                        LubeBranch.class,
-                        branch -> branch.outlet() instanceof AnnularGap gap
-                                ? Map.of("diametral clearance", gap.fit())
-                                : Map.of());
+                "a hole as orifice has it, or a gap as annular-gap has it",
+                "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5");
     }
 
     private static void check(Given given) {

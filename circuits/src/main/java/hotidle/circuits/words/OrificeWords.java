@@ -2,8 +2,6 @@ package hotidle.circuits.words;
 
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
-import hotidle.law.ShortTube;
 import hotidle.network.Group;
 import hotidle.part.Orifice;
 import java.util.List;
@@ -36,17 +34,10 @@ final class OrificeWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "q = Cd·A·√(2·Δp/ρ) from creeping flow on; from l/d 0.5 a short tube, unless cd is given",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; short tube: the same in M. G. Rabie, Fluid Power"
-                                + " Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech."
-                                + " 115 (1982) 505 (from memory)")
-                .channel(Orifice.class, OrificeWords::channel);
-    }
-
-    /** A hole that flows full counts as a pipe. */
-    static Channel channel(Orifice hole) {
-        boolean full = hole.dischargeCoefficient().isEmpty() && hole.length() >= ShortTube.SHORTEST * hole.diameter();
-        return full ? Channel.pipe(hole.diameter(), hole.count()) : Channel.hole(hole.diameter(), hole.count());
+                "q = Cd·A·√(2·Δp/ρ) from creeping flow on; from l/d 0.5 a short tube, unless cd is given",
+                "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; short tube: the same in M. G. Rabie, Fluid Power"
+                        + " Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech."
+                        + " 115 (1982) 505 (from memory)");
     }
 
     static Key diameter() {

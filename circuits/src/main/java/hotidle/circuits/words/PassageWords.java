@@ -3,7 +3,6 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Passage;
 import java.util.List;
@@ -50,9 +49,8 @@ final class PassageWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
-                        "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)")
-                .channel(Passage.class, passage -> Channel.pipe(passage.diameter(), 1));
+                "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
+                "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)");
     }
 
     private static void check(Given given) {

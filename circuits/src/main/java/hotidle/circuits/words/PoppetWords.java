@@ -3,7 +3,6 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.law.Poppet;
 import hotidle.law.Slot;
 import java.util.List;
@@ -75,10 +74,5 @@ final class PoppetWords {
         return Physics.of(
                 "lift x = (Δp·A − F0)/k to its stop; q = Cd·π·d·x·√(2·Δp/ρ); shut it leaks as an annular gap",
                 "A. Esposito, Fluid Power with Applications, Ex. 8-1; opening: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4");
-    }
-
-    /** The curtain between poppet and seat is wetted on both sides. */
-    static Channel channel(Poppet poppet) {
-        return new Channel(Channel.Form.HOLE, 2 * Math.PI * poppet.seat());
     }
 }

@@ -5,16 +5,12 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.law.Hole;
 import hotidle.network.Signal;
-import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What all pumps have in common: ports, slip by a test, torque, side load. */
@@ -252,26 +248,6 @@ final class PumpWords {
                 new PumpChamber(displacement, slip, drag(given), Optional.empty()),
                 List.of(given.word("from"), given.word("to")),
                 List.of(Signal.state(given.word("inlet"), "filling")));
-    }
-
-    static Map<String, Channel> channels(PumpChamber pump) {
-        Map<String, Channel> channels = new LinkedHashMap<>();
-        for (PumpSlip.Face face : pump.slip().faces()) {
-            channels.put(
-                    face.name() + "-slip", Channel.slot(2 * Math.PI * face.inner() * face.sector() * face.count()));
-        }
-        for (PumpSlip.Tip tip : pump.slip().tips()) {
-            channels.put(tip.name() + "-slip", Channel.slot(tip.width()));
-        }
-        channels.put("mesh-slip", Channel.hole(Math.sqrt(4 * pump.slip().orificeArea() / Math.PI), 1));
-        return channels;
-    }
-
-    static Map<String, Fit> fits(PumpChamber pump) {
-        Map<String, Fit> fits = new LinkedHashMap<>();
-        pump.slip().faces().forEach(face -> fits.put(face.name() + " clearance", face.fit()));
-        pump.slip().tips().forEach(tip -> fits.put("diametral " + tip.name() + " clearance", tip.fit()));
-        return fits;
     }
 
     static List<Key> all(List<List<Key>> groups) {

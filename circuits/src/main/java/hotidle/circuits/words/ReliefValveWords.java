@@ -22,6 +22,6 @@ final class ReliefValveWords {
             .rule((given, around) -> PoppetWords.check(given));
 
     private static Physics physics() {
-        return PoppetWords.physics().channel(ReliefValve.class, valve -> PoppetWords.channel(valve.poppet()));
+        return PoppetWords.physics();
     }
 }

@@ -6,11 +6,9 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Selector;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -44,15 +42,8 @@ final class SelectorWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)")
-                .channels(Selector.class, SelectorWords::channels);
-    }
-
-    private static Map<String, Channel> channels(Selector selector) {
-        Map<String, Channel> channels = new LinkedHashMap<>();
-        selector.links().forEach(link -> channels.put(link.name(), Channel.hole(link.diameter(), 1)));
-        return channels;
+                "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
+                "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)");
     }
 
     private static List<Kind.Path> paths(Given given) {

@@ -3,11 +3,9 @@ package hotidle.circuits.words;
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
 import hotidle.part.Solenoid;
 import java.util.List;
-import java.util.Map;
 
 /** The words of a {@link Solenoid}. */
 final class SolenoidWords {
@@ -48,15 +46,8 @@ final class SolenoidWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "pilot = command − droop·(y − ½); feed and exhaust q = Cd·y·A·√(2·Δp/ρ), Cd of a sharp edge",
-                        "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form")
-                .channels(
-                        Solenoid.class,
-                        solenoid -> Map.of(
-                                "feed",
-                                Channel.hole(solenoid.feed(), 1),
-                                "exhaust",
-                                Channel.hole(solenoid.exhaust(), 1)));
+                "pilot = command − droop·(y − ½); feed and exhaust q = Cd·y·A·√(2·Δp/ρ), Cd of a sharp edge",
+                "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form");
     }
 
     private static Key hole(String name, String meaning) {

@@ -6,15 +6,11 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.Channel;
 import hotidle.network.Group;
-import hotidle.part.Fit;
 import hotidle.part.SpoolValve;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -131,25 +127,9 @@ final class SpoolValveWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
-                                + " lands leak as an annular gap of their overlap",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)")
-                .channels(SpoolValve.class, SpoolValveWords::channels)
-                .fits(SpoolValve.class, SpoolValveWords::fits);
-    }
-
-    private static Map<String, Channel> channels(SpoolValve valve) {
-        Map<String, Channel> channels = new LinkedHashMap<>();
-        for (SpoolValve.Opening opening : valve.openings()) {
-            channels.put(opening.name(), new Channel(Channel.Form.HOLE, 2 * opening.width()));
-        }
-        return channels;
-    }
-
-    private static Map<String, Fit> fits(SpoolValve valve) {
-        Map<String, Fit> fits = new LinkedHashMap<>();
-        valve.openings().forEach(opening -> fits.put("diametral clearance at " + opening.name(), opening.fit()));
-        return fits;
+                "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
+                        + " lands leak as an annular gap of their overlap",
+                "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)");
     }
 
     private static List<Kind.Path> paths(Given given) {

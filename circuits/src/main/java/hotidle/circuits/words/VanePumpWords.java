@@ -43,11 +43,9 @@ final class VanePumpWords {
 
     private static Physics physics() {
         return Physics.of(
-                        "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
-                                + " V = π/2·(Dc + Dr)·e·b",
-                        "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpWords.SOURCE)
-                .channels(PumpChamber.class, PumpWords::channels)
-                .fits(PumpChamber.class, PumpWords::fits);
+                "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
+                        + " V = π/2·(Dc + Dr)·e·b",
+                "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpWords.SOURCE);
     }
 
     private static List<Key> slide() {
