@@ -17,6 +17,8 @@ public final class PartKeys {
 
     private PartKeys() {}
 
+    private static final String HEAT = "its outlet temperature follows from the temperatures of a duty, in a circuit";
+
     /** Keys of a circuit file that are not asked for here, with the reason. */
     private static final Map<String, String> TIES = Map.ofEntries(
             Map.entry("kind", "the kind stands in front of the keys"),
@@ -26,6 +28,12 @@ public final class PartKeys {
             Map.entry("region", "the oil of a part on its own has one temperature: --temperature 100degC"),
             Map.entry("ranges", "a part on its own is in no range: all its passages are open, all its areas fed"),
             Map.entry("ports", "its ports are those that its passages name"),
+            Map.entry("heat", HEAT),
+            Map.entry("heat-flow", HEAT),
+            Map.entry("heat-oil", HEAT),
+            Map.entry("heat-medium", HEAT),
+            Map.entry("inlet-region", HEAT),
+            Map.entry("medium-region", HEAT),
             Map.entry("inlet", "an inlet of its own stands in for it"),
             Map.entry("loaded-by", "load is all that it carries"),
             Map.entry("weight", "load is all that it carries"),

@@ -55,7 +55,7 @@ public record Conditions(
 
     /** What one part is given, its oil being known. */
     public Setting setting(Placed placed, OilAt known) {
-        return new Setting(speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0));
+        return new Setting(speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0), temperatures);
     }
 
     /** The oil that one part sees. */

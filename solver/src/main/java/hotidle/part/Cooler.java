@@ -1,15 +1,62 @@
 package hotidle.part;
 
+import hotidle.law.Effectiveness;
 import hotidle.law.RatedPoint;
+import hotidle.oil.OilAt;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * A cooler with its hoses, known by a rated point of flow and drop.
+ * A cooler with its hoses, known by a rated point of flow and drop, and by one of heat where its outlet temperature is asked for.
+ *
+ * <pre>
+ * Heat      q = ε·C·(T_in − T_medium), ε = 1 − exp(−NTU), NTU = UA/C, C = ρ·cp·flow: {@link Effectiveness} with a medium that keeps its
+ *           temperature. UA follows from the rated point and is kept at other flows, which laminar oil in long tubes does (Incropera
+ *           et al., Fundamentals of Heat and Mass Transfer, §8.4, from memory)
+ * Outlet    T_in − q/C, reported beside the temperature that the duty gives the oil after the cooler, which the flow laws use
+ * </pre>
  *
  * @param rated      drop at a flow
  * @param blocked    share of its tubes that are blocked [-], 0 to 0.999
  * @param neededFlow flow that it should have [m³/s]
+ * @param heat       what it gives off; empty where that is not known
  */
-public record Cooler(RatedPoint rated, double blocked, double neededFlow) implements Part {
+public record Cooler(RatedPoint rated, double blocked, double neededFlow, Optional<Heat> heat) implements Part {
+
+    /**
+     * What a cooler gives off.
+     *
+     * @param conductance UA [W/K]
+     * @param inlet       region whose temperature the oil has that comes in
+     * @param medium      region whose temperature the cooling medium has
+     */
+    public record Heat(double conductance, String inlet, String medium) {
+        public Heat {
+            Check.positive("heat conductance", conductance);
+        }
+
+        /**
+         * UA of a rated point [W/K].
+         *
+         * @param power      heat given off [W]
+         * @param capacity   ρ·cp·flow of the oil [W/K]
+         * @param difference of oil at the inlet and medium [K]
+         * @throws IllegalArgumentException where no cooler could give off so much
+         */
+        public static double conductance(double power, double capacity, double difference) {
+            double effectiveness = power / (capacity * difference);
+            if (!(effectiveness > 0 && effectiveness < 1)) {
+                throw new IllegalArgumentException("a cooler that gives off " + power + " W of " + capacity * difference
+                        + " W at most: must lie between");
+            }
+            return -Math.log1p(-effectiveness) * capacity;
+        }
+    }
+
+    /** A cooler whose heat is not known. */
+    public Cooler(RatedPoint rated, double blocked, double neededFlow) {
+        this(rated, blocked, neededFlow, Optional.empty());
+    }
 
     public Cooler {
         Check.within("blocked share", blocked, 0, 0.999);
@@ -23,6 +70,42 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow) implem
 
     @Override
     public Law law(Setting setting) {
-        return new Through(rated.loss(blocked), setting.oil());
+        return new Warm(this, new Through(rated.loss(blocked), setting.oil()), setting);
+    }
+
+    /** The restriction, with what it gives off. */
+    private record Warm(Cooler cooler, Through through, Setting setting) implements Law {
+
+        @Override
+        public void evaluate(Reading in, Stamp out) {
+            through.evaluate(in, out);
+        }
+
+        @Override
+        public List<Stream> streams(Reading in) {
+            return through.streams(in);
+        }
+
+        @Override
+        public List<Measure> measures(Reading in) {
+            double flow = through.streams(in).get(0).mass();
+            if (cooler.heat.isEmpty() || flow <= 0) {
+                return List.of();
+            }
+            Heat heat = cooler.heat.get();
+            double inlet = setting.temperatures().get(heat.inlet);
+            double medium = setting.temperatures().get(heat.medium);
+            OilAt entering = setting.oil().warmer(inlet - setting.oil().temperature());
+            double capacity = flow * entering.specificHeat();
+            double units = heat.conductance * (1 - cooler.blocked) / capacity;
+            double effectiveness = Effectiveness.counterflow(units, 0);
+            double power = effectiveness * capacity * (inlet - medium);
+            return List.of(
+                    new Measure("effectiveness", effectiveness),
+                    new Measure("heat_w", power),
+                    new Measure("inlet_temperature_k", inlet),
+                    new Measure("outlet_temperature_k", inlet - power / capacity),
+                    new Measure("outlet_temperature_given_k", setting.oil().temperature()));
+        }
     }
 }

@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import hotidle.oil.OilAt;
+import java.util.Map;
 
 /**
  * What a part is given for a whole solve.
@@ -10,8 +11,19 @@ import hotidle.oil.OilAt;
  * @param lockup  lockup state
  * @param oil     oil at the temperature of the part's region
  * @param command pilot pressure asked of the part, where it is a solenoid [Pa], otherwise 0
+ * @param temperatures of all regions [K]
  */
-public record Setting(double speed, String range, Lockup lockup, OilAt oil, double command) {
+public record Setting(
+        double speed, String range, Lockup lockup, OilAt oil, double command, Map<String, Double> temperatures) {
+
+    public Setting {
+        temperatures = Map.copyOf(temperatures);
+    }
+
+    /** A setting for a part that asks for no temperature but that of its own oil. */
+    public Setting(double speed, String range, Lockup lockup, OilAt oil, double command) {
+        this(speed, range, lockup, oil, command, Map.of());
+    }
 
     /** State of the converter's lockup clutch. */
     public enum Lockup {

@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.law.Effectiveness;
@@ -109,6 +110,36 @@ class PartTest {
                 .volume();
         double heat = 800 * oil.specificHeat() * (found.get("side_flow_m3_s") + leak) * found.get("film_rise_k");
         assertEquals(found.get("friction_power_w"), heat, 1e-9 * heat);
+    }
+
+    /**
+     * 8 L/min of oil at 120 °C past a medium at 90 °C give off 5 kW in the test: so they do in the circuit, and leave colder by 5 kW over
+     * ρ·cp·q. Half of the tubes blocked leave less effect.
+     */
+    @Test
+    void aCoolerGivesOffItsTestedHeatAtItsTestedPoint() {
+        OilAt oil = new OilAt(393.15, 800, 5e-3, 0, 0, 101_325, -3e4, Optional.empty());
+        double capacity = 8e-3 / 60 * 800 * oil.specificHeat();
+        Cooler.Heat heat = new Cooler.Heat(Cooler.Heat.conductance(5000, capacity, 30), "in", "air");
+        RatedPoint point = new RatedPoint(8e-3 / 60, 1e5, 5e-3, 800, 0.3);
+        Map<String, Double> clean = cooled(new Cooler(point, 0, 0, Optional.of(heat)), oil);
+        assertEquals(5000, clean.get("heat_w"), 1e-6);
+        assertEquals(393.15 - 5000 / capacity, clean.get("outlet_temperature_k"), 1e-9);
+        Map<String, Double> blocked = cooled(new Cooler(point, 0.5, 0, Optional.of(heat)), oil);
+        assertTrue(blocked.get("heat_w") < 5000);
+        assertEquals(
+                1 - Math.exp(-heat.conductance() / 2 / (blocked.get("heat_w") / 30 / blocked.get("effectiveness"))),
+                blocked.get("effectiveness"),
+                1e-12);
+        assertThrows(IllegalArgumentException.class, () -> Cooler.Heat.conductance(9000, capacity, 30));
+    }
+
+    private static Map<String, Double> cooled(Cooler cooler, OilAt oil) {
+        Setting setting =
+                new Setting(20, "any", Setting.Lockup.OFF, oil, 0, Map.of("in", oil.temperature(), "air", 363.15));
+        Map<String, Double> found = new HashMap<>();
+        cooler.law(setting).measures(Reading.of(cooler.form(), 1e5, 0)).forEach(m -> found.put(m.name(), m.value()));
+        return found;
     }
 
     /** A rated point gives back its own flow; half of the paths blocked, half of the flow at the same drop when laminar. */
