@@ -11,11 +11,14 @@ import hotidle.network.Placed;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
 import hotidle.study.Comparison;
+import hotidle.study.Doubt;
 import hotidle.study.Figures;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -100,8 +103,24 @@ final class CompareCommand implements Callable<Integer> {
         text.append("\nIn plain words\n");
         PlainWords.of(comparison, shared.units)
                 .forEach(line -> text.append("  ").append(line).append("\n"));
+        List<String> doubts = doubts(comparison);
+        if (!doubts.isEmpty()) {
+            text.append("\nTake with care\n");
+            doubts.forEach(line -> text.append("  ").append(line).append("\n"));
+        }
         text.append("\n").append(Shared.CAUTION).append("\n");
         return text.toString();
+    }
+
+    private List<String> doubts(Comparison comparison) {
+        Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
+        comparison
+                .cells()
+                .forEach(cell -> cell.outcome()
+                        .state()
+                        .ifPresent(state -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
+                                .addAll(Doubt.of(cell.unit().network(), state))));
+        return DoubtWords.summary(doubts, shared.units);
     }
 
     private String title(DutyPoint duty, boolean commanded) {

@@ -3,6 +3,7 @@ package hotidle.cli;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.duty.DutyPoint;
@@ -11,6 +12,7 @@ import hotidle.network.Conditions;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
 import hotidle.result.State;
+import hotidle.study.Doubt;
 import hotidle.study.Figures;
 import java.util.Locale;
 import java.util.Map;
@@ -136,6 +138,8 @@ final class StateJson {
         summary.put("recirculated_m3_s", figures.recirculated());
         summary.put("swept_m3_s", figures.swept());
         summary.put("filling", figures.filling());
+        ArrayNode warnings = node.putArray("warnings");
+        Doubt.of(unit.network(), state).forEach(doubt -> warnings.add(DoubtWords.of(doubt, Quantity.UnitSystem.SI)));
     }
 
     static void putFinite(ObjectNode node, String key, double value) {
