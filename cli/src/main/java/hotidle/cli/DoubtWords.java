@@ -17,9 +17,10 @@ final class DoubtWords {
     static String of(Doubt doubt, Quantity.UnitSystem units) {
         return switch (doubt.why()) {
             case OIL_EXTRAPOLATED ->
-                "the oil of region " + doubt.where() + " has "
-                        + Quantity.TEMPERATURE.with(units, doubt.value()) + "; its viscosity was measured up to "
-                        + Quantity.TEMPERATURE.with(units, doubt.limit()) + " only and is extrapolated from there";
+                "the oil has " + Quantity.TEMPERATURE.with(units, doubt.value()) + " ("
+                        + doubt.where() + "); its viscosity was measured "
+                        + (doubt.value() < doubt.limit() ? "down" : "up")
+                        + " to " + Quantity.TEMPERATURE.with(units, doubt.limit()) + " and is extrapolated from there";
             case OIL_TOO_THIN ->
                 "the oil of region " + doubt.where() + " has " + Digits.four(doubt.value() * 1e6)
                         + " mm2/s; below " + Digits.four(doubt.limit() * 1e6)
@@ -53,7 +54,8 @@ final class DoubtWords {
         Map<String, Doubt> worst = new LinkedHashMap<>();
         Map<String, Set<String>> states = new LinkedHashMap<>();
         doubts.forEach((state, all) -> all.forEach(doubt -> {
-            String key = doubt.why() + " " + doubt.where();
+            boolean oil = doubt.why() == Doubt.Why.OIL_EXTRAPOLATED;
+            String key = doubt.why() + " " + (oil ? doubt.limit() : doubt.where());
             worst.merge(key, doubt, DoubtWords::worse);
             states.computeIfAbsent(key, name -> new LinkedHashSet<>()).add(state);
         }));
