@@ -2,6 +2,7 @@ package hotidle.circuits;
 
 import hotidle.circuits.assemble.Changes;
 import hotidle.circuits.assemble.Declared;
+import hotidle.circuits.assemble.Likes;
 import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.assemble.Sections;
@@ -11,6 +12,8 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Used;
+import hotidle.circuits.sheet.MeasurementSheet;
+import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
@@ -40,6 +43,7 @@ final class CircuitAssembly {
     private static final int LARGEST = 20_000;
 
     private final Value.Entries file;
+    private final Optional<MeasurementSheet> sheet;
     private final Problems problems;
     private final Scope scope;
     private final Used used = new Used();
@@ -53,9 +57,11 @@ final class CircuitAssembly {
     private final Optional<Command> command;
     private final List<Range> ranges;
 
-    CircuitAssembly(Value.Entries file, Problems problems) {
-        this.file = file;
+    CircuitAssembly(Value.Entries asWritten, Problems problems, Optional<MeasurementSheet> sheet) {
         this.problems = problems;
+        this.sheet = sheet;
+        Value.Entries expanded = Likes.expand(asWritten, problems);
+        file = sheet.map(filled -> SheetBuild.add(expanded, filled, problems)).orElse(expanded);
         scope = Declared.in(file);
         Declared.checkNames(file, problems);
         ShapeReader reader = new ShapeReader(scope, problems, used);
@@ -226,6 +232,7 @@ final class CircuitAssembly {
                 sizes,
                 defaults,
                 units,
+                sheet.map(SheetBuild::name),
                 wrong -> problems.problem(
                         at,
                         Problem.Severity.ERROR,

@@ -1,5 +1,6 @@
 package hotidle.circuits;
 
+import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
@@ -23,6 +24,18 @@ public final class CircuitReader {
      * @param fileName what it is called in messages
      */
     public static ReadCircuit read(String text, String fileName) {
+        return read(text, fileName, BaseFiles.LIBRARY, Optional.empty());
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param text     what stands in it
+     * @param fileName what it is called in messages
+     * @param bases    finds the files that it is based on
+     * @param sheet    a filled measurement sheet, of which a build is made
+     */
+    public static ReadCircuit read(String text, String fileName, BaseFiles bases, Optional<MeasurementSheet> sheet) {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         Problems problems = new Problems(fileName, plain);
         Optional<Value> tree = Yaml.read(plain, problems);
@@ -33,20 +46,27 @@ public final class CircuitReader {
                     "a circuit file begins with keys",
                     "write circuit: and its name first");
         }
-        Optional<DescribedCircuit> circuit = tree.isPresent() && tree.get() instanceof Value.Entries file
-                ? new CircuitAssembly(file, problems).circuit()
+        Optional<Value.Entries> whole = tree.isPresent() && tree.get() instanceof Value.Entries file
+                ? BasedOn.whole(file, fileName, problems, bases)
                 : Optional.empty();
+        Optional<DescribedCircuit> circuit =
+                whole.flatMap(file -> new CircuitAssembly(file, problems, sheet).circuit());
         return new ReadCircuit(problems.anyError() ? Optional.empty() : circuit, problems.inOrder());
     }
 
-    /** The same from the bytes of a file, which must be UTF-8. */
+    /** The same without a base or a sheet, from the bytes of a file. */
     public static ReadCircuit read(byte[] bytes, String fileName) {
+        return read(bytes, fileName, BaseFiles.LIBRARY, Optional.empty());
+    }
+
+    /** The same from the bytes of a file, which must be UTF-8. */
+    public static ReadCircuit read(byte[] bytes, String fileName, BaseFiles bases, Optional<MeasurementSheet> sheet) {
         try {
             String text = StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(bytes))
                     .toString();
-            return read(text, fileName);
+            return read(text, fileName, bases, sheet);
         } catch (CharacterCodingException other) {
             Problem problem = new Problems(fileName, "")
                     .problem(

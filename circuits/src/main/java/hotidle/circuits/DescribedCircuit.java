@@ -1,5 +1,6 @@
 package hotidle.circuits;
 
+import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import hotidle.duty.Unit;
 import java.util.LinkedHashMap;
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param sizes    sizes that wear
  * @param defaults values that the file leaves to the program
  * @param units    the unit of each build
+ * @param sheet    name of the build that a measurement sheet has made, where one was given
  * @param noBuild  the problem of a build that is not there, whose name is put in for {@code %s}
  */
 public record DescribedCircuit(
@@ -32,6 +34,7 @@ public record DescribedCircuit(
         List<SizeLine> sizes,
         List<DefaultLine> defaults,
         Map<String, Unit> units,
+        Optional<String> sheet,
         NoBuild noBuild) {
 
     /**
@@ -106,6 +109,19 @@ public record DescribedCircuit(
             throw new UnknownBuildException(noBuild.named(build));
         }
         return unit;
+    }
+
+    /** A measurement sheet to fill in, as the text of a CSV file. */
+    public String measurementSheet(SheetWriter.LengthUnit unit) {
+        Map<String, String> about = new LinkedHashMap<>();
+        parts.forEach(part ->
+                about.put(part.name(), part.about().isEmpty() ? part.kind() : part.kind() + ": " + part.about()));
+        return SheetWriter.write(
+                sizes.stream()
+                        .map(size -> new SheetWriter.Size(size.part(), size.key(), size.fresh(), size.limit()))
+                        .toList(),
+                about,
+                unit);
     }
 
     /** The unit of the first build. */

@@ -22,6 +22,7 @@ public final class PartKeys {
     /** Keys of a circuit file that are not asked for here, with the reason. */
     private static final Map<String, String> TIES = Map.ofEntries(
             Map.entry("kind", "the kind stands in front of the keys"),
+            Map.entry("like", "there is no other part here"),
             Map.entry("about", "it changes no number"),
             Map.entry("group", "it changes no number"),
             Map.entry("source", "it changes no number"),

@@ -34,7 +34,8 @@ class ArchitectureTest {
                         "hotidle.oil..",
                         "hotidle.law..",
                         "java..",
-                        "org.snakeyaml..")
+                        "org.snakeyaml..",
+                        "org.apache.commons.csv..")
                 .check(CIRCUITS);
     }
 
@@ -46,6 +47,13 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.snakeyaml..")
+                .check(CIRCUITS);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.circuits.sheet")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("org.apache.commons.csv..")
                 .check(CIRCUITS);
         noClasses()
                 .that()
@@ -76,6 +84,7 @@ class ArchitectureTest {
                         "hotidle.circuits.text",
                         "hotidle.circuits.shape",
                         "hotidle.circuits.words",
+                        "hotidle.circuits.sheet",
                         "hotidle.circuits.assemble")
                 .should()
                 .dependOnClassesThat()

@@ -4,9 +4,16 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,18 +26,30 @@ import picocli.CommandLine.Spec;
         description = "Checks a circuit file: every fault with its place, then what the file leaves to the program.")
 final class CheckCommand implements Callable<Integer> {
 
+    /** Below this a length is shown as a clearance [m]. */
+    private static final double SMALL = 1e-3;
+
+    /** Most places named of a value that was left out. */
+    private static final int MOST_NAMED = 4;
+
     @Parameters(paramLabel = "FILE", description = "a circuit file, or the name of a ready circuit")
     String file;
 
     @Option(names = "--units", defaultValue = "shop", description = "shop, metric or si. Default: shop")
     Quantity.UnitSystem units;
 
+    @Option(names = "--all", description = "lists every value left to the program, not only each sort of them once")
+    boolean all;
+
+    @Mixin
+    FilledSheet sheet;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        ReadCircuit read = Circuits.read(file);
+        ReadCircuit read = Circuits.read(file, sheet.file());
         PrintWriter out = spec.commandLine().getOut();
         if (read.circuit().isEmpty()) {
             long errors = read.problems().stream()
@@ -45,34 +64,88 @@ final class CheckCommand implements Callable<Integer> {
                 + count(circuit.builds().size(), "build") + ", "
                 + count(circuit.sizes().size(), "size") + " that wear, "
                 + count(read.problems().size(), "warning"));
+        circuit.sheet().ifPresent(build -> out.println(Circuits.measured(circuit, build)));
+        if (!circuit.sizes().isEmpty()) {
+            out.println();
+            out.print(sizes(circuit));
+        }
         out.println();
-        out.print(sizes(circuit));
-        out.println();
-        out.println("left to the program");
-        TextTable defaults = new TextTable(List.of("key", "value", "source"));
-        circuit.defaults().forEach(line -> defaults.add(List.of(line.where(), line.value(), line.source())));
-        out.print(defaults.aligned());
+        out.println("left to the program" + (all ? "" : " (--all lists each one)"));
+        out.print(all ? each(circuit) : sorts(circuit));
         return HotIdle.DONE;
     }
 
+    private static String each(DescribedCircuit circuit) {
+        StringBuilder text = new StringBuilder();
+        circuit.defaults()
+                .forEach(line -> text.append("  " + line.where() + ": " + line.value() + "; " + line.source() + "\n"));
+        return text.toString();
+    }
+
+    /** Each key that was left out with one value, and where. */
+    private static String sorts(DescribedCircuit circuit) {
+        Map<String, List<String>> sorts = new LinkedHashMap<>();
+        for (DescribedCircuit.DefaultLine line : circuit.defaults()) {
+            String where = line.where();
+            int dot = where.lastIndexOf('.');
+            String sort = where.substring(dot + 1) + ": " + line.value() + "; " + line.source();
+            sorts.computeIfAbsent(sort, one -> new ArrayList<>()).add(dot < 0 ? "" : where.substring(0, dot));
+        }
+        StringBuilder text = new StringBuilder();
+        sorts.forEach((sort, where) ->
+                text.append("  ").append(sort).append(places(where)).append("\n"));
+        return text.toString();
+    }
+
+    private static String places(List<String> where) {
+        String some =
+                where.stream().filter(one -> !one.isEmpty()).limit(MOST_NAMED).collect(Collectors.joining(", "));
+        String more = where.size() > MOST_NAMED ? " and " + (where.size() - MOST_NAMED) + " more" : "";
+        return some.isEmpty() ? "" : " [" + some + more + "]";
+    }
+
     private String sizes(DescribedCircuit circuit) {
-        String unit = Quantity.TRAVEL.in(units).unit();
-        TextTable table = new TextTable(List.of("size", "new " + unit, "limit " + unit, "measured " + unit, ""));
+        TextTable table = new TextTable(List.of("size", "new", "limit", "measured", ""));
         for (DescribedCircuit.SizeLine size : circuit.sizes()) {
+            String name = size.part() + "." + size.key();
+            Optional<String> measured = measured(circuit, size);
             table.add(List.of(
-                    size.part() + "." + size.key(),
+                    name,
                     length(size.fresh()),
                     size.limit().isPresent() ? length(size.limit().getAsDouble()) : "-",
-                    size.measured().isPresent() ? length(size.measured().getAsDouble()) : "-",
-                    size.measured().isPresent() ? "" : "not measured: assumed new"));
+                    measured.orElse("-"),
+                    measured.isPresent() ? "" : "not measured: assumed new"));
         }
         return table.aligned();
     }
 
-    /** A size to a tenth of a thousandth of an inch, or a micrometre. */
+    /** What the sheet says, where there is one; otherwise what the file says. */
+    private Optional<String> measured(DescribedCircuit circuit, DescribedCircuit.SizeLine size) {
+        if (circuit.sheet().isEmpty()) {
+            return size.measured().isPresent()
+                    ? Optional.of(length(size.measured().getAsDouble()))
+                    : Optional.empty();
+        }
+        return circuit.builds().stream()
+                .filter(build -> build.name().equals(circuit.sheet().get()))
+                .flatMap(build -> build.changes().stream())
+                .filter(change -> change.what().equals(size.part() + "." + size.key()))
+                .map(change -> change.value().replaceFirst("^to ", ""))
+                .findFirst();
+    }
+
+    /** A size with its unit; a clearance in thousandths of an inch, or micrometres, so that it shows. */
     private String length(double metres) {
-        String pattern = units == Quantity.UnitSystem.SI ? "%.7f" : units == Quantity.UnitSystem.SHOP ? "%.4f" : "%.3f";
-        return String.format(java.util.Locale.ROOT, pattern, Quantity.TRAVEL.value(units, metres));
+        boolean small = Math.abs(metres) < SMALL;
+        return switch (units) {
+            case SHOP -> small ? text("%.2f thou", metres / 25.4e-6) : text("%.4f in", metres / 0.0254);
+            case METRIC -> small ? text("%.1f um", metres * 1e6) : text("%.3f mm", metres * 1e3);
+            case SI -> text("%.9f m", metres);
+        };
+    }
+
+    private static String text(String pattern, double value) {
+        return String.format(Locale.ROOT, pattern, value);
     }
 
     private static String count(long count, String what) {

@@ -15,11 +15,16 @@ final class Choice {
 
     /** A quantity such as 270psi, in SI. */
     static double quantity(String option, String text, Dimension dimension) {
-        try {
-            return Units.parse(text, dimension);
-        } catch (IllegalArgumentException e) {
-            throw new WrongInputException("hotidle: " + option + " " + text + ": " + e.getMessage());
+        Units.Amount amount = Units.read(text, dimension);
+        if (!amount.good()) {
+            throw wrong(option, text, amount);
         }
+        return amount.si();
+    }
+
+    private static WrongInputException wrong(String option, String text, Units.Amount amount) {
+        return new WrongInputException("hotidle: " + option + " " + text + ", " + amount.wrong() + "\nmend: "
+                + amount.mend().replaceFirst("^write (\\S+) (\\S+)", "write " + option + " $1$2"));
     }
 
     /** A value that is not above a limit. */
@@ -32,10 +37,14 @@ final class Choice {
 
     /** A series such as 500..3500/50rpm, in SI. */
     static List<Double> series(String option, String text, Dimension dimension) {
+        if (!text.contains("..")) {
+            return List.of(quantity(option, text, dimension));
+        }
         try {
             return Units.series(text, dimension);
         } catch (IllegalArgumentException e) {
-            throw new WrongInputException("hotidle: " + option + " " + text + ": " + e.getMessage());
+            throw new WrongInputException("hotidle: " + option + " " + text + " is no series\nmend: write " + option
+                    + " 500..3500/50rpm: first and last value, then the step with its unit");
         }
     }
 

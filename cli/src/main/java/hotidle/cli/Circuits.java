@@ -1,17 +1,22 @@
 package hotidle.cli;
 
+import hotidle.circuits.BaseFiles;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.UnknownBuildException;
+import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.text.Problem;
 import hotidle.duty.Unit;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Finds a circuit by its library name or its file, and the builds that were asked for. */
@@ -25,31 +30,75 @@ final class Circuits {
      * @throws WrongInputException where it is not there or has errors
      */
     static DescribedCircuit load(String nameOrFile, PrintWriter err) {
-        ReadCircuit read = read(nameOrFile);
+        return load(nameOrFile, Optional.empty(), err);
+    }
+
+    /**
+     * The same with the build that a measurement sheet makes, which then is the first one.
+     *
+     * @throws WrongInputException where circuit or sheet is not there or has errors
+     */
+    static DescribedCircuit load(String nameOrFile, Optional<Path> sheet, PrintWriter err) {
+        ReadCircuit read = read(nameOrFile, sheet);
         if (read.circuit().isEmpty()) {
             throw new WrongInputException(text(read.problems()));
         }
         read.problems().forEach(problem -> err.println(problem.text()));
-        return read.circuit().get();
+        DescribedCircuit circuit = read.circuit().get();
+        circuit.sheet().ifPresent(build -> err.println(measured(circuit, build)));
+        return circuit;
+    }
+
+    /** How much of a sheet is filled in, and that all else is assumed. */
+    static String measured(DescribedCircuit circuit, String build) {
+        long measured = circuit.builds().stream()
+                .filter(one -> one.name().equals(build))
+                .mapToLong(one -> one.changes().size())
+                .sum();
+        return "build " + build + ": " + measured + " of " + circuit.sizes().size()
+                + " sizes measured, all others assumed new; 'hotidle check' with the same --sheet lists them";
     }
 
     /** What reading gives, problems and all. */
-    static ReadCircuit read(String nameOrFile) {
+    static ReadCircuit read(String nameOrFile, Optional<Path> sheet) {
         Path file = Path.of(nameOrFile);
         if (Files.isDirectory(file)) {
             throw new WrongInputException("hotidle: " + nameOrFile + " is a folder; name a circuit file in it");
         }
+        Optional<MeasurementSheet> filled =
+                sheet.map(path -> MeasurementSheet.of(path.toString(), bytes(path, "--sheet ")));
         if (Files.isRegularFile(file)) {
-            try {
-                return CircuitReader.read(Files.readAllBytes(file), nameOrFile);
-            } catch (IOException e) {
-                throw new WrongInputException("hotidle: " + nameOrFile + " cannot be read: " + e.getMessage());
-            }
+            return CircuitReader.read(bytes(file, ""), nameOrFile, Circuits::base, filled);
         }
         return Library.text(nameOrFile)
-                .map(text -> CircuitReader.read(text, nameOrFile + ".yaml"))
+                .map(text -> CircuitReader.read(text, nameOrFile + ".yaml", Circuits::base, filled))
                 .orElseThrow(() -> new WrongInputException("hotidle: there is no file " + nameOrFile
                         + ", nor a ready circuit of that name\nready circuits: " + String.join(", ", Library.names())));
+    }
+
+    private static byte[] bytes(Path file, String option) {
+        if (!Files.isRegularFile(file)) {
+            throw new WrongInputException("hotidle: " + option + file + ": there is no such file");
+        }
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new WrongInputException("hotidle: " + option + file + " cannot be read: " + e.getMessage());
+        }
+    }
+
+    /** A file beside the one that is based on it, or a ready circuit. */
+    private static Optional<BaseFiles.Found> base(String name, String from) {
+        try {
+            Path file = Path.of(from).resolveSibling(name).normalize();
+            if (Files.isRegularFile(file)) {
+                return Optional.of(
+                        new BaseFiles.Found(file.toString(), new String(bytes(file, ""), StandardCharsets.UTF_8)));
+            }
+        } catch (InvalidPathException none) {
+            return Optional.empty();
+        }
+        return BaseFiles.LIBRARY.find(name, from);
     }
 
     static String text(List<Problem> problems) {

@@ -52,6 +52,9 @@ final class CompareCommand implements Callable<Integer> {
     String speed;
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -62,7 +65,8 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<String> named = builds.isEmpty()
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;

@@ -21,6 +21,7 @@ import picocli.CommandLine.Command;
             MarginsCommand.class,
             PartCommand.class,
             CheckCommand.class,
+            SheetCommand.class,
             ListCommand.class
         },
         footer = {
@@ -56,20 +57,25 @@ public final class HotIdle implements Runnable {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(110)
                 .setParameterExceptionHandler((wrong, given) -> {
-                    err.println("hotidle: " + wrong.getMessage());
-                    err.println(
-                            "mend: '" + wrong.getCommandLine().getCommandSpec().qualifiedName()
-                                    + " --help' says what is allowed");
+                    err.println(WrongOption.text(wrong));
                     return WRONG_INPUT;
                 })
                 .setExecutionExceptionHandler((fault, commandLine, result) -> explain(err, fault));
-        int code = arguments.length == 0 ? line.execute("--help") : line.execute(arguments);
+        int code = execute(line, err, arguments);
         out.flush();
         err.flush();
         return code;
     }
 
-    private static int explain(PrintWriter err, Exception fault) {
+    private static int execute(CommandLine line, PrintWriter err, String... arguments) {
+        try {
+            return arguments.length == 0 ? line.execute("--help") : line.execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError | LinkageError fault) {
+            return explain(err, fault);
+        }
+    }
+
+    private static int explain(PrintWriter err, Throwable fault) {
         if (fault instanceof WrongInputException) {
             err.println(fault.getMessage());
             return WRONG_INPUT;

@@ -92,6 +92,9 @@ final class SweepCommand implements Callable<Integer> {
     Path plot;
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -99,8 +102,12 @@ final class SweepCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        if (plot != null) {
+            SweepPicture.check(plot);
+        }
         if (plot != null && speeds.size() < 2) {
             throw new WrongInputException("hotidle: --plot needs a series of speeds; write --speed 400..4000/50rpm");
         }

@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -31,16 +32,30 @@ final class SweepPicture {
     private SweepPicture() {}
 
     /**
+     * Looks at the name of the file before anything is solved.
+     *
+     * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
+     */
+    static void check(Path file) {
+        String name =
+                file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
+            throw new WrongInputException(
+                    "hotidle: --plot " + file + " names no kind of picture\nmend: end the name in .png or .svg");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new WrongInputException("hotidle: --plot " + file + ": there is no folder " + folder);
+        }
+    }
+
+    /**
      * Draws sweeps into a file.
      *
      * @return what had to be left out, empty where all is drawn
-     * @throws WrongInputException where the file's ending is neither png nor svg, or it cannot be written
+     * @throws WrongInputException where it cannot be written
      */
     static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new WrongInputException("hotidle: " + file + " cannot be drawn: there is no folder " + folder);
-        }
         List<Chart> charts = new ArrayList<>();
         charts.add(pressure(circuit, sweeps, units));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));

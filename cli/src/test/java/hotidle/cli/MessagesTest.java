@@ -83,6 +83,25 @@ class MessagesTest {
     }
 
     @Test
+    void theNearestNameIsOffered() {
+        String[][] slips = {
+            {"swep", "shuttle-five", "did you mean sweep?"},
+            {"sweep", "shuttle-five", "--bild=worn", "did you mean --build"},
+            {"sweep", "shuttle-five", "--speed=fast", "write --speed 650rpm"},
+            {"sweep", "shuttle-five", "--speed=500..600rpm", "write --speed 500..3500/50rpm"},
+            {"sweep", "shuttle-five", "--units=imperial", "write shop"},
+            {"sweep", "shuttle-five", "--format=cvs", "did you mean csv?"},
+            {"sweep", "shuttle-five", "worn", "an option begins with --"},
+            {"sweep", "shuttle-five", "--plot=x.gif", ".png or .svg"}
+        };
+        for (String[] slip : slips) {
+            Run run = Run.of(java.util.Arrays.copyOf(slip, slip.length - 1));
+            assertEquals(HotIdle.WRONG_INPUT, run.code());
+            assertTrue(run.err().contains(slip[slip.length - 1]), run.err());
+        }
+    }
+
+    @Test
     void wrongOptionsAreAnsweredInOneLineWithTheWayToHelp() {
         for (String[] wrong : new String[][] {
             {"sweep", "shuttle-five", "--set", "270"},

@@ -20,7 +20,7 @@ import java.util.Optional;
 public final class Changes {
 
     private static final List<String> SIZES = List.of("measured", "limit", "new");
-    private static final List<String> FIXED = List.of("kind", "about", "source");
+    private static final List<String> FIXED = List.of("kind", "like", "about", "source");
 
     private final Problems problems;
 
@@ -308,6 +308,9 @@ public final class Changes {
             return written;
         }
         Optional<Value> picked = size.entry(which).map(Value.Entry::value);
+        if (picked.isEmpty() && !List.of("new", "limit", "measured").containsAll(size.keys())) {
+            return Optional.empty();
+        }
         if (picked.isEmpty()) {
             String message = "change '" + change.target() + "' wants what was not written: " + where + " has no "
                     + which + " value";

@@ -2,6 +2,7 @@ package hotidle.circuits.assemble;
 
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
+import hotidle.circuits.text.MissingColon;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.words.Kinds;
@@ -48,7 +49,7 @@ public final class Declared {
                                 entry.keyPlace(),
                                 "'" + entry.key() + "' cannot be a name",
                                 "a name has letters, digits and hyphens only",
-                                ""));
+                                MissingColon.mend(entry.key()).orElse("")));
             }
         }
     }
@@ -75,6 +76,11 @@ public final class Declared {
             }
         }
         return parts;
+    }
+
+    /** Whether a word can be a name. */
+    static boolean isName(String word) {
+        return word.matches(NAME);
     }
 
     /** The word behind {@code kind}, empty where there is none. */

@@ -33,15 +33,27 @@ public final class Parts {
     /** Reads all parts; a faulty one is left out or broken, and the problems say why. */
     public static Parts read(Value.Entries section, ShapeReader reader, Problems problems) {
         Parts parts = new Parts(problems);
-        section.entries().forEach(entry -> parts.read(entry, reader));
+        section.entries().forEach(entry -> parts.parts.put(entry.key(), null));
+        section.entries().stream().filter(entry -> !isLike(entry.value())).forEach(entry -> parts.read(entry, reader));
+        section.entries().stream().filter(entry -> isLike(entry.value())).forEach(entry -> parts.read(entry, reader));
+        parts.parts.values().removeIf(java.util.Objects::isNull);
         return parts;
+    }
+
+    /** Parts that are like another are read after it, so that a fault they share is told of that one. */
+    private static boolean isLike(Value part) {
+        return part instanceof Value.Entries keys && keys.entry("like").isPresent();
     }
 
     private void read(Value.Entry entry, ShapeReader reader) {
         Optional<Kind> kind = Kinds.of(Declared.kindOf(entry.value()));
         if (kind.isEmpty()) {
             kindsKnown = false;
-            unknownKind(entry);
+            boolean untold =
+                    isLike(entry.value()) && Declared.kindOf(entry.value()).isEmpty();
+            if (Declared.isName(entry.key()) && !untold) {
+                unknownKind(entry);
+            }
             return;
         }
         Given given = reader.read(kind.get().shape(), entry.key(), entry);

@@ -173,6 +173,9 @@ final class ItemReader {
             good &= knownSizeKey(key, given, entry);
         }
         if (entries.entry("new").isEmpty()) {
+            if (!good) {
+                return Optional.empty();
+            }
             String rule = "a size has the keys new, limit and measured, of which new is needed";
             problems.error(entries.place(), given.label() + " has " + key.name() + " without its new size", rule, "");
             return Optional.empty();

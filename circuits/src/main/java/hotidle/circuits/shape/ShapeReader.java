@@ -1,5 +1,6 @@
 package hotidle.circuits.shape;
 
+import hotidle.circuits.text.MissingColon;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
@@ -44,20 +45,28 @@ public final class ShapeReader {
                     "");
             return given;
         }
+        Value.Entries keys = mapping.get();
+        boolean untold = keys.entry("like").isPresent() && keys.entry("kind").isEmpty();
         for (Value.Entry inner : mapping.get().entries()) {
             if (shape.key(inner.key()).isEmpty()) {
                 given.breakIt();
-                String mend = commaInText(inner, shape)
-                        ? "put text that holds a comma in quotes, inside { }"
-                        : Nearest.mend(inner.key(), shape.names());
-                problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
+                unknown(shape, label, inner);
+                keys = Misspelt.asMeant(keys, inner, shape.names());
             }
         }
         for (Key key : shape.keys()) {
             String below = path.isEmpty() ? key.name() : path + "." + key.name();
-            read(key, below, given, mapping.get().entry(key.name()));
+            read(key, below, given, keys.entry(key.name()), untold);
         }
         return given;
+    }
+
+    private void unknown(Shape shape, String label, Value.Entry inner) {
+        boolean comma = commaInText(inner, shape);
+        String mend = comma
+                ? "put text that holds a comma in quotes, inside { }"
+                : MissingColon.mend(inner.key()).orElseGet(() -> Nearest.mend(inner.key(), shape.names()));
+        problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
     }
 
     /** Whether a key looks like the rest of a text that was cut at its comma. */
@@ -83,7 +92,8 @@ public final class ShapeReader {
                         new Value.Entries(List.of(new Value.Entry(shape.brief(), text.place(), text)), text.place()));
     }
 
-    private void read(Key key, String path, Given given, Optional<Value.Entry> entry) {
+    /** {@code untold} where a part is like another that is not there, so that it cannot be said what it lacks. */
+    private void read(Key key, String path, Given given, Optional<Value.Entry> entry, boolean untold) {
         if (entry.isPresent()) {
             items.read(key, path, given, entry.get());
         } else if (key.fallback().isPresent()) {
@@ -93,6 +103,9 @@ public final class ShapeReader {
             used.note(path, fallback);
         } else if (key.needed()) {
             given.breakAt(key);
+            if (untold) {
+                return;
+            }
             problems.error(
                     given.place(), given.label() + " has no " + key.name(), why(key), "add '" + example(key) + "'");
         }

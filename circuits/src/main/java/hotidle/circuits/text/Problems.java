@@ -1,6 +1,8 @@
 package hotidle.circuits.text;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -11,19 +13,27 @@ public final class Problems {
     /** Longest message, since what a user wrote stands in it. */
     private static final int LONGEST = 300;
 
-    private final String file;
-    private final List<String> lines;
+    /** A file of this reading. */
+    private record Source(String file, List<String> lines) {}
+
+    private final List<Source> sources = new ArrayList<>();
     private final boolean command;
     private final Set<Problem> found = new LinkedHashSet<>();
+    private final Set<String> told = new HashSet<>();
 
     public Problems(String file, String text) {
         this(file, text, false);
     }
 
     private Problems(String file, String text, boolean command) {
-        this.file = file;
         this.command = command;
-        lines = List.of(text.split("\r\n|[\n\r]", -1));
+        source(file, text);
+    }
+
+    /** Adds a further file that this reading draws from; the answer stands in the places of its values. */
+    public int source(String file, String text) {
+        sources.add(new Source(file, List.of(text.split("\r\n|[\n\r]", -1))));
+        return sources.size() - 1;
     }
 
     /**
@@ -38,26 +48,35 @@ public final class Problems {
 
     /** Adds an error. */
     public void error(Place place, String message, String why, String mend) {
-        found.add(problem(place, Problem.Severity.ERROR, message, why, mend));
+        add(place, Problem.Severity.ERROR, message, why, mend);
     }
 
     /** Adds a warning. */
     public void warning(Place place, String message, String why, String mend) {
-        found.add(problem(place, Problem.Severity.WARNING, message, why, mend));
+        add(place, Problem.Severity.WARNING, message, why, mend);
+    }
+
+    /** Two problems that differ in the name of their part only come of one fault: a part and those that are like it. */
+    private void add(Place place, Problem.Severity severity, String message, String why, String mend) {
+        String same = place + " " + severity + message.replaceFirst("'[^']*'", "") + "\n" + why;
+        if (told.add(same)) {
+            found.add(problem(place, severity, message, why, mend));
+        }
     }
 
     /** A problem of this file that is not added. */
     public Problem problem(Place place, Problem.Severity severity, String message, String why, String mend) {
         String oneLine = message.replaceAll("\\s+", " ");
         String shown = oneLine.length() > LONGEST ? oneLine.substring(0, LONGEST) + "..." : oneLine;
-        String line = place.line() <= lines.size() ? lines.get(place.line() - 1) : "";
-        Position position = new Position(file, command ? 0 : place.line(), place.column());
+        Source source = sources.get(place.source());
+        String line = place.line() <= source.lines.size() ? source.lines.get(place.line() - 1) : "";
+        Position position = new Position(source.file, command ? 0 : place.line(), place.column());
         return new Problem(position, place.width(), severity, shown, why, mend, line);
     }
 
     /** How a place is written in a message. */
     public String at(Place place) {
-        return new Position(file, place.line(), place.column()).toString();
+        return new Position(sources.get(place.source()).file, place.line(), place.column()).toString();
     }
 
     /** How many problems are known so far. */
@@ -70,10 +89,16 @@ public final class Problems {
         return found.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
     }
 
-    /** All problems, in the order of the file. */
+    private int order(String file) {
+        return sources.stream().map(Source::file).toList().indexOf(file);
+    }
+
+    /** All problems, in the order of the file, those of files that it draws from after it. */
     public List<Problem> inOrder() {
         return found.stream()
-                .sorted(Comparator.comparingInt((Problem p) -> p.position().line())
+                .sorted(Comparator.comparingInt(
+                                (Problem p) -> order(p.position().file()))
+                        .thenComparingInt(p -> p.position().line())
                         .thenComparingInt(p -> p.position().column()))
                 .toList();
     }

@@ -151,6 +151,9 @@ public final class Units {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+.*", Pattern.DOTALL);
 
+    private static final Pattern FRACTION =
+            Pattern.compile("(?<over>\\d{1,3})\\s*/\\s*(?<under>\\d{1,3})\\s*(?<unit>[a-zA-Z]*)");
+
     private static final String PLAIN = "[+-]?\\d{1,9}(?:\\.\\d{0,9})?";
 
     private static final Pattern SERIES = Pattern.compile(
@@ -165,10 +168,17 @@ public final class Units {
         return TABLE.get(dimension).stream().map(Unit::word).toList();
     }
 
-    /** Reads a quantity; never throws. */
-    public static Amount read(String text, Dimension dimension) {
-        Matcher matcher = QUANTITY.matcher(text.strip());
-        if (!matcher.matches() || DECIMAL_COMMA.matcher(text.strip()).matches()) {
+    /**
+     * Reads a quantity; never throws. Signs that a keyboard or a data sheet may have in place of plain letters are taken as
+     * these: µm, °C, mm², a hard blank, a long minus.
+     */
+    public static Amount read(String written, Dimension dimension) {
+        String text = plain(written);
+        Matcher matcher = QUANTITY.matcher(text);
+        if (FRACTION.matcher(text).matches()) {
+            return fraction(FRACTION.matcher(text));
+        }
+        if (!matcher.matches() || DECIMAL_COMMA.matcher(text).matches()) {
             return noNumber(text, dimension);
         }
         String word = matcher.group("unit").strip();
@@ -248,19 +258,54 @@ public final class Units {
         return (value + " " + word).strip();
     }
 
+    private static String plain(String written) {
+        return written.replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .replace('\u2009', ' ')
+                .replace('\u2212', '-')
+                .replace('\u00b5', 'u')
+                .replace('\u03bc', 'u')
+                .replace('\u00b2', '2')
+                .replace('\u00b3', '3')
+                .replace('\u00b7', '.')
+                .replace("\u00b0", "deg")
+                .strip();
+    }
+
     private static Optional<Unit> unit(String word, Dimension dimension) {
         return TABLE.get(dimension).stream()
                 .filter(unit -> unit.word().equals(word))
                 .findFirst();
     }
 
+    private static Amount fraction(Matcher fraction) {
+        String mend = "";
+        if (fraction.matches()) {
+            double value = Double.parseDouble(fraction.group("over")) / Double.parseDouble(fraction.group("under"));
+            mend = Double.isFinite(value) ? "write " + (value + " " + fraction.group("unit")).strip() : "";
+        }
+        return new Amount(0, "which is a fraction", "numbers are written with a decimal point", mend);
+    }
+
     private static Amount noNumber(String text, Dimension dimension) {
         String rule = dimension.words() + " is a number" + (dimension == Dimension.RATIO ? "" : " with its unit");
-        if (DECIMAL_COMMA.matcher(text.strip()).matches()) {
-            String mend = "write " + text.strip().replaceFirst(",", ".");
+        if (DECIMAL_COMMA.matcher(text).matches()) {
+            String mend = "write " + text.replaceFirst(",", ".");
             return new Amount(0, "which has a decimal comma", "numbers are written with a decimal point", mend);
         }
-        return new Amount(0, "which is not " + dimension.words(), rule, "write " + example("3", dimension));
+        return new Amount(
+                0, "which is not " + dimension.words(), rule, "write " + example(usual(dimension), dimension));
+    }
+
+    /** A number that makes sense in the first unit of a dimension. */
+    private static String usual(Dimension dimension) {
+        return switch (dimension) {
+            case SPEED -> "650";
+            case PRESSURE -> "150";
+            case TEMPERATURE -> "95";
+            case DENSITY -> "850";
+            default -> "3";
+        };
     }
 
     private static Amount noUnit(String number, String word, Dimension dimension) {

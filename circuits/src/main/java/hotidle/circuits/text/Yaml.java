@@ -36,11 +36,13 @@ public final class Yaml {
     private static final String OWN_LANGUAGE = "the circuit language has plain keys, text and lists only";
 
     private final Problems problems;
+    private final int source;
     private final Iterator<Event> events;
     private Event last;
 
-    private Yaml(String text, Problems problems) {
+    private Yaml(String text, Problems problems, int source) {
         this.problems = problems;
+        this.source = source;
         LoadSettings settings = LoadSettings.builder()
                 .setUseMarks(true)
                 .setCodePointLimit(LONGEST + 1)
@@ -49,22 +51,27 @@ public final class Yaml {
         last = events.next();
     }
 
-    /** The tree of a text; empty where it is no YAML, which the problems then say. */
+    /** The tree of a file; empty where it is no YAML, which the problems then say. */
     public static Optional<Value> read(String text, Problems problems) {
+        return read(text, problems, 0);
+    }
+
+    /** The same of a further file of a reading. */
+    public static Optional<Value> read(String text, Problems problems, int source) {
+        Syntax syntax = new Syntax(text, problems, source);
         if (text.length() > LONGEST) {
             String size = "the file has " + text.length() + " characters";
-            problems.error(Place.START, size, "a circuit file has at most " + LONGEST, "");
+            problems.error(new Place(1, 1, 1, source), size, "a circuit file has at most " + LONGEST, "");
             return Optional.empty();
         }
         try {
-            return Optional.of(new Yaml(text, problems).document());
+            return Optional.of(new Yaml(text, problems, source).document());
         } catch (TooMuchException much) {
             problems.error(much.place, much.getMessage(), much.why, "");
         } catch (MarkedYamlEngineException fault) {
-            Optional<Mark> mark = fault.getProblemMark().or(fault::getContextMark);
-            syntax(problems, mark.map(at -> place(at, at)).orElse(Place.START), fault.getProblem());
+            syntax.add(fault);
         } catch (YamlEngineException fault) {
-            syntax(problems, Place.START, fault.getMessage().lines().findFirst().orElse(""));
+            syntax.add(fault.getMessage());
         }
         return Optional.empty();
     }
@@ -74,7 +81,7 @@ public final class Yaml {
             last = events.next();
         }
         if (last.getEventId() == Event.ID.StreamEnd) {
-            return new Value.Text("", Place.START);
+            return new Value.Text("", new Place(1, 1, 1, source));
         }
         last = events.next();
         Value value = value(0);
@@ -135,7 +142,12 @@ public final class Yaml {
         last = events.next();
         while (last.getEventId() != Event.ID.SequenceEnd) {
             refuseTooMany(place, items.size());
-            items.add(value(depth + 1));
+            Value item = value(depth + 1);
+            Optional<Value> whole = items.isEmpty() ? Optional.empty() : comma(items.get(items.size() - 1), item);
+            whole.ifPresent(joined -> items.set(items.size() - 1, joined));
+            if (whole.isEmpty()) {
+                items.add(item);
+            }
             last = events.next();
         }
         return new Value.Items(items, place);
@@ -143,7 +155,7 @@ public final class Yaml {
 
     private Value mapping(int depth, Place place) {
         List<Value.Entry> entries = new ArrayList<>();
-        Map<String, Place> known = new HashMap<>();
+        Map<String, Integer> known = new HashMap<>();
         last = events.next();
         while (last.getEventId() != Event.ID.MappingEnd) {
             refuseTooMany(place, known.size());
@@ -151,39 +163,72 @@ public final class Yaml {
             last = events.next();
             Value value = value(depth + 1);
             last = events.next();
-            if (!(key instanceof Value.Text text) || text.text().isEmpty()) {
+            Optional<Value.Entry> before =
+                    entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
+            Optional<Value> whole =
+                    empty(value) ? before.flatMap(entry -> comma(entry.value(), key)) : Optional.empty();
+            if (whole.isPresent()) {
+                Value.Entry entry = before.get();
+                entries.set(entries.size() - 1, new Value.Entry(entry.key(), entry.keyPlace(), whole.get()));
+            } else if (!(key instanceof Value.Text text) || text.text().isEmpty()) {
                 problems.error(key.place(), "a key must be a word", OWN_LANGUAGE, "");
-            } else if (known.putIfAbsent(text.text(), key.place()) != null) {
-                String first = "it stands first at " + problems.at(known.get(text.text()));
-                problems.error(key.place(), "key '" + text.text() + "' stands twice", first, "leave one of them out");
+            } else if (known.containsKey(text.text())) {
+                twice(text, value, entries, known.get(text.text()));
             } else {
+                known.put(text.text(), entries.size());
                 entries.add(new Value.Entry(text.text(), key.place(), value));
             }
         }
         return new Value.Entries(entries, place);
     }
 
-    private static Place place(Event event) {
+    private static boolean empty(Value value) {
+        return value instanceof Value.Text text && text.text().isEmpty();
+    }
+
+    /** A number that YAML has cut at its decimal comma, put together again; empty where the two are no such halves. */
+    private static Optional<Value> comma(Value before, Value after) {
+        boolean halves = before instanceof Value.Text one
+                && after instanceof Value.Text other
+                && one.place().line() == other.place().line()
+                && one.place().column() + one.place().width() + 1
+                        == other.place().column()
+                && one.text().matches("[+-]?\\d{1,9}")
+                && other.text().matches("\\d.*");
+        if (!halves) {
+            return Optional.empty();
+        }
+        Place at = before.place();
+        int width = after.place().column() + after.place().width() - at.column();
+        String text = ((Value.Text) before).text() + "," + ((Value.Text) after).text();
+        return Optional.of(new Value.Text(text, new Place(at.line(), at.column(), width, at.source())));
+    }
+
+    /** Notes a key that stands twice; where both hold keys they are read as one, so that nothing else seems to be missing. */
+    private void twice(Value.Text key, Value value, List<Value.Entry> entries, int index) {
+        Value.Entry first = entries.get(index);
+        String where = "it stands first at " + problems.at(first.keyPlace());
+        boolean groups = first.value() instanceof Value.Entries && value instanceof Value.Entries;
+        String mend = groups ? "put all of it under one of them" : "leave one of them out";
+        problems.error(key.place(), "key '" + key.text() + "' stands twice", where, mend);
+        if (groups) {
+            Value.Entries all = (Value.Entries) first.value();
+            for (Value.Entry entry : ((Value.Entries) value).entries()) {
+                all = all.entry(entry.key()).isPresent() ? all : all.with(entry);
+            }
+            entries.set(index, new Value.Entry(first.key(), first.keyPlace(), all));
+        }
+    }
+
+    private Place place(Event event) {
         Mark start = event.getStartMark().orElseThrow();
         boolean collection = event instanceof CollectionStartEvent;
         return place(start, collection ? start : event.getEndMark().orElse(start));
     }
 
-    private static Place place(Mark start, Mark end) {
+    private Place place(Mark start, Mark end) {
         int width = end.getLine() == start.getLine() ? Math.max(end.getColumn() - start.getColumn(), 1) : 1;
-        return new Place(start.getLine() + 1, start.getColumn() + 1, width);
-    }
-
-    private static void syntax(Problems problems, Place place, String why) {
-        String mend = "";
-        if (why.contains("mapping values are not allowed")) {
-            mend = "put text that holds a colon and a blank in quotes, and look at the indentation";
-        } else if (why.contains("TAB") || why.contains("\\t")) {
-            mend = "indent with blanks, not with tabs";
-        } else if (why.contains("unexpected character")) {
-            mend = "put text that begins with * or & in quotes";
-        }
-        problems.error(place, "this is not YAML", why, mend);
+        return new Place(start.getLine() + 1, start.getColumn() + 1, width, source);
     }
 
     private static final class TooMuchException extends RuntimeException {

@@ -70,7 +70,9 @@ final class FitWords {
         } else if (bore.measuredOrNew() <= valve.measuredOrNew()) {
             tooWide(holder, outer, inner, "as measured", bore.measuredOrNew(), valve.measuredOrNew());
         } else if (bore.inUse() <= valve.inUse()) {
-            tooWide(holder, outer, inner, "as the build has it", bore.inUse(), valve.inUse());
+            boolean boreOnly = valve.inUse() == valve.fresh() && sizes.has(outer);
+            String at = boreOnly ? outer : inner;
+            tooWide(boreOnly ? sizes : holder, outer, inner, "as the build has it", bore.inUse(), valve.inUse(), at);
         }
     }
 
@@ -94,8 +96,14 @@ final class FitWords {
     }
 
     private static void tooWide(Given given, String outer, String inner, String when, double bore, double valve) {
+        tooWide(given, outer, inner, when, bore, valve, inner);
+    }
+
+    /** Notes the error at one of the two: at the bore where a build has changed that alone. */
+    private static void tooWide(
+            Given given, String outer, String inner, String when, double bore, double valve, String at) {
         given.error(
-                inner,
+                at,
                 String.format(
                         java.util.Locale.ROOT,
                         "has a %s of %.4f mm in a %s of %.4f mm, %s",

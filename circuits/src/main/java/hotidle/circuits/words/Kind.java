@@ -166,6 +166,11 @@ public record Kind(
     /** The keys that every part has. */
     public static final List<Key> COMMON = List.of(
             Key.of("kind", new Type.Words(), "what sort of part it is"),
+            Key.of(
+                            "like",
+                            new Type.Name(Names.PART),
+                            "a part whose keys it has too, but for those written here; builds change it on its own")
+                    .optional(),
             Key.text("about", "what it is, in your own words"),
             Key.of("region", new Type.Name(Names.REGION), "whose temperature its oil has")
                     .byDefault("sump", "most parts lie in or near the pan (assumed)"),

@@ -209,6 +209,12 @@ public final class SectionWords {
             List.of(
                     Key.of("circuit", new Type.Words(), "its name"),
                     Key.text("about", "what it is"),
+                    Key.text(
+                            "based-on",
+                            "a file beside this one, or a ready circuit, that this one is laid over: it has all that stands there,"
+                                    + " but for what stands here"),
+                    Key.of("leave-out", new Type.Anything(), "list of what it leaves out of its base, as section.name")
+                            .optional(),
                     Key.of("oil", new Type.Name(Names.OIL), "the oil in it"),
                     Key.quantity("ambient-pressure", Dimension.PRESSURE, "absolute pressure around it")
                             .byDefault("1.01325 bar", "standard atmosphere, ISO 2533")

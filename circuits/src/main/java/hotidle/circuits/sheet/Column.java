@@ -1,0 +1,47 @@
+package hotidle.circuits.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The columns of a measurement sheet, in the order in which they are written. */
+enum Column {
+    PART("part"),
+    SIZE("size"),
+    WHAT("what it is"),
+    NEW_BORE("new bore"),
+    BORE_LIMIT("bore limit"),
+    NEW_VALVE("new valve"),
+    VALVE_LIMIT("valve limit"),
+    NEW_GAP("new gap"),
+    GAP_LIMIT("gap limit"),
+    GIVEN_IN("given in"),
+    BORE("measured bore"),
+    VALVE("measured valve"),
+    GAP("measured gap or flatness"),
+    UNIT("unit"),
+    GAUGE("gauge used"),
+    BY("measured by"),
+    NOTE("note");
+
+    private final String title;
+
+    Column(String title) {
+        this.title = title;
+    }
+
+    String title() {
+        return title;
+    }
+
+    static List<String> titles() {
+        return Stream.of(values()).map(Column::title).toList();
+    }
+
+    /** The column of a title, whatever its case. */
+    static Optional<Column> of(String title) {
+        String plain = title.strip().toLowerCase(Locale.ROOT);
+        return Stream.of(values()).filter(column -> column.title.equals(plain)).findFirst();
+    }
+}

@@ -1,0 +1,97 @@
+package hotidle.circuits.sheet;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.circuits.words.Kinds;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts the build that a sheet makes in front of those of a file. It stands on the file as written: what is blank is new. */
+public final class SheetBuild {
+
+    private SheetBuild() {}
+
+    /** The name of the build: that of the sheet's file, in the letters that a name may have. */
+    public static String name(MeasurementSheet sheet) {
+        String file = sheet.fileName()
+                .substring(Math.max(
+                                sheet.fileName().lastIndexOf('/'),
+                                sheet.fileName().lastIndexOf('\\'))
+                        + 1);
+        String stem = file.replaceFirst("\\.[^.]*$", "");
+        String name = stem.replaceAll("[^\\p{L}\\p{N}_-]+", "-");
+        return name.isEmpty() ? "sheet" : name;
+    }
+
+    /** The file with the build of a sheet. */
+    public static Value.Entries add(Value.Entries file, MeasurementSheet sheet, Problems problems) {
+        if (sheet.text().length() > MeasurementSheet.LONGEST) {
+            int start = problems.source(sheet.fileName(), "");
+            problems.error(new Place(1, 1, 1, start), "the sheet is too long", "at most 1 MB", "");
+            return file;
+        }
+        int source = problems.source(sheet.fileName(), sheet.text());
+        Place top = new Place(1, 1, 1, source);
+        Value.Entries parts = entries(file, "parts", top);
+        SheetReader reader = new SheetReader(
+                problems, source, parts.keys(), part -> parts.entry(part).map(entry -> sizes(entry.value())));
+        List<Value.Entry> changes = reader.read(sheet.text());
+        Value.Entries builds = entries(file, "builds", top);
+        String name = name(sheet);
+        if (builds.entry(name).isPresent()) {
+            String message = "the sheet would make a build '" + name + "', which the circuit has already";
+            problems.error(top, message, "a sheet's build is called after its file", "give the file another name");
+            return file;
+        }
+        List<Value.Entry> keys = new ArrayList<>();
+        String about = "as measured, " + changes.size() + " sizes of " + sheet.fileName() + "; all others assumed new";
+        keys.add(new Value.Entry("about", top, new Value.Text(about, top)));
+        if (!changes.isEmpty()) {
+            keys.add(new Value.Entry("changes", top, new Value.Entries(changes, top)));
+        }
+        List<Value.Entry> all = new ArrayList<>();
+        all.add(new Value.Entry(name, top, new Value.Entries(keys, top)));
+        all.addAll(builds.entries());
+        return file.with(new Value.Entry(
+                "builds",
+                file.entry("builds").map(Value.Entry::keyPlace).orElse(top),
+                new Value.Entries(all, builds.place())));
+    }
+
+    private static Value.Entries entries(Value.Entries file, String section, Place otherwise) {
+        return file.entry(section).map(Value.Entry::value).orElse(null) instanceof Value.Entries entries
+                ? entries
+                : new Value.Entries(List.of(), otherwise);
+    }
+
+    private static List<String> sizes(Value part) {
+        List<String> found = new ArrayList<>();
+        if (part instanceof Value.Entries keys
+                && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text kind) {
+            Kinds.of(kind.text()).ifPresent(known -> sizes(known.shape(), keys, "", found));
+        }
+        return found;
+    }
+
+    private static void sizes(Shape shape, Value.Entries keys, String path, List<String> found) {
+        for (Key key : shape.keys()) {
+            Value value = keys.entry(key.name()).map(Value.Entry::value).orElse(null);
+            String here = path + key.name();
+            if (key.type() instanceof Type.Size) {
+                found.add(here);
+            } else if (key.type() instanceof Type.Group group && value instanceof Value.Entries inner) {
+                sizes(group.shape(), inner, here + ".", found);
+            } else if (key.type() instanceof Type.Groups groups && value instanceof Value.Entries named) {
+                for (Value.Entry one : named.entries()) {
+                    if (one.value() instanceof Value.Entries inner) {
+                        sizes(groups.shape(), inner, here + "." + one.key() + ".", found);
+                    }
+                }
+            }
+        }
+    }
+}

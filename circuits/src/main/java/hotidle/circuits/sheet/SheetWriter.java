@@ -1,0 +1,124 @@
+package hotidle.circuits.sheet;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** Writes the sheet of a circuit to fill in: a row for each fit, with its new size and wear limit. */
+public final class SheetWriter {
+
+    /** How new sizes and limits are written. */
+    public enum LengthUnit {
+        MM("mm", "1000", 4),
+        INCH("in", "39.370078740157480315", 5);
+
+        private final String word;
+        private final BigDecimal perMetre;
+        private final int decimals;
+
+        LengthUnit(String word, String perMetre, int decimals) {
+            this.word = word;
+            this.perMetre = new BigDecimal(perMetre);
+            this.decimals = decimals;
+        }
+
+        private String write(double metres) {
+            BigDecimal value = BigDecimal.valueOf(metres).multiply(perMetre).setScale(decimals, RoundingMode.HALF_EVEN);
+            return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+        }
+    }
+
+    /**
+     * A size that wears [m].
+     *
+     * @param part  the part
+     * @param key   path of its key
+     * @param fresh new
+     * @param limit wear limit, where one is written
+     */
+    public record Size(String part, String key, double fresh, OptionalDouble limit) {}
+
+    /** Signs with which a spreadsheet would take a cell for a formula. */
+    private static final String FORMULA = "=+-@\t\r";
+
+    private SheetWriter() {}
+
+    /**
+     * The sheet, with a byte order mark, so that every spreadsheet takes it for UTF-8.
+     *
+     * @param sizes all sizes that wear, in the order of the file
+     * @param about what each part is
+     * @param unit  in which new sizes and limits are written
+     */
+    public static String write(List<Size> sizes, Map<String, String> about, LengthUnit unit) {
+        StringBuilder text = new StringBuilder("\uFEFF");
+        CSVFormat format = CSVFormat.RFC4180.builder().get();
+        try (CSVPrinter printer = new CSVPrinter(text, format)) {
+            printer.printRecord(Column.titles());
+            for (Fit fit : fits(sizes)) {
+                printer.printRecord(row(sizes, fit, about.getOrDefault(fit.part(), ""), unit));
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+
+    private static Set<Fit> fits(List<Size> sizes) {
+        Set<Fit> fits = new LinkedHashSet<>();
+        for (Size size : sizes) {
+            List<String> keys = sizes.stream()
+                    .filter(other -> other.part().equals(size.part()))
+                    .map(Size::key)
+                    .toList();
+            fits.add(Fit.of(size.part(), size.key(), keys));
+        }
+        return fits;
+    }
+
+    private static List<String> row(List<Size> sizes, Fit fit, String about, LengthUnit unit) {
+        Map<Column, String> cells = new EnumMap<>(Column.class);
+        cells.put(Column.PART, fit.part());
+        cells.put(Column.SIZE, fit.outer());
+        cells.put(Column.WHAT, about);
+        cells.put(Column.GIVEN_IN, unit.word);
+        Size outer = size(sizes, fit.part(), fit.outer());
+        cells.put(fit.isBore() ? Column.NEW_BORE : Column.NEW_GAP, unit.write(outer.fresh()));
+        cells.put(fit.isBore() ? Column.BORE_LIMIT : Column.GAP_LIMIT, limit(outer.limit(), unit));
+        fit.inner().ifPresent(inner -> {
+            Size size = size(sizes, fit.part(), inner);
+            cells.put(Column.NEW_VALVE, unit.write(size.fresh()));
+            cells.put(Column.VALVE_LIMIT, limit(size.limit(), unit));
+        });
+        List<String> row = new ArrayList<>();
+        Stream.of(Column.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
+        return row;
+    }
+
+    private static String limit(OptionalDouble limit, LengthUnit unit) {
+        return limit.isPresent() ? unit.write(limit.getAsDouble()) : "";
+    }
+
+    private static Size size(List<Size> sizes, String part, String key) {
+        return sizes.stream()
+                .filter(size -> size.part().equals(part) && size.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A text that no spreadsheet takes for a formula. */
+    static String safe(String cell) {
+        return !cell.isEmpty() && FORMULA.indexOf(cell.charAt(0)) >= 0 ? "'" + cell : cell;
+    }
+}

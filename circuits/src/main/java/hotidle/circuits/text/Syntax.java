@@ -1,0 +1,206 @@
+package hotidle.circuits.text;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+
+/** Says in the words of a shop what a text that is no YAML gets wrong: indentation, brackets, quotes, colons. */
+final class Syntax {
+
+    private static final String INDENTATION =
+            "the blanks in front of a line say what it belongs to; lines of one group begin in one column";
+    private static final Pattern POSITION = Pattern.compile("position (\\d+)");
+    private static final Pattern START = Pattern.compile("found character '(.)'");
+
+    private final Problems problems;
+    private final int source;
+    private final List<String> lines;
+
+    Syntax(String text, Problems problems, int source) {
+        this.problems = problems;
+        this.source = source;
+        lines = List.of(text.split("\r\n|[\n\r]", -1));
+    }
+
+    /** Adds the problem of a fault with a place. */
+    void add(MarkedYamlEngineException fault) {
+        Optional<Mark> mark = fault.getProblemMark().or(fault::getContextMark);
+        Place at = mark.map(this::place).orElse(Place.START);
+        String what = fault.getProblem();
+        String context = fault.getContext() == null ? "" : fault.getContext();
+        if (what.contains("TAB")) {
+            error(at, "a tab stands here", "files are indented with blanks only", "put blanks in its place");
+        } else if (context.contains("quoted scalar")) {
+            Place quote = fault.getContextMark().map(this::place).orElse(at);
+            error(quote, "the quote that opens here is not closed", "", "close it at the end of the text, on one line");
+        } else if (what.contains("mapping values are not allowed")) {
+            colon(at);
+        } else if (what.contains("could not find expected ':'")) {
+            noColon(before(at.line()) > 0 && !line(before(at.line())).contains(":") ? before(at.line()) : at.line());
+        } else if (what.contains("expected ',' or")) {
+            bracket(at, fault.getContextMark().map(this::place).orElse(at));
+        } else if (what.contains("but found '}'") || what.contains("but found ']'")) {
+            error(at, "a bracket closes here that was never opened", "", "take it out, or open it");
+        } else if (what.contains("expected <block end>")) {
+            block(at, what);
+        } else if (what.contains("document start")) {
+            error(at, "a second document begins here", "one file, one circuit", "take out the line with ... or ---");
+        } else {
+            quotes(at, what);
+        }
+    }
+
+    /** Adds the problem of a fault without a place. */
+    void add(String message) {
+        Matcher position = POSITION.matcher(message);
+        if (message.contains("unacceptable code point") && position.find()) {
+            String mend = "take it out; it may have come with text copied from elsewhere";
+            error(at(Integer.parseInt(position.group(1))), "a character stands here that cannot be printed", "", mend);
+        } else {
+            error(Place.START, "this is not YAML", message.lines().findFirst().orElse(""), "");
+        }
+    }
+
+    private void error(Place place, String message, String why, String mend) {
+        problems.error(place, message, why, mend);
+    }
+
+    private Place place(Mark mark) {
+        return new Place(mark.getLine() + 1, mark.getColumn() + 1, 1, source);
+    }
+
+    private Place at(int position) {
+        int rest = position;
+        for (int i = 0; i < lines.size(); i++) {
+            if (rest <= lines.get(i).length()) {
+                return new Place(i + 1, rest + 1, 1, source);
+            }
+            rest -= lines.get(i).length() + 1;
+        }
+        return Place.START;
+    }
+
+    private String line(int number) {
+        return number >= 1 && number <= lines.size() ? lines.get(number - 1) : "";
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
+    }
+
+    private static boolean empty(String line) {
+        return line.isBlank() || line.strip().startsWith("#");
+    }
+
+    /** The last line with something in it before a line; 0 for none. */
+    private int before(int number) {
+        int before = number - 1;
+        while (before >= 1 && empty(line(before))) {
+            before--;
+        }
+        return Math.max(before, 0);
+    }
+
+    /** A colon where none can be: a second one in a line, or one in a line that goes on with the text above it. */
+    private void colon(Place at) {
+        String line = line(at.line());
+        String start = line.substring(0, Math.min(at.column() - 1, line.length()));
+        int before = before(at.line());
+        Optional<String> swallowed = MissingColon.mend(start);
+        if (swallowed.isPresent()) {
+            Place begin = new Place(at.line(), indent(line) + 1, 1, source);
+            error(begin, "a name stands here without a colon and a blank behind it", "", swallowed.get());
+        } else if (start.contains(": ") || before == 0) {
+            String mend = "put text that holds a colon in quotes; a second key goes on a line of its own";
+            error(at, "a second colon stands in this line", "the first one ends the key, and only one can", mend);
+        } else if (!line(before).contains(":")) {
+            noColon(before);
+        } else {
+            deeper(at, before);
+        }
+    }
+
+    private void noColon(int number) {
+        Place there = new Place(
+                number, indent(line(number)) + 1, Math.max(line(number).strip().length(), 1), source);
+        error(there, "this line has no colon", "a key is followed by a colon", "write '" + key(number) + ":'");
+    }
+
+    private String key(int number) {
+        String text = line(number).strip();
+        return text.length() > 40 ? text.substring(0, 40) + "..." : text;
+    }
+
+    private void deeper(Place at, int before) {
+        Place begin = new Place(at.line(), indent(line(at.line())) + 1, 1, source);
+        error(
+                begin,
+                "this line is indented deeper than the line above it, whose value is complete",
+                INDENTATION,
+                "begin it in column " + (indent(line(before)) + 1) + ", as line " + before + " does");
+    }
+
+    private void bracket(Place at, Place opened) {
+        String kind = line(opened.line()).startsWith("[", opened.column() - 1) ? "[ ]" : "{ }";
+        if (at.line() == opened.line()) {
+            String mend = "put a comma between the two, or quotes around text that holds a colon";
+            error(
+                    at,
+                    "a comma is missing before this",
+                    "between " + kind + " commas part one thing from the next",
+                    mend);
+        } else {
+            String mend = "close it at the end of line " + opened.line() + ", if all of it stands there";
+            error(opened, "the bracket that opens here is not closed", "it ends in a line further down only", mend);
+        }
+    }
+
+    private void block(Place at, String what) {
+        Place begin = new Place(at.line(), indent(line(at.line())) + 1, 1, source);
+        if (what.contains("found '-'")) {
+            error(
+                    begin,
+                    "a list item stands among keys",
+                    "a group has keys or list items, not both",
+                    "indent it deeper");
+        } else if (what.contains("found '?'")) {
+            error(begin, "a key stands among list items", "a group has keys or list items, not both", "");
+        } else {
+            String columns = columnsAbove(at.line());
+            String mend = columns.isEmpty() ? "" : "begin it in column " + columns + ", as a line above it does";
+            error(begin, "this line begins in a column in which no line above it begins", INDENTATION, mend);
+        }
+    }
+
+    /** Columns in which the groups begin that a line may belong to, the outer ones first. */
+    private String columnsAbove(int number) {
+        TreeSet<Integer> columns = new TreeSet<>();
+        int open = Integer.MAX_VALUE;
+        for (int i = before(number); i >= 1 && open > 0; i = before(i)) {
+            int indent = indent(line(i));
+            if (indent < open) {
+                columns.add(indent + 1);
+                open = indent;
+            }
+        }
+        return columns.stream().map(String::valueOf).collect(Collectors.joining(" or "));
+    }
+
+    private void quotes(Place at, String what) {
+        Matcher start = START.matcher(what);
+        if (start.find()) {
+            String mend = "put text that begins with " + start.group(1) + " in quotes";
+            error(at, "nothing can begin with " + start.group(1), "it has a meaning of its own in YAML", mend);
+        } else if (what.contains("unexpected character")) {
+            String mend = "put text that begins with * or & in quotes";
+            error(at, "a * or & stands in front of this", "they have a meaning of their own in YAML", mend);
+        } else {
+            error(at, "this is not YAML", what, "");
+        }
+    }
+}

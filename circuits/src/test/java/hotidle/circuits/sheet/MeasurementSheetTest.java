@@ -1,0 +1,154 @@
+package hotidle.circuits.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.BaseFiles;
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.circuits.ReadCircuit;
+import hotidle.circuits.text.Problem;
+import hotidle.duty.Unit;
+import hotidle.part.AnnularGap;
+import hotidle.part.SpoolValve;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.junit.jupiter.api.Test;
+
+/** A sheet is written, filled in as a shop would, and read back as a build. */
+class MeasurementSheetTest {
+
+    private static final String TEXT = Library.text("shuttle-five").orElseThrow();
+    private static final DescribedCircuit CIRCUIT =
+            CircuitReader.read(TEXT, "shuttle-five.yaml").circuit().orElseThrow();
+    private static final String HEAD =
+            "part;size;measured bore;measured valve;measured gap or flatness;unit;gauge used;measured by;note\n";
+
+    private static ReadCircuit read(String sheet) {
+        return CircuitReader.read(
+                TEXT,
+                "shuttle-five.yaml",
+                BaseFiles.LIBRARY,
+                Optional.of(MeasurementSheet.of("shop/bus 12.csv", sheet.getBytes(StandardCharsets.UTF_8))));
+    }
+
+    private static AnnularGap gap(Unit unit, String name) {
+        return (AnnularGap) unit.network().part(name).orElseThrow().part();
+    }
+
+    @Test
+    void aDecimalCommaABlankAMixedUnitAndANonsenseRowMakeOneClearError() {
+        String good = HEAD + "bore-01;bore;14,061;13,996;;mm;air gauge;J. D.;\"scored; see photo\"\n"
+                + "bore-02;bore;;;;mm;;;\n"
+                + "regulator;bore;0.7895;;;in;;;\n"
+                + "plate-pump;gap;;;1,5 thou;;;;\n";
+        ReadCircuit wrong = read(good + "bore-03;bore;about eleven;;;mm;;;\n");
+        assertEquals(
+                List.of(
+                        "shop/bus 12.csv:6:14: error: the sheet has 'about eleven' for bore-03.bore, which is no number"),
+                wrong.problems().stream().map(Problem::headline).toList());
+        ReadCircuit read = read(good);
+        assertEquals(List.of(), read.problems());
+        DescribedCircuit circuit = read.circuit().orElseThrow();
+        assertEquals(Optional.of("bus-12"), circuit.sheet());
+        Unit unit = circuit.unit();
+        assertEquals("bus-12", unit.build());
+        assertEquals(0.014061, gap(unit, "bore-01").fit().outer());
+        assertEquals(0.013996, gap(unit, "bore-01").fit().inner());
+        assertEquals(gap(CIRCUIT.unit("fresh"), "bore-02"), gap(unit, "bore-02"));
+        SpoolValve regulator =
+                (SpoolValve) unit.network().part("regulator").orElseThrow().part();
+        assertEquals(0.7895 * 0.0254, regulator.openings().get(0).fit().outer(), 1e-15);
+        assertEquals(
+                List.of("bore-01.bore", "bore-01.valve", "regulator.bore", "plate-pump.gap"),
+                circuit.builds().get(0).changes().stream()
+                        .map(DescribedCircuit.ChangeLine::what)
+                        .toList());
+        assertEquals(
+                "measured by J. D. with air gauge: scored; see photo",
+                circuit.builds().get(0).changes().get(0).because());
+    }
+
+    @Test
+    void everyOtherSlipIsToldAtItsCell() {
+        String[][] slips = {
+            {"bore-0l;bore;14.05;;;mm;;;", "2:1: error: the sheet has a part 'bore-0l', which the circuit does not have"
+            },
+            {"bore-01;bor;14.05;;;mm;;;", "2:9: error: the sheet has a size 'bor', which bore-01 does not have"},
+            {"bore-01;bore;14.05;;;;;;", "2:22: error: the sheet has no unit for bore-01.bore"},
+            {
+                "bore-01;bore;14.05;;;psi;;;",
+                "2:22: error: the sheet has the unit 'psi' for bore-01.bore, which is none of length"
+            },
+            {"bore-01;bore;;;14.05;mm;;;", "2:16: error: the sheet has a measured gap or flatness for bore-01.bore"},
+            {"bore-01;bore;14.05;;;mm;;;\nbore-01;bore;14.06;;;mm;;;", "3:14: error: the sheet has bore-01.bore twice"},
+            {
+                "bore-01;bore;13.9;;;mm;;;",
+                "2:14: error: annular-gap 'bore-01' has a valve of 14.0000 mm in a bore of 13.9000 mm"
+            },
+            {"bore-01;bore;1405;;;mm;;;", "2:14: error: annular-gap 'bore-01' has bore 1405 mm"},
+            {"bore-01;bore;14.05;;;mm;;;;;x", "error: this row has more cells than the sheet has columns"},
+        };
+        for (String[] slip : slips) {
+            List<String> said = read(HEAD + slip[0]).problems().stream()
+                    .map(Problem::headline)
+                    .toList();
+            assertEquals(
+                    1, said.stream().filter(one -> one.contains(": error: ")).count(), said.toString());
+            assertTrue(said.stream().anyMatch(one -> one.contains(slip[1])), said.toString());
+        }
+        assertTrue(read("a,b,c\n1,2,3\n").problems().get(0).headline().contains("unknown column 'a'"));
+        assertTrue(read("\"open\n").circuit().isEmpty());
+        assertEquals(List.of(), read(HEAD).problems());
+    }
+
+    @Test
+    void theSheetOfTheDemoHasARowForEveryFitAndReadsBackBlank() throws IOException {
+        String sheet = CIRCUIT.measurementSheet(SheetWriter.LengthUnit.MM);
+        assertTrue(sheet.startsWith("\uFEFFpart,size,what it is,new bore,bore limit"), sheet.substring(0, 80));
+        assertTrue(sheet.contains(
+                "bore-01,bore,\"annular-gap: manual valve, front land\",14.02,14.055,14,,,,mm,,,,,,,\r\n"));
+        ReadCircuit read = read(sheet);
+        assertEquals(List.of(), read.problems());
+        assertEquals(0, read.circuit().orElseThrow().builds().get(0).changes().size());
+        assertTrue(CIRCUIT.measurementSheet(SheetWriter.LengthUnit.INCH).contains(",0.55197,0.55335,0.55118,,,,in,"));
+        List<String> rows = new ArrayList<>();
+        try (CSVParser parser = CSVParser.parse(sheet.substring(1), CSVFormat.RFC4180)) {
+            parser.forEach(row -> rows.add(row.get(0)));
+        }
+        CIRCUIT.sizes().forEach(size -> assertTrue(rows.contains(size.part()), size.part()));
+    }
+
+    @Test
+    void noCellIsTakenForAFormula() {
+        for (String cell : List.of("=1+1", "+1", "-1", "@x", "\t=1")) {
+            assertEquals("'" + cell, SheetWriter.safe(cell));
+        }
+        assertEquals("bore-01", SheetWriter.safe("bore-01"));
+        assertFalse(SheetWriter.safe("").startsWith("'"));
+    }
+
+    @Test
+    void sheetsOfOldAndWideSpreadsheetsAreRead() {
+        assertEquals(
+                "Stück",
+                MeasurementSheet.of("x", "Stück".getBytes(java.nio.charset.Charset.forName("windows-1252")))
+                        .text());
+        assertEquals(
+                "Stück",
+                MeasurementSheet.of("x", ("\uFEFFStück").getBytes(StandardCharsets.UTF_16LE))
+                        .text()
+                        .replace("\uFEFF", ""));
+        assertEquals(
+                "Stück",
+                MeasurementSheet.of("x", "\uFEFFStück".getBytes(StandardCharsets.UTF_8))
+                        .text());
+    }
+}

@@ -1,0 +1,62 @@
+package hotidle.cli;
+
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.sheet.SheetWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a sheet to fill in at the bench. */
+@Command(
+        name = "sheet",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Writes a measurement sheet to fill in with a spreadsheet: a row for each fit that wears.",
+            "Filled in, '--sheet FILE.csv' makes a build of it in every command. What is left blank is not measured."
+        })
+final class SheetCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
+    String circuit;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE.csv", description = "file to write; it must be new")
+    Path out;
+
+    @Option(
+            names = "--units",
+            defaultValue = "shop",
+            description = "shop (new sizes and limits in inches), metric or si (in millimetres). Default: shop")
+    Quantity.UnitSystem units;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        SheetWriter.LengthUnit unit =
+                units == Quantity.UnitSystem.SHOP ? SheetWriter.LengthUnit.INCH : SheetWriter.LengthUnit.MM;
+        if (Files.exists(out)) {
+            throw new WrongInputException(
+                    "hotidle: --out " + out + " is there already, and may be filled in\nmend: name a new file");
+        }
+        try {
+            String text = described.measurementSheet(unit);
+            Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            spec.commandLine()
+                    .getErr()
+                    .println("written: " + out + ", " + (text.lines().count() - 1) + " fits to measure");
+        } catch (IOException e) {
+            throw new WrongInputException("hotidle: --out " + out + " cannot be written: " + e.getMessage());
+        }
+        return HotIdle.DONE;
+    }
+}

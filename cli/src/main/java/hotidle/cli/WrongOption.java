@@ -1,0 +1,77 @@
+package hotidle.cli;
+
+import hotidle.circuits.text.Nearest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** Words what is wrong with a command line, with the nearest name of a command, an option or one of its words. */
+final class WrongOption {
+
+    private static final Pattern NO_WORD = Pattern.compile(
+            "Invalid value for (?<what>option '(?<option>[^']+)'.*|positional.*): expected one of \\[(?<valid>[^\\]]+)\\].*"
+                    + " but was '(?<wrong>[^']*)'");
+
+    /** What some call the units of a shop. */
+    private static final Map<String, String> OTHER_WORDS = Map.of(
+            "imperial", "shop", "us", "shop", "inch", "shop", "english", "shop", "mm", "metric", "bar", "metric");
+
+    private WrongOption() {}
+
+    /** The message, with what to write instead. */
+    static String text(CommandLine.ParameterException wrong) {
+        CommandSpec command = wrong.getCommandLine().getCommandSpec();
+        String name = command.qualifiedName();
+        if (wrong instanceof CommandLine.UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            return unmatched(command, unmatched.getUnmatched().get(0));
+        }
+        Matcher matcher = NO_WORD.matcher(wrong.getMessage());
+        if (matcher.matches()) {
+            return noWord(matcher);
+        }
+        return "hotidle: " + wrong.getMessage() + "\nmend: '" + name + " --help' says what is allowed";
+    }
+
+    private static String unmatched(CommandSpec command, String wrong) {
+        boolean top = command.parent() == null;
+        if (wrong.startsWith("-")) {
+            String word = wrong.split("=", 2)[0];
+            return "hotidle: " + word + " is no option of " + command.qualifiedName() + "\nmend: "
+                    + Nearest.mend(word, options(command));
+        }
+        if (top) {
+            return "hotidle: " + wrong + " is no command\nmend: "
+                    + Nearest.mend(wrong, command.subcommands().keySet());
+        }
+        return "hotidle: " + command.qualifiedName() + " has no place for '" + wrong
+                + "'\nmend: put a text with blanks in quotes; an option begins with --: "
+                + String.join(", ", options(command));
+    }
+
+    private static List<String> options(CommandSpec command) {
+        List<String> names = new ArrayList<>();
+        for (OptionSpec option : command.options()) {
+            names.add(option.longestName());
+        }
+        return names;
+    }
+
+    private static String noWord(Matcher matcher) {
+        List<String> valid =
+                List.of(matcher.group("valid").toLowerCase(Locale.ROOT).split(", "));
+        String wrong = matcher.group("wrong");
+        String other = OTHER_WORDS.getOrDefault(wrong.toLowerCase(Locale.ROOT), "");
+        String mend = valid.contains(other)
+                ? "write " + other + "; valid: " + String.join(", ", valid)
+                : Nearest.mend(wrong, valid);
+        String option = matcher.group("option") == null ? "" : matcher.group("option") + " ";
+        return "hotidle: " + option + wrong + " is none of its words\nmend: " + mend;
+    }
+}

@@ -1,0 +1,53 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SheetCommandTest {
+
+    @TempDir
+    Path folder;
+
+    private Path filled() throws Exception {
+        Path file = folder.resolve("bus-12.csv");
+        Run run = Run.of("sheet", "shuttle-five", "--out", file.toString(), "--units", "metric");
+        assertEquals(0, run.code(), run.err());
+        String blank = ",14.02,14.055,14,,,,mm,,,,,,,";
+        Files.writeString(
+                file, Files.readString(file).replaceFirst(blank, ",14.02,14.055,14,,,,mm,\"14,061\",,,mm,,J. D.,"));
+        return file;
+    }
+
+    @Test
+    void aFilledSheetIsABuildInEveryCommandAndBlanksAreListedAsAssumed() throws Exception {
+        String sheet = filled().toString();
+        Run check = Run.of("check", "shuttle-five", "--sheet", sheet);
+        assertEquals(0, check.code(), check.err());
+        assertTrue(check.out().contains("build bus-12: 1 of "), check.out());
+        assertTrue(check.out().lines().anyMatch(line -> line.startsWith("bore-01.bore") && line.endsWith("14.061 mm")));
+        assertTrue(check.out()
+                .lines()
+                .anyMatch(line -> line.startsWith("bore-02.bore") && line.endsWith("not measured: assumed new")));
+        Run sweep = Run.of("sweep", "shuttle-five", "--sheet", sheet, "--speed", "650rpm");
+        assertTrue(sweep.out().startsWith("shuttle-five, bus-12, hot-idle"), sweep.out());
+        assertTrue(sweep.err().contains("all others assumed new"));
+    }
+
+    @Test
+    void aSheetThatIsThereAlreadyIsNeverWrittenOver() throws Exception {
+        Path file = filled();
+        String before = Files.readString(file);
+        Run run = Run.of("sheet", "shuttle-five", "--out", file.toString());
+        assertEquals(HotIdle.WRONG_INPUT, run.code());
+        assertTrue(run.err().contains("there already"), run.err());
+        assertEquals(before, Files.readString(file));
+        assertEquals(
+                HotIdle.WRONG_INPUT,
+                Run.of("check", "shuttle-five", "--sheet", "no-such.csv").code());
+    }
+}
