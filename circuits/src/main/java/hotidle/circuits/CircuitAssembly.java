@@ -79,6 +79,7 @@ final class CircuitAssembly {
         oil = Sections.oil(root, root.text("oil"));
         command = Sections.command(root, parts);
         ranges = Sections.ranges(root, scope);
+        Sections.needSump(root);
         Sections.duties(root, parts, scope, used);
         changes = new Changes(problems);
         root.groups("oils").keySet().forEach(name -> Sections.oil(root, name));
@@ -103,7 +104,11 @@ final class CircuitAssembly {
         if (root.groups("builds").isEmpty()) {
             unit(List.of()).ifPresent(unit -> units.put(unit.build(), unit));
         }
-        return problems.anyError() ? Optional.empty() : Optional.of(described(units));
+        if (problems.anyError()) {
+            return Optional.empty();
+        }
+        root.group("command").ifPresent(command -> CommandAgainstSpring.check(command, units.values()));
+        return Optional.of(described(units));
     }
 
     private Value.Entry writtenBuild(String name) {

@@ -23,6 +23,7 @@ public final class PartKeys {
     private static final Map<String, String> TIES = Map.ofEntries(
             Map.entry("kind", "the kind stands in front of the keys"),
             Map.entry("like", "there is no other part here"),
+            Map.entry("land-of", "there is no other part here"),
             Map.entry("about", "it changes no number"),
             Map.entry("group", "it changes no number"),
             Map.entry("source", "it changes no number"),
@@ -77,11 +78,19 @@ public final class PartKeys {
         List<Key> keys = new ArrayList<>();
         for (Key key : kind.shape().keys()) {
             if (why(key).isEmpty()) {
-                keys.add(key.name().equals("bushing-material") ? anyBushing(key) : withoutTies(key));
+                keys.add(asked(kind, key));
             }
         }
         keys.addAll(STANDING_IN.getOrDefault(kind.word(), List.of()));
         return List.copyOf(keys);
+    }
+
+    /** A key as it is asked for on its own: a gap without a valve that it is a land of needs its own sizes. */
+    private static Key asked(Kind kind, Key key) {
+        if (kind.word().equals("annular-gap") && key.type() instanceof Type.Size) {
+            return key.demanded();
+        }
+        return key.name().equals("bushing-material") ? anyBushing(key) : withoutTies(key);
     }
 
     private static Key anyBushing(Key key) {

@@ -24,7 +24,9 @@ public final class Declared {
         Map<Names, List<String>> names = new EnumMap<>(Names.class);
         names.put(Names.OIL, keys(file, "oils"));
         names.put(Names.BEARING_MATERIAL, keys(file, "bearing-materials"));
-        names.put(Names.REGION, keys(file, "regions"));
+        Set<String> regions = new LinkedHashSet<>(keys(file, "regions"));
+        regions.add(SectionWords.PAN);
+        names.put(Names.REGION, List.copyOf(regions));
         names.put(Names.NODE, keys(file, "nodes"));
         names.put(Names.PART, keys(file, "parts"));
         names.put(Names.RANGE, keys(file, "ranges"));

@@ -6,6 +6,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Used;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.words.SectionWords;
 import hotidle.duty.Command;
 import hotidle.duty.Curve;
 import hotidle.duty.DutyPoint;
@@ -82,9 +83,20 @@ public final class Sections {
         return ranges;
     }
 
+    /** Notes a circuit without the region by whose temperature a duty is called. */
+    public static void needSump(Given file) {
+        if (file.has("regions") && !file.words("regions").contains(SectionWords.PAN)) {
+            file.error(
+                    "regions",
+                    "has no region '" + SectionWords.PAN + "'",
+                    "the temperature of a duty is that of its sump, and parts lie there unless they say otherwise",
+                    "add sump: the pan");
+        }
+    }
+
     /** All duty points; every region that a part is in needs a temperature in each. */
     public static List<DutyPoint> duties(Given file, Parts parts, Scope scope, Used used) {
-        Set<String> regions = new LinkedHashSet<>();
+        Set<String> regions = new LinkedHashSet<>(Set.of(SectionWords.PAN));
         parts.all().values().forEach(part -> part.given().wordIf("region").ifPresent(regions::add));
         List<DutyPoint> duties = new ArrayList<>();
         for (Given duty : file.groups("duty").values()) {

@@ -186,9 +186,32 @@ final class ItemReader {
         good &= fresh.isPresent()
                 && limit.isPresent() == entries.entry("limit").isPresent()
                 && measured.isPresent() == entries.entry("measured").isPresent();
+        if (good) {
+            againstWear(key, given, entries, fresh.getAsDouble(), limit, measured);
+        }
         return good
                 ? Optional.of(new Given.Sizes(fresh.getAsDouble(), fresh.getAsDouble(), limit, measured))
                 : Optional.empty();
+    }
+
+    /** Measured sizes this far on the wrong side of the new one are taken for an error of the gauge (assumed) [m]. */
+    private static final double GAUGE_ERROR = 5e-6;
+
+    private void againstWear(
+            Key key, Given given, Value.Entries entries, double fresh, OptionalDouble limit, OptionalDouble measured) {
+        boolean shrinks = ((Type.Size) key.type()).shrinks();
+        double sign = shrinks ? -1 : 1;
+        String side = shrinks ? "above" : "below";
+        String rule = "wear makes it " + (shrinks ? "smaller" : "larger");
+        if (limit.isPresent() && sign * (limit.getAsDouble() - fresh) < 0) {
+            String message = given.label() + " has a limit of " + key.name() + " " + side + " its new size";
+            problems.warning(entries.entry("limit").orElseThrow().value().place(), message, rule, "exchange the two");
+        }
+        if (measured.isPresent() && sign * (measured.getAsDouble() - fresh) < -GAUGE_ERROR) {
+            String message = given.label() + " has a measured " + key.name() + " " + side + " its new size";
+            Value at = entries.entry("measured").orElseThrow().value();
+            problems.warning(at.place(), message, rule, "measure again, or correct the new size");
+        }
     }
 
     private boolean knownSizeKey(Key key, Given given, Value.Entry entry) {

@@ -44,9 +44,14 @@ public record Key(
         return of(name, new Type.Quantity(dimension), meaning);
     }
 
-    /** A size that wears. */
+    /** A size that grows as it wears: a bore, a gap. */
     public static Key size(String name, String meaning) {
-        return of(name, new Type.Size(), meaning);
+        return of(name, new Type.Size(false), meaning);
+    }
+
+    /** A size that shrinks as it wears: what runs in a bore. */
+    public static Key shaft(String name, String meaning) {
+        return of(name, new Type.Size(true), meaning);
     }
 
     /** A whole number. */
@@ -72,6 +77,11 @@ public record Key(
     /** The same, but it may be left out. */
     public Key optional() {
         return new Key(name, type, meaning, false, fallback, allowed, usual, measure);
+    }
+
+    /** The same, but it must be written. */
+    public Key demanded() {
+        return new Key(name, type, meaning, true, Optional.empty(), allowed, usual, measure);
     }
 
     /** The same with a value for where it is left out. */

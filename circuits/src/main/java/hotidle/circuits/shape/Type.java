@@ -9,8 +9,12 @@ public sealed interface Type {
     /** A number with its unit. */
     record Quantity(Dimension dimension) implements Type {}
 
-    /** A size that wears: a quantity, or {@code {new: , limit: , measured: }}. */
-    record Size() implements Type {}
+    /**
+     * A size that wears: a quantity, or {@code {new: , limit: , measured: }}.
+     *
+     * @param shrinks whether wear makes it smaller, as a shaft, and not larger, as a bore
+     */
+    record Size(boolean shrinks) implements Type {}
 
     /** A whole number. */
     record Count() implements Type {}

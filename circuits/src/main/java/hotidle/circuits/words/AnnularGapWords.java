@@ -1,9 +1,14 @@
 package hotidle.circuits.words;
 
+import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
+import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /** The words of an {@link AnnularGap}. */
@@ -18,14 +23,69 @@ final class AnnularGapWords {
                     Group.VALVE_BODY,
                     "side of higher pressure",
                     "side of lower pressure",
-                    Stream.concat(FitWords.boreAndValve().stream(), Stream.of(length(), FitWords.eccentricity()))
-                            .toList(),
+                    keys(),
                     (given, around) -> new AnnularGap(
-                            FitWords.fit(given, around, "bore", "valve"),
+                            FitWords.fit(given, whole(given, around), around, "bore", "valve"),
                             given.number("length"),
                             given.number("eccentricity")),
                     physics())
-            .rule((given, around) -> FitWords.check(given, "bore", "valve"));
+            .rule(AnnularGapWords::check);
+
+    private static List<Key> keys() {
+        Key landOf = Key.of(
+                        "land-of",
+                        new Type.Name(Names.SPOOL_VALVE),
+                        "the valve of which it is an end land: bore and valve, where not written here, are then that valve's, and so are"
+                                + " the materials and the temperature of measurement")
+                .optional();
+        return Stream.concat(
+                        FitWords.boreAndValve().stream()
+                                .map(key -> key.type() instanceof Type.Size ? key.optional() : key),
+                        Stream.of(landOf, length(), FitWords.eccentricity()))
+                .toList();
+    }
+
+    /** What has the sizes that are not written in the gap itself. */
+    private static Given whole(Given given, Kind.Around around) {
+        return given.wordIf("land-of").map(around.parts()::get).orElse(given);
+    }
+
+    private static void check(Given given, Kind.Around around) {
+        Given whole = whole(given, around);
+        for (String size : List.of("bore", "valve")) {
+            if (!given.has(size) && given.wordIf("land-of").isEmpty()) {
+                given.missing(
+                        size, "it is one side of the gap", "add '" + size + ": 14.02 mm', or land-of: and the valve");
+            } else if (given.has(size) && given != whole && whole.has(size)) {
+                disagree(given, whole, size);
+            }
+        }
+        boolean known = Stream.of("bore", "valve").allMatch(size -> given.has(size) || whole.has(size));
+        if (!known) {
+            given.breakIt();
+        } else if (!given.broken()) {
+            FitWords.check(given, whole, "bore", "valve");
+        }
+    }
+
+    /** Two lands of one size, of which one was changed or measured and the other was not. */
+    private static void disagree(Given given, Given valve, String size) {
+        Given.Sizes here = given.sizes(size).orElseThrow();
+        Given.Sizes there = valve.sizes(size).orElseThrow();
+        if (here.fresh() == there.fresh() && here.inUse() != there.inUse()) {
+            given.warning(
+                    size,
+                    String.format(
+                            Locale.ROOT,
+                            "has a %s of %.4f mm, but %s, whose land it is, one of %.4f mm",
+                            size,
+                            here.inUse() * 1000,
+                            valve.name(),
+                            there.inUse() * 1000),
+                    "new, the two have one size; a build has changed one of them only",
+                    "leave " + size + " out here, so that it follows " + valve.name() + ", or change both");
+        }
+    }
 
     private static Physics physics() {
         return Physics.of(

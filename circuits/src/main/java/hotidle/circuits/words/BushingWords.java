@@ -26,7 +26,7 @@ final class BushingWords {
                             Key.node("from", "the space behind the gear"),
                             Key.node("to", "the sump"),
                             FitWords.bore(),
-                            Key.size("hub", "diameter of the hub")
+                            Key.shaft("hub", "diameter of the hub")
                                     .allowed("1 mm", "300 mm")
                                     .usual("20 mm", "120 mm")
                                     .measured("micrometer, where the bushing runs"),

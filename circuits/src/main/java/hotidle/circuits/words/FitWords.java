@@ -31,7 +31,7 @@ final class FitWords {
     }
 
     static Key valve() {
-        return Key.size("valve", "diameter of the valve's land or of the shaft")
+        return Key.shaft("valve", "diameter of the valve's land or of the shaft")
                 .allowed("1 mm", "300 mm")
                 .usual("4 mm", "120 mm")
                 .measured("micrometer on the land");

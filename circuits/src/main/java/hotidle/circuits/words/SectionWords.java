@@ -15,6 +15,9 @@ public final class SectionWords {
     /** The name of the one build of a file that has none. */
     public static final String AS_WRITTEN = "as-written";
 
+    /** The region that every circuit has. */
+    public static final String PAN = "sump";
+
     private static final Shape OIL = new Shape(
             "oil",
             List.of(
@@ -225,7 +228,7 @@ public final class SectionWords {
                             .optional(),
                     Key.of("bearing-materials", new Type.Groups(BEARING_MATERIAL), "what a hub can run on")
                             .optional(),
-                    Key.of("regions", new Type.Notes(), "places of one oil temperature"),
+                    Key.of("regions", new Type.Notes(), "places of one oil temperature; one of them is sump"),
                     Key.of("nodes", new Type.Groups(NODE), "places of one pressure"),
                     Key.of("parts", new Type.Parts(), "what lies between the nodes"),
                     Key.of("ranges", new Type.Groups(RANGE), "ranges of the unit"),

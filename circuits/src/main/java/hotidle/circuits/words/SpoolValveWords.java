@@ -156,6 +156,7 @@ final class SpoolValveWords {
                         "write hole-diameter: 3 mm, for example");
             }
         }
+        OpeningRules.check(given);
         if (given.groups("areas").isEmpty()) {
             given.error("areas", "has no areas", "nothing would move its spool", "");
         }

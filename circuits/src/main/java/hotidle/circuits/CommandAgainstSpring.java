@@ -1,0 +1,60 @@
+package hotidle.circuits;
+
+import hotidle.circuits.shape.Given;
+import hotidle.duty.Command;
+import hotidle.duty.Curve;
+import hotidle.duty.Range;
+import hotidle.duty.Unit;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Warns where the tables of a command and the spring of its regulator do not mean the same line pressure. */
+final class CommandAgainstSpring {
+
+    /** Actual and commanded line pressure should agree within this: 10 psi (common practice) [Pa]. */
+    private static final double AGREE = 10 * 6894.757293168361;
+
+    private CommandAgainstSpring() {}
+
+    /** Notes one warning at the command for all builds that disagree. */
+    static void check(Given command, Collection<Unit> units) {
+        Map<String, String> found = new LinkedHashMap<>();
+        units.forEach(unit -> disagreement(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
+        if (found.isEmpty()) {
+            return;
+        }
+        String builds = found.keySet().stream().limit(6).collect(Collectors.joining(", "));
+        command.warning(
+                "line-pressure",
+                found.values().iterator().next(),
+                "its preload, spring-rate, edge and areas balance there in build " + builds
+                        + "; within 10 psi is common practice",
+                "correct preload, areas or pilot-pressure; a build may give its set-pressure, which sets the spring");
+    }
+
+    private static Optional<String> disagreement(Unit unit) {
+        Command command = unit.command();
+        for (Range range : unit.ranges()) {
+            for (Curve.Point row : command.lineByTorque().points()) {
+                double pilot = command.pilotByLine().at(row.y());
+                double balance = command.setPressure(unit.network(), range.name(), pilot);
+                if (range.forward() && Math.abs(balance - row.y()) > AGREE) {
+                    return Optional.of(String.format(
+                            Locale.ROOT,
+                            "asks for %.0f psi (%.1f bar) at %.0f N.m, but its regulator balances at %.0f psi (%.1f bar) in %s",
+                            row.y() / 6894.757293168361,
+                            row.y() / 1e5,
+                            row.x(),
+                            balance / 6894.757293168361,
+                            balance / 1e5,
+                            range.name()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}
