@@ -18,9 +18,8 @@ public record MeasurementSheet(String fileName, String text) {
 
     /** A sheet from its bytes: UTF-8, UTF-16 with its mark, or what spreadsheets of western Europe and America save. */
     public static MeasurementSheet of(String fileName, byte[] bytes) {
-        if (bytes.length >= 2
-                && (bytes[0] == (byte) 0xff && bytes[1] == (byte) 0xfe
-                        || bytes[0] == (byte) 0xfe && bytes[1] == (byte) 0xff)) {
+        int mark = bytes.length < 2 ? 0 : ((bytes[0] & 0xff) << 8) | (bytes[1] & 0xff);
+        if (mark == 0xfffe || mark == 0xfeff) {
             return new MeasurementSheet(fileName, new String(bytes, StandardCharsets.UTF_16));
         }
         try {
