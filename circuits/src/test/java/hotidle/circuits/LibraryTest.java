@@ -3,7 +3,15 @@ package hotidle.circuits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.newton.SteadySolver;
+import hotidle.result.Outcome;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -19,6 +27,43 @@ class LibraryTest {
                     assertEquals(List.of(), read.problems());
                     assertEquals(name, read.circuit().orElseThrow().name());
                 }));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> every_ready_circuit_solves_at_all_its_duty_points_in_all_its_builds() {
+        return Library.names().stream()
+                .flatMap(name -> CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml")
+                        .circuit()
+                        .orElseThrow()
+                        .units()
+                        .values()
+                        .stream()
+                        .map(unit -> DynamicTest.dynamicTest(name + " " + unit.build(), () -> solves(unit))));
+    }
+
+    private static void solves(Unit unit) {
+        for (DutyPoint duty : unit.duties()) {
+            Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty), Optional.empty());
+            assertTrue(outcome.state().isPresent(), duty.name() + ": " + outcome.unsolved());
+        }
+    }
+
+    @Test
+    void every_ready_circuit_has_a_page_that_names_its_builds_and_duty_points() throws IOException {
+        for (String name : Library.names()) {
+            String page = Files.readString(Path.of("library", name + ".md"));
+            Unit unit = CircuitReader.read(Library.text(name).orElseThrow(), name)
+                    .circuit()
+                    .orElseThrow()
+                    .unit();
+            unit.duties().forEach(duty -> assertTrue(page.contains("`" + duty.name() + "`"), name + duty.name()));
+            CircuitReader.read(Library.text(name).orElseThrow(), name)
+                    .circuit()
+                    .orElseThrow()
+                    .builds()
+                    .forEach(build -> assertTrue(page.contains("`" + build.name() + "`"), name + build.name()));
+            assertTrue(page.contains("**invented**"), name);
+        }
     }
 
     @Test

@@ -183,7 +183,7 @@ final class CompareCommand implements Callable<Integer> {
                 .findFirst()
                 .ifPresent(any -> any.streams()
                         .forEach(stream -> rows.add(
-                                reading("flow " + stream.key(), Quantity.FLOW, state -> state.flow(stream.key())))));
+                                reading("flow " + stream.key(), Quantity.SEEPAGE, state -> state.flow(stream.key())))));
         return rows;
     }
 

@@ -49,6 +49,9 @@ final class MarginsCommand implements Callable<Integer> {
     String speed;
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -59,7 +62,8 @@ final class MarginsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         words = new MarginWords(shared.units);
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<Unit> units = Circuits.units(described, builds);
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
         List<Judgement> judged = judge(units, speeds);

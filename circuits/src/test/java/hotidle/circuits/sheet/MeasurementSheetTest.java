@@ -143,7 +143,7 @@ class MeasurementSheetTest {
                         .text());
         assertEquals(
                 "Stück",
-                MeasurementSheet.of("x", ("\uFEFFStück").getBytes(StandardCharsets.UTF_16LE))
+                MeasurementSheet.of("x", "\uFEFFStück".getBytes(StandardCharsets.UTF_16LE))
                         .text()
                         .replace("\uFEFF", ""));
         assertEquals(
