@@ -1,8 +1,5 @@
 package hotidle.circuits;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Limits;
 import hotidle.circuits.shape.Shape;
@@ -13,28 +10,16 @@ import hotidle.circuits.words.Kind;
 import hotidle.circuits.words.Kinds;
 import hotidle.circuits.words.SectionWords;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** REFERENCE.md is written from the declarations that files are checked against, and README.md shows a file that reads. */
+/** REFERENCE.md is written from the declarations that files are checked against. */
 class ReferenceTest {
 
     @Test
     void the_reference_is_what_the_declarations_say() throws IOException {
         Golden.check(Path.of("REFERENCE.md"), reference());
-    }
-
-    @Test
-    void the_file_of_the_walk_in_the_readme_reads_without_a_problem() throws IOException {
-        String readme = Files.readString(Path.of("README.md"));
-        String begin = "```yaml\ncircuit:";
-        int from = readme.indexOf(begin) + "```yaml\n".length();
-        assertTrue(from > begin.length(), "no circuit in the README");
-        ReadCircuit read = CircuitReader.read(readme.substring(from, readme.indexOf("```", from)), "first.yaml");
-        assertEquals(List.of(), read.problems());
-        assertEquals(2, read.circuit().orElseThrow().builds().size());
     }
 
     private static String reference() {

@@ -1,0 +1,98 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.text.Problem;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.newton.SteadySolver;
+import hotidle.result.State;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** The walk of README.md, taken as a reader takes it: piece after piece at the end of one file, checked after each. */
+class WalkTest {
+
+    private static final double PSI = 6894.757293168361;
+
+    private static List<String> pieces() throws IOException {
+        List<String> pieces = new ArrayList<>();
+        String[] parts = Files.readString(Path.of("README.md")).split("```yaml\n");
+        for (int i = 1; i < parts.length; i++) {
+            pieces.add(parts[i].substring(0, parts[i].indexOf("```")));
+        }
+        assertEquals(6, pieces.size(), "five pieces of the walk, and the file based on it");
+        return pieces;
+    }
+
+    private static String upTo(int piece) throws IOException {
+        return String.join("", pieces().subList(0, piece));
+    }
+
+    private static List<String> said(int piece) throws IOException {
+        return CircuitReader.read(upTo(piece), "first.yaml").problems().stream()
+                .map(Problem::message)
+                .toList();
+    }
+
+    private static State solved(Unit unit) {
+        DutyPoint idle = unit.duties().get(0);
+        return new SteadySolver(unit.network())
+                .solve(unit.conditions(idle), Optional.empty())
+                .state()
+                .orElseThrow();
+    }
+
+    @Test
+    void theFirstPiecesLackNothingButWhatComesAfterThem() throws IOException {
+        assertEquals(
+                List.of("the circuit has no parts", "the circuit has no ranges", "the circuit has no duty"), said(1));
+        assertEquals(List.of("the circuit has no ranges", "the circuit has no duty"), said(2));
+    }
+
+    @Test
+    void afterTheThirdPieceItIsSolvedAndTheSpringAloneRegulates() throws IOException {
+        assertEquals(List.of(), said(3));
+        Unit bench = CircuitReader.read(upTo(3), "first.yaml")
+                .circuit()
+                .orElseThrow()
+                .unit();
+        assertTrue(bench.commanded().isEmpty());
+        double line = solved(bench).pressure("line") / PSI;
+        assertTrue(line > 93 && line < 100, line + " psi");
+    }
+
+    @Test
+    void theWholeFileReadsWithoutAWarningAndAllItsBuildsAreSolved() throws IOException {
+        assertEquals(List.of(), said(4));
+        assertEquals(List.of(), said(5));
+        DescribedCircuit first =
+                CircuitReader.read(upTo(5), "first.yaml").circuit().orElseThrow();
+        assertEquals(3, first.units().size());
+        first.units().values().forEach(unit -> assertTrue(solved(unit).pressure("line") > 50 * PSI, unit.build()));
+    }
+
+    @Test
+    void theFileBasedOnItReadsAndIsSolved() throws IOException {
+        String base = upTo(5);
+        ReadCircuit second = CircuitReader.read(
+                pieces().get(5),
+                "second.yaml",
+                (name, from) ->
+                        name.equals("first.yaml") ? Optional.of(new BaseFiles.Found(name, base)) : Optional.empty(),
+                Optional.empty());
+        assertEquals(List.of(), second.problems());
+        DescribedCircuit circuit = second.circuit().orElseThrow();
+        assertEquals(
+                List.of("fresh", "worn", "bored-out"),
+                circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
+        assertTrue(solved(circuit.unit("bored-out")).flow("lube-front")
+                > solved(circuit.unit("worn")).flow("lube-front"));
+    }
+}
