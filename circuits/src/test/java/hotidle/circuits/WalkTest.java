@@ -23,7 +23,7 @@ class WalkTest {
 
     private static List<String> pieces() throws IOException {
         List<String> pieces = new ArrayList<>();
-        String[] parts = Files.readString(Path.of("README.md")).split("```yaml\n");
+        String[] parts = Files.readString(Path.of("README.md")).split("```yaml\n", -1);
         for (int i = 1; i < parts.length; i++) {
             pieces.add(parts[i].substring(0, parts[i].indexOf("```")));
         }
