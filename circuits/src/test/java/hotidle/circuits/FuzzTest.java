@@ -5,15 +5,21 @@ import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.circuits.sheet.MeasurementSheet;
+import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.api.Test;
 
-/** A good file with a few random slips: read never throws, and says something wherever it gives no circuit. */
+/** Files with a few random slips: read never throws, and says something wherever it gives no circuit. */
 class FuzzTest {
 
     private static final int TRIES = 800;
@@ -59,14 +65,66 @@ class FuzzTest {
         Random random = new Random(20_240_611);
         int faulty = 0;
         for (int i = 0; i < TRIES; i++) {
-            String text = slip(good, random, 1 + random.nextInt(4));
-            ReadCircuit read = assertDoesNotThrow(() -> CircuitReader.read(text, "x.yaml"), text);
-            boolean error = read.problems().stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
-            Assertions.assertEquals(error, read.circuit().isEmpty(), text);
-            read.problems().forEach(problem -> assertFalse(problem.text().isBlank()));
-            faulty += error ? 1 : 0;
+            faulty += read(slip(good, random, 1 + random.nextInt(4))) ? 0 : 1;
         }
         assertTrue(faulty > TRIES / 4, "the slips hardly ever hurt: " + faulty);
+    }
+
+    /** Whether a text gives a circuit; it gives one exactly where no error is told. */
+    private static boolean read(String text) {
+        ReadCircuit read = assertDoesNotThrow(() -> CircuitReader.read(text, "x.yaml"), text);
+        boolean error = read.problems().stream().anyMatch(p -> p.severity() == Problem.Severity.ERROR);
+        Assertions.assertEquals(error, read.circuit().isEmpty(), text);
+        read.problems().forEach(problem -> assertFalse(problem.text().isBlank()));
+        return !error;
+    }
+
+    /**
+     * Slips in every ready circuit, every bad file and filled sheets, for as long as asked: -Dhotidle.fuzz.minutes=10 with
+     * -Xmx512m. Only then is the time of each reading judged; the short run shows that it works.
+     */
+    @Test
+    void slips_in_ready_circuits_bad_files_and_sheets_neither_hang_nor_throw() throws IOException {
+        List<String> seeds = new ArrayList<>(List.of(resource("every-kind.yaml")));
+        Library.names().forEach(name -> seeds.add(Library.text(name).orElseThrow()));
+        for (BadFilesTest.Fault fault : BadFilesTest.faults()) {
+            seeds.add(BadFilesTest.with(fault, BadFilesTest.good()));
+        }
+        DescribedCircuit bench = CircuitReader.read(Library.text("training-rig").orElseThrow(), "rig.yaml")
+                .circuit()
+                .orElseThrow();
+        String sheet = bench.measurementSheet(SheetWriter.LengthUnit.MM).replace(",,,,,,,\r\n", ",,,0.06,mm,,,\r\n");
+        long minutes = Long.getLong("hotidle.fuzz.minutes", 0);
+        long end = System.nanoTime() + Duration.ofMinutes(minutes).toNanos();
+        Random random = new Random(minutes == 0 ? 7 : System.nanoTime());
+        long worst = 0;
+        String slowest = "";
+        long tries = 0;
+        while (tries < 60 || System.nanoTime() < end) {
+            String text = slip(seeds.get(random.nextInt(seeds.size())), random, 1 + random.nextInt(6));
+            long before = System.nanoTime();
+            read(text);
+            long taken = System.nanoTime() - before;
+            if (taken > worst) {
+                worst = taken;
+                slowest = text;
+            }
+            String slipped = slip(sheet, random, 1 + random.nextInt(6));
+            assertDoesNotThrow(
+                    () -> CircuitReader.read(
+                            Library.text("training-rig").orElseThrow(),
+                            "rig.yaml",
+                            BaseFiles.LIBRARY,
+                            Optional.of(new MeasurementSheet("s.csv", slipped))),
+                    slipped);
+            tries++;
+        }
+        if (minutes > 0) {
+            assertTrue(worst < 1_000_000_000L, worst / 1e9 + " s for\n" + slowest);
+            Files.writeString(
+                    Path.of("target", "fuzz.txt"),
+                    tries + " files and as many sheets, slowest " + worst / 1e9 + " s\n");
+        }
     }
 
     private static String slip(String good, Random random, int slips) {
