@@ -57,6 +57,54 @@ class OnePartTest {
         }
     }
 
+    /** Four square notches of 2 mm by 1 mm in a land of 20 mm: their share of the ring opens 1 mm before the rest of it. */
+    @Test
+    void a_notched_land_opens_in_two_steps() {
+        SpoolValve valve = (SpoolValve) good(
+                        "spool-valve",
+                        "bore=20mm",
+                        "valve=19.97mm",
+                        "openings.bypass={from: line, to: sump, edge: 1 mm, notches: 4, notch-width: 2 mm, notch-length: 1 mm}",
+                        "areas.line={node: line, area: 200 mm2, acts: open}",
+                        "spring-rate=8N/mm",
+                        "preload=120N",
+                        "stops=[0mm,4mm]")
+                .placed()
+                .part();
+        SpoolValve.Opening notches = valve.openings().get(0);
+        SpoolValve.Opening ring = valve.openings().get(1);
+        assertEquals("bypass", notches.name());
+        assertEquals(8e-3, notches.width(), 1e-15);
+        assertEquals(1e-3, notches.edge());
+        assertEquals("bypass-ring", ring.name());
+        assertEquals(Math.PI * 20e-3 - 8e-3, ring.width(), 1e-15);
+        assertEquals(2e-3, ring.edge());
+    }
+
+    @Test
+    void notches_need_their_size_and_leave_some_of_the_land() {
+        String rest = "areas.line={node: line, area: 200 mm2, acts: open}";
+        String[] notch = {
+            "notches: 4",
+            "notches: 12, notch-width: 6 mm, notch-length: 1 mm",
+            "notches: 2, holes: 2, hole-diameter: 3 mm, notch-width: 1 mm, notch-length: 1 mm"
+        };
+        String[] said = {"without a notch-width", "leave nothing of its land", "both notches and holes"};
+        for (int i = 0; i < notch.length; i++) {
+            String opening = "openings.bypass={from: line, to: sump, edge: 1 mm, " + notch[i] + "}";
+            Problem problem = only(
+                    "spool-valve",
+                    "bore=20mm",
+                    "valve=19.97mm",
+                    opening,
+                    rest,
+                    "spring-rate=8N/mm",
+                    "preload=120N",
+                    "stops=[0mm,4mm]");
+            assertTrue(problem.message().contains(said[i]), problem.message());
+        }
+    }
+
     @Test
     void ports_without_a_pressure_are_free() {
         OnePart part = good("orifice", "diameter=2mm");

@@ -187,7 +187,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                     new Measure("power_w", torque * 2 * Math.PI * speed),
                     new Measure("pressure_rise_pa", rise),
                     new Measure("displacement_m3", inUse(in))));
-            measures.addAll(slip.measures());
+            measures.addAll(slip.measures(speed));
             return measures;
         }
     }

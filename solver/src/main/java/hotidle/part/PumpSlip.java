@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import hotidle.law.Channel;
+import hotidle.law.Couette;
 import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
@@ -39,6 +40,9 @@ public record PumpSlip(
     private static final int INLET = 0;
     private static final int OUTLET = 1;
 
+    /** A clearance that closes when cold is left this [m]: the pump would seize before. */
+    private static final double TIGHTEST = 1e-6;
+
     /** Cd of the orifice-like slip: a sharp edge. */
     private static final double DISCHARGE = Hole.SHARP_EDGE;
 
@@ -60,13 +64,15 @@ public record PumpSlip(
      * @param outer  root radius of the teeth [m]
      * @param sector share of the circle under pressure [-]
      * @param count  number of faces
+     * @param turns  their speed over the engine's [-]
      */
-    public record Face(String name, Fit fit, double inner, double outer, double sector, int count) {
+    public record Face(String name, Fit fit, double inner, double outer, double sector, int count, double turns) {
         public Face {
             Check.positive("inner radius of the face", inner);
             Check.within("outer radius of the face", outer, inner * 1.0001, 1);
             Check.within("sector of the face", sector, 0, 1);
             Check.within("number of faces", count, 1, 8);
+            Check.notNegative("turns of the faces", turns);
         }
 
         /** The gears float in the middle of their pocket. */
@@ -237,8 +243,22 @@ public record PumpSlip(
             return Stream.through(name + "-slip", in, OUTLET, INLET, loss, oil);
         }
 
-        List<Measure> measures() {
+        /** Power that the faces' Couette flow takes at an engine speed [W]; reported only, the torque's Cv stands for all viscous drag. */
+        private double faceDrag(double speed) {
+            double sum = 0;
+            for (int i = 0; i < faceGap.length; i++) {
+                Face face = slip.faces.get(i);
+                double gap = Math.max(faceGap[i], TIGHTEST) / 2;
+                sum += face.count * Couette.disc(oil.viscosity(), face.turns * speed, face.inner, face.outer, gap);
+            }
+            return sum;
+        }
+
+        List<Measure> measures(double speed) {
             List<Measure> measures = new ArrayList<>();
+            if (faceGap.length > 0) {
+                measures.add(new Measure("face_drag_w", faceDrag(speed)));
+            }
             for (int i = 0; i < faceGap.length; i++) {
                 measures.add(new Measure(slip.faces.get(i).name.replace('-', '_') + "_gap_m", faceGap[i]));
             }

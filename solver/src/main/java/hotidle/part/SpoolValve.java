@@ -97,6 +97,11 @@ public record SpoolValve(
             }
         }
 
+        /** A part of this ring that opens at an edge of its own: what notches leave of it, or the notches themselves. */
+        public Opening part(String other, double shareOf, double opensAt) {
+            return new Opening(other, from, to, fit, shareOf, opensAt, opensUp, eccentricity, discharge);
+        }
+
         /** Length along which the land seals and first opens [m]. */
         public double width() {
             return holes > 0 ? holes * holeDiameter : Math.PI * fit.outer() * share;

@@ -277,7 +277,7 @@ class LawContinuityPropertyTest {
         PumpChamber pump = new PumpChamber(
                 20e-6,
                 new PumpSlip(
-                        List.of(new PumpSlip.Face("face", Fit.same(0.01305, 0.013), 0.007, 0.016, 0.5, 2)),
+                        List.of(new PumpSlip.Face("face", Fit.same(0.01305, 0.013), 0.007, 0.016, 0.5, 2, 1)),
                         List.of(new PumpSlip.Tip("tip", Fit.same(0.0842, 0.084), 1.5e-3, 4, 0.026, 0.084)),
                         1e-12,
                         0,

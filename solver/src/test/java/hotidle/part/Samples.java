@@ -119,7 +119,7 @@ public final class Samples {
 
     private PumpChamber pumpChamber() {
         PumpSlip.Face face = new PumpSlip.Face(
-                "face", fit(0.013, 20e-6, 150e-6), 0.007, 0.016, between(0.3, 1), random.nextInt(1, 5));
+                "face", fit(0.013, 20e-6, 150e-6), 0.007, 0.016, between(0.3, 1), random.nextInt(1, 5), 1);
         PumpSlip.Tip tip = new PumpSlip.Tip(
                 "tip", fit(0.084, 50e-6, 400e-6), between(1e-3, 3e-3), random.nextInt(2, 8), 0.026, 0.084);
         boolean measured = random.nextInt(4) > 0;

@@ -159,7 +159,8 @@ class OutsideSolverTest {
             return new PumpChamber(
                     displacement,
                     new PumpSlip(
-                            List.of(new PumpSlip.Face("face", Fit.same(0.013 + faceGap, 0.013), 0.020, 0.032, 0.5, 4)),
+                            List.of(new PumpSlip.Face(
+                                    "face", Fit.same(0.013 + faceGap, 0.013), 0.020, 0.032, 0.5, 4, 1)),
                             List.of(new PumpSlip.Tip(
                                     "tip", Fit.same(0.084 + 2 * tipGap, 0.084), 1.5e-3, 4, 0.026, 0.084)),
                             0,

@@ -29,6 +29,7 @@ class ValidationTest {
                     BushingRows.rows(),
                     PumpRows.rows(),
                     FittedPumpRows.rows(),
+                    DragRows.rows(),
                     ReliefRows.rows(),
                     SpoolRows.rows(),
                     ClutchRows.rows(),

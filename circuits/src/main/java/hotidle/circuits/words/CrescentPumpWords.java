@@ -133,7 +133,7 @@ final class CrescentPumpWords {
                         1,
                         2 * given.number("width"),
                         0));
-        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around)), tips);
+        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around, 1)), tips);
         return PumpWords.fixed(given, displacement(given), slip);
     }
 

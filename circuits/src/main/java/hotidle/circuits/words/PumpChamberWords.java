@@ -97,6 +97,9 @@ final class PumpChamberWords {
             return PumpWords.fixed(given, displacement(given), PumpWords.slip(given, List.of(), List.of()));
         }
         double diameter = given.number("tip-diameter");
+        double turns = given.has("drive-teeth") && given.has("driven-teeth")
+                ? (double) given.count("drive-teeth") / given.count("driven-teeth")
+                : 1;
         PumpSlip.Tip tip = new PumpSlip.Tip(
                 "tip",
                 FitWords.pocket(given, around, diameter, 2 * given.number("tip-clearance")),
@@ -104,7 +107,7 @@ final class PumpChamberWords {
                 given.count("sealing-teeth"),
                 given.number("width") * given.count("tip-gears"),
                 diameter);
-        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around)), List.of(tip));
+        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around, turns)), List.of(tip));
         return PumpWords.fixed(given, displacement(given), slip);
     }
 }

@@ -200,15 +200,16 @@ final class PumpWords {
         return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
-    /** The gap under the faces. */
-    static PumpSlip.Face face(Given given, Kind.Around around) {
+    /** The gap under the faces, which turn so many times as fast as the engine. */
+    static PumpSlip.Face face(Given given, Kind.Around around, double turns) {
         return new PumpSlip.Face(
                 "face",
                 FitWords.pocket(given, around, given.number("width"), given.number("face-clearance")),
                 given.number("face-inner-diameter") / 2,
                 given.number("face-outer-diameter") / 2,
                 given.number("face-sector"),
-                given.count("faces"));
+                given.count("faces"),
+                turns);
     }
 
     /** Slip through gaps, or that of a test. */

@@ -44,6 +44,17 @@ final class SpoolValveWords {
                             .optional()
                             .allowed("0.1 mm", "50 mm")
                             .usual("0.8 mm", "10 mm"),
+                    Key.count("notches", "square notches in the land that open before its ring")
+                            .byDefault("0", "a plain edge (assumed)")
+                            .allowed("0", "24"),
+                    Key.quantity("notch-width", Dimension.LENGTH, "width of each notch, round the land")
+                            .optional()
+                            .allowed("0.1 mm", "50 mm")
+                            .usual("0.5 mm", "6 mm"),
+                    Key.quantity("notch-length", Dimension.LENGTH, "how far beyond the notches the ring opens")
+                            .optional()
+                            .allowed("0.05 mm", "50 mm")
+                            .usual("0.2 mm", "4 mm"),
                     OrificeWords.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
                     FitWords.bore().optional(),
                     FitWords.valve().optional(),
@@ -155,6 +166,7 @@ final class SpoolValveWords {
                         "their area follows from it",
                         "write hole-diameter: 3 mm, for example");
             }
+            notches(opening, given);
         }
         OpeningRules.check(given);
         if (given.groups("areas").isEmpty()) {
@@ -176,7 +188,9 @@ final class SpoolValveWords {
         }
         List<String> ports = List.copyOf(touched);
         List<SpoolValve.Opening> openings = new ArrayList<>();
-        given.groups("openings").forEach((name, opening) -> openings.add(opening(name, opening, given, around, ports)));
+        given.groups("openings")
+                .forEach((name, opening) ->
+                        openings.addAll(openings(opening(name, opening, given, around, ports), opening)));
         List<SpoolValve.Area> areas = new ArrayList<>();
         given.groups("areas")
                 .values()
@@ -202,6 +216,45 @@ final class SpoolValveWords {
                 opening.number("cd"),
                 opening.count("holes"),
                 opening.numberIf("hole-diameter").orElse(0));
+    }
+
+    private static void notches(Given opening, Given valve) {
+        if (opening.count("notches") == 0) {
+            return;
+        }
+        if (!opening.has("notch-width") || !opening.has("notch-length")) {
+            opening.error(
+                    "notches",
+                    "has notches without a notch-width and a notch-length",
+                    "their area follows from them",
+                    "write notch-width: 2 mm, notch-length: 1 mm, for example");
+        } else if (opening.count("holes") > 0) {
+            opening.error("notches", "has both notches and holes", "a land meters by the one or the other", "");
+        } else {
+            Given holder = opening.has("bore") ? opening : valve;
+            double ring = Math.PI * holder.number("bore") * opening.number("share");
+            if (opening.count("notches") * opening.number("notch-width") >= ring) {
+                opening.error(
+                        "notch-width",
+                        "has notches that leave nothing of its land",
+                        String.format(java.util.Locale.ROOT, "the land is %.1f mm long round its bore", ring * 1000),
+                        "write fewer or narrower notches");
+            }
+        }
+    }
+
+    /** A notched land is two openings side by side: the notches' share of the ring opens first, the rest of it later. */
+    private static List<SpoolValve.Opening> openings(SpoolValve.Opening plain, Given opening) {
+        if (opening.count("notches") == 0) {
+            return List.of(plain);
+        }
+        double share = opening.count("notches")
+                * opening.number("notch-width")
+                / (Math.PI * plain.fit().outer());
+        double later = (plain.opensUp() ? 1 : -1) * opening.number("notch-length");
+        return List.of(
+                plain.part(plain.name(), share, plain.edge()),
+                plain.part(plain.name() + "-ring", plain.share() - share, plain.edge() + later));
     }
 
     private static SpoolValve.Spring spring(Given given) {

@@ -93,7 +93,7 @@ final class VanePumpWords {
         double displacement = given.numberIf("displacement")
                 .orElseGet(() -> GearDisplacement.vanes(
                         given.number("ring-diameter"), given.number("tip-diameter"), high, given.number("width")));
-        List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around));
+        List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around, 1));
         PumpChamber pump = new PumpChamber(
                 displacement,
                 PumpWords.slip(given, faces, List.of()),
