@@ -27,7 +27,7 @@ class WalkTest {
         for (int i = 1; i < parts.length; i++) {
             pieces.add(parts[i].substring(0, parts[i].indexOf("```")));
         }
-        assertEquals(6, pieces.size(), "five pieces of the walk, and the file based on it");
+        assertEquals(7, pieces.size(), "five pieces of the walk, and two files based on it");
         return pieces;
     }
 
@@ -78,17 +78,28 @@ class WalkTest {
         first.units().values().forEach(unit -> assertTrue(solved(unit).pressure("line") > 50 * PSI, unit.build()));
     }
 
-    @Test
-    void theFileBasedOnItReadsAndIsSolved() throws IOException {
+    private static DescribedCircuit based(int piece) throws IOException {
         String base = upTo(5);
-        ReadCircuit second = CircuitReader.read(
-                pieces().get(5),
-                "second.yaml",
+        ReadCircuit read = CircuitReader.read(
+                pieces().get(piece),
+                "mine.yaml",
                 (name, from) ->
                         name.equals("first.yaml") ? Optional.of(new BaseFiles.Found(name, base)) : Optional.empty(),
                 Optional.empty());
-        assertEquals(List.of(), second.problems());
-        DescribedCircuit circuit = second.circuit().orElseThrow();
+        assertEquals(List.of(), read.problems());
+        return read.circuit().orElseThrow();
+    }
+
+    @Test
+    void theClutchOfTheRangeEngagedStandsAtLinePressureAndTheOtherIsVented() throws IOException {
+        State state = solved(based(5).unit("worn"));
+        assertTrue(state.pressure("forward") > 0.99 * state.pressure("line"));
+        assertTrue(Math.abs(state.pressure("reverse")) < 100);
+    }
+
+    @Test
+    void theSecondUnitOfTheFamilyReadsAndIsSolved() throws IOException {
+        DescribedCircuit circuit = based(6);
         assertEquals(
                 List.of("fresh", "worn", "bored-out"),
                 circuit.builds().stream().map(DescribedCircuit.Build::name).toList());

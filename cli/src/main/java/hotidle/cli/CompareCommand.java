@@ -89,8 +89,11 @@ final class CompareCommand implements Callable<Integer> {
 
     private String tables(DescribedCircuit described, Comparison comparison) {
         StringBuilder text = new StringBuilder();
-        text.append(described.name()).append(": ").append(described.about()).append("\n");
+        text.append(described.name())
+                .append(described.about().isEmpty() ? "" : ": " + described.about())
+                .append("\n");
         described.builds().stream()
+                .filter(build -> !build.about().isEmpty())
                 .filter(build -> comparison.units().stream()
                         .anyMatch(unit -> unit.build().equals(build.name())))
                 .forEach(build -> text.append("  ")
