@@ -4,6 +4,7 @@ import hotidle.duty.Command;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
+import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.State;
@@ -183,8 +184,6 @@ public record Figures(
 
     /** Where the oil goes. */
     private static final class Budget {
-        private static final Set<String> SLIP = Set.of("face-slip", "tip-slip", "mesh-slip");
-
         final Map<Group, Double> leaks = new EnumMap<>(Group.class);
         final Map<Group, Double> used = new EnumMap<>(Group.class);
         double slip;
@@ -205,7 +204,7 @@ public record Figures(
         }
 
         private void book(Placed placed, State.PartStream stream, Set<String> sumps, List<String> inlets) {
-            if (SLIP.contains(stream.name())) {
+            if (placed.part() instanceof PumpChamber && stream.name().endsWith("-slip")) {
                 slip += stream.volume();
             } else if (stream.name().equals("tip-drag") && inlets.contains(stream.from())) {
                 slip -= stream.volume();
