@@ -80,7 +80,7 @@ class FuzzTest {
     }
 
     /**
-     * Slips in every ready circuit, every bad file and filled sheets, for as long as asked: -Dhotidle.fuzz.minutes=10 with
+     * Slips in every ready circuit, every bad file and filled sheets, for as long as asked: -Dhotidle.fuzz.minutes=10, once with
      * -Xmx512m. Only then is the time of each reading judged; the short run shows that it works.
      */
     @Test
