@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What a part on its own does.
@@ -104,7 +105,8 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
         measures.forEach((name, value) -> numbers.put(named(name), value));
         state.states()
                 .forEach((owner, own) -> own.forEach((name, value) -> {
-                    if (!numbers.containsKey(name) && !numbers.containsKey(name + "_m")) {
+                    String known = name.replace('-', '_');
+                    if (Stream.of("", "_m", "_k").noneMatch(unit -> numbers.containsKey(known + unit))) {
                         numbers.put(name, value);
                     }
                 }));

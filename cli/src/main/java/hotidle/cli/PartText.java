@@ -140,6 +140,7 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
     /** Ends of names and what they are shown as; the longer ones first. */
     private static final List<Map.Entry<String, Quantity>> ENDINGS = List.of(
             Map.entry("_m3_s", Quantity.FLOW),
+            Map.entry("_m3_rev", Quantity.DISPLACEMENT),
             Map.entry("_n_m", Quantity.TORQUE),
             Map.entry("_pa", Quantity.PRESSURE),
             Map.entry("_n", Quantity.FORCE),

@@ -14,6 +14,10 @@ enum Quantity {
     FORCE(new Shown("lbf", 1 / 4.4482216152605, 0, 0), new Shown("N", 1, 0, 0), new Shown("N", 1, 0, 0)),
     POWER(new Shown("hp", 1 / 745.69987158227, 0, 2), new Shown("kW", 1e-3, 0, 2), new Shown("W", 1, 0, 0)),
     TORQUE(new Shown("lbf.ft", 1 / 1.3558179483314, 0, 0), new Shown("N.m", 1, 0, 0), new Shown("N.m", 1, 0, 0)),
+    DISPLACEMENT(
+            new Shown("in3/rev", 1 / 16.387064e-6, 0, 3),
+            new Shown("cm3/rev", 1e6, 0, 2),
+            new Shown("m3/rev", 1, 0, 9)),
     SHARE(new Shown("%", 100, 0, 1), new Shown("%", 100, 0, 1), new Shown("1", 1, 0, 5)),
     SPEED(new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0)),
     TEMPERATURE(new Shown("degF", 1.8, -459.67, 0), new Shown("degC", 1, -273.15, 0), new Shown("degC", 1, -273.15, 0));

@@ -16,8 +16,8 @@ import java.util.Optional;
  * Slip       {@link PumpSlip}
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
  *            memory); V is the displacement in use, but in the viscous term the full one: the same faces turn
- * Slide      control pressure against a spring: F = A·p − preload − k·(high − e) rises with the eccentricity e, zero between its stops;
- *            the force of the pumping chambers on the slide is left out, as if its pivot balanced them
+ * Slide      control pressure against a spring: F = A·p − preload − k·(high − e) rises with its position, the eccentricity e, zero
+ *            between its stops; the force of the pumping chambers on it is left out, as if its pivot balanced them
  * </pre>
  *
  * @param displacement V [m³/rev], with a slide at its upper stop
@@ -68,7 +68,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             double scale = Math.max(preload, rate * high);
             return new Form(
                     List.of("inlet", "outlet", "control"),
-                    List.of(new Form.State("eccentricity", low, high, high, rate, scale)),
+                    List.of(new Form.State("position", low, high, high, rate, scale)),
                     SIGNALS);
         }
     }
@@ -186,7 +186,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                     new Measure("torque_n_m", torque),
                     new Measure("power_w", torque * 2 * Math.PI * speed),
                     new Measure("pressure_rise_pa", rise),
-                    new Measure("displacement_m3", inUse(in))));
+                    new Measure("displacement_m3_rev", inUse(in))));
             measures.addAll(slip.measures(speed));
             return measures;
         }
