@@ -1,0 +1,106 @@
+package hotidle.torture;
+
+import hotidle.network.Placed;
+import hotidle.newton.SteadySolver;
+import hotidle.part.Form;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What came of a case.
+ *
+ * @param method    what had the answer; empty where it is unsolved
+ * @param reason    why it is unsolved, without numbers; empty where it is solved
+ * @param outcome   the outcome
+ * @param imbalance largest imbalance of a node, recomputed from the streams, as a share of its scale [-]
+ * @param marks     how sick the state is
+ */
+public record Verdict(String method, String reason, Outcome outcome, double imbalance, Set<Mark> marks) {
+
+    /** What makes a state a hard one. */
+    public enum Mark {
+        /** The pump fills in part. */
+        STARVED,
+        /** A pressure at or below that at which air is released. */
+        CAVITATING,
+        /** A spool or another state on its stop, stuck ones apart. */
+        ON_A_STOP,
+        METAL_CONTACT,
+        STUCK
+    }
+
+    /** The balance is judged against 1 mL/s at least [m³/s]. */
+    private static final double LEAST = 1e-6;
+
+    private static final double AT_RELEASE = 1e-3;
+
+    /** Solves and judges. */
+    public static Verdict of(Case one) {
+        Outcome outcome = new SteadySolver(one.network()).solve(one.conditions());
+        if (outcome.state().isEmpty()) {
+            String culprit = outcome.unsolved().orElseThrow().culprit();
+            String kind = culprit.startsWith("node") ? "a node" : culprit.replaceAll(".*\\((.*)\\)", "a state ($1)");
+            return new Verdict("", kind + " does not settle", outcome, 0, Set.of());
+        }
+        State state = outcome.state().get();
+        return new Verdict(state.method(), "", outcome, imbalance(one, state), marks(one, state));
+    }
+
+    /** Sums up the streams of all parts at each node: the formulas that a reader sees, not those that were solved. */
+    private static double imbalance(Case one, State state) {
+        Map<String, Double> balance = new HashMap<>();
+        for (State.PartStream stream : state.streams()) {
+            balance.merge(stream.from(), -stream.mass(), Double::sum);
+            balance.merge(stream.to(), stream.mass(), Double::sum);
+        }
+        one.network().nodes().stream()
+                .filter(node -> node.held().isPresent())
+                .forEach(node -> balance.remove(node.name()));
+        double swept = 0;
+        double density = 0;
+        for (Placed placed : one.network().parts()) {
+            density = Math.max(density, one.conditions().oil(placed).liquidDensity());
+            if (placed.part() instanceof PumpChamber chamber) {
+                swept += chamber.displacement() * one.conditions().speed();
+            }
+        }
+        double worst = 0;
+        for (double sum : balance.values()) {
+            worst = Math.max(worst, Double.isNaN(sum) ? Double.POSITIVE_INFINITY : Math.abs(sum));
+        }
+        return worst / (density * Math.max(swept, LEAST));
+    }
+
+    private static Set<Mark> marks(Case one, State state) {
+        Set<Mark> marks = new HashSet<>();
+        double release =
+                one.conditions().oil().releasePressure() - one.conditions().ambient();
+        if (state.pressures().values().stream().anyMatch(p -> p <= release + AT_RELEASE)) {
+            marks.add(Mark.CAVITATING);
+        }
+        for (Placed placed : one.network().parts()) {
+            if (state.measure(placed.name(), "metal_contact") > 0) {
+                marks.add(Mark.METAL_CONTACT);
+            }
+            for (Form.State form : placed.part().form().states()) {
+                double at = state.own(placed.name(), form.name());
+                if (placed.part() instanceof PumpInlet) {
+                    if (at < 1) {
+                        marks.add(Mark.STARVED);
+                    }
+                } else if (form.low() == form.high()) {
+                    marks.add(Mark.STUCK);
+                } else if (at <= form.low() || at >= form.high()) {
+                    marks.add(Mark.ON_A_STOP);
+                }
+            }
+        }
+        return marks;
+    }
+}
