@@ -62,10 +62,21 @@ final class Ladder {
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */
     boolean climb(double[] unknowns, String from) {
         System.arraycopy(unknowns, 0, start, 0, start.length);
-        if (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
-                || ended("Newton by the natural level", from, newton.descend(unknowns))) {
-            return !newton.turned() || leave(unknowns);
+        if (newtons(unknowns, from)) {
+            return true;
         }
+        System.arraycopy(start, 0, unknowns, 0, start.length);
+        return timeSteps(unknowns, from);
+    }
+
+    private boolean newtons(double[] unknowns, String from) {
+        return (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
+                        || ended("Newton by the natural level", from, newton.descend(unknowns)))
+                && (!newton.turned() || leave(unknowns));
+    }
+
+    private boolean timeSteps(double[] unknowns, String from) {
+        System.arraycopy(unknowns, 0, start, 0, start.length);
         for (double damping : Settling.DAMPING_TIMES) {
             System.arraycopy(start, 0, unknowns, 0, start.length);
             boolean settled = settling.settle(unknowns, damping);
@@ -110,15 +121,25 @@ final class Ladder {
         return newton.solve(unknowns, Newton.POLISHED);
     }
 
-    /** All methods from cold. */
+    /** All methods from cold, the quick ones first. */
     boolean cold(double[] unknowns) {
         for (double pressure : COLD_STARTS) {
             chill(unknowns, pressure);
-            if (climb(unknowns, "a cold start at " + pressure / 1e5 + " bar")) {
+            if (newtons(unknowns, from(pressure))) {
+                return true;
+            }
+        }
+        for (double pressure : COLD_STARTS) {
+            chill(unknowns, pressure);
+            if (timeSteps(unknowns, from(pressure))) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static String from(double pressure) {
+        return "a cold start at " + pressure / 1e5 + " bar";
     }
 
     /** A cold start: one pressure everywhere [Pa], each state where it starts. */

@@ -106,6 +106,7 @@ public record Bushing(
     public Bushing {
         loads = List.copyOf(loads);
         Check.positive("bushing length", length);
+        Check.within("bushing length over hub diameter", length / fit.inner(), SHORTEST, LONGEST);
         Check.notNegative("weight", weight);
         Check.notNegative("permissible film", permissibleFilm);
         Check.positive("permissible load", permissibleLoad);

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.LockSupport;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.LongStream;
@@ -52,7 +53,7 @@ final class TortureRun {
             tally.add(fault);
             save(number, fault + "\n" + java.util.Arrays.toString(fault.getStackTrace()), drawn);
         }
-        bar(done.incrementAndGet());
+        done.incrementAndGet();
     }
 
     private void save(long number, String why, Case drawn) {
@@ -66,12 +67,11 @@ final class TortureRun {
         }
     }
 
-    private void bar(long now) {
-        if (now % Math.max(cases / 1000, 1) != 0 && now != cases) {
-            return;
-        }
-        int full = (int) (BAR * now / cases);
+    /** Draws the bar once a second. */
+    private void bar() {
         double seconds = (System.nanoTime() - begin) / 1e9;
+        long now = Math.max(done.get(), 1);
+        int full = (int) (BAR * now / cases);
         System.err.printf(
                 "\r[%s%s] %d of %d, %d unsolved, %.0f s to go ",
                 "#".repeat(full),
@@ -80,9 +80,23 @@ final class TortureRun {
                 cases,
                 tally.unsolved() + tally.thrown(),
                 seconds * (cases - now) / now);
-        if (now == cases) {
-            System.err.println();
-        }
+    }
+
+    /** Runs with a bar. */
+    private void watch() {
+        Thread bar = new Thread(
+                () -> {
+                    while (done.get() < cases) {
+                        bar();
+                        LockSupport.parkNanos(1_000_000_000L);
+                    }
+                },
+                "bar");
+        bar.setDaemon(true);
+        bar.start();
+        run();
+        bar();
+        System.err.println();
     }
 
     String json() {
@@ -118,7 +132,7 @@ final class TortureRun {
             }
         }
         TortureRun run = new TortureRun(cases, seed, folder);
-        run.run();
+        run.watch();
         System.out.println(run.json());
     }
 }
