@@ -111,6 +111,7 @@ final class Ladder {
             for (int i = equations.nodes(); i < unknowns.length; i++) {
                 unknowns[i] += beside * newton.balance().span(i);
             }
+            newton.balance().project(unknowns, Newton.LOWEST);
             method = "pseudo-transient continuation, away from an unstable state";
             if (settling.settle(unknowns, Settling.DAMPING_TIMES[0]) && !newton.turned()) {
                 return true;

@@ -31,7 +31,7 @@ final class Newton {
     private static final double LARGEST_STEP = 1e6;
 
     /** No gauge pressure goes below this in the search [Pa]: next to absolute vacuum. */
-    private static final double LOWEST = -1.0e5;
+    static final double LOWEST = -1.0e5;
 
     /** Weight of pressures against states in the natural level [Pa]. */
     private static final double PRESSURE = 1e5;

@@ -38,6 +38,7 @@ public final class Damage {
 
     private static final double BLOCKED = 0.995;
     private static final double HIGHEST_SPEED = 7000 / 60.0;
+    private static final double IDLE = 700 / 60.0;
     private static final double COLDEST = 273.15 - 40;
     private static final double HOTTEST = 273.15 + 160;
     private static final List<Setting.Lockup> LOCKUPS = List.of(Setting.Lockup.values());
@@ -77,13 +78,21 @@ public final class Damage {
                 .parts()
                 .forEach(placed -> commands.put(placed.name(), random.nextInt(4) == 0 ? 0 : between(0, 1e6)));
         return new Conditions(
-                random.nextInt(20) == 0 ? 0 : between(0, HIGHEST_SPEED),
+                speed(),
                 unit.ranges().get(random.nextInt(unit.ranges().size())).name(),
                 LOCKUPS.get(random.nextInt(LOCKUPS.size())),
                 unit.oil(),
                 unit.ambient(),
                 temperatures,
                 commands);
+    }
+
+    /** Up to the highest; a third of them cranking and idling, where oil is short and films are thin, some standing still. */
+    private double speed() {
+        if (random.nextInt(20) == 0) {
+            return 0;
+        }
+        return between(0, random.nextInt(3) == 0 ? IDLE : HIGHEST_SPEED);
     }
 
     private Part damaged(Part part) {
