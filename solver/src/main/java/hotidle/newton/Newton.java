@@ -10,14 +10,17 @@ package hotidle.newton;
  *           does: P. Deuflhard, Newton Methods for Nonlinear Problems, 2004, §3.1 and 3.3 (from memory)
  * Why both  The residual's level costs nothing but creeps where a node has next to no leak: such a node is bar away from its answer
  *           when its flow is 1e-6 of the pump's, and any state that reads it bends the valley. There the natural level steps freely.
- * Numerics  solved when every node's imbalance and every state's balance is below {@link #TOLERANCE} of its scale; the stops
- *           are exact
+ * Numerics  solved when every node's imbalance and every state's balance is below {@link #ACCEPTED} of its scale; the
+ *           stops are exact
  * </pre>
  */
 final class Newton {
 
     /** What a solve aims at: ten times tighter than the 1e-9 that it promises [-]. */
     static final double TOLERANCE = 1e-10;
+
+    /** What is good enough where rounding lets it go no further: half of what it promises [-]. */
+    private static final double ACCEPTED = 5e-10;
 
     /** Where it stops polishing [-]. */
     static final double POLISHED = 1e-13;
@@ -74,13 +77,13 @@ final class Newton {
     /** Newton from the unknowns, which are moved to the best state found. */
     boolean solve(double[] unknowns, double aim) {
         balance.still();
-        return iterate(unknowns, MOST_STEPS, aim, TOLERANCE, false);
+        return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
     }
 
     /** The same by the natural level. */
     boolean descend(double[] unknowns) {
         balance.still();
-        return iterate(unknowns, MOST_STEPS, POLISHED, TOLERANCE, true);
+        return iterate(unknowns, MOST_STEPS, POLISHED, ACCEPTED, true);
     }
 
     /**
