@@ -173,7 +173,7 @@ final class SchemaWriter {
         } else if (type instanceof Type.PerName per) {
             return named(ref(name(per.dimension())));
         } else if (type instanceof Type.Notes) {
-            return named(words());
+            return any(named(words()), list(type("string", "number")));
         } else if (type instanceof Type.Table table) {
             ObjectNode row = type("array").put("minItems", 2).put("maxItems", 2);
             row.putArray("items").add(ref(name(table.x()))).add(ref(name(table.y())));

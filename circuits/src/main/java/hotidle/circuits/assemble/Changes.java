@@ -227,6 +227,12 @@ public final class Changes {
             boolean picks = key.type() instanceof Type.Size
                     && change.value() instanceof Value.Text text
                     && SIZES.contains(text.text());
+            if (key.type() instanceof Type.Size && change.value() instanceof Value.Text text && isWord(text.text())) {
+                String message = "change '" + change.target() + "' has to '" + text.text() + "', which is no size";
+                String mend = Nearest.mend(text.text(), SIZES) + ", or a length with its unit";
+                problems.error(text.place(), message, "", mend);
+                return Optional.empty();
+            }
             return picks
                     ? pick(entry, ((Value.Text) change.value()).text(), change, where, many)
                     : Optional.of(change.value());
@@ -266,6 +272,10 @@ public final class Changes {
         double after = by ? before.si() + other.si() : before.si() * other.si();
         return Optional.of(new Value.Text(
                 Units.inSi(after, dimension.get()), change.value().place()));
+    }
+
+    private static boolean isWord(String text) {
+        return text.matches("[a-z-]+") && !SIZES.contains(text);
     }
 
     private static Optional<Dimension> dimension(Key key) {

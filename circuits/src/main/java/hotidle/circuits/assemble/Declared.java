@@ -62,22 +62,38 @@ public final class Declared {
     private static final String NAME = "[\\p{L}\\p{N}_-]+";
 
     private static List<String> keys(Value.Entries file, String section) {
-        return file.entry(section)
-                .map(Value.Entry::value)
-                .map(value -> value instanceof Value.Entries entries ? entries.keys() : List.<String>of())
-                .orElse(List.of());
+        return file.entry(section).map(Value.Entry::value).map(Declared::names).orElse(List.of());
+    }
+
+    private static List<String> names(Value section) {
+        if (section instanceof Value.Entries entries) {
+            return entries.keys();
+        }
+        return section instanceof Value.Items items
+                ? items.items().stream()
+                        .filter(item -> item instanceof Value.Text)
+                        .map(item -> ((Value.Text) item).text())
+                        .toList()
+                : List.of();
     }
 
     private static List<String> partsOf(Value.Entries file, List<String> kinds) {
         List<String> parts = new ArrayList<>();
         if (file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
             for (Value.Entry part : entries.entries()) {
-                if (kinds.contains(kindOf(part.value()))) {
+                if (kinds.contains(kindOf(part.value())) || unresolved(part.value())) {
                     parts.add(part.key());
                 }
             }
         }
         return parts;
+    }
+
+    /** Whether a part is like one that is not there, so that it may be of any kind. */
+    static boolean unresolved(Value part) {
+        return part instanceof Value.Entries keys
+                && keys.entry("like").isPresent()
+                && kindOf(part).isEmpty();
     }
 
     /** Whether a word can be a name. */

@@ -49,9 +49,7 @@ public final class Parts {
         Optional<Kind> kind = Kinds.of(Declared.kindOf(entry.value()));
         if (kind.isEmpty()) {
             kindsKnown = false;
-            boolean untold =
-                    isLike(entry.value()) && Declared.kindOf(entry.value()).isEmpty();
-            if (Declared.isName(entry.key()) && !untold) {
+            if (Declared.isName(entry.key()) && !Declared.unresolved(entry.value())) {
                 unknownKind(entry);
             }
             return;

@@ -174,6 +174,10 @@ public final class Structure {
         file.groups("ranges")
                 .values()
                 .forEach(range -> applied.addAll(range.groups("clutches").keySet()));
+        boolean faulty = file.groups("ranges").values().stream().anyMatch(Given::broken);
+        if (faulty || !parts.all().keySet().containsAll(applied)) {
+            return;
+        }
         for (Parts.One part : all()) {
             if (part.kind().word().equals("clutch")
                     && !applied.contains(part.given().name())) {

@@ -308,7 +308,9 @@ final class ItemReader {
                 value.place(),
                 given.label() + " needs names behind " + key.name(),
                 ShapeReader.why(key),
-                "write {name: value}");
+                "write {name: "
+                        + (key.type() instanceof Type.Groups groups ? ShapeReader.inBraces(groups.shape()) : "...")
+                        + "}");
         return false;
     }
 
@@ -352,6 +354,10 @@ final class ItemReader {
 
     private Optional<Item> notes(Key key, Given given, Value value) {
         List<String> names = new ArrayList<>();
+        if (value instanceof Value.Items items) {
+            items.items().forEach(item -> text(key, given, item).ifPresent(text -> names.add(text.text())));
+            return names.size() == items.items().size() ? Optional.of(new Item.Words(names)) : Optional.empty();
+        }
         boolean good = each(key, given, value, (name, entry) -> {
             if (text(key, given, entry.value()).isPresent()) {
                 names.add(name);

@@ -42,7 +42,7 @@ public final class ShapeReader {
                     entry.value().place(),
                     label + " needs keys of its own",
                     "its keys are " + String.join(", ", shape.names()),
-                    "");
+                    "write " + inBraces(shape));
             return given;
         }
         Value.Entries keys = mapping.get();
@@ -50,7 +50,7 @@ public final class ShapeReader {
         for (Value.Entry inner : mapping.get().entries()) {
             if (shape.key(inner.key()).isEmpty()) {
                 given.breakIt();
-                unknown(shape, label, inner);
+                unknown(shape, label, inner, mapping.get());
                 keys = Misspelt.asMeant(keys, inner, shape.names());
             }
         }
@@ -61,12 +61,27 @@ public final class ShapeReader {
         return given;
     }
 
-    private void unknown(Shape shape, String label, Value.Entry inner) {
+    private void unknown(Shape shape, String label, Value.Entry inner, Value.Entries all) {
         boolean comma = commaInText(inner, shape);
+        int before = all.keys().indexOf(inner.key()) - 1;
+        boolean list = comma
+                && before >= 0
+                && shape.key(all.keys().get(before))
+                        .filter(key -> key.type() instanceof Type.NameList)
+                        .isPresent();
         String mend = comma
-                ? "put text that holds a comma in quotes, inside { }"
+                ? list ? "put several names in [ ]" : "put text that holds a comma in quotes, inside { }"
                 : MissingColon.mend(inner.key()).orElseGet(() -> Nearest.mend(inner.key(), shape.names()));
         problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
+    }
+
+    /** The shortest good form of a mapping, values left open. */
+    static String inBraces(Shape shape) {
+        List<String> keys = shape.keys().stream()
+                .filter(key -> key.needed() || key == shape.keys().get(0))
+                .map(key -> key.name() + ": ...")
+                .toList();
+        return "{" + String.join(", ", keys) + "}";
     }
 
     /** Whether a key looks like the rest of a text that was cut at its comma. */
@@ -117,7 +132,12 @@ public final class ShapeReader {
 
     private static String example(Key key) {
         String value = key.usual().or(key::allowed).map(Limits::low).orElse("...");
-        return key.name() + ": "
-                + (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size ? value : "...");
+        if (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size) {
+            return key.name() + ": " + value;
+        }
+        if (key.type() instanceof Type.PerName per) {
+            return key.name() + ": {" + per.of().word() + ": ...}";
+        }
+        return key.name() + ": " + (key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...");
     }
 }

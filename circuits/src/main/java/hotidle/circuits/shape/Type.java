@@ -50,7 +50,7 @@ public sealed interface Type {
     /** Names that the file declares, each with a quantity. */
     record PerName(Names of, Dimension dimension) implements Type {}
 
-    /** Names of one's own, each with a text. */
+    /** Names of one's own, each with a text, or a list of them. */
     record Notes() implements Type {}
 
     /** A table of rows {@code [x, y]} with rising x. */
@@ -90,7 +90,7 @@ public sealed interface Type {
         } else if (this instanceof PerName per) {
             return per.of().word() + ": " + per.dimension().words() + ", for each";
         } else if (this instanceof Notes) {
-            return "name: text, for each";
+            return "name: text, for each, or [name, name]";
         } else if (this instanceof Table table) {
             return "rows [" + table.x().words() + ", " + table.y().words() + "]";
         } else if (this instanceof Parts) {
