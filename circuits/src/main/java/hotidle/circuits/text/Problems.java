@@ -57,7 +57,8 @@ public final class Problems {
     }
 
     /** Two problems that differ in the name of their part only come of one fault: a part and those that are like it. */
-    private void add(Place place, Problem.Severity severity, String message, String why, String mend) {
+    private void add(Place place, Problem.Severity severity, String whole, String why, String mend) {
+        String message = whole.length() > 2 * LONGEST ? whole.substring(0, 2 * LONGEST) : whole;
         String same = place + " " + severity + message.replaceFirst("'[^']*'", "") + "\n" + why;
         if (told.add(same)) {
             found.add(problem(place, severity, message, why, mend));
