@@ -78,7 +78,7 @@ public final class ShapeReader {
     /** The shortest good form of a mapping, values left open. */
     static String inBraces(Shape shape) {
         List<String> keys = shape.keys().stream()
-                .filter(key -> key.needed() || key == shape.keys().get(0))
+                .filter(key -> key.needed() || key.equals(shape.keys().get(0)))
                 .map(key -> key.name() + ": ...")
                 .toList();
         return "{" + String.join(", ", keys) + "}";

@@ -22,7 +22,7 @@ class VaneSixTest {
         for (String build : UNIT.circuit().units().keySet()) {
             for (DutyPoint duty : UNIT.circuit().unit().duties()) {
                 State state = UNIT.at(build, duty.name());
-                double e = state.own("pump", "eccentricity");
+                double e = state.own("pump", "position");
                 double moved = Math.PI / 2 * 0.124 * e * 0.028 * duty.speed();
                 assertEquals(moved, state.flow("pump.delivery"), 1e-9 * moved, build + " " + duty.name());
                 if (e > 0.00031 && e < 0.00379) {
