@@ -20,6 +20,7 @@ import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.words.SectionWords;
+import hotidle.duty.Adjustable;
 import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
@@ -34,6 +35,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. */
@@ -87,7 +89,7 @@ final class CircuitAssembly {
 
     /** The circuit; empty where there is an error. */
     Optional<DescribedCircuit> circuit() {
-        Map<String, Unit> units = new LinkedHashMap<>();
+        Map<String, Adjustable> units = new LinkedHashMap<>();
         int size = root.groups("builds").size() * written.entries().size();
         if (size > LARGEST) {
             String rule = "builds times parts are at most " + LARGEST;
@@ -102,12 +104,14 @@ final class CircuitAssembly {
             chain(build).flatMap(this::unit).ifPresent(unit -> units.put(build.name(), unit));
         }
         if (root.groups("builds").isEmpty()) {
-            unit(List.of()).ifPresent(unit -> units.put(unit.build(), unit));
+            unit(List.of()).ifPresent(only -> units.put(only.unit().build(), only));
         }
         if (problems.anyError()) {
             return Optional.empty();
         }
-        root.group("command").ifPresent(command -> CommandAgainstSpring.check(command, units.values()));
+        root.group("command")
+                .ifPresent(command -> CommandAgainstSpring.check(
+                        command, units.values().stream().map(Adjustable::unit).toList()));
         return Optional.of(described(units));
     }
 
@@ -156,14 +160,15 @@ final class CircuitAssembly {
         return Optional.of(chain);
     }
 
-    private Optional<Unit> unit(List<Given> chain) {
+    private Optional<Adjustable> unit(List<Given> chain) {
         Value.Entries changed = written;
         for (Given build : chain) {
             for (Changes.Change change : changesOf.get(build.name())) {
                 changed = changes.apply(changed, change);
             }
         }
-        Parts all = Parts.read(changed, new ShapeReader(scope, problems, new Used()), problems);
+        Used sizes = new Used();
+        Parts all = Parts.read(changed, new ShapeReader(scope, problems, sizes), problems);
         List<Placed> placed = all.place(materials);
         if (!written.entries().isEmpty()) {
             Structure.check(root, all);
@@ -195,7 +200,11 @@ final class CircuitAssembly {
                 tables,
                 duties,
                 Sections.taps(root));
-        return pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit);
+        OptionalDouble pressure =
+                pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
+        Remade remade = new Remade(unit, changed, scope, materials, pressure);
+        return (pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit))
+                .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }
 
     private static Optional<Unit> pressed(Unit unit, Given build) {
@@ -207,7 +216,7 @@ final class CircuitAssembly {
         }
     }
 
-    private DescribedCircuit described(Map<String, Unit> units) {
+    private DescribedCircuit described(Map<String, Adjustable> units) {
         List<DescribedCircuit.Build> builds = new ArrayList<>();
         root.groups("builds").values().forEach(build -> builds.add(build(build)));
         if (builds.isEmpty()) {

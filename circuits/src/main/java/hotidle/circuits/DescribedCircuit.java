@@ -2,6 +2,7 @@ package hotidle.circuits;
 
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
+import hotidle.duty.Adjustable;
 import hotidle.duty.Unit;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +21,7 @@ import java.util.OptionalDouble;
  * @param parts    in the order of the file
  * @param sizes    sizes that wear
  * @param defaults values that the file leaves to the program
- * @param units    the unit of each build
+ * @param adjustables the unit of each build, with the sizes of it that can be changed
  * @param sheet    name of the build that a measurement sheet has made, where one was given
  * @param noBuild  the problem of a build that is not there, whose name is put in for {@code %s}
  */
@@ -33,7 +34,7 @@ public record DescribedCircuit(
         List<PartLine> parts,
         List<SizeLine> sizes,
         List<DefaultLine> defaults,
-        Map<String, Unit> units,
+        Map<String, Adjustable> adjustables,
         Optional<String> sheet,
         NoBuild noBuild) {
 
@@ -95,7 +96,14 @@ public record DescribedCircuit(
         parts = List.copyOf(parts);
         sizes = List.copyOf(sizes);
         defaults = List.copyOf(defaults);
-        units = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(units));
+        adjustables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(adjustables));
+    }
+
+    /** The unit of each build, in the order of the file. */
+    public Map<String, Unit> units() {
+        Map<String, Unit> units = new LinkedHashMap<>();
+        adjustables.forEach((build, adjustable) -> units.put(build, adjustable.unit()));
+        return units;
     }
 
     /**
@@ -104,7 +112,16 @@ public record DescribedCircuit(
      * @throws UnknownBuildException where there is none of the name
      */
     public Unit unit(String build) {
-        Unit unit = units.get(build);
+        return adjustable(build).unit();
+    }
+
+    /**
+     * The unit of a build, with the sizes of it that can be changed.
+     *
+     * @throws UnknownBuildException where there is none of the name
+     */
+    public Adjustable adjustable(String build) {
+        Adjustable unit = adjustables.get(build);
         if (unit == null) {
             throw new UnknownBuildException(noBuild.named(build));
         }

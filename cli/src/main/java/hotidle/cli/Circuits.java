@@ -8,6 +8,7 @@ import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.UnknownBuildException;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.text.Problem;
+import hotidle.duty.Adjustable;
 import hotidle.duty.Unit;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -103,6 +104,15 @@ final class Circuits {
 
     static String text(List<Problem> problems) {
         return problems.stream().map(Problem::text).collect(Collectors.joining("\n"));
+    }
+
+    /** The build asked for, with the sizes of it that can be changed; the circuit's first build where none was. */
+    static Adjustable adjustable(DescribedCircuit circuit, String build) {
+        try {
+            return circuit.adjustable(build == null ? circuit.builds().get(0).name() : build);
+        } catch (UnknownBuildException e) {
+            throw new WrongInputException(e.problem().text());
+        }
     }
 
     /** The units of the builds asked for; the circuit's first build where none was. */

@@ -5,6 +5,7 @@ import hotidle.duty.Margin;
 import hotidle.duty.Range;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
+import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +20,12 @@ record MarginWords(Quantity.UnitSystem units) {
 
     /** What a margin is called. */
     static String label(Margin margin) {
-        return switch (margin.kind()) {
+        return label(margin.kind());
+    }
+
+    /** What a kind of margin is called. */
+    static String label(Margin.Kind kind) {
+        return switch (kind) {
             case REGULATION -> "regulation";
             case APPLY -> "apply, holding";
             case APPLY_SLIDING -> "apply, slipping";
@@ -81,7 +87,10 @@ record MarginWords(Quantity.UnitSystem units) {
         String open = unknown.map(judged -> " Not known at " + judged.duty().name() + ": no steady state was found.")
                 .orElse("");
         if (worst.isEmpty()) {
-            return build + ": NOT KNOWN." + open;
+            return build
+                    + (open.isEmpty()
+                            ? ": nothing to judge; the circuit has no pump, clutch, lubrication or hub."
+                            : ": NOT KNOWN." + open);
         }
         Margin first = worst.get().least().orElseThrow();
         String words =
@@ -91,7 +100,22 @@ record MarginWords(Quantity.UnitSystem units) {
                     case HOLDS -> "HOLDS. Least headroom: ";
                 };
         return build + ": " + words + brief(worst.get(), first) + " (" + headroom(first) + ")" + speed(first) + "."
-                + open;
+                + cause(worst.get(), first) + open;
+    }
+
+    /** What hangs on the regulator starves where the pump cannot hold the set pressure: then that is the cause. */
+    private static String cause(Judgement judged, Margin first) {
+        boolean fed =
+                switch (first.kind()) {
+                    case LUBRICATION, COOLER, CONVERTER_CHARGE -> first.verdict() == Margin.Verdict.FAILS;
+                    default -> false;
+                };
+        boolean starved = judged.margins().stream()
+                .anyMatch(
+                        margin -> margin.kind() == Margin.Kind.REGULATION && margin.verdict() == Margin.Verdict.FAILS);
+        return fed && starved
+                ? " The cause is the pump: it cannot hold the set pressure there, and the regulator starves what it feeds."
+                : "";
     }
 
     private String speed(Margin margin) {
@@ -122,20 +146,20 @@ record MarginWords(Quantity.UnitSystem units) {
     }
 
     private String regulation(Judgement judged, Margin margin) {
-        String set = judged.outcome()
-                .state()
-                .map(state -> Quantity.PRESSURE.with(
-                        units, hotidle.study.Figures.of(judged.unit(), state).set()))
-                .orElse("its set pressure");
-        String line = judged.outcome()
-                .state()
-                .map(state -> Quantity.PRESSURE.with(
-                        units, state.pressure(judged.unit().command().line())))
-                .orElse("-");
-        return "With the line at " + set + " the pump delivers " + value(margin)
+        Optional<Figures> figures = judged.outcome().state().map(state -> Figures.of(judged.unit(), state));
+        String set =
+                figures.map(known -> Quantity.PRESSURE.with(units, known.set())).orElse("its set pressure");
+        String said = "With the line at " + set + " the pump delivers " + value(margin)
                 + "; leaks, solenoids, clutches and the least that converter, cooler and lubrication need take "
-                + needed(margin)
-                + (margin.verdict() == Margin.Verdict.FAILS ? ". The line settles at " + line + "." : ".");
+                + needed(margin) + ".";
+        if (margin.verdict() != Margin.Verdict.FAILS || figures.isEmpty()) {
+            return said;
+        }
+        String line = Quantity.PRESSURE.with(units, figures.get().line());
+        return said
+                + (figures.get().regulated()
+                        ? " The regulator holds the line, at " + line + ", by keeping oil from them."
+                        : " The line settles at " + line + ".");
     }
 
     private String clutch(Judgement judged, Margin margin) {

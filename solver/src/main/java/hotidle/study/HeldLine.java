@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +32,7 @@ import java.util.stream.Stream;
  * @param supply   what pump and check valve deliver into the line [m³/s], counted at the pump's inlet
  * @param demand   what leaves the line [m³/s], counted so too
  * @param position at which the regulator is held [m]
- * @param hungry   what still gets too little there; empty where all is served
+ * @param hungry   what gets too little however far the feed opens, and so is not counted; empty where all can be served
  * @param unsolved why nothing is known, where nothing is
  */
 public record HeldLine(
@@ -58,6 +59,11 @@ public record HeldLine(
         private final double set;
         private Optional<State> last = Optional.empty();
 
+        /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
+        private Optional<Served> hungriest = Optional.empty();
+
+        private Set<String> hungry = Set.of();
+
         Search(Unit unit, DutyPoint duty) {
             this.unit = unit;
             this.duty = duty;
@@ -83,11 +89,15 @@ public record HeldLine(
             }
             State seated = shut.state().orElseThrow();
             State wide = open.state().orElseThrow();
+            hungriest = served(wide).stream()
+                    .filter(one -> one.headroom < 0)
+                    .min(Comparator.comparingDouble(Served::headroom));
+            hungry = served(wide).stream()
+                    .filter(one -> one.headroom < 0)
+                    .map(Served::part)
+                    .collect(Collectors.toSet());
             if (worst(seated).map(Served::headroom).orElse(0.0) >= 0) {
                 return balance(seated, low);
-            }
-            if (worst(wide).map(Served::headroom).orElse(0.0) < 0) {
-                return balance(wide, high);
             }
             return narrow(low, seated, high, wide);
         }
@@ -143,6 +153,12 @@ public record HeldLine(
         }
 
         private Optional<Served> worst(State state) {
+            return served(state).stream()
+                    .filter(one -> !hungry.contains(one.part))
+                    .min(Comparator.comparingDouble(Served::headroom));
+        }
+
+        private List<Served> served(State state) {
             List<Served> all = new ArrayList<>();
             roles.lube()
                     .forEach(placed -> served(
@@ -160,7 +176,7 @@ public record HeldLine(
                             state.measure(placed.name(), "charge_pa"),
                             ((Converter) placed.part()).neededCharge()))
                     .ifPresent(all::add);
-            return all.stream().min(Comparator.comparingDouble(Served::headroom));
+            return all;
         }
 
         private static Optional<Served> served(Placed placed, double got, double needed) {
@@ -185,11 +201,7 @@ public record HeldLine(
             }
             double density = OilBudget.inletDensity(unit, state);
             return new HeldLine(
-                    supply / density,
-                    demand / density,
-                    position,
-                    worst(state).filter(served -> served.headroom < -1e-9).map(Served::part),
-                    Optional.empty());
+                    supply / density, demand / density, position, hungriest.map(Served::part), Optional.empty());
         }
     }
 }

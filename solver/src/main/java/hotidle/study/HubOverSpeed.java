@@ -30,6 +30,9 @@ public record HubOverSpeed(
     /** Speeds are narrowed down to this [rev/s]: half a revolution a minute. */
     private static final double NARROW = 0.5 / 60;
 
+    /** A load that grows by this from one speed to the next rises steeply [-]. */
+    private static final double STEEP = 1.1;
+
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     public HubOverSpeed {
@@ -59,37 +62,63 @@ public record HubOverSpeed(
             }
             before = outcome.state();
             states.add(before.get());
-            if (before.get().measure(hub.name(), "metal_contact") > 0) {
+            if (touches(before.get(), hub)) {
                 contact.add(speed);
             }
         }
         ToDoubleFunction<State> film = state -> film(state, hub);
-        Optional<State> coarse = states.stream()
-                .filter(state -> !Double.isNaN(film.applyAsDouble(state)))
-                .min(Comparator.comparingDouble(film));
-        Optional<State> thinnest =
-                contact.isEmpty() && coarse.isPresent() ? narrowed(solver, states, coarse.get(), film) : coarse;
-        Optional<State> heaviest =
-                states.stream().max(Comparator.comparingDouble(state -> state.measure(hub.name(), "unit_load_pa")));
-        return new HubOverSpeed(states, thinnest, heaviest, contact, unsolved);
+        Optional<State> thinnest = states.stream().min(Comparator.comparingDouble(film));
+        if (thinnest.isPresent() && contact.isEmpty()) {
+            State best = thinnest.get();
+            for (int[] bracket : brackets(states, states.indexOf(best), hub)) {
+                State narrowed = narrowed(solver, states.get(bracket[0]), states.get(bracket[1]), film);
+                best = thinner(best, narrowed, film);
+            }
+            thinnest = Optional.of(best);
+            if (touches(best, hub)) {
+                contact.add(speed(best));
+            }
+        }
+        Optional<State> heaviest = java.util.stream.Stream.concat(states.stream(), thinnest.stream())
+                .max(Comparator.comparingDouble(state -> state.measure(hub.name(), "unit_load_pa")));
+        return new HubOverSpeed(states, thinnest.filter(state -> !touches(state, hub)), heaviest, contact, unsolved);
     }
 
+    private static boolean touches(State state, Placed hub) {
+        return state.measure(hub.name(), "metal_contact") > 0;
+    }
+
+    /** Thinner than any film where metal touches [m]. */
     private static double film(State state, Placed hub) {
-        return state.measure(hub.name(), "least_film_m");
+        return touches(state, hub) ? -1 : state.measure(hub.name(), "least_film_m");
     }
 
-    /** Golden section between the neighbours of the thinnest film; every state starts from the thinnest so far. */
-    private static Optional<State> narrowed(
-            SteadySolver solver, List<State> states, State coarse, ToDoubleFunction<State> film) {
-        int at = states.indexOf(coarse);
-        double low = speed(states.get(Math.max(at - 1, 0)));
-        double high = speed(states.get(Math.min(at + 1, states.size() - 1)));
-        State best = coarse;
+    /** Where to look closer: around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
+    private static List<int[]> brackets(List<State> states, int thinnest, Placed hub) {
+        int last = states.size() - 1;
+        List<int[]> brackets = new ArrayList<>();
+        brackets.add(new int[] {Math.max(thinnest - 1, 0), Math.min(thinnest + 1, last)});
+        for (int i = 0; i < last; i++) {
+            double before = states.get(i).measure(hub.name(), "load_n");
+            double after = states.get(i + 1).measure(hub.name(), "load_n");
+            if (after > STEEP * before) {
+                brackets.add(new int[] {i, Math.min(i + 2, last)});
+            }
+        }
+        return brackets;
+    }
+
+    /** Golden section; every state starts from its neighbour in speed. */
+    private static State narrowed(SteadySolver solver, State from, State to, ToDoubleFunction<State> film) {
+        double low = speed(from);
+        double high = speed(to);
+        State best = thinner(from, to, film);
         double left = high - GOLDEN * (high - low);
         double right = low + GOLDEN * (high - low);
-        State one = at(solver, coarse, left);
-        State other = at(solver, coarse, right);
+        State one = at(solver, from, left);
+        State other = at(solver, to, right);
         while (high - low > NARROW && one != null && other != null) {
+            best = thinner(thinner(best, one, film), other, film);
             if (film.applyAsDouble(one) <= film.applyAsDouble(other)) {
                 high = right;
                 right = left;
@@ -103,9 +132,8 @@ public record HubOverSpeed(
                 right = low + GOLDEN * (high - low);
                 other = at(solver, one, right);
             }
-            best = thinner(thinner(best, one, film), other, film);
         }
-        return Optional.of(best);
+        return best;
     }
 
     private static State thinner(State best, State other, ToDoubleFunction<State> film) {

@@ -72,6 +72,38 @@ public record Judgement(
         return new Judgement(unit, duty, outcome, hub, held, margins, leaky);
     }
 
+    /**
+     * One margin alone, solved without what others need.
+     *
+     * @param speeds as in {@link #of}
+     * @return empty where no state was found, or the margin is not judged at the duty
+     */
+    static Optional<Margin> one(Unit unit, DutyPoint duty, List<Double> speeds, Key key) {
+        SteadySolver solver = new SteadySolver(unit.network());
+        Roles roles = Roles.of(unit);
+        Conditions conditions = unit.conditions(duty);
+        boolean searched = key.kind() == Margin.Kind.FILM || key.kind() == Margin.Kind.UNIT_LOAD;
+        Optional<HubOverSpeed> hub = searched
+                ? roles.hub().map(placed -> HubOverSpeed.search(solver, conditions, placed, speeds))
+                : Optional.empty();
+        Optional<HeldLine> held = key.kind() == Margin.Kind.REGULATION
+                ? unit.commanded().map(command -> HeldLine.at(unit, duty))
+                : Optional.empty();
+        return solver.solve(conditions, hub.flatMap(over -> over.below(duty.speed())))
+                .state()
+                .flatMap(state -> new Limits(unit, duty, roles, state)
+                        .all(held, hub).stream()
+                                .filter(margin -> Key.of(duty, margin).equals(key))
+                                .findFirst());
+    }
+
+    /** Which limit at which duty. */
+    public record Key(String duty, Margin.Kind kind, String part) {
+        static Key of(DutyPoint duty, Margin margin) {
+            return new Key(duty.name(), margin.kind(), margin.part());
+        }
+    }
+
     /** Whether everything asked for is known. */
     public boolean known() {
         return outcome.state().isPresent()
@@ -108,8 +140,8 @@ public record Judgement(
 
         private Margin regulation(HeldLine held) {
             String note = held.hungry()
-                    .map(part ->
-                            "even with the line held there, " + part + " gets too little through the regulator's feed")
+                    .map(part -> part
+                            + " gets too little even with the regulator's feed wide open, so it is not counted here")
                     .orElse("");
             return Margin.of(
                             Margin.Kind.REGULATION,

@@ -76,6 +76,12 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
         return new SpeedSweep(unit, duty, rising, falling, shown);
     }
 
+    /** The rising sweep alone; the falling one stands in it as the same. */
+    static SpeedSweep rising(Unit unit, DutyPoint duty, List<Double> speeds) {
+        List<Outcome> rising = pass(new SteadySolver(unit.network()), unit.conditions(duty), speeds);
+        return new SpeedSweep(unit, duty, rising, rising, rising);
+    }
+
     private static List<Outcome> pass(SteadySolver solver, Conditions conditions, List<Double> speeds) {
         List<Outcome> outcomes = new ArrayList<>();
         Optional<State> before = Optional.empty();

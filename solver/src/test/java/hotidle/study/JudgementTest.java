@@ -107,6 +107,19 @@ class JudgementTest {
         assertEquals(load.needed() / load.value() - 1, load.headroom(), 1e-12);
     }
 
+    /** The film dips in a narrow range of speed where the secondary is unloaded; speeds far apart must not step over it. */
+    @Test
+    void speedsFarApartFindTheSameThinnestFilm() {
+        for (double wear : new double[] {1, 1.5, 2}) {
+            Unit unit = TenNodes.worn(wear);
+            List<Double> apart =
+                    IntStream.rangeClosed(1, 9).mapToObj(i -> 330.0 * i / 60).toList();
+            double close = margin(judged(unit), Margin.Kind.FILM).value();
+            Margin far = margin(Judgement.of(unit, unit.duties().get(0), apart), Margin.Kind.FILM);
+            assertEquals(close, far.value(), 0.005 * close, "wear " + wear);
+        }
+    }
+
     /** Side loads of two chambers opposite each other cancel but for what the check valve drops; alone, one follows its pressure. */
     @Test
     void theHubCarriesOnlyWeightUntilTheSecondaryIsUnloadedAndThenTheLineInProportion() {

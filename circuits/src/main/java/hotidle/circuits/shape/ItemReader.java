@@ -158,12 +158,12 @@ final class ItemReader {
                 ? sizes(key, given, entries)
                 : box(quantity(key, key.name(), given, written, Dimension.LENGTH))
                         .map(only -> new Given.Sizes(only, only, OptionalDouble.empty(), OptionalDouble.empty()));
-        sizes.ifPresent(size -> used.note(path, size));
         if (sizes.isPresent() && value instanceof Value.Chosen chosen) {
             Given.Sizes size = sizes.get();
-            return box(quantity(key, key.name(), given, chosen.inUse(), Dimension.LENGTH))
-                    .map(inUse -> new Item.Size(new Given.Sizes(inUse, size.fresh(), size.limit(), size.measured())));
+            sizes = box(quantity(key, key.name(), given, chosen.inUse(), Dimension.LENGTH))
+                    .map(inUse -> new Given.Sizes(inUse, size.fresh(), size.limit(), size.measured()));
         }
+        sizes.ifPresent(size -> used.note(path, size));
         return sizes.map(Item.Size::new);
     }
 

@@ -14,6 +14,7 @@ public final class Used {
         defaults.put(path, fallback);
     }
 
+    /** Notes a size as it is in use. */
     void note(String path, Given.Sizes size) {
         sizes.put(path, size);
     }

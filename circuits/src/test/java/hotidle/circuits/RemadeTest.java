@@ -1,0 +1,79 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.Unit;
+import hotidle.part.AnnularGap;
+import hotidle.part.PumpChamber;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Builds made anew with other sizes. */
+class RemadeTest {
+
+    private static final DescribedCircuit CIRCUIT = CircuitReader.read(
+                    Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+            .circuit()
+            .orElseThrow();
+
+    @Test
+    void everySizeOfEveryBuildMadeAnewAsItIsGivesTheSameUnit() {
+        for (DescribedCircuit.Build build : CIRCUIT.builds()) {
+            Adjustable unit = CIRCUIT.adjustable(build.name());
+            Map<String, Double> all = new HashMap<>();
+            unit.dimensions().forEach(dimension -> all.put(dimension.name(), dimension.value()));
+            assertTrue(all.size() > 80, all.size() + " sizes");
+            assertEquals(unit.unit(), unit.remake().with(all), build.name());
+        }
+    }
+
+    @Test
+    void aWornBuildRestoredByHandIsTheFreshOne() {
+        Adjustable worn = CIRCUIT.adjustable("worn");
+        Map<String, Double> fresh = new HashMap<>();
+        worn.dimensions().stream()
+                .filter(dimension -> !dimension.isNew())
+                .forEach(dimension -> fresh.put(dimension.name(), dimension.fresh()));
+        assertEquals(CIRCUIT.unit("fresh").network(), worn.remake().with(fresh).network());
+    }
+
+    @Test
+    void aChangedBoreChangesItsPartAloneAndTheSetPressureIsKept() {
+        Adjustable raised = CIRCUIT.adjustable("worn-raised");
+        Dimension bore = raised.dimension("bore-01.bore").orElseThrow();
+        Unit changed = raised.with(bore, bore.value() + 1e-5).orElseThrow();
+        AnnularGap gap =
+                (AnnularGap) changed.network().part("bore-01").orElseThrow().part();
+        assertEquals(bore.value() + 1e-5, gap.fit().outer());
+        List<String> different = changed.network().parts().stream()
+                .filter(placed -> !raised.unit().network().parts().contains(placed))
+                .map(placed -> placed.name())
+                .toList();
+        assertEquals(List.of("bore-01"), different);
+        Dimension area = raised.dimension("primary.orifice-slip-area").orElseThrow();
+        assertEquals(Dimension.Kind.AREA, area.kind());
+        assertEquals(0.5e-6, area.fresh());
+        assertEquals(1.0e-6, area.value());
+        PumpChamber primary = (PumpChamber) raised.with(area, 0.7e-6)
+                .orElseThrow()
+                .network()
+                .part("primary")
+                .orElseThrow()
+                .part();
+        assertEquals(0.7e-6, primary.slip().orificeArea());
+    }
+
+    @Test
+    void aBoreNarrowerThanItsValveIsRefusedWithTheReasonOfTheFile() {
+        Adjustable worn = CIRCUIT.adjustable("worn");
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> worn.remake().with(Map.of("bore-01.bore", 0.009)));
+        assertTrue(refused.getMessage().contains("bore-01"), refused.getMessage());
+    }
+}

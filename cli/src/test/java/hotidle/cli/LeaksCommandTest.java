@@ -1,0 +1,58 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import org.junit.jupiter.api.Test;
+
+class LeaksCommandTest {
+
+    private static final String[] WORN = {
+        "leaks", "shuttle-five", "--build", "worn", "--speed", "400..2400/400rpm", "--steps", "4"
+    };
+
+    @Test
+    void theWornUnitIsToldWhatToRepairFirstAndAfterHowManyItHolds() {
+        Run run = Run.of(WORN);
+        assertEquals(0, run.code(), run.err());
+        for (String words : java.util.List.of(
+                "The one repair that wins most: secondary.face-clearance",
+                "The set pressure is held here after 4 repairs",
+                "regulator.primary-bypass",
+                "bore-14: accumulator piston, low",
+                "<- holds the set pressure",
+                "wheels blocked")) {
+            assertTrue(run.out().contains(words), words + " is not in\n" + run.out());
+        }
+    }
+
+    @Test
+    void jsonHasEveryPathAndItsSumIsWhatThePumpDisplaces() throws Exception {
+        String[] json = java.util.Arrays.copyOf(WORN, WORN.length + 2);
+        json[WORN.length] = "--format";
+        json[WORN.length + 1] = "json";
+        JsonNode root = new ObjectMapper().readTree(Run.of(json).out());
+        double displaced = root.at("/oil_budget/displaced_m3_s").doubleValue();
+        double sum = 0;
+        for (JsonNode path : root.at("/oil_budget/paths")) {
+            sum += path.get("flow_m3_s").doubleValue();
+        }
+        assertEquals(displaced, sum, 1e-9 * displaced);
+        assertEquals(2 * 20.0e-6 * 650 / 60, displaced, 0.01 * displaced);
+        assertEquals(4, root.get("order").size());
+        assertTrue(root.get("repairs").size() > 30);
+        assertTrue(root.at("/builds/0/states/0/solved").booleanValue());
+    }
+
+    @Test
+    void aUnitWithNothingWornIsToldSo() {
+        Run run = Run.of("leaks", "shuttle-five", "--build", "fresh", "--format", "table", "--steps", "1");
+        assertTrue(run.out().contains("Nothing: no fit is worn beyond new."), run.out());
+        assertEquals(2, Run.of("leaks", "shuttle-five", "--build", "nowhere").code());
+        assertEquals(2, Run.of("leaks", "shuttle-five", "--steps", "-1").code());
+        Run csv = Run.of("leaks", "shuttle-five", "--duty", "road-cruise", "--format", "csv");
+        assertTrue(csv.out().startsWith("kind,name,group or sizes,fate,gpm,share,line psi,lube gpm,onset rpm\n"));
+    }
+}

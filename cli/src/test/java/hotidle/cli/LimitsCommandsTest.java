@@ -1,0 +1,80 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** window and wear as a user meets them. */
+class LimitsCommandsTest {
+
+    private static Run window(String... more) {
+        return run(List.of("window", "shuttle-five", "--set", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
+    }
+
+    private static Run wear(String... more) {
+        return run(List.of("wear", "shuttle-five", "--speed", "600..3600/600rpm", "--fit", "hub-bushing.bore"), more);
+    }
+
+    private static Run run(List<String> first, String... more) {
+        List<String> all = new java.util.ArrayList<>(first);
+        all.addAll(List.of(more));
+        return Run.of(all.toArray(new String[0]));
+    }
+
+    @Test
+    void theWornUnitHasNoWindowForAReasonAndTheRestoredOneHas() {
+        Run run = window("--build", "worn", "--build", "restored");
+        assertEquals(0, run.code(), run.err());
+        String words = run.out().replaceAll("\\s+", " ");
+        assertTrue(
+                words.contains(
+                        "worn: NO SET PRESSURE holds every limit, because apply, holding (low-clutch) at stall needs at"
+                                + " least 1"),
+                words);
+        assertTrue(words.contains("at hot-idle allows at most"), words);
+        assertTrue(words.contains("restored: every limit holds from 13"), words);
+        assertTrue(run.out().indexOf("wheels blocked") < run.out().indexOf("set pressure that each limit allows"));
+    }
+
+    @Test
+    void windowGivesEveryPointTriedInJsonAndARowALimitInCsv() throws Exception {
+        JsonNode build = new ObjectMapper()
+                .readTree(window("--build", "restored", "--format", "json").out())
+                .at("/builds/0");
+        assertEquals(3, build.get("points").size());
+        JsonNode all = build.at("/all_hold/0");
+        assertTrue(all.get("low_pa").doubleValue() < all.get("high_pa").doubleValue());
+        assertTrue(all.get("low_by").textValue().contains("low-clutch"));
+        String csv = window("--build", "restored", "--format", "csv").out();
+        assertTrue(csv.contains("restored,unit-load,hub-bushing,"), csv);
+        assertTrue(csv.lines().anyMatch(line -> line.startsWith("restored,all,")), csv);
+    }
+
+    @Test
+    void wearSaysAtWhichSizeWhichLimitIsGoneInMillimetresAndInches() throws Exception {
+        Run run = wear("--build", "restored-raised");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("hub film (hub-bushing), hot-idle"), run.out());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("all fits together may wear to"), run.out());
+        JsonNode fit = new ObjectMapper()
+                .readTree(wear("--build", "restored-raised", "--format", "json").out())
+                .at("/builds/0/fits/0");
+        assertEquals("hub-bushing.bore", fit.get("fit").textValue());
+        double gone = fit.get("gone_at").doubleValue();
+        assertTrue(gone > 0.050055 && gone < 0.0502, gone + " m");
+        assertTrue(run.out().contains(String.format(java.util.Locale.ROOT, " %.3f ", gone * 1e3)), run.out());
+        assertTrue(wear("--format", "csv", "--build", "restored-raised").out().contains("hub-bushing.bore,0.05007,"));
+    }
+
+    @Test
+    void wrongInputIsToldWithWhatIsRight() {
+        assertEquals(2, window("--set", "100psi").code());
+        Run run = Run.of("wear", "shuttle-five", "--fit", "hub-bushing.bor");
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("hub-bushing.bore"), run.err());
+    }
+}

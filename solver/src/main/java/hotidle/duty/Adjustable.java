@@ -1,0 +1,51 @@
+package hotidle.duty;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A unit whose sizes can be changed.
+ *
+ * @param unit       as its build has it
+ * @param dimensions what can be changed
+ * @param remake     makes the unit anew with other sizes
+ */
+public record Adjustable(Unit unit, List<Dimension> dimensions, Remake remake) {
+
+    /** Makes a unit anew. */
+    public interface Remake {
+        /**
+         * The unit with some of its sizes changed; its set pressure is kept by the spring, where the build sets one.
+         *
+         * @param sizes by part and key, [m] or [m²]
+         * @throws IllegalArgumentException where a size is impossible, with the reason
+         */
+        Unit with(Map<String, Double> sizes);
+    }
+
+    public Adjustable {
+        dimensions = List.copyOf(dimensions);
+    }
+
+    /** The unit with one size changed; empty where the size is impossible. */
+    public Optional<Unit> with(Dimension dimension, double value) {
+        return with(Map.of(dimension.name(), value));
+    }
+
+    /** The unit with sizes changed; empty where one is impossible. */
+    public Optional<Unit> with(Map<String, Double> sizes) {
+        try {
+            return Optional.of(remake.with(sizes));
+        } catch (IllegalArgumentException impossible) {
+            return Optional.empty();
+        }
+    }
+
+    /** The dimension of a name. */
+    public Optional<Dimension> dimension(String name) {
+        return dimensions.stream()
+                .filter(dimension -> dimension.name().equals(name))
+                .findFirst();
+    }
+}

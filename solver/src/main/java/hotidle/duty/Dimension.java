@@ -1,0 +1,48 @@
+package hotidle.duty;
+
+import java.util.OptionalDouble;
+
+/**
+ * A size of a unit that can be changed.
+ *
+ * @param part     the part
+ * @param key      its key, for example bore
+ * @param kind     what it is
+ * @param value    as the build has it [m] or [m²]
+ * @param fresh    as new
+ * @param limit    wear limit, where one is written
+ * @param measured as measured, where it was
+ */
+public record Dimension(
+        String part, String key, Kind kind, double value, double fresh, OptionalDouble limit, OptionalDouble measured) {
+
+    /** What a dimension is. */
+    public enum Kind {
+        LENGTH,
+        AREA
+    }
+
+    /** A size closer to another than this share of it is the same [-]. */
+    private static final double SAME = 1e-9;
+
+    /** Name of part and key. */
+    public String name() {
+        return part + "." + key;
+    }
+
+    /** Whether the build has it as new. */
+    public boolean isNew() {
+        return Math.abs(value - fresh) <= SAME * fresh;
+    }
+
+    /** Whether it is one of a fit that wears: another value than new is written for it or used by the build. */
+    public boolean wears() {
+        return limit.isPresent() || measured.isPresent() || !isNew();
+    }
+
+    /** What it may wear: from new to its limit, else to what was measured, else what it differs from new, upwards [m]; signed. */
+    public double allowance() {
+        double end = limit.orElse(measured.orElse(fresh));
+        return end == fresh ? Math.abs(value - fresh) : end - fresh;
+    }
+}

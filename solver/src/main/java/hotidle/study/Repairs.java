@@ -1,0 +1,185 @@
+package hotidle.study;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.newton.SteadySolver;
+import hotidle.part.SealingRing;
+import hotidle.result.State;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What each repair wins back at a duty point, and in which order repairs are best done.
+ *
+ * @param before as the build is
+ * @param alone  each repair on its own, the best first; those that win nothing are left out
+ * @param order  each next repair on top of those before it, the one that then wins most
+ */
+public record Repairs(Effect before, List<Step> alone, List<Step> order) {
+
+    /** A gain below this share is nothing [-]. */
+    private static final double NOTHING = 1e-6;
+
+    /**
+     * A repair: sizes of one part brought back to new.
+     *
+     * @param name       of the part and key, or of the part alone where several sizes are one job
+     * @param dimensions what is restored
+     */
+    public record Repair(String name, List<Dimension> dimensions) {
+        public Repair {
+            dimensions = List.copyOf(dimensions);
+        }
+
+        /** The sizes that it leaves behind. */
+        public Map<String, Double> sizes() {
+            Map<String, Double> sizes = new LinkedHashMap<>();
+            dimensions.forEach(dimension -> sizes.put(dimension.name(), dimension.fresh()));
+            return sizes;
+        }
+    }
+
+    /**
+     * What a unit does at the duty.
+     *
+     * @param line      line pressure [Pa]
+     * @param set       set pressure commanded [Pa]; NaN where nothing is commanded
+     * @param regulated whether the regulator holds it
+     * @param lube      flow of all lube branches [m³/s]
+     * @param lost      slip and leaks [m³/s]
+     * @param onset     onset of regulation [rev/s]; empty where there is none
+     */
+    public record Effect(double line, double set, boolean regulated, double lube, double lost, OptionalDouble onset) {
+
+        /** Line pressure up to the set pressure [Pa]: what is above it is no gain. */
+        public double held() {
+            return Double.isNaN(set) ? line : Math.min(line, set);
+        }
+    }
+
+    /** A repair and what the unit does after it. */
+    public record Step(Repair repair, Effect after) {}
+
+    /** More line pressure first, up to the set pressure; then more lubrication; then less oil lost. */
+    static final Comparator<Effect> BETTER = Comparator.comparingDouble(Effect::held)
+            .thenComparingDouble(Effect::lube)
+            .thenComparing(Comparator.comparingDouble(Effect::lost).reversed());
+
+    public Repairs {
+        alone = List.copyOf(alone);
+        order = List.copyOf(order);
+    }
+
+    /** All repairs that a build offers: fits that are not as new, the sizes of one set of rings together. */
+    public static List<Repair> of(Adjustable build) {
+        Map<String, List<Dimension>> jobs = new LinkedHashMap<>();
+        for (Dimension dimension : build.dimensions()) {
+            if (!dimension.isNew()) {
+                boolean rings = build.unit()
+                                .network()
+                                .part(dimension.part())
+                                .orElseThrow()
+                                .part()
+                        instanceof SealingRing;
+                jobs.computeIfAbsent(rings ? dimension.part() : dimension.name(), name -> new ArrayList<>())
+                        .add(dimension);
+            }
+        }
+        List<Repair> repairs = new ArrayList<>();
+        jobs.forEach((name, dimensions) -> repairs.add(new Repair(name, dimensions)));
+        return repairs;
+    }
+
+    /**
+     * Tries all repairs.
+     *
+     * @param speeds over which the onset of regulation is searched [rev/s], rising
+     * @param most   repairs that are put in order; the onset is searched for these
+     * @param step   called after each repair that was tried, from any thread
+     * @return empty where the build itself is not solved at the duty
+     */
+    public static Optional<Repairs> study(
+            Adjustable build, DutyPoint duty, List<Double> speeds, int most, Runnable step) {
+        Bay bay = new Bay(build, duty, speeds);
+        Optional<Effect> before = bay.effect(Map.of(), true);
+        if (before.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Step> useful = of(build).parallelStream()
+                .flatMap(repair -> {
+                    Optional<Effect> after = bay.effect(repair.sizes(), true);
+                    step.run();
+                    return after.stream().map(effect -> new Step(repair, effect));
+                })
+                .filter(one -> wins(before.get(), one.after()))
+                .sorted(Comparator.comparing(Step::after, BETTER).reversed())
+                .toList();
+        return Optional.of(new Repairs(before.get(), useful, order(bay, useful, most, step)));
+    }
+
+    private static boolean wins(Effect before, Effect after) {
+        return after.held() > before.held() * (1 + NOTHING)
+                || after.lube() > before.lube() * (1 + NOTHING)
+                || after.lost() < before.lost() * (1 - NOTHING);
+    }
+
+    private static List<Step> order(Bay bay, List<Step> useful, int most, Runnable step) {
+        List<Step> order = new ArrayList<>();
+        List<Repair> open = new ArrayList<>(useful.stream().map(Step::repair).toList());
+        Map<String, Double> done = new LinkedHashMap<>();
+        while (!open.isEmpty() && order.size() < most) {
+            Optional<Step> best = open.parallelStream()
+                    .flatMap(repair ->
+                            bay.effect(with(done, repair), false).stream().map(effect -> new Step(repair, effect)))
+                    .max(Comparator.comparing(Step::after, BETTER));
+            if (best.isEmpty()) {
+                break;
+            }
+            Repair chosen = best.get().repair();
+            done.putAll(chosen.sizes());
+            open.remove(chosen);
+            order.add(new Step(chosen, bay.effect(done, true).orElse(best.get().after())));
+            step.run();
+        }
+        return order;
+    }
+
+    private static Map<String, Double> with(Map<String, Double> done, Repair repair) {
+        Map<String, Double> sizes = new LinkedHashMap<>(done);
+        sizes.putAll(repair.sizes());
+        return sizes;
+    }
+
+    /** Solves the unit with sizes changed. */
+    record Bay(Adjustable build, DutyPoint duty, List<Double> speeds) {
+
+        /** What it does; empty where a size is impossible or the state is not found. */
+        Optional<Effect> effect(Map<String, Double> sizes, boolean onset) {
+            return build.with(sizes)
+                    .flatMap(unit -> new SteadySolver(unit.network())
+                            .solve(unit.conditions(duty))
+                            .state()
+                            .map(state -> effect(unit, state, onset)));
+        }
+
+        private Effect effect(Unit unit, State state, boolean onset) {
+            Figures figures = Figures.of(unit, state);
+            return new Effect(
+                    figures.line(),
+                    figures.set(),
+                    unit.commanded().isPresent() && figures.regulated(),
+                    figures.lube(),
+                    OilBudget.of(unit, state).lost(),
+                    onset && unit.commanded().isPresent()
+                            ? SpeedSweep.rising(unit, duty, speeds).onset()
+                            : OptionalDouble.empty());
+        }
+    }
+}

@@ -1,0 +1,146 @@
+package hotidle.study;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.Unit;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How far fits may wear before the first margin is gone: each alone, and all together in proportion to their wear limits.
+ *
+ * @param held    number of margins that hold in the build as it is
+ * @param already margins that fail in the build as it is; they are left out of what follows
+ * @param fits    each fit alone, in the order of the build
+ * @param together all fits that have a limit, wearing from new in proportion; empty where none has one
+ */
+public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Optional<Together> together) {
+
+    /** A fit is worn up to this many times its allowance beyond what the build has, no further. */
+    private static final double FAR = 8;
+
+    /** Sizes are narrowed down to this share of the wear [-]. */
+    private static final double NARROW = 1e-3;
+
+    /**
+     * A fit alone.
+     *
+     * @param dimension the size that wears
+     * @param size      at which all margins that hold in the build still hold [m]; empty where none is gone up to {@code searched}
+     * @param gone      margins that go first, at that size
+     * @param searched  size up to which was searched [m]
+     */
+    public record Fit(Dimension dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
+        public Fit {
+            gone = List.copyOf(gone);
+        }
+    }
+
+    /**
+     * All together: every size at new plus a share of its way to its limit.
+     *
+     * @param share   at which all margins that hold in the new unit still hold; empty where none is gone up to {@code searched}
+     * @param gone    margins that go first
+     * @param already margins that fail with all fits new
+     * @param searched share up to which was searched
+     */
+    public record Together(
+            Optional<Double> share, List<Judgement.Key> gone, List<Judgement.Key> already, double searched) {
+        public Together {
+            gone = List.copyOf(gone);
+            already = List.copyOf(already);
+        }
+    }
+
+    public Wear {
+        already = List.copyOf(already);
+        fits = List.copyOf(fits);
+    }
+
+    /** The sizes that are looked at: those for which a limit or a measured value is written, or that are not as new. */
+    public static List<Dimension> fits(Adjustable build) {
+        return build.dimensions().stream().filter(Dimension::wears).toList();
+    }
+
+    /**
+     * Searches.
+     *
+     * @param looked fits that are looked at alone
+     * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
+     * @param step   called after each fit and after all together, from any thread
+     */
+    public static Wear study(Adjustable build, List<Dimension> looked, List<Double> speeds, Runnable step) {
+        Limiting limiting = new Limiting(speeds);
+        Set<Judgement.Key> all = limiting.all(build.unit()).keySet();
+        Set<Judgement.Key> already = limiting.goneOfAll(build.unit(), all);
+        Set<Judgement.Key> holding = new LinkedHashSet<>(all);
+        holding.removeAll(already);
+        List<Fit> fits = looked.parallelStream()
+                .map(dimension -> {
+                    Fit fit = fit(limiting, build, dimension, holding);
+                    step.run();
+                    return fit;
+                })
+                .toList();
+        Optional<Together> together = together(limiting, build);
+        step.run();
+        return new Wear(holding.size(), List.copyOf(already), fits, together);
+    }
+
+    private static Fit fit(Limiting limiting, Adjustable build, Dimension dimension, Set<Judgement.Key> holding) {
+        double allowance = dimension.allowance();
+        double far = dimension.value() + FAR * allowance;
+        while (build.with(dimension, far).isEmpty()
+                && Math.abs(far - dimension.value()) > NARROW * Math.abs(allowance)) {
+            far = (dimension.value() + far) / 2;
+        }
+        Set<Judgement.Key> gone = build.with(dimension, far)
+                .map(unit -> limiting.goneOfAll(unit, holding))
+                .orElse(Set.of());
+        if (gone.isEmpty()) {
+            return new Fit(dimension, Optional.empty(), List.of(), far);
+        }
+        double tolerance = NARROW * Math.abs(allowance);
+        Limiting.Boundary boundary =
+                limiting.narrow(size -> build.with(dimension, size), dimension.value(), far, gone, tolerance);
+        return new Fit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
+    }
+
+    private static Optional<Together> together(Limiting limiting, Adjustable build) {
+        List<Dimension> limited = build.dimensions().stream()
+                .filter(dimension -> dimension.limit().isPresent())
+                .toList();
+        Optional<Unit> fresh = build.with(worn(build, limited, 0));
+        Optional<Unit> worst = build.with(worn(build, limited, FAR));
+        if (limited.isEmpty() || fresh.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<Judgement.Key> all = limiting.all(fresh.get()).keySet();
+        Set<Judgement.Key> already = limiting.goneOfAll(fresh.get(), all);
+        Set<Judgement.Key> holding = new LinkedHashSet<>(all);
+        holding.removeAll(already);
+        Set<Judgement.Key> gone =
+                worst.map(unit -> limiting.goneOfAll(unit, holding)).orElse(holding);
+        if (gone.isEmpty()) {
+            return Optional.of(new Together(Optional.empty(), List.of(), List.copyOf(already), FAR));
+        }
+        Limiting.Boundary boundary =
+                limiting.narrow(share -> build.with(worn(build, limited, share)), 0, FAR, gone, NARROW);
+        return Optional.of(new Together(Optional.of(boundary.holds()), boundary.gone(), List.copyOf(already), FAR));
+    }
+
+    /** Fits with a limit at a share of their way from new to it, all others as new. */
+    private static Map<String, Double> worn(Adjustable build, List<Dimension> limited, double share) {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        build.dimensions().stream()
+                .filter(dimension -> !dimension.isNew())
+                .forEach(dimension -> sizes.put(dimension.name(), dimension.fresh()));
+        limited.forEach(dimension -> sizes.put(
+                dimension.name(), dimension.fresh() + share * (dimension.limit().orElseThrow() - dimension.fresh())));
+        return sizes;
+    }
+}

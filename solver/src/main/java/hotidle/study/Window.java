@@ -1,0 +1,207 @@
+package hotidle.study;
+
+import hotidle.duty.Margin;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which set pressures each margin allows, and which all of them do.
+ *
+ * @param points margins at each set pressure tried, in rising pressure
+ * @param spans  of each margin of each part over all duties
+ * @param all    spans of set pressure at which every margin holds at every duty
+ */
+public record Window(List<Point> points, List<Span> spans, List<Range> all) {
+
+    /** Boundaries are narrowed down to this share of the pressure [-]. */
+    private static final double NARROW = 2e-4;
+
+    /**
+     * Margins at one set pressure [Pa].
+     *
+     * @param margins at all duties
+     */
+    public record Point(double pressure, Map<Judgement.Key, Margin> margins) {
+        public Point {
+            margins = java.util.Collections.unmodifiableMap(margins);
+        }
+
+        private Set<Judgement.Key> gone(Set<Judgement.Key> asked) {
+            Set<Judgement.Key> gone = new LinkedHashSet<>(asked);
+            gone.removeIf(key -> !Limiting.gone(Optional.ofNullable(margins.get(key))));
+            return gone;
+        }
+    }
+
+    /**
+     * Set pressures between which something holds [Pa].
+     *
+     * @param low     lowest
+     * @param lowBy   duty that would fail below; empty where it holds down to the lowest pressure tried
+     * @param high    highest
+     * @param highBy  duty that would fail above; empty where it holds up to the highest tried
+     */
+    public record Range(double low, Optional<Judgement.Key> lowBy, double high, Optional<Judgement.Key> highBy) {}
+
+    /**
+     * What one margin of one part allows.
+     *
+     * @param kind   which
+     * @param part   of which part
+     * @param ranges in which it holds at every duty; none where it fails at every pressure tried
+     * @param worst  duty at which it has least headroom at the pressure where that is greatest, for one that never holds
+     */
+    public record Span(Margin.Kind kind, String part, List<Range> ranges, Optional<Judgement.Key> worst) {
+        public Span {
+            ranges = List.copyOf(ranges);
+        }
+    }
+
+    public Window {
+        points = List.copyOf(points);
+        spans = List.copyOf(spans);
+        all = List.copyOf(all);
+    }
+
+    /**
+     * Tries set pressures.
+     *
+     * @param unit      commanded
+     * @param pressures [Pa], rising, two or more
+     * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
+     * @param step      called after each pressure and each margin, from any thread
+     */
+    public static Window study(Unit unit, List<Double> pressures, List<Double> speeds, Runnable step) {
+        Limiting limiting = new Limiting(speeds);
+        List<Point> points = pressures.parallelStream()
+                .map(pressure -> {
+                    Point point = new Point(pressure, limiting.all(SetPressure.of(unit, pressure)));
+                    step.run();
+                    return point;
+                })
+                .toList();
+        Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
+        Set<Judgement.Key> everything = new LinkedHashSet<>();
+        for (Point point : points) {
+            for (Judgement.Key key : point.margins().keySet()) {
+                everything.add(key);
+                kinds.computeIfAbsent(List.of(key.kind(), key.part()), name -> new LinkedHashSet<>())
+                        .add(key);
+            }
+        }
+        Search search = new Search(unit, limiting, points);
+        List<Span> spans = kinds.values().parallelStream()
+                .map(keys -> {
+                    Span span = search.span(keys);
+                    step.run();
+                    return span;
+                })
+                .toList();
+        return new Window(points, spans, search.ranges(everything));
+    }
+
+    /** Between the pressures tried, boundaries are narrowed down. */
+    private record Search(Unit unit, Limiting limiting, List<Point> points) {
+
+        Span span(Set<Judgement.Key> keys) {
+            List<Range> ranges = ranges(keys);
+            Judgement.Key first = keys.iterator().next();
+            return new Span(first.kind(), first.part(), ranges, ranges.isEmpty() ? best(keys) : Optional.empty());
+        }
+
+        /** The duty that keeps a margin from ever holding: the worst one at the pressure that is best for it. */
+        private Optional<Judgement.Key> best(Set<Judgement.Key> keys) {
+            double most = Double.NEGATIVE_INFINITY;
+            Optional<Judgement.Key> found = keys.stream().findFirst();
+            for (Point point : points) {
+                double least = Double.POSITIVE_INFINITY;
+                Optional<Judgement.Key> worst = found;
+                for (Judgement.Key key : keys) {
+                    double rank = Optional.ofNullable(point.margins().get(key))
+                            .map(Margin::rank)
+                            .orElse(Double.NEGATIVE_INFINITY);
+                    if (rank < least) {
+                        least = rank;
+                        worst = Optional.of(key);
+                    }
+                }
+                if (least > most) {
+                    most = least;
+                    found = worst;
+                }
+            }
+            return found;
+        }
+
+        List<Range> ranges(Set<Judgement.Key> keys) {
+            List<Range> ranges = new ArrayList<>();
+            double low = 0;
+            Optional<Judgement.Key> lowBy = Optional.empty();
+            boolean inside = false;
+            for (int i = 0; i < points.size(); i++) {
+                Set<Judgement.Key> gone = points.get(i).gone(keys);
+                double here = points.get(i).pressure();
+                if (gone.isEmpty() && !inside) {
+                    inside = true;
+                    Optional<Limiting.Boundary> boundary = i == 0 ? Optional.empty() : boundary(i, i - 1, keys);
+                    low = boundary.map(Limiting.Boundary::holds).orElse(here);
+                    lowBy = boundary.map(found -> found.gone().get(0));
+                } else if (!gone.isEmpty() && inside) {
+                    inside = false;
+                    Limiting.Boundary boundary = boundary(i - 1, i, keys).orElseThrow();
+                    ranges.add(new Range(
+                            low,
+                            lowBy,
+                            boundary.holds(),
+                            Optional.of(boundary.gone().get(0))));
+                } else if (!gone.isEmpty() && i > 0) {
+                    hidden(i, keys).ifPresent(ranges::add);
+                }
+            }
+            if (inside) {
+                ranges.add(new Range(low, lowBy, points.get(points.size() - 1).pressure(), Optional.empty()));
+            }
+            return ranges;
+        }
+
+        /** A range that lies between two pressures tried: what fails below and what fails above are not the same there. */
+        private Optional<Range> hidden(int i, Set<Judgement.Key> keys) {
+            Set<Judgement.Key> below = points.get(i - 1).gone(keys);
+            Set<Judgement.Key> above = points.get(i).gone(keys);
+            Set<Judgement.Key> both = new LinkedHashSet<>(below);
+            both.retainAll(above);
+            if (!both.isEmpty()) {
+                return Optional.empty();
+            }
+            double from = points.get(i - 1).pressure();
+            double to = points.get(i).pressure();
+            Limiting.Boundary low = limiting.narrow(this::at, to, from, below, NARROW * to);
+            Limiting.Boundary high = limiting.narrow(this::at, from, to, above, NARROW * to);
+            return low.holds() <= high.holds()
+                    ? Optional.of(new Range(
+                            low.holds(),
+                            Optional.of(low.gone().get(0)),
+                            high.holds(),
+                            Optional.of(high.gone().get(0))))
+                    : Optional.empty();
+        }
+
+        private Optional<Limiting.Boundary> boundary(int holds, int fails, Set<Judgement.Key> keys) {
+            double good = points.get(holds).pressure();
+            double bad = points.get(fails).pressure();
+            return Optional.of(
+                    limiting.narrow(this::at, good, bad, points.get(fails).gone(keys), NARROW * Math.max(good, bad)));
+        }
+
+        private Optional<Unit> at(double pressure) {
+            return Optional.of(SetPressure.of(unit, pressure));
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.Unit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class WearTest {
+
+    private static final List<Double> SPEEDS =
+            IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
+
+    private static boolean fails(Unit unit, Judgement.Key key) {
+        return Limiting.gone(Judgement.one(unit, unit.duties().get(0), SPEEDS, key));
+    }
+
+    /** One per cent of the wear more than the limit found, and the first margin named is gone; one per cent less, and it is not. */
+    @Test
+    void aWearLimitTurnsWithinOnePerCent() {
+        Adjustable build = Fits.worn(1);
+        Wear wear = Wear.study(build, Wear.fits(build), SPEEDS, () -> {});
+        Limiting limiting = new Limiting(SPEEDS);
+        Set<Judgement.Key> holding = new HashSet<>(limiting.all(build.unit()).keySet());
+        holding.removeAll(wear.already());
+        int turned = 0;
+        for (Wear.Fit fit : wear.fits()) {
+            if (fit.size().isPresent()) {
+                turned++;
+                double size = fit.size().get();
+                double worn = size - fit.dimension().fresh();
+                Judgement.Key first = fit.gone().get(0);
+                assertTrue(fails(build.with(fit.dimension(), size + 0.01 * worn).orElseThrow(), first));
+                Unit within = build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
+                assertEquals(
+                        Set.of(),
+                        limiting.goneOfAll(within, holding),
+                        fit.dimension().name());
+            } else {
+                assertTrue(fit.searched() > fit.dimension().value());
+            }
+        }
+        assertTrue(turned >= 3, turned + " limits");
+        double share = wear.together().orElseThrow().share().orElseThrow();
+        double least = wear.fits().stream()
+                .filter(fit -> fit.size().isPresent() && fit.dimension().limit().isPresent())
+                .mapToDouble(fit -> (fit.size().get() - fit.dimension().fresh())
+                        / (fit.dimension().limit().getAsDouble()
+                                - fit.dimension().fresh()))
+                .min()
+                .orElseThrow();
+        assertTrue(share > 0 && share < least, "together " + share + ", the first alone " + least);
+    }
+
+    @Test
+    void marginsThatFailAlreadyAreNamedAndNotCounted() {
+        Adjustable build = Fits.worn(4);
+        Wear wear = Wear.study(build, Wear.fits(build), SPEEDS, () -> {});
+        assertFalse(wear.already().isEmpty());
+        for (Wear.Fit fit : wear.fits()) {
+            assertTrue(fit.gone().stream().noneMatch(wear.already()::contains));
+        }
+    }
+
+    @Test
+    void aDimensionWearsTowardsItsLimitOrWhatWasMeasured() {
+        Dimension bore = new Dimension(
+                "b", "bore", Dimension.Kind.LENGTH, 1.02, 1, OptionalDouble.of(1.05), OptionalDouble.of(1.03));
+        assertEquals(0.05, bore.allowance(), 1e-12);
+        Dimension hub =
+                new Dimension("b", "hub", Dimension.Kind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
+        assertEquals(-0.02, hub.allowance(), 1e-12);
+        Dimension mended = new Dimension(
+                "p", "mesh", Dimension.Kind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+        assertEquals(0.1, mended.allowance(), 1e-12);
+        assertTrue(mended.wears());
+    }
+}

@@ -1,0 +1,92 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.duty.Margin;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class WindowTest {
+
+    private static final double PSI = TenNodes.PSI;
+    private static final List<Double> SPEEDS =
+            IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
+
+    private static List<Double> pressures(int from, int to, int step) {
+        return IntStream.rangeClosed(0, (to - from) / step)
+                .mapToObj(i -> (from + i * step) * PSI)
+                .toList();
+    }
+
+    private static boolean fails(Unit unit, double pressure, Judgement.Key key) {
+        Unit set = SetPressure.of(unit, pressure);
+        return Limiting.gone(Judgement.one(set, set.duties().get(0), SPEEDS, key));
+    }
+
+    /** A worn unit holds a low set pressure only; one per cent more than the highest found, and the margin named is gone. */
+    @Test
+    void onePerCentBeyondAnEndOfTheWindowTheMarginNamedFailsAndOnePerCentWithinItHolds() {
+        Unit unit = TenNodes.worn(3);
+        Window window = Window.study(unit, pressures(40, 240, 40), SPEEDS, () -> {});
+        int ends = 0;
+        for (Window.Span span : window.spans()) {
+            for (Window.Range range : span.ranges()) {
+                if (range.highBy().isPresent()) {
+                    ends++;
+                    Judgement.Key key = range.highBy().get();
+                    assertEquals(span.kind(), key.kind());
+                    assertTrue(fails(unit, range.high() * 1.01, key), key + " above " + range.high() / PSI);
+                    assertFalse(fails(unit, range.high() / 1.01, key), key + " below " + range.high() / PSI);
+                }
+                if (range.lowBy().isPresent()) {
+                    ends++;
+                    Judgement.Key key = range.lowBy().get();
+                    assertTrue(fails(unit, range.low() / 1.01, key), key + " below " + range.low() / PSI);
+                    assertFalse(fails(unit, range.low() * 1.01, key), key + " above " + range.low() / PSI);
+                }
+            }
+        }
+        assertTrue(ends >= 2, ends + " ends");
+        for (Window.Range all : window.all()) {
+            for (Window.Span span : window.spans()) {
+                assertTrue(span.ranges().stream()
+                        .anyMatch(range -> range.low() <= all.low() * 1.001 && range.high() >= all.high() / 1.001));
+            }
+        }
+    }
+
+    @Test
+    void aMarginThatNeverHoldsNamesItsWorstDutyAndLeavesNoWindow() {
+        Unit unit = TenNodes.worn(12);
+        Window window = Window.study(unit, pressures(100, 200, 50), SPEEDS, () -> {});
+        assertEquals(List.of(), window.all());
+        Window.Span never = window.spans().stream()
+                .filter(span -> span.ranges().isEmpty())
+                .findFirst()
+                .orElseThrow();
+        assertEquals("hot-idle", never.worst().orElseThrow().duty());
+        assertEquals(3, window.points().size());
+    }
+
+    /** Needs at least and allows at most that leave a gap narrower than the pressures tried are still found. */
+    @Test
+    void aRangeBetweenTwoPressuresTriedIsFound() {
+        Unit unit = TenNodes.worn(3);
+        Window fine = Window.study(unit, pressures(40, 240, 40), SPEEDS, () -> {});
+        double high = span(fine, Margin.Kind.REGULATION).high();
+        Window coarse = Window.study(unit, List.of(high / 2, high * 1.5), SPEEDS, () -> {});
+        assertEquals(high, span(coarse, Margin.Kind.REGULATION).high(), 1e-3 * high);
+    }
+
+    private static Window.Range span(Window window, Margin.Kind kind) {
+        Optional<Window.Span> found =
+                window.spans().stream().filter(span -> span.kind() == kind).findFirst();
+        return found.orElseThrow().ranges().get(0);
+    }
+}
