@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
+import hotidle.oil.Oil;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -64,6 +65,7 @@ final class CheckCommand implements Callable<Integer> {
                 + count(circuit.builds().size(), "build") + ", "
                 + count(circuit.sizes().size(), "size") + " that wear, "
                 + count(read.problems().size(), "warning"));
+        out.println(oil(circuit.unit(circuit.builds().get(0).name()).oil()));
         circuit.sheet().ifPresent(build -> out.println(Circuits.measured(circuit, build)));
         if (!circuit.sizes().isEmpty()) {
             out.println();
@@ -73,6 +75,19 @@ final class CheckCommand implements Callable<Integer> {
         out.println("left to the program" + (all ? "" : " (--all lists each one)"));
         out.print(all ? each(circuit) : sorts(circuit));
         return HotIdle.DONE;
+    }
+
+    /** The oil with its viscosity index, by which a user knows it again, and where its viscosity was measured. */
+    private String oil(Oil oil) {
+        String measured = oil.line().b() == 0
+                ? "one viscosity at every temperature"
+                : "viscosity measured at "
+                        + Quantity.TEMPERATURE.with(units, oil.line().coldest()) + " and "
+                        + Quantity.TEMPERATURE.with(units, oil.line().hottest());
+        String index = oil.viscosityIndex().isPresent()
+                ? ", viscosity index " + Math.round(oil.viscosityIndex().getAsDouble()) + " (ASTM D2270)"
+                : "";
+        return "oil " + oil.name() + ": " + measured + index;
     }
 
     private static String each(DescribedCircuit circuit) {
