@@ -54,6 +54,9 @@ final class LeaksCommand implements Callable<Integer> {
     int steps;
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -61,7 +64,8 @@ final class LeaksCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         Adjustable chosen = Circuits.adjustable(described, build);
         Unit unit = chosen.unit();
         DutyPoint at = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);

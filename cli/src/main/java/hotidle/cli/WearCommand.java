@@ -44,6 +44,9 @@ final class WearCommand implements Callable<Integer> {
     List<String> fits = List.of();
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -51,7 +54,8 @@ final class WearCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         Adjustable chosen = Circuits.adjustable(described, build);
         List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
         List<Dimension> looked = looked(chosen);

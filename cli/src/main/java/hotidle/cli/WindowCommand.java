@@ -48,6 +48,9 @@ final class WindowCommand implements Callable<Integer> {
     String speed;
 
     @Mixin
+    FilledSheet sheet;
+
+    @Mixin
     Shared shared;
 
     @Spec
@@ -57,7 +60,8 @@ final class WindowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<Double> pressures = Choice.series("--set", set, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
             throw new WrongInputException("hotidle: --set " + set
