@@ -36,6 +36,9 @@ class SheetCommandTest {
         Run sweep = Run.of("sweep", "shuttle-five", "--sheet", sheet, "--speed", "650rpm");
         assertTrue(sweep.out().startsWith("shuttle-five, bus-12, hot-idle"), sweep.out());
         assertTrue(sweep.err().contains("all others assumed new"));
+        Run leaks = Run.of("leaks", "shuttle-five", "--sheet", sheet, "--speed", "600..800/200rpm", "--steps", "1");
+        assertTrue(leaks.out().contains("bus-12 at hot-idle"), leaks.out());
+        assertTrue(leaks.err().contains("all others assumed new"));
     }
 
     @Test
