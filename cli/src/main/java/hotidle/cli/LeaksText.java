@@ -86,12 +86,13 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
         lines.add("Of the " + Quantity.FLOW.with(units, budget.displaced()) + " that the pump displaces, "
                 + percent(budget.lost() / budget.displaced()) + " is lost: "
                 + percent(budget.flow(OilBudget.Fate.SLIP) / budget.displaced()) + " slips back inside the pump, "
-                + percent(budget.flow(OilBudget.Fate.LEAK) / budget.displaced()) + " leaks past worn fits outside it.");
+                + percent(budget.flow(OilBudget.Fate.LEAK) / budget.displaced())
+                + " leaks outside it, past worn fits and past what leaks when new too.");
         double needed = Roles.of(unit).lubeNeeded(duty);
         if (needed > 0) {
             lines.add("Lubrication gets "
-                    + Quantity.FLOW.with(units, repairs.before().lube()) + " of the "
-                    + Quantity.FLOW.with(units, needed) + " that it needs here.");
+                    + Quantity.FLOW.with(units, repairs.before().lube()) + "; it needs "
+                    + Quantity.FLOW.with(units, needed) + " here.");
         }
         if (!repairs.alone().isEmpty()) {
             lines.add("The one repair that wins most: " + job(repairs.alone().get(0)) + ", line "
@@ -111,13 +112,15 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                 List<String> names = repairs.order().subList(0, i + 1).stream()
                         .map(step -> step.repair().name())
                         .toList();
-                return List.of("The set pressure is held here after " + (i + 1) + " repairs: "
-                        + String.join(", ", names) + ". What follows in the list saves oil but adds no pressure.");
+                return List.of(
+                        "The set pressure is held here after " + (i + 1) + " repairs: " + String.join(", ", names)
+                                + ". What follows in the list saves oil; the regulator keeps the pressure near its set value.");
             }
         }
         Repairs.Effect last = repairs.order().get(repairs.order().size() - 1).after();
         return List.of("After the " + repairs.order().size() + " repairs listed the line stands at "
-                + Quantity.PRESSURE.with(units, last.line()) + ", still below the set pressure.");
+                + Quantity.PRESSURE.with(units, last.line())
+                + (unit.commanded().isPresent() ? ", still below the set pressure." : "."));
     }
 
     private String job(Repairs.Step step) {
