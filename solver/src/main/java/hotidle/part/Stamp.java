@@ -69,6 +69,11 @@ public final class Stamp {
         return rowOf.length;
     }
 
+    /** Number of columns: ports, states, signals. */
+    public int columns() {
+        return columns;
+    }
+
     /** Value of a row. */
     public double value(int row) {
         return value[rowOf[row]];

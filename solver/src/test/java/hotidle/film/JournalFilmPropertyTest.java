@@ -15,7 +15,7 @@ final class JournalFilmPropertyTest {
         return 1 - Math.pow(10, -x);
     }
 
-    @Property
+    @Property(seed = "1")
     void theSlopeOfTheLoadIsItsCentralDifference(
             @ForAll @DoubleRange(min = 0.1, max = 2) @Scale(6) double ratio,
             @ForAll @DoubleRange(min = 0.0005, max = 2.3) @Scale(6) double x) {
@@ -26,7 +26,7 @@ final class JournalFilmPropertyTest {
         assertEquals(1, film.loadSlope(e) / difference, 1e-6);
     }
 
-    @Property
+    @Property(seed = "1")
     void aFartherJournalIsCarriedHigherAndMoreUprightAndLeaksMore(
             @ForAll @DoubleRange(min = 0.1, max = 2) @Scale(6) double ratio,
             @ForAll @DoubleRange(min = 0, max = 2.29) @Scale(6) double x) {
@@ -40,7 +40,7 @@ final class JournalFilmPropertyTest {
         assertTrue(film.drag(next) > film.drag(e), "drag");
     }
 
-    @Property
+    @Property(seed = "1")
     void aLongerOilFilmCarriesMoreOnTheSameAreaAndLeaksLess(
             @ForAll @DoubleRange(min = 0.1, max = 1.9) @Scale(6) double ratio,
             @ForAll @DoubleRange(min = 0.0005, max = 2.3) @Scale(6) double x) {
@@ -53,7 +53,7 @@ final class JournalFilmPropertyTest {
     }
 
     /** What does not leave at the ends passes the gap where the film ends: π·h/c, which lies between the least and the widest. */
-    @Property
+    @Property(seed = "1")
     void whatDoesNotLeakPassesTheEndOfTheOilFilm(
             @ForAll @DoubleRange(min = 0.1, max = 2) @Scale(6) double ratio,
             @ForAll @DoubleRange(min = 0, max = 2.3) @Scale(6) double x) {

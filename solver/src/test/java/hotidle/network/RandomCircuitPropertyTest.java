@@ -55,7 +55,7 @@ class RandomCircuitPropertyTest {
         return Math.max(swept, 1e-6) * 800;
     }
 
-    @Property(tries = 1000)
+    @Property(tries = 1000, seed = "1")
     void everyNodeIsBalancedOrTheCulpritIsNamed(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.any(seed);
         Outcome outcome = new SteadySolver(circuit.network()).solve(circuit.conditions());
@@ -76,7 +76,7 @@ class RandomCircuitPropertyTest {
         assertTrue(UNSOLVED.get() * 500 <= DRAWN.get(), UNSOLVED + " of " + DRAWN + " circuits unsolved");
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void renumberingNodesAndPartsChangesNothing(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.passive(seed);
         List<Node> nodes = new ArrayList<>(circuit.network().nodes());
@@ -86,7 +86,7 @@ class RandomCircuitPropertyTest {
         assertSame(circuit, new RandomCircuit(new Network(nodes, parts), circuit.conditions()));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void turningPlainRestrictionsRoundChangesNothing(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.passive(seed);
         List<Placed> turned = circuit.network().parts().stream()
@@ -121,7 +121,7 @@ class RandomCircuitPropertyTest {
         }
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void oneMoreLeakNeverRaisesAPressure(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.passive(seed);
         List<Placed> parts = new ArrayList<>(circuit.network().parts());
@@ -130,7 +130,7 @@ class RandomCircuitPropertyTest {
                 circuit, new RandomCircuit(new Network(circuit.network().nodes(), parts), circuit.conditions()));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void aWiderBoreNeverRaisesAPressure(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.passive(seed);
         Placed leak = circuit.network().part("leak-line").orElseThrow();
@@ -141,7 +141,7 @@ class RandomCircuitPropertyTest {
     }
 
     /** Fixed leaks rise with speed: pumping faster never lowers a pressure downstream of the pump. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void pumpingFasterNeverLowersAPressure(@ForAll long seed) {
         RandomCircuit circuit = RandomCircuit.passive(seed);
         Conditions slower = circuit.conditions().atSpeed(circuit.conditions().speed() * 0.8);

@@ -65,7 +65,7 @@ class FixedLuPropertyTest {
         return new Drawn(pattern, values, waits);
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void theSolutionIsThatOfEjml(@ForAll long seed) {
         Random random = new Random(seed);
         Drawn drawn = draw(random);

@@ -64,7 +64,7 @@ class PartContractPropertyTest {
         assertEquals(permitted, Set.copyOf(Samples.KINDS.keySet()));
     }
 
-    @Property(tries = 400)
+    @Property(tries = 400, seed = "1")
     void whatEntersAPartLeavesIt(@ForAll long seed) {
         for (Class<? extends Part> kind : Samples.KINDS.keySet()) {
             Drawn drawn = draw(kind, new Random(seed));
@@ -79,7 +79,7 @@ class PartContractPropertyTest {
         }
     }
 
-    @Property(tries = 400)
+    @Property(tries = 400, seed = "1")
     void streamsAreTheFlowsThatTheSolverSees(@ForAll long seed) {
         for (Class<? extends Part> kind : Samples.KINDS.keySet()) {
             Drawn drawn = draw(kind, new Random(seed));
@@ -98,7 +98,7 @@ class PartContractPropertyTest {
     }
 
     /** Central differences of third order error; the step is balanced between rounding and curvature. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void slopesAreTheDifferencesOfValues(@ForAll long seed) {
         for (Class<? extends Part> kind : Samples.KINDS.keySet()) {
             Drawn drawn = draw(kind, new Random(seed));
@@ -140,7 +140,7 @@ class PartContractPropertyTest {
         return stamp(drawn);
     }
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void answersAreFiniteAtRestReversedAndExtreme(@ForAll long seed) {
         for (Class<? extends Part> kind : Samples.KINDS.keySet()) {
             Random random = new Random(seed);
@@ -164,7 +164,7 @@ class PartContractPropertyTest {
     }
 
     /** Parts without a direction of their own: what flows one way under a drop flows back under the opposite one. */
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "1")
     void plainRestrictionsFlowBothWaysAlike(@ForAll long seed) {
         for (Class<? extends Part> kind : Set.of(
                 Orifice.class,

@@ -67,7 +67,7 @@ record Scan(Part part, Part.Law law, Reading reading, int column, double origin,
         }
         for (int row = 0; row < here.rows(); row++) {
             double difference = 0;
-            double biggest = judgedAgainst(row);
+            double biggest = judgedAgainst(row, here, value);
             for (int i = 0; i < weights.length; i++) {
                 difference += weights[i] * around[i].value(row) / step;
                 biggest = Math.max(biggest, Math.abs(around[i].value(row)));
@@ -81,10 +81,18 @@ record Scan(Part part, Part.Law law, Reading reading, int column, double origin,
         }
     }
 
-    /** What goes into a state's balance, though its sum may be near zero. */
-    private double judgedAgainst(int row) {
+    /**
+     * What goes into a row's sum, though it may be near zero: a state's scale, and what each thing that is read brings, slope by
+     * value. An ulp of any of these is an ulp that no difference can be without.
+     */
+    private double judgedAgainst(int row, Stamp here, double value) {
         int state = row - part.form().ports().size();
-        return state < 0 ? 0 : part.form().states().get(state).scale();
+        double biggest = state < 0 ? 0 : part.form().states().get(state).scale();
+        for (int other = 0; other < here.columns(); other++) {
+            double read = other == column ? value : reading.at(other);
+            biggest = Math.max(biggest, Math.abs(here.slope(row, other) * read));
+        }
+        return biggest;
     }
 
     /** What a slope is judged by: itself, or the mean slope from the origin. */
@@ -133,7 +141,8 @@ record Scan(Part part, Part.Law law, Reading reading, int column, double origin,
     private double allowed(int row, Span span, boolean slope, Stamp rest) {
         double scale = Math.max(scale(row, span.low, span.first, rest), scale(row, span.high, span.last, rest));
         double reach = Math.max(Math.abs(span.low - origin), Math.abs(span.high - origin));
-        double rounding = 20 * ULP * Math.abs(span.first.value(row));
+        double biggest = Math.max(Math.abs(span.first.value(row)), judgedAgainst(row, span.first, span.low));
+        double rounding = 20 * ULP * biggest;
         return slope ? AGREEMENT * scale : AGREEMENT * scale * reach + rounding;
     }
 

@@ -10,7 +10,7 @@ import net.jqwik.api.Property;
 /** A law taken to another speed is the law that is settled there. */
 class SpeedContractPropertyTest {
 
-    @Property(tries = 200)
+    @Property(tries = 200, seed = "1")
     void aLawTakenToAnotherSpeedIsTheLawSettledThere(@ForAll long seed) {
         for (Class<? extends Part> kind : Samples.KINDS.keySet()) {
             Samples samples = new Samples(new Random(seed));
