@@ -91,6 +91,13 @@ final class SweepCommand implements Callable<Integer> {
     @Option(names = "--plot", description = "draws line pressure and where the oil goes into this file (.png or .svg)")
     Path plot;
 
+    @Option(
+            names = "--plot-film",
+            description =
+                    "draws the film of the hub bushing over the least one allowed, and the hub's load, into this file"
+                            + " (.png or .svg)")
+    Path plotFilm;
+
     @Mixin
     FilledSheet sheet;
 
@@ -105,12 +112,8 @@ final class SweepCommand implements Callable<Integer> {
         DescribedCircuit described =
                 Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
-        if (plot != null) {
-            SweepPicture.check(plot);
-        }
-        if (plot != null && speeds.size() < 2) {
-            throw new WrongInputException("hotidle: --plot needs a series of speeds; write --speed 400..4000/50rpm");
-        }
+        checkPicture("--plot", plot, speeds);
+        checkPicture("--plot-film", plotFilm, speeds);
         Choice.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
@@ -125,6 +128,10 @@ final class SweepCommand implements Callable<Integer> {
             String leftOut = SweepPicture.write(described, sweeps, shared.units, plot);
             spec.commandLine().getErr().println("drawn: " + plot + leftOut);
         }
+        if (plotFilm != null) {
+            String leftOut = FilmPicture.write(described, sweeps, shared.units, plotFilm);
+            spec.commandLine().getErr().println("drawn: " + plotFilm + leftOut);
+        }
         String text =
                 switch (shared.format) {
                     case TABLE -> tables(sweeps);
@@ -138,6 +145,17 @@ final class SweepCommand implements Callable<Integer> {
                         && sweep.falling().stream().allMatch(o -> o.state().isPresent())
                         && sweep.shown().stream().allMatch(o -> o.state().isPresent()));
         return all ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    private static void checkPicture(String option, Path file, List<Double> speeds) {
+        if (file == null) {
+            return;
+        }
+        SweepPicture.check(option, file);
+        if (speeds.size() < 2) {
+            throw new WrongInputException(
+                    "hotidle: " + option + " needs a series of speeds; write --speed 400..4000/50rpm");
+        }
     }
 
     private void refuseUncommanded(Unit unit) {

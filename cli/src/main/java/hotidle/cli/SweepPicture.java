@@ -34,18 +34,20 @@ final class SweepPicture {
     /**
      * Looks at the name of the file before anything is solved.
      *
+     * @param option that names it
+     * @param file   to be drawn
      * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
      */
-    static void check(Path file) {
+    static void check(String option, Path file) {
         String name =
                 file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
         if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new WrongInputException(
-                    "hotidle: --plot " + file + " names no kind of picture\nmend: end the name in .png or .svg");
+            throw new WrongInputException("hotidle: " + option + " " + file
+                    + " names no kind of picture\nmend: end the name in .png or .svg");
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw new WrongInputException("hotidle: --plot " + file + ": there is no folder " + folder);
+            throw new WrongInputException("hotidle: " + option + " " + file + ": there is no folder " + folder);
         }
     }
 
@@ -84,15 +86,18 @@ final class SweepPicture {
                         revolutions(sweep.onset()),
                         revolutions(sweep.unloading())))
                 .toList();
-        SpeedSweep first = sweeps.get(0);
-        String subtitle = circuit.name() + ", " + first.duty().name() + " in "
-                + first.duty().range() + ", sump "
-                + Quantity.TEMPERATURE.with(units, first.duty().temperatures().get("sump")) + "; " + circuit.about();
         return new SpeedChart(
                 "Line pressure against engine speed",
-                subtitle,
+                subtitle(circuit, sweeps.get(0), units),
                 Quantity.PRESSURE.in(units).unit(),
                 curves);
+    }
+
+    /** Circuit, duty and temperature of a picture's first sweep. */
+    static String subtitle(DescribedCircuit circuit, SpeedSweep first, Quantity.UnitSystem units) {
+        return circuit.name() + ", " + first.duty().name() + " in "
+                + first.duty().range() + ", sump "
+                + Quantity.TEMPERATURE.with(units, first.duty().temperatures().get("sump")) + "; " + circuit.about();
     }
 
     private static double set(SpeedSweep sweep) {
@@ -106,12 +111,12 @@ final class SweepPicture {
                 .orElse(Double.NaN);
     }
 
-    private static OptionalDouble revolutions(OptionalDouble speed) {
+    static OptionalDouble revolutions(OptionalDouble speed) {
         return speed.isPresent() ? OptionalDouble.of(speed.getAsDouble() * 60) : speed;
     }
 
     /** The build, and its temperature where several are shown. */
-    private static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
+    static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         boolean one = all.stream()
                         .map(other -> other.duty().temperatures().get("sump"))
                         .distinct()

@@ -134,6 +134,32 @@ class CommandsTest {
     }
 
     @Test
+    void theFilmOfTheHubIsDrawnOverSpeedWhereThereIsAHub() throws Exception {
+        Path file = folder.resolve("film.svg");
+        Run run = Run.of(
+                "sweep",
+                "shuttle-five",
+                "--build",
+                "worn",
+                "--build",
+                "restored",
+                "--speed",
+                "600..2000/200rpm",
+                "--plot-film",
+                file.toString());
+        assertEquals(0, run.code(), run.err());
+        String drawn = Files.readString(file);
+        for (String word : List.of("Film in the hub bushing", "worn: thinnest", "restored: thinnest", "load [lbf]")) {
+            assertTrue(drawn.contains(word), word);
+        }
+        Path none = folder.resolve("none.svg");
+        Run bench = Run.of("sweep", "training-rig", "--speed", "600..800/100rpm", "--plot-film", none.toString());
+        assertEquals(HotIdle.WRONG_INPUT, bench.code(), bench.out());
+        assertTrue(bench.err().contains("no hub bushing"), bench.err());
+        assertTrue(Files.notExists(none));
+    }
+
+    @Test
     void listNamesCircuitsBuildsOilsPartsAndUnits() {
         Run run = Run.of("list");
         assertEquals(0, run.code());

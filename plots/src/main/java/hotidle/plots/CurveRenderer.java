@@ -11,11 +11,11 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
 
     private static final int MARKERS = 12;
 
-    private final transient List<PressureCurve> curves;
+    private final transient List<List<PressureCurve.Point>> curves;
 
-    CurveRenderer(SpeedChart chart) {
+    CurveRenderer(List<List<PressureCurve.Point>> curves) {
         super(true, true);
-        curves = chart.curves();
+        this.curves = List.copyOf(curves);
         setDrawSeriesLineAsPath(true);
         for (int i = 0; i < curves.size(); i++) {
             LineLook look = LineLook.ALL.get(i);
@@ -27,7 +27,7 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
 
     @Override
     public boolean getItemShapeVisible(int series, int item) {
-        List<PressureCurve.Point> points = curves.get(series).points();
+        List<PressureCurve.Point> points = curves.get(series);
         int every = Math.max(1, points.size() / MARKERS);
         return (item + series * every / curves.size()) % every == 0 || alone(points, item);
     }

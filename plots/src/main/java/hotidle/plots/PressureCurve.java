@@ -52,6 +52,11 @@ public record PressureCurve(
 
     /** Pressure between the neighbouring points [display unit]; NaN in a gap and beyond the ends. */
     public double at(double speed) {
+        return at(points, speed);
+    }
+
+    /** The same of any points. */
+    static double at(List<Point> points, double speed) {
         for (int i = 1; i < points.size(); i++) {
             Point a = points.get(i - 1);
             Point b = points.get(i);
@@ -63,7 +68,8 @@ public record PressureCurve(
                 return a.pressure() + share * (b.pressure() - a.pressure());
             }
         }
-        return speed == high() ? points.get(points.size() - 1).pressure() : Double.NaN;
+        Point last = points.get(points.size() - 1);
+        return speed == last.speed() ? last.pressure() : Double.NaN;
     }
 
     /** The short label at the onset of regulation, such as {@code worn: holds from 1430 rpm}. */

@@ -51,7 +51,13 @@ record SpeedDrawing(SpeedChart chart, Scale scale) {
     /** The chart without its legend. */
     JFreeChart drawn() {
         JFreeChart drawn = Style.chart(
-                chart.title(), chart.subtitle(), data(this::points), new CurveRenderer(chart), scale, chart.axis());
+                chart.title(),
+                chart.subtitle(),
+                data(this::points),
+                new CurveRenderer(
+                        chart.curves().stream().map(PressureCurve::points).toList()),
+                scale,
+                chart.axis());
         XYPlot plot = drawn.getXYPlot();
         addMarks(plot, ONSETS, this::onset, row -> Marks.onset(), true);
         addMarks(plot, UNLOADS, this::unloads, row -> Marks.unloads(), false);
@@ -184,18 +190,18 @@ record SpeedDrawing(SpeedChart chart, Scale scale) {
                 : Style.INK;
     }
 
-    private static void line(Graphics2D g, Rectangle2D box, LineLook look) {
+    static void line(Graphics2D g, Rectangle2D box, LineLook look) {
         g.setPaint(look.colour());
         g.setStroke(look.stroke());
         g.draw(middle(box));
         g.fill(moved(look.marker(), box, 0, 1));
     }
 
-    private static Line2D middle(Rectangle2D box) {
+    static Line2D middle(Rectangle2D box) {
         return new Line2D.Double(box.getMinX(), box.getCenterY(), box.getMaxX(), box.getCenterY());
     }
 
-    private static Shape moved(Shape shape, Rectangle2D box, double down, double size) {
+    static Shape moved(Shape shape, Rectangle2D box, double down, double size) {
         AffineTransform move = AffineTransform.getTranslateInstance(box.getCenterX(), box.getCenterY() + down);
         move.scale(size, size);
         return move.createTransformedShape(shape);

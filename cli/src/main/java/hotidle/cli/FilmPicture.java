@@ -1,0 +1,126 @@
+package hotidle.cli;
+
+import hotidle.circuits.DescribedCircuit;
+import hotidle.network.Placed;
+import hotidle.plots.Chart;
+import hotidle.plots.FigureChart;
+import hotidle.plots.FigureCurve;
+import hotidle.plots.Picture;
+import hotidle.plots.PressureCurve;
+import hotidle.result.Outcome;
+import hotidle.result.State;
+import hotidle.study.Roles;
+import hotidle.study.SpeedSweep;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** The picture of a sweep's hub: its film against the least one allowed, and the load that thins it. */
+final class FilmPicture {
+
+    private FilmPicture() {}
+
+    /**
+     * Draws sweeps into a file.
+     *
+     * @return what had to be left out, empty where all is drawn
+     * @throws WrongInputException where there is no film to draw, or the file cannot be written
+     */
+    static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+        List<SpeedSweep> shown = sweeps.stream().limit(FigureChart.MOST_CURVES).toList();
+        if (shown.stream().allMatch(sweep -> sweep.thinnestFilm().isEmpty())) {
+            throw new WrongInputException("hotidle: --plot-film: there is no film to draw: "
+                    + (Roles.of(sweeps.get(0).unit()).hub().isEmpty()
+                            ? circuit.name() + " has no hub bushing that chambers load"
+                            : "metal touches, or no state was found, at every speed"));
+        }
+        try {
+            new Picture(List.of(film(circuit, shown, units), load(shown, units))).write(file);
+        } catch (IllegalArgumentException | IOException e) {
+            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
+        }
+        return sweeps.size() <= FigureChart.MOST_CURVES
+                ? ""
+                : "; it shows the first " + shown.size() + " of " + sweeps.size() + " sweeps";
+    }
+
+    /** Builds differ in the film that they are allowed, so each film is shown as a multiple of its own. */
+    private static Chart film(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+        List<FigureCurve> curves = sweeps.stream()
+                .map(sweep -> curve(
+                        sweeps,
+                        sweep,
+                        units,
+                        state -> film(sweep, state) / measure(sweep, state, "permissible_film_m"),
+                        sweep.thinnestFilm().map(state -> thinnest(sweep, state, units))))
+                .toList();
+        return new FigureChart(
+                "Film in the hub bushing against engine speed",
+                SweepPicture.subtitle(circuit, sweeps.get(0), units),
+                "film / least film allowed [-]",
+                Optional.of(new FigureChart.Level(1, "least film allowed (assumed from roughness)")),
+                curves);
+    }
+
+    private static FigureCurve.Mark thinnest(SpeedSweep sweep, State state, Quantity.UnitSystem units) {
+        double film = film(sweep, state);
+        return new FigureCurve.Mark(
+                state.conditions().speed() * 60,
+                film / measure(sweep, state, "permissible_film_m"),
+                String.format(
+                        Locale.ROOT,
+                        "%s: thinnest %s at %s rpm",
+                        sweep.unit().build(),
+                        Quantity.FILM.with(units, film),
+                        Quantity.SPEED.number(units, state.conditions().speed())));
+    }
+
+    private static Chart load(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+        List<FigureCurve> curves = sweeps.stream()
+                .map(sweep -> curve(
+                        sweeps,
+                        sweep,
+                        units,
+                        state -> Quantity.FORCE.value(units, measure(sweep, state, "load_n")),
+                        Optional.empty()))
+                .toList();
+        return new FigureChart(
+                "Load on the hub: weight alone while both chambers carry line pressure, side load once one is unloaded",
+                "",
+                "load [" + Quantity.FORCE.in(units).unit() + "]",
+                Optional.empty(),
+                curves);
+    }
+
+    private static FigureCurve curve(
+            List<SpeedSweep> all,
+            SpeedSweep sweep,
+            Quantity.UnitSystem units,
+            ToDoubleFunction<State> figure,
+            Optional<FigureCurve.Mark> mark) {
+        return new FigureCurve(
+                SweepPicture.name(all, sweep, units),
+                sweep.shown().stream()
+                        .map(outcome ->
+                                new PressureCurve.Point(outcome.conditions().speed() * 60, known(outcome, figure)))
+                        .toList(),
+                mark,
+                SweepPicture.revolutions(sweep.bypassing()),
+                "metal contact or unsolved");
+    }
+
+    private static double known(Outcome outcome, ToDoubleFunction<State> figure) {
+        return outcome.state().map(figure::applyAsDouble).orElse(Double.NaN);
+    }
+
+    private static double film(SpeedSweep sweep, State state) {
+        return measure(sweep, state, "metal_contact") > 0 ? Double.NaN : measure(sweep, state, "least_film_m");
+    }
+
+    private static double measure(SpeedSweep sweep, State state, String measure) {
+        return state.measure(Roles.of(sweep.unit()).hub().map(Placed::name).orElse(""), measure);
+    }
+}

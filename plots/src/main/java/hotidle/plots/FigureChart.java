@@ -1,0 +1,169 @@
+package hotidle.plots;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/**
+ * A figure against engine speed, one curve per build, with the speeds at which the secondary is unloaded.
+ *
+ * @param title    of the chart
+ * @param subtitle what stays the same; may be empty
+ * @param axis     title of the upright axis, with its unit
+ * @param level    a limit to compare with; empty without one
+ * @param curves   one per build
+ */
+public record FigureChart(String title, String subtitle, String axis, Optional<Level> level, List<FigureCurve> curves)
+        implements Chart {
+
+    /** As many curves as there are looks. */
+    public static final int MOST_CURVES = LineLook.ALL.size();
+
+    private static final double ROOM_ABOVE = 1.12;
+
+    /** Marks of this chart are drawn as a dot of this radius [px]. */
+    private static final double DOT = 6;
+
+    /**
+     * A limit.
+     *
+     * @param value on the upright axis
+     * @param text  as it is to be read
+     */
+    public record Level(double value, String text) {}
+
+    /** Checks the number of curves, their names, and that there is something to draw. */
+    public FigureChart {
+        curves = List.copyOf(curves);
+        Check.that(
+                !curves.isEmpty() && curves.size() <= MOST_CURVES,
+                "a chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
+        Check.distinct("curves", curves.stream().map(FigureCurve::build).toList());
+        Check.that(
+                curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.Point::solved),
+                "a chart has no point to show");
+    }
+
+    @Override
+    public Scale scale() {
+        double top = curves.stream()
+                .flatMapToDouble(curve -> DoubleStream.concat(
+                        level.stream().mapToDouble(Level::value),
+                        curve.points().stream().mapToDouble(PressureCurve.Point::pressure)))
+                .filter(Double::isFinite)
+                .max()
+                .orElseThrow();
+        return new Scale(
+                curves.stream()
+                        .mapToDouble(curve -> curve.points().get(0).speed())
+                        .min()
+                        .orElseThrow(),
+                curves.stream()
+                        .mapToDouble(curve ->
+                                curve.points().get(curve.points().size() - 1).speed())
+                        .max()
+                        .orElseThrow(),
+                Map.of(axis, top > 0 ? ROOM_ABOVE * top : 1),
+                List.of(),
+                false);
+    }
+
+    @Override
+    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+        Style.paint(graphics, area, drawn(scale), legend());
+    }
+
+    /** The chart without its legend. */
+    JFreeChart drawn(Scale scale) {
+        JFreeChart drawn = Style.chart(
+                title,
+                subtitle,
+                data(FigureCurve::points),
+                new CurveRenderer(curves.stream().map(FigureCurve::points).toList()),
+                scale,
+                axis);
+        XYPlot plot = drawn.getXYPlot();
+        marks(plot, SpeedDrawing.ONSETS, FigureChart::marked, true);
+        marks(plot, SpeedDrawing.UNLOADS, FigureChart::unloaded, false);
+        marks(plot, SpeedDrawing.UNSOLVED, curve -> List.of(), false);
+        level.ifPresent(limit ->
+                plot.addRangeMarker(new ValueMarker(limit.value(), Style.INK, Style.THIN_DASHED), Layer.BACKGROUND));
+        plot.addAnnotation(callouts(scale));
+        return drawn;
+    }
+
+    /** Texts beside the marks and at the right end of the limit. */
+    Callouts callouts(Scale scale) {
+        List<Callouts.Callout> texts = new ArrayList<>();
+        for (int i = 0; i < curves.size(); i++) {
+            int look = i;
+            curves.get(i)
+                    .mark()
+                    .ifPresent(mark -> texts.add(Callouts.Callout.beside(
+                            mark.text(), LineLook.ALL.get(look).ink(), mark.speed(), mark.value())));
+        }
+        level.ifPresent(
+                limit -> texts.add(Callouts.Callout.along(limit.text(), Style.INK, scale.high(), limit.value())));
+        return new Callouts(texts);
+    }
+
+    private Legend legend() {
+        List<Legend.Entry> entries = new ArrayList<>();
+        for (int i = 0; i < curves.size(); i++) {
+            LineLook look = LineLook.ALL.get(i);
+            entries.add(new Legend.Entry(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
+        }
+        if (curves.stream().anyMatch(curve -> curve.unloaded().isPresent())) {
+            entries.add(new Legend.Entry("the secondary is unloaded", (g, box) -> {
+                g.setPaint(Style.INK);
+                g.fill(SpeedDrawing.moved(Marks.unloads(), box, 3, 0.7));
+            }));
+        }
+        return new Legend(entries);
+    }
+
+    private XYSeriesCollection data(Function<FigureCurve, List<PressureCurve.Point>> points) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (FigureCurve curve : curves) {
+            XYSeries series = new XYSeries(curve.build(), false);
+            points.apply(curve).forEach(point -> series.add(point.speed(), point.pressure()));
+            data.addSeries(series);
+        }
+        return data;
+    }
+
+    private static List<PressureCurve.Point> marked(FigureCurve curve) {
+        return curve.mark().stream()
+                .map(mark -> new PressureCurve.Point(mark.speed(), mark.value()))
+                .toList();
+    }
+
+    private static List<PressureCurve.Point> unloaded(FigureCurve curve) {
+        return curve.unloaded().stream()
+                .mapToObj(speed -> new PressureCurve.Point(speed, PressureCurve.at(curve.points(), speed)))
+                .toList();
+    }
+
+    private void marks(XYPlot plot, int index, Function<FigureCurve, List<PressureCurve.Point>> points, boolean dot) {
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        for (int i = 0; i < curves.size(); i++) {
+            renderer.setSeriesPaint(i, LineLook.ALL.get(i).colour());
+            renderer.setSeriesShape(i, dot ? new Ellipse2D.Double(-DOT, -DOT, 2 * DOT, 2 * DOT) : Marks.unloads());
+        }
+        plot.setDataset(index, data(points));
+        plot.setRenderer(index, renderer);
+    }
+}
