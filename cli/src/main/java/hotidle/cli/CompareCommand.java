@@ -4,26 +4,15 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Tap;
 import hotidle.duty.Unit;
-import hotidle.network.Group;
-import hotidle.network.Placed;
-import hotidle.result.State;
 import hotidle.result.Unsolved;
 import hotidle.study.Comparison;
 import hotidle.study.Doubt;
-import hotidle.study.Figures;
-import hotidle.study.Roles;
-import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -59,9 +48,6 @@ final class CompareCommand implements Callable<Integer> {
 
     @Spec
     CommandSpec spec;
-
-    /** One line of the table: what it is called and what it says of a cell. */
-    private record Row(String label, BiFunction<Comparison.Cell, Quantity.UnitSystem, String> text) {}
 
     @Override
     public Integer call() {
@@ -101,12 +87,13 @@ final class CompareCommand implements Callable<Integer> {
                         .append(": ")
                         .append(build.about())
                         .append("\n"));
+        boolean bench = comparison.units().get(0).commanded().isEmpty();
+        List<CompareRows.Row> rows = CompareRows.of(comparison, shared.units);
         for (DutyPoint duty : comparison.duties()) {
-            text.append("\n")
-                    .append(title(duty, comparison.units().get(0).commanded().isPresent()))
-                    .append("\n");
-            text.append(table(comparison, duty).aligned());
+            text.append("\n").append(title(duty, !bench)).append("\n");
+            text.append(table(comparison, duty, rows).aligned());
         }
+        text.append("\n").append(Wrap.lines(bench ? CompareRows.ABOUT_BENCH : CompareRows.ABOUT_FLOWS, "", ""));
         text.append("\nIn plain words\n");
         PlainWords.of(comparison, shared.units)
                 .forEach(line -> text.append("  ").append(line).append("\n"));
@@ -143,14 +130,14 @@ final class CompareCommand implements Callable<Integer> {
                 + Quantity.TORQUE.with(shared.units, duty.engineTorque());
     }
 
-    private TextTable table(Comparison comparison, DutyPoint duty) {
+    private static TextTable table(Comparison comparison, DutyPoint duty, List<CompareRows.Row> rows) {
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
-        for (Row row : rows(comparison)) {
-            List<String> cells = new ArrayList<>(List.of(row.label));
+        for (CompareRows.Row row : rows) {
+            List<String> cells = new ArrayList<>(List.of(row.label()));
             for (Unit unit : comparison.units()) {
-                cells.add(row.text.apply(comparison.cell(unit.build(), duty.name()), shared.units));
+                cells.add(row.text().apply(comparison.cell(unit.build(), duty.name())));
             }
             table.add(cells);
         }
@@ -159,137 +146,16 @@ final class CompareCommand implements Callable<Integer> {
 
     private String csv(Comparison comparison) {
         List<String> head = new ArrayList<>(List.of("duty", "build"));
-        rows(comparison).forEach(row -> head.add(row.label.strip()));
+        List<CompareRows.Row> rows = CompareRows.of(comparison, shared.units);
+        rows.forEach(row -> head.add(row.label().strip()));
         TextTable table = new TextTable(head);
         for (Comparison.Cell cell : comparison.cells()) {
             List<String> cells =
                     new ArrayList<>(List.of(cell.duty().name(), cell.unit().build()));
-            rows(comparison).forEach(row -> cells.add(row.text.apply(cell, shared.units)));
+            rows.forEach(row -> cells.add(row.text().apply(cell)));
             table.add(cells);
         }
         return table.csv();
-    }
-
-    private List<Row> rows(Comparison comparison) {
-        boolean commanded = comparison.units().get(0).commanded().isPresent();
-        return commanded ? regulated() : bench(comparison);
-    }
-
-    /** What a bench shows on which nothing is commanded: every gauge, and the flow through every part. */
-    private List<Row> bench(Comparison comparison) {
-        List<Row> rows = new ArrayList<>();
-        for (Tap tap : comparison.units().get(0).taps()) {
-            rows.add(reading("gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node())));
-        }
-        comparison.cells().stream()
-                .flatMap(cell -> cell.outcome().state().stream())
-                .findFirst()
-                .ifPresent(any -> any.streams()
-                        .forEach(stream -> rows.add(
-                                reading("flow " + stream.key(), Quantity.SEEPAGE, state -> state.flow(stream.key())))));
-        return rows;
-    }
-
-    private Row reading(String label, Quantity quantity, Function<State, Double> of) {
-        return new Row(
-                label + " [" + quantity.in(shared.units).unit() + "]",
-                (cell, units) -> cell.outcome()
-                        .state()
-                        .map(state -> quantity.number(units, of.apply(state)))
-                        .orElse("unsolved"));
-    }
-
-    private List<Row> regulated() {
-        return List.of(
-                number("set pressure commanded", Quantity.PRESSURE, Figures::set),
-                number("line pressure", Quantity.PRESSURE, Figures::line),
-                number("  override (line less set)", Quantity.PRESSURE, f -> f.line() - f.set()),
-                word("  regulator", Figures::regulator),
-                word("secondary chamber", f -> f.secondary().word()),
-                speed("onset of regulation", SpeedSweep::onset),
-                speed("secondary unloads from", SpeedSweep::unloading),
-                speed("primary bypasses from", SpeedSweep::bypassing),
-                number("converter charge", Quantity.PRESSURE, Figures::charge),
-                number("cooler flow", Quantity.FLOW, Figures::cooler),
-                number("lube flow", Quantity.FLOW, Figures::lube),
-                new Row("  needed [" + Quantity.FLOW.in(shared.units).unit() + "]", CompareCommand::lubeNeeded),
-                number("pump delivery before slip", Quantity.FLOW, Figures::swept),
-                number("  slip in the pump", Quantity.FLOW, Figures::slip),
-                number("  lost to leaks", Quantity.FLOW, Figures::leak),
-                number("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
-                number("  used by the solenoids", Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0)),
-                number("hub load", Quantity.FORCE, Figures::hubLoad),
-                new Row("hub film [" + Quantity.FILM.in(shared.units).unit() + "]", CompareCommand::film),
-                new Row("  least over speed", CompareCommand::leastFilm),
-                new Row("    at [rpm]", CompareCommand::leastFilmSpeed),
-                new Row("  least allowed (assumed)", CompareCommand::permissibleFilm),
-                number("pump power", Quantity.POWER, Figures::pumpPower));
-    }
-
-    private Row number(String label, Quantity quantity, Function<Figures, Double> figure) {
-        return new Row(
-                label + " [" + quantity.in(shared.units).unit() + "]",
-                (cell, units) -> cell.figures()
-                        .map(figures -> quantity.number(units, figure.apply(figures)))
-                        .orElse("unsolved"));
-    }
-
-    private static Row word(String label, Function<Figures, String> figure) {
-        return new Row(label, (cell, units) -> cell.figures().map(figure).orElse("unsolved"));
-    }
-
-    private static Row speed(String label, Function<SpeedSweep, OptionalDouble> of) {
-        return new Row(label + " [rpm]", (cell, units) -> {
-            OptionalDouble speed = of.apply(cell.sweep());
-            double lowest = cell.sweep().rising().get(0).conditions().speed();
-            return speed.isEmpty()
-                    ? "none"
-                    : (speed.getAsDouble() <= lowest ? "<= " : "") + Quantity.SPEED.number(units, speed.getAsDouble());
-        });
-    }
-
-    private static String lubeNeeded(Comparison.Cell cell, Quantity.UnitSystem units) {
-        double needed = Roles.of(cell.unit()).lubeNeeded(cell.duty());
-        boolean isShort = cell.figures().filter(f -> f.lube() < needed).isPresent();
-        return (isShort ? "SHORT of " : "") + Quantity.FLOW.number(units, needed);
-    }
-
-    private static String film(Comparison.Cell cell, Quantity.UnitSystem units) {
-        return cell.figures()
-                .map(f -> f.metalContact() ? "metal contact" : Quantity.FILM.number(units, f.film()))
-                .orElse("unsolved");
-    }
-
-    private static String leastFilm(Comparison.Cell cell, Quantity.UnitSystem units) {
-        if (!cell.sweep().contactSpeeds().isEmpty()) {
-            return "metal contact";
-        }
-        return least(cell).map(film -> Quantity.FILM.number(units, film)).orElse("-");
-    }
-
-    private static Optional<Double> least(Comparison.Cell cell) {
-        String hub = Roles.of(cell.unit()).hub().map(Placed::name).orElse("");
-        return cell.sweep().thinnestFilm().map(state -> state.measure(hub, "least_film_m"));
-    }
-
-    private static String leastFilmSpeed(Comparison.Cell cell, Quantity.UnitSystem units) {
-        List<Double> contact = cell.sweep().contactSpeeds();
-        if (!contact.isEmpty()) {
-            return Quantity.SPEED.number(units, contact.get(0)) + " to "
-                    + Quantity.SPEED.number(units, contact.get(contact.size() - 1));
-        }
-        return cell.sweep()
-                .thinnestFilm()
-                .map(state -> Quantity.SPEED.number(units, state.conditions().speed()))
-                .orElse("-");
-    }
-
-    private static String permissibleFilm(Comparison.Cell cell, Quantity.UnitSystem units) {
-        String hub = Roles.of(cell.unit()).hub().map(Placed::name).orElse("");
-        return cell.outcome()
-                .state()
-                .map((State state) -> Quantity.FILM.number(units, state.measure(hub, "permissible_film_m")))
-                .orElse("unsolved");
     }
 
     private static ObjectNode json(Comparison comparison) {
@@ -313,7 +179,7 @@ final class CompareCommand implements Callable<Integer> {
                         .thinnestFilm()
                         .ifPresent(state -> film.put(
                                         "engine_speed_rpm", state.conditions().speed() * 60)
-                                .put("least_film_m", least(cell).orElseThrow()));
+                                .put("least_film_m", CompareRows.leastFilm(cell).orElseThrow()));
                 states.add(StateJson.state(unit, duty, cell.outcome()));
             }
         }

@@ -201,8 +201,10 @@ final class PlainWords {
                         Quantity.FLOW,
                         was.get().slip() + was.get().leak(),
                         is.get().slip() + is.get().leak()));
-        parts.add(
-                "lubrication " + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
+        if (!Roles.of(after).lube().isEmpty()) {
+            parts.add("lubrication "
+                    + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
+        }
         String verdict = "";
         if (is.get().set() > was.get().set() * (1 + NOTHING)
                 && !is.get().regulated()

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +60,58 @@ class NotCommandedTest {
         Run sweep = Run.of("sweep", file.toString(), "--speed", "500..600/100rpm");
         assertEquals("", sweep.err());
         assertTrue(sweep.out().contains("not commanded: no set pressure"), sweep.out());
+    }
+
+    @Test
+    void aSelectorShowsThePassagesOfEveryDutyPointInTheOrderOfTheFile() throws Exception {
+        Path valves = Files.writeString(folder.resolve("valves.yaml"), """
+                circuit: valves
+                oil: thin
+                oils: {thin: {viscosity: 1 mm2/s, density: 850 kg/m3}}
+                regions: {sump: all}
+                nodes: {sump: {held: 0 psi}, low: {}, high: {}, supply: {held: 10 bar}}
+                parts:
+                  selector:
+                    kind: selector
+                    ports: {supply: supply, low: low, high: high, sump: sump}
+                    passages:
+                      feed-low: {from: supply, to: low, diameter: 3 mm, ranges: [first]}
+                      vent-low: {from: low, to: sump, diameter: 3 mm, ranges: [second]}
+                      feed-high: {from: supply, to: high, diameter: 3 mm, ranges: [second]}
+                      vent-high: {from: high, to: sump, diameter: 3 mm, ranges: [first]}
+                  low-bleed: {kind: orifice, from: low, to: sump, diameter: 1 mm}
+                  high-bleed: {kind: orifice, from: high, to: sump, diameter: 1 mm}
+                ranges: {first: {forward: yes}, second: {forward: yes}}
+                duty:
+                  idle: {range: first, temperatures: {sump: 40 degC}}
+                  cruise: {range: second, temperatures: {sump: 40 degC}}
+                """);
+        Run run = Run.of("compare", valves.toString(), "--format", "csv", "--units", "metric");
+        assertEquals(0, run.code(), run.err());
+        String[] lines = run.out().split("\n");
+        assertEquals(
+                "duty,build,flow selector.feed-low [mL/min],flow selector.vent-low [mL/min],flow selector.feed-high [mL/min],"
+                        + "flow selector.vent-high [mL/min],flow low-bleed [mL/min],flow high-bleed [mL/min]",
+                lines[0]);
+        String[] idle = lines[1].split(",");
+        String[] cruise = lines[2].split(",");
+        assertTrue(Double.parseDouble(idle[2]) > 100 && idle[3].isEmpty() && idle[4].isEmpty(), lines[1]);
+        assertTrue(cruise[2].isEmpty() && Double.parseDouble(cruise[4]) > 100, lines[2]);
+    }
+
+    @Test
+    void whatThePumpDeliversIsWhatTheLineGetsAndFallsWithWear() {
+        Run run = Run.of("compare", "training-rig", "--format", "csv", "--units", "si");
+        assertEquals(0, run.code(), run.err());
+        List<String> head = List.of(run.out().split("\n")[0].split(","));
+        double[] delivered = new double[2];
+        for (int row = 0; row < 2; row++) {
+            String[] cells = run.out().split("\n")[row == 0 ? 1 : 3].split(",");
+            delivered[row] = Double.parseDouble(cells[head.indexOf("pump delivers after slip [m3/s]")]);
+            double line = Double.parseDouble(cells[head.indexOf("flow first [m3/s]")]);
+            assertEquals(line, delivered[row], 1e-9, "the line has one way out while the relief valve is shut");
+        }
+        assertTrue(delivered[1] < 0.9 * delivered[0], delivered[1] + " worn, " + delivered[0] + " new");
     }
 
     @Test

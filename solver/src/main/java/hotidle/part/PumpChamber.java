@@ -11,8 +11,9 @@ import java.util.Optional;
  * A pump, or one chamber of a pump with several: what it displaces, less what slips back.
  *
  * <pre>
- * Delivery   ρ(p_in)·φ·V·n, φ the filling of the {@link PumpInlet} that it names, V in proportion to the slide's
+ * Swept      ρ(p_in)·φ·V·n, φ the filling of the {@link PumpInlet} that it names, V in proportion to the slide's
  *            eccentricity where there is a slide
+ * Delivered  what is swept and dragged along by the tips, less all slip; counted at the inlet's density
  * Slip       {@link PumpSlip}
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
  *            memory); V is the displacement in use, but in the viscous term the full one: the same faces turn
@@ -165,7 +166,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             double swept = inUse(in) * speed * in.signal(0);
             double carried = slip.dragged() * in.signal(0);
             List<Stream> streams = new ArrayList<>();
-            streams.add(new Stream("delivery", INLET, OUTLET, density * swept, swept));
+            streams.add(new Stream("swept", INLET, OUTLET, density * swept, swept));
             streams.add(new Stream("tip-drag", INLET, OUTLET, density * carried, carried));
             streams.addAll(slip.streams(in));
             if (pump.slip.speedShare() > 0) {
@@ -173,6 +174,14 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                 streams.add(new Stream("speed-slip", OUTLET, INLET, density * lost, lost));
             }
             return streams;
+        }
+
+        /** What leaves the outlet [m³/s], as it was at the inlet: mass is kept, volume is not. */
+        private double delivered(Reading in) {
+            double mass = streams(in).stream()
+                    .mapToDouble(stream -> stream.from() == INLET ? stream.mass() : -stream.mass())
+                    .sum();
+            return mass / oil.density(in.pressure(INLET));
         }
 
         @Override
@@ -186,6 +195,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                     new Measure("torque_n_m", torque),
                     new Measure("power_w", torque * 2 * Math.PI * speed),
                     new Measure("pressure_rise_pa", rise),
+                    new Measure("delivered_m3_s", delivered(in)),
                     new Measure("displacement_m3_rev", inUse(in))));
             measures.addAll(slip.measures(speed));
             return measures;

@@ -171,7 +171,7 @@ public record Figures(
         if (roles.secondary().isEmpty()) {
             return Secondary.NONE;
         }
-        double swept = state.flow(roles.secondary().get().name() + ".delivery");
+        double swept = state.flow(roles.secondary().get().name() + ".swept");
         double joining = state.flow(roles.check().orElseThrow().name());
         boolean spare = roles.bypass().map(opening -> opening.edge() < position).orElse(true);
         if (joining < SHUT * swept && spare) {
@@ -208,7 +208,7 @@ public record Figures(
                 slip += stream.volume();
             } else if (stream.name().equals("tip-drag") && inlets.contains(stream.from())) {
                 slip -= stream.volume();
-            } else if (stream.name().equals("delivery") && inlets.contains(stream.from())) {
+            } else if (stream.name().equals("swept") && inlets.contains(stream.from())) {
                 swept += stream.volume();
             } else if (sumps.contains(stream.to()) && !sumps.contains(stream.from())) {
                 Map<Group, Double> ledger = placed.group().leak() ? leaks : used;

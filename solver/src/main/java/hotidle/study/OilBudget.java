@@ -78,7 +78,7 @@ public record OilBudget(double displaced, List<Path> paths) {
             Placed placed = parts.get(stream.part());
             double flow = stream.mass() / density;
             if (placed.part() instanceof PumpChamber) {
-                if (stream.name().equals("delivery")) {
+                if (stream.name().equals("swept")) {
                     displaced += flow;
                 } else {
                     double back = inlets.contains(stream.from()) ? -flow : flow;

@@ -188,7 +188,7 @@ class OutsideSolverTest {
             double discArea = 2 * Math.PI * 0.020 * 0.5 * h;
             DoubleUnaryOperator face = series(disc / 4, 1.686 / (2 * Math.pow(4 * discArea, 2)));
             DoubleUnaryOperator tooth = slot(0.026, tipGap, Math.pow(tipGap, 3), 1.5e-3);
-            plain.source(name + ".delivery", "suction", outlet, displacement * SPEED);
+            plain.source(name + ".swept", "suction", outlet, displacement * SPEED);
             plain.source(name + ".tip-drag", "suction", outlet, Math.PI * 0.084 * SPEED / 2 * tipGap * 0.026);
             plain.drop(name + ".face-slip", outlet, "suction", face);
             plain.drop(name + ".tip-slip", outlet, "suction", q -> 4 * tooth.applyAsDouble(q));
@@ -306,7 +306,7 @@ class OutsideSolverTest {
         PlainCircuit slip = new PlainCircuit().hold("suction", 0).hold("line", line);
         pump.into(slip, "pump", "line");
         Map<String, Double> flows = slip.solve().flows();
-        double delivered = flows.get("pump.delivery") + flows.get("pump.tip-drag");
+        double delivered = flows.get("pump.swept") + flows.get("pump.tip-drag");
         double lost = flows.get("pump.face-slip") + flows.get("pump.tip-slip") + flows.get("pump.mesh-slip");
         return (delivered - lost - through(line, hole(load)) - bypass(line, position(line)))
                 / (pump.displacement() * SPEED);

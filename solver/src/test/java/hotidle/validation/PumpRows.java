@@ -116,7 +116,7 @@ final class PumpRows {
         PumpChamber pump = tight(displacement);
         for (Stream stream :
                 pump.law(Trade.setting(rpm / MINUTE, Oil.fixed(850, 0.03))).streams(Reading.of(pump.form(), 0, 0, 1))) {
-            if (stream.name().equals("delivery")) {
+            if (stream.name().equals("swept")) {
                 return stream.volume();
             }
         }

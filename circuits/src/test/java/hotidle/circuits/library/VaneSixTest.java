@@ -24,7 +24,7 @@ class VaneSixTest {
                 State state = UNIT.at(build, duty.name());
                 double e = state.own("pump", "position");
                 double moved = Math.PI / 2 * 0.124 * e * 0.028 * duty.speed();
-                assertEquals(moved, state.flow("pump.delivery"), 1e-9 * moved, build + " " + duty.name());
+                assertEquals(moved, state.flow("pump.swept"), 1e-9 * moved, build + " " + duty.name());
                 if (e > 0.00031 && e < 0.00379) {
                     between++;
                     double spring = 160 + 70_000 * (0.0038 - e);
