@@ -130,6 +130,14 @@ final class CircuitAssembly {
                         "add command: to the circuit, or leave out " + key);
             }
         }
+        if (build.has("command")
+                && root.group("command").filter(own -> !own.has("solenoid")).isPresent()) {
+            build.error(
+                    "command",
+                    "has tables for a command that has no solenoid",
+                    "without one the spring alone sets the line",
+                    "change the regulator's spring, or write set-pressure");
+        }
         for (String key : List.of("set-pressure", "command")) {
             if (build.has(key) && build.text("because").isEmpty()) {
                 build.error(

@@ -38,9 +38,13 @@ final class CommandAgainstSpring {
 
     private static Optional<String> disagreement(Unit unit) {
         Command command = unit.command();
+        if (command.pilot().isEmpty()) {
+            return Optional.empty();
+        }
+        Command.Pilot asked = command.pilot().get();
         for (Range range : unit.ranges()) {
-            for (Curve.Point row : command.lineByTorque().points()) {
-                double pilot = command.pilotByLine().at(row.y());
+            for (Curve.Point row : asked.lineByTorque().points()) {
+                double pilot = asked.pilotByLine().at(row.y());
                 double balance = command.setPressure(unit.network(), range.name(), pilot);
                 if (range.forward() && Math.abs(balance - row.y()) > AGREE) {
                     return Optional.of(String.format(

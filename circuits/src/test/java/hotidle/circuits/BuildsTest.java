@@ -80,8 +80,8 @@ class BuildsTest {
     void a_set_pressure_balances_the_regulator_after_all_changes() {
         Unit raised = circuit.unit("raised");
         Command command = raised.command();
-        assertEquals(270 * PSI, command.lineByTorque().highest(), 1e-6);
-        double pilot = command.pilotByLine().at(270 * PSI);
+        assertEquals(270 * PSI, command.pilot().orElseThrow().lineByTorque().highest(), 1e-6);
+        double pilot = command.pilot().orElseThrow().pilotByLine().at(270 * PSI);
         assertEquals(270 * PSI, command.setPressure(raised.network(), "first", pilot), 1e-6);
         assertEquals(0.014058, part(AnnularGap.class, "raised", "bore-1").fit().outer());
     }
@@ -89,8 +89,10 @@ class BuildsTest {
     @Test
     void a_build_may_replace_one_table_of_the_command() {
         Command mended = circuit.unit("mended").command();
-        assertEquals(200 * PSI, mended.lineByTorque().at(400), 1e-6);
-        assertEquals(circuit.unit("fresh").command().pilotByLine(), mended.pilotByLine());
+        assertEquals(200 * PSI, mended.pilot().orElseThrow().lineByTorque().at(400), 1e-6);
+        assertEquals(
+                circuit.unit("fresh").command().pilot().orElseThrow().pilotByLine(),
+                mended.pilot().orElseThrow().pilotByLine());
     }
 
     @Test
@@ -102,7 +104,8 @@ class BuildsTest {
                     because: a command of its own
                 """;
         Unit back = CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
-        assertEquals(90 * PSI, back.command().lineByTorque().highest(), 1e-6);
+        assertEquals(
+                90 * PSI, back.command().pilot().orElseThrow().lineByTorque().highest(), 1e-6);
         assertEquals(
                 124,
                 ((SpoolValve) back.network().part("regulator").orElseThrow().part())

@@ -230,7 +230,8 @@ class EveryKindTest {
         assertEquals(Setting.Lockup.OFF, idle.lockup());
         assertEquals(110 + CELSIUS, idle.temperatures().get("sump"));
         assertEquals((200 + 459.67) / 1.8, idle.temperatures().get("cooler-out"), 1e-12);
-        assertEquals(125 * PSI, unit.command().lineByTorque().at(200), 1e-6);
+        assertEquals(
+                125 * PSI, unit.command().pilot().orElseThrow().lineByTorque().at(200), 1e-6);
     }
 
     @Test

@@ -93,4 +93,14 @@ final class Choice {
                         .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
                 duty.commands());
     }
+
+    /** A name with what it is in brackets, where that is said. */
+    static String titled(String name, String about) {
+        return about.isEmpty() ? name : name + " (" + about + ")";
+    }
+
+    /** A name and behind a colon what it is, where that is said. */
+    static String headed(String name, String about) {
+        return about.isEmpty() ? name : name + ": " + about;
+    }
 }

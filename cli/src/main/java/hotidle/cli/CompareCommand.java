@@ -75,9 +75,7 @@ final class CompareCommand implements Callable<Integer> {
 
     private String tables(DescribedCircuit described, Comparison comparison) {
         StringBuilder text = new StringBuilder();
-        text.append(described.name())
-                .append(described.about().isEmpty() ? "" : ": " + described.about())
-                .append("\n");
+        text.append(Choice.headed(described.name(), described.about())).append("\n");
         described.builds().stream()
                 .filter(build -> !build.about().isEmpty())
                 .filter(build -> comparison.units().stream()
@@ -118,7 +116,7 @@ final class CompareCommand implements Callable<Integer> {
     }
 
     private String title(DutyPoint duty, boolean commanded) {
-        String name = duty.name() + (duty.about().isEmpty() ? "" : " (" + duty.about() + ")");
+        String name = Choice.titled(duty.name(), duty.about());
         if (!commanded) {
             return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", sump "
                     + Quantity.TEMPERATURE.with(

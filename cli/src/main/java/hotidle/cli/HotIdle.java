@@ -85,6 +85,8 @@ public final class HotIdle implements Runnable {
         }
         if (fault instanceof NotCommandedException) {
             err.println("hotidle: " + fault.getMessage());
+            err.println(
+                    "mend: add command: to the circuit; circuits/README.md, step 4, shows how, 'hotidle margins' what to write");
             return WRONG_INPUT;
         }
         err.println("hotidle: sorry, this is a fault of the program, not of your input: " + fault);

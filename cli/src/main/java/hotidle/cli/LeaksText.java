@@ -30,7 +30,7 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
 
     String tables(String about, OilBudget budget, Repairs repairs) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(unit.circuit() + ": " + about, "", "  "));
+        text.append(Wrap.lines(Choice.headed(unit.circuit(), about), "", "  "));
         text.append(Wrap.lines(
                 unit.build() + " at " + duty.name() + ": " + Quantity.SPEED.with(units, duty.speed()) + ", "
                         + duty.range() + ", sump "

@@ -69,8 +69,8 @@ final class ListCommand implements Callable<Integer> {
     }
 
     private static void circuit(PrintWriter out, DescribedCircuit circuit) {
-        out.println("  " + circuit.name() + ": " + circuit.about());
-        circuit.builds().forEach(build -> out.println("    build " + build.name() + ": " + build.about()));
+        out.println("  " + Choice.headed(circuit.name(), circuit.about()));
+        circuit.builds().forEach(build -> out.println("    build " + Choice.headed(build.name(), build.about())));
         out.println("    duty points: "
                 + String.join(
                         ", ",

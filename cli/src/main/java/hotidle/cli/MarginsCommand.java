@@ -9,6 +9,7 @@ import hotidle.duty.Margin;
 import hotidle.duty.Unit;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
 import hotidle.study.HeldLine;
@@ -102,11 +103,12 @@ final class MarginsCommand implements Callable<Integer> {
 
     private String tables(DescribedCircuit described, List<Unit> units, List<Judgement> judged) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(described.name() + ": " + described.about(), "", "  "));
+        text.append(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
         for (Unit unit : units) {
             text.append(Wrap.lines(words.summary(unit.build(), of(unit, judged)), "", "  "));
             text.append(Wrap.lines(count(of(unit, judged)), "  ", "  "));
         }
+        notJudged(units.get(0)).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         text.append("\n").append(Shared.CAUTION).append("\n");
         for (Unit unit : units) {
             for (Judgement one : of(unit, judged)) {
@@ -117,6 +119,21 @@ final class MarginsCommand implements Callable<Integer> {
             text.append(sameSpeed(units, judged));
         }
         return text.append("\n").append(Wrap.lines(LEGEND, "", "")).toString();
+    }
+
+    /** That regulation is not judged, why, and what to write to have it judged; empty where it is. */
+    private static Optional<String> notJudged(Unit unit) {
+        if (unit.commanded().isPresent()) {
+            return Optional.empty();
+        }
+        boolean valve = unit.network().parts().stream().anyMatch(placed -> placed.part() instanceof SpoolValve);
+        return Optional.of(
+                !valve
+                        ? "Regulation is not judged: the circuit has no spool-valve, so nothing in it regulates the line."
+                        : "Regulation is not judged: the circuit asks for no line pressure that could be held. To have it"
+                                + " judged add " + HowToCommand.of(unit)
+                                + ", then the spring's own set pressure is what must be held; with a solenoid also solenoid,"
+                                + " line-pressure and pilot-pressure (circuits/README.md, step 4).");
     }
 
     private static final String LEGEND =
@@ -140,7 +157,7 @@ final class MarginsCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         DutyPoint duty = judged.duty();
         text.append(Wrap.lines(
-                (units.size() > 1 ? judged.unit().build() + ", " : "") + duty.name() + " (" + duty.about() + "): "
+                (units.size() > 1 ? judged.unit().build() + ", " : "") + Choice.titled(duty.name(), duty.about()) + ": "
                         + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", lockup "
                         + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
                         + Quantity.TEMPERATURE.with(
@@ -282,6 +299,7 @@ final class MarginsCommand implements Callable<Integer> {
     private ObjectNode json(List<Unit> units, List<Judgement> judged) {
         ObjectNode root = StateJson.object();
         root.put("circuit", units.get(0).circuit());
+        notJudged(units.get(0)).ifPresent(line -> root.putObject("not_judged").put("regulation", line));
         ArrayNode all = root.putArray("builds");
         for (Unit unit : units) {
             ObjectNode build = all.addObject();

@@ -78,7 +78,7 @@ final class PlainWords {
                     + (f.offSeat() ? "" : ", the regulator sits on its seat") + ", lubrication gets " + lube
                     + (starved(unit, duty, f) ? ", less than it needs." : "."));
         }
-        lines.add("  " + onset(cell.sweep()) + " " + film(worstFilm(unit)));
+        lines.add(("  " + onset(cell.sweep()) + " " + film(worstFilm(unit))).stripTrailing());
         shortages(unit).ifPresent(lines::add);
         return lines;
     }

@@ -78,10 +78,8 @@ final class StateJson {
 
     private static double commandedSet(Unit unit, Conditions conditions) {
         return unit.commanded()
-                .map(command -> command.setPressure(
-                        unit.network(),
-                        conditions.range(),
-                        conditions.commands().getOrDefault(command.solenoid(), 0.0)))
+                .map(command ->
+                        command.setPressure(unit.network(), conditions.range(), command.pilot(conditions.commands())))
                 .orElse(Double.NaN);
     }
 

@@ -105,9 +105,7 @@ final class SweepPicture {
         return sweep.unit()
                 .commanded()
                 .map(command -> command.setPressure(
-                        sweep.unit().network(),
-                        sweep.duty().range(),
-                        conditions.commands().get(command.solenoid())))
+                        sweep.unit().network(), sweep.duty().range(), command.pilot(conditions.commands())))
                 .orElse(Double.NaN);
     }
 

@@ -91,7 +91,7 @@ final class WearCommand implements Callable<Integer> {
 
     private String table(DescribedCircuit described, Adjustable chosen, Wear wear) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(described.name() + ": " + described.about(), "", "  "));
+        text.append(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
         if (wear.held() == 0) {
             return text.append(Wrap.lines(
                             chosen.unit().build() + ": no limit holds or none is judged in this circuit ("

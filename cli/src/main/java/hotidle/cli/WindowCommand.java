@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
+import hotidle.duty.Range;
 import hotidle.duty.Unit;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
@@ -95,7 +96,7 @@ final class WindowCommand implements Callable<Integer> {
 
     private String tables(DescribedCircuit described, List<One> found) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(described.name() + ": " + described.about(), "", "  "));
+        text.append(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
         for (One one : found) {
             text.append(Wrap.lines(summary(one), "", "  "));
         }
@@ -170,7 +171,13 @@ final class WindowCommand implements Callable<Integer> {
     }
 
     private String ownSet(Unit unit) {
-        return "The build commands up to " + psi(unit.command().lineByTorque().highest()) + ".";
+        String forward = unit.ranges().stream()
+                .filter(Range::forward)
+                .findFirst()
+                .map(Range::name)
+                .orElse(unit.ranges().get(0).name());
+        return (unit.command().pilot().isPresent() ? "The build commands up to " : "The build's spring sets ")
+                + psi(unit.command().highest(unit.network(), forward)) + ".";
     }
 
     /** A limit that never holds, or the two that leave nothing between them. */

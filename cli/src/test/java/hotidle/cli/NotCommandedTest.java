@@ -88,13 +88,13 @@ class NotCommandedTest {
                 """);
         Run run = Run.of("compare", valves.toString(), "--format", "csv", "--units", "metric");
         assertEquals(0, run.code(), run.err());
-        String[] lines = run.out().split("\n");
+        String[] lines = run.out().split("\n", -1);
         assertEquals(
                 "duty,build,flow selector.feed-low [mL/min],flow selector.vent-low [mL/min],flow selector.feed-high [mL/min],"
                         + "flow selector.vent-high [mL/min],flow low-bleed [mL/min],flow high-bleed [mL/min]",
                 lines[0]);
-        String[] idle = lines[1].split(",");
-        String[] cruise = lines[2].split(",");
+        String[] idle = lines[1].split(",", -1);
+        String[] cruise = lines[2].split(",", -1);
         assertTrue(Double.parseDouble(idle[2]) > 100 && idle[3].isEmpty() && idle[4].isEmpty(), lines[1]);
         assertTrue(cruise[2].isEmpty() && Double.parseDouble(cruise[4]) > 100, lines[2]);
     }
@@ -103,10 +103,10 @@ class NotCommandedTest {
     void whatThePumpDeliversIsWhatTheLineGetsAndFallsWithWear() {
         Run run = Run.of("compare", "training-rig", "--format", "csv", "--units", "si");
         assertEquals(0, run.code(), run.err());
-        List<String> head = List.of(run.out().split("\n")[0].split(","));
+        List<String> head = List.of(run.out().split("\n", -1)[0].split(",", -1));
         double[] delivered = new double[2];
         for (int row = 0; row < 2; row++) {
-            String[] cells = run.out().split("\n")[row == 0 ? 1 : 3].split(",");
+            String[] cells = run.out().split("\n", -1)[row == 0 ? 1 : 3].split(",", -1);
             delivered[row] = Double.parseDouble(cells[head.indexOf("pump delivers after slip [m3/s]")]);
             double line = Double.parseDouble(cells[head.indexOf("flow first [m3/s]")]);
             assertEquals(line, delivered[row], 1e-9, "the line has one way out while the relief valve is shut");

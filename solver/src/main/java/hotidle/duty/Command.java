@@ -2,23 +2,48 @@ package hotidle.duty;
 
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;
+import java.util.Map;
+import java.util.Optional;
 
 /**
- * How line pressure is commanded: engine torque to line pressure, line pressure to pilot pressure, pilot to the regulator.
+ * What line pressure is asked for: the valve that regulates it, and what moves that valve beside its spring.
  *
  * @param line         node of the line
  * @param regulator    name of the regulator, a spool valve
  * @param edge         its first metering opening, whose zero overlap defines the set pressure
- * @param solenoid     name of the solenoid that makes the pilot pressure
- * @param lineByTorque line pressure [Pa] commanded at an engine torque [N·m]
- * @param pilotByLine  pilot pressure [Pa] for a commanded line pressure [Pa]
+ * @param pilot        what asks for more than the spring does; empty where the spring alone sets the line
  */
-public record Command(
-        String line, String regulator, String edge, String solenoid, Curve lineByTorque, Curve pilotByLine) {
+public record Command(String line, String regulator, String edge, Optional<Pilot> pilot) {
 
-    /** Commanded pilot pressure [Pa] at an engine torque [N·m]. */
-    public double pilot(double engineTorque) {
-        return pilotByLine.at(lineByTorque.at(engineTorque));
+    /**
+     * A pilot pressure on the regulator: engine torque to line pressure, line pressure to pilot pressure.
+     *
+     * @param solenoid     name of the solenoid that makes it
+     * @param lineByTorque line pressure [Pa] commanded at an engine torque [N·m]
+     * @param pilotByLine  pilot pressure [Pa] for a commanded line pressure [Pa]
+     */
+    public record Pilot(String solenoid, Curve lineByTorque, Curve pilotByLine) {
+
+        /** Commanded pilot pressure [Pa] at an engine torque [N·m]. */
+        public double at(double engineTorque) {
+            return pilotByLine.at(lineByTorque.at(engineTorque));
+        }
+    }
+
+    /** The pilot pressure among those commanded [Pa]; 0 where the spring alone sets the line. */
+    public double pilot(Map<String, Double> commands) {
+        return pilot.map(made -> commands.getOrDefault(made.solenoid(), 0.0)).orElse(0.0);
+    }
+
+    /** Node of the pilot pressure; empty where the spring alone sets the line. */
+    public Optional<String> pilotNode(Network network) {
+        return pilot.map(
+                made -> network.part(made.solenoid()).orElseThrow().nodes().get(1));
+    }
+
+    /** Highest set pressure in a range [Pa]: the highest commanded, or the spring's own. */
+    public double highest(Network network, String range) {
+        return pilot.map(made -> made.lineByTorque().highest()).orElseGet(() -> setPressure(network, range, 0));
     }
 
     /**
@@ -63,16 +88,31 @@ public record Command(
     }
 
     private double pilotForce(Network network, SpoolValve valve, String range, double pilot) {
-        String pilotNode = network.part(solenoid).orElseThrow().nodes().get(1);
-        return valve.pressureForce(range, port -> nodeOf(network, port).equals(pilotNode) ? pilot : 0);
+        return pilotNode(network)
+                .map(node ->
+                        valve.pressureForce(range, port -> nodeOf(network, port).equals(node) ? pilot : 0))
+                .orElse(0.0);
     }
 
     private String nodeOf(Network network, int port) {
         return network.part(regulator).orElseThrow().nodes().get(port);
     }
 
-    /** The same command with other tables. */
-    public Command with(Curve otherLineByTorque) {
-        return new Command(line, regulator, edge, solenoid, otherLineByTorque, pilotByLine);
+    /** The same command with another pilot. */
+    public Command with(Pilot other) {
+        return new Command(line, regulator, edge, Optional.of(other));
+    }
+
+    /** The same command, its highest line pressure set to another [Pa] by scaling it; the spring's is not changed by this. */
+    Command scaledTo(double pressure) {
+        return new Command(
+                line,
+                regulator,
+                edge,
+                pilot.map(made -> new Pilot(
+                        made.solenoid(),
+                        made.lineByTorque()
+                                .scaled(pressure / made.lineByTorque().highest()),
+                        made.pilotByLine())));
     }
 }

@@ -21,17 +21,16 @@ public final class SetPressure {
         if (!(pressure > 0)) {
             throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
         }
-        Command old = unit.command();
-        Command scaled =
-                old.with(old.lineByTorque().scaled(pressure / old.lineByTorque().highest()));
+        Command scaled = unit.command().scaledTo(pressure);
         String forward = unit.ranges().stream()
                 .filter(Range::forward)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(unit.circuit() + " has no forward range"))
                 .name();
-        double pilot = scaled.pilotByLine().at(pressure);
+        double pilot =
+                scaled.pilot().map(made -> made.pilotByLine().at(pressure)).orElse(0.0);
         double preload = scaled.preloadFor(unit.network(), forward, pilot, pressure);
-        return unit.with(withPreload(unit.network(), old.regulator(), preload), scaled);
+        return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
     }
 
     private static Network withPreload(Network network, String regulator, double preload) {

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param oil     the oil in it
  * @param ambient absolute ambient pressure [Pa]
  * @param ranges  all ranges
- * @param commanded how line pressure is commanded; empty for a bench on which nothing regulates it
+ * @param commanded what line pressure is asked for; empty where nothing is
  * @param duties  duty points, in the order in which they are shown
  * @param taps    gauge taps
  */
@@ -50,7 +50,9 @@ public record Unit(
     /** The conditions of a duty point, with the line pressure command for its engine torque where there is one. */
     public Conditions conditions(DutyPoint duty) {
         Map<String, Double> commands = new HashMap<>(duty.commands());
-        commanded.ifPresent(command -> commands.put(command.solenoid(), command.pilot(duty.engineTorque())));
+        commanded
+                .flatMap(Command::pilot)
+                .ifPresent(pilot -> commands.put(pilot.solenoid(), pilot.at(duty.engineTorque())));
         return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
     }
 

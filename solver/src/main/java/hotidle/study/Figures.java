@@ -135,12 +135,11 @@ public record Figures(
     }
 
     private static double pilot(Command command, State state) {
-        return state.conditions().commands().getOrDefault(command.solenoid(), 0.0);
+        return command.pilot(state.conditions().commands());
     }
 
     private static double boost(Unit unit, Command command, State state) {
-        return state.pressure(
-                unit.network().part(command.solenoid()).orElseThrow().nodes().get(1));
+        return command.pilotNode(unit.network()).map(state::pressure).orElse(0.0);
     }
 
     /** Whether line pressure is commanded, so that there is a set pressure. */

@@ -68,7 +68,7 @@ public record HeldLine(
             this.unit = unit;
             this.duty = duty;
             roles = Roles.of(unit);
-            double pilot = unit.conditions(duty).commands().get(unit.command().solenoid());
+            double pilot = unit.command().pilot(unit.conditions(duty).commands());
             set = unit.command().setPressure(unit.network(), duty.range(), pilot);
         }
 

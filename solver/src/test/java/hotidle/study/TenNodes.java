@@ -134,9 +134,10 @@ public final class TenNodes {
                 "line",
                 "regulator",
                 "feed",
-                "solenoid",
-                new Curve(List.of(new Curve.Point(0, 150 * PSI))),
-                new Curve(List.of(new Curve.Point(60 * PSI, 0), new Curve.Point(180 * PSI, 80 * PSI))));
+                Optional.of(new Command.Pilot(
+                        "solenoid",
+                        new Curve(List.of(new Curve.Point(0, 150 * PSI))),
+                        new Curve(List.of(new Curve.Point(60 * PSI, 0), new Curve.Point(180 * PSI, 80 * PSI))))));
         Map<String, Double> temperatures = Map.of("sump", 110 + CELSIUS, "film", 125 + CELSIUS);
         DutyPoint idle = new DutyPoint(
                 "hot-idle",

@@ -4,16 +4,15 @@ import static hotidle.validation.Trade.INCH;
 import static hotidle.validation.Trade.PSI;
 
 import hotidle.duty.Command;
-import hotidle.duty.Curve;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.part.Fit;
-import hotidle.part.Solenoid;
 import hotidle.part.SpoolValve;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -87,13 +86,9 @@ final class SpoolRows {
     }
 
     private static double setPressure(SpoolValve valve) {
-        Solenoid solenoid = new Solenoid(1e-3, 1e-3, 5e3, false);
         Network network = new Network(
                 List.of(Node.free("line"), Node.held("sump", 0), Node.free("boost")),
-                List.of(
-                        Placed.of("regulator", valve, "sump", Group.VALVE_BODY, "line", "sump", "boost"),
-                        Placed.of("solenoid", solenoid, "sump", Group.SOLENOIDS, "line", "boost", "sump")));
-        Curve none = new Curve(List.of(new Curve.Point(0, 0)));
-        return new Command("line", "regulator", "bypass", "solenoid", none, none).setPressure(network, "any", 0);
+                List.of(Placed.of("regulator", valve, "sump", Group.VALVE_BODY, "line", "sump", "boost")));
+        return new Command("line", "regulator", "bypass", Optional.empty()).setPressure(network, "any", 0);
     }
 }

@@ -23,6 +23,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The sections of a file besides its parts, as the solver takes them. Faults are noted and the faulty thing left out. */
 public final class Sections {
@@ -141,7 +142,9 @@ public final class Sections {
             "solenoid");
 
     private static void needTorqueAndSpeed(Given file, Given duty, Parts parts) {
-        if (!duty.has("engine-torque") && file.has("command")) {
+        boolean piloted =
+                file.group("command").filter(command -> command.has("solenoid")).isPresent();
+        if (!duty.has("engine-torque") && piloted) {
             duty.missing(
                     "engine-torque",
                     "the command takes line pressure from it",
@@ -207,6 +210,7 @@ public final class Sections {
                     "",
                     Nearest.mend(command.word("edge"), openings));
         }
+        checkPilot(command);
         checkAreas(file, command, regulator.given(), parts);
         return command.broken()
                 ? Optional.empty()
@@ -214,9 +218,25 @@ public final class Sections {
                         command.word("line"),
                         command.word("regulator"),
                         command.word("edge"),
-                        command.word("solenoid"),
-                        curve(command, "line-pressure"),
-                        curve(command, "pilot-pressure")));
+                        command.wordIf("solenoid")
+                                .map(solenoid -> new Command.Pilot(
+                                        solenoid, curve(command, "line-pressure"), curve(command, "pilot-pressure")))));
+    }
+
+    private static final List<String> PILOTED = List.of("solenoid", "line-pressure", "pilot-pressure");
+
+    /** A solenoid and its two tables go together. */
+    private static void checkPilot(Given command) {
+        List<String> missing = PILOTED.stream().filter(key -> !command.has(key)).toList();
+        if (!missing.isEmpty() && missing.size() < PILOTED.size()) {
+            String given = PILOTED.stream().filter(command::has).findFirst().orElseThrow();
+            command.error(
+                    given,
+                    "has " + given + " but no " + String.join(" and no ", missing),
+                    "a solenoid commands the line by both tables; without all three the spring alone sets it",
+                    "add " + String.join(" and ", missing) + ", or leave out "
+                            + PILOTED.stream().filter(command::has).collect(Collectors.joining(" and ")));
+        }
     }
 
     private static void checkAreas(Given file, Given command, Given regulator, Parts parts) {
@@ -231,7 +251,7 @@ public final class Sections {
                 return;
             }
         }
-        Parts.One solenoid = parts.all().get(command.word("solenoid"));
+        Parts.One solenoid = parts.all().get(command.text("solenoid"));
         String pilot = solenoid == null ? "" : solenoid.given().text("pilot");
         boolean piloted = regulator.groups("areas").values().stream()
                 .anyMatch(area -> area.text("node").equals(pilot));
@@ -256,13 +276,12 @@ public final class Sections {
 
     /** The command with the tables of a build in place of its own. */
     public static Command withTables(Command command, Given tables) {
-        return new Command(
-                command.line(),
-                command.regulator(),
-                command.edge(),
-                command.solenoid(),
-                tables.has("line-pressure") ? curve(tables, "line-pressure") : command.lineByTorque(),
-                tables.has("pilot-pressure") ? curve(tables, "pilot-pressure") : command.pilotByLine());
+        return command.pilot()
+                .map(pilot -> command.with(new Command.Pilot(
+                        pilot.solenoid(),
+                        tables.has("line-pressure") ? curve(tables, "line-pressure") : pilot.lineByTorque(),
+                        tables.has("pilot-pressure") ? curve(tables, "pilot-pressure") : pilot.pilotByLine())))
+                .orElse(command);
     }
 
     private static Curve curve(Given given, String key) {

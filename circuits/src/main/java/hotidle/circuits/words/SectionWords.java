@@ -113,9 +113,14 @@ public final class SectionWords {
                     Key.node("line", "the line"),
                     Key.of("regulator", new Type.Name(Names.SPOOL_VALVE), "the valve that regulates it"),
                     Key.of("edge", new Type.Words(), "its first opening, whose zero overlap defines the set pressure"),
-                    Key.of("solenoid", new Type.Name(Names.SOLENOID), "the solenoid that makes its pilot pressure"),
-                    LINE_PRESSURE,
-                    PILOT_PRESSURE));
+                    Key.of(
+                                    "solenoid",
+                                    new Type.Name(Names.SOLENOID),
+                                    "the solenoid that makes its pilot pressure; left out, with both tables: the spring alone sets the"
+                                            + " line")
+                            .optional(),
+                    LINE_PRESSURE.optional(),
+                    PILOT_PRESSURE.optional()));
 
     private static final Shape DUTY = new Shape(
             "duty point",
@@ -128,7 +133,10 @@ public final class SectionWords {
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
                     Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on")
                             .byDefault("off", "assumed"),
-                    Key.quantity("engine-torque", Dimension.TORQUE, "engine torque; may be left out without a command")
+                    Key.quantity(
+                                    "engine-torque",
+                                    Dimension.TORQUE,
+                                    "engine torque; may be left out where no solenoid commands the line")
                             .optional()
                             .allowed("-2000 N.m", "10000 N.m")
                             .usual("0 N.m", "2000 N.m"),
@@ -235,7 +243,7 @@ public final class SectionWords {
                     Key.of(
                                     "command",
                                     new Type.Group(COMMAND),
-                                    "how line pressure is commanded; left out: not commanded")
+                                    "what regulates the line, and what it is commanded to; left out: not commanded, and regulation is not judged")
                             .optional(),
                     Key.of("duty", new Type.Groups(DUTY), "points at which the unit is judged"),
                     Key.of("taps", new Type.Groups(TAP), "where a gauge can be fitted")
