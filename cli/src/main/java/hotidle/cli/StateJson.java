@@ -134,6 +134,7 @@ final class StateJson {
         summary.put("pump_slip_m3_s", figures.slip());
         summary.put("leak_m3_s", figures.leak());
         summary.put("recirculated_m3_s", figures.recirculated());
+        summary.put("spilled_m3_s", figures.spilled());
         summary.put("swept_m3_s", figures.swept());
         summary.put("filling", figures.filling());
         ArrayNode warnings = node.putArray("warnings");

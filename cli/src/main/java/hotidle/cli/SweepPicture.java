@@ -18,10 +18,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
 
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
 final class SweepPicture {
@@ -145,9 +145,14 @@ final class SweepPicture {
                 "lubrication and converter",
                 sweep,
                 units,
-                f -> Stream.of(Group.LUBE, Group.CONVERTER, Group.COOLER)
-                        .mapToDouble(group -> f.used().getOrDefault(group, 0.0))
+                f -> f.used().entrySet().stream()
+                        .filter(entry -> entry.getKey() != Group.SOLENOIDS)
+                        .mapToDouble(Map.Entry::getValue)
                         .sum()));
+        OilChart.Band spilled = band("spilled by the relief valve", sweep, units, Figures::spilled);
+        if (spilled.flows().stream().anyMatch(flow -> flow > 0)) {
+            bands.add(spilled);
+        }
         bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
         double swept = Roles.of(sweep.unit()).chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())

@@ -4,18 +4,13 @@ import hotidle.duty.Command;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
-import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.State;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /**
- * What a reader asks of a state, in SI.
+ * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
  *
  * @param set           set pressure commanded [Pa], NaN where none is commanded
  * @param setAtBoost    set pressure at the boost actually there [Pa], NaN where none is commanded
@@ -26,9 +21,10 @@ import java.util.Set;
  * @param cooler        flow through the cooler [m³/s], NaN without one
  * @param lube          flow of all lube branches [m³/s]
  * @param slip          flow that slips back in the pump, less what the tips drag forward [m³/s]
- * @param leaks         oil lost to worn fits outside the pump, by heading [m³/s]
+ * @param leaks         oil lost outside the pump, shut lands included, by heading [m³/s]
  * @param used          oil that does something on its way to the sump, by heading [m³/s]
- * @param recirculated  oil sent back to the pump's inlet by the regulator [m³/s]
+ * @param recirculated  oil sent back to the pump's inlet by the regulator's open lands [m³/s]
+ * @param spilled       oil that an open relief valve lets go [m³/s]
  * @param swept         what the pump displaces [m³/s]
  * @param filling       of the pump [-]
  * @param hubLoad       [N], NaN without a hub bushing
@@ -50,6 +46,7 @@ public record Figures(
         Map<Group, Double> leaks,
         Map<Group, Double> used,
         double recirculated,
+        double spilled,
         double swept,
         double filling,
         double hubLoad,
@@ -92,7 +89,7 @@ public record Figures(
         double x = roles.regulating()
                 .map(placed -> state.own(placed.name(), "position"))
                 .orElse(0.0);
-        Budget budget = Budget.of(unit, state, roles.sumps());
+        OilBudget budget = OilBudget.of(unit, state);
         String hub = roles.hub().map(Placed::name).orElse("");
         return new Figures(
                 unit.commanded()
@@ -113,11 +110,12 @@ public record Figures(
                 roles.lube().stream()
                         .mapToDouble(placed -> state.flow(placed.name()))
                         .sum(),
-                budget.slip,
-                budget.leaks,
-                budget.used,
-                budget.recirculated,
-                budget.swept,
+                budget.volume(OilBudget.Fate.SLIP),
+                budget.volumes(OilBudget.Fate.LEAK),
+                budget.volumes(OilBudget.Fate.USED),
+                budget.volume(OilBudget.Fate.RECIRCULATED),
+                budget.volume(OilBudget.Fate.SPILLED),
+                budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
                 state.measure(hub, "load_n"),
                 state.measure(hub, "least_film_m"),
@@ -179,42 +177,5 @@ public record Figures(
         boolean opened = joining < SHUT * swept
                 || roles.unloading().map(SpoolValve.Opening::edge).orElse(Double.POSITIVE_INFINITY) < position;
         return opened ? Secondary.UNLOADING : Secondary.JOINED;
-    }
-
-    /** Where the oil goes. */
-    private static final class Budget {
-        final Map<Group, Double> leaks = new EnumMap<>(Group.class);
-        final Map<Group, Double> used = new EnumMap<>(Group.class);
-        double slip;
-        double recirculated;
-        double swept;
-
-        static Budget of(Unit unit, State state, Set<String> sumps) {
-            Budget budget = new Budget();
-            Map<String, Placed> parts = new HashMap<>();
-            unit.network().parts().forEach(placed -> parts.put(placed.name(), placed));
-            List<String> inlets = Roles.of(unit).chambers().stream()
-                    .map(chamber -> chamber.nodes().get(0))
-                    .toList();
-            for (State.PartStream stream : state.streams()) {
-                budget.book(parts.get(stream.part()), stream, sumps, inlets);
-            }
-            return budget;
-        }
-
-        private void book(Placed placed, State.PartStream stream, Set<String> sumps, List<String> inlets) {
-            if (placed.part() instanceof PumpChamber && stream.name().endsWith("-slip")) {
-                slip += stream.volume();
-            } else if (stream.name().equals("tip-drag") && inlets.contains(stream.from())) {
-                slip -= stream.volume();
-            } else if (stream.name().equals("swept") && inlets.contains(stream.from())) {
-                swept += stream.volume();
-            } else if (sumps.contains(stream.to()) && !sumps.contains(stream.from())) {
-                Map<Group, Double> ledger = placed.group().leak() ? leaks : used;
-                ledger.merge(placed.group(), stream.volume(), Double::sum);
-            } else if (inlets.contains(stream.to()) && !sumps.contains(stream.from())) {
-                recirculated += stream.volume();
-            }
-        }
     }
 }

@@ -9,9 +9,11 @@ import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -47,13 +49,14 @@ public record OilBudget(double displaced, List<Path> paths) {
     /**
      * One end of the oil.
      *
-     * @param part  that it passes last
-     * @param name  path through it, empty where it has one only
-     * @param group heading under which it is booked
-     * @param fate  what becomes of it
-     * @param flow  [m³/s], below zero where oil comes in
+     * @param part   that it passes last
+     * @param name   path through it, empty where it has one only
+     * @param group  heading under which it is booked
+     * @param fate   what becomes of it
+     * @param flow   counted as the pump takes it in [m³/s], below zero where oil comes in
+     * @param volume the same as it passes, at the pressure and temperature there [m³/s]
      */
-    public record Path(String part, String name, Group group, Fate fate, double flow) {
+    public record Path(String part, String name, Group group, Fate fate, double flow, double volume) {
         /** Name of part and path. */
         public String key() {
             return name.isEmpty() ? part : part + "." + name;
@@ -81,13 +84,21 @@ public record OilBudget(double displaced, List<Path> paths) {
                 if (stream.name().equals("swept")) {
                     displaced += flow;
                 } else {
-                    double back = inlets.contains(stream.from()) ? -flow : flow;
-                    paths.add(new Path(placed.name(), stream.name(), placed.group(), Fate.SLIP, back));
+                    double sign = inlets.contains(stream.from()) ? -1 : 1;
+                    paths.add(new Path(
+                            placed.name(),
+                            stream.name(),
+                            placed.group(),
+                            Fate.SLIP,
+                            sign * flow,
+                            sign * stream.volume()));
                 }
             } else {
-                end(placed, stream, roles.sumps(), inlets, state)
-                        .ifPresent(end -> paths.add(new Path(
-                                placed.name(), stream.name(), end.group, end.fate, end.backwards ? -flow : flow)));
+                end(placed, stream, roles.sumps(), inlets, state).ifPresent(end -> {
+                    double sign = end.backwards ? -1 : 1;
+                    paths.add(new Path(
+                            placed.name(), stream.name(), end.group, end.fate, sign * flow, sign * stream.volume()));
+                });
             }
         }
         paths.sort(Comparator.comparing(Path::fate)
@@ -99,7 +110,7 @@ public record OilBudget(double displaced, List<Path> paths) {
     private record End(Group group, Fate fate, boolean backwards) {}
 
     /** Where a stream ends: in a sump or back at the pump's inlet; empty where it does neither, or only comes from the sump. */
-    private static java.util.Optional<End> end(
+    private static Optional<End> end(
             Placed placed, State.PartStream stream, Set<String> sumps, Set<String> inlets, State state) {
         boolean fromSump = sumps.contains(stream.from());
         boolean toSump = sumps.contains(stream.to());
@@ -107,16 +118,27 @@ public record OilBudget(double displaced, List<Path> paths) {
         boolean toInlet = inlets.contains(stream.to());
         boolean intake = (fromSump || fromInlet) && (toSump || toInlet);
         if (intake || !(fromSump || toSump || fromInlet || toInlet)) {
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
         boolean backwards = fromSump || fromInlet;
-        return java.util.Optional.of(fate(placed, stream, toInlet || fromInlet, backwards, state));
+        return Optional.of(fate(placed, stream, inlets, backwards, state));
     }
 
-    /** A land that is shut leaks, whatever it does when open; a relief valve leaks until it lifts. */
-    private static End fate(Placed placed, State.PartStream stream, boolean back, boolean backwards, State state) {
+    /**
+     * A land that is shut leaks, whatever it does when open; but what a valve's shut lands let back to the pump costs nothing once
+     * another of them gives oil back, for the pump then has oil to spare. A relief valve leaks until it lifts.
+     */
+    private static End fate(
+            Placed placed, State.PartStream stream, Set<String> inlets, boolean backwards, State state) {
         if (placed.part() instanceof SpoolValve valve) {
-            if (shut(placed, valve, stream, state)) {
+            double x = state.own(placed.name(), "position");
+            boolean back = inlets.contains(stream.to()) || inlets.contains(stream.from());
+            boolean open = valve.openings().stream()
+                    .filter(opening -> back
+                            ? inlets.contains(placed.nodes().get(opening.to()))
+                            : opening.name().equals(stream.name()))
+                    .anyMatch(opening -> opening.opensUp() ? x > opening.edge() : x < opening.edge());
+            if (!open) {
                 return new End(Group.VALVE_BODY, Fate.LEAK, backwards);
             }
             return new End(placed.group(), back ? Fate.RECIRCULATED : Fate.USED, backwards);
@@ -128,20 +150,30 @@ public record OilBudget(double displaced, List<Path> paths) {
         return new End(placed.group(), placed.group().leak() ? Fate.LEAK : Fate.USED, backwards);
     }
 
-    private static boolean shut(Placed placed, SpoolValve valve, State.PartStream stream, State state) {
-        double x = state.own(placed.name(), "position");
-        return valve.openings().stream()
-                .filter(opening -> opening.name().equals(stream.name()))
-                .anyMatch(opening -> opening.opensUp() ? x <= opening.edge() : x >= opening.edge());
+    /**
+     * Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. Without a pump that of the
+     * first part at ambient pressure.
+     */
+    static double inletDensity(Unit unit, State state) {
+        Optional<Placed> pump = Roles.of(unit).chambers().stream().findFirst();
+        Placed whose = pump.orElseGet(() -> unit.network().parts().get(0));
+        double pressure =
+                pump.map(chamber -> state.pressure(chamber.nodes().get(0))).orElse(0.0);
+        return state.conditions().setting(whose).oil().density(pressure);
     }
 
-    /** Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. */
-    static double inletDensity(Unit unit, State state) {
-        Placed chamber = Roles.of(unit).chambers().get(0);
-        return state.conditions()
-                .setting(chamber)
-                .oil()
-                .density(state.pressure(chamber.nodes().get(0)));
+    /** Volumes of a fate as they pass, by heading [m³/s]. */
+    Map<Group, Double> volumes(Fate fate) {
+        Map<Group, Double> volumes = new EnumMap<>(Group.class);
+        paths.stream()
+                .filter(path -> path.fate() == fate)
+                .forEach(path -> volumes.merge(path.group(), path.volume(), Double::sum));
+        return volumes;
+    }
+
+    /** Volume of a fate as it passes [m³/s]. */
+    double volume(Fate fate) {
+        return volumes(fate).values().stream().mapToDouble(Double::doubleValue).sum();
     }
 
     /** All oil of a fate [m³/s]. */

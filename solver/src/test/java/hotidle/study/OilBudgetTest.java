@@ -61,6 +61,48 @@ class OilBudgetTest {
         assertTrue(path(open, "primary.tip-drag").flow() < 0, "what tips drag forward makes up for slip");
     }
 
+    /** Where unload and bypass open one after the other, the bypass lets by a little while it is shut: no loss any more. */
+    @Test
+    void aShutLandBesideAnOpenOneLosesNothing() {
+        Unit fresh = TenNodes.worn(1);
+        State unloading = java.util.stream.IntStream.rangeClosed(4, 40)
+                .mapToObj(i -> state(fresh, 50.0 * i))
+                .filter(one -> one.own("regulator", "position") > 0.9e-3 && one.own("regulator", "position") < 1.5e-3)
+                .findFirst()
+                .orElseThrow();
+        OilBudget budget = OilBudget.of(fresh, unloading);
+        assertEquals(
+                OilBudget.Fate.RECIRCULATED, path(budget, "regulator.unload").fate());
+        assertEquals(
+                OilBudget.Fate.RECIRCULATED, path(budget, "regulator.bypass").fate());
+        assertTrue(path(budget, "regulator.bypass").flow() > 0);
+    }
+
+    /** What compare and sweep show of a fate is the volume of the very streams that leaks books there. */
+    @Test
+    void figuresTellOfEachStreamWhatTheBudgetTells() {
+        for (double wear = 1; wear <= 4; wear++) {
+            Unit unit = TenNodes.worn(wear);
+            for (double rpm : new double[] {400, 650, 1200, 3000, 6000}) {
+                State state = state(unit, rpm);
+                OilBudget budget = OilBudget.of(unit, state);
+                Figures figures = Figures.of(unit, state);
+                assertEquals(passing(state, budget, OilBudget.Fate.SLIP), figures.slip(), 1e-18);
+                assertEquals(passing(state, budget, OilBudget.Fate.LEAK), figures.leak(), 1e-18);
+                assertEquals(passing(state, budget, OilBudget.Fate.RECIRCULATED), figures.recirculated(), 1e-18);
+                assertEquals(passing(state, budget, OilBudget.Fate.SPILLED), figures.spilled(), 1e-18);
+                assertEquals(budget.displaced(), figures.swept(), 1e-12 * figures.swept());
+            }
+        }
+    }
+
+    private static double passing(State state, OilBudget budget, OilBudget.Fate fate) {
+        return budget.paths().stream()
+                .filter(path -> path.fate() == fate)
+                .mapToDouble(path -> Math.copySign(state.flow(path.key()), path.flow()))
+                .sum();
+    }
+
     @Test
     void aReliefValveLeaksUntilItLiftsAndSpillsThen() {
         Unit unit = TenNodes.worn(1);
