@@ -5,13 +5,11 @@ import hotidle.network.Placed;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;
 import hotidle.plots.FigureCurve;
-import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
 import hotidle.result.State;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -37,11 +35,7 @@ final class FilmPicture {
                             ? circuit.name() + " has no hub bushing that chambers load"
                             : "metal touches, or no state was found, at every speed"));
         }
-        try {
-            new Picture(List.of(film(circuit, shown, units), load(shown, units))).write(file);
-        } catch (IllegalArgumentException | IOException e) {
-            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
-        }
+        PictureFile.write(List.of(film(circuit, shown, units), load(shown, units)), file);
         return sweeps.size() <= FigureChart.MOST_CURVES
                 ? ""
                 : "; it shows the first " + shown.size() + " of " + sweeps.size() + " sweeps";

@@ -3,8 +3,6 @@ package hotidle.cli;
 import hotidle.circuits.Stock;
 import hotidle.circuits.words.Kind;
 import hotidle.plots.LineChart;
-import hotidle.plots.Picture;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,11 +47,7 @@ final class PartChart {
                 what + " [" + quantity.in(units).unit() + "]",
                 film ? "metal contact" : "unsolved",
                 points);
-        try {
-            new Picture(List.of(chart)).write(file);
-        } catch (IllegalArgumentException | IOException e) {
-            throw new WrongInputException("hotidle part: " + file + " cannot be drawn: " + e.getMessage());
-        }
+        PictureFile.write(List.of(chart), file);
     }
 
     private static double number(PartAnswer answer, boolean film) {

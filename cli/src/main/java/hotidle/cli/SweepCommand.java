@@ -151,7 +151,7 @@ final class SweepCommand implements Callable<Integer> {
         if (file == null) {
             return;
         }
-        SweepPicture.check(option, file);
+        PictureFile.check(option, file);
         if (speeds.size() < 2) {
             throw new WrongInputException(
                     "hotidle: " + option + " needs a series of speeds; write --speed 400..4000/50rpm");

@@ -5,19 +5,15 @@ import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import hotidle.plots.Chart;
 import hotidle.plots.OilChart;
-import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
 import hotidle.result.Outcome;
 import hotidle.study.Figures;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,26 +28,6 @@ final class SweepPicture {
     private SweepPicture() {}
 
     /**
-     * Looks at the name of the file before anything is solved.
-     *
-     * @param option that names it
-     * @param file   to be drawn
-     * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
-     */
-    static void check(String option, Path file) {
-        String name =
-                file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
-            throw new WrongInputException("hotidle: " + option + " " + file
-                    + " names no kind of picture\nmend: end the name in .png or .svg");
-        }
-        Path folder = file.toAbsolutePath().getParent();
-        if (folder == null || !Files.isDirectory(folder)) {
-            throw new WrongInputException("hotidle: " + option + " " + file + ": there is no folder " + folder);
-        }
-    }
-
-    /**
      * Draws sweeps into a file.
      *
      * @return what had to be left out, empty where all is drawn
@@ -61,11 +37,7 @@ final class SweepPicture {
         List<Chart> charts = new ArrayList<>();
         charts.add(pressure(circuit, sweeps, units));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
-        try {
-            new Picture(charts).write(file);
-        } catch (IllegalArgumentException | IOException e) {
-            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
-        }
+        PictureFile.write(charts, file);
         return sweeps.size() <= MOST_OIL_CHARTS
                 ? ""
                 : "; it shows the pressure of the first " + Math.min(sweeps.size(), SpeedChart.MOST_CURVES)

@@ -4,10 +4,13 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
-import hotidle.duty.Range;
+import hotidle.duty.Adjustable;
 import hotidle.duty.Unit;
+import hotidle.plots.Chart;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
+import hotidle.study.WindowMap;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -48,6 +51,16 @@ final class WindowCommand implements Callable<Integer> {
             description = "engine speeds searched for the hub's least film and largest load. Default: ${DEFAULT-VALUE}")
     String speed;
 
+    @Option(
+            names = "--vary",
+            paramLabel = "PART.key=LOW..HIGHunit",
+            description = "shows the least headroom over set pressure and this size instead, for example"
+                    + " hub-bushing.clearance=0.02..0.15mm; a step may follow, as in 0.02..0.15/0.01mm")
+    String vary;
+
+    @Option(names = "--map", paramLabel = "FILE", description = "draws what --vary shows into this file (.png or .svg)")
+    Path map;
+
     @Mixin
     FilledSheet sheet;
 
@@ -69,6 +82,17 @@ final class WindowCommand implements Callable<Integer> {
                     + ": at least two pressures above zero are needed; write 60..400/20psi, for example");
         }
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        if (map != null) {
+            PictureFile.check("--map", map);
+        }
+        if (map != null && vary == null) {
+            throw new WrongInputException(
+                    "hotidle: --map " + map
+                            + ": which size is to be varied?\nmend: add --vary hub-bushing.clearance=0.02..0.15mm, for example");
+        }
+        if (vary != null) {
+            return map(described, pressures, speeds);
+        }
         List<One> found = new ArrayList<>();
         for (Unit unit : Circuits.units(described, builds)) {
             unit.command();
@@ -86,6 +110,75 @@ final class WindowCommand implements Callable<Integer> {
                             case JSON -> StateJson.text(json(found));
                         });
         return HotIdle.DONE;
+    }
+
+    /** The least margin over set pressure and one size. */
+    private int map(DescribedCircuit described, List<Double> pressures, List<Double> speeds) {
+        VariedSize varied = VariedSize.of(vary);
+        List<Adjustable> chosen = Circuits.units(described, builds).stream()
+                .map(unit -> described.adjustable(unit.build()))
+                .toList();
+        if (map != null && chosen.size() > MOST_MAPS) {
+            throw new WrongInputException(
+                    "hotidle: --map shows " + MOST_MAPS + " builds at most\nmend: name fewer builds");
+        }
+        List<WindowMapText> maps = new ArrayList<>();
+        for (Adjustable one : chosen) {
+            one.unit().command();
+            WindowMap.Axis axis = varied.axis(one);
+            List<Double> values = varied.values(one, axis);
+            Progress progress = new Progress(
+                    spec.commandLine().getErr(), "mapping " + one.unit().build(), pressures.size() * values.size());
+            maps.add(new WindowMapText(
+                    shared.units,
+                    one.unit().build(),
+                    WindowMap.study(one, axis, pressures, values, speeds, progress::step)));
+            progress.end();
+        }
+        if (map != null) {
+            PictureFile.write(
+                    maps.stream()
+                            .map(one -> (Chart) one.chart(described.name()))
+                            .toList(),
+                    map);
+            spec.commandLine().getErr().println("drawn: " + map);
+        }
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (shared.format) {
+                            case TABLE -> mapTables(described, maps);
+                            case CSV -> mapCsv(maps);
+                            case JSON -> StateJson.text(mapJson(described, maps));
+                        });
+        return maps.stream().allMatch(one -> one.map().known()) ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    /** Maps that stay readable on one page. */
+    private static final int MOST_MAPS = 2;
+
+    private static String mapTables(DescribedCircuit described, List<WindowMapText> maps) {
+        StringBuilder text =
+                new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
+        text.append("\n").append(Shared.CAUTION).append("\n");
+        maps.forEach(one -> text.append("\n").append(one.table()));
+        return text.append("\n")
+                .append(Wrap.lines(WindowMapText.legend(), "", ""))
+                .toString();
+    }
+
+    private static String mapCsv(List<WindowMapText> maps) {
+        TextTable table = new TextTable(maps.get(0).head());
+        maps.forEach(one -> one.rows().forEach(table::add));
+        return table.csv();
+    }
+
+    private static ObjectNode mapJson(DescribedCircuit described, List<WindowMapText> maps) {
+        ObjectNode root = StateJson.object();
+        root.put("circuit", described.name());
+        ArrayNode all = root.putArray("builds");
+        maps.forEach(one -> all.add(one.json()));
+        return root;
     }
 
     /** How far pressure is raised in the trade: about 270 psi, common practice [Pa]. */
@@ -171,13 +264,8 @@ final class WindowCommand implements Callable<Integer> {
     }
 
     private String ownSet(Unit unit) {
-        String forward = unit.ranges().stream()
-                .filter(Range::forward)
-                .findFirst()
-                .map(Range::name)
-                .orElse(unit.ranges().get(0).name());
         return (unit.command().pilot().isPresent() ? "The build commands up to " : "The build's spring sets ")
-                + psi(unit.command().highest(unit.network(), forward)) + ".";
+                + psi(unit.highestSet()) + ".";
     }
 
     /** A limit that never holds, or the two that leave nothing between them. */

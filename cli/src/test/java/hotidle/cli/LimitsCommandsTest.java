@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** window and wear as a user meets them. */
 class LimitsCommandsTest {
@@ -76,5 +79,57 @@ class LimitsCommandsTest {
         Run run = Run.of("wear", "shuttle-five", "--fit", "hub-bushing.bor");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("hub-bushing.bore"), run.err());
+    }
+
+    private static final String VARY = "hub-bushing.clearance=0.06..0.14/0.08mm";
+
+    @Test
+    void theMapNamesBuildLimitAndLineAndItsNumbersComeInEveryForm(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("map.svg");
+        Run run = window("--build", "restored-raised", "--vary", VARY, "--map", file.toString(), "--units", "metric");
+        assertEquals(0, run.code(), run.err());
+        String svg = Files.readString(file);
+        assertTrue(svg.contains("hub-bushing.clearance [mm]"), "axis");
+        assertTrue(svg.contains("set pressure [bar]"), "axis");
+        assertTrue(svg.contains("restored-raised: +"), "its own point");
+        assertTrue(svg.contains("as measured: "), "the point before repair");
+        assertTrue(svg.contains("An estimate, not an approval"), "caution");
+        assertTrue(run.out().contains("restored-raised with that size as measured, hub-bushing.clearance 0.135 mm"));
+        JsonNode map = new ObjectMapper()
+                .readTree(window("--build", "restored-raised", "--vary", VARY, "--format", "json")
+                        .out())
+                .at("/builds/0/map");
+        assertEquals(6, map.get("points").size());
+        assertEquals("restored-raised", map.at("/named_points/0/name").textValue());
+        assertEquals(0.055e-3, map.at("/named_points/0/size").doubleValue(), 1e-12);
+        String csv = window("--build", "restored-raised", "--vary", VARY, "--format", "csv")
+                .out();
+        assertEquals(10, csv.lines().count(), csv);
+        assertEquals(List.of("map.svg"), List.of(folder.toFile().list()));
+    }
+
+    @Test
+    void aSizeThatIsNotThereIsAnsweredWithTheNearestAndNothingIsDrawn(@TempDir Path folder) {
+        String file = folder.resolve("map.png").toString();
+        String[][] wrong = {
+            {"hub-bushin.clearance=0.02..0.15mm", "did you mean hub-bushing"},
+            {"hub-bushing.clearence=0.02..0.15mm", "did you mean clearance"},
+            {"hub-bushing=0.02..0.15mm", "valid: bore, clearance, hub"},
+            {"hub-bushing.clearance=0.15..0.02mm", "exchange the two ends"},
+            {"hub-bushing.clearance=0.02..0.15psi", "is the unit of a pressure"},
+            {"hub-bushing.clearance=0.02..0.15", "a number without its unit"},
+            {"hub-bushing.clearance=0..0.15mm", "above zero"},
+            {"hub-bushing.bore=49..51mm", "49mm is impossible"},
+            {"hub-bushing.clearance=0.02..0.15/0.001mm", "60 at most"},
+            {"hub-bushing.clearance", "write --vary hub-bushing.clearance=0.02..0.15mm"}
+        };
+        for (String[] one : wrong) {
+            Run run = window("--build", "worn-raised", "--vary", one[0], "--map", file);
+            assertEquals(2, run.code(), one[0] + ": " + run.err());
+            assertTrue(run.err().contains(one[1]), one[0] + ": " + run.err());
+            assertEquals("", run.out());
+        }
+        assertTrue(window("--map", file).err().contains("add --vary"));
+        assertEquals(0, folder.toFile().list().length);
     }
 }

@@ -3,10 +3,7 @@ package hotidle.plots;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -89,19 +86,12 @@ public record LineChart(String title, String subtitle, String across, String axi
         JFreeChart chart = Style.chart(title, subtitle, new XYSeriesCollection(series), renderer, scale, axis);
         NumberAxis level = (NumberAxis) chart.getXYPlot().getDomainAxis();
         level.setLabel(across);
-        level.setNumberFormatOverride(format(scale.high() - scale.low()));
+        level.setNumberFormatOverride(Style.format(scale.high() - scale.low()));
         NumberAxis upright = (NumberAxis) chart.getXYPlot().getRangeAxis();
         double top = scale.tops().get(axis);
         double bottom = bottom() * (1 + ROOM);
         upright.setRange(bottom, top);
-        upright.setNumberFormatOverride(format(top - bottom));
+        upright.setNumberFormatOverride(Style.format(top - bottom));
         return chart;
-    }
-
-    /** As many decimals as neighbouring ticks need to differ. */
-    private static DecimalFormat format(double span) {
-        int decimals = (int) Math.max(0, Math.min(12, 2 - Math.floor(Math.log10(span))));
-        String pattern = span < 1e-5 ? "0.##E0" : "0." + "#".repeat(Math.max(decimals, 1));
-        return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
 }

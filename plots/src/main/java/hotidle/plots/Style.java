@@ -129,4 +129,11 @@ final class Style {
     private static DecimalFormat plain() {
         return new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT));
     }
+
+    /** As many decimals as neighbouring ticks need to differ. */
+    static DecimalFormat format(double span) {
+        int decimals = (int) Math.max(0, Math.min(12, 2 - Math.floor(Math.log10(span))));
+        String pattern = span < 1e-5 ? "0.##E0" : "0." + "#".repeat(Math.max(decimals, 1));
+        return new DecimalFormat(pattern, DecimalFormatSymbols.getInstance(Locale.ROOT));
+    }
 }

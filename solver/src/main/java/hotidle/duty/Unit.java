@@ -56,6 +56,20 @@ public record Unit(
         return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
     }
 
+    /**
+     * Highest set pressure of the forward ranges [Pa], of any range where none is forward.
+     *
+     * @throws NotCommandedException where nothing commands the line
+     */
+    public double highestSet() {
+        String range = ranges.stream()
+                .filter(Range::forward)
+                .findFirst()
+                .orElse(ranges.get(0))
+                .name();
+        return command().highest(network, range);
+    }
+
     /** The duty point of a name. */
     public Optional<DutyPoint> duty(String name) {
         return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();

@@ -1,0 +1,47 @@
+package hotidle.cli;
+
+import hotidle.plots.Chart;
+import hotidle.plots.Picture;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/** A picture that a command is asked to draw. */
+final class PictureFile {
+
+    private PictureFile() {}
+
+    /**
+     * Looks at the name of the file before anything is solved.
+     *
+     * @param option that names it
+     * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
+     */
+    static void check(String option, Path file) {
+        String name =
+                file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
+        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
+            throw new WrongInputException("hotidle: " + option + " " + file
+                    + " names no kind of picture\nmend: end the name in .png or .svg");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder == null || !Files.isDirectory(folder)) {
+            throw new WrongInputException("hotidle: " + option + " " + file + ": there is no folder " + folder);
+        }
+    }
+
+    /**
+     * Draws.
+     *
+     * @throws WrongInputException where it cannot be written
+     */
+    static void write(List<Chart> charts, Path file) {
+        try {
+            new Picture(charts).write(file);
+        } catch (IllegalArgumentException | IOException e) {
+            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package hotidle.study;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points.
+ *
+ * @param axis      the size
+ * @param pressures set pressures [Pa], rising
+ * @param values    values of the size as {@link Axis} counts it [m] or [m²], rising
+ * @param cells     a row for each value, in it a cell for each pressure
+ * @param marks     the build itself, and what else its file says of the size
+ */
+public record WindowMap(
+        Axis axis, List<Double> pressures, List<Double> values, List<List<Cell>> cells, List<Mark> marks) {
+
+    /**
+     * A size, or the clearance that it leaves around a piece that stays as it is.
+     *
+     * @param name      as the user calls it
+     * @param dimension the size that is changed
+     * @param inner     the piece within [m], 0 where the size itself is counted
+     */
+    public record Axis(String name, Dimension dimension, double inner) {
+
+        /** What is counted, of a size. */
+        public double counted(double size) {
+            return size - inner;
+        }
+    }
+
+    /**
+     * One point.
+     *
+     * @param pressure set pressure [Pa]
+     * @param value    as the axis counts it
+     * @param least    the worst limit, with a value that is not a number where metal touches; empty where it is not known
+     * @param why      why it is not known; empty where it is
+     */
+    public record Cell(double pressure, double value, Optional<Least> least, String why) {
+
+        /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
+        public double headroom() {
+            return least.map(worst -> worst.margin().rank()).orElse(Double.NaN);
+        }
+    }
+
+    /** A limit with its duty. */
+    public record Least(Judgement.Key key, Margin margin) {}
+
+    /** A point with a name, solved exactly there and not read off the grid. */
+    public record Mark(String name, Cell cell) {}
+
+    public WindowMap {
+        pressures = List.copyOf(pressures);
+        values = List.copyOf(values);
+        cells = cells.stream().map(List::copyOf).toList();
+        marks = List.copyOf(marks);
+    }
+
+    /** Whether every point is known. */
+    public boolean known() {
+        return cells.stream()
+                        .flatMap(List::stream)
+                        .allMatch(cell -> cell.least().isPresent())
+                && marks.stream().allMatch(mark -> mark.cell().least().isPresent());
+    }
+
+    /**
+     * Solves the map. Set pressures are set by command and spring together, {@link SetPressure}; the marks keep the build's own.
+     *
+     * @param build     commanded
+     * @param pressures [Pa], rising
+     * @param values    as the axis counts them, rising
+     * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
+     * @param step      called after each point, from any thread
+     */
+    public static WindowMap study(
+            Adjustable build,
+            Axis axis,
+            List<Double> pressures,
+            List<Double> values,
+            List<Double> speeds,
+            Runnable step) {
+        List<Cell> cells = IntStream.range(0, pressures.size() * values.size())
+                .parallel()
+                .mapToObj(i -> {
+                    double pressure = pressures.get(i % pressures.size());
+                    double value = values.get(i / pressures.size());
+                    Cell cell = cell(
+                            build.with(axis.dimension(), value + axis.inner())
+                                    .map(unit -> SetPressure.of(unit, pressure)),
+                            pressure,
+                            value,
+                            speeds);
+                    step.run();
+                    return cell;
+                })
+                .toList();
+        List<List<Cell>> rows = IntStream.range(0, values.size())
+                .mapToObj(row -> cells.subList(row * pressures.size(), (row + 1) * pressures.size()))
+                .toList();
+        return new WindowMap(axis, pressures, values, rows, marks(build, axis, speeds));
+    }
+
+    private static List<Mark> marks(Adjustable build, Axis axis, List<Double> speeds) {
+        Dimension dimension = axis.dimension();
+        double pressure = build.unit().highestSet();
+        List<Mark> marks = new ArrayList<>();
+        boolean measured =
+                dimension.measured().isPresent() && dimension.measured().getAsDouble() == dimension.value();
+        marks.add(new Mark(
+                build.unit().build() + (measured ? " (as measured)" : ""),
+                cell(Optional.of(build.unit()), pressure, axis.counted(dimension.value()), speeds)));
+        if (dimension.measured().isPresent() && !measured) {
+            marks.add(mark("as measured", build, axis, dimension.measured().getAsDouble(), pressure, speeds));
+        }
+        if (!dimension.isNew()) {
+            marks.add(mark("new", build, axis, dimension.fresh(), pressure, speeds));
+        }
+        return marks;
+    }
+
+    private static Mark mark(
+            String name, Adjustable build, Axis axis, double size, double pressure, List<Double> speeds) {
+        return new Mark(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), speeds));
+    }
+
+    private static Cell cell(Optional<Unit> made, double pressure, double value, List<Double> speeds) {
+        if (made.isEmpty()) {
+            return new Cell(pressure, value, Optional.empty(), "the size is impossible");
+        }
+        Optional<Least> least = Optional.empty();
+        for (DutyPoint duty : made.get().duties()) {
+            Judgement judged = Judgement.of(made.get(), duty, speeds);
+            if (!judged.known()) {
+                return new Cell(pressure, value, Optional.empty(), "unsolved at " + duty.name());
+            }
+            Optional<Least> worst = judged.least().map(margin -> new Least(Judgement.Key.of(duty, margin), margin));
+            if (rank(worst) < rank(least)) {
+                least = worst;
+            }
+        }
+        return new Cell(pressure, value, least, least.isEmpty() ? "no limit is judged" : "");
+    }
+
+    private static double rank(Optional<Least> least) {
+        return least.map(one -> one.margin().rank()).orElse(Double.POSITIVE_INFINITY);
+    }
+}

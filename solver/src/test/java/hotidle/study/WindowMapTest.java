@@ -1,0 +1,75 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.SetPressure;
+import hotidle.duty.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class WindowMapTest {
+
+    private static final double PSI = TenNodes.PSI;
+    private static final List<Double> SPEEDS = List.of(10.0, 20.0, 40.0);
+    private static final double VALVE = 0.0127 * 12;
+    private static final Adjustable BUILD = Fits.worn(3);
+    private static final Dimension BORE = BUILD.dimension("bores.bore").orElseThrow();
+    private static final WindowMap.Axis CLEARANCE = new WindowMap.Axis("bores.clearance", BORE, VALVE);
+    private static final List<Double> PRESSURES = List.of(80 * PSI, 120 * PSI, 160 * PSI);
+
+    private static WindowMap map(List<Double> clearances) {
+        return WindowMap.study(BUILD, CLEARANCE, PRESSURES, clearances, SPEEDS, () -> {});
+    }
+
+    @Test
+    void eachPointIsTheWorstOfAllLimitsOfThatUnit() {
+        WindowMap map = map(List.of(20e-6, 60e-6));
+        assertTrue(map.known());
+        for (int row = 0; row < 2; row++) {
+            for (int column = 0; column < PRESSURES.size(); column++) {
+                WindowMap.Cell cell = map.cells().get(row).get(column);
+                Unit made = BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
+                Unit set = SetPressure.of(made, PRESSURES.get(column));
+                double least = Judgement.of(set, set.duties().get(0), SPEEDS)
+                        .least()
+                        .orElseThrow()
+                        .rank();
+                assertEquals(least, cell.headroom());
+                assertEquals("hot-idle", cell.least().orElseThrow().key().duty());
+            }
+        }
+        for (int column = 0; column < PRESSURES.size(); column++) {
+            assertTrue(
+                    map.cells().get(1).get(column).headroom()
+                            != map.cells().get(0).get(column).headroom(),
+                    "the bore changes what is left");
+        }
+    }
+
+    @Test
+    void theBuildAndTheNewSizeAreSolvedWhereTheyAreAndNamed() {
+        WindowMap map = map(List.of(20e-6, 60e-6));
+        List<String> names = new ArrayList<>();
+        map.marks().forEach(mark -> names.add(mark.name()));
+        assertEquals(List.of(BUILD.unit().build(), "new"), names);
+        WindowMap.Cell own = map.marks().get(0).cell();
+        assertEquals(72e-6, own.value(), 1e-12);
+        assertEquals(150 * PSI, own.pressure(), 1e-6);
+        assertEquals(24e-6, map.marks().get(1).cell().value(), 1e-12);
+    }
+
+    @Test
+    void aSizeThatCannotBeIsNotKnownAndHasNoNumber() {
+        WindowMap map = map(List.of(-5e-6, 20e-6));
+        assertFalse(map.known());
+        for (WindowMap.Cell cell : map.cells().get(0)) {
+            assertTrue(Double.isNaN(cell.headroom()));
+            assertEquals("the size is impossible", cell.why());
+        }
+    }
+}
