@@ -11,22 +11,25 @@ final class Inverse {
 
     /** A drop that rises with the flow. */
     interface Law {
-        /** Drop at a flow above zero [Pa], and its slope by the flow, in the first two places. */
-        double[] dropAt(double q);
+        /** Writes the drop at a flow above zero [Pa], and its slope by the flow, into the first two places. */
+        void dropAt(double q, double density, double viscosity, double[] at);
     }
 
     /**
      * The flow at which the law has a drop.
      *
-     * @param drop  [Pa], above zero
-     * @param upper a flow that the answer does not exceed [m³/s]
+     * @param drop      [Pa], above zero
+     * @param upper     a flow that the answer does not exceed [m³/s]
+     * @param density   [kg/m³]
+     * @param viscosity [Pa·s]
+     * @param at        work space
      */
-    static double flow(double drop, double upper, Law law) {
+    static double flow(double drop, double upper, Law law, double density, double viscosity, double[] at) {
         double low = 0;
         double high = upper;
         double q = upper;
         for (int step = 0; step < MOST_STEPS; step++) {
-            double[] at = law.dropAt(q);
+            law.dropAt(q, density, viscosity, at);
             double miss = at[0] - drop;
             if (miss > 0) {
                 high = q;

@@ -1,5 +1,7 @@
 package hotidle.law;
 
+import java.util.Arrays;
+
 /**
  * A drilled or cast passage: wall friction from laminar to turbulent, and bends, entries and exits.
  *
@@ -16,43 +18,45 @@ package hotidle.law;
  * @param roughness e, mean height of the wall's roughness [m]
  * @param losses    ΣK [-], 0 or more
  */
-public record PipeLoss(double diameter, double length, double roughness, double losses) implements Restriction {
+public record PipeLoss(double diameter, double length, double roughness, double losses)
+        implements Restriction, Inverse.Law {
 
     /** Below this Reynolds number the turbulent terms are lost in rounding, and would overflow further down. */
     private static final double CREEPING = 1;
 
     @Override
-    public Flow flow(double drop, double density, double viscosity) {
+    public void flow(double drop, double density, double viscosity, Flow out) {
         double laminar = Math.PI * diameter * diameter * diameter * diameter / (128 * viscosity * length);
         double size = Math.abs(drop);
+        double[] at = out.work;
         double q = laminar * size;
         if (q > 0) {
-            q = Inverse.flow(size, q, at -> dropAt(at, density, viscosity));
+            q = Inverse.flow(size, q, this, density, viscosity, at);
         }
-        double[] at = dropAt(q, density, viscosity);
+        dropAt(q, density, viscosity, at);
         double slope = q > 0 ? 1 / at[1] : laminar;
         double sign = Math.signum(drop);
-        return new Flow(sign * q, slope, 0, 0, -sign * at[3] * slope, -sign * at[2] * slope);
+        out.set(sign * q, slope, -sign * at[3] * slope, -sign * at[2] * slope);
     }
 
     /** Drop at a flow q ≥ 0, and its slopes by flow, density and viscosity. */
-    private double[] dropAt(double q, double density, double viscosity) {
+    @Override
+    public void dropAt(double q, double density, double viscosity, double[] at) {
         if (q == 0) {
-            return new double[4];
+            Arrays.fill(at, 0);
+            return;
         }
         double area = Math.PI * diameter * diameter / 4;
         double velocity = q / area;
         double reynolds = velocity * diameter * density / viscosity;
-        double[] friction = friction(reynolds, roughness / diameter);
+        friction(reynolds, roughness / diameter, at);
         double head = density * velocity * velocity / 2;
-        double total = friction[0] * length / diameter + losses;
-        double byReynolds = head * friction[1] * length / diameter;
-        return new double[] {
-            total * head,
-            2 * total * head / q + byReynolds * reynolds / q,
-            total * head / density + byReynolds * reynolds / density,
-            -byReynolds * reynolds / viscosity
-        };
+        double total = at[0] * length / diameter + losses;
+        double byReynolds = head * at[1] * length / diameter;
+        at[0] = total * head;
+        at[1] = 2 * total * head / q + byReynolds * reynolds / q;
+        at[2] = total * head / density + byReynolds * reynolds / density;
+        at[3] = -byReynolds * reynolds / viscosity;
     }
 
     /**
@@ -62,8 +66,16 @@ public record PipeLoss(double diameter, double length, double roughness, double 
      * @param relativeRoughness e/d [-]
      */
     public static double[] friction(double reynolds, double relativeRoughness) {
+        double[] at = new double[2];
+        friction(reynolds, relativeRoughness, at);
+        return at;
+    }
+
+    private static void friction(double reynolds, double relativeRoughness, double[] at) {
         if (reynolds < CREEPING) {
-            return new double[] {64 / reynolds, -64 / (reynolds * reynolds)};
+            at[0] = 64 / reynolds;
+            at[1] = -64 / (reynolds * reynolds);
+            return;
         }
         double laminar = Math.pow(8 / reynolds, 12);
         double smooth = Math.pow(7 / reynolds, 0.9);
@@ -77,6 +89,7 @@ public record PipeLoss(double diameter, double length, double roughness, double 
         double aSlope = log == 0 ? 0 : 16 * a / log * logSlope;
         double bSlope = -16 * b / reynolds;
         double sumSlope = -12 * laminar / reynolds - 1.5 * (a + b == 0 ? 0 : turbulent / (a + b)) * (aSlope + bSlope);
-        return new double[] {f, f / 12 * sumSlope / sum};
+        at[0] = f;
+        at[1] = f / 12 * sumSlope / sum;
     }
 }

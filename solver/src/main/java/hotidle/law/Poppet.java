@@ -33,26 +33,28 @@ public record Poppet(
     }
 
     @Override
-    public Flow flow(double drop, double density, double viscosity) {
-        Flow past = leak.flow(drop, density, viscosity);
+    public void flow(double drop, double density, double viscosity, Flow out) {
+        leak.flow(drop, density, viscosity, out);
         double lift = lift(drop);
         if (lift <= 0) {
-            return past;
+            return;
         }
+        double past = out.q();
+        double pastByDrop = out.byDrop();
+        double pastByViscosity = out.byViscosity();
+        double pastByDensity = out.byDensity();
         double area = Math.PI * seat * lift;
         double diameter = Math.sqrt(4 * area / Math.PI);
         double viscous = Hole.viscous(diameter, 0);
         double kinetic = Hole.kinetic(area, dischargeCoefficient);
-        Flow open = new SeriesLoss(viscous, kinetic).flow(drop, density, viscosity);
+        new SeriesLoss(viscous, kinetic).flow(drop, density, viscosity, out);
         double liftSlope = lift < stop ? seatArea() / springRate : 0;
-        double byLift = -(1.5 * viscous * open.byViscous() + 2 * kinetic * open.byKinetic()) / lift;
-        return new Flow(
-                past.q() + open.q(),
-                past.byDrop() + open.byDrop() + byLift * liftSlope,
-                0,
-                0,
-                past.byViscosity() + open.byViscosity(),
-                past.byDensity() + open.byDensity());
+        double byLift = -(1.5 * viscous * out.byViscous() + 2 * kinetic * out.byKinetic()) / lift;
+        out.set(
+                past + out.q(),
+                pastByDrop + out.byDrop() + byLift * liftSlope,
+                pastByViscosity + out.byViscosity(),
+                pastByDensity + out.byDensity());
     }
 
     /** Lift [m] under a drop [Pa]. */

@@ -28,22 +28,23 @@ public record SeriesLoss(double viscous, double kinetic) implements Restriction 
     }
 
     @Override
-    public Flow flow(double drop, double density, double viscosity) {
+    public void flow(double drop, double density, double viscosity, Flow out) {
+        flow(viscous, kinetic, drop, density, viscosity, out);
+    }
+
+    /** The same for two coefficients that are not worth an object, because they are new at each question. */
+    public static void flow(double viscous, double kinetic, double drop, double density, double viscosity, Flow out) {
         if (Double.isInfinite(viscous)) {
-            return Flow.NONE;
+            out.none();
+            return;
         }
         double b = viscous * viscosity;
         double a = kinetic * density;
         double q = 2 * drop / (b + Math.sqrt(b * b + 4 * a * Math.abs(drop)));
         double square = q * Math.abs(q);
         double slope = 1 / (b + 2 * a * Math.abs(q));
-        return new Flow(
-                q,
-                slope,
-                -viscosity * q * slope,
-                -density * square * slope,
-                -viscous * q * slope,
-                -kinetic * square * slope);
+        out.set(q, slope, -viscous * q * slope, -kinetic * square * slope);
+        out.byCoefficients(-viscosity * q * slope, -density * square * slope);
     }
 
     /** The same path followed by another. */

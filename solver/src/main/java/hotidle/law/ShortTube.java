@@ -17,7 +17,7 @@ package hotidle.law;
  * @param diameter d [m]
  * @param length   l [m], above zero
  */
-public record ShortTube(double diameter, double length) implements Restriction {
+public record ShortTube(double diameter, double length) implements Restriction, Inverse.Law {
 
     /** Shortest hole that flows full, as a multiple of its diameter (common practice). */
     public static final double SHORTEST = 0.5;
@@ -25,29 +25,36 @@ public record ShortTube(double diameter, double length) implements Restriction {
     private static final double SEAM = 0.015;
 
     @Override
-    public Flow flow(double drop, double density, double viscosity) {
+    public void flow(double drop, double density, double viscosity, Flow out) {
         double poiseuille = Math.PI * Math.pow(diameter, 4) / (128 * viscosity * length);
         double size = Math.abs(drop);
         if (size == 0) {
-            return new Flow(0, poiseuille, 0, 0, 0, 0);
+            out.set(0, poiseuille, 0, 0);
+            return;
         }
         // never more than Poiseuille's flow, nor than that of the least kinetic share, 1.5 heads
         double area = Math.PI * diameter * diameter / 4;
         double most = Math.min(poiseuille * size, area * Math.sqrt(2 * size / (1.5 * density)));
-        double q = Inverse.flow(size, most, at -> dropAt(at, density, viscosity));
-        double[] at = dropAt(q, density, viscosity);
+        double[] at = out.work;
+        double q = Inverse.flow(size, most, this, density, viscosity, at);
+        dropAt(q, density, viscosity, at);
         double sign = Math.signum(drop);
-        return new Flow(sign * q, 1 / at[1], 0, 0, -sign * at[3] / at[1], -sign * at[2] / at[1]);
+        out.set(sign * q, 1 / at[1], -sign * at[3] / at[1], -sign * at[2] / at[1]);
     }
 
     /** Drop at a flow above zero, and its slopes by flow, density and viscosity. */
-    private double[] dropAt(double q, double density, double viscosity) {
+    @Override
+    public void dropAt(double q, double density, double viscosity, double[] at) {
         double area = Math.PI * diameter * diameter / 4;
         double head = density * q * q / (2 * area * area);
         double z = Math.PI * length * viscosity / (4 * density * q);
-        double[] f = heads(z);
-        double byZ = head * f[1] * z;
-        return new double[] {f[0] * head, (2 * f[0] * head - byZ) / q, (f[0] * head - byZ) / density, byZ / viscosity};
+        heads(z, at);
+        double lost = at[0] * head;
+        double byZ = head * at[1] * z;
+        at[0] = lost;
+        at[1] = (2 * lost - byZ) / q;
+        at[2] = (lost - byZ) / density;
+        at[3] = byZ / viscosity;
     }
 
     /**
@@ -56,6 +63,12 @@ public record ShortTube(double diameter, double length) implements Restriction {
      * @param z l/(d·Re), above zero
      */
     public static double[] heads(double z) {
+        double[] at = new double[2];
+        heads(z, at);
+        return at;
+    }
+
+    private static void heads(double z, double[] at) {
         double root = Math.sqrt(z);
         double upper = 1.5 + 13.74 * root;
         double lower = 2.28 + 64 * z;
@@ -63,9 +76,7 @@ public record ShortTube(double diameter, double length) implements Restriction {
         double fourth = ratio * ratio * ratio * ratio;
         double share = fourth > 1e100 ? 1 : fourth / (1 + fourth);
         double shareSlope = 4 * share * (1 - share) / z;
-        return new double[] {
-            upper + (lower - upper) * share,
-            13.74 / (2 * root) * (1 - share) + 64 * share + (lower - upper) * shareSlope
-        };
+        at[0] = upper + (lower - upper) * share;
+        at[1] = 13.74 / (2 * root) * (1 - share) + 64 * share + (lower - upper) * shareSlope;
     }
 }

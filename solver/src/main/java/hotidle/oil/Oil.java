@@ -177,6 +177,11 @@ public record Oil(
      * @param ambient     absolute ambient pressure [Pa]
      */
     public OilAt at(double temperature, double ambient) {
+        return at(temperature, ambient, Optional.of(this));
+    }
+
+    /** The same, given itself wrapped, so that the inner loop need not. */
+    OilAt at(double temperature, double ambient, Optional<Oil> self) {
         double density = density(temperature);
         return new OilAt(
                 temperature,
@@ -186,6 +191,6 @@ public record Oil(
                 airFraction,
                 ambient,
                 releasePressure - ambient,
-                Optional.of(this));
+                self);
     }
 }

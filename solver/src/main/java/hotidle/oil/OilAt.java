@@ -83,14 +83,17 @@ public record OilAt(
 
     /** The same oil warmer by a rise [K]. */
     public OilAt warmer(double rise) {
-        return liquid.map(oil -> oil.at(temperature + rise, ambient)).orElse(this);
+        return liquid.isPresent() ? liquid.get().at(temperature + rise, ambient, liquid) : this;
     }
 
     /** dμ/dT at ambient pressure [Pa·s/K]. */
     public double viscosityByTemperature() {
-        return liquid.map(oil -> oil.kinematicViscositySlope(temperature) * liquidDensity
-                        - oil.kinematicViscosity(temperature) * oil.densitySlope())
-                .orElse(0.0);
+        if (liquid.isEmpty()) {
+            return 0;
+        }
+        Oil oil = liquid.get();
+        return oil.kinematicViscositySlope(temperature) * liquidDensity
+                - oil.kinematicViscosity(temperature) * oil.densitySlope();
     }
 
     private double absolute(double p) {

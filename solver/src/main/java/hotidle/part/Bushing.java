@@ -5,7 +5,6 @@ import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
-import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.List;
@@ -213,7 +212,8 @@ public record Bushing(
                 double thinning = hot.viscosityByTemperature() / hot.viscosity();
                 out.balanceSlope(0, in.own(1), asked * thinning / (1 + asked));
                 // the mixture's density falls with the liquid's
-                double lighter = -hot.liquid().map(Oil::densitySlope).orElse(0.0) / hot.liquidDensity() * density;
+                double lighter =
+                        hot.liquid().isEmpty() ? 0 : -hot.liquid().get().densitySlope() / hot.liquidDensity() * density;
                 double byRise = flow.byViscosity() * hot.viscosity(mean) * thinning + flow.byDensity() * lighter;
                 out.moveSlope(BEHIND, DRAIN, in.own(1), density * byRise + lighter * flow.q());
                 heat(in, out, hot, flow, byEccentricity, byRise);

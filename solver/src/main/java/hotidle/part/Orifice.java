@@ -54,9 +54,6 @@ public record Orifice(double diameter, double length, OptionalDouble dischargeCo
                     .times(count);
         }
         ShortTube one = new ShortTube(diameter, length);
-        return count == 1
-                ? one
-                : (drop, density, viscosity) ->
-                        one.flow(drop, density, viscosity).times(count);
+        return count == 1 ? one : Restriction.several(one, count);
     }
 }

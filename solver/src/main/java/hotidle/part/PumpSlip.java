@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * What slips back in a pump: through gaps of known size, or by coefficients fitted to a test.
@@ -136,6 +137,8 @@ public record PumpSlip(
         private final OilAt oil;
         private final double[] faceGap;
         private final double[] tipClearance;
+        private final SeriesLoss[] faceLoss;
+        private final SeriesLoss[] tipLoss;
         private final double turned;
         private final double dragged;
         private final SeriesLoss orifice;
@@ -150,6 +153,12 @@ public record PumpSlip(
             tipClearance = slip.tips.stream()
                     .mapToDouble(tip -> tip.fit.gap(oil.temperature()) / 2)
                     .toArray();
+            faceLoss = IntStream.range(0, faceGap.length)
+                    .mapToObj(i -> faceGap[i] > 0 ? slip.faces.get(i).loss(faceGap[i]) : SeriesLoss.SHUT)
+                    .toArray(SeriesLoss[]::new);
+            tipLoss = IntStream.range(0, tipClearance.length)
+                    .mapToObj(i -> tipClearance[i] > 0 ? slip.tips.get(i).loss(tipClearance[i]) : SeriesLoss.SHUT)
+                    .toArray(SeriesLoss[]::new);
             orifice = new SeriesLoss(
                     Hole.viscous(Math.sqrt(4 * slip.orificeArea / Math.PI), 0),
                     Hole.kinetic(slip.orificeArea, DISCHARGE));
@@ -168,6 +177,8 @@ public record PumpSlip(
             oil = other.oil;
             faceGap = other.faceGap;
             tipClearance = other.tipClearance;
+            faceLoss = other.faceLoss;
+            tipLoss = other.tipLoss;
             orifice = other.orifice;
             fitted = other.fitted;
             turned = other.turned;
@@ -187,24 +198,26 @@ public record PumpSlip(
         void evaluate(Reading in, Stamp out) {
             double opened = opened(in);
             for (int i = 0; i < faceGap.length; i++) {
-                SeriesLoss loss = face(i, opened);
-                open(in, out, loss, opened > 0 ? slip.opening / (faceGap[i] + opened) : 0);
+                open(in, out, faceLoss[i], faceGap[i], opened);
             }
             for (int i = 0; i < tipClearance.length; i++) {
-                SeriesLoss loss = tip(i, opened);
-                open(in, out, loss, opened > 0 ? slip.opening / (tipClearance[i] + opened) : 0);
+                open(in, out, tipLoss[i], tipClearance[i], opened);
             }
             out.pass(in, OUTLET, INLET, orifice, oil);
             out.pass(in, OUTLET, INLET, fitted, oil);
         }
 
-        /** A gap whose relative height grows by {@code growth} per pascal: viscous as its cube, kinetic as its square. */
-        private void open(Reading in, Stamp out, SeriesLoss loss, double growth) {
-            Flow flow = out.pass(in, OUTLET, INLET, loss, oil);
-            if (growth > 0 && Double.isFinite(loss.viscous())) {
+        /** A gap that pressure opens: its viscous coefficient falls as the cube of its height, its kinetic one as the square. */
+        private void open(Reading in, Stamp out, SeriesLoss loss, double gap, double opened) {
+            double closer = closer(gap, opened);
+            double viscous = loss.viscous() * closer * closer * closer;
+            double kinetic = loss.kinetic() * closer * closer;
+            Flow flow = out.pass(in, OUTLET, INLET, viscous, kinetic, oil);
+            if (closer < 1 && Double.isFinite(viscous)) {
                 double mean = (in.pressure(INLET) + in.pressure(OUTLET)) / 2;
-                double by = -growth
-                        * (3 * loss.viscous() * flow.byViscous() + 2 * loss.kinetic() * flow.byKinetic())
+                double by = -slip.opening
+                        / (gap + opened)
+                        * (3 * viscous * flow.byViscous() + 2 * kinetic * flow.byKinetic())
                         * oil.density(mean);
                 out.moveSlope(OUTLET, INLET, in.port(OUTLET), by);
                 out.moveSlope(OUTLET, INLET, in.port(INLET), -by);
@@ -215,22 +228,24 @@ public record PumpSlip(
             return slip.opening * Math.max(in.pressure(OUTLET) - in.pressure(INLET), 0);
         }
 
-        private SeriesLoss face(int i, double opened) {
-            return faceGap[i] > 0 ? slip.faces.get(i).loss(faceGap[i] + opened) : SeriesLoss.SHUT;
+        /** Height of a gap without pressure over that with it; a gap that is shut stays so. */
+        private static double closer(double gap, double opened) {
+            return gap > 0 ? gap / (gap + opened) : 1;
         }
 
-        private SeriesLoss tip(int i, double opened) {
-            return tipClearance[i] > 0 ? slip.tips.get(i).loss(tipClearance[i] + opened) : SeriesLoss.SHUT;
+        private static SeriesLoss opened(SeriesLoss loss, double gap, double opened) {
+            double closer = closer(gap, opened);
+            return new SeriesLoss(loss.viscous() * closer * closer * closer, loss.kinetic() * closer * closer);
         }
 
         List<Stream> streams(Reading in) {
             double opened = opened(in);
             List<Stream> streams = new ArrayList<>();
             for (int i = 0; i < faceGap.length; i++) {
-                streams.add(stream(slip.faces.get(i).name, in, face(i, opened)));
+                streams.add(stream(slip.faces.get(i).name, in, opened(faceLoss[i], faceGap[i], opened)));
             }
             for (int i = 0; i < tipClearance.length; i++) {
-                streams.add(stream(slip.tips.get(i).name, in, tip(i, opened)));
+                streams.add(stream(slip.tips.get(i).name, in, opened(tipLoss[i], tipClearance[i], opened)));
             }
             streams.add(stream("mesh", in, orifice));
             if (slip.laminar > 0) {

@@ -1,9 +1,8 @@
 package hotidle.part;
 
-import hotidle.law.Flow;
+import hotidle.law.Restriction;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
-import hotidle.oil.OilAt;
 
 /**
  * Sealing rings between a shaft and a drum: oil passes the joint, and passes the side of the ring after the clearance under
@@ -42,21 +41,6 @@ public record SealingRing(
         SeriesLoss side = Slot.annular(diameter, radialClearance, width, 0)
                 .then(Slot.flat(Math.PI * diameter, sideGap, contact))
                 .times(count);
-        OilAt oil = setting.oil();
-        return new Through(
-                (drop, density, viscosity) ->
-                        sum(joint.flow(drop, density, viscosity), side.flow(drop, density, viscosity)),
-                oil,
-                0);
-    }
-
-    private static Flow sum(Flow one, Flow other) {
-        return new Flow(
-                one.q() + other.q(),
-                one.byDrop() + other.byDrop(),
-                0,
-                0,
-                one.byViscosity() + other.byViscosity(),
-                one.byDensity() + other.byDensity());
+        return new Through(Restriction.beside(joint, side), setting.oil());
     }
 }

@@ -220,11 +220,14 @@ public record SpoolValve(
         private final String range;
         private final OilAt oil;
         private final double[] clearance;
+        private final Area[] fed;
+        private final Edge edge = new Edge();
 
         Spool(SpoolValve valve, Setting setting) {
             this.valve = valve;
             range = setting.range();
             oil = setting.oil();
+            fed = valve.areas.stream().filter(area -> area.fedIn(range)).toArray(Area[]::new);
             clearance = valve.openings.stream()
                     .mapToDouble(o -> Math.max(o.fit.gap(oil.temperature()) / 2, TIGHTEST))
                     .toArray();
@@ -238,11 +241,9 @@ public record SpoolValve(
             double x = in.state(0);
             out.balance(0, valve.spring.preload + valve.spring.rate * x);
             out.balanceSlope(0, in.own(0), valve.spring.rate);
-            for (Area area : valve.areas) {
-                if (area.fedIn(range)) {
-                    out.balance(0, -area.area * in.pressure(area.port));
-                    out.balanceSlope(0, in.port(area.port), -area.area);
-                }
+            for (Area area : fed) {
+                out.balance(0, -area.area * in.pressure(area.port));
+                out.balanceSlope(0, in.port(area.port), -area.area);
             }
             for (int i = 0; i < clearance.length; i++) {
                 meter(valve.openings.get(i), clearance[i], in, out);
@@ -251,8 +252,8 @@ public record SpoolValve(
 
         private void meter(Opening opening, double c, Reading in, Stamp out) {
             double sign = opening.opensUp ? 1 : -1;
-            Edge edge = Edge.at(opening, c, sign * (in.state(0) - opening.edge));
-            Flow flow = out.pass(in, opening.from, opening.to, edge.loss(), oil);
+            edge.find(opening, c, sign * (in.state(0) - opening.edge));
+            Flow flow = out.pass(in, opening.from, opening.to, edge.viscous, edge.kinetic, oil);
             double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
             double density = oil.density(mean);
             double byOpening = flow.byViscous() * edge.viscousSlope + flow.byKinetic() * edge.kineticSlope;
@@ -277,11 +278,12 @@ public record SpoolValve(
         @Override
         public List<Stream> streams(Reading in) {
             List<Stream> streams = new ArrayList<>();
+            Edge edge = new Edge();
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double s = (opening.opensUp ? 1 : -1) * (in.state(0) - opening.edge);
-                SeriesLoss loss = Edge.at(opening, clearance[i], s).loss();
-                streams.add(Stream.through(opening.name, in, opening.from, opening.to, loss, oil));
+                edge.find(opening, clearance[i], s);
+                streams.add(Stream.through(opening.name, in, opening.from, opening.to, edge.loss(), oil));
             }
             return streams;
         }
@@ -289,10 +291,11 @@ public record SpoolValve(
         @Override
         public List<Measure> measures(Reading in) {
             double flowForce = 0;
+            Edge edge = new Edge();
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double sign = opening.opensUp ? 1 : -1;
-                Edge edge = Edge.at(opening, clearance[i], sign * (in.state(0) - opening.edge));
+                edge.find(opening, clearance[i], sign * (in.state(0) - opening.edge));
                 double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
                 double density = oil.density(mean);
                 double q = edge.loss()
@@ -308,16 +311,21 @@ public record SpoolValve(
         }
     }
 
-    /** The loss of a metering edge at an underlap s, the area that it uncovers, and their slopes by s. */
-    private record Edge(
-            double area, double areaSlope, double viscous, double viscousSlope, double kinetic, double kineticSlope) {
+    /** The loss of a metering edge at an underlap s, the area that it uncovers, and their slopes by s. Work space of a law. */
+    private static final class Edge {
+        private double area;
+        private double areaSlope;
+        private double viscous;
+        private double viscousSlope;
+        private double kinetic;
+        private double kineticSlope;
 
         /**
          * @param opening the opening
          * @param c       radial clearance [m]
          * @param s       underlap, negative where the land overlaps [m]
          */
-        static Edge at(Opening opening, double c, double s) {
+        void find(Opening opening, double c, double s) {
             double width = opening.width();
             double root = Math.sqrt(s * s + c * c);
             // each of the two is c²/4 over the other, which keeps the digits of the smaller one
@@ -330,8 +338,8 @@ public record SpoolValve(
             double overlap = rounded * rounded * rounded / squares;
             double overlapSlope =
                     -rounded / root * (rounded * rounded * (rounded * rounded + 3 * c * c)) / (squares * squares);
-            double area = opening.uncovered(open);
-            double areaSlope = opening.chord(open) * openSlope;
+            area = opening.uncovered(open);
+            areaSlope = opening.chord(open) * openSlope;
             double whole = Math.hypot(area, width * c);
             double wholeSlope = area * areaSlope / whole;
 
@@ -339,10 +347,10 @@ public record SpoolValve(
             double cube = c * c * c * Slot.eccentricityFactor(opening.eccentricity);
             double gap = whole / width;
             double slit = SLIT / (width * gap * gap);
-            double viscous = 12 * overlap / (width * cube) + slit;
-            double viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * wholeSlope / whole;
-            double kinetic = Hole.kinetic(whole, opening.discharge);
-            return new Edge(area, areaSlope, viscous, viscousSlope, kinetic, -2 * kinetic * wholeSlope / whole);
+            viscous = 12 * overlap / (width * cube) + slit;
+            viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * wholeSlope / whole;
+            kinetic = Hole.kinetic(whole, opening.discharge);
+            kineticSlope = -2 * kinetic * wholeSlope / whole;
         }
 
         /** Creeping flow through a slit of gap b: q = π·w·b²·Δp/(32·μ), Merritt 1967 §3-3 (from memory). */

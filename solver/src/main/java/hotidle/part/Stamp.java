@@ -2,6 +2,7 @@ package hotidle.part;
 
 import hotidle.law.Flow;
 import hotidle.law.Restriction;
+import hotidle.law.SeriesLoss;
 import hotidle.oil.OilAt;
 import java.util.Arrays;
 import java.util.stream.IntStream;
@@ -18,6 +19,7 @@ public final class Stamp {
     private final int[] rowOf;
     private final double[] slope;
     private final int[] placeOf;
+    private final Flow flow = new Flow();
 
     /** A stamp of its own, for one part alone. */
     public Stamp(Form form) {
@@ -109,18 +111,31 @@ public final class Stamp {
     /**
      * Oil through a restriction from one port to another, with the oil's density and viscosity at the mean of both pressures.
      *
-     * @return the flow, for slopes by the opening
+     * @return the flow, for slopes by the opening; good until the next one
      */
-    public Flow pass(Reading in, int from, int to, Restriction loss, OilAt oil) {
-        return pass(in, from, to, loss, oil, 0);
+    public Flow pass(Reading in, int from, int to, SeriesLoss loss, OilAt oil) {
+        return pass(in, from, to, loss.viscous(), loss.kinetic(), oil);
+    }
+
+    /** The same for a loss given by its coefficients. */
+    Flow pass(Reading in, int from, int to, double viscous, double kinetic, OilAt oil) {
+        double mean = (in.pressure(from) + in.pressure(to)) / 2;
+        double drop = in.pressure(from) - in.pressure(to);
+        SeriesLoss.flow(viscous, kinetic, drop, oil.density(mean), oil.viscosity(mean), flow);
+        return carry(in, from, to, oil, mean);
     }
 
     /** The same with a head [Pa] that the oil has to climb from one port to the other. */
-    Flow pass(Reading in, int from, int to, Restriction loss, OilAt oil, double head) {
+    void pass(Reading in, int from, int to, Restriction loss, OilAt oil, double head) {
         double mean = (in.pressure(from) + in.pressure(to)) / 2;
+        loss.flow(in.pressure(from) - in.pressure(to) - head, oil.density(mean), oil.viscosity(mean), flow);
+        carry(in, from, to, oil, mean);
+    }
+
+    /** Adds the mass of the flow found last. */
+    private Flow carry(Reading in, int from, int to, OilAt oil, double mean) {
         double density = oil.density(mean);
         double densitySlope = oil.densitySlope(mean);
-        Flow flow = loss.flow(in.pressure(from) - in.pressure(to) - head, density, oil.viscosity(mean));
         double byMean = densitySlope * flow.q()
                 + density * (flow.byDensity() * densitySlope + flow.byViscosity() * oil.viscositySlope(mean));
         move(from, to, density * flow.q());
