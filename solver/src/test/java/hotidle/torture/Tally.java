@@ -15,6 +15,7 @@ public final class Tally {
     private final Map<Verdict.Mark, Long> marks = new EnumMap<>(Verdict.Mark.class);
     private long cases;
     private double worst;
+    private double worstForce;
 
     /** Counts one. */
     public synchronized void add(Verdict verdict) {
@@ -24,6 +25,7 @@ public final class Tally {
         } else {
             solvedBy.merge(verdict.method(), 1L, Long::sum);
             worst = Math.max(worst, verdict.imbalance());
+            worstForce = Math.max(worstForce, verdict.force());
             verdict.marks().forEach(mark -> marks.merge(mark, 1L, Long::sum));
         }
     }
@@ -51,6 +53,11 @@ public final class Tally {
         return worst;
     }
 
+    /** Largest force left on any spool in any state that was given as solved, as a share of its scale [-]. */
+    public synchronized double worstForce() {
+        return worstForce;
+    }
+
     /** Share of the solved states with a mark [-]. */
     public synchronized double share(Verdict.Mark mark) {
         return marks.getOrDefault(mark, 0L) / (double) Math.max(sum(solvedBy), 1);
@@ -65,7 +72,7 @@ public final class Tally {
         return String.format(
                 Locale.ROOT,
                 "{\"cases\": %d, \"seed\": %d, \"solved_by\": %s, \"unsolved\": %s, \"unsolved_share\": %.3g, \"thrown\": %s,"
-                        + " \"worst_imbalance\": %.3g, \"mix\": {%s}, \"ms_a_case\": %.3f}",
+                        + " \"worst_imbalance\": %.3g, \"worst_spool_force\": %.3g, \"mix\": {%s}, \"ms_a_case\": %.3f}",
                 cases,
                 seed,
                 json(solvedBy),
@@ -73,6 +80,7 @@ public final class Tally {
                 sum(unsolved) / (double) Math.max(cases, 1),
                 json(thrown),
                 worst,
+                worstForce,
                 mix,
                 1e3 * seconds / Math.max(cases, 1));
     }

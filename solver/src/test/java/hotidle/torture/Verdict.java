@@ -5,12 +5,14 @@ import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.State;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What came of a case.
@@ -19,16 +21,19 @@ import java.util.Set;
  * @param reason    why it is unsolved, without numbers; empty where it is solved
  * @param outcome   the outcome
  * @param imbalance largest imbalance of a node, recomputed from the streams, as a share of its scale [-]
+ * @param force     largest force left on a spool, recomputed from what is reported of it, as a share of its scale [-]
  * @param marks     how sick the state is
  */
-public record Verdict(String method, String reason, Outcome outcome, double imbalance, Set<Mark> marks) {
+public record Verdict(String method, String reason, Outcome outcome, double imbalance, double force, Set<Mark> marks) {
 
     /** What makes a state a hard one. */
     public enum Mark {
         /** The pump fills in part. */
         STARVED,
-        /** A pressure at or below that at which air is released. */
+        /** The pump's inlet at or below the pressure at which air is released: in this model what starves it, in other words. */
         CAVITATING,
+        /** A pressure as low elsewhere, where no pump draws. */
+        RELEASING_ELSEWHERE,
         /** A spool or another state on its stop, stuck ones apart. */
         ON_A_STOP,
         METAL_CONTACT,
@@ -46,10 +51,10 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
         if (outcome.state().isEmpty()) {
             String culprit = outcome.unsolved().orElseThrow().culprit();
             String kind = culprit.startsWith("node") ? "a node" : culprit.replaceAll(".*\\((.*)\\)", "a state ($1)");
-            return new Verdict("", kind + " does not settle", outcome, 0, Set.of());
+            return new Verdict("", kind + " does not settle", outcome, 0, 0, Set.of());
         }
         State state = outcome.state().get();
-        return new Verdict(state.method(), "", outcome, imbalance(one, state), marks(one, state));
+        return new Verdict(state.method(), "", outcome, imbalance(one, state), force(one, state), marks(one, state));
     }
 
     /** Sums up the streams of all parts at each node: the formulas that a reader sees, not those that were solved. */
@@ -77,13 +82,36 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
         return worst / (density * Math.max(swept, LEAST));
     }
 
+    /** What is left of pressure less spring less flow force on each spool that is free to move that way. */
+    private static double force(Case one, State state) {
+        double worst = 0;
+        for (Placed placed : one.network().parts()) {
+            if (placed.part() instanceof SpoolValve valve) {
+                Form.State form = valve.form().states().get(0);
+                double at = state.measure(placed.name(), "position_m");
+                double opening = state.measure(placed.name(), "pressure_force_n")
+                        - state.measure(placed.name(), "spring_force_n")
+                        - state.measure(placed.name(), "flow_force_n");
+                boolean held = opening > 0 ? at >= form.high() : at <= form.low();
+                worst = Math.max(worst, held ? 0 : Double.isNaN(opening) ? opening : Math.abs(opening) / form.scale());
+            }
+        }
+        return worst;
+    }
+
     private static Set<Mark> marks(Case one, State state) {
         Set<Mark> marks = new HashSet<>();
         double release =
                 one.conditions().oil().releasePressure() - one.conditions().ambient();
-        if (state.pressures().values().stream().anyMatch(p -> p <= release + AT_RELEASE)) {
-            marks.add(Mark.CAVITATING);
-        }
+        Set<String> inlets = one.network().parts().stream()
+                .filter(placed -> placed.part() instanceof PumpInlet)
+                .flatMap(placed -> placed.nodes().stream())
+                .collect(Collectors.toSet());
+        state.pressures().forEach((node, pressure) -> {
+            if (pressure <= release + AT_RELEASE) {
+                marks.add(inlets.contains(node) ? Mark.CAVITATING : Mark.RELEASING_ELSEWHERE);
+            }
+        });
         for (Placed placed : one.network().parts()) {
             if (state.measure(placed.name(), "metal_contact") > 0) {
                 marks.add(Mark.METAL_CONTACT);

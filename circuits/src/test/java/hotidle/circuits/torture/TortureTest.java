@@ -32,6 +32,7 @@ class TortureTest {
         assertEquals(2000, tally.cases());
         assertEquals(0, tally.thrown());
         assertTrue(tally.worst() <= 1e-9, "worst imbalance " + tally.worst());
+        assertTrue(tally.worstForce() <= 1e-9, "worst force left on a spool " + tally.worstForce());
         assertTrue(tally.unsolved() <= 1, tally.unsolved() + " unsolved");
         FLOORS.forEach((mark, floor) ->
                 assertTrue(tally.share(mark) > floor, "a tame mix: only " + tally.share(mark) + " " + mark));
