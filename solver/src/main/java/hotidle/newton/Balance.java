@@ -56,20 +56,25 @@ final class Balance {
         scale = new double[n];
         for (int i = 0; i < n; i++) {
             diagonal[i] = pattern.place(i, i);
-            if (i >= nodes) {
-                Form.State state = equations.state(i);
-                low[i] = state.low();
-                high[i] = state.high();
-                span[i] = high[i] > low[i] ? high[i] - low[i] : 1;
-                stiffness[i] = state.stiffness();
-                scale[i] = state.scale();
-            }
         }
+        restate();
         factor = new double[n];
         stopped = new boolean[n];
         anchor = new double[n];
         residual = new double[n];
         matrix = new double[rows.length];
+    }
+
+    /** Takes stops, stiffness and scale of the states anew. */
+    final void restate() {
+        for (int i = nodes; i < low.length; i++) {
+            Form.State state = equations.state(i);
+            low[i] = state.low();
+            high[i] = state.high();
+            span[i] = high[i] > low[i] ? high[i] - low[i] : 1;
+            stiffness[i] = state.stiffness();
+            scale[i] = state.scale();
+        }
     }
 
     /** States whose balance does not depend on themselves, at the unknowns evaluated last. */

@@ -26,14 +26,14 @@ final class Equations {
     /** The balance is judged against the pump's flow, but against this at least [m³/s]. */
     private static final double LEAST_SCALE = 1e-6;
 
-    private final Network network;
+    private Network network;
     private final Laws laws;
     private final Map<String, Integer> unknownOf = new HashMap<>();
     private final List<String> names = new ArrayList<>();
     private final Bound[] bounds;
     private final Pattern pattern;
     private final int nodes;
-    private final Form.State[] states;
+    private Form.State[] states;
 
     /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. One place more than needed. */
     final double[] value;
@@ -98,15 +98,13 @@ final class Equations {
             }
         }
         nodes = names.size();
-        List<Form.State> all = new ArrayList<>();
         for (Placed placed : network.parts()) {
             for (Form.State state : placed.part().form().states()) {
                 unknownOf.put(placed.name() + "." + state.name(), names.size());
                 names.add("part " + placed.name() + " (" + state.name() + ")");
-                all.add(state);
             }
         }
-        states = all.toArray(Form.State[]::new);
+        states = states(network);
         bounds = network.parts().stream().map(placed -> bind(placed, heldAt)).toArray(Bound[]::new);
         pattern = findPattern();
         value = new double[names.size() + 1];
@@ -114,6 +112,50 @@ final class Equations {
         for (Bound bound : bounds) {
             bound.place();
         }
+    }
+
+    private static Form.State[] states(Network network) {
+        return network.parts().stream()
+                .flatMap(placed -> placed.part().form().states().stream())
+                .toArray(Form.State[]::new);
+    }
+
+    /**
+     * Takes the sizes of another network of the same shape; names, pattern and arrays stay.
+     *
+     * @throws IllegalArgumentException where nodes, parts or what they are joined to differ
+     */
+    void use(Network other) {
+        if (!other.nodes().equals(network.nodes())
+                || other.parts().size() != network.parts().size()) {
+            throw new IllegalArgumentException("the nodes or the number of parts of the other network differ");
+        }
+        for (int i = 0; i < bounds.length; i++) {
+            if (!alike(bounds[i].placed, other.parts().get(i))) {
+                throw new IllegalArgumentException(other.parts().get(i).name() + " of the other network stands where "
+                        + bounds[i].placed.name() + " does, and is joined or made up otherwise");
+            }
+        }
+        for (int i = 0; i < bounds.length; i++) {
+            bounds[i].placed = other.parts().get(i);
+        }
+        network = other;
+        states = states(other);
+        conditions = null;
+    }
+
+    private static boolean alike(Placed one, Placed other) {
+        Form form = one.part().form();
+        Form like = other.part().form();
+        return one.name().equals(other.name())
+                && one.nodes().equals(other.nodes())
+                && one.signals().equals(other.signals())
+                && form.ports().equals(like.ports())
+                && form.signals().equals(like.signals())
+                && form.states().stream()
+                        .map(Form.State::name)
+                        .toList()
+                        .equals(like.states().stream().map(Form.State::name).toList());
     }
 
     private Bound bind(Placed placed, Map<String, Double> heldAt) {

@@ -45,6 +45,17 @@ public final class Series {
     }
 
     /**
+     * Goes on with another network of the same shape whose sizes differ; states before it are still what the next one starts from.
+     *
+     * @throws IllegalArgumentException where nodes, parts or what they are joined to differ
+     */
+    public void use(Network like) {
+        equations.use(like);
+        ladder.newton().balance().restate();
+        before = null;
+    }
+
+    /**
      * Solves the next state.
      *
      * @return whether it was solved; if not, nothing may be read

@@ -6,8 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Unit;
 import hotidle.network.Conditions;
+import hotidle.network.Network;
+import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import hotidle.study.TenNodes;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** A series of states gives what single solves give. */
@@ -70,5 +73,46 @@ class SeriesTest {
     @Test
     void whatIsNotSolvedForHasNoNumber() {
         assertThrows(IllegalArgumentException.class, () -> series.number("sump"));
+    }
+
+    @Test
+    void otherSizesAreTakenOverAndTheShapeMustBeTheSame() {
+        assertTrue(series.solve(conditions));
+        for (double worn : new double[] {1, 4, 1.5, 6, 2}) {
+            Unit other = TenNodes.worn(worn);
+            series.use(other.network());
+            assertTrue(series.solve(conditions));
+            State single =
+                    new SteadySolver(other.network()).solve(conditions).state().orElseThrow();
+            assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
+            assertEquals(single.own("regulator", "position"), series.state().own("regulator", "position"), 1e-10);
+        }
+        Network less = new Network(
+                unit.network().nodes(),
+                unit.network().parts().subList(1, unit.network().parts().size()));
+        assertThrows(IllegalArgumentException.class, () -> series.use(less));
+    }
+
+    /** Where a stop moves with the size, the series must know the new one. */
+    @Test
+    void aStopThatMovesIsTakenOver() {
+        Network shorter = new Network(
+                unit.network().nodes(),
+                unit.network().parts().stream()
+                        .map(placed -> placed.part() instanceof SpoolValve valve
+                                ? placed.with(new SpoolValve(
+                                        valve.ports(),
+                                        valve.openings(),
+                                        valve.areas(),
+                                        valve.spring(),
+                                        OptionalDouble.of(valve.spring().low())))
+                                : placed)
+                        .toList());
+        assertTrue(series.solve(conditions.atSpeed(50)));
+        series.use(shorter);
+        assertTrue(series.solve(conditions.atSpeed(50)));
+        State single =
+                new SteadySolver(shorter).solve(conditions.atSpeed(50)).state().orElseThrow();
+        assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
     }
 }
