@@ -109,9 +109,11 @@ final class CircuitAssembly {
         if (problems.anyError()) {
             return Optional.empty();
         }
-        root.group("command")
-                .ifPresent(command -> CommandAgainstSpring.check(
-                        command, units.values().stream().map(Adjustable::unit).toList()));
+        root.group("command").ifPresent(command -> {
+            List<Unit> all = units.values().stream().map(Adjustable::unit).toList();
+            CommandAgainstSpring.check(command, all);
+            CommandAgainstDuty.check(command, all);
+        });
         return Optional.of(described(units));
     }
 
@@ -138,7 +140,7 @@ final class CircuitAssembly {
                     "without one the spring alone sets the line",
                     "change the regulator's spring, or write set-pressure");
         }
-        for (String key : List.of("set-pressure", "command")) {
+        for (String key : List.of("set-pressure", "command", "duty")) {
             if (build.has(key) && build.text("because").isEmpty()) {
                 build.error(
                         key,
@@ -194,6 +196,7 @@ final class CircuitAssembly {
                 pressed = Optional.empty();
             }
             pressed = build.has("set-pressure") ? Optional.of(build) : pressed;
+            duties = Sections.withControl(duties, root, build);
         }
         String name = chain.isEmpty()
                 ? SectionWords.AS_WRITTEN
@@ -276,10 +279,23 @@ final class CircuitAssembly {
         if (build.has("command")) {
             lines.add(new DescribedCircuit.ChangeLine("command", "other tables", build.text("because")));
         }
+        build.groups("duty")
+                .values()
+                .forEach(duty -> lines.add(
+                        new DescribedCircuit.ChangeLine("duty." + duty.name(), control(duty), build.text("because"))));
         if (build.has("set-pressure")) {
             lines.add(new DescribedCircuit.ChangeLine("set-pressure", text(build), build.text("because")));
         }
         return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines);
+    }
+
+    private static String control(Given duty) {
+        String lockup = duty.wordIf("lockup").map(word -> "lockup " + word).orElse("");
+        String solenoids = duty.numbers("commands").isEmpty()
+                ? ""
+                : "other pressure of "
+                        + String.join(", ", duty.numbers("commands").keySet());
+        return lockup + (lockup.isEmpty() || solenoids.isEmpty() ? "" : ", ") + solenoids;
     }
 
     private String text(Given build) {

@@ -88,7 +88,7 @@ final class CompareCommand implements Callable<Integer> {
         boolean bench = comparison.units().get(0).commanded().isEmpty();
         List<CompareRows.Row> rows = CompareRows.of(comparison, shared.units);
         for (DutyPoint duty : comparison.duties()) {
-            text.append("\n").append(title(duty, !bench)).append("\n");
+            text.append("\n").append(title(comparison, duty, !bench)).append("\n");
             text.append(table(comparison, duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(bench ? CompareRows.ABOUT_BENCH : CompareRows.ABOUT_FLOWS, "", ""));
@@ -115,7 +115,7 @@ final class CompareCommand implements Callable<Integer> {
         return DoubtWords.summary(doubts, shared.units);
     }
 
-    private String title(DutyPoint duty, boolean commanded) {
+    private String title(Comparison comparison, DutyPoint duty, boolean commanded) {
         String name = Choice.titled(duty.name(), duty.about());
         if (!commanded) {
             return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", sump "
@@ -123,9 +123,16 @@ final class CompareCommand implements Callable<Integer> {
                             shared.units, duty.temperatures().get("sump"));
         }
         return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", "
-                + duty.range() + ", lockup " + duty.lockup().name().toLowerCase(java.util.Locale.ROOT) + ", sump "
+                + duty.range() + ", lockup " + lockup(comparison, duty) + ", sump "
                 + Quantity.TEMPERATURE.with(shared.units, duty.temperatures().get("sump")) + ", engine torque "
                 + Quantity.TORQUE.with(shared.units, duty.engineTorque());
+    }
+
+    /** The lockup's state, where all builds have the same; a line of the table says it where they do not. */
+    private static String lockup(Comparison comparison, DutyPoint duty) {
+        boolean same = comparison.units().stream()
+                .allMatch(unit -> unit.duty(duty.name()).orElseThrow().lockup() == duty.lockup());
+        return same ? CompareRows.word(duty.lockup()) : "as the build has it";
     }
 
     private static TextTable table(Comparison comparison, DutyPoint duty, List<CompareRows.Row> rows) {
@@ -178,7 +185,7 @@ final class CompareCommand implements Callable<Integer> {
                         .ifPresent(state -> film.put(
                                         "engine_speed_rpm", state.conditions().speed() * 60)
                                 .put("least_film_m", CompareRows.leastFilm(cell).orElseThrow()));
-                states.add(StateJson.state(unit, duty, cell.outcome()));
+                states.add(StateJson.state(unit, cell.duty(), cell.outcome()));
             }
         }
         return root;

@@ -6,6 +6,7 @@ import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.Selector;
+import hotidle.part.Setting;
 import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
@@ -14,6 +15,7 @@ import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -134,6 +136,10 @@ final class CompareRows {
         if (roles.converter().isPresent()) {
             rows.add(number("converter charge", Quantity.PRESSURE, Figures::charge));
         }
+        if (roles.converter().isPresent() && anyLockup()) {
+            rows.add(new Row("lockup", cell -> word(cell.duty().lockup())));
+            rows.add(reading("  apply less release pressure", Quantity.PRESSURE, this::lockupDrop));
+        }
         if (roles.cooler().isPresent()) {
             rows.add(number("cooler flow", Quantity.FLOW, Figures::cooler));
         }
@@ -157,6 +163,22 @@ final class CompareRows {
         }
         rows.add(number("pump power", Quantity.POWER, Figures::pumpPower));
         return rows;
+    }
+
+    /** A lockup state in the word of the file. */
+    static String word(Setting.Lockup lockup) {
+        return lockup.name().toLowerCase(Locale.ROOT);
+    }
+
+    private boolean anyLockup() {
+        return comparison.cells().stream().anyMatch(cell -> cell.duty().lockup() != Setting.Lockup.OFF);
+    }
+
+    /** NaN, shown blank, with lockup off: the oil then runs the other way. */
+    private double lockupDrop(State state) {
+        return state.conditions().lockup() == Setting.Lockup.OFF
+                ? Double.NaN
+                : state.measure(Roles.of(any).converter().orElseThrow().name(), "apply_less_release_pa");
     }
 
     private Row number(String label, Quantity quantity, Function<Figures, Double> figure) {

@@ -1,6 +1,7 @@
 package hotidle.duty;
 
 import hotidle.part.Setting;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -35,6 +36,29 @@ public record DutyPoint(
     public DutyPoint {
         temperatures = Map.copyOf(temperatures);
         commands = Map.copyOf(commands);
+    }
+
+    /**
+     * The same point with the lockup and some solenoids commanded otherwise.
+     *
+     * @param otherLockup   lockup state
+     * @param otherCommands pilot pressure [Pa] of the solenoids that are commanded otherwise
+     */
+    public DutyPoint with(Setting.Lockup otherLockup, Map<String, Double> otherCommands) {
+        Map<String, Double> all = new HashMap<>(commands);
+        all.putAll(otherCommands);
+        return new DutyPoint(
+                name,
+                about,
+                speed,
+                range,
+                otherLockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                all);
     }
 
     /** Turbine speed [rev/s]: as given, the engine's with lockup on, otherwise not known. */

@@ -116,11 +116,56 @@ public final class Sections {
             }
             needTorqueAndSpeed(file, duty, parts);
             noteSilentSolenoids(file, duty, scope, used);
+            refuseLineSolenoid(file, duty);
             if (!duty.broken()) {
                 duties.add(duty(duty));
             }
         }
         return duties;
+    }
+
+    /** Notes a duty point that commands the solenoid of the line, whose pilot pressure follows engine torque. */
+    private static void refuseLineSolenoid(Given file, Given duty) {
+        String commanded =
+                file.group("command").map(command -> command.text("solenoid")).orElse("");
+        if (duty.numbers("commands").containsKey(commanded)) {
+            duty.error(
+                    "commands",
+                    "commands '" + commanded + "', the solenoid of the line",
+                    "its pilot pressure follows from engine torque by the tables of command:",
+                    "leave it out; a build may give other tables under its own command:");
+        }
+    }
+
+    /**
+     * Duty points as a build has them.
+     *
+     * @param duties as the build it stands on has them
+     * @param build  whose control does something otherwise at some of them
+     */
+    public static List<DutyPoint> withControl(List<DutyPoint> duties, Given file, Given build) {
+        Map<String, Given> others = build.groups("duty");
+        for (Given other : others.values()) {
+            if (!file.groups("duty").containsKey(other.name())) {
+                other.error(
+                        "",
+                        "is no duty point of the circuit",
+                        "a build changes what its control does at one that is there",
+                        Nearest.mend(other.name(), file.groups("duty").keySet()));
+            }
+            refuseLineSolenoid(file, other);
+        }
+        return duties.stream()
+                .map(duty -> others.containsKey(duty.name()) ? controlled(duty, others.get(duty.name())) : duty)
+                .toList();
+    }
+
+    private static DutyPoint controlled(DutyPoint duty, Given other) {
+        return duty.with(other.wordIf("lockup").map(Sections::lockup).orElse(duty.lockup()), other.numbers("commands"));
+    }
+
+    private static Setting.Lockup lockup(String word) {
+        return Setting.Lockup.valueOf(word.toUpperCase(Locale.ROOT));
     }
 
     /** Kinds of part on which engine speed has no effect. */
@@ -174,7 +219,7 @@ public final class Sections {
                 duty.text("about"),
                 duty.numberIf("speed").orElse(0),
                 duty.word("range"),
-                Setting.Lockup.valueOf(duty.word("lockup").toUpperCase(Locale.ROOT)),
+                lockup(duty.word("lockup")),
                 duty.numberIf("engine-torque").orElse(0),
                 duty.number("torque-ratio"),
                 duty.numberIf("turbine-speed-ratio"),

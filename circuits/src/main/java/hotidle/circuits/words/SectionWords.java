@@ -100,7 +100,8 @@ public final class SectionWords {
     private static final Key LINE_PRESSURE = Key.of(
             "line-pressure",
             new Type.Table(Dimension.TORQUE, Dimension.PRESSURE),
-            "line pressure commanded at an engine torque");
+            "line pressure commanded at an engine torque: straight between the rows; beyond them that of the nearest,"
+                    + " which is said");
 
     private static final Key PILOT_PRESSURE = Key.of(
             "pilot-pressure",
@@ -122,6 +123,10 @@ public final class SectionWords {
                     LINE_PRESSURE.optional(),
                     PILOT_PRESSURE.optional()));
 
+    private static Key lockup() {
+        return Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on");
+    }
+
     private static final Shape DUTY = new Shape(
             "duty point",
             List.of(
@@ -131,8 +136,7 @@ public final class SectionWords {
                             .allowed("0 rpm", "20000 rpm")
                             .usual("400 rpm", "7000 rpm"),
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
-                    Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on")
-                            .byDefault("off", "assumed"),
+                    lockup().byDefault("off", "assumed"),
                     Key.quantity(
                                     "engine-torque",
                                     Dimension.TORQUE,
@@ -192,6 +196,17 @@ public final class SectionWords {
     private static final Shape BUILD_COMMAND =
             new Shape("command", List.of(LINE_PRESSURE.optional(), PILOT_PRESSURE.optional()));
 
+    private static final Shape BUILD_DUTY = new Shape(
+            "duty point",
+            List.of(
+                    lockup().optional(),
+                    Key.of(
+                                    "commands",
+                                    new Type.PerName(Names.SOLENOID, Dimension.PRESSURE),
+                                    "pilot pressure of each solenoid that is commanded otherwise; the others stay")
+                            .optional()
+                            .allowed("0 psi", "500 psi")));
+
     private static final Shape BUILD = new Shape(
             "build",
             List.of(
@@ -212,7 +227,13 @@ public final class SectionWords {
                             .optional()
                             .allowed("1 psi", "5000 psi")
                             .usual("30 psi", "500 psi"),
-                    Key.text("because", "the reason for set-pressure or command")));
+                    Key.of(
+                                    "duty",
+                                    new Type.Groups(BUILD_DUTY),
+                                    "what its control does otherwise at a duty point, as an added controller that applies the lockup"
+                                            + " fully in place of modulating it")
+                            .optional(),
+                    Key.text("because", "the reason for set-pressure, command or duty")));
 
     /** The file. */
     public static final Shape CIRCUIT = new Shape(

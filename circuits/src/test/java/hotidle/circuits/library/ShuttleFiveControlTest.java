@@ -1,0 +1,114 @@
+package hotidle.circuits.library;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.Library;
+import hotidle.circuits.ReadCircuit;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.duty.Unit;
+import hotidle.part.Setting;
+import hotidle.result.State;
+import hotidle.study.Judgement;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The electronic command of the demonstration circuit: its table over engine torque, and an added controller. */
+class ShuttleFiveControlTest {
+
+    private static final double PSI = 6894.757293168;
+    private static final Ready READY = Ready.of("shuttle-five");
+    private static final List<Double> SPEEDS = List.of(10.0, 30.0, 60.0);
+
+    private static Margin lockup(Unit unit) {
+        DutyPoint duty = unit.duty("light-cruise").orElseThrow();
+        return Judgement.of(unit, duty, SPEEDS).margins().stream()
+                .filter(margin -> margin.kind() == Margin.Kind.LOCKUP)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void anAddedControllerRaisesTheLineAtLightThrottleAndLeavesFullTorqueAlone() {
+        assertEquals(150 * PSI, READY.figures("restored-command", "hot-idle").set(), PSI);
+        assertEquals(
+                150 * PSI, READY.figures("restored-command", "light-cruise").set(), PSI);
+        // the table's rows at 0 and 150 N.m, straight between them
+        assertEquals(
+                (190 + 20 * 40 / 150.0) * PSI,
+                READY.figures("restored-controller", "hot-idle").set(),
+                PSI);
+        assertEquals(
+                (190 + 20 * 110 / 150.0) * PSI,
+                READY.figures("restored-controller", "light-cruise").set(),
+                PSI);
+        assertEquals(
+                READY.figures("restored-command", "stall").set(),
+                READY.figures("restored-controller", "stall").set(),
+                1e-6 * PSI);
+        for (String duty : List.of("hot-idle", "light-cruise")) {
+            assertTrue(READY.figures("restored-controller", duty).line()
+                    > READY.figures("restored-command", duty).line() + 30 * PSI);
+            assertTrue(READY.figures("restored-controller", duty).pumpPower()
+                    > READY.figures("restored-command", duty).pumpPower());
+        }
+    }
+
+    @Test
+    void theLockupAppliedFullyHoldsMoreThanModulatedAndTheOtherDutiesKeepTheirs() {
+        Unit modulated = READY.circuit().unit("restored-command");
+        Unit full = READY.circuit().unit("restored-controller");
+        assertEquals(
+                Setting.Lockup.SLIPPING,
+                modulated.duty("light-cruise").orElseThrow().lockup());
+        assertEquals(Setting.Lockup.ON, full.duty("light-cruise").orElseThrow().lockup());
+        assertEquals(lockup(modulated).needed(), lockup(full).needed());
+        assertTrue(lockup(full).value() > 1.5 * lockup(modulated).value());
+        for (String duty : List.of("hot-idle", "stall", "road-cruise", "cold-start")) {
+            assertEquals(
+                    modulated.duty(duty).orElseThrow().lockup(),
+                    full.duty(duty).orElseThrow().lockup());
+            assertEquals(
+                    modulated.duty(duty).orElseThrow().commands(),
+                    full.duty(duty).orElseThrow().commands());
+        }
+    }
+
+    /** Force balance of the lockup valve by hand: pilot on 80 mm² against apply on 40 mm², 6 N and 4 N/mm; flow force besides. */
+    @Test
+    void theLockupValveRegulatesTheApplyPressureAgainstItsPilot() {
+        State state = READY.at("restored-command", "light-cruise");
+        double position = state.own("lockup-valve", "position");
+        double byHand = (state.pressure("lockup-pilot") * 80e-6 - 6 - 4000 * position) / 40e-6;
+        double flowForce = Math.abs(state.measure("lockup-valve", "flow_force_n")) / 40e-6;
+        assertTrue(position > 0 && position < 4e-3, "regulating, not at a stop");
+        assertEquals(byHand, state.pressure("apply"), flowForce + 1);
+        assertTrue(state.pressure("apply") < 0.8 * state.pressure("line"), "less than the line");
+    }
+
+    /** What leaks past the lockup valve's worn bore is taken from the apply side, and the lockup's margin falls. */
+    @Test
+    void aWornLockupValveLeavesLessToTheLockup() {
+        var build = READY.circuit().adjustable("restored-command");
+        Unit worn = build.with(Map.of("lockup-valve.bore", 14.120e-3)).orElseThrow();
+        assertTrue(lockup(worn).headroom() < lockup(build.unit()).headroom() - 0.005);
+    }
+
+    @Test
+    void torqueBeyondTheTableIsSaidAndThePressureOfTheLastRowTaken() {
+        String text =
+                Library.text("shuttle-five").orElseThrow().replace("engine-torque: 800 N.m", "engine-torque: 950 N.m");
+        ReadCircuit read = CircuitReader.read(text, "x.yaml");
+        assertEquals(1, read.problems().size());
+        String said = read.problems().get(0).text();
+        assertTrue(said.contains("950 N.m at full-throttle-shift, the table goes from 0 to 900 N.m"), said);
+        Unit unit = read.circuit().orElseThrow().unit("restored-command");
+        DutyPoint duty = unit.duty("full-throttle-shift").orElseThrow();
+        assertEquals(
+                unit.command().pilot().orElseThrow().at(900),
+                unit.conditions(duty).commands().get("pressure-solenoid"));
+    }
+}
