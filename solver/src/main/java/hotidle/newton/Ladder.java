@@ -80,7 +80,9 @@ final class Ladder {
         for (double damping : Settling.DAMPING_TIMES) {
             System.arraycopy(start, 0, unknowns, 0, start.length);
             boolean settled = settling.settle(unknowns, damping);
-            if (ended("pseudo-transient continuation", from + ", spools settling in " + damping + " s", settled)) {
+            String moving = settling.moving() ? ", still moving after the last time step, so that it may hunt" : "";
+            String how = from + ", spools settling in " + damping + " s" + moving;
+            if (ended("pseudo-transient continuation", how, settled)) {
                 return true;
             }
         }

@@ -26,6 +26,7 @@ final class Newton {
     static final double POLISHED = 1e-13;
 
     private static final int MOST_STEPS = 60;
+    private static final int FINISHING_STEPS = 8;
     private static final int MOST_HALVINGS = 12;
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
@@ -78,6 +79,12 @@ final class Newton {
     boolean solve(double[] unknowns, double aim) {
         balance.still();
         return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
+    }
+
+    /** The same, given up after a few steps. */
+    boolean finish(double[] unknowns) {
+        balance.still();
+        return iterate(unknowns, FINISHING_STEPS, POLISHED, ACCEPTED, false);
     }
 
     /** The same by the natural level. */

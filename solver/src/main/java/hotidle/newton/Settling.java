@@ -23,20 +23,27 @@ final class Settling {
     private static final int MOST_STEPS = 400;
     private static final int NEWTON_STEPS = 12;
 
-    /** Share of the imbalance that a step may leave, and what it aims at [-]. */
+    /** Share of the imbalance that a step may leave [-]. */
     private static final double LEFT = 0.1;
-
-    private static final double AIM = 1e-3;
 
     /** An imbalance above this counts as this [-]. */
     private static final double FAR = 1e-3;
 
+    /** Past this time step most of a circuit has settled [s], and a few of Newton's steps may be all that is left. */
+    private static final double SETTLED = 0.1;
+
+    /** Time steps between two such tries. */
+    private static final int BETWEEN = 4;
+
     private final Newton newton;
     private final double[] before;
+    private final double[] ahead;
+    private boolean moving;
 
     Settling(Newton newton) {
         this.newton = newton;
         before = new double[newton.balance().size()];
+        ahead = new double[before.length];
     }
 
     /**
@@ -47,19 +54,41 @@ final class Settling {
     boolean settle(double[] unknowns, double damping) {
         Balance balance = newton.balance();
         double step = FIRST_STEP;
+        int accepted = 0;
+        moving = false;
         for (int i = 0; i < MOST_STEPS && step > LEAST_STEP && step < LAST_STEP; i++) {
+            moving = i == MOST_STEPS - 1;
             System.arraycopy(unknowns, 0, before, 0, before.length);
             balance.still();
             balance.evaluate(unknowns);
             double far = Math.min(balance.worst(), FAR);
             balance.after(unknowns, step, damping);
-            if (newton.iterate(unknowns, NEWTON_STEPS, AIM * far, LEFT * far, false)) {
+            if (newton.iterate(unknowns, NEWTON_STEPS, LEFT * far, LEFT * far, false)) {
                 step *= 2;
+                accepted++;
+                if (step > SETTLED && accepted % BETWEEN == 0 && arrived(unknowns)) {
+                    return true;
+                }
             } else {
                 System.arraycopy(before, 0, unknowns, 0, before.length);
                 step /= 4;
             }
         }
         return newton.solve(unknowns, Newton.POLISHED) || newton.descend(unknowns);
+    }
+
+    /** Whether the circuit was still moving when the last time step was taken: it may hunt for ever. */
+    boolean moving() {
+        return moving;
+    }
+
+    /** Whether Newton is home from here in a few steps, at a state that the circuit would not leave; if not, nothing has moved. */
+    private boolean arrived(double[] unknowns) {
+        System.arraycopy(unknowns, 0, ahead, 0, ahead.length);
+        if (!newton.finish(ahead) || newton.turned()) {
+            return false;
+        }
+        System.arraycopy(ahead, 0, unknowns, 0, ahead.length);
+        return true;
     }
 }

@@ -45,6 +45,9 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
 
     private static final double AT_RELEASE = 1e-3;
 
+    /** Nearer to its stop than this share of its stroke a spool is on it: the solver may creep up to it by ever smaller steps. */
+    private static final double ON_STOP = 1e-12;
+
     /** Solves and judges. */
     public static Verdict of(Case one) {
         Outcome outcome = new SteadySolver(one.network()).solve(one.conditions());
@@ -92,7 +95,8 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
                 double opening = state.measure(placed.name(), "pressure_force_n")
                         - state.measure(placed.name(), "spring_force_n")
                         - state.measure(placed.name(), "flow_force_n");
-                boolean held = opening > 0 ? at >= form.high() : at <= form.low();
+                double hair = ON_STOP * (form.high() - form.low());
+                boolean held = opening > 0 ? at >= form.high() - hair : at <= form.low() + hair;
                 worst = Math.max(worst, held ? 0 : Double.isNaN(opening) ? opening : Math.abs(opening) / form.scale());
             }
         }
