@@ -94,11 +94,12 @@ final class CompareCommand implements Callable<Integer> {
         text.append("\n").append(Wrap.lines(bench ? CompareRows.ABOUT_BENCH : CompareRows.ABOUT_FLOWS, "", ""));
         text.append("\nIn plain words\n");
         PlainWords.of(comparison, shared.units)
-                .forEach(line -> text.append("  ").append(line).append("\n"));
+                .forEach(line -> text.append(
+                        line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
         List<String> doubts = doubts(comparison);
         if (!doubts.isEmpty()) {
             text.append("\nTake with care\n");
-            doubts.forEach(line -> text.append("  ").append(line).append("\n"));
+            doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
         text.append("\n").append(Shared.CAUTION).append("\n");
         return text.toString();

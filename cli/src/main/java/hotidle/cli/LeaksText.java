@@ -8,9 +8,13 @@ import hotidle.study.OilBudget;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /** The oil budget and the repairs of a build, for readers. */
@@ -25,6 +29,9 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
     /** Repairs that are listed on their own. */
     private static final int MOST_ALONE = 15;
 
+    /** A repair that leaves lubrication this much less is told [-]. */
+    private static final double LESS = 0.02;
+
     /** A repair that adds less line pressure than this is not worth its hours: what a gauge cannot show [Pa]. */
     private static final double UNSEEN = 6894.757;
 
@@ -35,8 +42,7 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                 unit.build() + " at " + duty.name() + ": " + Quantity.SPEED.with(units, duty.speed()) + ", "
                         + duty.range() + ", sump "
                         + Quantity.TEMPERATURE.with(units, duty.temperatures().get("sump"))
-                        + ", line "
-                        + Quantity.PRESSURE.with(units, repairs.before().line()) + setPressure(repairs)
+                        + ", line " + line(repairs.before()) + setPressure(repairs)
                         + ".",
                 "",
                 "  "));
@@ -60,13 +66,17 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
             text.append("\nBest order: each repair on top of those above it\n");
             text.append(order(repairs).aligned());
         }
-        return text.append("\n").append(Wrap.lines(LEGEND, "", "")).toString();
+        String chambers = Roles.of(unit).secondary().isPresent() ? CHAMBERS : "";
+        return text.append("\n").append(Wrap.lines(LEGEND + chambers, "", "")).toString();
     }
 
     private static final String LEGEND =
             "A repair brings a fit back to the size that the circuit file gives as new. The order takes the repair that adds most"
                     + " line pressure up to the set pressure, then most lubrication, then saves most oil; hours and prices are not"
                     + " counted.";
+
+    private static final String CHAMBERS =
+            " Until the line is held both chambers feed it: which is repaired first is a matter of their wear only.";
 
     private String setPressure(Repairs repairs) {
         double set = repairs.before().set();
@@ -83,11 +93,12 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
 
     private List<String> plain(OilBudget budget, Repairs repairs) {
         List<String> lines = new ArrayList<>();
+        Map<OilBudget.Fate, Integer> percents = percents(budget);
+        int slip = percents.getOrDefault(OilBudget.Fate.SLIP, 0);
+        int leak = percents.getOrDefault(OilBudget.Fate.LEAK, 0);
         lines.add("Of the " + Quantity.FLOW.with(units, budget.displaced()) + " that the pump displaces, "
-                + percent(budget.lost() / budget.displaced()) + " is lost: "
-                + percent(budget.flow(OilBudget.Fate.SLIP) / budget.displaced()) + " slips back inside the pump, "
-                + percent(budget.flow(OilBudget.Fate.LEAK) / budget.displaced())
-                + " leaks outside it, past worn fits and past what leaks when new too.");
+                + (slip + leak) + " % is lost: " + slip + " % slips back inside the pump, " + leak
+                + " % leaks outside it. New fits lose some too.");
         double needed = Roles.of(unit).lubeNeeded(duty);
         if (needed > 0) {
             lines.add("Lubrication gets "
@@ -98,6 +109,7 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
             lines.add("The one repair that wins most: " + job(repairs.alone().get(0)) + ", line "
                     + change(repairs.before(), repairs.alone().get(0).after()) + ".");
         }
+        less(repairs).ifPresent(lines::add);
         lines.addAll(reach(repairs));
         return lines;
     }
@@ -110,7 +122,7 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
             Repairs.Effect after = repairs.order().get(i).after();
             if (after.regulated()) {
                 List<String> names = repairs.order().subList(0, i + 1).stream()
-                        .map(step -> step.repair().name())
+                        .map(step -> called(step.repair()))
                         .toList();
                 return List.of(
                         "The set pressure is held here after " + (i + 1) + " repairs: " + String.join(", ", names)
@@ -118,75 +130,129 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
             }
         }
         Repairs.Effect last = repairs.order().get(repairs.order().size() - 1).after();
-        return List.of("After the " + repairs.order().size() + " repairs listed the line stands at "
-                + Quantity.PRESSURE.with(units, last.line())
+        return List.of("After the " + repairs.order().size() + " repairs listed the line stands at " + line(last)
                 + (unit.commanded().isPresent() ? ", still below the set pressure." : "."));
+    }
+
+    /** Repairs that alone starve the lubrication further, and why; only while the line is not held. */
+    private Optional<String> less(Repairs repairs) {
+        if (repairs.before().regulated() || unit.commanded().isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> names = repairs.alone().stream()
+                .limit(MOST_ALONE)
+                .filter(step -> step.after().lube() < repairs.before().lube() * (1 - LESS))
+                .map(step -> called(step.repair()))
+                .toList();
+        return names.isEmpty()
+                ? Optional.empty()
+                : Optional.of(String.join(", ", names)
+                        + (names.size() == 1 ? " alone leaves" : ": each alone leaves")
+                        + " the lubrication LESS oil: while the line is not held, converter and lubrication live on what worn"
+                        + " valves let by. Once it is held, the regulator feeds them.");
+    }
+
+    /** Name of a repair, and what the file says of its part. */
+    private String called(Repairs.Repair repair) {
+        String about = abouts.getOrDefault(repair.dimensions().get(0).part(), "");
+        return repair.name() + (about.isEmpty() || about.length() > MOST_WORDS ? "" : " (" + about + ")");
+    }
+
+    /** Line pressure, with as many decimals as tell it from a set pressure that is not quite reached. */
+    private String line(Repairs.Effect effect) {
+        Quantity.Shown shown = Quantity.PRESSURE.in(units);
+        String text = Quantity.PRESSURE.number(units, effect.line());
+        boolean shortOf = !Double.isNaN(effect.set()) && effect.line() < effect.set();
+        for (int more = 1; more <= 3 && shortOf; more++) {
+            String set = number(shown, effect.set(), more - 1);
+            if (!text.equals(set)) {
+                break;
+            }
+            text = number(shown, effect.line(), more);
+        }
+        return text + " " + shown.unit();
+    }
+
+    private static String number(Quantity.Shown shown, double value, int more) {
+        return String.format(
+                Locale.ROOT, "%." + (shown.decimals() + more) + "f", value * shown.factor() + shown.offset());
     }
 
     private String job(Repairs.Step step) {
         Dimension first = step.repair().dimensions().get(0);
-        return step.repair().name()
+        return called(step.repair())
                 + (step.repair().dimensions().size() == 1 ? " back to " + size(first, first.fresh()) : " as new");
     }
 
     private String change(Repairs.Effect before, Repairs.Effect after) {
-        return Quantity.PRESSURE.number(units, before.line()) + " to " + Quantity.PRESSURE.with(units, after.line());
+        return line(before) + " to " + line(after);
     }
 
-    private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    private static Map<OilBudget.Fate, Integer> percents(OilBudget budget) {
+        List<OilBudget.Fate> fates = Arrays.stream(OilBudget.Fate.values())
+                .filter(fate -> budget.paths().stream().anyMatch(path -> path.fate() == fate))
+                .toList();
+        return shared(fates, budget::flow, 100);
+    }
+
+    /** Whole percents of what each of some has, in order, so that they add up to the whole. */
+    private static <T> Map<T, Integer> shared(List<T> some, ToDoubleFunction<T> flow, int whole) {
+        List<Integer> percents =
+                WholePercents.of(some.stream().map(flow::applyAsDouble).toList(), whole);
+        Map<T, Integer> shared = new LinkedHashMap<>();
+        for (int i = 0; i < some.size(); i++) {
+            shared.put(some.get(i), percents.get(i));
+        }
+        return shared;
     }
 
     private TextTable budget(OilBudget budget) {
         TextTable table = new TextTable(List.of("", flowUnit(), "share"));
-        row(table, "pump displaces", budget.displaced(), budget);
-        for (OilBudget.Fate fate : OilBudget.Fate.values()) {
+        row(table, "pump displaces", budget.displaced(), 100);
+        percents(budget).forEach((fate, percent) -> {
             List<OilBudget.Path> all =
                     budget.paths().stream().filter(path -> path.fate() == fate).toList();
-            if (all.isEmpty()) {
-                continue;
+            row(table, fate.words(), budget.flow(fate), percent);
+            if (fate != OilBudget.Fate.LEAK && fate != OilBudget.Fate.USED) {
+                paths(table, "  ", all, percent, budget);
+                return;
             }
-            row(table, fate.words(), budget.flow(fate), budget);
-            for (Group group : Group.values()) {
-                group(
-                        table,
-                        fate,
-                        group,
-                        all.stream().filter(path -> path.group() == group).toList(),
-                        budget);
-            }
-        }
+            List<Group> groups = Arrays.stream(Group.values())
+                    .filter(group -> all.stream().anyMatch(path -> path.group() == group))
+                    .toList();
+            shared(groups, group -> sum(of(all, group)), percent).forEach((group, part) -> {
+                row(table, "  " + group.label(), sum(of(all, group)), part);
+                if (of(all, group).stream().anyMatch(path -> !small(path, budget))) {
+                    paths(table, "    ", of(all, group), part, budget);
+                }
+            });
+        });
         return table;
     }
 
-    private void group(
-            TextTable table, OilBudget.Fate fate, Group group, List<OilBudget.Path> paths, OilBudget budget) {
-        if (paths.isEmpty()) {
-            return;
-        }
-        boolean heading = fate == OilBudget.Fate.LEAK || fate == OilBudget.Fate.USED;
-        String indent = heading ? "    " : "  ";
-        if (heading) {
-            row(table, "  " + group.label(), sum(paths), budget);
-        }
-        List<OilBudget.Path> small = new ArrayList<>();
-        for (OilBudget.Path path : paths) {
-            if (Math.abs(path.flow()) < SMALL * budget.displaced()) {
-                small.add(path);
-            } else {
-                row(table, indent + path.key() + about(path), path.flow(), budget);
-            }
-        }
-        if (small.size() == paths.size() && heading) {
-            return;
-        }
+    private static List<OilBudget.Path> of(List<OilBudget.Path> paths, Group group) {
+        return paths.stream().filter(path -> path.group() == group).toList();
+    }
+
+    private static boolean small(OilBudget.Path path, OilBudget budget) {
+        return Math.abs(path.flow()) < SMALL * budget.displaced();
+    }
+
+    /** Each path that is not small, and the small ones together. */
+    private void paths(TextTable table, String indent, List<OilBudget.Path> paths, int percent, OilBudget budget) {
+        List<OilBudget.Path> small =
+                paths.stream().filter(path -> small(path, budget)).toList();
+        List<List<OilBudget.Path>> rows = new ArrayList<>();
+        paths.stream().filter(path -> !small(path, budget)).forEach(path -> rows.add(List.of(path)));
         if (!small.isEmpty()) {
-            row(
-                    table,
-                    indent + small.size() + (small.size() == 1 ? " smaller one" : " smaller ones"),
-                    sum(small),
-                    budget);
+            rows.add(small);
         }
+        shared(rows, LeaksText::sum, percent).forEach((row, part) -> {
+            String label = row == small
+                    ? small.size() + (small.size() == 1 ? " smaller one" : " smaller ones")
+                    : row.get(0).key() + about(row.get(0));
+            row(table, indent + label, sum(row), part);
+        });
     }
 
     private static double sum(List<OilBudget.Path> paths) {
@@ -200,8 +266,8 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
         return (said ? ": " + about : "") + (path.flow() < 0 ? " (carried forward)" : "");
     }
 
-    private void row(TextTable table, String label, double flow, OilBudget budget) {
-        table.add(List.of(label, Quantity.FLOW.number(units, flow), percent(flow / budget.displaced())));
+    private void row(TextTable table, String label, double flow, int percent) {
+        table.add(List.of(label, Quantity.FLOW.number(units, flow), percent + " %"));
     }
 
     private TextTable alone(Repairs repairs) {
@@ -223,24 +289,18 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                     : after.held() - before.held() < UNSEEN && !before.regulated()
                             ? "  <- less than a gauge shows"
                             : "";
-            row(table, i++ + ". " + step.repair().name() + mark, from(step), to(step), after);
+            row(table, i++ + ". " + called(step.repair()) + mark, from(step), to(step), after);
             before = after;
         }
         return table;
     }
 
     private void row(TextTable table, Repairs.Step step) {
-        row(table, step.repair().name(), from(step), to(step), step.after());
+        row(table, called(step.repair()), from(step), to(step), step.after());
     }
 
     private void row(TextTable table, String name, String from, String to, Repairs.Effect after) {
-        table.add(List.of(
-                name,
-                from,
-                to,
-                Quantity.PRESSURE.with(units, after.line()),
-                Quantity.FLOW.with(units, after.lube()),
-                onset(after)));
+        table.add(List.of(name, from, to, line(after), Quantity.FLOW.with(units, after.lube()), onset(after)));
     }
 
     private String onset(Repairs.Effect effect) {

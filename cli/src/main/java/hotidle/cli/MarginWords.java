@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Says of a margin, in plain words, what decides it. */
 record MarginWords(Quantity.UnitSystem units) {
@@ -49,11 +50,21 @@ record MarginWords(Quantity.UnitSystem units) {
     }
 
     String value(Margin margin) {
-        return Double.isNaN(margin.value()) ? "not known" : quantity(margin).with(units, margin.value());
+        return Double.isNaN(margin.value()) ? "not known" : with(margin, margin.value());
     }
 
     String needed(Margin margin) {
-        return quantity(margin).with(units, margin.needed());
+        return with(margin, margin.needed());
+    }
+
+    private String with(Margin margin, double value) {
+        return quantity(margin).with(units, value) + absolute(margin);
+    }
+
+    /** What follows the unit of a pressure that is not counted from ambient. */
+    static String absolute(Margin margin) {
+        boolean inlet = margin.kind() == Margin.Kind.PUMP_INLET && margin.scale() == Margin.Scale.PRESSURE;
+        return inlet ? " abs" : "";
     }
 
     String headroom(Margin margin) {
@@ -92,30 +103,67 @@ record MarginWords(Quantity.UnitSystem units) {
                             ? ": nothing to judge; the circuit has no pump, clutch, lubrication or hub."
                             : ": NOT KNOWN." + open);
         }
-        Margin first = worst.get().least().orElseThrow();
+        Margin first = headline(worst.get());
         String words =
                 switch (first.verdict()) {
                     case FAILS -> "FAILS. First limit: ";
                     case CLOSE -> "CLOSE. First limit: ";
                     case HOLDS -> "HOLDS. Least headroom: ";
                 };
-        return build + ": " + words + brief(worst.get(), first) + " (" + headroom(first) + ")" + speed(first) + "."
-                + cause(worst.get(), first) + open;
+        boolean pump = first.kind() == Margin.Kind.REGULATION && first.verdict() == Margin.Verdict.FAILS;
+        String said = pump
+                ? notHeld(worst.get(), first)
+                : brief(worst.get(), first) + " (" + headroom(first) + ")" + speed(first) + ".";
+        return build + ": " + words + said + open;
     }
 
-    /** What hangs on the regulator starves where the pump cannot hold the set pressure: then that is the cause. */
-    private static String cause(Judgement judged, Margin first) {
-        boolean fed =
-                switch (first.kind()) {
-                    case LUBRICATION, COOLER, CONVERTER_CHARGE -> first.verdict() == Margin.Verdict.FAILS;
+    /** The margin that is worst at a duty, or that of the pump where the worst one only follows from it. */
+    private static Margin headline(Judgement judged) {
+        Margin worst = judged.least().orElseThrow();
+        return judged.margins().stream()
+                .filter(margin -> margin.kind() == Margin.Kind.REGULATION
+                        && margin.verdict() == Margin.Verdict.FAILS
+                        && follows(judged, worst))
+                .findFirst()
+                .orElse(worst);
+    }
+
+    /** Whether a margin is gone because the pump has too little oil: what the regulator feeds, and what a low line presses. */
+    private static boolean follows(Judgement judged, Margin margin) {
+        boolean low = judged.outcome()
+                .state()
+                .map(state -> !Figures.of(judged.unit(), state).regulated())
+                .orElse(false);
+        return margin.verdict() == Margin.Verdict.FAILS
+                && switch (margin.kind()) {
+                    case LUBRICATION, COOLER, CONVERTER_CHARGE -> true;
+                    case APPLY, APPLY_SLIDING, LOCKUP -> low;
                     default -> false;
                 };
-        boolean starved = judged.margins().stream()
-                .anyMatch(
-                        margin -> margin.kind() == Margin.Kind.REGULATION && margin.verdict() == Margin.Verdict.FAILS);
-        return fed && starved
-                ? " The cause is the pump: it cannot hold the set pressure there, and the regulator starves what it feeds."
-                : "";
+    }
+
+    private String notHeld(Judgement judged, Margin regulation) {
+        Optional<Figures> figures = judged.outcome().state().map(state -> Figures.of(judged.unit(), state));
+        String line = figures.map(f -> f.regulated()
+                        ? "the pump has too little oil for all that hangs on the line"
+                        : "line pressure is not held, " + Quantity.PRESSURE.with(units, f.line()) + " of the "
+                                + Quantity.PRESSURE.with(units, f.set()) + " commanded")
+                .orElse("line pressure is not held");
+        String hangs = judged.margins().stream()
+                .filter(margin -> follows(judged, margin))
+                .map(MarginWords::label)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return label(regulation) + " (" + regulation.part() + ") at "
+                + judged.duty().name() + ": " + line + "; " + delivers(regulation) + " where " + needed(regulation)
+                + " is needed (" + headroom(regulation) + ")."
+                + (hangs.isEmpty() ? "" : " Short because of that: " + hangs + ".");
+    }
+
+    private String delivers(Margin regulation) {
+        return regulation.value() > 0
+                ? "the pump delivers " + value(regulation)
+                : "the pump delivers nothing (more would slip back than it displaces)";
     }
 
     private String speed(Margin margin) {
@@ -149,7 +197,7 @@ record MarginWords(Quantity.UnitSystem units) {
         Optional<Figures> figures = judged.outcome().state().map(state -> Figures.of(judged.unit(), state));
         String set =
                 figures.map(known -> Quantity.PRESSURE.with(units, known.set())).orElse("its set pressure");
-        String said = "With the line at " + set + " the pump delivers " + value(margin)
+        String said = "With the line at " + set + " " + delivers(margin)
                 + "; leaks, solenoids, clutches and the least that converter, cooler and lubrication need take "
                 + needed(margin) + ".";
         if (margin.verdict() != Margin.Verdict.FAILS || figures.isEmpty()) {
@@ -205,7 +253,7 @@ record MarginWords(Quantity.UnitSystem units) {
     private String inlet(Margin margin) {
         return margin.scale() == Margin.Scale.SHARE
                 ? "The pump fills to " + value(margin) + " only."
-                : "Absolute pressure at the pump's inlet is " + value(margin) + "; below " + needed(margin)
+                : "The pump's inlet has " + value(margin) + ", absolute; below " + needed(margin)
                         + " air comes out of the oil.";
     }
 }

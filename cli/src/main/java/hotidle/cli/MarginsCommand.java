@@ -221,7 +221,7 @@ final class MarginsCommand implements Callable<Integer> {
                     + Quantity.FORCE.with(shared.units, state.measure(hub, "load_n")) + ", unit load "
                     + Quantity.PRESSURE.with(shared.units, state.measure(hub, "unit_load_pa")) + ", film "
                     + Quantity.FILM.with(shared.units, state.measure(hub, "least_film_m"))
-                    + "; Trumpler's criterion for ground journals would ask for "
+                    + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
                     + Quantity.FILM.with(shared.units, state.measure(hub, "trumpler_film_m")) + ".";
         });
     }
@@ -285,7 +285,7 @@ final class MarginsCommand implements Callable<Integer> {
                         margin.part(),
                         quantity.number(shared.units, margin.value()),
                         quantity.number(shared.units, margin.needed()),
-                        quantity.in(shared.units).unit(),
+                        quantity.in(shared.units).unit() + MarginWords.absolute(margin),
                         Double.isFinite(margin.headroom()) ? Digits.four(margin.headroom()) : "-",
                         margin.verdict().word(),
                         Quantity.SPEED.number(

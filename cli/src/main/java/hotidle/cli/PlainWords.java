@@ -69,13 +69,11 @@ final class PlainWords {
                     unit.build() + ": nothing is commanded; at " + duty.name() + " the line stands at " + got + ".");
         }
         if (f.regulated()) {
-            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + " (" + got
-                    + ", regulator working, lubrication gets " + lube
-                    + (starved(unit, duty, f) ? ", less than it needs" : "")
-                    + ").");
+            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + ": line " + got + ", lubrication "
+                    + lube + (starved(unit, duty, f) ? ", less than it needs." : "."));
         } else {
-            lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": the gauge shows " + got
-                    + (f.offSeat() ? "" : ", the regulator sits on its seat") + ", lubrication gets " + lube
+            lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": line " + got
+                    + (f.offSeat() ? "" : ", regulator on its seat") + ", lubrication " + lube
                     + (starved(unit, duty, f) ? ", less than it needs." : "."));
         }
         lines.add(("  " + onset(cell.sweep()) + " " + film(worstFilm(unit))).stripTrailing());
@@ -126,11 +124,11 @@ final class PlainWords {
         double highest =
                 sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
         if (onset.isEmpty()) {
-            return "It regulates at no speed up to " + Quantity.SPEED.with(units, highest) + ".";
+            return "Regulates at no speed up to " + Quantity.SPEED.with(units, highest) + ".";
         }
         String from = onset.getAsDouble() <= lowest
-                ? "It regulates at all speeds from " + Quantity.SPEED.with(units, lowest) + " up."
-                : "Regulation begins at " + Quantity.SPEED.with(units, onset.getAsDouble()) + ".";
+                ? "Regulates from " + Quantity.SPEED.with(units, lowest) + " or below."
+                : "Regulates from " + Quantity.SPEED.with(units, onset.getAsDouble()) + " up.";
         return from + starvedRange(sweep);
     }
 
@@ -140,18 +138,18 @@ final class PlainWords {
                 .map(state -> state.conditions().speed())
                 .toList();
         if (speeds.size() == 1) {
-            return " Lubrication gets less than it needs at " + Quantity.SPEED.with(units, speeds.get(0)) + ".";
+            return " Lubrication is short at " + Quantity.SPEED.with(units, speeds.get(0)) + ".";
         }
         return speeds.isEmpty()
                 ? ""
-                : " Lubrication gets less than it needs from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
+                : " Lubrication is short from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
                         + Quantity.SPEED.with(units, speeds.get(speeds.size() - 1)) + ".";
     }
 
     private String film(Comparison.Cell cell) {
         List<Double> contact = cell.sweep().contactSpeeds();
         if (!contact.isEmpty()) {
-            return "In the oil of " + cell.duty().name() + " the hub bushing loses its film from "
+            return "At the temperatures of " + cell.duty().name() + " the hub loses its film from "
                     + Quantity.SPEED.number(units, contact.get(0)) + " to "
                     + Quantity.SPEED.with(units, contact.get(contact.size() - 1)) + ": metal contact, film not known.";
         }
@@ -163,11 +161,12 @@ final class PlainWords {
         double film = thinnest.get().measure(hub, "least_film_m");
         double permissible = thinnest.get().measure(hub, "permissible_film_m");
         double at = thinnest.get().conditions().speed();
-        return "Its hub film is thinnest in the oil of " + cell.duty().name() + ", at "
-                + Quantity.SPEED.with(units, at) + ": " + Quantity.FILM.with(units, film)
-                + (film < permissible ? ", TOO THIN for the " : ", above the ")
+        return "Hub film thinnest at " + Quantity.SPEED.with(units, at) + ", "
+                + cell.duty().name() + " temperatures: "
+                + Quantity.FILM.with(units, film)
+                + (film < permissible ? ", TOO THIN, " : ", ")
                 + Quantity.FILM.number(units, permissible)
-                + " allowed at least (assumed from roughness)" + unloadNote(cell.sweep(), at) + ".";
+                + " is the least allowed (assumed)" + unloadNote(cell.sweep(), at) + ".";
     }
 
     private String unloadNote(SpeedSweep sweep, double at) {
@@ -177,10 +176,7 @@ final class PlainWords {
                 && bypassing.isPresent()
                 && at >= unloading.getAsDouble()
                 && at <= UNLOADED_BY * bypassing.getAsDouble();
-        return above
-                ? "; there the secondary, unloading from " + Quantity.SPEED.with(units, unloading.getAsDouble())
-                        + " on, no longer carries pressure that would balance the primary's side load"
-                : "";
+        return above ? "; there the secondary stops balancing the primary's side load" : "";
     }
 
     private List<String> change(Unit before, Unit after) {
@@ -190,29 +186,35 @@ final class PlainWords {
             return List.of();
         }
         List<String> parts = new ArrayList<>();
-        parts.add("line pressure "
-                + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
+        parts.add("line " + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
         if (is.get().commanded()) {
-            parts.add("set pressure "
-                    + moved(Quantity.PRESSURE, was.get().set(), is.get().set()));
+            change("set pressure", Quantity.PRESSURE, was.get().set(), is.get().set())
+                    .ifPresent(parts::add);
         }
-        parts.add("slip plus leaks "
-                + moved(
-                        Quantity.FLOW,
-                        was.get().slip() + was.get().leak(),
-                        is.get().slip() + is.get().leak()));
+        double lostBefore = was.get().slip() + was.get().leak();
+        change("oil lost", Quantity.FLOW, lostBefore, is.get().slip() + is.get().leak())
+                .ifPresent(parts::add);
         if (!Roles.of(after).lube().isEmpty()) {
-            parts.add("lubrication "
-                    + moved(Quantity.FLOW, was.get().lube(), is.get().lube()));
+            change("lubrication", Quantity.FLOW, was.get().lube(), is.get().lube())
+                    .ifPresent(parts::add);
         }
         String verdict = "";
         if (is.get().set() > was.get().set() * (1 + NOTHING)
                 && !is.get().regulated()
                 && is.get().line() < was.get().line() * (1 + NOTHING)) {
-            verdict = " The pump has no more oil to give: asking for more pressure raises nothing here.";
+            verdict = " The pump has no more oil to give: a higher set pressure raises nothing here.";
         }
         return List.of("  Against " + before.build() + ", at " + duty.name() + ": " + String.join("; ", parts) + "."
                 + verdict + onsetChange(cell(before).sweep(), cell(after).sweep()));
+    }
+
+    /** What changed, or nothing where it did not. */
+    private Optional<String> change(String what, Quantity quantity, double was, double is) {
+        return same(was, is) ? Optional.empty() : Optional.of(what + " " + moved(quantity, was, is));
+    }
+
+    private static boolean same(double was, double is) {
+        return Math.abs(is - was) <= NOTHING * Math.max(Math.abs(was), Math.abs(is));
     }
 
     private String onsetChange(SpeedSweep before, SpeedSweep after) {
@@ -232,7 +234,7 @@ final class PlainWords {
     }
 
     private String moved(Quantity quantity, double was, double is) {
-        if (Math.abs(is - was) <= NOTHING * Math.max(Math.abs(was), Math.abs(is))) {
+        if (same(was, is)) {
             return "stays at " + quantity.with(units, is);
         }
         return (is > was ? "rises from " : "falls from ") + quantity.number(units, was) + " to "

@@ -26,6 +26,30 @@ class LeaksCommandTest {
                 "wheels blocked")) {
             assertTrue(run.out().contains(words), words + " is not in\n" + run.out());
         }
+        String said = run.out().replaceAll("\\s+", " ");
+        for (String words : java.util.List.of(
+                "92 % is lost: 56 % slips back inside the pump, 36 % leaks outside it",
+                "3. primary.face-clearance (first chamber of the pump) 0.0033 in 0.0014 in 149.7 psi",
+                "regulator.bore, lockup-valve.bore: each alone leaves the lubrication LESS oil",
+                "bore-14.bore (accumulator piston, low)")) {
+            assertTrue(said.contains(words), words + " is not in\n" + run.out());
+        }
+    }
+
+    /** Faces ground below new and a pocket sleeved tighter than new are no wear, so bringing them back is no repair. */
+    @Test
+    void whatIsTighterThanNewIsNotOfferedForRepair() {
+        Run run = Run.of("leaks", "shuttle-five", "--build", "restored-raised", "--steps", "1");
+        assertTrue(run.out().contains("Nothing: no fit is worn beyond new."), run.out());
+    }
+
+    /** A bench lets its oil out through holes that are there to let it out. */
+    @Test
+    void whatPassesADrilledHoleIsUsedAndNotLost() {
+        Run run = Run.of("leaks", "training-rig", "--steps", "1");
+        String said = run.out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("12 % is lost: 12 % slips back inside the pump, 0 % leaks outside it"), run.out());
+        assertTrue(said.contains("used 1.11 88 %"), run.out());
     }
 
     @Test

@@ -40,6 +40,11 @@ public record Dimension(
         return limit.isPresent() || measured.isPresent() || !isNew();
     }
 
+    /** Whether the build has it worn: further from new than nothing, the way that it wears. */
+    public boolean worn() {
+        return !isNew() && (value - fresh) * allowance() > 0;
+    }
+
     /** What it may wear: from new to its limit, else to what was measured, else what it differs from new, upwards [m]; signed. */
     public double allowance() {
         double end = limit.orElse(measured.orElse(fresh));

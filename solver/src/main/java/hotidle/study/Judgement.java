@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * One build at one duty point, every limit judged.
@@ -143,16 +144,15 @@ public record Judgement(
                     .map(part -> part
                             + " gets too little even with the regulator's feed wide open, so it is not counted here")
                     .orElse("");
-            return Margin.of(
-                            Margin.Kind.REGULATION,
-                            roles.chambers().stream()
-                                    .findFirst()
-                                    .map(Placed::name)
-                                    .orElse(roles.line()),
-                            held.supply(),
-                            held.demand(),
-                            Margin.Scale.FLOW)
+            return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
                     .noted(note);
+        }
+
+        /** All chambers: which of them is short cannot be told. */
+        private String pump() {
+            return roles.chambers().isEmpty()
+                    ? roles.line()
+                    : roles.chambers().stream().map(Placed::name).collect(Collectors.joining(" + "));
         }
 
         private Map<Placed, Range.Applied> applied() {

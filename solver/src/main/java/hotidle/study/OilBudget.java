@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
+import hotidle.part.Orifice;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
@@ -126,7 +127,8 @@ public record OilBudget(double displaced, List<Path> paths) {
 
     /**
      * A land that is shut leaks, whatever it does when open; but what a valve's shut lands let back to the pump costs nothing once
-     * another of them gives oil back, for the pump then has oil to spare. A relief valve leaks until it lifts.
+     * another of them gives oil back, for the pump then has oil to spare. A relief valve leaks until it lifts. A hole that
+     * was drilled is no leak.
      */
     private static End fate(
             Placed placed, State.PartStream stream, Set<String> inlets, boolean backwards, State state) {
@@ -147,7 +149,8 @@ public record OilBudget(double displaced, List<Path> paths) {
             boolean open = state.measure(placed.name(), "lift_m") > 0;
             return new End(placed.group(), open ? Fate.SPILLED : Fate.LEAK, backwards);
         }
-        return new End(placed.group(), placed.group().leak() ? Fate.LEAK : Fate.USED, backwards);
+        boolean leak = placed.group().leak() && !(placed.part() instanceof Orifice);
+        return new End(placed.group(), leak ? Fate.LEAK : Fate.USED, backwards);
     }
 
     /**

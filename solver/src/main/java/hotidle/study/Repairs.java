@@ -77,11 +77,11 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order) {
         order = List.copyOf(order);
     }
 
-    /** All repairs that a build offers: fits that are not as new, the sizes of one set of rings together. */
+    /** All repairs that a build offers: fits that are worn beyond new, the sizes of one set of rings together. */
     public static List<Repair> of(Adjustable build) {
         Map<String, List<Dimension>> jobs = new LinkedHashMap<>();
         for (Dimension dimension : build.dimensions()) {
-            if (!dimension.isNew()) {
+            if (dimension.worn()) {
                 boolean rings = build.unit()
                                 .network()
                                 .part(dimension.part())
