@@ -70,7 +70,7 @@ public class ShuttleBench {
         }
     }
 
-    /** Units with every fit somewhere between new and half as far again beyond its wear limit, each with a speed and a temperature. */
+    /** Units with every fit somewhere between new and its wear limit, or what was measured where it has none, each with a speed and a temperature. */
     @State(Scope.Thread)
     public static class Sampled {
         private final List<Network> networks = new ArrayList<>();
@@ -79,17 +79,15 @@ public class ShuttleBench {
 
         @Setup
         public void draw() {
-            Adjustable worn = circuit().adjustable("worn");
+            Adjustable measured = circuit().adjustable("worn");
             Random random = new Random(1);
             for (int i = 0; i < DRAWN; i++) {
                 Map<String, Double> sizes = new HashMap<>();
-                for (Dimension dimension : worn.dimensions()) {
-                    double limit = dimension.limit().orElse(1.5 * dimension.fresh());
-                    sizes.put(
-                            dimension.name(),
-                            dimension.fresh() + 1.5 * random.nextDouble() * (limit - dimension.fresh()));
+                for (Dimension dimension : measured.dimensions()) {
+                    double worn = dimension.limit().orElse(dimension.value()) - dimension.fresh();
+                    sizes.put(dimension.name(), dimension.fresh() + random.nextDouble() * worn);
                 }
-                Unit unit = worn.with(sizes).orElseThrow();
+                Unit unit = measured.with(sizes).orElseThrow();
                 networks.add(unit.network());
                 Conditions hot = unit.conditions(unit.duties().get(0));
                 Map<String, Double> temperatures = new HashMap<>(hot.temperatures());
@@ -108,18 +106,13 @@ public class ShuttleBench {
         }
     }
 
-    /** What else is counted. */
+    /** What else is counted: states, evaluations with factorisation, states left unsolved. */
     @AuxCounters(AuxCounters.Type.EVENTS)
     @State(Scope.Thread)
     public static class Counted {
         public long states;
         public long steps;
         public long unsolved;
-
-        /** Evaluations with factorisation for each state. */
-        public double stepsPerState() {
-            return (double) steps / states;
-        }
 
         private void add(boolean solved, int taken) {
             states++;
