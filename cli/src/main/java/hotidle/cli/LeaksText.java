@@ -26,6 +26,9 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
     /** Longest note of a part that stands in a table. */
     private static final int MOST_WORDS = 35;
 
+    /** Longest one that stands beside a repair. */
+    private static final int SHORT = 24;
+
     /** Repairs that are listed on their own. */
     private static final int MOST_ALONE = 15;
 
@@ -106,8 +109,9 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                     + Quantity.FLOW.with(units, needed) + " here.");
         }
         if (!repairs.alone().isEmpty()) {
-            lines.add("The one repair that wins most: " + job(repairs.alone().get(0)) + ", line "
-                    + change(repairs.before(), repairs.alone().get(0).after()) + ".");
+            Repairs.Step first = repairs.alone().get(0);
+            lines.add(
+                    "The one repair that wins most: " + job(first) + ", " + won(repairs.before(), first.after()) + ".");
         }
         less(repairs).ifPresent(lines::add);
         lines.addAll(reach(repairs));
@@ -152,10 +156,10 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                         + " valves let by. Once it is held, the regulator feeds them.");
     }
 
-    /** Name of a repair, and what the file says of its part. */
+    /** Name of a repair, and what the file says of its part, where that is short. */
     private String called(Repairs.Repair repair) {
         String about = abouts.getOrDefault(repair.dimensions().get(0).part(), "");
-        return repair.name() + (about.isEmpty() || about.length() > MOST_WORDS ? "" : " (" + about + ")");
+        return repair.name() + (about.isEmpty() || about.length() > SHORT ? "" : " (" + about + ")");
     }
 
     /** Line pressure, with as many decimals as tell it from a set pressure that is not quite reached. */
@@ -184,8 +188,17 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
                 + (step.repair().dimensions().size() == 1 ? " back to " + size(first, first.fresh()) : " as new");
     }
 
-    private String change(Repairs.Effect before, Repairs.Effect after) {
-        return line(before) + " to " + line(after);
+    /** What a repair wins: pressure up to the set pressure; where that is held, lubrication, and where that stays, oil. */
+    private String won(Repairs.Effect before, Repairs.Effect after) {
+        if (!before.regulated()) {
+            return "line " + line(before) + " to " + line(after);
+        }
+        boolean lube = !Quantity.FLOW.number(units, before.lube()).equals(Quantity.FLOW.number(units, after.lube()));
+        return lube
+                ? "lubrication " + Quantity.FLOW.number(units, before.lube()) + " to "
+                        + Quantity.FLOW.with(units, after.lube())
+                : "oil lost " + Quantity.FLOW.number(units, before.lost()) + " to "
+                        + Quantity.FLOW.with(units, after.lost());
     }
 
     private static Map<OilBudget.Fate, Integer> percents(OilBudget budget) {
@@ -285,10 +298,8 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
         for (Repairs.Step step : repairs.order()) {
             Repairs.Effect after = step.after();
             String mark = !before.regulated() && after.regulated()
-                    ? "  <- holds the set pressure"
-                    : after.held() - before.held() < UNSEEN && !before.regulated()
-                            ? "  <- less than a gauge shows"
-                            : "";
+                    ? "  <- holds " + Quantity.PRESSURE.with(units, after.set())
+                    : after.held() - before.held() < UNSEEN && !before.regulated() ? "  <- no gauge shows it" : "";
             row(table, i++ + ". " + called(step.repair()) + mark, from(step), to(step), after);
             before = after;
         }

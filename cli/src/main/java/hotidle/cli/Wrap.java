@@ -9,7 +9,7 @@ final class Wrap {
     private Wrap() {}
 
     /**
-     * The text in lines.
+     * The text in lines; a number stays with its percent sign.
      *
      * @param first  in front of the first line
      * @param others in front of all others
@@ -18,7 +18,7 @@ final class Wrap {
         StringBuilder all = new StringBuilder();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : text.strip().split("\\s+(?!%)", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 all.append(line.toString().stripTrailing()).append('\n');
                 line = new StringBuilder(others);

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.DutyPoint;
+import hotidle.duty.Unit;
+import hotidle.part.Setting;
 import hotidle.result.State;
 import hotidle.study.Figures;
 import org.junit.jupiter.api.Test;
@@ -61,5 +63,17 @@ class VaneSixTest {
                 UNIT.figures("fresh", "hot-idle").cooler(),
                 UNIT.figures("fresh", "hot-idle").lube(),
                 0.02 * UNIT.figures("fresh", "hot-idle").cooler());
+    }
+
+    /** Where lockup is said to be on, the new unit's apply side has more pressure than its release side. */
+    @Test
+    void noDutyPointHasALockupThatNothingApplies() {
+        Unit fresh = UNIT.circuit().unit("fresh");
+        for (DutyPoint duty : fresh.duties()) {
+            if (duty.lockup() != Setting.Lockup.OFF) {
+                assertTrue(
+                        UNIT.at("fresh", duty.name()).measure("converter", "apply_less_release_pa") > 0, duty.name());
+            }
+        }
     }
 }
