@@ -133,7 +133,9 @@ final class CircuitAssembly {
             }
         }
         if (build.has("command")
-                && root.group("command").filter(own -> !own.has("solenoid")).isPresent()) {
+                && root.group("command")
+                        .filter(own -> !own.broken() && !own.has("solenoid"))
+                        .isPresent()) {
             build.error(
                     "command",
                     "has tables for a command that has no solenoid",

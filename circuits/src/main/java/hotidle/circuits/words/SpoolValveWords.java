@@ -87,28 +87,14 @@ final class SpoolValveWords {
                     "A spool on a spring, with openings that it meters and areas that pressures act on: regulator, boost, converter"
                             + " limit, lockup and solenoid-feed valves.",
                     Group.VALVE_BODY,
-                    Stream.concat(
+                    Stream.of(
                                     FitWords.boreAndValve().stream(),
                                     Stream.of(
                                             FitWords.eccentricity(),
                                             Key.of("openings", new Type.Groups(OPENING), "openings that it meters"),
-                                            Key.of("areas", new Type.Groups(AREA), "areas that pressures act on"),
-                                            Key.quantity("spring-rate", Dimension.SPRING_RATE, "rate of the spring")
-                                                    .allowed("0.001 N/mm", "1000 N/mm")
-                                                    .usual("0.2 N/mm", "50 N/mm"),
-                                            Key.quantity(
-                                                            "preload",
-                                                            Dimension.FORCE,
-                                                            "force of the spring with the spool at 0, without shims")
-                                                    .allowed("-10000 N", "10000 N")
-                                                    .usual("0 N", "600 N"),
-                                            Key.quantity(
-                                                            "shim",
-                                                            Dimension.LENGTH,
-                                                            "shims under the spring; adds spring-rate times shim to the preload")
-                                                    .byDefault("0 mm", "no shims (assumed)")
-                                                    .allowed("-20 mm", "20 mm")
-                                                    .usual("0 mm", "4 mm"),
+                                            Key.of("areas", new Type.Groups(AREA), "areas that pressures act on")),
+                                    SpoolSpringWords.keys().stream(),
+                                    Stream.of(
                                             Key.of(
                                                             "stops",
                                                             new Type.Pair(Dimension.LENGTH),
@@ -130,6 +116,7 @@ final class SpoolValveWords {
                                                             "position in which it is stuck; left out: free")
                                                     .optional()
                                                     .allowed("-50 mm", "50 mm")))
+                            .flatMap(keys -> keys)
                             .toList(),
                     SpoolValveWords::paths,
                     SpoolValveWords::make,
@@ -172,6 +159,7 @@ final class SpoolValveWords {
         if (given.groups("areas").isEmpty()) {
             given.error("areas", "has no areas", "nothing would move its spool", "");
         }
+        SpoolSpringWords.check(given);
         double low = given.rows("stops").get(0).x();
         double high = given.rows("stops").get(1).x();
         double stuck = given.numberIf("stuck-at").orElse(low);
@@ -199,7 +187,9 @@ final class SpoolValveWords {
                         area.word("acts").equals("open") ? area.number("area") : -area.number("area"),
                         Set.copyOf(area.words("ranges")))));
         return new Kind.Made(
-                new SpoolValve(ports, openings, areas, spring(given), given.numberIf("stuck-at")), ports, List.of());
+                new SpoolValve(ports, openings, areas, SpoolSpringWords.make(given), given.numberIf("stuck-at")),
+                ports,
+                List.of());
     }
 
     private static SpoolValve.Opening opening(
@@ -255,15 +245,5 @@ final class SpoolValveWords {
         return List.of(
                 plain.part(plain.name(), share, plain.edge()),
                 plain.part(plain.name() + "-ring", plain.share() - share, plain.edge() + later));
-    }
-
-    private static SpoolValve.Spring spring(Given given) {
-        double rate = given.number("spring-rate");
-        return new SpoolValve.Spring(
-                rate,
-                given.number("preload") + rate * given.number("shim"),
-                given.rows("stops").get(0).x(),
-                given.rows("stops").get(1).x(),
-                given.number("friction"));
     }
 }
