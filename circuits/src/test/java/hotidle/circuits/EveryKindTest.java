@@ -115,11 +115,17 @@ class EveryKindTest {
         assertEquals(new Filter(strainer, 0.1, 0.06), part("strainer"));
         RatedPoint cooler = new RatedPoint(8e-3 / 60, 1e5, 0.008, 820, 0);
         assertEquals(new Cooler(cooler, 0, 2e-3 / 60), part("cooler"));
-        Map<Setting.Lockup, RatedPoint> losses = Map.of(
-                Setting.Lockup.OFF, new RatedPoint(1e-4, 0.3e5, 0.005, 820, 0.8),
-                Setting.Lockup.SLIPPING, new RatedPoint(1e-4, 2e5, 0.005, 800, 0.5),
-                Setting.Lockup.ON, new RatedPoint(1e-5, 5e5, 0.005, 820, 0.5));
-        assertEquals(new Converter(losses, THIRTY_PSI, 0.03, 0.12, 1, 0.12, 1.2), part("converter"));
+        Converter.LockupClutch lockup = new Converter.LockupClutch(
+                new RatedPoint(1e-4, 2e5, 0.005, 800, 0.5),
+                new RatedPoint(1e-5, 5e5, 0.005, 820, 0.5),
+                0.03,
+                0.12,
+                1,
+                0.12,
+                1.2);
+        assertEquals(
+                new Converter(new RatedPoint(1e-4, 0.3e5, 0.005, 820, 0.8), THIRTY_PSI, Optional.of(lockup)),
+                part("converter"));
     }
 
     @Test

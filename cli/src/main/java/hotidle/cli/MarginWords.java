@@ -231,6 +231,8 @@ record MarginWords(Quantity.UnitSystem units) {
                         .part(margin.part())
                         .orElseThrow()
                         .part())
+                .lockup()
+                .orElseThrow()
                 .factor();
         return "Apply less release pressure is " + value(margin) + "; to carry "
                 + Quantity.TORQUE.with(units, Math.abs(judged.duty().engineTorque())) + " times " + Digits.four(factor)

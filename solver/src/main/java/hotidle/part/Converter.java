@@ -1,12 +1,13 @@
 package hotidle.part;
 
 import hotidle.law.RatedPoint;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 
 /**
- * A torque converter with a lockup clutch. Oil enters on the release side and leaves on the apply side while lockup is off;
- * with lockup on the paths are reversed and only the piston's seal lets oil by. The lockup valve does the reversing.
+ * A torque converter, with or without a lockup clutch. Oil enters on the release side and leaves on the apply side while lockup is
+ * off; with lockup on the paths are reversed and only the piston's seal lets oil by. The lockup valve does the reversing.
  *
  * <pre>
  * Loss       a rated point between the two sides, one for each lockup state; {@link RatedPoint}
@@ -14,47 +15,63 @@ import java.util.Map;
  *            that its head cancels
  * </pre>
  *
- * @param losses         rated point for each lockup state
- * @param neededCharge   pressure that the converter needs on its entry side [Pa]
- * @param lockupArea     A of the lockup piston [m²]
- * @param lockupRadius   r, mean radius of its lining [m]
- * @param lockupSurfaces z
- * @param friction       μ [-]
- * @param factor         torque that the lockup should carry over the torque asked of it [-]
+ * @param open         rated point with lockup off, and of a converter without lockup at all times
+ * @param neededCharge pressure that the converter needs on its entry side [Pa]
+ * @param lockup       its lockup clutch, where it has one
  */
-public record Converter(
-        Map<Setting.Lockup, RatedPoint> losses,
-        double neededCharge,
-        double lockupArea,
-        double lockupRadius,
-        int lockupSurfaces,
-        double friction,
-        double factor)
-        implements Part {
+public record Converter(RatedPoint open, double neededCharge, Optional<LockupClutch> lockup) implements Part {
 
     private static final Form FORM = new Form(List.of("release", "apply"), List.of(), List.of());
 
-    public Converter {
-        losses = Map.copyOf(losses);
-        if (losses.size() != Setting.Lockup.values().length) {
-            throw new IllegalArgumentException("a converter needs a rated point for each lockup state");
+    /**
+     * The lockup clutch of a converter.
+     *
+     * @param slipping rated point with lockup slipping
+     * @param on       rated point with lockup on
+     * @param area     A of its piston [m²]
+     * @param radius   r, mean radius of its lining [m]
+     * @param surfaces z
+     * @param friction μ [-]
+     * @param factor   torque that it should carry over the torque asked of it [-]
+     */
+    public record LockupClutch(
+            RatedPoint slipping,
+            RatedPoint on,
+            double area,
+            double radius,
+            int surfaces,
+            double friction,
+            double factor) {
+        public LockupClutch {
+            Check.notNegative("lockup piston area", area);
+            Check.notNegative("lockup radius", radius);
+            Check.within("lockup surfaces", surfaces, 1, 12);
+            Check.within("coefficient of friction", friction, 0.01, 1);
+            Check.within("capacity factor", factor, 0.1, 10);
         }
+
+        /** Torque over apply less release pressure [m³]; 0 where area or radius are not given, and then nothing can be judged. */
+        public double torqueArm() {
+            return friction * surfaces * radius * area;
+        }
+
+        /** Apply less release pressure with which the lockup carries a torque [N·m] times its capacity factor [Pa]. */
+        public double dropFor(double torque) {
+            return factor * torque / torqueArm();
+        }
+    }
+
+    public Converter {
         Check.notNegative("charge pressure needed", neededCharge);
-        Check.notNegative("lockup piston area", lockupArea);
-        Check.notNegative("lockup radius", lockupRadius);
-        Check.within("lockup surfaces", lockupSurfaces, 1, 12);
-        Check.within("coefficient of friction", friction, 0.01, 1);
-        Check.within("capacity factor", factor, 0.1, 10);
     }
 
-    /** Torque over apply less release pressure [m³]. */
-    private double torqueArm() {
-        return friction * lockupSurfaces * lockupRadius * lockupArea;
-    }
-
-    /** Apply less release pressure with which the lockup carries a torque [N·m] times its capacity factor [Pa]. */
-    public double dropFor(double torque) {
-        return factor * torque / torqueArm();
+    private RatedPoint loss(Setting.Lockup state) {
+        return lockup.map(clutch -> switch (state) {
+                    case OFF -> open;
+                    case SLIPPING -> clutch.slipping;
+                    case ON -> clutch.on;
+                })
+                .orElse(open);
     }
 
     @Override
@@ -64,7 +81,7 @@ public record Converter(
 
     @Override
     public Law law(Setting setting) {
-        Through through = new Through(losses.get(setting.lockup()).loss(), setting.oil());
+        Through through = new Through(loss(setting.lockup()).loss(), setting.oil());
         return new Law() {
             @Override
             public void evaluate(Reading in, Stamp out) {
@@ -78,12 +95,14 @@ public record Converter(
 
             @Override
             public List<Measure> measures(Reading in) {
-                double drop = in.pressure(1) - in.pressure(0);
-                double capacity = torqueArm() * Math.max(drop, 0);
-                return List.of(
-                        new Measure("charge_pa", Math.max(in.pressure(0), in.pressure(1))),
-                        new Measure("apply_less_release_pa", drop),
-                        new Measure("lockup_capacity_n_m", capacity));
+                List<Measure> measures = new ArrayList<>();
+                measures.add(new Measure("charge_pa", Math.max(in.pressure(0), in.pressure(1))));
+                lockup.ifPresent(clutch -> {
+                    double drop = in.pressure(1) - in.pressure(0);
+                    measures.add(new Measure("apply_less_release_pa", drop));
+                    measures.add(new Measure("lockup_capacity_n_m", clutch.torqueArm() * Math.max(drop, 0)));
+                });
+                return measures;
             }
         };
     }

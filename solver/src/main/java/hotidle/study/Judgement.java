@@ -203,15 +203,16 @@ public record Judgement(
 
         private Optional<Margin> lockup() {
             return roles.converter()
-                    .filter(placed -> duty.lockup() != Setting.Lockup.OFF
-                            && ((Converter) placed.part()).lockupArea() > 0
-                            && ((Converter) placed.part()).lockupRadius() > 0)
-                    .map(placed -> Margin.of(
-                            Margin.Kind.LOCKUP,
-                            placed.name(),
-                            state.measure(placed.name(), "apply_less_release_pa"),
-                            ((Converter) placed.part()).dropFor(Math.abs(duty.engineTorque())),
-                            Margin.Scale.PRESSURE));
+                    .filter(placed -> duty.lockup() != Setting.Lockup.OFF)
+                    .flatMap(placed -> ((Converter) placed.part())
+                            .lockup()
+                            .filter(clutch -> clutch.torqueArm() > 0)
+                            .map(clutch -> Margin.of(
+                                    Margin.Kind.LOCKUP,
+                                    placed.name(),
+                                    state.measure(placed.name(), "apply_less_release_pa"),
+                                    clutch.dropFor(Math.abs(duty.engineTorque())),
+                                    Margin.Scale.PRESSURE)));
         }
 
         private Optional<Margin> flow(Margin.Kind kind, Placed placed, double needed) {

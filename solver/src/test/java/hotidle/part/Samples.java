@@ -220,12 +220,10 @@ public final class Samples {
 
     private Converter converter() {
         return new Converter(
-                Map.of(Setting.Lockup.OFF, rated(), Setting.Lockup.SLIPPING, rated(), Setting.Lockup.ON, rated()),
+                rated(),
                 3e5,
-                0.03,
-                0.12,
-                1,
-                0.12,
-                1.2);
+                random.nextInt(4) == 0
+                        ? Optional.empty()
+                        : Optional.of(new Converter.LockupClutch(rated(), rated(), 0.03, 0.12, 1, 0.12, 1.2)));
     }
 }

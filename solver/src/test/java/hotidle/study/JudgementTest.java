@@ -164,13 +164,7 @@ class JudgementTest {
         parts.add(Placed.of("low", clutch, "sump", Group.RINGS, "line", "sump"));
         RatedPoint loss = new RatedPoint(1e-4, 1e6, 5e-3, 800, 0.5);
         Converter converter = new Converter(
-                Map.of(Setting.Lockup.OFF, loss, Setting.Lockup.SLIPPING, loss, Setting.Lockup.ON, loss),
-                2e5,
-                0.03,
-                0.12,
-                1,
-                0.12,
-                1.25);
+                loss, 2e5, Optional.of(new Converter.LockupClutch(loss, loss, 0.03, 0.12, 1, 0.12, 1.25)));
         parts.add(Placed.of("converter", converter, "sump", Group.CONVERTER, "cooler-in", "converter"));
         return new Unit(
                 plain.circuit(),

@@ -14,6 +14,7 @@ import hotidle.duty.Range;
 import hotidle.duty.Tap;
 import hotidle.network.Node;
 import hotidle.oil.Oil;
+import hotidle.part.Converter;
 import hotidle.part.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -115,6 +116,7 @@ public final class Sections {
                         "add " + missing.get(0) + ": 90 degC, for example");
             }
             needTorqueAndSpeed(file, duty, parts);
+            needLockup(duty, parts);
             noteSilentSolenoids(file, duty, scope, used);
             refuseLineSolenoid(file, duty);
             if (!duty.broken()) {
@@ -199,6 +201,23 @@ public final class Sections {
                 .anyMatch(part -> !STILL.contains(part.kind().word()));
         if (!duty.has("speed") && turns) {
             duty.missing("speed", "a part of the circuit turns with the engine", "add 'speed: 650 rpm', for example");
+        }
+    }
+
+    /** A duty with lockup slipping or on needs a converter that has one; where there is no converter it says nothing. */
+    private static void needLockup(Given duty, Parts parts) {
+        List<Given> converters = parts.all().values().stream()
+                .filter(part -> part.kind().part() == Converter.class)
+                .map(Parts.One::given)
+                .toList();
+        boolean none = converters.stream().noneMatch(converter -> converter.has("lockup-area"));
+        if (!converters.isEmpty() && none && !duty.text("lockup").equals("off") && duty.has("lockup")) {
+            duty.error(
+                    "lockup",
+                    "has lockup " + duty.text("lockup") + ", but "
+                            + converters.get(0).label() + " has no lockup",
+                    "it has no lockup-area",
+                    "write lockup: off, or give the converter lockup-area, lockup-radius and its losses slipping and on");
         }
     }
 

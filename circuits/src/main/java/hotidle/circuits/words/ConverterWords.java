@@ -5,56 +5,60 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.part.Converter;
-import hotidle.part.Setting;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Stream;
+import java.util.Optional;
 
 /** The words of a {@link Converter}. */
 final class ConverterWords {
 
     private ConverterWords() {}
 
+    /** What a lockup clutch is known by. */
+    private static final List<String> LOCKUP = List.of("lockup-area", "lockup-radius", "losses.slipping", "losses.on");
+
     static final Kind KIND = Kind.through(
-            "converter",
-            Converter.class,
-            "A torque converter with a lockup clutch.",
-            Group.CONVERTER,
-            "the release side, where oil enters with lockup off",
-            "the apply side, where it leaves with lockup off",
-            List.of(
-                    Key.of(
-                            "losses",
-                            new Type.Group(new Shape(
-                                    "losses",
-                                    Stream.of(Setting.Lockup.values())
-                                            .map(ConverterWords::loss)
-                                            .toList())),
-                            "one measured point of flow and drop for each state of lockup"),
-                    Key.quantity(
-                                    "charge-needed",
-                                    Dimension.PRESSURE,
-                                    "charge pressure that it needs against cavitation")
-                            .allowed("0 psi", "300 psi")
-                            .usual("10 psi", "150 psi"),
-                    Key.quantity("lockup-area", Dimension.AREA, "area of the lockup piston")
-                            .allowed("0 cm2", "2000 cm2")
-                            .usual("50 cm2", "700 cm2"),
-                    Key.quantity("lockup-radius", Dimension.LENGTH, "mean radius of its lining")
-                            .allowed("0 mm", "500 mm")
-                            .usual("50 mm", "200 mm"),
-                    Key.count("lockup-surfaces", "its rubbing surfaces")
-                            .byDefault("1", "one lining (common practice)")
-                            .allowed("1", "12"),
-                    ClutchWords.friction(),
-                    ClutchWords.factor()),
-            (given, around) -> make(given),
-            physics());
+                    "converter",
+                    Converter.class,
+                    "A torque converter, with a lockup clutch or without: then leave out lockup-area, lockup-radius and the losses"
+                            + " slipping and on.",
+                    Group.CONVERTER,
+                    "the release side, where oil enters with lockup off",
+                    "the apply side, where it leaves with lockup off",
+                    keys(),
+                    (given, around) -> make(given),
+                    physics())
+            .rule((given, around) -> check(given));
+
+    private static List<Key> keys() {
+        return List.of(
+                Key.of(
+                        "losses",
+                        new Type.Group(new Shape(
+                                "losses",
+                                List.of(
+                                        loss("off"),
+                                        loss("slipping").optional(),
+                                        loss("on").optional()))),
+                        "one measured point of flow and drop for each state of lockup"),
+                Key.quantity("charge-needed", Dimension.PRESSURE, "charge pressure that it needs against cavitation")
+                        .allowed("0 psi", "300 psi")
+                        .usual("10 psi", "150 psi"),
+                Key.quantity("lockup-area", Dimension.AREA, "area of the lockup piston")
+                        .optional()
+                        .allowed("0 cm2", "2000 cm2")
+                        .usual("50 cm2", "700 cm2"),
+                Key.quantity("lockup-radius", Dimension.LENGTH, "mean radius of its lining")
+                        .optional()
+                        .allowed("0 mm", "500 mm")
+                        .usual("50 mm", "200 mm"),
+                Key.count("lockup-surfaces", "its rubbing surfaces")
+                        .byDefault("1", "one lining (common practice)")
+                        .allowed("1", "12"),
+                ClutchWords.friction(),
+                ClutchWords.factor());
+    }
 
     private static Physics physics() {
         return Physics.of(
@@ -62,29 +66,48 @@ final class ConverterWords {
                 Physics.RATED);
     }
 
-    private static Key loss(Setting.Lockup state) {
+    private static Key loss(String state) {
         Shape rated =
                 new Shape("rated point", RatedWords.keys("50 %", "between a laminar gap and an orifice (assumed)"));
-        String word = state.name().toLowerCase(Locale.ROOT);
-        return Key.of(word, new Type.Group(rated), "with lockup " + word);
+        return Key.of(state, new Type.Group(rated), "with lockup " + state);
+    }
+
+    private static boolean has(Given given, String key) {
+        return key.startsWith("losses.")
+                ? given.group("losses").orElseThrow().has(key.substring("losses.".length()))
+                : given.has(key);
+    }
+
+    /** Whether it has a lockup clutch. */
+    static boolean lockup(Given given) {
+        return LOCKUP.stream().allMatch(key -> has(given, key));
+    }
+
+    private static void check(Given given) {
+        List<String> there = LOCKUP.stream().filter(key -> has(given, key)).toList();
+        List<String> missing = LOCKUP.stream().filter(key -> !has(given, key)).toList();
+        if (!there.isEmpty() && !missing.isEmpty()) {
+            given.error(
+                    there.get(0).startsWith("losses") ? "losses" : there.get(0),
+                    "has " + PumpWords.and(there) + ", but no " + PumpWords.and(missing),
+                    "a lockup clutch needs all of them; a converter without lockup has none",
+                    "add " + PumpWords.and(missing) + ", or leave out " + PumpWords.and(there));
+        }
     }
 
     private static Converter make(Given given) {
         Given losses = given.group("losses").orElseThrow();
-        Map<Setting.Lockup, RatedPoint> points = new EnumMap<>(Setting.Lockup.class);
-        for (Setting.Lockup state : Setting.Lockup.values()) {
-            points.put(
-                    state,
-                    RatedWords.point(
-                            losses.group(state.name().toLowerCase(Locale.ROOT)).orElseThrow()));
-        }
+        Optional<Converter.LockupClutch> clutch = lockup(given)
+                ? Optional.of(new Converter.LockupClutch(
+                        RatedWords.point(losses.group("slipping").orElseThrow()),
+                        RatedWords.point(losses.group("on").orElseThrow()),
+                        given.number("lockup-area"),
+                        given.number("lockup-radius"),
+                        given.count("lockup-surfaces"),
+                        given.number("friction"),
+                        given.number("capacity-factor")))
+                : Optional.empty();
         return new Converter(
-                points,
-                given.number("charge-needed"),
-                given.number("lockup-area"),
-                given.number("lockup-radius"),
-                given.count("lockup-surfaces"),
-                given.number("friction"),
-                given.number("capacity-factor"));
+                RatedWords.point(losses.group("off").orElseThrow()), given.number("charge-needed"), clutch);
     }
 }

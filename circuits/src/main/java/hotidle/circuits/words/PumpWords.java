@@ -195,7 +195,8 @@ final class PumpWords {
         }
     }
 
-    private static String and(List<String> words) {
+    /** Words joined by commas and a last "and". */
+    static String and(List<String> words) {
         int last = words.size() - 1;
         return last == 0 ? words.get(0) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
