@@ -186,7 +186,13 @@ final class SecondOpinion {
         } else if (part instanceof Converter converter) {
             Setting.Lockup lockup =
                     Setting.Lockup.valueOf(state.get("lockup").textValue().toUpperCase(Locale.ROOT));
-            rated(from, to, converter.losses().get(lockup), 0, 0);
+            RatedPoint loss =
+                    switch (lockup) {
+                        case OFF -> converter.open();
+                        case SLIPPING -> converter.lockup().orElseThrow().slipping();
+                        case ON -> converter.lockup().orElseThrow().on();
+                    };
+            rated(from, to, loss, 0, 0);
         } else if (part instanceof CheckValve valve) {
             poppet(from, to, valve.poppet());
         } else if (part instanceof ReliefValve valve) {
