@@ -5,14 +5,10 @@ import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.oil.Oil;
 import java.io.PrintWriter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,9 +25,6 @@ final class CheckCommand implements Callable<Integer> {
 
     /** Below this a length is shown as a clearance [m]. */
     private static final double SMALL = 1e-3;
-
-    /** Most places named of a value that was left out. */
-    private static final int MOST_NAMED = 4;
 
     @Parameters(paramLabel = "FILE", description = "a circuit file, or the name of a ready circuit")
     String file;
@@ -72,8 +65,8 @@ final class CheckCommand implements Callable<Integer> {
             out.print(sizes(circuit));
         }
         out.println();
-        out.println("left to the program" + (all ? "" : " (--all lists each one)"));
-        out.print(all ? each(circuit) : sorts(circuit));
+        out.println("left to the program" + (all ? "" : ", each value once (--all lists it for each part)"));
+        out.print(all ? each(circuit) : DefaultsText.of(circuit));
         return HotIdle.DONE;
     }
 
@@ -95,28 +88,6 @@ final class CheckCommand implements Callable<Integer> {
         circuit.defaults()
                 .forEach(line -> text.append("  " + line.where() + ": " + line.value() + "; " + line.source() + "\n"));
         return text.toString();
-    }
-
-    /** Each key that was left out with one value, and where. */
-    private static String sorts(DescribedCircuit circuit) {
-        Map<String, List<String>> sorts = new LinkedHashMap<>();
-        for (DescribedCircuit.DefaultLine line : circuit.defaults()) {
-            String where = line.where();
-            int dot = where.lastIndexOf('.');
-            String sort = where.substring(dot + 1) + ": " + line.value() + "; " + line.source();
-            sorts.computeIfAbsent(sort, one -> new ArrayList<>()).add(dot < 0 ? "" : where.substring(0, dot));
-        }
-        StringBuilder text = new StringBuilder();
-        sorts.forEach((sort, where) ->
-                text.append("  ").append(sort).append(places(where)).append("\n"));
-        return text.toString();
-    }
-
-    private static String places(List<String> where) {
-        String some =
-                where.stream().filter(one -> !one.isEmpty()).limit(MOST_NAMED).collect(Collectors.joining(", "));
-        String more = where.size() > MOST_NAMED ? " and " + (where.size() - MOST_NAMED) + " more" : "";
-        return some.isEmpty() ? "" : " [" + some + more + "]";
     }
 
     private String sizes(DescribedCircuit circuit) {

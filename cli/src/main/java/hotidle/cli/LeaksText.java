@@ -284,14 +284,16 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
     }
 
     private TextTable alone(Repairs repairs) {
-        TextTable table = new TextTable(List.of("repair", "from", "to new", "line", "lube", "onset rpm"));
+        TextTable table = new TextTable(
+                known(List.of("repair", "from", "to new", "line"), repairs.before(), "lube", "onset rpm"));
         row(table, "(as it is)", "", "", repairs.before());
         repairs.alone().stream().limit(MOST_ALONE).forEach(step -> row(table, step));
         return table;
     }
 
     private TextTable order(Repairs repairs) {
-        TextTable table = new TextTable(List.of("repair", "from", "to new", "line", "lube", "onset rpm"));
+        TextTable table = new TextTable(
+                known(List.of("repair", "from", "to new", "line"), repairs.before(), "lube", "onset rpm"));
         row(table, "(as it is)", "", "", repairs.before());
         Repairs.Effect before = repairs.before();
         int i = 1;
@@ -311,7 +313,20 @@ record LeaksText(Quantity.UnitSystem units, Unit unit, DutyPoint duty, Map<Strin
     }
 
     private void row(TextTable table, String name, String from, String to, Repairs.Effect after) {
-        table.add(List.of(name, from, to, line(after), Quantity.FLOW.with(units, after.lube()), onset(after)));
+        table.add(known(
+                List.of(name, from, to, line(after)), after, Quantity.FLOW.with(units, after.lube()), onset(after)));
+    }
+
+    /** Cells with those on lubrication and onset of regulation, where the circuit has the one and commands the other. */
+    private List<String> known(List<String> cells, Repairs.Effect effect, String lube, String onset) {
+        List<String> all = new ArrayList<>(cells);
+        if (!Roles.of(unit).lube().isEmpty()) {
+            all.add(lube);
+        }
+        if (!Double.isNaN(effect.set())) {
+            all.add(onset);
+        }
+        return all;
     }
 
     private String onset(Repairs.Effect effect) {

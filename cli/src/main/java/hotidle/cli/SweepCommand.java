@@ -9,8 +9,8 @@ import hotidle.duty.SetPressure;
 import hotidle.duty.Unit;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
-import hotidle.result.State;
 import hotidle.study.Figures;
+import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -261,8 +261,10 @@ final class SweepCommand implements Callable<Integer> {
         if (sweep.unit().commanded().isEmpty()) {
             return "not commanded: no set pressure, no onset of regulation";
         }
-        return "onset of regulation: " + speed(sweep.onset()) + "; secondary unloads from: " + speed(sweep.unloading())
-                + "; primary bypasses from: " + speed(sweep.bypassing());
+        Roles roles = Roles.of(sweep.unit());
+        return "onset of regulation: " + speed(sweep.onset())
+                + (roles.secondary().isPresent() ? "; secondary unloads from: " + speed(sweep.unloading()) : "")
+                + (roles.bypass().isPresent() ? "; primary bypasses from: " + speed(sweep.bypassing()) : "");
     }
 
     private String speed(OptionalDouble speed) {
@@ -294,27 +296,7 @@ final class SweepCommand implements Callable<Integer> {
                     "sump " + Quantity.TEMPERATURE.in(shared.units).unit()));
         }
         head.add("rpm");
-        String psi = " " + Quantity.PRESSURE.in(shared.units).unit();
-        if (unit.commanded().isEmpty()) {
-            unit.taps().forEach(tap -> head.add(tap.name() + psi));
-            head.add("power " + Quantity.POWER.in(shared.units).unit());
-            return head;
-        }
-        String gpm = " " + Quantity.FLOW.in(shared.units).unit();
-        head.addAll(List.of(
-                "set" + psi,
-                "line" + psi,
-                "regulator",
-                "secondary",
-                "charge" + psi,
-                "cooler" + gpm,
-                "lube" + gpm,
-                "slip" + gpm,
-                "leaks" + gpm,
-                "back" + gpm,
-                "hub load " + Quantity.FORCE.in(shared.units).unit(),
-                "film " + Quantity.FILM.in(shared.units).unit(),
-                "power " + Quantity.POWER.in(shared.units).unit()));
+        SweepColumns.of(unit, shared.units).forEach(column -> head.add(column.head()));
         return head;
     }
 
@@ -328,37 +310,12 @@ final class SweepCommand implements Callable<Integer> {
                     units, sweep.duty().temperatures().get("sump")));
         }
         row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
-        int cells = head(sweep.unit(), named).size();
-        outcome.state().ifPresent(state -> row.addAll(cells(sweep, state)));
-        while (row.size() < cells) {
-            row.add("unsolved");
+        for (SweepColumns.Column column : SweepColumns.of(sweep.unit(), units)) {
+            row.add(outcome.state()
+                    .map(state -> column.text().apply(Figures.of(sweep.unit(), state), state))
+                    .orElse("unsolved"));
         }
         return row;
-    }
-
-    private List<String> cells(SpeedSweep sweep, State state) {
-        Quantity.UnitSystem units = shared.units;
-        Figures f = Figures.of(sweep.unit(), state);
-        if (!f.commanded()) {
-            List<String> cells = new ArrayList<>();
-            sweep.unit().taps().forEach(tap -> cells.add(Quantity.PRESSURE.number(units, state.pressure(tap.node()))));
-            cells.add(Quantity.POWER.number(units, f.pumpPower()));
-            return cells;
-        }
-        return List.of(
-                Quantity.PRESSURE.number(units, f.set()),
-                Quantity.PRESSURE.number(units, f.line()),
-                f.regulator(),
-                f.secondary().word(),
-                Quantity.PRESSURE.number(units, f.charge()),
-                Quantity.FLOW.number(units, f.cooler()),
-                Quantity.FLOW.number(units, f.lube()),
-                Quantity.FLOW.number(units, f.slip()),
-                Quantity.FLOW.number(units, f.leak()),
-                Quantity.FLOW.number(units, f.recirculated()),
-                Quantity.FORCE.number(units, f.hubLoad()),
-                f.metalContact() ? "contact" : Quantity.FILM.number(units, f.film()),
-                Quantity.POWER.number(units, f.pumpPower()));
     }
 
     private String csv(List<SpeedSweep> sweeps) {

@@ -179,6 +179,20 @@ class CommandsTest {
     }
 
     @Test
+    void checkGroupsWhatIsLeftToTheProgramByWhatItConcerns() {
+        List<String> said = Run.of("check", "shuttle-five").out().lines().toList();
+        int valves = said.indexOf("  spool-valve (4 of them)");
+        int several = said.indexOf("  parts of several kinds");
+        assertTrue(valves > 0 && several > valves, String.join("\n", said));
+        assertTrue(
+                said.subList(valves, several).contains("    shim 0 mm: no shims (assumed)"), String.join("\n", said));
+        assertTrue(
+                said.stream().anyMatch(line -> line.startsWith("    region sump: ") && line.endsWith("[56 in all]")));
+        long each = Run.of("check", "shuttle-five", "--all").out().lines().count();
+        assertTrue(each > said.size() + 200, each + " lines for each part, " + said.size() + " grouped");
+    }
+
+    @Test
     void anUnsolvedStateIsAReasonAndNeverANumber() {
         Unit unit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
                 .circuit()

@@ -108,4 +108,18 @@ class SpringAloneTest {
         assertTrue(run.err().contains("command has line-pressure but no solenoid and no pilot-pressure"), run.err());
         assertTrue(run.err().contains("or leave out line-pressure"), run.err());
     }
+
+    @Test
+    void aTableShowsNoColumnOfWhatTheCircuitHasNot() throws Exception {
+        String file = file("command: {line: line, regulator: regulator, edge: bypass}\n");
+        String sweep = Run.of("sweep", file, "--speed", "600..700/100rpm").out();
+        String compare = Run.of("compare", file).out();
+        for (String absent : new String[] {"secondary", "charge", "cooler flow", "lube", "hub", "film"}) {
+            assertFalse(sweep.contains(absent), sweep);
+            assertFalse(compare.contains(absent), compare);
+        }
+        assertTrue(sweep.contains("primary bypasses from") && sweep.contains("slip gpm"), sweep);
+        String leaks = Run.of("leaks", file("")).out();
+        assertFalse(leaks.contains("onset rpm"), leaks);
+    }
 }

@@ -1,0 +1,81 @@
+package hotidle.cli;
+
+import hotidle.duty.Unit;
+import hotidle.result.State;
+import hotidle.study.Figures;
+import hotidle.study.Roles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+
+/** The columns that {@code sweep} shows of a unit at each engine speed: those of what it has. */
+final class SweepColumns {
+
+    /** One column: its head, and what it says of a state. */
+    record Column(String head, BiFunction<Figures, State, String> text) {}
+
+    private final Quantity.UnitSystem units;
+
+    private SweepColumns(Quantity.UnitSystem units) {
+        this.units = units;
+    }
+
+    /** The columns of a unit. */
+    static List<Column> of(Unit unit, Quantity.UnitSystem units) {
+        SweepColumns columns = new SweepColumns(units);
+        return unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit);
+    }
+
+    private List<Column> bench(Unit unit) {
+        List<Column> columns = new ArrayList<>();
+        unit.taps()
+                .forEach(tap -> columns.add(new Column(
+                        headed(tap.name(), Quantity.PRESSURE),
+                        (figures, state) -> Quantity.PRESSURE.number(units, state.pressure(tap.node())))));
+        columns.add(number("power", Quantity.POWER, Figures::pumpPower));
+        return columns;
+    }
+
+    private List<Column> regulated(Roles roles) {
+        List<Column> columns = new ArrayList<>(List.of(
+                number("set", Quantity.PRESSURE, Figures::set),
+                number("line", Quantity.PRESSURE, Figures::line),
+                word("regulator", Figures::regulator)));
+        if (roles.secondary().isPresent()) {
+            columns.add(word("secondary", f -> f.secondary().word()));
+        }
+        if (roles.converter().isPresent()) {
+            columns.add(number("charge", Quantity.PRESSURE, Figures::charge));
+        }
+        if (roles.cooler().isPresent()) {
+            columns.add(number("cooler", Quantity.FLOW, Figures::cooler));
+        }
+        if (!roles.lube().isEmpty()) {
+            columns.add(number("lube", Quantity.FLOW, Figures::lube));
+        }
+        columns.add(number("slip", Quantity.FLOW, Figures::slip));
+        columns.add(number("leaks", Quantity.FLOW, Figures::leak));
+        columns.add(number("back", Quantity.FLOW, Figures::recirculated));
+        if (roles.hub().isPresent()) {
+            columns.add(number("hub load", Quantity.FORCE, Figures::hubLoad));
+            columns.add(new Column(
+                    headed("film", Quantity.FILM),
+                    (f, state) -> f.metalContact() ? "contact" : Quantity.FILM.number(units, f.film())));
+        }
+        columns.add(number("power", Quantity.POWER, Figures::pumpPower));
+        return columns;
+    }
+
+    private String headed(String name, Quantity quantity) {
+        return name + " " + quantity.in(units).unit();
+    }
+
+    private Column number(String name, Quantity quantity, Function<Figures, Double> figure) {
+        return new Column(headed(name, quantity), (f, state) -> quantity.number(units, figure.apply(f)));
+    }
+
+    private static Column word(String name, Function<Figures, String> figure) {
+        return new Column(name, (f, state) -> figure.apply(f));
+    }
+}
