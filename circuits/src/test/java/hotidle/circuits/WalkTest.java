@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +28,7 @@ class WalkTest {
         for (int i = 1; i < parts.length; i++) {
             pieces.add(parts[i].substring(0, parts[i].indexOf("```")));
         }
-        assertEquals(7, pieces.size(), "five pieces of the walk, and two files based on it");
+        assertEquals(8, pieces.size(), "five pieces of the walk, and three files based on it");
         return pieces;
     }
 
@@ -79,12 +80,11 @@ class WalkTest {
     }
 
     private static DescribedCircuit based(int piece) throws IOException {
-        String base = upTo(5);
+        Map<String, String> bases = Map.of("first.yaml", upTo(5), "geared.yaml", pieces().get(5));
         ReadCircuit read = CircuitReader.read(
                 pieces().get(piece),
                 "mine.yaml",
-                (name, from) ->
-                        name.equals("first.yaml") ? Optional.of(new BaseFiles.Found(name, base)) : Optional.empty(),
+                (name, from) -> Optional.ofNullable(bases.get(name)).map(base -> new BaseFiles.Found(name, base)),
                 Optional.empty());
         assertEquals(List.of(), read.problems());
         return read.circuit().orElseThrow();
@@ -98,8 +98,30 @@ class WalkTest {
     }
 
     @Test
+    void theConverterIsFedBeforeTheBypassOpensAndOneStreamRunsThroughCoolerAndLubrication() throws IOException {
+        DescribedCircuit fed = based(6);
+        State worn = solved(fed.unit("worn"));
+        double opened = worn.own("regulator", "position");
+        assertTrue(opened > 0.0005 && opened < 0.001, opened + " m: feed open, bypass shut");
+        State fresh = solved(fed.unit("fresh"));
+        assertTrue(fresh.own("regulator", "position") > 0.001, "the bypass is open too");
+        assertTrue(fresh.flow("lube-front") > 1.5 * worn.flow("lube-front"));
+        double mass = mass(fresh, "converter");
+        assertEquals(mass, mass(fresh, "cooler"), 1e-6 * mass);
+        assertEquals(mass, mass(fresh, "lube-front") + mass(fresh, "lube-rear"), 1e-6 * mass);
+        assertTrue(fresh.flow("cooler") < fresh.flow("lube-front") + fresh.flow("lube-rear"), "its air expands");
+    }
+
+    private static double mass(State state, String part) {
+        return state.streams().stream()
+                .filter(stream -> stream.part().equals(part))
+                .mapToDouble(State.PartStream::mass)
+                .sum();
+    }
+
+    @Test
     void theSecondUnitOfTheFamilyReadsAndIsSolved() throws IOException {
-        DescribedCircuit circuit = based(6);
+        DescribedCircuit circuit = based(7);
         assertEquals(
                 List.of("fresh", "worn", "bored-out"),
                 circuit.builds().stream().map(DescribedCircuit.Build::name).toList());

@@ -81,7 +81,10 @@ public final class SectionWords {
     private static final Shape APPLIED = new Shape(
             "clutch",
             List.of(
-                    Key.quantity("torque-share", Dimension.RATIO, "its torque over the turbine's torque")
+                    Key.quantity(
+                                    "torque-share",
+                                    Dimension.RATIO,
+                                    "what the gear set makes it hold: its torque over the turbine's torque, above 1 where it holds more")
                             .allowed("0", "20")
                             .usual("0", "5"),
                     Key.quantity("speed-ratio", Dimension.RATIO, "speed of its drum over the turbine's speed")
@@ -144,7 +147,10 @@ public final class SectionWords {
                             .optional()
                             .allowed("-2000 N.m", "10000 N.m")
                             .usual("0 N.m", "2000 N.m"),
-                    Key.quantity("torque-ratio", Dimension.RATIO, "turbine torque over engine torque")
+                    Key.quantity(
+                                    "torque-ratio",
+                                    Dimension.RATIO,
+                                    "what the converter makes of engine torque: turbine torque over engine torque, about 2 at stall")
                             .byDefault("1", "coupled (assumed)")
                             .allowed("0", "10")
                             .usual("0.9", "3"),
