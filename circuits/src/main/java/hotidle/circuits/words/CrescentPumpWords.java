@@ -60,7 +60,7 @@ final class CrescentPumpWords {
 
     private static List<Key> gears() {
         return List.of(
-                PumpChamberWords.module(),
+                GearWords.module(),
                 Key.count("inner-teeth", "teeth of the inner gear, which the hub drives")
                         .optional()
                         .allowed("5", "200"),
@@ -100,30 +100,21 @@ final class CrescentPumpWords {
         }
     }
 
-    private static double displacement(Given given) {
-        return given.numberIf("displacement")
-                .orElseGet(() -> GearDisplacement.internal(
-                        given.number("module"),
-                        given.count("inner-teeth"),
-                        given.count("ring-teeth"),
-                        given.number("tip-diameter"),
-                        given.number("ring-tip-diameter"),
-                        given.number("width")));
+    private static Kind.Made make(Given given, Kind.Around around) {
+        double displacement = GearWords.displacement(
+                given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
+        return GearWords.make(given, around, displacement, 1, () -> tips(given, around));
     }
 
-    private static Kind.Made make(Given given, Kind.Around around) {
-        if (given.has("slip-flow")) {
-            return PumpWords.fixed(given, displacement(given), PumpWords.slip(given, List.of(), List.of()));
-        }
+    private static List<PumpSlip.Tip> tips(Given given, Kind.Around around) {
         double inner = given.number("tip-diameter");
         double ring = given.number("ring-tip-diameter");
         // of the ring gear over the inner one; without teeth given the tips' speeds are taken as equal
-        double ratio = given.has("inner-teeth") && given.has("ring-teeth")
-                ? (double) given.count("inner-teeth") / given.count("ring-teeth")
-                : inner / ring;
-        List<PumpSlip.Tip> tips = List.of(
-                tip(given, around, "inner-tip", inner, inner),
-                tip(given, around, "ring-tip", ring, ring * ratio),
+        double ratio = GearWords.ratio(given, "inner-teeth", "ring-teeth").orElse(inner / ring);
+        double width = given.number("width");
+        return List.of(
+                GearWords.tip(given, around, "inner-tip", inner, width, inner),
+                GearWords.tip(given, around, "ring-tip", ring, width, ring * ratio),
                 // the ring gear turns with one arc of its pocket and against the other: what it drags cancels
                 new PumpSlip.Tip(
                         "body",
@@ -131,19 +122,7 @@ final class CrescentPumpWords {
                                 given, around, given.number("ring-diameter"), 2 * given.number("body-clearance")),
                         given.number("body-land"),
                         1,
-                        2 * given.number("width"),
+                        2 * width,
                         0));
-        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around, 1)), tips);
-        return PumpWords.fixed(given, displacement(given), slip);
-    }
-
-    private static PumpSlip.Tip tip(Given given, Kind.Around around, String name, double diameter, double surface) {
-        return new PumpSlip.Tip(
-                name,
-                FitWords.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
-                given.number("tip-land"),
-                given.count("sealing-teeth"),
-                given.number("width"),
-                surface);
     }
 }

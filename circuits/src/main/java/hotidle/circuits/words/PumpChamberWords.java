@@ -6,7 +6,6 @@ import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
-import hotidle.part.PumpSlip;
 import java.util.List;
 
 /** The words of a {@link PumpChamber} with external gears. */
@@ -53,20 +52,13 @@ final class PumpChamberWords {
 
     private static List<Key> gears() {
         return List.of(
-                module(),
+                GearWords.module(),
                 Key.count("drive-teeth", "teeth of the drive gear").optional().allowed("5", "200"),
                 Key.count("driven-teeth", "teeth of the driven gear").optional().allowed("5", "200"),
                 Key.quantity("driven-tip-diameter", Dimension.LENGTH, "outside diameter of the driven gear")
                         .optional()
                         .allowed("2 mm", "1 m")
                         .usual("20 mm", "120 mm"));
-    }
-
-    static Key module() {
-        return Key.quantity("module", Dimension.LENGTH, "module of the gears: pitch diameter over teeth")
-                .optional()
-                .allowed("0.2 mm", "20 mm")
-                .usual("1.5 mm", "5 mm");
     }
 
     private static List<Key> tip() {
@@ -80,34 +72,15 @@ final class PumpChamberWords {
                         .allowed("1", "4"))));
     }
 
-    /** Of one mesh, for a turn of the drive gear. */
-    private static double displacement(Given given) {
-        return given.numberIf("displacement")
-                .orElseGet(() -> GearDisplacement.involute(
-                        given.number("module"),
-                        given.count("drive-teeth"),
-                        given.count("driven-teeth"),
-                        given.number("tip-diameter"),
-                        given.number("driven-tip-diameter"),
-                        given.number("width")));
-    }
-
+    /** Displacement and tips of one mesh, for a turn of the drive gear. */
     private static Kind.Made make(Given given, Kind.Around around) {
-        if (given.has("slip-flow")) {
-            return PumpWords.fixed(given, displacement(given), PumpWords.slip(given, List.of(), List.of()));
-        }
-        double diameter = given.number("tip-diameter");
-        double turns = given.has("drive-teeth") && given.has("driven-teeth")
-                ? (double) given.count("drive-teeth") / given.count("driven-teeth")
-                : 1;
-        PumpSlip.Tip tip = new PumpSlip.Tip(
-                "tip",
-                FitWords.pocket(given, around, diameter, 2 * given.number("tip-clearance")),
-                given.number("tip-land"),
-                given.count("sealing-teeth"),
-                given.number("width") * given.count("tip-gears"),
-                diameter);
-        PumpSlip slip = PumpWords.slip(given, List.of(PumpWords.face(given, around, turns)), List.of(tip));
-        return PumpWords.fixed(given, displacement(given), slip);
+        double displacement = GearWords.displacement(
+                given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
+        double turns = GearWords.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
+        return GearWords.make(given, around, displacement, turns, () -> {
+            double diameter = given.number("tip-diameter");
+            double width = given.number("width") * given.count("tip-gears");
+            return List.of(GearWords.tip(given, around, "tip", diameter, width, diameter));
+        });
     }
 }
