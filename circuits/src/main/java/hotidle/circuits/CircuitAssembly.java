@@ -198,7 +198,7 @@ final class CircuitAssembly {
                 pressed = Optional.empty();
             }
             pressed = build.has("set-pressure") ? Optional.of(build) : pressed;
-            duties = Sections.withControl(duties, root, build);
+            duties = Sections.withControl(duties, root, build, all);
         }
         String name = chain.isEmpty()
                 ? SectionWords.AS_WRITTEN

@@ -50,4 +50,17 @@ class ConverterWithoutLockupTest {
                                                 "duty point 'hot-idle' has lockup on, but converter 'converter' has no lockup")),
                 problems.toString());
     }
+
+    @Test
+    void soIsABuildThatPutsItOn() throws IOException {
+        String locked = circuit()
+                .replace(
+                        "    because: to hold more at idle",
+                        "    duty: {hot-idle: {lockup: on}}\n    because: to hold more at idle");
+        List<Problem> problems = CircuitReader.read(locked, "x.yaml").problems();
+        assertTrue(
+                problems.stream()
+                        .anyMatch(problem -> problem.message().endsWith("but converter 'converter' has no lockup")),
+                problems.toString());
+    }
 }

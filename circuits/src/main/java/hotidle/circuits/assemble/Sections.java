@@ -145,7 +145,7 @@ public final class Sections {
      * @param duties as the build it stands on has them
      * @param build  whose control does something otherwise at some of them
      */
-    public static List<DutyPoint> withControl(List<DutyPoint> duties, Given file, Given build) {
+    public static List<DutyPoint> withControl(List<DutyPoint> duties, Given file, Given build, Parts parts) {
         Map<String, Given> others = build.groups("duty");
         for (Given other : others.values()) {
             if (!file.groups("duty").containsKey(other.name())) {
@@ -156,6 +156,7 @@ public final class Sections {
                         Nearest.mend(other.name(), file.groups("duty").keySet()));
             }
             refuseLineSolenoid(file, other);
+            needLockup(other, parts);
         }
         return duties.stream()
                 .map(duty -> others.containsKey(duty.name()) ? controlled(duty, others.get(duty.name())) : duty)
