@@ -151,4 +151,18 @@ class MeasurementSheetTest {
                 MeasurementSheet.of("x", "\uFEFFStück".getBytes(StandardCharsets.UTF_8))
                         .text());
     }
+
+    @Test
+    void aSheetThatASpreadsheetOpenedInTheWrongCodeIsReadAllTheSame() {
+        java.nio.charset.Charset older = java.nio.charset.Charset.forName("windows-1252");
+        String misread = new String("\uFEFFStück".getBytes(StandardCharsets.UTF_8), older);
+        assertEquals(
+                "Stück",
+                MeasurementSheet.of("x", misread.getBytes(StandardCharsets.UTF_8))
+                        .text());
+        assertEquals(
+                "StÃ¼ck für",
+                MeasurementSheet.of("x", (misread + " für").getBytes(StandardCharsets.UTF_8))
+                        .text());
+    }
 }
