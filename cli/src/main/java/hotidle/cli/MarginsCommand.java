@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
+import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Unit;
@@ -16,6 +17,7 @@ import hotidle.study.HeldLine;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
+import hotidle.study.Sensitivity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +51,11 @@ final class MarginsCommand implements Callable<Integer> {
             description = "engine speeds searched for the hub's least film and largest load. Default: ${DEFAULT-VALUE}")
     String speed;
 
+    @Option(
+            names = "--sensitivity",
+            description = "shows instead how much each size moves the least headroom, per 0.001 in or 0.01 mm")
+    boolean sensitivity;
+
     @Mixin
     FilledSheet sheet;
 
@@ -67,6 +74,9 @@ final class MarginsCommand implements Callable<Integer> {
                 Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
         List<Unit> units = Circuits.units(described, builds);
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        if (sensitivity) {
+            return sensitivity(described, units, speeds);
+        }
         List<Judgement> judged = judge(units, speeds);
         String text =
                 switch (shared.format) {
@@ -76,6 +86,49 @@ final class MarginsCommand implements Callable<Integer> {
                 };
         spec.commandLine().getOut().print(text);
         return judged.stream().allMatch(Judgement::known) ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    /** What each size does to the margins. */
+    private int sensitivity(DescribedCircuit described, List<Unit> units, List<Double> speeds) {
+        List<SensitivityText> found = new ArrayList<>();
+        for (Unit unit : units) {
+            Adjustable build = described.adjustable(unit.build());
+            Progress progress = new Progress(
+                    spec.commandLine().getErr(),
+                    "changing sizes of " + unit.build(),
+                    unit.duties().size() + build.dimensions().size());
+            found.add(new SensitivityText(shared.units, build, Sensitivity.study(build, speeds, progress::step)));
+            progress.end();
+        }
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (shared.format) {
+                            case TABLE -> sensitivityTables(described, found);
+                            case CSV -> {
+                                TextTable table = new TextTable(SensitivityText.head());
+                                found.forEach(one -> one.rows().forEach(table::add));
+                                yield table.csv();
+                            }
+                            case JSON -> {
+                                ObjectNode root = StateJson.object();
+                                root.put("circuit", described.name());
+                                ArrayNode all = root.putArray("builds");
+                                found.forEach(one -> all.add(one.json()));
+                                yield StateJson.text(root);
+                            }
+                        });
+        return found.stream().allMatch(one -> one.found().unsolved().isEmpty()) ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+
+    private static String sensitivityTables(DescribedCircuit described, List<SensitivityText> found) {
+        StringBuilder text =
+                new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
+        text.append("\n").append(Shared.CAUTION).append("\n");
+        found.forEach(one -> text.append("\n").append(one.table()));
+        return text.append("\n")
+                .append(Wrap.lines(SensitivityText.legend(), "", ""))
+                .toString();
     }
 
     private record Work(Unit unit, DutyPoint duty) {}

@@ -85,4 +85,24 @@ class MarginsCommandTest {
         quiet.end();
         assertEquals("", none.toString());
     }
+
+    @Test
+    void sensitivityRanksSizesByWhatAThousandthMovesAndGivesAllSlopesInJsonAndCsv() throws Exception {
+        String[] asked = {"margins", "crescent-four", "--build", "worn", "--sensitivity", "--speed", "600..3000/1200rpm"
+        };
+        Run run = Run.of(asked);
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().contains("by 0.001 in (an"), run.out());
+        assertTrue(run.out().contains("wheels blocked"), run.out());
+        java.util.List<String> more = new java.util.ArrayList<>(java.util.List.of(asked));
+        more.addAll(java.util.List.of("--format", "json", "--units", "metric"));
+        JsonNode build = new ObjectMapper()
+                .readTree(Run.of(more.toArray(new String[0])).out())
+                .at("/builds/0");
+        assertTrue(build.get("sensitivities").size() > 1000, "every size and limit");
+        assertTrue(build.at("/least/headroom").isNumber());
+        JsonNode first = build.at("/sensitivities/0");
+        assertEquals("m", first.get("size_unit").textValue());
+        assertTrue(first.get("headroom_by_size").isNumber());
+    }
 }

@@ -24,12 +24,16 @@ public record ShortTube(double diameter, double length) implements Restriction, 
 
     private static final double SEAM = 0.015;
 
+    /** Below this drop the flow creeps to the last digit, and its square would be lost to the machine's smallest number [Pa]. */
+    private static final double CREEPING = 1e-30;
+
     @Override
     public void flow(double drop, double density, double viscosity, Flow out) {
         double poiseuille = Math.PI * Math.pow(diameter, 4) / (128 * viscosity * length);
         double size = Math.abs(drop);
-        if (size == 0) {
-            out.set(0, poiseuille, 0, 0);
+        if (size < CREEPING) {
+            double creeping = poiseuille * drop;
+            out.set(creeping, poiseuille, -creeping / viscosity, 0);
             return;
         }
         // never more than Poiseuille's flow, nor than that of the least kinetic share, 1.5 heads

@@ -178,6 +178,15 @@ final class Balance {
         return stopped[i];
     }
 
+    /** How far a state, or what moves it, is from its nearer stop, as a share of its way; infinite where it has none. */
+    double edge(double[] unknowns, int i) {
+        if (high[i] <= low[i]) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double moved = unknowns[i] - equations.value[i] / stiffness[i];
+        return Math.min(Math.abs(moved - low[i]), Math.abs(high[i] - moved)) / span[i];
+    }
+
     /** Writes the slopes of the equations evaluated last into {@link #matrix}. */
     void differentiate() {
         Arrays.fill(factor, 0, nodes, 1 / equations.massScale());

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 
 /**
  * The equations of a network: mass balance of each free node, balance of each own state. Unknowns are the free pressures [Pa],
@@ -231,6 +232,27 @@ final class Equations {
             bound.read(unknowns);
             bound.law.evaluate(bound.reading, bound.stamp);
         }
+    }
+
+    /** Slopes by each unknown of the mass flow [kg/s] that leaves a node, held or not, into some of the parts. */
+    double[] leaving(String node, Predicate<String> parts, double[] unknowns) {
+        double[] slopes = new double[size()];
+        for (Bound bound : bounds) {
+            if (!parts.test(bound.placed.name())) {
+                continue;
+            }
+            bound.read(unknowns);
+            Stamp alone = new Stamp(bound.form);
+            bound.law.evaluate(bound.reading, alone);
+            for (int port = 0; port < bound.placed.nodes().size(); port++) {
+                for (int c = 0; c < bound.columns.length; c++) {
+                    if (bound.columns[c] >= 0 && bound.placed.nodes().get(port).equals(node)) {
+                        slopes[bound.columns[c]] += alone.slope(port, c);
+                    }
+                }
+            }
+        }
+        return slopes;
     }
 
     /** Largest imbalance of any node, as evaluated last [kg/s]. */

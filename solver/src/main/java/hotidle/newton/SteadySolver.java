@@ -78,6 +78,17 @@ public final class SteadySolver {
         return ladder;
     }
 
+    Equations equations() {
+        return equations;
+    }
+
+    /** The unknowns of a state of this network. */
+    double[] unknowns(State state) {
+        double[] unknowns = new double[equations.size()];
+        warm(state, unknowns);
+        return unknowns;
+    }
+
     private void warm(State start, double[] unknowns) {
         ladder.chill(unknowns);
         for (Node node : equations.network().nodes()) {

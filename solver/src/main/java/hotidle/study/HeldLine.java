@@ -5,6 +5,7 @@ import hotidle.duty.Unit;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
+import hotidle.newton.Linearised;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Converter;
 import hotidle.part.Cooler;
@@ -49,10 +50,10 @@ public record HeldLine(
     }
 
     /** Something that must be served, and by how much it is: got over needed less 1. */
-    private record Served(String part, double headroom) {}
+    record Served(String part, double headroom) {}
 
     /** Work space of one search. */
-    private static final class Search {
+    static final class Search {
         private final Unit unit;
         private final DutyPoint duty;
         private final Roles roles;
@@ -135,6 +136,13 @@ public record HeldLine(
         }
 
         private Outcome solve(double position) {
+            Outcome outcome = new SteadySolver(network(position)).solve(unit.conditions(duty), last);
+            last = outcome.state().isPresent() ? outcome.state() : last;
+            return outcome;
+        }
+
+        /** The unit's network with the line held and the regulator held at a position [m]. */
+        Network network(double position) {
             SpoolValve valve = roles.spool();
             Placed held = roles.regulator()
                     .with(new SpoolValve(
@@ -146,10 +154,7 @@ public record HeldLine(
             List<Node> nodes = unit.network().nodes().stream()
                     .map(node -> node.name().equals(roles.line()) ? Node.held(node.name(), set) : node)
                     .toList();
-            Network network = new Network(nodes, unit.network().parts()).with(held);
-            Outcome outcome = new SteadySolver(network).solve(unit.conditions(duty), last);
-            last = outcome.state().isPresent() ? outcome.state() : last;
-            return outcome;
+            return new Network(nodes, unit.network().parts()).with(held);
         }
 
         private Optional<Served> worst(State state) {
@@ -158,7 +163,8 @@ public record HeldLine(
                     .min(Comparator.comparingDouble(Served::headroom));
         }
 
-        private List<Served> served(State state) {
+        /** What must be served, and how well it is. */
+        List<Served> served(State state) {
             List<Served> all = new ArrayList<>();
             roles.lube()
                     .forEach(placed -> served(
@@ -183,10 +189,8 @@ public record HeldLine(
             return needed > 0 ? Optional.of(new Served(placed.name(), got / needed - 1)) : Optional.empty();
         }
 
-        private HeldLine balance(State state, double position) {
-            Set<String> pumps = Stream.concat(roles.chambers().stream(), roles.check().stream())
-                    .map(Placed::name)
-                    .collect(java.util.stream.Collectors.toSet());
+        HeldLine balance(State state, double position) {
+            Set<String> pumps = pumps();
             double supply = 0;
             double demand = 0;
             for (State.PartStream stream : state.streams()) {
@@ -202,6 +206,27 @@ public record HeldLine(
             double density = OilBudget.inletDensity(unit, state);
             return new HeldLine(
                     supply / density, demand / density, position, hungriest.map(Served::part), Optional.empty());
+        }
+
+        /** What brings oil into the line. */
+        private Set<String> pumps() {
+            return Stream.concat(roles.chambers().stream(), roles.check().stream())
+                    .map(Placed::name)
+                    .collect(Collectors.toSet());
+        }
+
+        /** Slopes by each unknown of supply over demand, exact. */
+        double[] slopes(Linearised linearised, State state) {
+            Set<String> pumps = pumps();
+            HeldLine now = balance(state, 0);
+            double density = OilBudget.inletDensity(unit, state);
+            double[] brought = linearised.leaving(roles.line(), pumps::contains);
+            double[] taken = linearised.leaving(roles.line(), part -> !pumps.contains(part));
+            double[] slopes = new double[taken.length];
+            for (int i = 0; i < slopes.length; i++) {
+                slopes[i] = (-brought[i] - now.supply / now.demand * taken[i]) / (now.demand * density);
+            }
+            return slopes;
         }
     }
 }

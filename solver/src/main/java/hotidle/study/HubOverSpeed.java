@@ -84,6 +84,17 @@ public record HubOverSpeed(
         return new HubOverSpeed(states, thinnest.filter(state -> !touches(state, hub)), heaviest, contact, unsolved);
     }
 
+    /** The hub at one state alone. */
+    static HubOverSpeed alone(State state, Placed hub) {
+        boolean touches = touches(state, hub);
+        return new HubOverSpeed(
+                List.of(state),
+                Optional.of(state).filter(one -> !touches),
+                Optional.of(state),
+                touches ? List.of(speed(state)) : List.of(),
+                List.of());
+    }
+
     private static boolean touches(State state, Placed hub) {
         return state.measure(hub.name(), "metal_contact") > 0;
     }

@@ -16,6 +16,7 @@ import hotidle.result.Outcome;
 import hotidle.result.State;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -96,6 +97,20 @@ public record Judgement(
                         .all(held, hub).stream()
                                 .filter(margin -> Key.of(duty, margin).equals(key))
                                 .findFirst());
+    }
+
+    /**
+     * The margins that a state has by itself, whether it is solved or not: the hub's at the state's own speed, and not regulation,
+     * which is asked with the line held.
+     */
+    static Map<Key, Margin> at(Unit unit, DutyPoint duty, State state) {
+        Roles roles = Roles.of(unit);
+        Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
+        Map<Key, Margin> margins = new LinkedHashMap<>();
+        for (Margin margin : new Limits(unit, duty, roles, state).all(Optional.empty(), hub)) {
+            margins.put(Key.of(duty, margin), margin);
+        }
+        return margins;
     }
 
     /** Which limit at which duty. */

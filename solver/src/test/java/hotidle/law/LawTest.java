@@ -65,4 +65,18 @@ class LawTest {
         double ours = 1 / Math.sqrt(ShortTube.heads(1.0 / 50)[0]);
         assertTrue(ours > lower && ours < upper, lower + " " + ours + " " + upper);
     }
+
+    /** A vented passage may be left with a drop that no gauge could show; its slope is Poiseuille's even so. */
+    @Test
+    void aShortTubeHasASlopeAtTheFaintestDrop() {
+        ShortTube tube = new ShortTube(2e-3, 1.2e-3);
+        Flow whole = new Flow();
+        tube.flow(1e-6, 800, 6e-3, whole);
+        for (double drop : new double[] {1e-20, 1e-29, 1e-31, 1e-159, -1e-159, Double.MIN_VALUE, 0}) {
+            Flow faint = new Flow();
+            tube.flow(drop, 800, 6e-3, faint);
+            assertEquals(whole.byDrop(), faint.byDrop(), 1e-3 * whole.byDrop(), drop + " Pa");
+            assertEquals(faint.byDrop() * drop, faint.q(), 1e-6 * Math.abs(faint.q()), drop + " Pa");
+        }
+    }
 }

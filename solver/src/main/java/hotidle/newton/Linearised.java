@@ -1,0 +1,187 @@
+package hotidle.newton;
+
+import hotidle.network.Conditions;
+import hotidle.network.Network;
+import hotidle.result.State;
+import java.util.function.Predicate;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import org.ejml.interfaces.linsol.LinearSolverDense;
+
+/**
+ * The equations of a circuit about one of its steady states, for what small changes do to it.
+ *
+ * <pre>
+ * Adjoint   the equations are r(u, s) = 0 with unknowns u and a size s, a figure is h(u, s). Then dh/ds = ∂h/∂s − λ·∂r/∂s with
+ *           Jᵀ·λ = ∂h/∂u: one transposed solve for each figure, whatever the number of sizes; M. B. Giles, N. A. Pierce, Flow,
+ *           Turbulence and Combustion 65 (2000) 393 (from memory)
+ * Stops     a state that its stop holds stays there, and one between its stops stays between them: the slope holds as far as the
+ *           same stops do. {@link #edge} tells how near a state is to where that changes; there it is a slope to one side.
+ * Numerics  J is exact, from the parts. Its transpose is factorised whole by EJML, rows exchanged, pressures counted in bar and
+ *           states in their way between the stops; the solution is refined once
+ * </pre>
+ */
+public final class Linearised {
+
+    private final Network network;
+    private final Conditions conditions;
+    private final Equations equations;
+    private final Balance balance;
+    private final double[] unknowns;
+    private final double[] sizes;
+    private final DMatrixRMaj transposed;
+    private final LinearSolverDense<DMatrixRMaj> factors;
+
+    /** Size in which a pressure is counted [Pa]. */
+    private static final double PRESSURE = 1e5;
+
+    /**
+     * The equations about a state.
+     *
+     * @param network of the state
+     * @param state   solved
+     * @throws IllegalArgumentException where the equations are singular there
+     */
+    public Linearised(Network network, State state) {
+        this.network = network;
+        conditions = state.conditions();
+        SteadySolver solver = new SteadySolver(network);
+        unknowns = solver.unknowns(state);
+        equations = solver.equations();
+        equations.set(conditions);
+        balance = solver.ladder().newton().balance();
+        balance.still();
+        balance.evaluate(unknowns);
+        balance.differentiate();
+        int n = unknowns.length;
+        sizes = new double[n];
+        for (int i = 0; i < n; i++) {
+            sizes[i] = i < balance.nodes() ? PRESSURE : balance.span(i);
+        }
+        transposed = transposed(equations.pattern());
+        factors = LinearSolverFactory_DDRM.lu(n);
+        if (!factors.setA(transposed.copy())) {
+            throw new IllegalArgumentException("the equations are singular at " + conditions.speed() + " rev/s");
+        }
+    }
+
+    /** Row j is the slopes of all equations by unknown j, counted in its size. */
+    private DMatrixRMaj transposed(Pattern pattern) {
+        DMatrixRMaj turned = new DMatrixRMaj(size(), size());
+        for (int column = 0; column < size(); column++) {
+            for (int k = pattern.columnStarts()[column]; k < pattern.columnStarts()[column + 1]; k++) {
+                turned.set(column, pattern.rows()[k], balance.matrix[k] * sizes[column]);
+            }
+        }
+        return turned;
+    }
+
+    /** A function of the unknowns and of the network that they are read in. */
+    public interface Figures {
+        /** Figures at a state that need not be a solution. */
+        double[] of(State state);
+    }
+
+    /** Number of unknowns. */
+    public int size() {
+        return unknowns.length;
+    }
+
+    /** Number of the state of a part among the unknowns. */
+    public int number(String part, String state) {
+        return equations.unknown(part + "." + state);
+    }
+
+    /** Steps of a difference: pressures as a share of what they are, but of this at least [Pa]; states as a share of their way. */
+    private static final double SHARE = 1e-6;
+
+    private static final double LEAST_PRESSURE = 1e4;
+
+    /** Step of a state that is held at one place, as a spool's position [m]. */
+    private static final double HELD_STEP = 1e-9;
+
+    /**
+     * Slopes of figures by each unknown at fixed sizes, a row for each figure: central differences of fourth order of the figures
+     * alone, nothing is solved. A state that its stop holds does not move, so its slope counts as nil.
+     */
+    public double[][] slopes(Figures figures) {
+        double[][] slopes = new double[figures.of(at(network, unknowns)).length][size()];
+        for (int j = 0; j < size(); j++) {
+            boolean held = j >= balance.nodes()
+                    && equations.state(j).high() <= equations.state(j).low();
+            if (balance.stopped(j) && !held) {
+                continue;
+            }
+            double step = j < balance.nodes()
+                    ? SHARE * Math.max(Math.abs(unknowns[j]), LEAST_PRESSURE)
+                    : held ? HELD_STEP : SHARE * balance.span(j);
+            int unknown = j;
+            double[] by = Difference.central(step, shift -> {
+                double[] moved = unknowns.clone();
+                moved[unknown] += shift;
+                return figures.of(at(network, moved));
+            });
+            for (int i = 0; i < by.length; i++) {
+                slopes[i][j] = by[i];
+            }
+        }
+        return slopes;
+    }
+
+    /** Exact slopes by each unknown of the mass flow [kg/s] that leaves a node, held or not, into some of the parts. */
+    public double[] leaving(String node, Predicate<String> parts) {
+        return equations.leaving(node, parts, unknowns);
+    }
+
+    /** The weights λ of one figure by its slopes. */
+    public double[] weights(double[] slopes) {
+        DMatrixRMaj right = new DMatrixRMaj(size(), 1);
+        for (int i = 0; i < size(); i++) {
+            right.set(i, slopes[i] * sizes[i]);
+        }
+        DMatrixRMaj weights = solved(right);
+        CommonOps_DDRM.multAdd(-1, transposed, weights, right);
+        CommonOps_DDRM.addEquals(weights, solved(right));
+        return weights.data;
+    }
+
+    private DMatrixRMaj solved(DMatrixRMaj right) {
+        DMatrixRMaj solution = new DMatrixRMaj(size(), 1);
+        factors.solve(right.copy(), solution);
+        return solution;
+    }
+
+    /** The equations of another network of the same nodes, parts and states, at the unknowns of this state. */
+    public double[] residual(Network other) {
+        SteadySolver solver = new SteadySolver(other);
+        solver.equations().set(conditions);
+        Balance there = solver.ladder().newton().balance();
+        there.still();
+        there.evaluate(unknowns);
+        return there.residual.clone();
+    }
+
+    /** The unknowns of this state as they read in another network of the same nodes, parts and states. */
+    public State in(Network other) {
+        return at(other, unknowns);
+    }
+
+    private State at(Network other, double[] values) {
+        SteadySolver solver = new SteadySolver(other);
+        solver.equations().set(conditions);
+        return solver.state(values);
+    }
+
+    /**
+     * How near a state is to where a stop takes hold or lets go, as a share of its way between the stops [-]; infinite without states
+     * that have a way to go.
+     */
+    public double edge() {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int i = balance.nodes(); i < size(); i++) {
+            nearest = Math.min(nearest, balance.edge(unknowns, i));
+        }
+        return nearest;
+    }
+}

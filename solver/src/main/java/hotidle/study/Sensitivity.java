@@ -1,0 +1,369 @@
+package hotidle.study;
+
+import hotidle.duty.Adjustable;
+import hotidle.duty.Dimension;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.duty.Unit;
+import hotidle.network.Network;
+import hotidle.newton.Difference;
+import hotidle.newton.Linearised;
+import hotidle.result.State;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How fast every margin of a build changes with every size.
+ *
+ * <pre>
+ * Method    adjoint, {@link Linearised}: dh/ds = ∂h/∂s − λ·∂r/∂s with Jᵀ·λ = ∂h/∂u, h being the headroom, one transposed solve each
+ * ∂r/∂s     the equations stamped anew by the parts of the changed unit at the unchanged state, and ∂h/∂s the headroom read so:
+ *           central differences of fourth order, {@link Difference}. ∂h/∂u: differences of the headroom alone, at fixed sizes
+ * Hub       film and unit load at the engine speed at which they bind in the build as it is; where the binding speed moves
+ *           smoothly that is the whole slope, since the film is least there. At the end of the speeds searched, or where the
+ *           secondary begins to unload, it is the slope at that speed
+ * Regulation the line is held, the regulator stands at x where the worst served of converter, cooler and lubrication gets what it
+ *           needs, g(u, x, s) = 0: dh/ds = h_s − h_x·g_s/g_x, both by the adjoint of the held network. Where x stands at the
+ *           end of its way, h_s alone
+ * Set       the set pressure stays as the build sets it: a changed unit is made with its spring adjusted, where the build says so
+ * Range     the slope holds for a change that is small against the clearance: leaks grow with its cube, see {@code wear} for more
+ * </pre>
+ *
+ * @param margins every margin at every duty whose slopes are known, with what it is in the build
+ * @param rates   a slope for each of them and each size
+ * @param leftOut what has no slope, and why
+ * @param unsolved duties at which no steady state was found
+ */
+public record Sensitivity(
+        Map<Judgement.Key, Margin> margins, List<Rate> rates, List<String> leftOut, List<String> unsolved) {
+
+    /** Steps of the differences by a size, as a share of it: far less than the clearance of the closest fit [-]. */
+    private static final double STEP = 1e-5;
+
+    /** A state this near to a stop, as a share of its way, has a slope to one side only [-]. */
+    private static final double EDGE = 1e-4;
+
+    /** A least served that is off its need by less than this is just served [-]. */
+    private static final double SERVED = 1e-6;
+
+    /**
+     * A slope.
+     *
+     * @param slope    of the headroom by the size [1/m] or [1/m²]
+     * @param oneSided whether a stop takes hold or lets go so near that it holds to one side only
+     */
+    public record Rate(Dimension dimension, Judgement.Key key, double slope, boolean oneSided) {}
+
+    public Sensitivity {
+        margins = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(margins));
+        rates = List.copyOf(rates);
+        leftOut = List.copyOf(leftOut);
+        unsolved = List.copyOf(unsolved);
+    }
+
+    /** The margin with the least headroom of those whose slopes are known. */
+    public Optional<Judgement.Key> least() {
+        return margins.entrySet().stream()
+                .min(Comparator.comparingDouble(entry -> entry.getValue().rank()))
+                .map(Map.Entry::getKey);
+    }
+
+    /** The slopes of one margin, the steepest against the size of its step first. */
+    public List<Rate> of(Judgement.Key key, java.util.function.ToDoubleFunction<Dimension> step) {
+        return rates.stream()
+                .filter(rate -> rate.key().equals(key))
+                .sorted(Comparator.comparingDouble(
+                        (Rate rate) -> -Math.abs(rate.slope() * step.applyAsDouble(rate.dimension()))))
+                .toList();
+    }
+
+    /**
+     * Finds all slopes.
+     *
+     * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
+     * @param step   called after each duty point and each size, from any thread
+     */
+    public static Sensitivity study(Adjustable build, List<Double> speeds, Runnable step) {
+        Unit unit = build.unit();
+        List<String> leftOut = new ArrayList<>();
+        Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
+        List<Point> points = new ArrayList<>();
+        List<String> unsolved = new ArrayList<>();
+        for (DutyPoint duty : unit.duties()) {
+            Judgement judged = Judgement.of(unit, duty, speeds);
+            if (judged.outcome().state().isEmpty()) {
+                unsolved.add(duty.name());
+            }
+            List<Point> here = points(judged, leftOut);
+            points.addAll(here);
+            judged.margins().forEach(margin -> {
+                Judgement.Key key = Judgement.Key.of(duty, margin);
+                if (here.stream().anyMatch(point -> point.keys().contains(key))) {
+                    margins.put(key, margin);
+                }
+            });
+            step.run();
+        }
+        List<Rate> rates = build.dimensions().parallelStream()
+                .flatMap(dimension -> {
+                    List<Rate> found = rates(build, dimension, points);
+                    step.run();
+                    return found.stream();
+                })
+                .toList();
+        build.dimensions().stream()
+                .filter(dimension ->
+                        rates.stream().noneMatch(rate -> rate.dimension().equals(dimension)))
+                .forEach(dimension -> leftOut.add(dimension.name()
+                        + (dimension.value() == 0 ? ": is nil here" : ": cannot be made a little larger and smaller")));
+        return new Sensitivity(margins, rates, leftOut, unsolved);
+    }
+
+    /** The states that the margins of a duty are read from; none where no state was found. */
+    static List<Point> points(Judgement judged, List<String> leftOut) {
+        List<Point> points = new ArrayList<>();
+        List<Judgement.Key> own = new ArrayList<>();
+        String at = " at " + judged.duty().name() + ": ";
+        if (judged.held().flatMap(HeldLine::unsolved).isPresent()) {
+            leftOut.add(Margin.Kind.REGULATION.word() + at + "no steady state was found with the line held");
+        }
+        for (Margin margin : judged.margins()) {
+            Judgement.Key key = Judgement.Key.of(judged.duty(), margin);
+            if (!Double.isFinite(margin.headroom())) {
+                leftOut.add(key.kind().word() + " (" + key.part() + ")" + at
+                        + (Double.isNaN(margin.value()) ? "its value is not known" : "nothing is needed"));
+                continue;
+            }
+            switch (key.kind()) {
+                case REGULATION -> points.add(held(judged, key));
+                case FILM ->
+                    points.add(free(
+                            judged, List.of(key), judged.hub().orElseThrow().thinnest()));
+                case UNIT_LOAD ->
+                    points.add(free(
+                            judged, List.of(key), judged.hub().orElseThrow().heaviest()));
+                default -> own.add(key);
+            }
+        }
+        if (!own.isEmpty()) {
+            points.add(free(judged, own, judged.outcome().state()));
+        }
+        return points;
+    }
+
+    /** A state of the unit as it is. */
+    private static Point free(Judgement judged, List<Judgement.Key> keys, Optional<State> state) {
+        return new Free(
+                judged.duty(), keys, new Linearised(judged.unit().network(), state.orElseThrow()), judged.unit());
+    }
+
+    /** The state with the line held. */
+    private static Point held(Judgement judged, Judgement.Key key) {
+        double position = judged.held().orElseThrow().position();
+        HeldLine.Search search = new HeldLine.Search(judged.unit(), judged.duty());
+        Network network = search.network(position);
+        State state = new hotidle.newton.SteadySolver(network)
+                .solve(judged.unit().conditions(judged.duty()), judged.outcome().state())
+                .state()
+                .orElseThrow();
+        Optional<HeldLine.Served> just = search.served(state).stream()
+                .filter(one -> Math.abs(one.headroom()) < SERVED)
+                .findFirst();
+        String regulator = judged.unit().command().regulator();
+        return new Held(
+                judged.duty(),
+                List.of(key),
+                new Linearised(network, state),
+                judged.unit(),
+                position,
+                regulator,
+                just.map(HeldLine.Served::part));
+    }
+
+    private static List<Rate> rates(Adjustable build, Dimension dimension, List<Point> points) {
+        double step = STEP * Math.abs(dimension.value());
+        List<Unit> made = new ArrayList<>();
+        for (int shift : new int[] {1, -1, 2, -2}) {
+            Optional<Unit> other =
+                    step > 0 ? build.with(dimension, dimension.value() + shift * step) : Optional.empty();
+            if (other.isEmpty()) {
+                return List.of();
+            }
+            made.add(other.get());
+        }
+        List<Rate> rates = new ArrayList<>();
+        for (Point point : points) {
+            double[] slopes = point.slopes(step, shift -> made.get(which(shift, step)));
+            for (int i = 0; i < point.keys().size(); i++) {
+                rates.add(new Rate(
+                        dimension,
+                        point.keys().get(i),
+                        slopes[i],
+                        point.linearised().edge() < EDGE));
+            }
+        }
+        return rates;
+    }
+
+    /** Number of the unit made for a shift of one or two steps up or down. */
+    private static int which(double shift, double step) {
+        return (Math.abs(shift) > 1.5 * step ? 2 : 0) + (shift < 0 ? 1 : 0);
+    }
+
+    /** A changed unit by the shift of its size. */
+    interface Made {
+        Unit at(double shift);
+    }
+
+    /** A state, the margins that are read from it, and their slopes by a size. */
+    interface Point {
+        DutyPoint duty();
+
+        List<Judgement.Key> keys();
+
+        Linearised linearised();
+
+        /** The network of a unit in which the state is solved. */
+        Network network(Unit unit);
+
+        double[] slopes(double step, Made made);
+    }
+
+    /** ∂h/∂s − λ·∂r/∂s of some figures h by the weights λ of each. */
+    private static double[] total(
+            Linearised linearised, double[][] weights, double step, Difference.Functions figuresThenResidual) {
+        double[] by = Difference.central(step, figuresThenResidual);
+        double[] slopes = new double[weights.length];
+        for (int i = 0; i < slopes.length; i++) {
+            slopes[i] = by[i];
+            for (int j = 0; j < linearised.size(); j++) {
+                slopes[i] -= weights[i][j] * by[slopes.length + j];
+            }
+        }
+        return slopes;
+    }
+
+    private static double[] joined(double[] figures, double[] residual) {
+        double[] all = java.util.Arrays.copyOf(figures, figures.length + residual.length);
+        System.arraycopy(residual, 0, all, figures.length, residual.length);
+        return all;
+    }
+
+    private static double[][] weights(Linearised linearised, double[][] slopes) {
+        double[][] weights = new double[slopes.length][];
+        for (int i = 0; i < slopes.length; i++) {
+            weights[i] = linearised.weights(slopes[i]);
+        }
+        return weights;
+    }
+
+    /** Margins that a state has by itself. */
+    @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
+    private record Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, double[][] weights)
+            implements Point {
+
+        Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, Unit unit) {
+            this(
+                    duty,
+                    keys,
+                    linearised,
+                    Sensitivity.weights(linearised, linearised.slopes(state -> figures(unit, duty, keys, state))));
+        }
+
+        private static double[] figures(Unit unit, DutyPoint duty, List<Judgement.Key> keys, State state) {
+            Map<Judgement.Key, Margin> margins = Judgement.at(unit, duty, state);
+            return keys.stream().mapToDouble(key -> margins.get(key).headroom()).toArray();
+        }
+
+        @Override
+        public Network network(Unit unit) {
+            return unit.network();
+        }
+
+        @Override
+        public double[] slopes(double step, Made made) {
+            return total(linearised, weights, step, shift -> {
+                Unit other = made.at(shift);
+                return joined(
+                        figures(other, duty, keys, linearised.in(other.network())),
+                        linearised.residual(other.network()));
+            });
+        }
+    }
+
+    /** Regulation, with the line held and the regulator where the least served is just served. */
+    @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
+    private record Held(
+            DutyPoint duty,
+            List<Judgement.Key> keys,
+            Linearised linearised,
+            double position,
+            int number,
+            Optional<String> just,
+            double[][] weights)
+            implements Point {
+
+        Held(
+                DutyPoint duty,
+                List<Judgement.Key> keys,
+                Linearised linearised,
+                Unit unit,
+                double position,
+                String regulator,
+                Optional<String> just) {
+            this(
+                    duty,
+                    keys,
+                    linearised,
+                    position,
+                    linearised.number(regulator, "position"),
+                    just,
+                    weights(linearised, new HeldLine.Search(unit, duty), position, just));
+        }
+
+        private static double[][] weights(
+                Linearised linearised, HeldLine.Search search, double position, Optional<String> just) {
+            double[][] slopes = linearised.slopes(state -> figures(search, position, just, state));
+            // a clutch hardly takes oil, so that differences by its pressure would be wider than its drop
+            slopes[0] = search.slopes(linearised, linearised.in(search.network(position)));
+            return Sensitivity.weights(linearised, slopes);
+        }
+
+        /** Supply over demand less 1, and by how much the least served is served. */
+        private static double[] figures(HeldLine.Search search, double position, Optional<String> just, State state) {
+            HeldLine held = search.balance(state, position);
+            double headroom = held.supply() / held.demand() - 1;
+            if (just.isEmpty()) {
+                return new double[] {headroom};
+            }
+            double served = search.served(state).stream()
+                    .filter(one -> one.part().equals(just.get()))
+                    .findFirst()
+                    .orElseThrow()
+                    .headroom();
+            return new double[] {headroom, served};
+        }
+
+        @Override
+        public Network network(Unit unit) {
+            return new HeldLine.Search(unit, duty).network(position);
+        }
+
+        @Override
+        public double[] slopes(double step, Made made) {
+            double[] by = total(linearised, weights, step, shift -> {
+                HeldLine.Search search = new HeldLine.Search(made.at(shift), duty);
+                Network network = search.network(position);
+                return joined(figures(search, position, just, linearised.in(network)), linearised.residual(network));
+            });
+            // the regulator's own equation is x − position = 0, so that its weight is the slope by the position
+            return just.isEmpty()
+                    ? new double[] {by[0]}
+                    : new double[] {by[0] - weights[0][number] / weights[1][number] * by[1]};
+        }
+    }
+}
