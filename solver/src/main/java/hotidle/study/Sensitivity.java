@@ -45,7 +45,7 @@ public record Sensitivity(
     private static final double STEP = 1e-5;
 
     /** A state this near to a stop, as a share of its way, has a slope to one side only [-]. */
-    private static final double EDGE = 1e-4;
+    private static final double EDGE = 1e-6;
 
     /** A least served that is off its need by less than this is just served [-]. */
     private static final double SERVED = 1e-6;
