@@ -17,7 +17,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Builds side by side at the duty points. */
@@ -27,8 +26,8 @@ import picocli.CommandLine.Spec;
         description = "Puts builds of a circuit side by side at each duty point, and says in plain words what differs.")
 final class CompareCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build to show; give it again for each. Default: all builds")
     List<String> builds = List.of();
@@ -40,19 +39,12 @@ final class CompareCommand implements Callable<Integer> {
                     "engine speeds searched for the onset of regulation and the least film. Default: ${DEFAULT-VALUE}")
     String speed;
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described = asked.load();
         List<String> named = builds.isEmpty()
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
@@ -60,7 +52,7 @@ final class CompareCommand implements Callable<Integer> {
         List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
         Comparison comparison = Comparison.of(units, speeds);
         String text =
-                switch (shared.format) {
+                switch (asked.shared.format) {
                     case TABLE -> tables(described, comparison);
                     case CSV -> csv(comparison);
                     case JSON -> StateJson.text(json(comparison));
@@ -86,14 +78,14 @@ final class CompareCommand implements Callable<Integer> {
                         .append(build.about())
                         .append("\n"));
         boolean bench = comparison.units().get(0).commanded().isEmpty();
-        List<CompareRows.Row> rows = CompareRows.of(comparison, shared.units);
+        List<CompareRows.Row> rows = CompareRows.of(comparison, asked.shared.units);
         for (DutyPoint duty : comparison.duties()) {
             text.append("\n").append(title(comparison, duty, !bench)).append("\n");
             text.append(table(comparison, duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(bench ? CompareRows.ABOUT_BENCH : CompareRows.ABOUT_FLOWS, "", ""));
         text.append("\nIn plain words\n");
-        PlainWords.of(comparison, shared.units)
+        PlainWords.of(comparison, asked.shared.units)
                 .forEach(line -> text.append(
                         line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
         List<String> doubts = doubts(comparison);
@@ -113,20 +105,21 @@ final class CompareCommand implements Callable<Integer> {
                         .state()
                         .ifPresent(state -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
                                 .addAll(Doubt.of(cell.unit().network(), state))));
-        return DoubtWords.summary(doubts, shared.units);
+        return DoubtWords.summary(doubts, asked.shared.units);
     }
 
     private String title(Comparison comparison, DutyPoint duty, boolean commanded) {
         String name = Choice.titled(duty.name(), duty.about());
         if (!commanded) {
-            return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", sump "
+            return name + ": " + Quantity.SPEED.with(asked.shared.units, duty.speed()) + ", " + duty.range() + ", sump "
                     + Quantity.TEMPERATURE.with(
-                            shared.units, duty.temperatures().get("sump"));
+                            asked.shared.units, duty.temperatures().get("sump"));
         }
-        return name + ": " + Quantity.SPEED.with(shared.units, duty.speed()) + ", "
+        return name + ": " + Quantity.SPEED.with(asked.shared.units, duty.speed()) + ", "
                 + duty.range() + ", lockup " + lockup(comparison, duty) + ", sump "
-                + Quantity.TEMPERATURE.with(shared.units, duty.temperatures().get("sump")) + ", engine torque "
-                + Quantity.TORQUE.with(shared.units, duty.engineTorque());
+                + Quantity.TEMPERATURE.with(
+                        asked.shared.units, duty.temperatures().get("sump")) + ", engine torque "
+                + Quantity.TORQUE.with(asked.shared.units, duty.engineTorque());
     }
 
     /** The lockup's state, where all builds have the same; a line of the table says it where they do not. */
@@ -152,7 +145,7 @@ final class CompareCommand implements Callable<Integer> {
 
     private String csv(Comparison comparison) {
         List<String> head = new ArrayList<>(List.of("duty", "build"));
-        List<CompareRows.Row> rows = CompareRows.of(comparison, shared.units);
+        List<CompareRows.Row> rows = CompareRows.of(comparison, asked.shared.units);
         rows.forEach(row -> head.add(row.label().strip()));
         TextTable table = new TextTable(head);
         for (Comparison.Cell cell : comparison.cells()) {

@@ -20,7 +20,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Where the oil of a build goes, and what each repair wins back. */
@@ -32,8 +31,8 @@ import picocli.CommandLine.Spec;
                         + " repairs are best done.")
 final class LeaksCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
@@ -53,19 +52,12 @@ final class LeaksCommand implements Callable<Integer> {
             description = "repairs that are put in order. Default: ${DEFAULT-VALUE}")
     int steps;
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
         Unit unit = chosen.unit();
         DutyPoint at = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
@@ -79,11 +71,11 @@ final class LeaksCommand implements Callable<Integer> {
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
         Optional<OilBudget> budget = outcome.state().map(state -> OilBudget.of(unit, state));
         Optional<Repairs> repairs = budget.isEmpty() ? Optional.empty() : repairs(chosen, at, speeds);
-        LeaksText text = new LeaksText(shared.units, unit, at, abouts(described));
+        LeaksText text = new LeaksText(asked.shared.units, unit, at, abouts(described));
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (shared.format) {
+                        switch (asked.shared.format) {
                             case TABLE ->
                                 budget.isEmpty() || repairs.isEmpty()
                                         ? unsolved(unit, at, outcome)

@@ -27,7 +27,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Every limit of a build at every duty point. */
@@ -39,8 +38,8 @@ import picocli.CommandLine.Spec;
                         + " hub keep its film? Headroom below 0 fails, up to 10 % is close.")
 final class MarginsCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
@@ -56,12 +55,6 @@ final class MarginsCommand implements Callable<Integer> {
             description = "shows instead how much each size moves the least headroom, per 0.001 in or 0.01 mm")
     boolean sensitivity;
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
@@ -69,9 +62,8 @@ final class MarginsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        words = new MarginWords(shared.units);
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        words = new MarginWords(asked.shared.units);
+        DescribedCircuit described = asked.load();
         List<Unit> units = Circuits.units(described, builds);
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
         if (sensitivity) {
@@ -79,7 +71,7 @@ final class MarginsCommand implements Callable<Integer> {
         }
         List<Judgement> judged = judge(units, speeds);
         String text =
-                switch (shared.format) {
+                switch (asked.shared.format) {
                     case TABLE -> tables(described, units, judged);
                     case CSV -> csv(judged);
                     case JSON -> StateJson.text(json(units, judged));
@@ -97,13 +89,13 @@ final class MarginsCommand implements Callable<Integer> {
                     spec.commandLine().getErr(),
                     "changing sizes of " + unit.build(),
                     unit.duties().size() + build.dimensions().size());
-            found.add(new SensitivityText(shared.units, build, Sensitivity.study(build, speeds, progress::step)));
+            found.add(new SensitivityText(asked.shared.units, build, Sensitivity.study(build, speeds, progress::step)));
             progress.end();
         }
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (shared.format) {
+                        switch (asked.shared.format) {
                             case TABLE -> sensitivityTables(described, found);
                             case CSV -> {
                                 TextTable table = new TextTable(SensitivityText.head());
@@ -211,11 +203,11 @@ final class MarginsCommand implements Callable<Integer> {
         DutyPoint duty = judged.duty();
         text.append(Wrap.lines(
                 (units.size() > 1 ? judged.unit().build() + ", " : "") + Choice.titled(duty.name(), duty.about()) + ": "
-                        + Quantity.SPEED.with(shared.units, duty.speed()) + ", " + duty.range() + ", lockup "
+                        + Quantity.SPEED.with(asked.shared.units, duty.speed()) + ", " + duty.range() + ", lockup "
                         + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
                         + Quantity.TEMPERATURE.with(
-                                shared.units, duty.temperatures().get("sump"))
-                        + ", engine torque " + Quantity.TORQUE.with(shared.units, duty.engineTorque()),
+                                asked.shared.units, duty.temperatures().get("sump"))
+                        + ", engine torque " + Quantity.TORQUE.with(asked.shared.units, duty.engineTorque()),
                 "",
                 "  "));
         if (judged.outcome().state().isEmpty()) {
@@ -245,7 +237,7 @@ final class MarginsCommand implements Callable<Integer> {
                         "    ")));
         judged.leaky()
                 .forEach((clutch, below) -> text.append(Wrap.lines(
-                        clutch + " is " + Quantity.PRESSURE.with(shared.units, below)
+                        clutch + " is " + Quantity.PRESSURE.with(asked.shared.units, below)
                                 + " below the line: more than 15 psi points to a leak in its circuit (common practice).",
                         "  ",
                         "    ")));
@@ -263,19 +255,21 @@ final class MarginsCommand implements Callable<Integer> {
         return open.isEmpty()
                 ? Optional.empty()
                 : Optional.of("At " + open.size() + " of the speeds searched no steady state was found, the first "
-                        + Quantity.SPEED.with(shared.units, open.get(0)) + ": film and load are not known there.");
+                        + Quantity.SPEED.with(asked.shared.units, open.get(0))
+                        + ": film and load are not known there.");
     }
 
     /** Load, unit load, film and Trumpler's film where the film is thinnest. */
     private Optional<String> hub(Judgement judged) {
         return judged.hub().flatMap(HubOverSpeed::thinnest).map(state -> {
             String hub = Roles.of(judged.unit()).hub().map(Placed::name).orElseThrow();
-            return "Hub where its film is thinnest, " + Quantity.SPEED.with(shared.units, speedOf(state)) + ": load "
-                    + Quantity.FORCE.with(shared.units, state.measure(hub, "load_n")) + ", unit load "
-                    + Quantity.PRESSURE.with(shared.units, state.measure(hub, "unit_load_pa")) + ", film "
-                    + Quantity.FILM.with(shared.units, state.measure(hub, "least_film_m"))
+            return "Hub where its film is thinnest, " + Quantity.SPEED.with(asked.shared.units, speedOf(state))
+                    + ": load "
+                    + Quantity.FORCE.with(asked.shared.units, state.measure(hub, "load_n")) + ", unit load "
+                    + Quantity.PRESSURE.with(asked.shared.units, state.measure(hub, "unit_load_pa")) + ", film "
+                    + Quantity.FILM.with(asked.shared.units, state.measure(hub, "least_film_m"))
                     + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
-                    + Quantity.FILM.with(shared.units, state.measure(hub, "trumpler_film_m")) + ".";
+                    + Quantity.FILM.with(asked.shared.units, state.measure(hub, "trumpler_film_m")) + ".";
         });
     }
 
@@ -286,7 +280,7 @@ final class MarginsCommand implements Callable<Integer> {
     /** The films of all builds at the speeds at which one of them is thinnest: thinnest films at different speeds mislead. */
     private String sameSpeed(List<Unit> units, List<Judgement> judged) {
         StringBuilder text = new StringBuilder(
-                "\nHub film [" + Quantity.FILM.in(shared.units).unit()
+                "\nHub film [" + Quantity.FILM.in(asked.shared.units).unit()
                         + "] of all builds at the same speed: each line is a speed at which one build is thinnest\n");
         List<String> head = new ArrayList<>(List.of("duty", "rpm"));
         units.forEach(unit -> head.add(unit.build()));
@@ -295,7 +289,7 @@ final class MarginsCommand implements Callable<Integer> {
             Optional<State> thinnest = one.hub().flatMap(HubOverSpeed::thinnest);
             if (thinnest.isPresent()) {
                 List<String> row = new ArrayList<>(
-                        List.of(one.duty().name(), Quantity.SPEED.number(shared.units, speedOf(thinnest.get()))));
+                        List.of(one.duty().name(), Quantity.SPEED.number(asked.shared.units, speedOf(thinnest.get()))));
                 units.forEach(unit -> row.add(filmAt(unit, one.duty(), thinnest.get())));
                 table.add(row);
             }
@@ -311,7 +305,7 @@ final class MarginsCommand implements Callable<Integer> {
                 .state()
                 .map(state -> state.measure(hub, "metal_contact") > 0
                         ? "contact"
-                        : Quantity.FILM.number(shared.units, state.measure(hub, "least_film_m")))
+                        : Quantity.FILM.number(asked.shared.units, state.measure(hub, "least_film_m")))
                 .orElse("unsolved");
     }
 
@@ -336,13 +330,14 @@ final class MarginsCommand implements Callable<Integer> {
                         one.duty().name(),
                         margin.kind().word(),
                         margin.part(),
-                        quantity.number(shared.units, margin.value()),
-                        quantity.number(shared.units, margin.needed()),
-                        quantity.in(shared.units).unit() + MarginWords.absolute(margin),
+                        quantity.number(asked.shared.units, margin.value()),
+                        quantity.number(asked.shared.units, margin.needed()),
+                        quantity.in(asked.shared.units).unit() + MarginWords.absolute(margin),
                         Double.isFinite(margin.headroom()) ? Digits.four(margin.headroom()) : "-",
                         margin.verdict().word(),
                         Quantity.SPEED.number(
-                                shared.units, margin.speed().orElse(one.duty().speed())),
+                                asked.shared.units,
+                                margin.speed().orElse(one.duty().speed())),
                         words.why(one, margin)));
             }
         }

@@ -22,7 +22,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Pressures and flows over engine speed. */
@@ -48,8 +47,8 @@ final class SweepCommand implements Callable<Integer> {
     /** Speeds beyond this multiple of the fastest duty point are remarked on (assumed). */
     private static final double FAR_BEYOND = 2.5;
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
@@ -98,19 +97,12 @@ final class SweepCommand implements Callable<Integer> {
                             + " (.png or .svg)")
     Path plotFilm;
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described = asked.load();
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
         checkPicture("--plot", plot, speeds);
         checkPicture("--plot-film", plotFilm, speeds);
@@ -125,15 +117,15 @@ final class SweepCommand implements Callable<Integer> {
         }
         warnings(sweeps).forEach(spec.commandLine().getErr()::println);
         if (plot != null) {
-            String leftOut = SweepPicture.write(described, sweeps, shared.units, plot);
+            String leftOut = SweepPicture.write(described, sweeps, asked.shared.units, plot);
             spec.commandLine().getErr().println("drawn: " + plot + leftOut);
         }
         if (plotFilm != null) {
-            String leftOut = FilmPicture.write(described, sweeps, shared.units, plotFilm);
+            String leftOut = FilmPicture.write(described, sweeps, asked.shared.units, plotFilm);
             spec.commandLine().getErr().println("drawn: " + plotFilm + leftOut);
         }
         String text =
-                switch (shared.format) {
+                switch (asked.shared.format) {
                     case TABLE -> tables(sweeps);
                     case CSV -> csv(sweeps);
                     case JSON -> StateJson.text(json(sweeps));
@@ -240,7 +232,8 @@ final class SweepCommand implements Callable<Integer> {
             sweep.shown()
                     .forEach(outcome -> outcome.unsolved()
                             .ifPresent(unsolved -> text.append(Quantity.SPEED.with(
-                                            shared.units, outcome.conditions().speed()))
+                                            asked.shared.units,
+                                            outcome.conditions().speed()))
                                     .append(": ")
                                     .append(CompareCommand.why(unsolved))
                                     .append("\n")));
@@ -254,7 +247,7 @@ final class SweepCommand implements Callable<Integer> {
                 + sweep.duty().name() + " in "
                 + sweep.duty().range() + ", sump "
                 + Quantity.TEMPERATURE.with(
-                        shared.units, sweep.duty().temperatures().get("sump"));
+                        asked.shared.units, sweep.duty().temperatures().get("sump"));
     }
 
     private String crossings(SpeedSweep sweep) {
@@ -268,7 +261,9 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private String speed(OptionalDouble speed) {
-        return speed.isPresent() ? Quantity.SPEED.with(shared.units, speed.getAsDouble()) : "none in the speeds asked";
+        return speed.isPresent()
+                ? Quantity.SPEED.with(asked.shared.units, speed.getAsDouble())
+                : "none in the speeds asked";
     }
 
     private String differences(SpeedSweep sweep) {
@@ -280,7 +275,7 @@ final class SweepCommand implements Callable<Integer> {
         differences.forEach(d -> text.append(String.format(
                 Locale.ROOT,
                 "  %s: %s stands at %.4g rising and at %.4g falling (SI)%n",
-                Quantity.SPEED.with(shared.units, d.speed()),
+                Quantity.SPEED.with(asked.shared.units, d.speed()),
                 d.part(),
                 d.rising(),
                 d.falling())));
@@ -293,16 +288,16 @@ final class SweepCommand implements Callable<Integer> {
             head.addAll(List.of(
                     "build",
                     "duty",
-                    "sump " + Quantity.TEMPERATURE.in(shared.units).unit()));
+                    "sump " + Quantity.TEMPERATURE.in(asked.shared.units).unit()));
         }
         head.add("rpm");
-        SweepColumns.of(unit, shared.units).forEach(column -> head.add(column.head()));
+        SweepColumns.of(unit, asked.shared.units).forEach(column -> head.add(column.head()));
         return head;
     }
 
     private List<String> row(SpeedSweep sweep, Outcome outcome, boolean named) {
         List<String> row = new ArrayList<>();
-        Quantity.UnitSystem units = shared.units;
+        Quantity.UnitSystem units = asked.shared.units;
         if (named) {
             row.add(sweep.unit().build());
             row.add(sweep.duty().name());

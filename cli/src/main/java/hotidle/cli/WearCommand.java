@@ -16,7 +16,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** How far each fit may wear. */
@@ -28,8 +27,8 @@ import picocli.CommandLine.Spec;
                         + " may wear together.")
 final class WearCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
@@ -43,19 +42,12 @@ final class WearCommand implements Callable<Integer> {
     @Option(names = "--fit", description = "a fit to look at, part.key; give it again for each. Default: all that wear")
     List<String> fits = List.of();
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
         List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
         List<Dimension> looked = looked(chosen);
@@ -65,7 +57,7 @@ final class WearCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (shared.format) {
+                        switch (asked.shared.format) {
                             case TABLE -> table(described, chosen, wear);
                             case CSV -> csv(wear);
                             case JSON -> StateJson.text(json(chosen, wear));

@@ -21,7 +21,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Which set pressures each margin allows. */
@@ -33,8 +32,8 @@ import picocli.CommandLine.Spec;
                         + " for all of them. Command and spring are set together, as by --set of sweep.")
 final class WindowCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
-    String circuit;
+    @Mixin
+    Asked asked;
 
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
@@ -61,12 +60,6 @@ final class WindowCommand implements Callable<Integer> {
     @Option(names = "--map", paramLabel = "FILE", description = "draws what --vary shows into this file (.png or .svg)")
     Path map;
 
-    @Mixin
-    FilledSheet sheet;
-
-    @Mixin
-    Shared shared;
-
     @Spec
     CommandSpec spec;
 
@@ -74,8 +67,7 @@ final class WindowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described = asked.load();
         List<Double> pressures = Choice.series("--set", set, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
             throw new WrongInputException("hotidle: --set " + set
@@ -104,7 +96,7 @@ final class WindowCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (shared.format) {
+                        switch (asked.shared.format) {
                             case TABLE -> tables(described, found);
                             case CSV -> csv(found);
                             case JSON -> StateJson.text(json(found));
@@ -130,7 +122,7 @@ final class WindowCommand implements Callable<Integer> {
             Progress progress = new Progress(
                     spec.commandLine().getErr(), "mapping " + one.unit().build(), pressures.size() * values.size());
             maps.add(new WindowMapText(
-                    shared.units,
+                    asked.shared.units,
                     one.unit().build(),
                     WindowMap.study(one, axis, pressures, values, speeds, progress::step)));
             progress.end();
@@ -146,7 +138,7 @@ final class WindowCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .print(
-                        switch (shared.format) {
+                        switch (asked.shared.format) {
                             case TABLE -> mapTables(described, maps);
                             case CSV -> mapCsv(maps);
                             case JSON -> StateJson.text(mapJson(described, maps));
@@ -235,7 +227,7 @@ final class WindowCommand implements Callable<Integer> {
     }
 
     private String psi(double pressure) {
-        return Quantity.PRESSURE.with(shared.units, pressure);
+        return Quantity.PRESSURE.with(asked.shared.units, pressure);
     }
 
     private static String limit(Judgement.Key key) {
@@ -295,7 +287,7 @@ final class WindowCommand implements Callable<Integer> {
     }
 
     private String csv(List<One> found) {
-        String psi = Quantity.PRESSURE.in(shared.units).unit();
+        String psi = Quantity.PRESSURE.in(asked.shared.units).unit();
         TextTable table = new TextTable(
                 List.of("build", "limit", "part", "from " + psi, "fails below at", "to " + psi, "fails above at"));
         for (One one : found) {
@@ -318,9 +310,9 @@ final class WindowCommand implements Callable<Integer> {
                 one.unit.build(),
                 limit,
                 part,
-                range.lowBy().isEmpty() ? "any" : Quantity.PRESSURE.number(shared.units, range.low()),
+                range.lowBy().isEmpty() ? "any" : Quantity.PRESSURE.number(asked.shared.units, range.low()),
                 duty(range.lowBy()),
-                range.highBy().isEmpty() ? "any" : Quantity.PRESSURE.number(shared.units, range.high()),
+                range.highBy().isEmpty() ? "any" : Quantity.PRESSURE.number(asked.shared.units, range.high()),
                 duty(range.highBy()));
     }
 

@@ -1,0 +1,28 @@
+package hotidle.cli;
+
+import hotidle.circuits.DescribedCircuit;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What every command that solves a circuit is asked: which circuit, with which sheet, shown how. */
+final class Asked {
+
+    @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
+    private String circuit;
+
+    @Mixin
+    private FilledSheet sheet;
+
+    @Mixin
+    Shared shared;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /** The circuit with the sheet's build; its warnings go to standard error. */
+    DescribedCircuit load() {
+        return Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+    }
+}
