@@ -18,6 +18,7 @@ import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.oil.Oil;
 import hotidle.part.AnnularGap;
+import hotidle.part.Band;
 import hotidle.part.Bushing;
 import hotidle.part.CheckValve;
 import hotidle.part.Clutch;
@@ -206,6 +207,10 @@ class EveryKindTest {
                 0.015, 900, Optional.of(new OilRing(0.055, 0.0885, 0.05)), Optional.of(new OilRing(0.06, 0.085, 0.06)));
         Lining lining = new Lining(14, 0.065, 0.082, 0.12, 0.12, true);
         assertEquals(new Clutch(piston, lining, 1.2, new Clutch.Seal(0.16, 2e-6, 0.002, 0)), part("low-clutch"));
+        Band band = new Band(0.075, Math.toRadians(320), 1.5, true, 0.12, 0.12);
+        assertEquals(
+                new Clutch(Clutch.Piston.plain(0.002, 200), band, 1.2, new Clutch.Seal(0.05, 2e-6, 0.002, 0)),
+                part("low-band"));
     }
 
     @Test
@@ -228,7 +233,14 @@ class EveryKindTest {
         assertEquals(
                 List.of(
                         new Range("park", false, Map.of()),
-                        new Range("first", true, Map.of("low-clutch", new Range.Applied(1.1, 0)))),
+                        new Range(
+                                "first",
+                                true,
+                                Map.of(
+                                        "low-clutch",
+                                        new Range.Applied(1.1, 0),
+                                        "low-band",
+                                        new Range.Applied(0.4, 0)))),
                 unit.ranges());
         assertEquals(List.of(new Tap("main", "line", "left side", "nothing")), unit.taps());
         DutyPoint idle = unit.duty("hot-idle").orElseThrow();

@@ -40,6 +40,7 @@ class PartCommandTest {
             "check-valve seat=10mm spring-rate=0.3N/mm cracking-pressure=5psi lift=3mm --drop 7psi",
             "relief-valve seat=10mm spring-rate=40N/mm cracking-pressure=400psi lift=2mm --drop 420psi",
             "solenoid feed-diameter=0.8mm exhaust-diameter=1.2mm command=60psi --at supply=100psi",
+            "band piston-area=20cm2 return-force=200N drum-diameter=150mm wrap=320deg seal-diameter=50mm seal-gap=2um --drop 150psi",
             "clutch piston-area=150cm2 return-force=900N surfaces=14 lining-inner-diameter=130mm lining-outer-diameter=164mm seal-diameter=160mm seal-gap=2um --drop 150psi",
             "converter losses.off.flow=6L/min losses.off.drop=0.3bar losses.off.viscosity=5mPa.s losses.slipping.flow=6L/min losses.slipping.drop=2bar losses.slipping.viscosity=5mPa.s losses.on.flow=0.6L/min losses.on.drop=5bar losses.on.viscosity=5mPa.s charge-needed=30psi lockup-area=300cm2 lockup-radius=120mm --at from=60psi --at to=55psi");
 

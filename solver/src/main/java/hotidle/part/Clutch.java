@@ -9,21 +9,21 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A multi-plate clutch or brake: what its piston seals let by, and the torque that it carries at rest and while it slips.
+ * A multi-plate clutch or brake, or a band with its servo: what its piston seals let by, and the torque that it carries at rest and while it slips.
  *
  * <pre>
  * Clamping  N = p·A − F + head on the piston − head in the balance chamber; {@link OilRing}. Where no ring is given its head
  *           counts as nil: without a balance chamber that understates the force, and so the torque
- * Torque    μ·z·r·N; {@link Lining}
+ * Torque    μ·z·r·N; {@link Lining}. Of a band {@link Band}
  * Leak      an annular gap along the piston's seals and a bleed hole side by side; {@link Slot}, {@link Hole}
  * </pre>
  *
  * @param piston  area, spring and oil that turns with it
- * @param lining  what rubs
+ * @param grip    what rubs
  * @param factor  torque that it should carry over the torque asked of it [-]
  * @param seal    what leaks
  */
-public record Clutch(Piston piston, Lining lining, double factor, Seal seal) implements Part {
+public record Clutch(Piston piston, Grip grip, double factor, Seal seal) implements Part {
 
     private static final double BLEED_DISCHARGE = 0.7;
 
@@ -92,7 +92,7 @@ public record Clutch(Piston piston, Lining lining, double factor, Seal seal) imp
      * @param slipping whether it slips; at rest otherwise
      */
     public double capacity(double pressure, double head, boolean slipping) {
-        return lining.torqueArm(slipping) * Math.max(pressure * piston.area - piston.returnForce + head, 0);
+        return grip.torqueArm(slipping) * Math.max(pressure * piston.area - piston.returnForce + head, 0);
     }
 
     /**
@@ -103,7 +103,7 @@ public record Clutch(Piston piston, Lining lining, double factor, Seal seal) imp
      * @param slipping whether it slips; at rest otherwise
      */
     public double pressureFor(double torque, double head, boolean slipping) {
-        return (factor * torque / lining.torqueArm(slipping) + piston.returnForce - head) / piston.area;
+        return (factor * torque / grip.torqueArm(slipping) + piston.returnForce - head) / piston.area;
     }
 
     @Override

@@ -16,7 +16,8 @@ package hotidle.part;
  * @param sliding  μ while it slips [-]
  * @param runIn    whether the linings are run in; new otherwise
  */
-public record Lining(int surfaces, double inner, double outer, double friction, double sliding, boolean runIn) {
+public record Lining(int surfaces, double inner, double outer, double friction, double sliding, boolean runIn)
+        implements Grip {
 
     public Lining {
         Check.within("number of rubbing surfaces", surfaces, 1, 40);
@@ -31,11 +32,7 @@ public record Lining(int surfaces, double inner, double outer, double friction, 
         return runIn ? (outer + inner) / 2 : 2.0 / 3 * (cube(outer) - cube(inner)) / (outer * outer - inner * inner);
     }
 
-    /**
-     * Torque over clamping force [m].
-     *
-     * @param slipping whether it slips; at rest otherwise
-     */
+    @Override
     public double torqueArm(boolean slipping) {
         return (slipping ? sliding : friction) * surfaces * meanRadius();
     }

@@ -157,4 +157,18 @@ class PartTest {
         Fit fit = new Fit(12.730e-3, 12.700e-3, 24e-6, 12e-6, 293.15);
         assertEquals(30e-6 + 12.2e-6, fit.gap(373.15), 0.1e-6);
     }
+
+    /** By hand: 6 bar on 20 cm² less 200 N pull 1000 N; e^(0.12·2·π·3/4) = 1.7603, so 76.03 N·m helped, 43.19 N·m against, at 0.1 m. */
+    @Test
+    void aBandHoldsMoreWhereTheDrumHelpsToPullItTight() {
+        double wrap = 1.5 * Math.PI;
+        Clutch.Piston servo = Clutch.Piston.plain(20e-4, 200);
+        Clutch.Seal seal = new Clutch.Seal(0.05, 2e-6, 2e-3, 0);
+        Clutch helped = new Clutch(servo, new Band(0.1, wrap, 1, true, 0.12, 0.10), 1.2, seal);
+        Clutch against = new Clutch(servo, new Band(0.1, wrap, 1, false, 0.12, 0.10), 1.2, seal);
+        assertEquals(76.03, helped.capacity(6e5, 0, false), 0.01);
+        assertEquals(43.19, against.capacity(6e5, 0, false), 0.01);
+        assertTrue(helped.capacity(6e5, 0, true) < helped.capacity(6e5, 0, false));
+        assertEquals(6e5, against.pressureFor(against.capacity(6e5, 0, false) / 1.2, 0, false), 1e-6);
+    }
 }

@@ -209,7 +209,11 @@ public final class Samples {
     private Clutch clutch() {
         return new Clutch(
                 Clutch.Piston.plain(decades(5e-3, 2e-2), between(300, 2000)),
-                new Lining(2 * random.nextInt(2, 8), 0.06, 0.08, between(0.11, 0.15), 0.12, random.nextBoolean()),
+                random.nextInt(3) == 0
+                        ? new Band(
+                                0.08, between(3, 6), between(0.5, 3), random.nextBoolean(), between(0.11, 0.15), 0.12)
+                        : new Lining(
+                                2 * random.nextInt(2, 8), 0.06, 0.08, between(0.11, 0.15), 0.12, random.nextBoolean()),
                 1.2,
                 new Clutch.Seal(
                         decades(0.05, 0.15),

@@ -179,13 +179,12 @@ public final class Structure {
             return;
         }
         for (Parts.One part : all()) {
-            if (part.kind().word().equals("clutch")
-                    && !applied.contains(part.given().name())) {
+            if (part.kind().isClutch() && !applied.contains(part.given().name())) {
                 part.given()
                         .error(
                                 "",
                                 "is applied in no range",
-                                "a clutch has its torque to hold in some range",
+                                "a clutch or band has its torque to hold in some range",
                                 "name it in the clutches of a range");
             }
         }

@@ -25,65 +25,7 @@ final class ClutchWords {
                     Group.RINGS,
                     "the space behind its piston",
                     "the sump",
-                    List.of(
-                            Key.quantity("piston-area", Dimension.AREA, "area of the piston")
-                                    .allowed("0.1 cm2", "5000 cm2")
-                                    .usual("20 cm2", "300 cm2")
-                                    .measured("pi/4 times outer less inner seal diameter, each squared"),
-                            Key.quantity(
-                                            "return-force",
-                                            Dimension.FORCE,
-                                            "force of the return spring with the clutch applied")
-                                    .allowed("0 N", "20000 N")
-                                    .usual("100 N", "3000 N"),
-                            Key.count("surfaces", "rubbing surfaces")
-                                    .allowed("1", "40")
-                                    .usual("2", "16"),
-                            FaceGapWords.diameter("lining-inner-diameter", "inside diameter of the lining"),
-                            FaceGapWords.diameter("lining-outer-diameter", "outside diameter of the lining"),
-                            friction(),
-                            Key.quantity("sliding-friction", Dimension.RATIO, "coefficient of friction while it slips")
-                                    .byDefault("0.12", "0.12 to 0.14 with the right oil (common practice)")
-                                    .allowed("0.01", "1")
-                                    .usual("0.07", "0.2"),
-                            Key.choice("linings", "whether they press evenly or are run in", "new", "run-in")
-                                    .byDefault("run-in", "run-in linings carry a little less (assumed)"),
-                            factor(),
-                            turning(
-                                            "piston-outer-diameter",
-                                            "outside diameter of the piston's oil space, 0 mm: not given")
-                                    .byDefault(
-                                            NONE,
-                                            "oil that turns with the drum is counted as giving no pressure (assumed)"),
-                            turning("piston-inner-diameter", "inside diameter of the piston's oil space")
-                                    .optional(),
-                            turning(
-                                            "oil-diameter",
-                                            "diameter at which oil enters the turning drum; left out: the piston's inside")
-                                    .optional(),
-                            turning("balance-outer-diameter", "outside diameter of the balance chamber, 0 mm for none")
-                                    .byDefault(NONE, "no balance chamber (assumed)"),
-                            turning("balance-inner-diameter", "inside diameter of the balance chamber")
-                                    .optional(),
-                            turning(
-                                            "balance-oil-diameter",
-                                            "diameter at which the balance chamber spills; left out: its inside")
-                                    .optional(),
-                            FaceGapWords.diameter("seal-diameter", "diameter of the piston's seal"),
-                            Key.size("seal-gap", "radial gap that leaks as much as the seals do")
-                                    .allowed("0.01 um", "1 mm")
-                                    .usual("0.5 um", "60 um"),
-                            Key.quantity("seal-length", Dimension.LENGTH, "length of the seal along the flow")
-                                    .byDefault("2 mm", "a lip or square ring (assumed)")
-                                    .allowed("0.05 mm", "50 mm")
-                                    .usual("0.5 mm", "10 mm"),
-                            Key.quantity(
-                                            "bleed",
-                                            Dimension.LENGTH,
-                                            "diameter of a bleed hole in piston or drum, 0 mm for none")
-                                    .byDefault("0 mm", "none (assumed)")
-                                    .allowed("0 mm", "10 mm")
-                                    .usual("0 mm", "1.5 mm")),
+                    PumpWords.all(List.of(servo(), plates(), seal())),
                     (given, around) -> make(given),
                     physics())
             .rule((given, around) -> check(given));
@@ -95,6 +37,74 @@ final class ClutchWords {
                         + " annular gap, a bleed as a hole",
                 "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
                         + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4");
+    }
+
+    /** Keys of the piston that applies it. */
+    static List<Key> servo() {
+        return List.of(
+                Key.quantity("piston-area", Dimension.AREA, "area of the piston")
+                        .allowed("0.1 cm2", "5000 cm2")
+                        .usual("20 cm2", "300 cm2")
+                        .measured("pi/4 times outer less inner seal diameter, each squared"),
+                Key.quantity("return-force", Dimension.FORCE, "force of the return spring with the clutch applied")
+                        .allowed("0 N", "20000 N")
+                        .usual("100 N", "3000 N"));
+    }
+
+    private static List<Key> plates() {
+        return List.of(
+                Key.count("surfaces", "rubbing surfaces").allowed("1", "40").usual("2", "16"),
+                FaceGapWords.diameter("lining-inner-diameter", "inside diameter of the lining"),
+                FaceGapWords.diameter("lining-outer-diameter", "outside diameter of the lining"),
+                friction(),
+                sliding(),
+                Key.choice("linings", "whether they press evenly or are run in", "new", "run-in")
+                        .byDefault("run-in", "run-in linings carry a little less (assumed)"),
+                factor(),
+                turning("piston-outer-diameter", "outside diameter of the piston's oil space, 0 mm: not given")
+                        .byDefault(NONE, "oil that turns with the drum is counted as giving no pressure (assumed)"),
+                turning("piston-inner-diameter", "inside diameter of the piston's oil space")
+                        .optional(),
+                turning("oil-diameter", "diameter at which oil enters the turning drum; left out: the piston's inside")
+                        .optional(),
+                turning("balance-outer-diameter", "outside diameter of the balance chamber, 0 mm for none")
+                        .byDefault(NONE, "no balance chamber (assumed)"),
+                turning("balance-inner-diameter", "inside diameter of the balance chamber")
+                        .optional(),
+                turning("balance-oil-diameter", "diameter at which the balance chamber spills; left out: its inside")
+                        .optional());
+    }
+
+    static Key sliding() {
+        return Key.quantity("sliding-friction", Dimension.RATIO, "coefficient of friction while it slips")
+                .byDefault("0.12", "0.12 to 0.14 with the right oil (common practice)")
+                .allowed("0.01", "1")
+                .usual("0.07", "0.2");
+    }
+
+    /** Keys of what leaks at the piston. */
+    static List<Key> seal() {
+        return List.of(
+                FaceGapWords.diameter("seal-diameter", "diameter of the piston's seal"),
+                Key.size("seal-gap", "radial gap that leaks as much as the seals do")
+                        .allowed("0.01 um", "1 mm")
+                        .usual("0.5 um", "60 um"),
+                Key.quantity("seal-length", Dimension.LENGTH, "length of the seal along the flow")
+                        .byDefault("2 mm", "a lip or square ring (assumed)")
+                        .allowed("0.05 mm", "50 mm")
+                        .usual("0.5 mm", "10 mm"),
+                Key.quantity("bleed", Dimension.LENGTH, "diameter of a bleed hole in piston or drum, 0 mm for none")
+                        .byDefault("0 mm", "none (assumed)")
+                        .allowed("0 mm", "10 mm")
+                        .usual("0 mm", "1.5 mm"));
+    }
+
+    static Clutch.Seal seal(Given given) {
+        return new Clutch.Seal(
+                given.number("seal-diameter"),
+                given.number("seal-gap"),
+                given.number("seal-length"),
+                given.number("bleed"));
     }
 
     static Key friction() {
@@ -179,10 +189,6 @@ final class ClutchWords {
                         given.number("sliding-friction"),
                         given.word("linings").equals("run-in")),
                 given.number("capacity-factor"),
-                new Clutch.Seal(
-                        given.number("seal-diameter"),
-                        given.number("seal-gap"),
-                        given.number("seal-length"),
-                        given.number("bleed")));
+                seal(given));
     }
 }

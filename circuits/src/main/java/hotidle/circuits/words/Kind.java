@@ -7,6 +7,7 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.network.Group;
 import hotidle.network.Signal;
+import hotidle.part.Clutch;
 import hotidle.part.Part;
 import hotidle.part.PumpChamber;
 import java.util.ArrayList;
@@ -145,6 +146,11 @@ public record Kind(
     /** Whether it is a pump: it raises pressure rather than losing it. */
     public boolean isPump() {
         return part == PumpChamber.class;
+    }
+
+    /** Whether it is applied in some ranges and holds torque there: a clutch, or a band. */
+    public boolean isClutch() {
+        return part == Clutch.class;
     }
 
     /** The same kind, passing oil one way only. */

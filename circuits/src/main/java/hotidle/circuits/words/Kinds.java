@@ -31,6 +31,7 @@ public final class Kinds {
             ReliefValveWords.KIND,
             SolenoidWords.KIND,
             ClutchWords.KIND,
+            BandWords.KIND,
             ConverterWords.KIND);
 
     /** The kind of a word. */
@@ -40,9 +41,12 @@ public final class Kinds {
 
     /** The words of the kinds that a name of a part stands for. */
     public static List<String> words(Names of) {
-        return of == Names.PUMP_CHAMBER
-                ? ALL.stream().filter(Kind::isPump).map(Kind::word).toList()
-                : List.of(of.word());
+        return switch (of) {
+            case PUMP_CHAMBER ->
+                ALL.stream().filter(Kind::isPump).map(Kind::word).toList();
+            case CLUTCH -> ALL.stream().filter(Kind::isClutch).map(Kind::word).toList();
+            default -> List.of(of.word());
+        };
     }
 
     /** The words of all kinds. */

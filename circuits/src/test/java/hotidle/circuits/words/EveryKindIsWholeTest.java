@@ -32,6 +32,7 @@ class EveryKindIsWholeTest {
             Map.entry("check-valve", "Relief valve"),
             Map.entry("spool-valve", "Spool valve"),
             Map.entry("clutch", "Clutch"),
+            Map.entry("band", "Clutch"),
             Map.entry("cooler", "Cooler"));
 
     /** Kinds of which no published value was found; they rest on laws of the others, or on a point that the user measures. */
