@@ -139,6 +139,17 @@ final class Balance {
         return Double.isFinite(sum) ? sum / 2 : Double.POSITIVE_INFINITY;
     }
 
+    /** The equation of a state as if it had no stops, at the unknowns evaluated last. */
+    double free(int i) {
+        return equations.value[i] / (stiffness[i] * span[i]);
+    }
+
+    /** The equation of a state that is held by the stop next to it. */
+    double toStop(double[] unknowns, int i) {
+        double nearest = unknowns[i] - low[i] <= high[i] - unknowns[i] ? low[i] : high[i];
+        return (unknowns[i] - nearest) / span[i];
+    }
+
     /** Largest equation as a share of its scale. */
     double worst() {
         double worst = 0;

@@ -152,14 +152,21 @@ public final class Linearised {
         return solution;
     }
 
-    /** The equations of another network of the same nodes, parts and states, at the unknowns of this state. */
+    /**
+     * The equations of another network of the same nodes, parts and states, at the unknowns of this state. Which stops hold is taken
+     * from this state: near the upper stop of a film a change of a per cent would else seem to end there.
+     */
     public double[] residual(Network other) {
         SteadySolver solver = new SteadySolver(other);
         solver.equations().set(conditions);
         Balance there = solver.ladder().newton().balance();
         there.still();
         there.evaluate(unknowns);
-        return there.residual.clone();
+        double[] residual = there.residual.clone();
+        for (int i = there.nodes(); i < residual.length; i++) {
+            residual[i] = balance.stopped(i) ? there.toStop(unknowns, i) : there.free(i);
+        }
+        return residual;
     }
 
     /** The unknowns of this state as they read in another network of the same nodes, parts and states. */
