@@ -117,7 +117,7 @@ class BuildsTest {
     void an_unknown_build_is_a_problem_at_the_builds_of_the_file() {
         UnknownBuildException unknown = assertThrows(UnknownBuildException.class, () -> circuit.unit("wornn"));
         assertEquals("""
-                every-kind.yaml:132:1: error: there is no build 'wornn'
+                every-kind.yaml:133:1: error: there is no build 'wornn'
                   builds:
                   ^^^^^^
                   mend: did you mean worn? valid: fresh, worn, raised, mended""", unknown.problem().text());

@@ -32,10 +32,6 @@ import java.util.stream.IntStream;
  * One side     where a stop takes hold or lets go within the steps, the differences to the side that keeps the build's stops
  * </pre>
  *
- * Known failure: of shuttle-five worn-raised, 18 slopes of the hub's film and load at hot-idle (least film at 2182 rpm) are off by up
- * to 5.4e-4 of the slope, far beyond this; the differences there agree over four decades of steps, so the adjoint is at fault. Why is
- * not known.
- *
  * Run by hand for all ready circuits: {@code java ... hotidle.study.SensitivityCheck [circuit [build]]}
  */
 final class SensitivityCheck {

@@ -35,7 +35,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Judges a build at each duty point: does it regulate, do the clutches hold, is it lubricated, does the"
-                        + " hub keep its film? Headroom below 0 fails, up to 10 % is close.")
+                        + " hub keep its film? Headroom below 0 fails, up to 10 %% is close.")
 final class MarginsCommand implements Callable<Integer> {
 
     @Mixin

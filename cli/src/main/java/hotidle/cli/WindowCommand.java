@@ -238,7 +238,9 @@ final class WindowCommand implements Callable<Integer> {
         Window window = one.window;
         String build = one.unit.build() + ": ";
         if (window.all().isEmpty()) {
-            return build + "NO SET PRESSURE holds every limit, because " + because(window) + ".";
+            return build + "NO SET PRESSURE from " + psi(window.points().get(0).pressure()) + " to "
+                    + psi(window.points().get(window.points().size() - 1).pressure()) + " holds every limit, because "
+                    + because(window) + ".";
         }
         String own = ownSet(one.unit);
         return build + "every limit holds from "
@@ -249,10 +251,10 @@ final class WindowCommand implements Callable<Integer> {
         return psi(range.low()) + " to " + psi(range.high())
                 + range.lowBy()
                         .map(key -> "; below, " + limit(key) + " fails first")
-                        .orElse("")
+                        .orElse("; lower ones were not tried")
                 + range.highBy()
                         .map(key -> "; above, " + limit(key) + " fails first")
-                        .orElse("");
+                        .orElse("; higher ones were not tried");
     }
 
     private String ownSet(Unit unit) {
