@@ -35,7 +35,7 @@ class LimitsCommandsTest {
         String words = run.out().replaceAll("\\s+", " ");
         assertTrue(
                 words.contains(
-                        "worn: NO SET PRESSURE from 60 psi to 400 psi holds every limit, because apply, holding (low-clutch) at stall needs at"
+                        "worn: NO SET PRESSURE from 60 psi to 360 psi holds every limit, because apply, holding (low-clutch) at stall needs at"
                                 + " least 1"),
                 words);
         assertTrue(words.contains("at hot-idle allows at most"), words);
