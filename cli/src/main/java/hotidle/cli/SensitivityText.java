@@ -115,6 +115,13 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
                     ranked.size() - shown.size(),
                     next < WORTH ? "0.05" : String.format(Locale.ROOT, "%.2f", 100 * next)));
         }
+        if (shown.stream().anyMatch(rate -> rate.dimension().wears() && effect(rate) > 0)) {
+            text.append(Wrap.lines(
+                    "A plus is no reason to leave a worn fit: what leaks there feeds this one limit and costs others, see"
+                            + " the last two columns. For the order of repairs ask leaks.",
+                    "  ",
+                    "    "));
+        }
         boolean sided = found.rates().stream().anyMatch(Sensitivity.Rate::oneSided);
         if (sided) {
             text.append(Wrap.lines(
