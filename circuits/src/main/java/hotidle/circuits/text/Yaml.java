@@ -46,6 +46,8 @@ public final class Yaml {
         LoadSettings settings = LoadSettings.builder()
                 .setUseMarks(true)
                 .setCodePointLimit(LONGEST + 1)
+                // the whole text at once: the library throws where a pair of surrogates is cut by the end of its buffer
+                .setBufferSize(text.length() + 2)
                 .build();
         events = new Parse(settings).parseString(text).iterator();
         last = events.next();
