@@ -243,7 +243,7 @@ final class SensitivityCheck {
         Optional<String> just = search.served(base).stream()
                 .filter(one -> Math.abs(one.headroom()) < 1e-6)
                 .findFirst()
-                .map(HeldLine.Served::part);
+                .map(hotidle.duty.Margin::part);
         Optional<State> state = held(search, x, base);
         double before = x + 1e-7;
         double servedBefore = just.isEmpty() ? 0 : served(search, held(search, before, base), just.get());

@@ -84,6 +84,9 @@ final class CompareCommand implements Callable<Integer> {
             text.append(table(comparison, duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(bench ? CompareRows.ABOUT_BENCH : CompareRows.ABOUT_FLOWS, "", ""));
+        boolean someBack =
+                CompareRows.someGiveBack(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
+        text.append(someBack ? Wrap.lines(CompareRows.ABOUT_SHUT_LANDS, "", "") : "");
         text.append("\nIn plain words\n");
         PlainWords.of(comparison, asked.shared.units)
                 .forEach(line -> text.append(

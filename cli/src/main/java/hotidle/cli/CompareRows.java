@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.duty.Margin;
 import hotidle.duty.Tap;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
@@ -11,8 +12,10 @@ import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.Roles;
+import hotidle.study.Service;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +42,17 @@ final class CompareRows {
             "A pump delivers what it sweeps (displacement x speed x filling) and what its tips drag along, less all slip,"
                     + " counted as it is at the inlet. A flow left blank: that passage is shut at this duty point. "
                     + ABOUT_FLOWS;
+
+    /** Said where leaks fall although nothing was repaired. */
+    static final String ABOUT_SHUT_LANDS =
+            "What shut lands of the regulator let by counts as a leak only while it gives no oil back to the pump: once it does,"
+                    + " that oil is to spare. So the leaks fall where the regulator begins to unload or to bypass, with no fit any"
+                    + " tighter.";
+
+    /** Whether some of these states give oil back to the pump and others do not. */
+    static boolean someGiveBack(Stream<Figures> figures) {
+        return figures.map(one -> one.recirculated() > 0).distinct().count() > 1;
+    }
 
     private final Comparison comparison;
     private final Quantity.UnitSystem units;
@@ -147,6 +161,11 @@ final class CompareRows {
             rows.add(number("lube flow", Quantity.FLOW, Figures::lube));
             rows.add(new Row("  needed [" + Quantity.FLOW.in(units).unit() + "]", this::lubeNeeded));
         }
+        if (roles.converter().isPresent()
+                || roles.cooler().isPresent()
+                || !roles.lube().isEmpty()) {
+            rows.add(new Row("converter, cooler, lubrication", CompareRows::starved));
+        }
         rows.addAll(List.of(
                 number("pump delivery before slip", Quantity.FLOW, Figures::swept),
                 number("  slip in the pump", Quantity.FLOW, Figures::slip),
@@ -204,9 +223,23 @@ final class CompareRows {
     }
 
     private String lubeNeeded(Comparison.Cell cell) {
-        double needed = Roles.of(cell.unit()).lubeNeeded(cell.duty());
-        boolean isShort = cell.figures().filter(f -> f.lube() < needed).isPresent();
-        return (isShort ? "SHORT of " : "") + Quantity.FLOW.number(units, needed);
+        return Quantity.FLOW.number(units, Roles.of(cell.unit()).lubeNeeded(cell.duty()));
+    }
+
+    /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */
+    private static String starved(Comparison.Cell cell) {
+        return cell.outcome()
+                .state()
+                .map(state -> {
+                    List<Margin> starved = Service.starved(cell.unit(), cell.duty(), state);
+                    return starved.stream()
+                            .min(Comparator.comparingDouble(Margin::rank))
+                            .map(worst -> starved.size() == 1
+                                    ? "SHORT: " + worst.part()
+                                    : "SHORT: " + starved.size() + ", most " + worst.part())
+                            .orElse("all served");
+                })
+                .orElse("unsolved");
     }
 
     private String film(Comparison.Cell cell) {

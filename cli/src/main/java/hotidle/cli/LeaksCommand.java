@@ -71,21 +71,16 @@ final class LeaksCommand implements Callable<Integer> {
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
         Optional<OilBudget> budget = outcome.state().map(state -> OilBudget.of(unit, state));
         Optional<Repairs> repairs = budget.isEmpty() ? Optional.empty() : repairs(chosen, at, speeds);
-        LeaksText text = new LeaksText(asked.shared.units, unit, at, abouts(described));
-        spec.commandLine()
-                .getOut()
-                .print(
-                        switch (asked.shared.format) {
-                            case TABLE ->
-                                budget.isEmpty() || repairs.isEmpty()
-                                        ? unsolved(unit, at, outcome)
-                                        : text.tables(described.about(), budget.get(), repairs.get());
-                            case CSV ->
-                                budget.isEmpty() || repairs.isEmpty()
-                                        ? unsolved(unit, at, outcome)
-                                        : text.csv(budget.get(), repairs.get());
-                            case JSON -> StateJson.text(json(unit, at, outcome, budget, repairs));
-                        });
+        Optional<LeaksText> text = budget.flatMap(
+                oil -> repairs.map(wins -> new LeaksText(asked.shared.units, unit, at, abouts(described), oil, wins)));
+        String printed =
+                switch (asked.shared.format) {
+                    case TABLE ->
+                        text.map(known -> known.tables(described.about())).orElseGet(() -> unsolved(unit, at, outcome));
+                    case CSV -> text.map(LeaksText::csv).orElseGet(() -> unsolved(unit, at, outcome));
+                    case JSON -> StateJson.text(json(unit, at, outcome, budget, repairs));
+                };
+        spec.commandLine().getOut().print(printed);
         return repairs.isPresent() ? HotIdle.DONE : HotIdle.UNSOLVED;
     }
 
@@ -133,6 +128,7 @@ final class LeaksCommand implements Callable<Integer> {
         });
         repairs.ifPresent(known -> {
             root.set("before", json(known.before()));
+            known.all().ifPresent(all -> root.set("all_as_new", json(all)));
             ArrayNode alone = root.putArray("repairs");
             known.alone().forEach(step -> alone.add(json(step)));
             ArrayNode order = root.putArray("order");
@@ -160,6 +156,7 @@ final class LeaksCommand implements Callable<Integer> {
         node.put("line_pa", effect.line());
         StateJson.putFinite(node, "set_pressure_pa", effect.set());
         node.put("regulated", effect.regulated());
+        node.put("starved", effect.starved());
         node.put("lube_m3_s", effect.lube());
         node.put("lost_m3_s", effect.lost());
         StateJson.putSpeed(node, "onset_rpm", effect.onset());

@@ -19,6 +19,9 @@ record MarginWords(Quantity.UnitSystem units) {
     /** Headroom beyond this is not worth a number [-]. */
     private static final double AMPLE = 9.99;
 
+    /** What the two margins of a clutch are called that are one and the same. */
+    static final String APPLY_BOTH = "apply, holding and slipping";
+
     /** What a margin is called. */
     static String label(Margin margin) {
         return label(margin.kind());

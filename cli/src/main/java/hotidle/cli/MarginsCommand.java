@@ -8,20 +8,10 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Unit;
-import hotidle.network.Placed;
-import hotidle.newton.SteadySolver;
-import hotidle.part.SpoolValve;
-import hotidle.result.State;
-import hotidle.result.Unsolved;
-import hotidle.study.HeldLine;
-import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
-import hotidle.study.Roles;
 import hotidle.study.Sensitivity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -72,7 +62,7 @@ final class MarginsCommand implements Callable<Integer> {
         List<Judgement> judged = judge(units, speeds);
         String text =
                 switch (asked.shared.format) {
-                    case TABLE -> tables(described, units, judged);
+                    case TABLE -> new MarginsText(asked.shared.units, units, judged).tables(described.about());
                     case CSV -> csv(judged);
                     case JSON -> StateJson.text(json(units, judged));
                 };
@@ -140,175 +130,6 @@ final class MarginsCommand implements Callable<Integer> {
         return judged;
     }
 
-    private static List<Judgement> of(Unit unit, List<Judgement> judged) {
-        return judged.stream()
-                .filter(one -> one.unit().build().equals(unit.build()))
-                .toList();
-    }
-
-    private String tables(DescribedCircuit described, List<Unit> units, List<Judgement> judged) {
-        StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
-        for (Unit unit : units) {
-            text.append(Wrap.lines(words.summary(unit.build(), of(unit, judged)), "", "  "));
-            text.append(Wrap.lines(count(of(unit, judged)), "  ", "  "));
-        }
-        notJudged(units.get(0)).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
-        text.append("\n").append(Shared.CAUTION).append("\n");
-        for (Unit unit : units) {
-            for (Judgement one : of(unit, judged)) {
-                text.append("\n").append(duty(units, one));
-            }
-        }
-        if (units.size() > 1) {
-            text.append(sameSpeed(units, judged));
-        }
-        return text.append("\n").append(Wrap.lines(LEGEND, "", "")).toString();
-    }
-
-    /** That regulation is not judged, why, and what to write to have it judged; empty where it is. */
-    private static Optional<String> notJudged(Unit unit) {
-        if (unit.commanded().isPresent()) {
-            return Optional.empty();
-        }
-        boolean valve = unit.network().parts().stream().anyMatch(placed -> placed.part() instanceof SpoolValve);
-        return Optional.of(
-                !valve
-                        ? "Regulation is not judged: the circuit has no spool-valve, so nothing in it regulates the line."
-                        : "Regulation is not judged: the circuit asks for no line pressure that could be held. To have it"
-                                + " judged add " + HowToCommand.of(unit)
-                                + ", then the spring's own set pressure is what must be held; with a solenoid also solenoid,"
-                                + " line-pressure and pilot-pressure (circuits/README.md, step 4).");
-    }
-
-    private static final String LEGEND =
-            "Headroom is what is there over what is needed, less 1 (of a limit: what is allowed over"
-                    + " what is there, less 1). FAILS: below 0; close: up to 10 %. Clutch figures carry the capacity factor of the"
-                    + " circuit file. The film allowed is an assumption from the roughness of hub and bore.";
-
-    private static String count(List<Judgement> judged) {
-        List<Margin> all =
-                judged.stream().flatMap(one -> one.margins().stream()).toList();
-        return "Of " + all.size() + " limits at " + judged.size() + " duty points: " + count(all, Margin.Verdict.FAILS)
-                + " fail, " + count(all, Margin.Verdict.CLOSE) + " close, " + count(all, Margin.Verdict.HOLDS)
-                + " hold.";
-    }
-
-    private static long count(List<Margin> all, Margin.Verdict verdict) {
-        return all.stream().filter(margin -> margin.verdict() == verdict).count();
-    }
-
-    private String duty(List<Unit> units, Judgement judged) {
-        StringBuilder text = new StringBuilder();
-        DutyPoint duty = judged.duty();
-        text.append(Wrap.lines(
-                (units.size() > 1 ? judged.unit().build() + ", " : "") + Choice.titled(duty.name(), duty.about()) + ": "
-                        + Quantity.SPEED.with(asked.shared.units, duty.speed()) + ", " + duty.range() + ", lockup "
-                        + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
-                        + Quantity.TEMPERATURE.with(
-                                asked.shared.units, duty.temperatures().get("sump"))
-                        + ", engine torque " + Quantity.TORQUE.with(asked.shared.units, duty.engineTorque()),
-                "",
-                "  "));
-        if (judged.outcome().state().isEmpty()) {
-            return text.append(Wrap.lines(
-                            CompareCommand.why(judged.outcome().unsolved().orElseThrow()) + "; nothing is known here.",
-                            "  ",
-                            "  "))
-                    .toString();
-        }
-        TextTable table = new TextTable(List.of("limit", "part", "is", "needed or allowed", "headroom", "verdict"));
-        for (Margin margin : judged.margins()) {
-            table.add(List.of(
-                    MarginWords.label(margin),
-                    margin.part(),
-                    words.value(margin),
-                    (margin.kind().upper() ? "at most " : "") + words.needed(margin),
-                    words.headroom(margin),
-                    MarginWords.verdict(margin)));
-        }
-        text.append(table.aligned());
-        judged.margins().stream()
-                .filter(margin -> margin.verdict() != Margin.Verdict.HOLDS)
-                .forEach(margin -> text.append(Wrap.lines(
-                        MarginWords.verdict(margin) + " " + MarginWords.label(margin) + " (" + margin.part() + "). "
-                                + words.why(judged, margin),
-                        "  ",
-                        "    ")));
-        judged.leaky()
-                .forEach((clutch, below) -> text.append(Wrap.lines(
-                        clutch + " is " + Quantity.PRESSURE.with(asked.shared.units, below)
-                                + " below the line: more than 15 psi points to a leak in its circuit (common practice).",
-                        "  ",
-                        "    ")));
-        unknown(judged).ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
-        hub(judged).ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
-        return text.toString();
-    }
-
-    private Optional<String> unknown(Judgement judged) {
-        List<Double> open = judged.hub().map(HubOverSpeed::unsolved).orElse(List.of());
-        Optional<Unsolved> held = judged.held().flatMap(HeldLine::unsolved);
-        if (held.isPresent()) {
-            return Optional.of("Regulation is not known: " + CompareCommand.why(held.get()) + ".");
-        }
-        return open.isEmpty()
-                ? Optional.empty()
-                : Optional.of("At " + open.size() + " of the speeds searched no steady state was found, the first "
-                        + Quantity.SPEED.with(asked.shared.units, open.get(0))
-                        + ": film and load are not known there.");
-    }
-
-    /** Load, unit load, film and Trumpler's film where the film is thinnest. */
-    private Optional<String> hub(Judgement judged) {
-        return judged.hub().flatMap(HubOverSpeed::thinnest).map(state -> {
-            String hub = Roles.of(judged.unit()).hub().map(Placed::name).orElseThrow();
-            return "Hub where its film is thinnest, " + Quantity.SPEED.with(asked.shared.units, speedOf(state))
-                    + ": load "
-                    + Quantity.FORCE.with(asked.shared.units, state.measure(hub, "load_n")) + ", unit load "
-                    + Quantity.PRESSURE.with(asked.shared.units, state.measure(hub, "unit_load_pa")) + ", film "
-                    + Quantity.FILM.with(asked.shared.units, state.measure(hub, "least_film_m"))
-                    + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
-                    + Quantity.FILM.with(asked.shared.units, state.measure(hub, "trumpler_film_m")) + ".";
-        });
-    }
-
-    private static double speedOf(State state) {
-        return state.conditions().speed();
-    }
-
-    /** The films of all builds at the speeds at which one of them is thinnest: thinnest films at different speeds mislead. */
-    private String sameSpeed(List<Unit> units, List<Judgement> judged) {
-        StringBuilder text = new StringBuilder(
-                "\nHub film [" + Quantity.FILM.in(asked.shared.units).unit()
-                        + "] of all builds at the same speed: each line is a speed at which one build is thinnest\n");
-        List<String> head = new ArrayList<>(List.of("duty", "rpm"));
-        units.forEach(unit -> head.add(unit.build()));
-        TextTable table = new TextTable(head);
-        for (Judgement one : judged) {
-            Optional<State> thinnest = one.hub().flatMap(HubOverSpeed::thinnest);
-            if (thinnest.isPresent()) {
-                List<String> row = new ArrayList<>(
-                        List.of(one.duty().name(), Quantity.SPEED.number(asked.shared.units, speedOf(thinnest.get()))));
-                units.forEach(unit -> row.add(filmAt(unit, one.duty(), thinnest.get())));
-                table.add(row);
-            }
-        }
-        return text.append(table.aligned()).toString();
-    }
-
-    private String filmAt(Unit unit, DutyPoint duty, State like) {
-        DutyPoint same = unit.duty(duty.name()).orElseThrow();
-        String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
-        return new SteadySolver(unit.network())
-                .solve(unit.conditions(same).atSpeed(speedOf(like)), Optional.of(like))
-                .state()
-                .map(state -> state.measure(hub, "metal_contact") > 0
-                        ? "contact"
-                        : Quantity.FILM.number(asked.shared.units, state.measure(hub, "least_film_m")))
-                .orElse("unsolved");
-    }
-
     private String csv(List<Judgement> judged) {
         TextTable table = new TextTable(List.of(
                 "build",
@@ -347,14 +168,15 @@ final class MarginsCommand implements Callable<Integer> {
     private ObjectNode json(List<Unit> units, List<Judgement> judged) {
         ObjectNode root = StateJson.object();
         root.put("circuit", units.get(0).circuit());
-        notJudged(units.get(0)).ifPresent(line -> root.putObject("not_judged").put("regulation", line));
+        MarginsText.notJudged(units.get(0))
+                .ifPresent(line -> root.putObject("not_judged").put("regulation", line));
         ArrayNode all = root.putArray("builds");
         for (Unit unit : units) {
             ObjectNode build = all.addObject();
             build.put("build", unit.build());
-            build.put("summary", words.summary(unit.build(), of(unit, judged)));
+            build.put("summary", words.summary(unit.build(), MarginsText.of(unit, judged)));
             ArrayNode states = build.putArray("states");
-            for (Judgement one : of(unit, judged)) {
+            for (Judgement one : MarginsText.of(unit, judged)) {
                 ObjectNode state = StateJson.state(unit, one.duty(), one.outcome());
                 ArrayNode margins = state.putArray("margins");
                 one.margins().forEach(margin -> margins.add(json(one, margin)));

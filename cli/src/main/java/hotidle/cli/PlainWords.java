@@ -7,12 +7,14 @@ import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.Roles;
+import hotidle.study.Service;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Says what a comparison shows, each sentence from its own numbers, at the circuit's first duty point. */
 final class PlainWords {
@@ -63,40 +65,46 @@ final class PlainWords {
         List<String> lines = new ArrayList<>();
         String asked = Quantity.PRESSURE.with(units, f.set());
         String got = Quantity.PRESSURE.with(units, f.line());
-        String lube = Quantity.FLOW.with(units, f.lube());
         if (!f.commanded()) {
             return List.of(
                     unit.build() + ": nothing is commanded; at " + duty.name() + " the line stands at " + got + ".");
         }
+        String lube = Roles.of(unit).lube().isEmpty() ? "" : ", lubrication " + Quantity.FLOW.with(units, f.lube());
+        String starved = starved(cell);
         if (f.regulated()) {
-            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + ": line " + got + ", lubrication "
-                    + lube + (starved(unit, duty, f) ? ", less than it needs." : "."));
+            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + ": line " + got + lube + "."
+                    + (starved.isEmpty() ? "" : " Even so too little (is, of needed) for " + starved + "."));
         } else {
             lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": line " + got
-                    + (f.offSeat() ? "" : ", regulator on its seat") + ", lubrication " + lube
-                    + (starved(unit, duty, f) ? ", less than it needs." : "."));
+                    + (f.offSeat() ? "" : ", regulator on its seat") + lube + "."
+                    + (starved.isEmpty() ? "" : " Too little (is, of needed) for " + starved + "."));
         }
         lines.add(("  " + onset(cell.sweep()) + " " + film(worstFilm(unit))).stripTrailing());
-        shortages(unit).ifPresent(lines::add);
+        lines.addAll(shortages(unit));
         return lines;
     }
 
-    /** Duty points besides the first at which lubrication gets less than it needs. */
-    private Optional<String> shortages(Unit unit) {
-        List<String> found = comparison.cells().stream()
+    /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */
+    private String starved(Comparison.Cell cell) {
+        MarginWords words = new MarginWords(units);
+        return cell.outcome()
+                .state()
+                .map(state -> Service.starved(cell.unit(), cell.duty(), state).stream()
+                        .map(margin -> margin.part() + " "
+                                + MarginWords.quantity(margin).number(units, margin.value()) + " of "
+                                + words.needed(margin))
+                        .collect(Collectors.joining(", ")))
+                .orElse("");
+    }
+
+    /** Duty points besides the first at which something gets less oil than it needs. */
+    private List<String> shortages(Unit unit) {
+        return comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build())
                         && !cell.duty().name().equals(duty.name()))
-                .filter(cell -> cell.figures()
-                        .filter(f -> starved(unit, cell.duty(), f))
-                        .isPresent())
-                .map(cell -> cell.duty().name() + " ("
-                        + Quantity.FLOW.with(units, cell.figures().orElseThrow().lube()) + ")")
+                .filter(cell -> !starved(cell).isEmpty())
+                .map(cell -> "  At " + cell.duty().name() + " too little (is, of needed) for " + starved(cell) + ".")
                 .toList();
-        return found.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        "  Of the " + Quantity.FLOW.with(units, Roles.of(unit).lubeNeeded(duty))
-                                + " that it needs, lubrication also falls short at " + String.join(", ", found) + ".");
     }
 
     /** The cell whose oil leaves the hub its thinnest film over all speeds; one in metal contact before any other. */
@@ -112,10 +120,6 @@ final class PlainWords {
                                         .orElse(Double.POSITIVE_INFINITY)
                                 : -1))
                 .orElseThrow();
-    }
-
-    private static boolean starved(Unit unit, DutyPoint duty, Figures f) {
-        return f.lube() < Roles.of(unit).lubeNeeded(duty);
     }
 
     private String onset(SpeedSweep sweep) {
@@ -134,15 +138,16 @@ final class PlainWords {
 
     private String starvedRange(SpeedSweep sweep) {
         List<Double> speeds = sweep.states().stream()
-                .filter(state -> starved(sweep.unit(), sweep.duty(), Figures.of(sweep.unit(), state)))
+                .filter(state ->
+                        !Service.starved(sweep.unit(), sweep.duty(), state).isEmpty())
                 .map(state -> state.conditions().speed())
                 .toList();
         if (speeds.size() == 1) {
-            return " Lubrication is short at " + Quantity.SPEED.with(units, speeds.get(0)) + ".";
+            return " Converter, cooler or lubrication short at " + Quantity.SPEED.with(units, speeds.get(0)) + ".";
         }
         return speeds.isEmpty()
                 ? ""
-                : " Lubrication is short from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
+                : " Converter, cooler or lubrication short from " + Quantity.SPEED.number(units, speeds.get(0)) + " to "
                         + Quantity.SPEED.with(units, speeds.get(speeds.size() - 1)) + ".";
     }
 

@@ -237,6 +237,10 @@ final class SweepCommand implements Callable<Integer> {
                                     .append(": ")
                                     .append(CompareCommand.why(unsolved))
                                     .append("\n")));
+            boolean someBack = CompareRows.someGiveBack(sweep.shown().stream()
+                    .flatMap(outcome -> outcome.state().stream())
+                    .map(state -> Figures.of(sweep.unit(), state)));
+            text.append(someBack ? Wrap.lines(CompareRows.ABOUT_SHUT_LANDS, "", "") : "");
             text.append(differences(sweep)).append("\n");
         }
         return text.append(Shared.CAUTION).append("\n").toString();

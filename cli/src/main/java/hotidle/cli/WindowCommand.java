@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.duty.Adjustable;
+import hotidle.duty.Margin;
 import hotidle.duty.Unit;
 import hotidle.plots.Chart;
 import hotidle.study.Judgement;
@@ -189,33 +190,58 @@ final class WindowCommand implements Callable<Integer> {
         for (One one : found) {
             text.append("\n").append(one.unit.build()).append(": set pressure that each limit allows\n");
             TextTable table = new TextTable(List.of("limit", "part", "from", "else fails at", "to", "else fails at"));
-            for (Window.Span span : one.window.spans()) {
-                String label = MarginWords.label(span.kind());
-                if (span.ranges().isEmpty()) {
-                    table.add(List.of(label, span.part(), "none", duty(span.worst()), "none", duty(span.worst())));
-                }
-                for (Window.Range range : span.ranges()) {
-                    table.add(List.of(
-                            label,
-                            span.part(),
-                            range.lowBy().isEmpty() ? "any" : psi(range.low()),
-                            duty(range.lowBy()),
-                            range.highBy().isEmpty() ? "any" : psi(range.high()),
-                            duty(range.highBy())));
-                }
-            }
+            rows(one.window).forEach(table::add);
             text.append(table.aligned());
         }
         text.append("\n");
         text.append(Wrap.lines(
                 "Tried from " + psi(found.get(0).window.points().get(0).pressure()) + " to "
                         + psi(last(found.get(0).window).pressure())
-                        + "; 'any' means no limit within that. Idle is raised with the rest, since command and spring are set together."
+                        + "; <= and >= say that a limit still holds at the end of that. Idle is raised with the rest, since command and spring are set together."
                         + " Strength of case, pump, rings, shafts and converter is not judged: raised pressures in the trade go to"
                         + " about " + psi(TRADE) + " (common practice).",
                 "",
                 ""));
         return text.toString();
+    }
+
+    /** A row a limit and range; the two limits of a clutch that are one and the same in one row. */
+    private List<List<String>> rows(Window window) {
+        List<List<String>> rows = new ArrayList<>();
+        List<List<String>> holding = List.of();
+        for (Window.Span span : window.spans()) {
+            List<List<String>> cells = cells(span);
+            if (span.kind() == Margin.Kind.APPLY_SLIDING && cells.equals(holding)) {
+                int from = rows.size() - cells.size();
+                for (int i = from; i < rows.size(); i++) {
+                    rows.set(i, labelled(MarginWords.APPLY_BOTH, cells.get(i - from)));
+                }
+            } else {
+                cells.forEach(row -> rows.add(labelled(MarginWords.label(span.kind()), row)));
+            }
+            holding = cells;
+        }
+        return rows;
+    }
+
+    private static List<String> labelled(String label, List<String> cells) {
+        List<String> row = new ArrayList<>(List.of(label));
+        row.addAll(cells);
+        return row;
+    }
+
+    private List<List<String>> cells(Window.Span span) {
+        if (span.ranges().isEmpty()) {
+            return List.of(List.of(span.part(), "none", duty(span.worst()), "none", duty(span.worst())));
+        }
+        return span.ranges().stream()
+                .map(range -> List.of(
+                        span.part(),
+                        (range.lowBy().isEmpty() ? "<= " : "") + psi(range.low()),
+                        duty(range.lowBy()),
+                        (range.highBy().isEmpty() ? ">= " : "") + psi(range.high()),
+                        duty(range.highBy())))
+                .toList();
     }
 
     private static Window.Point last(Window window) {
@@ -312,9 +338,9 @@ final class WindowCommand implements Callable<Integer> {
                 one.unit.build(),
                 limit,
                 part,
-                range.lowBy().isEmpty() ? "any" : Quantity.PRESSURE.number(asked.shared.units, range.low()),
+                (range.lowBy().isEmpty() ? "<=" : "") + Quantity.PRESSURE.number(asked.shared.units, range.low()),
                 duty(range.lowBy()),
-                range.highBy().isEmpty() ? "any" : Quantity.PRESSURE.number(asked.shared.units, range.high()),
+                (range.highBy().isEmpty() ? ">=" : "") + Quantity.PRESSURE.number(asked.shared.units, range.high()),
                 duty(range.highBy()));
     }
 

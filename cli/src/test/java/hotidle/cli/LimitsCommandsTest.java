@@ -40,6 +40,9 @@ class LimitsCommandsTest {
                 words);
         assertTrue(words.contains("at hot-idle allows at most"), words);
         assertTrue(words.contains("restored: every limit holds from 13"), words);
+        assertTrue(
+                words.contains("apply, holding and slipping overdrive-clutch <= 60 psi >= 360 psi"),
+                "a limit that no pressure tried has reached says between which it looked");
         assertTrue(run.out().indexOf("wheels blocked") < run.out().indexOf("set pressure that each limit allows"));
     }
 
@@ -53,7 +56,7 @@ class LimitsCommandsTest {
         assertTrue(all.get("low_pa").doubleValue() < all.get("high_pa").doubleValue());
         assertTrue(all.get("low_by").textValue().contains("low-clutch"));
         String csv = window("--build", "restored", "--format", "csv").out();
-        assertTrue(csv.contains("restored,unit-load,hub-bushing,"), csv);
+        assertTrue(csv.contains("restored,unit-load,hub-bushing,<=60,"), csv);
         assertTrue(csv.lines().anyMatch(line -> line.startsWith("restored,all,")), csv);
     }
 

@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -38,6 +39,18 @@ class MarginsCommandTest {
         int caution = run.out().indexOf("wheels blocked");
         assertTrue(caution > 0 && caution < run.out().indexOf("stall ("), "the cautions come before the stall");
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 120), "a line is too long to read");
+        assertTrue(
+                said.contains("the pump delivers 1.11 gpm;"),
+                "cold oil: a filter lets by less than both chambers take");
+        assertTrue(
+                said.contains(
+                        "no more comes through the pump's inlet when nothing is sent back to it (it then fills to"),
+                said);
+        assertTrue(said.contains("hub film at 1558 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
+        assertTrue(
+                said.contains("apply, holding and slipping low-clutch 97 psi 16 psi"),
+                "with one coefficient of friction a clutch has one limit");
+        assertFalse(said.contains("apply, slipping"), said);
     }
 
     @Test

@@ -76,6 +76,22 @@ class SpringAloneTest {
         assertTrue(window.out().contains("The build's spring sets 93 psi."), window.out());
     }
 
+    /** A hole of 1 mm passes about 0.5 L/min at 93 psi: the line is held, yet the branch starves, and each command says so. */
+    @Test
+    void aLineThatIsHeldIsNoPromiseThatAllBranchesAreServed() throws Exception {
+        String branch = "  lube-tail: {kind: lube-branch, from: line, to: sump, diameter: 1 mm, needs: 5 L/min}\n";
+        String starving = CIRCUIT.replace("ranges: {bench", branch + "ranges: {bench")
+                + "command: {line: line, regulator: regulator, edge: bypass}\n";
+        String file =
+                Files.writeString(folder.resolve("starving.yaml"), starving).toString();
+        Run compare = Run.of("compare", file);
+        assertEquals(0, compare.code(), compare.err());
+        String said = compare.out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("holds its 93 psi at idle"), said);
+        assertTrue(said.contains("Even so too little (is, of needed) for lube-tail"), said);
+        assertTrue(said.contains("converter, cooler, lubrication SHORT: lube-tail"), said);
+    }
+
     @Test
     void anotherSetPressureIsAnotherSpring() throws Exception {
         String file = file("command: {line: line, regulator: regulator, edge: bypass}\n");

@@ -81,7 +81,7 @@ public record Figures(
     private static final double SHUT = 1e-3;
 
     /** A pump that fills less than this has a starved inlet. */
-    private static final double FULL = 1 - 1e-9;
+    static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */
     public static Figures of(Unit unit, State state) {
@@ -147,7 +147,8 @@ public record Figures(
 
     /** What the regulator does, in words; a lifted relief valve and a starved inlet come first, being the graver news. */
     public String regulator() {
-        String seat = offSeat ? "regulating" : "on its seat";
+        String free = line < set ? "off its seat, line low" : "regulating";
+        String seat = offSeat ? free : "on its seat";
         String works = commanded() ? seat : "not commanded";
         String relief = reliefOpen ? "relief open" : works;
         return filling < FULL ? relief + ", inlet starved" : relief;

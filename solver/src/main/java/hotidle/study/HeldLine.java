@@ -1,20 +1,17 @@
 package hotidle.study;
 
 import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
 import hotidle.duty.Unit;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.Linearised;
 import hotidle.newton.SteadySolver;
-import hotidle.part.Converter;
-import hotidle.part.Cooler;
-import hotidle.part.LubeBranch;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,11 +30,17 @@ import java.util.stream.Stream;
  * @param supply   what pump and check valve deliver into the line [m³/s], counted at the pump's inlet
  * @param demand   what leaves the line [m³/s], counted so too
  * @param position at which the regulator is held [m]
+ * @param filling  of the pump with the line held: below 1 the inlet is starved, and lets in no more [-]
  * @param hungry   what gets too little however far the feed opens, and so is not counted; empty where all can be served
  * @param unsolved why nothing is known, where nothing is
  */
 public record HeldLine(
-        double supply, double demand, double position, Optional<String> hungry, Optional<Unsolved> unsolved) {
+        double supply,
+        double demand,
+        double position,
+        double filling,
+        Optional<String> hungry,
+        Optional<Unsolved> unsolved) {
 
     /** The position is found to this share of the spool's travel [-]. */
     private static final double NARROW = 1e-9;
@@ -49,9 +52,6 @@ public record HeldLine(
         return new Search(unit, duty).run();
     }
 
-    /** Something that must be served, and by how much it is: got over needed less 1. */
-    record Served(String part, double headroom) {}
-
     /** Work space of one search. */
     static final class Search {
         private final Unit unit;
@@ -61,7 +61,7 @@ public record HeldLine(
         private Optional<State> last = Optional.empty();
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
-        private Optional<Served> hungriest = Optional.empty();
+        private Optional<Margin> hungriest = Optional.empty();
 
         private Set<String> hungry = Set.of();
 
@@ -85,39 +85,43 @@ public record HeldLine(
             Outcome open = solve(high);
             for (Outcome outcome : List.of(shut, open)) {
                 if (outcome.state().isEmpty()) {
-                    return new HeldLine(Double.NaN, Double.NaN, low, Optional.empty(), outcome.unsolved());
+                    return unknown(low, outcome);
                 }
             }
             State seated = shut.state().orElseThrow();
             State wide = open.state().orElseThrow();
             hungriest = served(wide).stream()
-                    .filter(one -> one.headroom < 0)
-                    .min(Comparator.comparingDouble(Served::headroom));
+                    .filter(one -> one.headroom() < 0)
+                    .min(Comparator.comparingDouble(Margin::headroom));
             hungry = served(wide).stream()
-                    .filter(one -> one.headroom < 0)
-                    .map(Served::part)
+                    .filter(one -> one.headroom() < 0)
+                    .map(Margin::part)
                     .collect(Collectors.toSet());
-            if (worst(seated).map(Served::headroom).orElse(0.0) >= 0) {
+            if (worst(seated).map(Margin::headroom).orElse(0.0) >= 0) {
                 return balance(seated, low);
             }
             return narrow(low, seated, high, wide);
+        }
+
+        private static HeldLine unknown(double position, Outcome outcome) {
+            return new HeldLine(Double.NaN, Double.NaN, position, Double.NaN, Optional.empty(), outcome.unsolved());
         }
 
         /** Regula falsi with the Illinois rule on the headroom of the worst served; it grows with the opening. */
         private HeldLine narrow(double low, State seated, double high, State wide) {
             double a = low;
             double b = high;
-            double fa = worst(seated).orElseThrow().headroom;
-            double fb = worst(wide).orElseThrow().headroom;
+            double fa = worst(seated).orElseThrow().headroom();
+            double fb = worst(wide).orElseThrow().headroom();
             State served = wide;
             double tolerance = NARROW * (high - low);
             for (int i = 0; i < MOST_TRIALS && b - a > tolerance && fb > 0; i++) {
                 double x = i % 3 == 2 ? (a + b) / 2 : b - fb * (b - a) / (fb - fa);
                 Outcome outcome = solve(x);
                 if (outcome.state().isEmpty()) {
-                    return new HeldLine(Double.NaN, Double.NaN, x, Optional.empty(), outcome.unsolved());
+                    return unknown(x, outcome);
                 }
-                double f = worst(outcome.state().get()).orElseThrow().headroom;
+                double f = worst(outcome.state().get()).orElseThrow().headroom();
                 if (f >= 0) {
                     b = x;
                     fb = f;
@@ -157,36 +161,15 @@ public record HeldLine(
             return new Network(nodes, unit.network().parts()).with(held);
         }
 
-        private Optional<Served> worst(State state) {
+        private Optional<Margin> worst(State state) {
             return served(state).stream()
-                    .filter(one -> !hungry.contains(one.part))
-                    .min(Comparator.comparingDouble(Served::headroom));
+                    .filter(one -> !hungry.contains(one.part()))
+                    .min(Comparator.comparingDouble(Margin::headroom));
         }
 
         /** What must be served, and how well it is. */
-        List<Served> served(State state) {
-            List<Served> all = new ArrayList<>();
-            roles.lube()
-                    .forEach(placed -> served(
-                                    placed,
-                                    state.flow(placed.name()),
-                                    duty.lubeNeed() * ((LubeBranch) placed.part()).neededFlow())
-                            .ifPresent(all::add));
-            roles.cooler()
-                    .flatMap(placed -> served(
-                            placed, state.flow(placed.name()), duty.lubeNeed() * ((Cooler) placed.part()).neededFlow()))
-                    .ifPresent(all::add);
-            roles.converter()
-                    .flatMap(placed -> served(
-                            placed,
-                            state.measure(placed.name(), "charge_pa"),
-                            ((Converter) placed.part()).neededCharge()))
-                    .ifPresent(all::add);
-            return all;
-        }
-
-        private static Optional<Served> served(Placed placed, double got, double needed) {
-            return needed > 0 ? Optional.of(new Served(placed.name(), got / needed - 1)) : Optional.empty();
+        List<Margin> served(State state) {
+            return Service.of(roles, duty, state);
         }
 
         HeldLine balance(State state, double position) {
@@ -205,7 +188,14 @@ public record HeldLine(
             }
             double density = OilBudget.inletDensity(unit, state);
             return new HeldLine(
-                    supply / density, demand / density, position, hungriest.map(Served::part), Optional.empty());
+                    supply / density,
+                    demand / density,
+                    position,
+                    roles.inlet()
+                            .map(placed -> state.own(placed.name(), "filling"))
+                            .orElse(1.0),
+                    hungriest.map(Margin::part),
+                    Optional.empty());
         }
 
         /** What brings oil into the line. */

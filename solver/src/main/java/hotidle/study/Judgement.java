@@ -9,8 +9,6 @@ import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
-import hotidle.part.Cooler;
-import hotidle.part.LubeBranch;
 import hotidle.part.Setting;
 import hotidle.result.Outcome;
 import hotidle.result.State;
@@ -23,6 +21,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One build at one duty point, every limit judged.
@@ -140,27 +139,31 @@ public record Judgement(
             held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
             applied().forEach((clutch, applied) -> clutch(margins, clutch, applied));
             lockup().ifPresent(margins::add);
-            for (Placed branch : roles.lube()) {
-                flow(Margin.Kind.LUBRICATION, branch, duty.lubeNeed() * ((LubeBranch) branch.part()).neededFlow())
-                        .ifPresent(margins::add);
-            }
-            roles.cooler()
-                    .flatMap(placed ->
-                            flow(Margin.Kind.COOLER, placed, duty.lubeNeed() * ((Cooler) placed.part()).neededFlow()))
-                    .ifPresent(margins::add);
-            charge().ifPresent(margins::add);
+            margins.addAll(Service.of(roles, duty, state));
             hub.ifPresent(over -> film(margins, over));
             inlet().ifPresent(margins::add);
             return margins;
         }
 
         private Margin regulation(HeldLine held) {
-            String note = held.hungry()
-                    .map(part -> part
-                            + " gets too little even with the regulator's feed wide open, so it is not counted here")
-                    .orElse("");
             return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
-                    .noted(note);
+                    .noted(Stream.of(hungry(held), starved(held))
+                            .flatMap(Optional::stream)
+                            .collect(Collectors.joining("; ")));
+        }
+
+        private static Optional<String> hungry(HeldLine held) {
+            return held.hungry()
+                    .map(part -> part
+                            + " gets too little even with the regulator's feed wide open, so it is not counted here");
+        }
+
+        /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
+        private static Optional<String> starved(HeldLine held) {
+            return held.filling() < Figures.FULL
+                    ? Optional.of("no more comes through the pump's inlet when nothing is sent back to it ("
+                            + "it then fills to " + Math.round(100 * held.filling()) + " %)")
+                    : Optional.empty();
         }
 
         /** All chambers: which of them is short cannot be told. */
@@ -228,23 +231,6 @@ public record Judgement(
                                     state.measure(placed.name(), "apply_less_release_pa"),
                                     clutch.dropFor(Math.abs(duty.engineTorque())),
                                     Margin.Scale.PRESSURE)));
-        }
-
-        private Optional<Margin> flow(Margin.Kind kind, Placed placed, double needed) {
-            return needed > 0
-                    ? Optional.of(Margin.of(kind, placed.name(), state.flow(placed.name()), needed, Margin.Scale.FLOW))
-                    : Optional.empty();
-        }
-
-        private Optional<Margin> charge() {
-            return roles.converter()
-                    .filter(placed -> ((Converter) placed.part()).neededCharge() > 0)
-                    .map(placed -> Margin.of(
-                            Margin.Kind.CONVERTER_CHARGE,
-                            placed.name(),
-                            state.measure(placed.name(), "charge_pa"),
-                            ((Converter) placed.part()).neededCharge(),
-                            Margin.Scale.PRESSURE));
         }
 
         private void film(List<Margin> margins, HubOverSpeed over) {

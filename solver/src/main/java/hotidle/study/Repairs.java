@@ -21,8 +21,9 @@ import java.util.OptionalDouble;
  * @param before as the build is
  * @param alone  each repair on its own, the best first; those that win nothing are left out
  * @param order  each next repair on top of those before it, the one that then wins most
+ * @param all    with all repairs done, those that win nothing too; empty where no fit is worn or the state is not found
  */
-public record Repairs(Effect before, List<Step> alone, List<Step> order) {
+public record Repairs(Effect before, List<Step> alone, List<Step> order, Optional<Effect> all) {
 
     /** A gain below this share is nothing [-]. */
     private static final double NOTHING = 1e-6;
@@ -54,9 +55,17 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order) {
      * @param regulated whether the regulator holds it
      * @param lube      flow of all lube branches [m³/s]
      * @param lost      slip and leaks [m³/s]
+     * @param starved   whether converter, cooler or lubrication gets less than it needs
      * @param onset     onset of regulation [rev/s]; empty where there is none
      */
-    public record Effect(double line, double set, boolean regulated, double lube, double lost, OptionalDouble onset) {
+    public record Effect(
+            double line,
+            double set,
+            boolean regulated,
+            double lube,
+            double lost,
+            boolean starved,
+            OptionalDouble onset) {
 
         /** Line pressure up to the set pressure [Pa]: what is above it is no gain. */
         public double held() {
@@ -112,7 +121,8 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order) {
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        List<Step> useful = of(build).parallelStream()
+        List<Repair> offered = of(build);
+        List<Step> useful = offered.parallelStream()
                 .flatMap(repair -> {
                     Optional<Effect> after = bay.effect(repair.sizes(), true);
                     step.run();
@@ -121,7 +131,13 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order) {
                 .filter(one -> wins(before.get(), one.after()))
                 .sorted(Comparator.comparing(Step::after, BETTER).reversed())
                 .toList();
-        return Optional.of(new Repairs(before.get(), useful, order(bay, useful, most, step)));
+        return Optional.of(new Repairs(before.get(), useful, order(bay, useful, most, step), renewed(bay, offered)));
+    }
+
+    private static Optional<Effect> renewed(Bay bay, List<Repair> offered) {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        offered.forEach(repair -> sizes.putAll(repair.sizes()));
+        return sizes.isEmpty() ? Optional.empty() : bay.effect(sizes, false);
     }
 
     private static boolean wins(Effect before, Effect after) {
@@ -177,6 +193,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order) {
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
                     OilBudget.of(unit, state).lost(),
+                    !Service.starved(unit, duty, state).isEmpty(),
                     onset && unit.commanded().isPresent()
                             ? SpeedSweep.rising(unit, duty, speeds).onset()
                             : OptionalDouble.empty());

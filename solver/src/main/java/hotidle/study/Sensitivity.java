@@ -170,7 +170,7 @@ public record Sensitivity(
                 .solve(judged.unit().conditions(judged.duty()), judged.outcome().state())
                 .state()
                 .orElseThrow();
-        Optional<HeldLine.Served> just = search.served(state).stream()
+        Optional<Margin> just = search.served(state).stream()
                 .filter(one -> Math.abs(one.headroom()) < SERVED)
                 .findFirst();
         String regulator = judged.unit().command().regulator();
@@ -181,7 +181,7 @@ public record Sensitivity(
                 judged.unit(),
                 position,
                 regulator,
-                just.map(HeldLine.Served::part));
+                just.map(Margin::part));
     }
 
     private static List<Rate> rates(Adjustable build, Dimension dimension, List<Point> points) {

@@ -80,6 +80,10 @@ class RepairsTest {
             before = step.after().held();
         }
         assertEquals(5, done.size());
+        Repairs.Effect last = repairs.order().get(repairs.order().size() - 1).after();
+        Repairs.Effect all = repairs.all().orElseThrow();
+        assertEquals(last.line(), all.line(), 1e-9 * last.line());
+        assertEquals(last.lost(), all.lost(), 1e-9 * last.lost());
     }
 
     /**

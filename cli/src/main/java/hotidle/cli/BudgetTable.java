@@ -1,0 +1,112 @@
+package hotidle.cli;
+
+import hotidle.network.Group;
+import hotidle.study.OilBudget;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * Where the oil goes, heading by heading. Each share is rounded on its own, so that it is that of the flow beside it; they may
+ * therefore miss their sum by one.
+ *
+ * @param abouts what the file says of each part
+ */
+record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, String> abouts) {
+
+    /** Paths below this share of the oil displaced are put together [-]. */
+    private static final double SMALL = 0.005;
+
+    /** Longest note of a part that stands in a table. */
+    private static final int MOST_WORDS = 35;
+
+    /** A budget that leaves more than this open is wrong [-]. */
+    private static final double CLOSED = 1e-9;
+
+    String text() {
+        TextTable table = new TextTable(List.of("", Quantity.FLOW.in(units).unit(), "share"));
+        row(table, "pump displaces", budget.displaced());
+        for (OilBudget.Fate fate : OilBudget.Fate.values()) {
+            List<OilBudget.Path> all =
+                    budget.paths().stream().filter(path -> path.fate() == fate).toList();
+            if (!all.isEmpty()) {
+                row(table, fate.words(), budget.flow(fate));
+                fate(table, fate, all);
+            }
+        }
+        return table.aligned() + closing();
+    }
+
+    private void fate(TextTable table, OilBudget.Fate fate, List<OilBudget.Path> all) {
+        if (fate != OilBudget.Fate.LEAK && fate != OilBudget.Fate.USED) {
+            paths(table, "  ", all);
+            return;
+        }
+        Arrays.stream(Group.values()).forEach(group -> {
+            List<OilBudget.Path> some =
+                    all.stream().filter(path -> path.group() == group).toList();
+            if (some.isEmpty()) {
+                return;
+            }
+            row(table, "  " + group.label(), sum(some));
+            if (some.stream().anyMatch(path -> !small(path))) {
+                paths(table, "    ", some);
+            }
+        });
+    }
+
+    private String closing() {
+        String left = String.format(Locale.ROOT, "%.0e of what the pump displaces", budget.unexplained());
+        return budget.unexplained() <= CLOSED
+                ? "The sum closes: " + left + " is left over.\n"
+                : "THE SUM DOES NOT CLOSE: " + left + " is left over; do not trust it.\n";
+    }
+
+    private boolean small(OilBudget.Path path) {
+        return Math.abs(path.flow()) < SMALL * budget.displaced();
+    }
+
+    /** Each path that is not small, and the small ones together. */
+    private void paths(TextTable table, String indent, List<OilBudget.Path> paths) {
+        paths.stream()
+                .filter(path -> !small(path))
+                .forEach(path -> row(table, indent + path.key() + about(path), path.flow()));
+        List<OilBudget.Path> small = paths.stream().filter(this::small).toList();
+        if (!small.isEmpty()) {
+            row(table, indent + small.size() + (small.size() == 1 ? " smaller one" : " smaller ones"), sum(small));
+        }
+    }
+
+    private static double sum(List<OilBudget.Path> paths) {
+        return paths.stream().mapToDouble(OilBudget.Path::flow).sum();
+    }
+
+    private String about(OilBudget.Path path) {
+        String about = abouts.getOrDefault(path.part(), "");
+        boolean said =
+                !about.isEmpty() && about.length() <= MOST_WORDS && path.name().isEmpty();
+        return (said ? ": " + about : "") + (path.flow() < 0 ? " (brings oil back)" : "");
+    }
+
+    private void row(TextTable table, String label, double flow) {
+        table.add(
+                List.of(label, Quantity.FLOW.number(units, flow), Math.round(100 * flow / budget.displaced()) + " %"));
+    }
+
+    /** One row a path, for the headings of {@link RepairTables#csv}. */
+    List<List<String>> rows() {
+        return budget.paths().stream()
+                .map(path -> List.of(
+                        "path",
+                        path.key(),
+                        path.group().label(),
+                        path.fate().words(),
+                        Quantity.FLOW.number(units, path.flow()),
+                        Digits.four(path.flow() / budget.displaced()),
+                        "",
+                        "",
+                        ""))
+                .toList();
+    }
+}

@@ -1,0 +1,149 @@
+package hotidle.cli;
+
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.network.Placed;
+import hotidle.result.State;
+import hotidle.result.Unsolved;
+import hotidle.study.HeldLine;
+import hotidle.study.HubOverSpeed;
+import hotidle.study.Judgement;
+import hotidle.study.Roles;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The margins of one build at one duty point, for readers. */
+record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
+
+    /**
+     * A limit as it is shown.
+     *
+     * @param label what it is called
+     */
+    record Row(String label, Margin margin) {}
+
+    private MarginWords words() {
+        return new MarginWords(units);
+    }
+
+    /**
+     * The margins in the order in which they are shown. A clutch that holds and slips with one coefficient of friction has one
+     * limit, not two that read alike.
+     */
+    List<Row> rows() {
+        List<Row> rows = new ArrayList<>();
+        for (Margin margin : judged.margins()) {
+            int last = rows.size() - 1;
+            boolean again = margin.kind() == Margin.Kind.APPLY_SLIDING
+                    && figures(margin).equals(figures(rows.get(last).margin));
+            if (again) {
+                rows.set(last, new Row(MarginWords.APPLY_BOTH, rows.get(last).margin));
+            } else {
+                rows.add(new Row(MarginWords.label(margin) + speed(margin), margin));
+            }
+        }
+        return rows;
+    }
+
+    /** The speed of a limit that is judged over the range of speeds. */
+    private String speed(Margin margin) {
+        return margin.speed().isPresent()
+                ? " at " + Quantity.SPEED.with(units, margin.speed().getAsDouble())
+                : "";
+    }
+
+    private List<String> figures(Margin margin) {
+        return List.of(
+                margin.part(),
+                words().value(margin),
+                (margin.kind().upper() ? "at most " : "") + words().needed(margin),
+                words().headroom(margin),
+                MarginWords.verdict(margin));
+    }
+
+    private List<String> cells(Row row) {
+        List<String> cells = new ArrayList<>(List.of(row.label));
+        cells.addAll(figures(row.margin));
+        return cells;
+    }
+
+    /** What does not hold, and what holds with something to be said of it that a reader would ask. */
+    private static boolean explained(Row row) {
+        boolean odd = row.margin.kind() == Margin.Kind.REGULATION
+                && !row.margin.note().isEmpty();
+        return odd || row.margin.verdict() != Margin.Verdict.HOLDS;
+    }
+
+    private String why(Row row) {
+        return MarginWords.verdict(row.margin) + " " + row.label + " (" + row.margin.part() + "). "
+                + words().why(judged, row.margin);
+    }
+
+    /** All of it; the heading begins with the name of the build where there are several. */
+    String text(String build) {
+        StringBuilder text = new StringBuilder();
+        DutyPoint duty = judged.duty();
+        text.append(Wrap.lines(
+                build + Choice.titled(duty.name(), duty.about()) + ": "
+                        + Quantity.SPEED.with(units, duty.speed()) + ", " + duty.range() + ", lockup "
+                        + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
+                        + Quantity.TEMPERATURE.with(units, duty.temperatures().get("sump"))
+                        + ", engine torque " + Quantity.TORQUE.with(units, duty.engineTorque()),
+                "",
+                "  "));
+        if (judged.outcome().state().isEmpty()) {
+            return text.append(Wrap.lines(
+                            CompareCommand.why(judged.outcome().unsolved().orElseThrow()) + "; nothing is known here.",
+                            "  ",
+                            "  "))
+                    .toString();
+        }
+        TextTable table = new TextTable(List.of("limit", "part", "is", "needed or allowed", "headroom", "verdict"));
+        List<Row> rows = rows();
+        rows.forEach(row -> table.add(cells(row)));
+        text.append(table.aligned());
+        rows.stream().filter(DutyMargins::explained).forEach(row -> text.append(Wrap.lines(why(row), "  ", "    ")));
+        judged.leaky()
+                .forEach((clutch, below) -> text.append(Wrap.lines(
+                        clutch + " is " + Quantity.PRESSURE.with(units, below)
+                                + " below the line: more than 15 psi points to a leak in its circuit (common practice).",
+                        "  ",
+                        "    ")));
+        unknown().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
+        hub().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
+        return text.toString();
+    }
+
+    private Optional<String> unknown() {
+        List<Double> open = judged.hub().map(HubOverSpeed::unsolved).orElse(List.of());
+        Optional<Unsolved> held = judged.held().flatMap(HeldLine::unsolved);
+        if (held.isPresent()) {
+            return Optional.of("Regulation is not known: " + CompareCommand.why(held.get()) + ".");
+        }
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of("At " + open.size() + " of the speeds searched no steady state was found, the first "
+                        + Quantity.SPEED.with(units, open.get(0))
+                        + ": film and load are not known there.");
+    }
+
+    /** Load, unit load, film and Trumpler's film where the film is thinnest. */
+    private Optional<String> hub() {
+        return judged.hub().flatMap(HubOverSpeed::thinnest).map(state -> {
+            String hub = Roles.of(judged.unit()).hub().map(Placed::name).orElseThrow();
+            return "Hub where its film is thinnest, " + Quantity.SPEED.with(units, speedOf(state))
+                    + ": load "
+                    + Quantity.FORCE.with(units, state.measure(hub, "load_n")) + ", unit load "
+                    + Quantity.PRESSURE.with(units, state.measure(hub, "unit_load_pa")) + ", film "
+                    + Quantity.FILM.with(units, state.measure(hub, "least_film_m"))
+                    + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
+                    + Quantity.FILM.with(units, state.measure(hub, "trumpler_film_m")) + ".";
+        });
+    }
+
+    static double speedOf(State state) {
+        return state.conditions().speed();
+    }
+}
