@@ -5,10 +5,13 @@ import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.oil.Oil;
 import java.io.PrintWriter;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,10 +49,7 @@ final class CheckCommand implements Callable<Integer> {
         ReadCircuit read = Circuits.read(file, sheet.file());
         PrintWriter out = spec.commandLine().getOut();
         if (read.circuit().isEmpty()) {
-            long errors = read.problems().stream()
-                    .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                    .count();
-            throw new WrongInputException(Circuits.text(read.problems()) + "\n" + file + ": " + count(errors, "error"));
+            throw new WrongInputException(Circuits.text(read.problems()) + "\n" + totals(read.problems()));
         }
         read.problems().forEach(problem -> spec.commandLine().getErr().println(problem.text()));
         DescribedCircuit circuit = read.circuit().get();
@@ -68,6 +68,17 @@ final class CheckCommand implements Callable<Integer> {
         out.println("left to the program" + (all ? "" : ", each value once (--all lists it for each part)"));
         out.print(all ? each(circuit) : DefaultsText.of(circuit));
         return HotIdle.DONE;
+    }
+
+    /** How many errors each file has: the circuit, what it is based on, a sheet. */
+    private static String totals(List<Problem> problems) {
+        Map<String, Long> errors = problems.stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .collect(Collectors.groupingBy(
+                        problem -> problem.position().file(), LinkedHashMap::new, Collectors.counting()));
+        return errors.entrySet().stream()
+                .map(file -> file.getKey() + ": " + count(file.getValue(), "error"))
+                .collect(Collectors.joining("\n"));
     }
 
     /** The oil with its viscosity index, by which a user knows it again, and where its viscosity was measured. */

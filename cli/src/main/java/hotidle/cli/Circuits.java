@@ -46,7 +46,9 @@ final class Circuits {
         }
         read.problems().forEach(problem -> err.println(problem.text()));
         DescribedCircuit circuit = read.circuit().get();
-        circuit.sheet().ifPresent(build -> err.println(measured(circuit, build)));
+        circuit.sheet()
+                .ifPresent(build ->
+                        err.println(measured(circuit, build) + "; 'hotidle check' with the same --sheet lists them"));
         return circuit;
     }
 
@@ -57,7 +59,7 @@ final class Circuits {
                 .mapToLong(one -> one.changes().size())
                 .sum();
         return "build " + build + ": " + measured + " of " + circuit.sizes().size()
-                + " sizes measured, all others assumed new; 'hotidle check' with the same --sheet lists them";
+                + " sizes measured, all others assumed new";
     }
 
     /** What reading gives, problems and all. */

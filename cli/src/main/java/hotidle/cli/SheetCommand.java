@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "sheet",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes a measurement sheet to fill in with a spreadsheet: a row for each fit that wears.",
+            "Writes a measurement sheet to fill in with a spreadsheet: a row for each fit that wears. Without --out it is printed.",
             "Filled in, '--sheet FILE.csv' makes a build of it in every command. What is left blank is not measured."
         })
 final class SheetCommand implements Callable<Integer> {
@@ -27,7 +27,10 @@ final class SheetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
     String circuit;
 
-    @Option(names = "--out", required = true, paramLabel = "FILE.csv", description = "file to write; it must be new")
+    @Option(
+            names = "--out",
+            paramLabel = "FILE.csv",
+            description = "file to write; it must be new. Default: the sheet is printed")
     Path out;
 
     @Option(
@@ -44,12 +47,22 @@ final class SheetCommand implements Callable<Integer> {
         DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
         SheetWriter.LengthUnit unit =
                 units == Quantity.UnitSystem.SHOP ? SheetWriter.LengthUnit.INCH : SheetWriter.LengthUnit.MM;
+        String text = described.measurementSheet(unit);
+        if (out == null) {
+            // the mark is for a spreadsheet that opens the file; on a screen or in a pipe it is a stray sign
+            spec.commandLine().getOut().print(text.replace("\uFEFF", ""));
+        } else {
+            write(text);
+        }
+        return HotIdle.DONE;
+    }
+
+    private void write(String text) {
         if (Files.exists(out)) {
             throw new WrongInputException(
                     "hotidle: --out " + out + " is there already, and may be filled in\nmend: name a new file");
         }
         try {
-            String text = described.measurementSheet(unit);
             Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
             spec.commandLine()
                     .getErr()
@@ -57,6 +70,5 @@ final class SheetCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new WrongInputException("hotidle: --out " + out + " cannot be written: " + e.getMessage());
         }
-        return HotIdle.DONE;
     }
 }

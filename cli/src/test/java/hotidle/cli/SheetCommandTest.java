@@ -53,4 +53,37 @@ class SheetCommandTest {
                 HotIdle.WRONG_INPUT,
                 Run.of("check", "shuttle-five", "--sheet", "no-such.csv").code());
     }
+
+    @Test
+    void withoutAFileTheSheetIsPrintedAsItWouldBeWritten() throws Exception {
+        Path file = folder.resolve("rig.csv");
+        Run.of("sheet", "training-rig", "--out", file.toString());
+        Run printed = Run.of("sheet", "training-rig");
+        assertEquals(HotIdle.DONE, printed.code(), printed.err());
+        assertEquals(
+                Files.readString(file), "\uFEFF" + printed.out(), "the file has a mark for spreadsheets before it");
+        assertEquals("", printed.err());
+    }
+
+    @Test
+    void faultsOfASheetAreCountedUnderItsNameAndThoseOfTheCircuitUnderIts() throws Exception {
+        Path sheet = filled();
+        Files.writeString(sheet, Files.readString(sheet).replace("14,061", "fourteen"));
+        Run run = Run.of("check", "shuttle-five", "--sheet", sheet.toString());
+        assertEquals(HotIdle.WRONG_INPUT, run.code());
+        assertTrue(run.err().strip().endsWith("\n" + sheet + ": 1 error"), run.err());
+        Path circuit = folder.resolve("own.yaml");
+        String text = hotidle.circuits.Library.text("shuttle-five").orElseThrow();
+        Files.writeString(circuit, text.replace("filter, from: sump, to: suction", "filter, from: sump, to: section"));
+        Run both = Run.of("check", circuit.toString(), "--sheet", sheet.toString());
+        assertTrue(both.err().strip().endsWith(sheet + ": 1 error"), both.err());
+        assertTrue(both.err().contains("\n" + circuit + ": "), both.err());
+    }
+
+    @Test
+    void checkSaysHowMuchOfASheetIsFilledInAndDoesNotSendTheReaderToItself() throws Exception {
+        Run check = Run.of("check", "shuttle-five", "--sheet", filled().toString());
+        assertTrue(check.out().contains("all others assumed new\n"), check.out());
+        assertTrue(!check.out().contains("hotidle check"), check.out());
+    }
 }
