@@ -1,6 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Changes;
+import hotidle.circuits.assemble.ClutchTable;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Likes;
 import hotidle.circuits.assemble.Materials;
@@ -109,6 +110,7 @@ final class CircuitAssembly {
         if (problems.anyError()) {
             return Optional.empty();
         }
+        ClutchTable.check(root, parts);
         root.group("command").ifPresent(command -> {
             List<Unit> all = units.values().stream().map(Adjustable::unit).toList();
             CommandAgainstSpring.check(command, all);

@@ -93,6 +93,11 @@ public final class Given {
         return items.containsKey(key) ? items.get(key).place() : place;
     }
 
+    /** File, line and column of the value of a key, to name it in a message that stands elsewhere. */
+    public String at(String key) {
+        return problems.at(place(key));
+    }
+
     /** Whether an error was found in it, so that nothing can be made of it. */
     public boolean broken() {
         return broken || items.values().stream().anyMatch(placed -> broken(placed.item()));

@@ -1,0 +1,95 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Given;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Warns where the clutches that a range lists are not those that the selector feeds in it. Told of the file as written; a build that
+ * changes the selector's table studies a fault.
+ */
+public final class ClutchTable {
+
+    private final Map<String, Given> ranges;
+    private final List<Parts.One> clutches;
+    private final Map<String, Ways> ways = new LinkedHashMap<>();
+
+    private ClutchTable(Given file, Parts parts) {
+        ranges = file.groups("ranges");
+        clutches = parts.all().values().stream()
+                .filter(part -> part.kind().isClutch())
+                .toList();
+        ranges.keySet().forEach(range -> ways.put(range, new Ways(file, parts, range)));
+    }
+
+    /**
+     * Notes what does not agree.
+     *
+     * @param file  the circuit, without fault
+     * @param parts without fault
+     */
+    public static void check(Given file, Parts parts) {
+        ClutchTable table = new ClutchTable(file, parts);
+        boolean supplied =
+                table.ways.values().stream().noneMatch(one -> one.fed().isEmpty());
+        if (supplied) {
+            for (Parts.One part : table.clutches) {
+                table.ranges.values().forEach(range -> table.check(part, range));
+            }
+            table.clutches.stream()
+                    .map(part -> part.given().word("from"))
+                    .distinct()
+                    .forEach(table::shutIn);
+        }
+    }
+
+    private void check(Parts.One part, Given range) {
+        Given clutch = part.given();
+        String node = clutch.word("from");
+        Ways here = ways.get(range.name());
+        Optional<Given> vent = here.vent(node);
+        boolean fed = here.fed().containsKey(node);
+        Given listed = range.groups("clutches").get(clutch.name());
+        if (listed != null && vent.isPresent() && (fed || !here.perhapsFed().contains(node))) {
+            NotFed.vented(listed, range, vent.get(), fed ? here.fed().get(node) : Optional.empty());
+        } else if (listed != null && !here.perhapsFed().contains(node)) {
+            NotFed.closed(listed, range, node, feeder(node));
+        } else if (listed == null && fed && vent.isEmpty()) {
+            NotListed.warn(clutch, range, here.fed().get(node));
+        } else if (listed == null && fed) {
+            here.fed()
+                    .get(node)
+                    .filter(feed -> here.meet(feed, vent.get()))
+                    .ifPresent(feed -> NotListed.fedAndVented(clutch, range, feed, vent.get()));
+        }
+    }
+
+    /** The passage that feeds a node in another range. */
+    private Optional<Given> feeder(String node) {
+        return ways.values().stream()
+                .flatMap(one -> one.fed().getOrDefault(node, Optional.empty()).stream())
+                .findFirst();
+    }
+
+    private void shutIn(String node) {
+        List<Given> behind = clutches.stream()
+                .map(Parts.One::given)
+                .filter(clutch -> clutch.word("from").equals(node))
+                .toList();
+        List<String> shut = ranges.values().stream()
+                .filter(range -> behind.stream()
+                        .noneMatch(clutch -> range.groups("clutches").containsKey(clutch.name())))
+                .map(Given::name)
+                .filter(range -> ways.get(range).shutIn(node))
+                .toList();
+        boolean drained = behind.stream().anyMatch(clutch -> clutch.number("bleed") > 0);
+        if (!shut.isEmpty() && !drained) {
+            Optional<Given> vent = ways.values().stream()
+                    .flatMap(one -> one.vent(node).stream())
+                    .findFirst();
+            ShutIn.warn(behind, shut, vent, feeder(node));
+        }
+    }
+}

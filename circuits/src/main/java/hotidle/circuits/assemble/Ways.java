@@ -1,0 +1,202 @@
+package hotidle.circuits.assemble;
+
+import hotidle.circuits.shape.Given;
+import hotidle.circuits.words.Kind;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/**
+ * The ways that oil has in one range, as far as the file alone can tell. A selector's passage is open or shut by its table; orifices,
+ * pipes and filters are always open, a check valve one way. Whether a spool valve, a solenoid or anything else lets oil pass is not
+ * known before the state is solved: such a way may be open. Gaps, rings and seals are leaks and no ways.
+ */
+final class Ways {
+
+    private static final Set<String> LEAKS = Set.of(
+            "annular-gap",
+            "flat-gap",
+            "face-gap",
+            "sealing-ring",
+            "bushing",
+            "clutch",
+            "band",
+            "pump-inlet",
+            "selector");
+
+    /** Always open, and so wide that what is behind them is the line itself. */
+    private static final Set<String> WIDE = Set.of("passage", "filter", "check-valve");
+
+    private static final String ORIFICE = "orifice";
+    private static final String SELECTOR = "selector";
+
+    /**
+     * A way.
+     *
+     * @param passage the cell of a selector's table that opens it, where it is one
+     * @param sure    whether it is open for certain
+     * @param wide    whether it is no throttle either
+     */
+    private record Way(String from, String to, boolean oneWay, Optional<Given> passage, boolean sure, boolean wide) {
+
+        /** The node that oil gets to from another one; empty where it does not. */
+        private Optional<String> leads(String node) {
+            if (node.equals(from)) {
+                return Optional.of(to);
+            }
+            return node.equals(to) && !oneWay ? Optional.of(from) : Optional.empty();
+        }
+    }
+
+    private final Set<String> sources = new LinkedHashSet<>();
+    private final Set<String> drains = new LinkedHashSet<>();
+    private final List<Way> ways = new ArrayList<>();
+    private final Set<String> shutPorts = new LinkedHashSet<>();
+    private final Set<String> line;
+    private final Map<String, Optional<Given>> fed;
+    private final Set<String> perhapsFed;
+
+    /**
+     * The ways of a range.
+     *
+     * @param file  the circuit, without fault
+     * @param parts without fault
+     */
+    Ways(Given file, Parts parts, String range) {
+        file.groups("nodes")
+                .forEach((name, node) ->
+                        node.numberIf("held").ifPresent(held -> (held > 0 ? sources : drains).add(name)));
+        for (Parts.One part : parts.all().values()) {
+            String word = part.kind().word();
+            if (part.kind().isPump()) {
+                sources.add(part.given().word("to"));
+            } else if (word.equals(SELECTOR)) {
+                passages(part.given(), range);
+            } else if (!LEAKS.contains(word)) {
+                boolean wide = WIDE.contains(word);
+                for (Kind.Path path : part.kind().paths().apply(part.given())) {
+                    ways.add(new Way(
+                            path.from(),
+                            path.to(),
+                            path.oneWay(),
+                            Optional.empty(),
+                            wide || word.equals(ORIFICE),
+                            wide));
+                }
+            }
+        }
+        line = spread(sources, Way::wide);
+        fed = spreadSurely();
+        perhapsFed = spread(sources, way -> true);
+    }
+
+    /** Nodes that certainly get oil from a pump or a supply, each with the last passage of a selector on the way, if any. */
+    Map<String, Optional<Given>> fed() {
+        return fed;
+    }
+
+    /** Nodes that may get oil from a pump or a supply, whatever valves do. */
+    Set<String> perhapsFed() {
+        return perhapsFed;
+    }
+
+    private void passages(Given selector, String range) {
+        Map<String, String> nodes = selector.nodes("ports");
+        for (Given passage : selector.groups("passages").values()) {
+            String from = nodes.get(passage.word("from"));
+            String to = nodes.get(passage.word("to"));
+            if (passage.words("ranges").contains(range)) {
+                ways.add(new Way(from, to, false, Optional.of(passage), true, false));
+            } else {
+                shutPorts.addAll(List.of(from, to));
+            }
+        }
+    }
+
+    private Map<String, Optional<Given>> spreadSurely() {
+        Map<String, Optional<Given>> reached = new LinkedHashMap<>();
+        sources.forEach(source -> reached.put(source, Optional.empty()));
+        Deque<String> open = new ArrayDeque<>(sources);
+        while (!open.isEmpty()) {
+            String node = open.removeFirst();
+            for (Way way : ways) {
+                Optional<String> next = way.leads(node).filter(to -> way.sure && !drains.contains(to));
+                if (next.isPresent() && !reached.containsKey(next.get())) {
+                    reached.put(next.get(), way.passage.or(() -> reached.get(node)));
+                    open.addLast(next.get());
+                }
+            }
+        }
+        return reached;
+    }
+
+    /** The passage of a selector by which a node certainly empties to the sump, other than through the line. */
+    Optional<Given> vent(String start) {
+        Map<String, Boolean> seen = new HashMap<>(Map.of(start, true));
+        Deque<String> open = new ArrayDeque<>(List.of(start));
+        while (!open.isEmpty()) {
+            String node = open.removeFirst();
+            for (Way way : ways) {
+                String next = way.leads(node).filter(to -> way.sure).orElse(node);
+                if (drains.contains(next) && way.passage.isPresent()) {
+                    return way.passage;
+                }
+                boolean goesOn = !drains.contains(next) && !line.contains(next);
+                if (goesOn && seen.put(next, true) == null) {
+                    open.addLast(next);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether two open passages end at one node, so that what the one feeds the other empties with no throttle between. */
+    boolean meet(Given feed, Given vent) {
+        return ways.stream()
+                .filter(way -> way.passage.filter(passage -> passage == feed).isPresent())
+                .anyMatch(one -> ways.stream()
+                        .filter(way ->
+                                way.passage.filter(passage -> passage == vent).isPresent())
+                        .anyMatch(two -> Stream.of(two.from, two.to)
+                                .anyMatch(node -> node.equals(one.from) || node.equals(one.to))));
+    }
+
+    /** Whether a node hangs on a selector that has shut it off, and on nothing else that might let oil in or out. */
+    boolean shutIn(String node) {
+        Set<String> around = new LinkedHashSet<>(Set.of(node));
+        boolean grew = true;
+        while (grew) {
+            grew = false;
+            for (Way way : ways) {
+                if (around.contains(way.from) || around.contains(way.to)) {
+                    grew |= around.addAll(List.of(way.from, way.to));
+                }
+            }
+        }
+        return around.stream().anyMatch(shutPorts::contains)
+                && around.stream().noneMatch(one -> sources.contains(one) || drains.contains(one));
+    }
+
+    private Set<String> spread(Set<String> from, Predicate<Way> through) {
+        Set<String> reached = new LinkedHashSet<>(from);
+        Deque<String> open = new ArrayDeque<>(from);
+        while (!open.isEmpty()) {
+            String node = open.pop();
+            ways.stream()
+                    .filter(through)
+                    .flatMap(way -> way.leads(node).stream())
+                    .filter(next -> !drains.contains(next) && reached.add(next))
+                    .forEach(open::push);
+        }
+        return reached;
+    }
+}
