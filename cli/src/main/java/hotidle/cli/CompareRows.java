@@ -11,6 +11,7 @@ import hotidle.part.Setting;
 import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
+import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
 import hotidle.study.Service;
 import hotidle.study.SpeedSweep;
@@ -138,8 +139,12 @@ final class CompareRows {
                 number("set pressure commanded", Quantity.PRESSURE, Figures::set),
                 number("line pressure", Quantity.PRESSURE, Figures::line),
                 number("  override (line less set)", Quantity.PRESSURE, f -> f.line() - f.set()),
-                word("  regulator", Figures::regulator),
-                speed("onset of regulation", SpeedSweep::onset)));
+                word("  regulator", Figures::regulator)));
+        if (comparison.units().stream().anyMatch(FrictionBand::asked)) {
+            rows.add(new Row(
+                    "  within spool friction [" + Quantity.PRESSURE.in(units).unit() + "]", this::band));
+        }
+        rows.addAll(List.of(speed("onset of regulation", SpeedSweep::onset)));
         if (roles.secondary().isPresent()) {
             rows.add(word("secondary chamber", f -> f.secondary().word()));
             rows.add(speed("secondary unloads from", SpeedSweep::unloading));
@@ -182,6 +187,19 @@ final class CompareRows {
         }
         rows.add(number("pump power", Quantity.POWER, Figures::pumpPower));
         return rows;
+    }
+
+    /** Between which line pressures friction lets the unit stand; blank for a build whose spools are free. */
+    private String band(Comparison.Cell cell) {
+        if (!FrictionBand.asked(cell.unit())) {
+            return "";
+        }
+        return cell.outcome()
+                .state()
+                .flatMap(state -> FrictionBand.of(cell.unit(), state))
+                .map(band -> Quantity.PRESSURE.number(units, band.low()) + " to "
+                        + Quantity.PRESSURE.number(units, band.high()))
+                .orElse("unsolved");
     }
 
     /** A lockup state in the word of the file. */

@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.duty.Unit;
 import hotidle.result.State;
 import hotidle.study.Figures;
+import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +25,22 @@ final class SweepColumns {
     /** The columns of a unit. */
     static List<Column> of(Unit unit, Quantity.UnitSystem units) {
         SweepColumns columns = new SweepColumns(units);
-        return unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit);
+        List<Column> all =
+                new ArrayList<>(unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit));
+        if (FrictionBand.asked(unit)) {
+            all.add(columns.band(unit, "line at least", FrictionBand::low));
+            all.add(columns.band(unit, "at most", FrictionBand::high));
+        }
+        return all;
+    }
+
+    /** An end of the band that spool friction leaves the line. */
+    private Column band(Unit unit, String name, Function<FrictionBand, Double> end) {
+        return new Column(
+                headed(name, Quantity.PRESSURE),
+                (figures, state) -> FrictionBand.of(unit, state)
+                        .map(band -> Quantity.PRESSURE.number(units, end.apply(band)))
+                        .orElse("unsolved"));
     }
 
     private List<Column> bench(Unit unit) {

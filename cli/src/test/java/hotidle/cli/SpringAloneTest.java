@@ -92,6 +92,28 @@ class SpringAloneTest {
         assertTrue(said.contains("converter, cooler, lubrication SHORT: lube-tail"), said);
     }
 
+    /** 3 N either way on 200 mm² is 2.2 psi up and down from where a free spool would hold the line. */
+    @Test
+    void aStickySpoolIsShownAsABand() throws Exception {
+        String sticky = CIRCUIT.replace("preload: 120 N", "preload: 120 N\n    friction: 3 N")
+                + "command: {line: line, regulator: regulator, edge: bypass}\n";
+        String file = Files.writeString(folder.resolve("sticky.yaml"), sticky).toString();
+        Run sweep = Run.of("sweep", file, "--speed", "800rpm", "--format", "csv", "--units", "metric");
+        assertEquals(0, sweep.code(), sweep.err());
+        String[] head = sweep.out().lines().findFirst().orElseThrow().split(",", -1);
+        String[] row = sweep.out().lines().skip(1).findFirst().orElseThrow().split(",", -1);
+        assertEquals("line at least bar", head[head.length - 2]);
+        assertEquals("at most bar", head[head.length - 1]);
+        double low = Double.parseDouble(row[row.length - 2]);
+        double high = Double.parseDouble(row[row.length - 1]);
+        assertEquals(2 * 3 / 200e-6 / 1e5, high - low, 0.021);
+        String compare = Run.of("compare", file).out();
+        assertTrue(compare.contains("within spool friction [psi]"), compare);
+        assertFalse(Run.of("compare", file("command: {line: line, regulator: regulator, edge: bypass}\n"))
+                .out()
+                .contains("friction"));
+    }
+
     @Test
     void anotherSetPressureIsAnotherSpring() throws Exception {
         String file = file("command: {line: line, regulator: regulator, edge: bypass}\n");

@@ -36,10 +36,6 @@ public final class SetPressure {
     private static Network withPreload(Network network, String regulator, double preload) {
         Placed placed = network.part(regulator).orElseThrow();
         SpoolValve valve = (SpoolValve) placed.part();
-        SpoolValve.Spring spring = valve.spring();
-        SpoolValve.Spring loaded =
-                new SpoolValve.Spring(spring.rate(), preload, spring.low(), spring.high(), spring.friction());
-        return network.with(
-                placed.with(new SpoolValve(valve.ports(), valve.openings(), valve.areas(), loaded, valve.stuck())));
+        return network.with(placed.with(valve.with(valve.spring().withPreload(preload))));
     }
 }

@@ -166,12 +166,22 @@ public record SpoolValve(
             Check.notNegative("spool friction", friction);
             Check.within("upper stop", high, low, low + 0.1);
         }
+
+        /** The same with another preload [N]. */
+        public Spring withPreload(double other) {
+            return new Spring(rate, other, low, high, friction);
+        }
     }
 
     public SpoolValve {
         ports = List.copyOf(ports);
         openings = List.copyOf(openings);
         areas = List.copyOf(areas);
+    }
+
+    /** The same on another spring. */
+    public SpoolValve with(Spring other) {
+        return new SpoolValve(ports, openings, areas, other, stuck);
     }
 
     /** Net opening force of the pressures alone [N]. */

@@ -104,7 +104,7 @@ final class SpoolValveWords {
                                             Key.quantity(
                                                             "friction",
                                                             Dimension.FORCE,
-                                                            "friction of the spool, shown as a band")
+                                                            "friction of the spool: a band of line pressure in compare and sweep")
                                                     .byDefault(
                                                             "0 N",
                                                             "a free spool (assumed); sticking ones have 1 to 5 N (common practice)")
