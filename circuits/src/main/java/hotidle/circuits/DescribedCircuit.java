@@ -72,7 +72,13 @@ public record DescribedCircuit(
      * @param limit    wear limit, where one is written
      * @param measured as measured, where it was; otherwise a worn size is an assumption
      */
-    public record SizeLine(String part, String key, double fresh, OptionalDouble limit, OptionalDouble measured) {}
+    public record SizeLine(String part, String key, double fresh, OptionalDouble limit, OptionalDouble measured) {
+
+        /** Whether a size lies beyond the wear limit, seen from the new size: above that of a bore, below that of a shaft. */
+        public boolean pastLimit(double size) {
+            return limit.isPresent() && (size - limit.getAsDouble()) * (limit.getAsDouble() - fresh) > 0;
+        }
+    }
 
     /**
      * A value that the file leaves to the program.

@@ -1,15 +1,14 @@
 package hotidle.cli;
 
 import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.NotJudged;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.oil.Oil;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -25,9 +24,6 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = "Checks a circuit file: every fault with its place, then what the file leaves to the program.")
 final class CheckCommand implements Callable<Integer> {
-
-    /** Below this a length is shown as a clearance [m]. */
-    private static final double SMALL = 1e-3;
 
     @Parameters(paramLabel = "FILE", description = "a circuit file, or the name of a ready circuit")
     String file;
@@ -62,7 +58,12 @@ final class CheckCommand implements Callable<Integer> {
         circuit.sheet().ifPresent(build -> out.println(Circuits.measured(circuit, build)));
         if (!circuit.sizes().isEmpty()) {
             out.println();
-            out.print(sizes(circuit));
+            out.print(SizesText.of(circuit, units));
+        }
+        Map<String, List<String>> unjudged = NotJudged.of(circuit.unit());
+        if (!unjudged.isEmpty()) {
+            out.println();
+            out.print(unjudged(unjudged));
         }
         out.println();
         out.println("left to the program" + (all ? "" : ", each value once (--all lists it for each part)"));
@@ -94,55 +95,22 @@ final class CheckCommand implements Callable<Integer> {
         return "oil " + oil.name() + ": " + measured + index;
     }
 
+    private static String unjudged(Map<String, List<String>> unjudged) {
+        String names = unjudged.entrySet().stream()
+                .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
+                .collect(Collectors.joining(", "));
+        return Wrap.lines(
+                "Not judged, since no duty point is in a range that applies it: " + names
+                        + ". 'margins' says nothing of it before there is a duty point in such a range.",
+                "",
+                "  ");
+    }
+
     private static String each(DescribedCircuit circuit) {
         StringBuilder text = new StringBuilder();
         circuit.defaults()
                 .forEach(line -> text.append("  " + line.where() + ": " + line.value() + "; " + line.source() + "\n"));
         return text.toString();
-    }
-
-    private String sizes(DescribedCircuit circuit) {
-        TextTable table = new TextTable(List.of("size", "new", "limit", "measured", ""));
-        for (DescribedCircuit.SizeLine size : circuit.sizes()) {
-            String name = size.part() + "." + size.key();
-            Optional<String> measured = measured(circuit, size);
-            table.add(List.of(
-                    name,
-                    length(size.fresh()),
-                    size.limit().isPresent() ? length(size.limit().getAsDouble()) : "-",
-                    measured.orElse("-"),
-                    measured.isPresent() ? "" : "not measured: assumed new"));
-        }
-        return table.aligned();
-    }
-
-    /** What the sheet says, where there is one; otherwise what the file says. */
-    private Optional<String> measured(DescribedCircuit circuit, DescribedCircuit.SizeLine size) {
-        if (circuit.sheet().isEmpty()) {
-            return size.measured().isPresent()
-                    ? Optional.of(length(size.measured().getAsDouble()))
-                    : Optional.empty();
-        }
-        return circuit.builds().stream()
-                .filter(build -> build.name().equals(circuit.sheet().get()))
-                .flatMap(build -> build.changes().stream())
-                .filter(change -> change.what().equals(size.part() + "." + size.key()))
-                .map(change -> change.value().replaceFirst("^to ", ""))
-                .findFirst();
-    }
-
-    /** A size with its unit; a clearance in thousandths of an inch, or micrometres, so that it shows. */
-    private String length(double metres) {
-        boolean small = Math.abs(metres) < SMALL;
-        return switch (units) {
-            case SHOP -> small ? text("%.2f thou", metres / 25.4e-6) : text("%.4f in", metres / 0.0254);
-            case METRIC -> small ? text("%.1f um", metres * 1e6) : text("%.3f mm", metres * 1e3);
-            case SI -> text("%.9f m", metres);
-        };
-    }
-
-    private static String text(String pattern, double value) {
-        return String.format(Locale.ROOT, pattern, value);
     }
 
     private static String count(long count, String what) {
