@@ -57,14 +57,13 @@ class CheckCommandTest {
     @Test
     void aClutchThatNoDutyPointAppliesIsNamedAsNotJudgedWithItsRanges() throws IOException {
         Run four = Run.of("check", "crescent-four");
-        assertTrue(four.out().contains("Not judged, since no duty point is in a range that applies it:"), four.out());
-        assertTrue(four.out().contains("intermediate-servo (second)"), four.out());
+        assertTrue(!four.out().contains("Not judged"), four.out());
         Path file = folder.resolve("own.yaml");
         String text = Library.text("crescent-four").orElseThrow();
         Files.writeString(file, text.replace("range: fourth\n", "range: second\n"));
         Run own = Run.of("check", file.toString());
         assertEquals(HotIdle.DONE, own.code(), own.err());
-        assertTrue(!own.out().contains("intermediate-servo (second)"), own.out());
+        assertTrue(own.out().contains("Not judged, since no duty point is in a range that applies it:"), own.out());
         assertTrue(own.out().contains("overdrive-clutch (fourth)"), own.out());
         assertTrue(!Run.of("check", "training-rig").out().contains("Not judged"));
     }

@@ -3,8 +3,12 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.duty.Margin;
+import hotidle.duty.Unit;
 import hotidle.result.State;
 import hotidle.study.Figures;
+import hotidle.study.Judgement;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class CrescentFourTest {
@@ -67,5 +71,31 @@ class CrescentFourTest {
         Figures back = UNIT.figures("fresh", "backing-up");
         Figures stall = UNIT.figures("fresh", "stall");
         assertTrue(back.line() > stall.line());
+    }
+
+    /**
+     * 390 N·m times 1.1, of it 0.6 on the band, times 1.2. The drum helps to pull: arm r·(e^(μθ) − 1), the capstan equation. The
+     * piston's 70 cm² pull straight, against 600 N of return spring.
+     */
+    @Test
+    void theBandNeedsWhatTheCapstanEquationAsksForByHand() {
+        double torque = 390 * 1.1 * 0.6 * 1.2;
+        double arm = 0.075 * (Math.exp(0.12 * Math.toRadians(340)) - 1);
+        double needed = (torque / arm + 600) / 70e-4;
+        for (String build : List.of("fresh", "worn")) {
+            Unit unit = UNIT.circuit().unit(build);
+            List<Margin> band =
+                    Judgement.of(unit, unit.duty("full-throttle-shift").orElseThrow(), List.of(10.0, 50.0))
+                            .margins()
+                            .stream()
+                            .filter(margin -> margin.part().equals("intermediate-band"))
+                            .toList();
+            assertEquals(2, band.size(), "holding and slipping");
+            for (Margin margin : band) {
+                assertEquals(needed, margin.needed(), 1e-9 * needed);
+                double line = UNIT.figures(build, "full-throttle-shift").line();
+                assertTrue(margin.value() < line && margin.value() > 0.98 * line, margin.value() + " Pa at the servo");
+            }
+        }
     }
 }
