@@ -71,8 +71,8 @@ final class LeaksCommand implements Callable<Integer> {
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
         Optional<OilBudget> budget = outcome.state().map(state -> OilBudget.of(unit, state));
         Optional<Repairs> repairs = budget.isEmpty() ? Optional.empty() : repairs(chosen, at, speeds);
-        Optional<LeaksText> text = budget.flatMap(
-                oil -> repairs.map(wins -> new LeaksText(asked.shared.units, unit, at, abouts(described), oil, wins)));
+        Optional<LeaksText> text = budget.flatMap(oil -> repairs.map(
+                wins -> new LeaksText(asked.shared.units, unit, at, abouts(described), oil, wins, speeds.get(0))));
         String printed =
                 switch (asked.shared.format) {
                     case TABLE ->

@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
  * The oil budget and the repairs of a build, for readers.
  *
  * @param abouts what the file says of each part
+ * @param lowest speed from which the onset of regulation was searched [rev/s]
  */
 record LeaksText(
         Quantity.UnitSystem units,
@@ -22,7 +23,8 @@ record LeaksText(
         DutyPoint duty,
         Map<String, String> abouts,
         OilBudget budget,
-        Repairs repairs) {
+        Repairs repairs,
+        double lowest) {
 
     /** A repair that leaves lubrication this much less is told [-]. */
     private static final double LESS = 0.02;
@@ -60,7 +62,7 @@ record LeaksText(
     }
 
     private RepairTables repairTables() {
-        return new RepairTables(units, unit, repairs, abouts);
+        return new RepairTables(units, unit, repairs, abouts, lowest);
     }
 
     private String line(Repairs.Effect effect) {

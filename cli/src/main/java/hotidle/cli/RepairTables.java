@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
  * What each repair wins back, and the order in which they are best done.
  *
  * @param abouts what the file says of each part
+ * @param lowest speed from which the onset of regulation was searched [rev/s]
  */
-record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<String, String> abouts) {
+record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<String, String> abouts, double lowest) {
 
     /** Repairs that are listed on their own. */
     static final int MOST_ALONE = 15;
@@ -121,9 +122,11 @@ record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<S
     }
 
     private String onset(Repairs.Effect effect) {
-        return effect.onset().isPresent()
-                ? Quantity.SPEED.number(units, effect.onset().getAsDouble())
-                : Double.isNaN(effect.set()) ? "-" : "none";
+        if (effect.onset().isEmpty()) {
+            return Double.isNaN(effect.set()) ? "-" : "none";
+        }
+        double onset = effect.onset().getAsDouble();
+        return (onset <= lowest ? "<= " : "") + Quantity.SPEED.number(units, onset);
     }
 
     private String from(Repairs.Step step) {

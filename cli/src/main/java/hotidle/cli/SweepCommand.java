@@ -259,14 +259,16 @@ final class SweepCommand implements Callable<Integer> {
             return "not commanded: no set pressure, no onset of regulation";
         }
         Roles roles = Roles.of(sweep.unit());
-        return "onset of regulation: " + speed(sweep.onset())
-                + (roles.secondary().isPresent() ? "; secondary unloads from: " + speed(sweep.unloading()) : "")
-                + (roles.bypass().isPresent() ? "; primary bypasses from: " + speed(sweep.bypassing()) : "");
+        return "onset of regulation: " + speed(sweep, sweep.onset())
+                + (roles.secondary().isPresent() ? "; secondary unloads from: " + speed(sweep, sweep.unloading()) : "")
+                + (roles.bypass().isPresent() ? "; primary bypasses from: " + speed(sweep, sweep.bypassing()) : "");
     }
 
-    private String speed(OptionalDouble speed) {
+    private String speed(SpeedSweep sweep, OptionalDouble speed) {
+        double lowest = sweep.rising().get(0).conditions().speed();
         return speed.isPresent()
                 ? Quantity.SPEED.with(asked.shared.units, speed.getAsDouble())
+                        + (speed.getAsDouble() <= lowest ? " or below" : "")
                 : "none in the speeds asked";
     }
 
