@@ -211,7 +211,7 @@ final class PartReader {
 
     private Optional<OnePart> make(Given given, Used used) {
         Kind.Around around = new Kind.Around(Map.of(), stock.expansions(), stock.permissibleLoads());
-        kind.rule().accept(given, around);
+        kind.check(given, around);
         if (given.broken()) {
             return Optional.empty();
         }

@@ -27,7 +27,7 @@ class ReferenceTest {
                 # The words of a circuit file
 
                 Written from the declarations that files are checked against; do not edit, see `ReferenceTest`. \
-                *Needed* keys must be written; every other one may be left out. Values outside *allowed* are errors, values \
+                *Needed* keys must be written, some of them only where something else is so; every other one may be left out. Values outside *allowed* are errors, values \
                 outside *usual* are warnings. How to begin: [README.md](README.md).
 
                 ## Units
@@ -101,6 +101,7 @@ class ReferenceTest {
             String out = key.fallback()
                     .map(fallback -> "`" + fallback.text() + "`: " + fallback.source())
                     .orElse(key.needed() ? "*needed*" : "");
+            String where = key.where().isEmpty() ? "" : "*needed* where " + key.where();
             text.append("| `")
                     .append(key.name())
                     .append("` | ")
@@ -108,7 +109,7 @@ class ReferenceTest {
                     .append(" | ")
                     .append(key.type().says())
                     .append(" | ")
-                    .append(out)
+                    .append(out.isEmpty() || where.isEmpty() ? out + where : out + "; " + where)
                     .append(" | ")
                     .append(key.allowed().map(Limits::words).orElse(""))
                     .append(" | ")

@@ -141,6 +141,7 @@ final class SchemaWriter {
                 .map(Limits::words)
                 .ifPresent(allowed -> text.append("; allowed ").append(allowed));
         key.fallback().ifPresent(one -> text.append("; left out: " + one.text() + ", " + one.source()));
+        text.append(key.where().isEmpty() ? "" : "; needed where " + key.where());
         return text.append(key.measure().isEmpty() ? "" : "; measured: " + key.measure())
                 .toString();
     }

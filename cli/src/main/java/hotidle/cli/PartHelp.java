@@ -71,6 +71,9 @@ final class PartHelp {
                 .ifPresentOrElse(
                         fallback -> line(text, "left out: " + fallback.text() + ", " + fallback.source()),
                         () -> line(text, key.needed() ? "needed" : "may be left out"));
+        if (!key.where().isEmpty()) {
+            line(text, "needed where " + key.where());
+        }
         key.allowed()
                 .map(Limits::words)
                 .ifPresent(words -> line(

@@ -88,9 +88,7 @@ public final class Parts {
         parts.forEach((name, one) -> givens.put(name, one.given()));
         Kind.Around around = new Kind.Around(givens, materials.expansions(), materials.permissibleLoads());
         List<Placed> placed = new ArrayList<>();
-        parts.values().stream()
-                .filter(one -> !one.given().broken())
-                .forEach(one -> one.kind().rule().accept(one.given(), around));
+        parts.values().forEach(one -> one.kind().check(one.given(), around));
         parts.values().stream()
                 .filter(one -> !one.given().broken())
                 .forEach(one -> make(one, around).ifPresent(placed::add));

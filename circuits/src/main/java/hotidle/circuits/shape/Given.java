@@ -3,10 +3,12 @@ package hotidle.circuits.shape;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The values of one part or section as read: numbers in SI, names known to be good. Work space of one reading. */
 public final class Given {
@@ -36,6 +38,8 @@ public final class Given {
     private final Place place;
     private final Problems problems;
     private final Map<String, Item.Placed> items = new HashMap<>();
+    private final Set<String> written = new HashSet<>();
+    private boolean untold;
     private boolean broken;
     private boolean nodesKnown = true;
 
@@ -44,6 +48,21 @@ public final class Given {
         this.label = label;
         this.place = place;
         this.problems = problems;
+    }
+
+    /** Notes that a key stands in the file, well or badly written. */
+    void written(String key) {
+        written.add(key);
+    }
+
+    /** Notes that it is like a part which is not there, so that it cannot be said what it lacks. */
+    void untold() {
+        untold = true;
+    }
+
+    /** Whether a key has no value, nor a bad one that was told already. */
+    public boolean lacks(String key) {
+        return !untold && !items.containsKey(key) && !written.contains(key);
     }
 
     void put(String key, Item item, Place at) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param allowed  values outside are errors
  * @param usual    values outside are worth a warning
  * @param measure  how a shop measures it; empty where nothing needs saying
+ * @param where    in which case it must be written although it may be left out else; empty where in none
  */
 public record Key(
         String name,
@@ -24,7 +25,8 @@ public record Key(
         Optional<Default> fallback,
         Optional<Limits> allowed,
         Optional<Limits> usual,
-        String measure) {
+        String measure,
+        String where) {
 
     /**
      * A value taken where nothing is written.
@@ -36,7 +38,7 @@ public record Key(
 
     /** A key that must be written. */
     public static Key of(String name, Type type, String meaning) {
-        return new Key(name, type, meaning, true, Optional.empty(), Optional.empty(), Optional.empty(), "");
+        return new Key(name, type, meaning, true, Optional.empty(), Optional.empty(), Optional.empty(), "", "");
     }
 
     /** A quantity. */
@@ -76,34 +78,40 @@ public record Key(
 
     /** The same, but it may be left out. */
     public Key optional() {
-        return new Key(name, type, meaning, false, fallback, allowed, usual, measure);
+        return new Key(name, type, meaning, false, fallback, allowed, usual, measure, where);
+    }
+
+    /** The same, but it may be left out, with a default or without, unless something is so: "needed where ...". */
+    public Key neededWhere(String something) {
+        return new Key(name, type, meaning, false, fallback, allowed, usual, measure, something);
     }
 
     /** The same, but it must be written. */
     public Key demanded() {
-        return new Key(name, type, meaning, true, Optional.empty(), allowed, usual, measure);
+        return new Key(name, type, meaning, true, Optional.empty(), allowed, usual, measure, "");
     }
 
     /** The same with a value for where it is left out. */
     public Key byDefault(String text, String source) {
-        return new Key(name, type, meaning, false, Optional.of(new Default(text, source)), allowed, usual, measure);
+        return new Key(
+                name, type, meaning, false, Optional.of(new Default(text, source)), allowed, usual, measure, where);
     }
 
     /** The same with limits. */
     public Key allowed(String low, String high) {
         Limits limits = Limits.of(low, high, dimension());
-        return new Key(name, type, meaning, needed, fallback, Optional.of(limits), usual, measure);
+        return new Key(name, type, meaning, needed, fallback, Optional.of(limits), usual, measure, where);
     }
 
     /** The same with the usual range. */
     public Key usual(String low, String high) {
         Limits limits = Limits.of(low, high, dimension());
-        return new Key(name, type, meaning, needed, fallback, allowed, Optional.of(limits), measure);
+        return new Key(name, type, meaning, needed, fallback, allowed, Optional.of(limits), measure, where);
     }
 
     /** The same with how it is measured. */
     public Key measured(String how) {
-        return new Key(name, type, meaning, needed, fallback, allowed, usual, how);
+        return new Key(name, type, meaning, needed, fallback, allowed, usual, how, where);
     }
 
     private Dimension dimension() {

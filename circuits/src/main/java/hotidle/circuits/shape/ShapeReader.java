@@ -38,6 +38,7 @@ public final class ShapeReader {
         Optional<Value.Entries> mapping = mapping(shape, entry.value());
         if (mapping.isEmpty()) {
             given.breakIt();
+            given.untold();
             problems.error(
                     entry.value().place(),
                     label + " needs keys of its own",
@@ -47,6 +48,9 @@ public final class ShapeReader {
         }
         Value.Entries keys = mapping.get();
         boolean untold = keys.entry("like").isPresent() && keys.entry("kind").isEmpty();
+        if (untold) {
+            given.untold();
+        }
         for (Value.Entry inner : mapping.get().entries()) {
             if (shape.key(inner.key()).isEmpty()) {
                 given.breakIt();
@@ -110,6 +114,7 @@ public final class ShapeReader {
     /** {@code untold} where a part is like another that is not there, so that it cannot be said what it lacks. */
     private void read(Key key, String path, Given given, Optional<Value.Entry> entry, boolean untold) {
         if (entry.isPresent()) {
+            given.written(key.name());
             items.read(key, path, given, entry.get());
         } else if (key.fallback().isPresent()) {
             Key.Default fallback = key.fallback().get();
@@ -121,8 +126,7 @@ public final class ShapeReader {
             if (untold) {
                 return;
             }
-            problems.error(
-                    given.place(), given.label() + " has no " + key.name(), why(key), "add '" + example(key) + "'");
+            problems.error(given.place(), given.label() + " has no " + key.name(), why(key), "add " + example(key));
         }
     }
 
@@ -130,14 +134,19 @@ public final class ShapeReader {
         return key.name() + " is " + key.meaning() + ": " + key.type().says();
     }
 
+    /** How to write a key, with its range in place of a value: a number to copy would be taken for one that was measured. */
     private static String example(Key key) {
-        String value = key.usual().or(key::allowed).map(Limits::low).orElse("...");
         if (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size) {
-            return key.name() + ": " + value;
+            return "'" + key.name() + ": ...'"
+                    + key.usual()
+                            .map(usual -> ", usually " + usual.words())
+                            .or(() -> key.allowed().map(allowed -> ", " + allowed.words()))
+                            .orElse("");
         }
         if (key.type() instanceof Type.PerName per) {
-            return key.name() + ": {" + per.of().word() + ": ...}";
+            return "'" + key.name() + ": {" + per.of().word() + ": ...}'";
         }
-        return key.name() + ": " + (key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...");
+        return "'" + key.name() + ": " + (key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...")
+                + "'";
     }
 }

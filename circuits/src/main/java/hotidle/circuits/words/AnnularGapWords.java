@@ -29,6 +29,7 @@ final class AnnularGapWords {
                             given.number("length"),
                             given.number("eccentricity")),
                     physics())
+            .needs(AnnularGapWords::needs)
             .rule(AnnularGapWords::check);
 
     private static List<Key> keys() {
@@ -37,10 +38,11 @@ final class AnnularGapWords {
                         new Type.Name(Names.SPOOL_VALVE),
                         "the valve of which it is an end land: bore and valve, where not written here, are then that valve's, and so are"
                                 + " the materials and the temperature of measurement")
-                .optional();
+                .neededWhere("bore or valve is not given");
         return Stream.concat(
                         FitWords.boreAndValve().stream()
-                                .map(key -> key.type() instanceof Type.Size ? key.optional() : key),
+                                .map(key ->
+                                        key.type() instanceof Type.Size ? key.neededWhere("no land-of is given") : key),
                         Stream.of(landOf, length(), FitWords.eccentricity()))
                 .toList();
     }
@@ -50,13 +52,22 @@ final class AnnularGapWords {
         return given.wordIf("land-of").map(around.parts()::get).orElse(given);
     }
 
+    private static void needs(Given given) {
+        List<String> missing = Stream.of("bore", "valve").filter(given::lacks).toList();
+        if (given.lacks("land-of") && !missing.isEmpty()) {
+            String sizes = String.join(" and no ", missing);
+            given.error(
+                    "",
+                    "has no " + sizes,
+                    "the gap lies between the two",
+                    "add '" + missing.get(0) + ": ...' as measured, or land-of: and the valve");
+        }
+    }
+
     private static void check(Given given, Kind.Around around) {
         Given whole = whole(given, around);
         for (String size : List.of("bore", "valve")) {
-            if (!given.has(size) && given.wordIf("land-of").isEmpty()) {
-                given.missing(
-                        size, "it is one side of the gap", "add '" + size + ": 14.02 mm', or land-of: and the valve");
-            } else if (given.has(size) && given != whole && whole.has(size)) {
+            if (given.has(size) && given != whole && whole.has(size)) {
                 disagree(given, whole, size);
             }
         }

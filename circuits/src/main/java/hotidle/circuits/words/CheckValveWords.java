@@ -19,6 +19,7 @@ final class CheckValveWords {
                     (given, around) -> new CheckValve(PoppetWords.make(given)),
                     physics())
             .oneWay()
+            .needs(PoppetWords::needs)
             .rule((given, around) -> PoppetWords.check(given));
 
     private static Physics physics() {

@@ -62,15 +62,17 @@ final class ClutchWords {
                         .byDefault("run-in", "run-in linings carry a little less (assumed)"),
                 factor(),
                 turning("piston-outer-diameter", "outside diameter of the piston's oil space, 0 mm: not given")
-                        .byDefault(NONE, "oil that turns with the drum is counted as giving no pressure (assumed)"),
+                        .byDefault(NONE, "oil that turns with the drum is counted as giving no pressure (assumed)")
+                        .neededWhere("piston-inner-diameter is given"),
                 turning("piston-inner-diameter", "inside diameter of the piston's oil space")
-                        .optional(),
+                        .neededWhere("piston-outer-diameter is given"),
                 turning("oil-diameter", "diameter at which oil enters the turning drum; left out: the piston's inside")
                         .optional(),
                 turning("balance-outer-diameter", "outside diameter of the balance chamber, 0 mm for none")
-                        .byDefault(NONE, "no balance chamber (assumed)"),
+                        .byDefault(NONE, "no balance chamber (assumed)")
+                        .neededWhere("balance-inner-diameter is given"),
                 turning("balance-inner-diameter", "inside diameter of the balance chamber")
-                        .optional(),
+                        .neededWhere("balance-outer-diameter is given"),
                 turning("balance-oil-diameter", "diameter at which the balance chamber spills; left out: its inside")
                         .optional());
     }

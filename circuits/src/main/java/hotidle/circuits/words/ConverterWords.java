@@ -18,6 +18,8 @@ final class ConverterWords {
     /** What a lockup clutch is known by. */
     private static final List<String> LOCKUP = List.of("lockup-area", "lockup-radius", "losses.slipping", "losses.on");
 
+    private static final String LOCKING = "there is a lockup clutch";
+
     static final Kind KIND = Kind.through(
                     "converter",
                     Converter.class,
@@ -39,18 +41,18 @@ final class ConverterWords {
                                 "losses",
                                 List.of(
                                         loss("off"),
-                                        loss("slipping").optional(),
-                                        loss("on").optional()))),
+                                        loss("slipping").neededWhere(LOCKING),
+                                        loss("on").neededWhere(LOCKING)))),
                         "one measured point of flow and drop for each state of lockup"),
                 Key.quantity("charge-needed", Dimension.PRESSURE, "charge pressure that it needs against cavitation")
                         .allowed("0 psi", "300 psi")
                         .usual("10 psi", "150 psi"),
                 Key.quantity("lockup-area", Dimension.AREA, "area of the lockup piston")
-                        .optional()
+                        .neededWhere(LOCKING)
                         .allowed("0 cm2", "2000 cm2")
                         .usual("50 cm2", "700 cm2"),
                 Key.quantity("lockup-radius", Dimension.LENGTH, "mean radius of its lining")
-                        .optional()
+                        .neededWhere(LOCKING)
                         .allowed("0 mm", "500 mm")
                         .usual("50 mm", "200 mm"),
                 Key.count("lockup-surfaces", "its rubbing surfaces")

@@ -18,6 +18,9 @@ final class CoolerWords {
 
     private CoolerWords() {}
 
+    private static final String HEATED =
+            "another of heat, heat-flow, heat-oil, heat-medium, inlet-region, medium-region is given";
+
     static final Kind KIND = Kind.through(
                     "cooler",
                     Cooler.class,
@@ -41,11 +44,11 @@ final class CoolerWords {
                                                             "heat",
                                                             Dimension.POWER,
                                                             "heat that it gives off in a test of its own")
-                                                    .optional()
+                                                    .neededWhere(HEATED)
                                                     .allowed("1 W", "1000 kW")
                                                     .usual("1 kW", "40 kW"),
                                             Key.quantity("heat-flow", Dimension.FLOW, "flow of oil in that test")
-                                                    .optional()
+                                                    .neededWhere(HEATED)
                                                     .allowed("1 mL/min", "1000 L/min")
                                                     .usual("1 L/min", "40 L/min"),
                                             temperature(
@@ -65,13 +68,13 @@ final class CoolerWords {
 
     private static Key temperature(String name, String meaning) {
         return Key.quantity(name, Dimension.TEMPERATURE, meaning)
-                .optional()
+                .neededWhere(HEATED)
                 .allowed("-60 degC", "250 degC")
                 .usual("0 degC", "150 degC");
     }
 
     private static Key region(String name, String meaning) {
-        return Key.of(name, new Type.Name(Names.REGION), meaning).optional();
+        return Key.of(name, new Type.Name(Names.REGION), meaning).neededWhere(HEATED);
     }
 
     private static void check(Given given) {

@@ -49,6 +49,7 @@ final class CrescentPumpWords {
                     PumpWords::paths,
                     CrescentPumpWords::make,
                     physics())
+            .needs(given -> PumpWords.needs(given, GEARS, GAPS))
             .rule(CrescentPumpWords::check);
 
     private static Physics physics() {
@@ -62,14 +63,16 @@ final class CrescentPumpWords {
         return List.of(
                 GearWords.module(),
                 Key.count("inner-teeth", "teeth of the inner gear, which the hub drives")
-                        .optional()
+                        .neededWhere("no displacement is given")
                         .allowed("5", "200"),
-                Key.count("ring-teeth", "teeth of the ring gear").optional().allowed("6", "300"),
+                Key.count("ring-teeth", "teeth of the ring gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("6", "300"),
                 FaceGapWords.diameter("tip-diameter", "outside diameter of the inner gear"),
                 FaceGapWords.diameter("ring-tip-diameter", "inside diameter over the tips of the ring gear's teeth")
-                        .optional(),
+                        .neededWhere("no displacement or no slip-flow is given"),
                 FaceGapWords.diameter("ring-diameter", "outside diameter of the ring gear, in its pocket")
-                        .optional());
+                        .neededWhere(PumpWords.BY_GAPS));
     }
 
     private static List<Key> gaps() {
@@ -82,13 +85,13 @@ final class CrescentPumpWords {
                                 "body-land",
                                 Dimension.LENGTH,
                                 "length along the pocket that seals between outlet and inlet, on each side")
-                        .optional()
+                        .neededWhere(PumpWords.BY_GAPS)
                         .allowed("1 mm", "500 mm")
                         .usual("5 mm", "100 mm"));
     }
 
     private static void check(Given given, Kind.Around around) {
-        PumpWords.check(given, around, GEARS, GAPS);
+        PumpWords.check(given, around, GAPS);
         if (given.has("inner-teeth")
                 && given.has("ring-teeth")
                 && given.count("ring-teeth") <= given.count("inner-teeth")) {

@@ -29,9 +29,9 @@ final class FlatGapWords {
                                             "width of the land between the two sides, along the flow")
                                     .allowed("0.01 mm", "1 m")
                                     .usual("0.5 mm", "60 mm"),
-                            gap("gap", "height of the gap, bolted down, roughness included"),
-                            gap("gap-in", "its height where the oil enters, in place of gap"),
-                            gap("gap-out", "its height where the oil leaves, in place of gap"),
+                            gap("gap", "height of the gap, bolted down, roughness included", "no gap-in is given"),
+                            gap("gap-in", "its height where the oil enters, in place of gap", "gap-out is given"),
+                            gap("gap-out", "its height where the oil leaves, in place of gap", "gap-in is given"),
                             Key.size("bow", "height added in the middle of the width")
                                     .byDefault("0 mm", "not bowed (assumed)")
                                     .allowed("0 mm", "2 mm")
@@ -39,6 +39,7 @@ final class FlatGapWords {
                                     .measured("straightedge and feeler, less what the bolts pull out")),
                     (given, around) -> make(given),
                     physics())
+            .needs(FlatGapWords::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {
@@ -47,9 +48,9 @@ final class FlatGapWords {
                 Physics.SLOT);
     }
 
-    private static Key gap(String name, String meaning) {
+    private static Key gap(String name, String meaning, String where) {
         return Key.size(name, meaning)
-                .optional()
+                .neededWhere(where)
                 .allowed("0.01 um", "2 mm")
                 .usual("1 um", "0.15 mm")
                 .measured("straightedge and feeler, less what the bolts pull out, plus the roughness");
@@ -59,15 +60,24 @@ final class FlatGapWords {
         return given.has("gap");
     }
 
+    private static void needs(Given given) {
+        if (given.lacks("gap") && (given.lacks("gap-in") || given.lacks("gap-out"))) {
+            either(given);
+        }
+    }
+
+    private static void either(Given given) {
+        given.error(
+                "gap",
+                "needs either gap, or gap-in and gap-out",
+                "a gap is even, or tapers from one height to another",
+                "write gap: 5 um, for example");
+    }
+
     private static void check(Given given) {
         boolean tapered = given.has("gap-in") && given.has("gap-out");
-        boolean either = given.has("gap-in") || given.has("gap-out");
-        if (even(given) ? either : !tapered) {
-            given.error(
-                    "gap",
-                    "needs either gap, or gap-in and gap-out",
-                    "a gap is even, or tapers from one height to another",
-                    "write gap: 5 um, for example");
+        if (even(given) && (given.has("gap-in") || given.has("gap-out"))) {
+            either(given);
         } else if (tapered && given.number("bow") > 0) {
             given.error(
                     "bow", "is tapered and bowed", "a gap is tapered along the flow or bowed across it, not both", "");

@@ -15,7 +15,7 @@ final class GearWords {
 
     static Key module() {
         return Key.quantity("module", Dimension.LENGTH, "module of the gears: pitch diameter over teeth")
-                .optional()
+                .neededWhere("no displacement is given")
                 .allowed("0.2 mm", "20 mm")
                 .usual("1.5 mm", "5 mm");
     }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -26,7 +27,8 @@ import java.util.stream.Stream;
  * @param group what its oil is booked under unless the file says otherwise
  * @param shape its keys, those that every part has among them
  * @param paths where oil can flow through it, as far as it was read without fault
- * @param rule  notes errors that concern several keys at once
+ * @param needs notes what is missing of keys of which one or another is needed; asked of faulty parts too
+ * @param rule  notes errors that concern several keys at once; asked of parts without fault
  * @param maker makes the solver's part
  * @param physics its law in a line, and what else can be said of it on its own
  */
@@ -37,6 +39,7 @@ public record Kind(
         Group group,
         Shape shape,
         Function<Given, List<Path>> paths,
+        Consumer<Given> needs,
         BiConsumer<Given, Around> rule,
         Maker maker,
         Physics physics) {
@@ -140,7 +143,17 @@ public record Kind(
         List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
                 .flatMap(List::stream)
                 .toList();
-        return new Kind(word, part, about, group, new Shape(word, all), paths, (given, around) -> {}, maker, physics);
+        return new Kind(
+                word,
+                part,
+                about,
+                group,
+                new Shape(word, all),
+                paths,
+                given -> {},
+                (given, around) -> {},
+                maker,
+                physics);
     }
 
     /** Whether it is a pump: it raises pressure rather than losing it. */
@@ -155,12 +168,25 @@ public record Kind(
 
     /** The same kind, passing oil one way only. */
     Kind oneWay() {
-        return new Kind(word, part, about, group, shape, given -> paths(given, true), rule, maker, physics);
+        return new Kind(word, part, about, group, shape, given -> paths(given, true), needs, rule, maker, physics);
     }
 
     /** The same kind with a rule that concerns several keys at once. */
     Kind rule(BiConsumer<Given, Around> other) {
-        return new Kind(word, part, about, group, shape, paths, other, maker, physics);
+        return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics);
+    }
+
+    /** The same kind with keys of which one or another is needed. */
+    Kind needs(Consumer<Given> other) {
+        return new Kind(word, part, about, group, shape, paths, other, rule, maker, physics);
+    }
+
+    /** Notes all errors that concern several keys at once, as far as it was read without fault. */
+    public void check(Given given, Around around) {
+        needs.accept(given);
+        if (!given.broken()) {
+            rule.accept(given, around);
+        }
     }
 
     private static List<Path> paths(Given given, boolean oneWay) {

@@ -7,12 +7,16 @@ import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import hotidle.part.LubeBranch;
 import hotidle.part.Orifice;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** The words of a {@link LubeBranch}. */
 final class LubeBranchWords {
 
     private LubeBranchWords() {}
+
+    private static final String BUSHING = "no diameter is given";
+    private static final List<String> GAP = List.of("bore", "valve", "length");
 
     static final Kind KIND = Kind.through(
                     "lube-branch",
@@ -23,7 +27,7 @@ final class LubeBranchWords {
                     "the sump",
                     Stream.concat(
                                     Stream.of(
-                                            OrificeWords.diameter().optional(),
+                                            OrificeWords.diameter().neededWhere("no bore is given"),
                                             OrificeWords.knownCoefficient(),
                                             Key.count("count", "equal holes side by side")
                                                     .byDefault("1", "one hole (assumed)")
@@ -33,14 +37,14 @@ final class LubeBranchWords {
                                                     .map(key -> key.name().equals("bore")
                                                                     || key.name()
                                                                             .equals("valve")
-                                                            ? key.optional()
+                                                            ? key.neededWhere(BUSHING)
                                                             : key),
                                             Stream.of(
                                                     Key.quantity(
                                                                     "length",
                                                                     Dimension.LENGTH,
                                                                     "length of the bushing; of the hole, where it is one and longer than a sharp edge")
-                                                            .optional()
+                                                            .neededWhere(BUSHING)
                                                             .allowed("0 mm", "1 m")
                                                             .usual("0 mm", "60 mm"),
                                                     FitWords.eccentricity(),
@@ -53,6 +57,7 @@ final class LubeBranchWords {
                             .toList(),
                     LubeBranchWords::make,
                     physics())
+            .needs(LubeBranchWords::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {
@@ -61,20 +66,28 @@ final class LubeBranchWords {
                 "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5");
     }
 
+    private static void needs(Given given) {
+        if (given.lacks("diameter") && GAP.stream().anyMatch(given::lacks)) {
+            either(given);
+        }
+    }
+
     private static void check(Given given) {
-        boolean gap = given.has("bore")
-                && given.has("valve")
-                && given.numberIf("length").orElse(0) > 0;
         boolean hole = given.has("diameter");
+        boolean gap = given.numberIf("length").orElse(0) > 0;
         if (hole ? given.has("bore") || given.has("valve") : !gap) {
-            given.error(
-                    "diameter",
-                    "needs either diameter, or bore, valve and length",
-                    "a branch ends in a hole or in the gap of a bushing",
-                    "write diameter: 1.2 mm, for example");
+            either(given);
         } else if (!hole) {
             FitWords.check(given, "bore", "valve");
         }
+    }
+
+    private static void either(Given given) {
+        given.error(
+                "diameter",
+                "needs either diameter, or bore, valve and length",
+                "a branch ends in a hole or in the gap of a bushing",
+                "write diameter: 1.2 mm, for example");
     }
 
     private static LubeBranch make(Given given, Kind.Around around) {

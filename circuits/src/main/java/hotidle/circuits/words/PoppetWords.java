@@ -24,14 +24,14 @@ final class PoppetWords {
                                 "preload",
                                 Dimension.FORCE,
                                 "force of the spring on its seat, in place of cracking-pressure")
-                        .optional()
+                        .neededWhere("no cracking-pressure is given")
                         .allowed("0 N", "100000 N")
                         .usual("0 N", "1000 N"),
                 Key.quantity(
                                 "cracking-pressure",
                                 Dimension.PRESSURE,
                                 "pressure drop at which it opens, in place of preload")
-                        .optional()
+                        .neededWhere("no preload is given")
                         .allowed("0 psi", "10000 psi")
                         .usual("0 psi", "600 psi"),
                 Key.quantity("lift", Dimension.LENGTH, "largest lift")
@@ -47,14 +47,25 @@ final class PoppetWords {
                         .allowed("0.01 mm", "20 mm"));
     }
 
-    static void check(Given given) {
-        if (given.has("preload") == given.has("cracking-pressure")) {
-            given.error(
-                    "preload",
-                    "needs either preload or cracking-pressure",
-                    "the one follows from the other and the seat",
-                    "write cracking-pressure: 5 psi, for example");
+    /** Notes a spring of which neither the force nor the pressure is given. */
+    static void needs(Given given) {
+        if (given.lacks("preload") && given.lacks("cracking-pressure")) {
+            either(given);
         }
+    }
+
+    static void check(Given given) {
+        if (given.has("preload") && given.has("cracking-pressure")) {
+            either(given);
+        }
+    }
+
+    private static void either(Given given) {
+        given.error(
+                "preload",
+                "needs either preload or cracking-pressure",
+                "the one follows from the other and the seat",
+                "write cracking-pressure: 5 psi, for example");
     }
 
     static Poppet make(Given given) {

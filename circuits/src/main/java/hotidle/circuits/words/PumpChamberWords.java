@@ -41,7 +41,8 @@ final class PumpChamberWords {
                     PumpWords::paths,
                     PumpChamberWords::make,
                     physics())
-            .rule((given, around) -> PumpWords.check(given, around, GEARS, GAPS));
+            .needs(given -> PumpWords.needs(given, GEARS, GAPS))
+            .rule((given, around) -> PumpWords.check(given, around, GAPS));
 
     private static Physics physics() {
         return Physics.of(
@@ -53,10 +54,14 @@ final class PumpChamberWords {
     private static List<Key> gears() {
         return List.of(
                 GearWords.module(),
-                Key.count("drive-teeth", "teeth of the drive gear").optional().allowed("5", "200"),
-                Key.count("driven-teeth", "teeth of the driven gear").optional().allowed("5", "200"),
+                Key.count("drive-teeth", "teeth of the drive gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("5", "200"),
+                Key.count("driven-teeth", "teeth of the driven gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("5", "200"),
                 Key.quantity("driven-tip-diameter", Dimension.LENGTH, "outside diameter of the driven gear")
-                        .optional()
+                        .neededWhere("no displacement is given")
                         .allowed("2 mm", "1 m")
                         .usual("20 mm", "120 mm"));
     }

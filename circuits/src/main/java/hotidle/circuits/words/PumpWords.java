@@ -33,10 +33,13 @@ final class PumpWords {
                         "displacement",
                         Dimension.DISPLACEMENT,
                         "oil moved in a turn of the engine, without slip; left out: from " + otherwise)
-                .optional()
+                .neededWhere("not all of that is given")
                 .allowed("0.01 cm3/rev", "1000 cm3/rev")
                 .usual("3 cm3/rev", "80 cm3/rev");
     }
+
+    /** The case in which clearances are needed. */
+    static final String BY_GAPS = "no slip-flow is given";
 
     /** Keys of the faces; left out where the slip is that of a test. */
     static List<Key> face(String outer) {
@@ -44,10 +47,10 @@ final class PumpWords {
                 FaceGapWords.clearance(
                                 "face-clearance",
                                 "depth of the pocket less the width of what turns in it, both faces together")
-                        .optional(),
+                        .neededWhere(BY_GAPS),
                 FaceGapWords.diameter("face-inner-diameter", "diameter of the shaft, hub or pin that the oil reaches")
-                        .optional(),
-                FaceGapWords.diameter("face-outer-diameter", outer).optional(),
+                        .neededWhere(BY_GAPS),
+                FaceGapWords.diameter("face-outer-diameter", outer).neededWhere(BY_GAPS),
                 FaceGapWords.sector("face-sector", "share of the circle that is under pressure")
                         .byDefault("50 %", "about half of the circle (assumed)"),
                 Key.count("faces", "faces that leak side by side")
@@ -57,7 +60,7 @@ final class PumpWords {
 
     static Key tipClearance(String name, String meaning) {
         return Key.size(name, meaning)
-                .optional()
+                .neededWhere(BY_GAPS)
                 .allowed("0.1 um", "5 mm")
                 .usual("20 um", "0.4 mm")
                 .measured("feeler between tip and housing, gear pushed to the inlet side");
@@ -66,11 +69,11 @@ final class PumpWords {
     static List<Key> tipLand() {
         return List.of(
                 Key.quantity("tip-land", Dimension.LENGTH, "thickness of a tooth at its tip")
-                        .optional()
+                        .neededWhere(BY_GAPS)
                         .allowed("0.05 mm", "50 mm")
                         .usual("0.5 mm", "5 mm"),
                 Key.count("sealing-teeth", "teeth that seal one after the other")
-                        .optional()
+                        .neededWhere(BY_GAPS)
                         .allowed("1", "100")
                         .usual("2", "20"));
     }
@@ -92,16 +95,16 @@ final class PumpWords {
                                 "slip-flow",
                                 Dimension.FLOW,
                                 "slip of the whole chamber in a test, in place of its clearances")
-                        .optional()
+                        .neededWhere("a clearance is left out")
                         .allowed("0.001 L/min", "1000 L/min")
                         .usual("0.1 L/min", "60 L/min")
                         .measured("displacement times speed less the flow delivered, at slip-pressure"),
                 Key.quantity("slip-pressure", Dimension.PRESSURE, "pressure rise in that test")
-                        .optional()
+                        .neededWhere("slip-flow is given")
                         .allowed("1 psi", "10000 psi")
                         .usual("50 psi", "500 psi"),
                 Key.quantity("slip-viscosity", Dimension.VISCOSITY, "dynamic viscosity of the oil in that test")
-                        .optional()
+                        .neededWhere("slip-flow is given")
                         .allowed("0.1 mPa.s", "10000 mPa.s")
                         .usual("3 mPa.s", "100 mPa.s"),
                 Key.quantity(
@@ -145,15 +148,35 @@ final class PumpWords {
                 : List.of();
     }
 
-    /** Notes what is missing for displacement and slip, and an inlet that stands elsewhere. */
-    static void check(Given given, Kind.Around around, List<String> geometry, List<String> gaps) {
-        if (!given.has("displacement") && !geometry.stream().allMatch(given::has)) {
+    /** Notes what is missing for displacement and slip. */
+    static void needs(Given given, List<String> geometry, List<String> gaps) {
+        if (given.lacks("displacement") && geometry.stream().anyMatch(given::lacks)) {
             given.error(
                     "displacement",
                     "needs either displacement, or " + and(geometry),
                     "the pump's delivery follows from one or the other",
                     "write displacement: 20 cm3/rev, for example");
         }
+        List<String> missing = gaps.stream().filter(given::lacks).toList();
+        if (given.lacks("slip-flow") && !missing.isEmpty()) {
+            given.error(
+                    "",
+                    "needs " + and(missing) + ", or the slip-flow of a test",
+                    "what slips back follows from one or the other",
+                    "measure the clearances, or write slip-flow, slip-pressure and slip-viscosity");
+        }
+        List<String> test = List.of("slip-pressure", "slip-viscosity");
+        if (given.has("slip-flow") && test.stream().anyMatch(given::lacks)) {
+            given.error(
+                    "slip-flow",
+                    "has a slip-flow without " + and(test),
+                    "a slip is worth nothing without its pressure and viscosity",
+                    "write slip-pressure: 100 psi and slip-viscosity: 6 mPa.s, for example");
+        }
+    }
+
+    /** Notes clearances beside a test that stands in their place, and an inlet that stands elsewhere. */
+    static void check(Given given, Kind.Around around, List<String> gaps) {
         slip(given, gaps);
         Given inlet = around.parts().get(given.word("inlet"));
         if (inlet != null && inlet.has("node") && !inlet.word("node").equals(given.word("from"))) {
@@ -166,33 +189,18 @@ final class PumpWords {
     }
 
     private static void slip(Given given, List<String> gaps) {
-        if (given.has("slip-flow")) {
-            List<String> test = List.of("slip-pressure", "slip-viscosity");
-            if (!test.stream().allMatch(given::has)) {
-                given.error(
-                        "slip-flow",
-                        "has a slip-flow without " + and(test),
-                        "a slip is worth nothing without its pressure and viscosity",
-                        "write slip-pressure: 100 psi and slip-viscosity: 6 mPa.s, for example");
-            }
-            gaps.stream()
-                    .filter(given::has)
-                    .findFirst()
-                    .ifPresent(gap -> given.error(
-                            gap,
-                            "has both slip-flow and " + gap,
-                            "the slip of a test stands in place of the clearances",
-                            "leave one of the two out"));
-        } else if (!gaps.stream().allMatch(given::has)) {
-            given.error(
-                    "",
-                    "needs " + and(gaps.stream().filter(gap -> !given.has(gap)).toList())
-                            + ", or the slip-flow of a test",
-                    "what slips back follows from one or the other",
-                    "measure the clearances, or write slip-flow, slip-pressure and slip-viscosity");
-        } else {
+        if (!given.has("slip-flow")) {
             FaceGapWords.rising(given, "face-inner-diameter", "face-outer-diameter");
+            return;
         }
+        gaps.stream()
+                .filter(given::has)
+                .findFirst()
+                .ifPresent(gap -> given.error(
+                        gap,
+                        "has both slip-flow and " + gap,
+                        "the slip of a test stands in place of the clearances",
+                        "leave one of the two out"));
     }
 
     /** Words joined by commas and a last "and". */

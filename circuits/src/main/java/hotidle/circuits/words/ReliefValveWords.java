@@ -19,6 +19,7 @@ final class ReliefValveWords {
                     (given, around) -> new ReliefValve(PoppetWords.make(given)),
                     physics())
             .oneWay()
+            .needs(PoppetWords::needs)
             .rule((given, around) -> PoppetWords.check(given));
 
     private static Physics physics() {

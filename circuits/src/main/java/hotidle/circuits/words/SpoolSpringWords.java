@@ -33,7 +33,7 @@ final class SpoolSpringWords {
                                 "preload",
                                 Dimension.FORCE,
                                 "force of the spring with the spool at 0, without shims; in place of set-pressure")
-                        .optional()
+                        .neededWhere("no set-pressure is given")
                         .allowed("-10000 N", "10000 N")
                         .usual("0 N", "600 N"),
                 Key.quantity(
@@ -41,7 +41,7 @@ final class SpoolSpringWords {
                                 Dimension.PRESSURE,
                                 "pressure at which the spring alone balances the spool where set-edge begins to open, without shims"
                                         + " and pilot pressure; in place of preload, which follows from it in every build")
-                        .optional()
+                        .neededWhere("no preload is given")
                         .allowed("0.1 psi", "5000 psi")
                         .usual("10 psi", "400 psi")
                         .measured("gauge, with the pilot pressure off"),
@@ -59,6 +59,17 @@ final class SpoolSpringWords {
                         .usual("0 mm", "4 mm"));
     }
 
+    /** Notes a spring of which neither the force nor the pressure is given. */
+    static void needs(Given given) {
+        if (given.lacks("preload") && given.lacks("set-pressure")) {
+            given.error(
+                    "preload",
+                    "has neither a set-pressure nor a preload",
+                    "its spring must be known",
+                    "write set-pressure: 90 psi, at which its first opening begins to open, or preload: 120 N");
+        }
+    }
+
     static void check(Given given) {
         if (given.has("preload") && given.has("set-pressure")) {
             given.error(
@@ -68,12 +79,6 @@ final class SpoolSpringWords {
                     "leave out one of them");
         } else if (given.has("set-pressure")) {
             checkSet(given);
-        } else if (!given.has("preload")) {
-            given.error(
-                    "preload",
-                    "has neither a set-pressure nor a preload",
-                    "its spring must be known",
-                    "write set-pressure: 90 psi, at which its first opening begins to open, or preload: 120 N");
         } else if (given.has("set-edge")) {
             given.error(
                     "set-edge", "has a set-edge without a set-pressure", "it says where that is meant", "leave it out");

@@ -41,23 +41,23 @@ final class SpoolValveWords {
                             .byDefault("0", "a ring (assumed)")
                             .allowed("0", "100"),
                     Key.quantity("hole-diameter", Dimension.LENGTH, "diameter of the holes")
-                            .optional()
+                            .neededWhere("there are holes")
                             .allowed("0.1 mm", "50 mm")
                             .usual("0.8 mm", "10 mm"),
                     Key.count("notches", "square notches in the land that open before its ring")
                             .byDefault("0", "a plain edge (assumed)")
                             .allowed("0", "24"),
                     Key.quantity("notch-width", Dimension.LENGTH, "width of each notch, round the land")
-                            .optional()
+                            .neededWhere("there are notches")
                             .allowed("0.1 mm", "50 mm")
                             .usual("0.5 mm", "6 mm"),
                     Key.quantity("notch-length", Dimension.LENGTH, "how far beyond the notches the ring opens")
-                            .optional()
+                            .neededWhere("there are notches")
                             .allowed("0.05 mm", "50 mm")
                             .usual("0.2 mm", "4 mm"),
                     OrificeWords.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
-                    FitWords.bore().optional(),
-                    FitWords.valve().optional(),
+                    FitWords.bore().neededWhere("this land has another bore than the valve"),
+                    FitWords.valve().neededWhere("this land has another bore than the valve"),
                     Key.quantity("eccentricity", Dimension.RATIO, "of this land, in place of the valve's")
                             .optional()
                             .allowed("0", "1")));
@@ -121,6 +121,7 @@ final class SpoolValveWords {
                     SpoolValveWords::paths,
                     SpoolValveWords::make,
                     physics())
+            .needs(SpoolSpringWords::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {

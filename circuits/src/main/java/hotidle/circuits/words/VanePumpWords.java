@@ -39,6 +39,8 @@ final class VanePumpWords {
                     PumpWords::paths,
                     VanePumpWords::make,
                     physics())
+            .needs(given ->
+                    PumpWords.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
             .rule(VanePumpWords::check);
 
     private static Physics physics() {
@@ -71,7 +73,7 @@ final class VanePumpWords {
     }
 
     private static void check(Given given, Kind.Around around) {
-        PumpWords.check(given, around, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS);
+        PumpWords.check(given, around, GAPS);
         double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
         if (given.number("greatest-eccentricity") > room) {
             given.error(
