@@ -52,12 +52,12 @@ final class SheetCommand implements Callable<Integer> {
             // the mark is for a spreadsheet that opens the file; on a screen or in a pipe it is a stray sign
             spec.commandLine().getOut().print(text.replace("\uFEFF", ""));
         } else {
-            write(text);
+            write(text, described.sizes().size());
         }
         return HotIdle.DONE;
     }
 
-    private void write(String text) {
+    private void write(String text, int sizes) {
         if (Files.exists(out)) {
             throw new WrongInputException(
                     "hotidle: --out " + out + " is there already, and may be filled in\nmend: name a new file");
@@ -66,7 +66,8 @@ final class SheetCommand implements Callable<Integer> {
             Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
             spec.commandLine()
                     .getErr()
-                    .println("written: " + out + ", " + (text.lines().count() - 1) + " fits to measure");
+                    .println("written: " + out + ", " + (text.lines().count() - 1) + " rows for " + sizes
+                            + " sizes: a bore and what runs in it share a row");
         } catch (IOException e) {
             throw new WrongInputException("hotidle: --out " + out + " cannot be written: " + e.getMessage());
         }

@@ -7,6 +7,7 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -92,7 +93,7 @@ final class WearCommand implements Callable<Integer> {
                             "  "))
                     .toString();
         }
-        text.append(Wrap.lines(chosen.unit().build() + ": " + together(wear), "", "  "));
+        text.append(Wrap.lines(chosen.unit().build() + ": " + already(chosen) + together(wear), "", "  "));
         if (!wear.already().isEmpty()) {
             text.append(Wrap.lines(
                     "As it is, these fail already and are left out of the table: " + limits(wear.already()) + ".",
@@ -173,6 +174,31 @@ final class WearCommand implements Callable<Integer> {
 
     private static String limits(List<Judgement.Key> keys) {
         return keys.stream().map(WearCommand::limit).collect(Collectors.joining("; "));
+    }
+
+    /** How far the fits of this build are worn, so that what is said of all together, from new, is not taken for what is left. */
+    private static String already(Adjustable chosen) {
+        List<Dimension> wearing = Wear.fits(chosen);
+        List<Dimension> worn = wearing.stream().filter(Dimension::worn).toList();
+        if (worn.isEmpty()) {
+            return "";
+        }
+        double[] shares = worn.stream()
+                .filter(dimension -> dimension.limit().isPresent())
+                .mapToDouble(dimension -> 100 * (dimension.value() - dimension.fresh()) / dimension.allowance())
+                .sorted()
+                .toArray();
+        long past = Arrays.stream(shares).filter(share -> share > 100).count();
+        String ways = shares.length == 0
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        ", %.0f to %.0f %% of the way from new to their written limits (%d past theirs)",
+                        shares[0],
+                        shares[shares.length - 1],
+                        past);
+        return worn.size() + " of its " + wearing.size() + " fits are worn already" + ways
+                + ". Counted from new, not from there, ";
     }
 
     private static String together(Wear wear) {

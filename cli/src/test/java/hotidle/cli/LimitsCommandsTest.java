@@ -77,6 +77,25 @@ class LimitsCommandsTest {
     }
 
     @Test
+    void theHeadlineOfAWornBuildSaysHowWornItIsAndThatAllTogetherCountsFromNew() {
+        String fresh = four("fresh");
+        assertTrue(fresh.contains("fresh: all fits together may wear to"), fresh);
+        String worn = four("worn");
+        assertTrue(
+                worn.matches(
+                        ".* worn: \\d+ of its \\d+ fits are worn already, \\d+ to 1\\d\\d % of the way from new to their written limits"
+                                + " \\([1-9]\\d* past theirs\\). Counted from new, not from there, all fits together may wear to .*"),
+                worn);
+    }
+
+    private static String four(String build) {
+        Run run =
+                Run.of("wear", "crescent-four", "--build", build, "--fit", "plate.gap", "--speed", "800..2400/800rpm");
+        assertEquals(0, run.code(), run.err());
+        return run.out().replaceAll("\\s+", " ");
+    }
+
+    @Test
     void wrongInputIsToldWithWhatIsRight() {
         assertEquals(2, window("--set", "100psi").code());
         Run run = Run.of("wear", "shuttle-five", "--fit", "hub-bushing.bor");
