@@ -28,7 +28,7 @@ class WalkTest {
         for (int i = 1; i < parts.length; i++) {
             pieces.add(parts[i].substring(0, parts[i].indexOf("```")));
         }
-        assertEquals(8, pieces.size(), "five pieces of the walk, and three files based on it");
+        assertEquals(9, pieces.size(), "five pieces of the walk, and four files based on it");
         return pieces;
     }
 
@@ -120,8 +120,33 @@ class WalkTest {
     }
 
     @Test
+    void inReverseTheDrainedAreaRaisesTheLineByAThirdAndTheBandHoldsOnlyInSecond() throws IOException {
+        DescribedCircuit banded = based(7);
+        for (Unit unit : banded.units().values()) {
+            State pulling = solved(unit, "pulling");
+            State backing = solved(unit, "backing");
+            double ratio = backing.pressure("line") / pulling.pressure("line");
+            assertEquals(200.0 / 150, ratio, 0.02, unit.build() + ": the spool is off its seat in both");
+            assertTrue(pulling.pressure("second") > 0.99 * pulling.pressure("line"), unit.build());
+            assertTrue(Math.abs(backing.pressure("second")) < 100, unit.build());
+        }
+        double set = banded.unit("fresh")
+                .commanded()
+                .orElseThrow()
+                .setPressure(banded.unit("fresh").network(), "drive", 0);
+        assertEquals(93 * PSI, set, 0.1 * PSI, "the preload is what the text says");
+    }
+
+    private static State solved(Unit unit, String duty) {
+        return new SteadySolver(unit.network())
+                .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
+                .state()
+                .orElseThrow();
+    }
+
+    @Test
     void theSecondUnitOfTheFamilyReadsAndIsSolved() throws IOException {
-        DescribedCircuit circuit = based(7);
+        DescribedCircuit circuit = based(8);
         assertEquals(
                 List.of("fresh", "worn", "bored-out"),
                 circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
