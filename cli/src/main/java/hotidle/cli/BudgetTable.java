@@ -15,7 +15,7 @@ import java.util.Map;
  */
 record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, String> abouts) {
 
-    /** Paths below this share of the oil displaced are put together [-]. */
+    /** Paths below this share of the oil displaced are put together, but for lube branches: a starved one is news [-]. */
     private static final double SMALL = 0.005;
 
     /** Longest note of a part that stands in a table. */
@@ -23,6 +23,10 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
 
     /** A budget that leaves more than this open is wrong [-]. */
     private static final double CLOSED = 1e-9;
+
+    private static final String ENDS =
+            "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"
+                    + " face of a gear under the bushing behind it. The fit to repair can lie upstream.";
 
     String text() {
         TextTable table = new TextTable(List.of("", Quantity.FLOW.in(units).unit(), "share"));
@@ -59,12 +63,12 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
     private String closing() {
         String left = String.format(Locale.ROOT, "%.0e of what the pump displaces", budget.unexplained());
         return budget.unexplained() <= CLOSED
-                ? "The sum closes: " + left + " is left over.\n"
+                ? Wrap.lines(ENDS + " The sum closes: " + left + " is left over.", "", "")
                 : "THE SUM DOES NOT CLOSE: " + left + " is left over; do not trust it.\n";
     }
 
     private boolean small(OilBudget.Path path) {
-        return Math.abs(path.flow()) < SMALL * budget.displaced();
+        return path.group() != Group.LUBE && Math.abs(path.flow()) < SMALL * budget.displaced();
     }
 
     /** Each path that is not small, and the small ones together. */

@@ -97,6 +97,11 @@ final class CompareCommand implements Callable<Integer> {
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
         text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append(NoStall.of(comparison.cells().stream()
+                .filter(cell -> NoStall.lowAtIdle(
+                        cell.unit(), cell.duty(), cell.outcome().state()))
+                .map(cell -> cell.unit().build())
+                .toList()));
         return text.toString();
     }
 

@@ -5,6 +5,7 @@ import hotidle.duty.Margin;
 import hotidle.network.Placed;
 import hotidle.result.State;
 import hotidle.result.Unsolved;
+import hotidle.study.Figures;
 import hotidle.study.HeldLine;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
@@ -90,7 +91,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
                         + Quantity.SPEED.with(units, duty.speed()) + ", " + duty.range() + ", lockup "
                         + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
                         + Quantity.TEMPERATURE.with(units, duty.temperatures().get("sump"))
-                        + ", engine torque " + Quantity.TORQUE.with(units, duty.engineTorque()),
+                        + ", engine torque " + Quantity.TORQUE.with(units, duty.engineTorque()) + line(),
                 "",
                 "  "));
         if (judged.outcome().state().isEmpty()) {
@@ -114,6 +115,18 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         unknown().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         hub().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         return text.toString();
+    }
+
+    /** Line pressure and what is commanded. */
+    private String line() {
+        return judged.outcome()
+                .state()
+                .map(state -> Figures.of(judged.unit(), state))
+                .map(figures -> ", line " + Quantity.PRESSURE.with(units, figures.line())
+                        + (figures.commanded()
+                                ? " of the " + Quantity.PRESSURE.with(units, figures.set()) + " commanded"
+                                : ""))
+                .orElse("");
     }
 
     private Optional<String> unknown() {

@@ -156,7 +156,8 @@ final class LeaksCommand implements Callable<Integer> {
         node.put("line_pa", effect.line());
         StateJson.putFinite(node, "set_pressure_pa", effect.set());
         node.put("regulated", effect.regulated());
-        node.put("starved", effect.starved());
+        ArrayNode starved = node.putArray("starved");
+        effect.starved().forEach(starved::add);
         node.put("lube_m3_s", effect.lube());
         node.put("lost_m3_s", effect.lost());
         StateJson.putSpeed(node, "onset_rpm", effect.onset());

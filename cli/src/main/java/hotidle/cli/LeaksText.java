@@ -46,6 +46,7 @@ record LeaksText(
         text.append("\nIn plain words\n");
         plain().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
         text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append(NoStall.of(lowAtIdle() ? List.of(unit.build()) : List.of()));
         text.append("\nWhere the oil goes [")
                 .append(Quantity.FLOW.in(units).unit())
                 .append("], counted as the pump takes it in\n");
@@ -55,6 +56,12 @@ record LeaksText(
 
     String csv() {
         return repairTables().csv(budgetTable());
+    }
+
+    private boolean lowAtIdle() {
+        return unit.commanded().isPresent()
+                && !repairs.before().regulated()
+                && unit.duties().stream().allMatch(other -> duty.speed() <= other.speed());
     }
 
     private BudgetTable budgetTable() {
@@ -97,7 +104,8 @@ record LeaksText(
 
     private String lost() {
         String fresh = repairs.all()
-                .map(all -> " With every fit as new it would lose " + Quantity.FLOW.with(units, all.lost()) + ".")
+                .map(all -> " With every fit as new it would lose " + Quantity.FLOW.with(units, all.lost())
+                        + ", with the line at " + line(all) + ".")
                 .orElse("");
         return "Of the " + Quantity.FLOW.with(units, budget.displaced()) + " that the pump displaces, "
                 + Quantity.FLOW.with(units, budget.lost()) + " is lost ("
@@ -179,12 +187,13 @@ record LeaksText(
 
     private static String served(List<Repairs.Effect> after, int held) {
         int i = held;
-        while (i < after.size() && after.get(i).starved()) {
+        while (i < after.size() && !after.get(i).starved().isEmpty()) {
             i++;
         }
         return i == held
                 ? ""
-                : " Converter, cooler or lubrication still get less than they need then; all are served "
+                : " Then still short of oil: "
+                        + String.join(", ", after.get(held).starved()) + "; all are served "
                         + (i < after.size() ? "after repair " + (i + 1) + "." : "after none of the repairs listed.");
     }
 

@@ -22,6 +22,9 @@ record MarginWords(Quantity.UnitSystem units) {
     /** What the two margins of a clutch are called that are one and the same. */
     static final String APPLY_BOTH = "apply, holding and slipping";
 
+    /** A need below this is shown with a digit more, so that its headroom can be read from it: about 0.2 gpm [m³/s]. */
+    private static final double SMALL_FLOW = 1.25e-5;
+
     /** What a margin is called. */
     static String label(Margin margin) {
         return label(margin.kind());
@@ -46,7 +49,7 @@ record MarginWords(Quantity.UnitSystem units) {
     static Quantity quantity(Margin margin) {
         return switch (margin.scale()) {
             case PRESSURE -> Quantity.PRESSURE;
-            case FLOW -> Quantity.FLOW;
+            case FLOW -> margin.needed() < SMALL_FLOW ? Quantity.TRICKLE : Quantity.FLOW;
             case LENGTH -> Quantity.FILM;
             case SHARE -> Quantity.SHARE;
         };
@@ -152,14 +155,16 @@ record MarginWords(Quantity.UnitSystem units) {
                         : "line pressure is not held, " + Quantity.PRESSURE.with(units, f.line()) + " of the "
                                 + Quantity.PRESSURE.with(units, f.set()) + " commanded")
                 .orElse("line pressure is not held");
+        String set = figures.map(f -> Quantity.PRESSURE.with(units, f.set())).orElse("its set pressure");
         String hangs = judged.margins().stream()
                 .filter(margin -> follows(judged, margin))
                 .map(MarginWords::label)
                 .distinct()
                 .collect(Collectors.joining(", "));
         return label(regulation) + " (" + regulation.part() + ") at "
-                + judged.duty().name() + ": " + line + "; " + delivers(regulation) + " where " + needed(regulation)
-                + " is needed (" + headroom(regulation) + ")."
+                + judged.duty().name() + ": " + line + "; with the line held at " + set + " " + delivers(regulation)
+                + " where "
+                + needed(regulation) + " is needed (" + headroom(regulation) + ")."
                 + (hangs.isEmpty() ? "" : " Short because of that: " + hangs + ".");
     }
 

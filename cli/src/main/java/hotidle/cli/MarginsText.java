@@ -27,6 +27,11 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
         }
         notJudged(builds.get(0)).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append(NoStall.of(judged.stream()
+                .filter(one ->
+                        NoStall.lowAtIdle(one.unit(), one.duty(), one.outcome().state()))
+                .map(one -> one.unit().build())
+                .toList()));
         boolean many = builds.size() > 1;
         for (Unit unit : builds) {
             of(unit, judged)
@@ -55,8 +60,8 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
     }
 
     private static final String LEGEND =
-            "Headroom is what is there over what is needed, less 1 (of a limit: what is allowed over"
-                    + " what is there, less 1). FAILS: below 0; close: up to 10 %. Clutch figures carry the capacity factor of the"
+            "Headroom is what is to spare, as a share of what is needed (of an upper limit: as a share of what is there), from"
+                    + " figures with all their digits. FAILS: below 0; close: up to 10 %. Clutch figures carry the capacity factor of the"
                     + " circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
                     + " circuit file (assumed), so that builds with another bushing have other limits.";
 

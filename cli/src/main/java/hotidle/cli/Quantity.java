@@ -8,6 +8,7 @@ import java.util.Locale;
 enum Quantity {
     PRESSURE(new Shown("psi", 1 / 6894.757293168, 0, 0), new Shown("bar", 1e-5, 0, 2), new Shown("Pa", 1, 0, 0)),
     FLOW(new Shown("gpm", 60 / 3.785411784e-3, 0, 2), new Shown("L/min", 6e4, 0, 1), new Shown("m3/s", 1, 0, 7)),
+    TRICKLE(new Shown("gpm", 60 / 3.785411784e-3, 0, 3), new Shown("L/min", 6e4, 0, 2), new Shown("m3/s", 1, 0, 8)),
     SEEPAGE(new Shown("gpm", 60 / 3.785411784e-3, 0, 4), new Shown("mL/min", 6e7, 0, 0), new Shown("m3/s", 1, 0, 10)),
     FILM(new Shown("thou", 1 / 25.4e-6, 0, 3), new Shown("um", 1e6, 0, 1), new Shown("m", 1, 0, 8)),
     TRAVEL(new Shown("in", 1 / 0.0254, 0, 4), new Shown("mm", 1e3, 0, 2), new Shown("m", 1, 0, 6)),

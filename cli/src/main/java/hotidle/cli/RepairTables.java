@@ -31,6 +31,10 @@ record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<S
                     + " line pressure up to the set pressure, then most lubrication, then saves most oil; hours and prices are not"
                     + " counted.";
 
+    private static final String SLEEVES =
+            " A bore is brought back by a sleeve, or by an oversize valve with the same clearance. Onset: the engine speed from"
+                    + " which the line holds its set pressure.";
+
     private static final String CHAMBERS =
             " Until the line is held both chambers feed it: which is repaired first is a matter of their wear only.";
 
@@ -57,7 +61,7 @@ record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<S
                 .flatMap(step -> step.repair().dimensions().stream())
                 .anyMatch(dimension -> dimension.key().equals("orifice-slip-area"));
         return text.append("\n")
-                .append(Wrap.lines(LEGEND + chambers + (scored ? SCORES : ""), "", ""))
+                .append(Wrap.lines(LEGEND + SLEEVES + chambers + (scored ? SCORES : ""), "", ""))
                 .toString();
     }
 

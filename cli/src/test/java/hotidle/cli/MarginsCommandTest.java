@@ -28,7 +28,7 @@ class MarginsCommandTest {
         assertTrue(
                 said.contains(
                         "worn: FAILS. First limit: regulation (primary + secondary) at hot-idle: line pressure is not"
-                                + " held, 99 psi of the 150 psi commanded; the pump delivers 0.88 gpm where 4.36 gpm is needed (-80 %)."
+                                + " held, 99 psi of the 150 psi commanded; with the line held at 150 psi the pump delivers 0.88 gpm where 4.36 gpm is needed (-80 %)."
                                 + " Short because of that: lubrication, cooler, converter charge."),
                 run.out());
         assertTrue(run.out().contains("restored: HOLDS. Least headroom: "), run.out());
@@ -37,6 +37,7 @@ class MarginsCommandTest {
         assertTrue(run.out().contains("of all builds at the same speed"), run.out());
         assertTrue(said.contains("For comparison, not judged here: Trumpler"), run.out());
         int caution = run.out().indexOf("wheels blocked");
+        assertTrue(said.contains("IDLE PRESSURE IS LOW with worn: no stall test"), run.out());
         assertTrue(caution > 0 && caution < run.out().indexOf("stall ("), "the cautions come before the stall");
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 120), "a line is too long to read");
         assertTrue(
@@ -44,7 +45,7 @@ class MarginsCommandTest {
                 "cold oil: a filter lets by less than both chambers take");
         assertTrue(
                 said.contains(
-                        "no more comes through the pump's inlet when nothing is sent back to it (it then fills to"),
+                        "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the pump to"),
                 said);
         assertTrue(said.contains("hub film at 1558 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
         assertTrue(

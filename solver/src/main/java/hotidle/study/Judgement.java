@@ -161,8 +161,9 @@ public record Judgement(
         /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
         private static Optional<String> starved(HeldLine held) {
             return held.filling() < Figures.FULL
-                    ? Optional.of("no more comes through the pump's inlet when nothing is sent back to it ("
-                            + "it then fills to " + Math.round(100 * held.filling()) + " %)")
+                    ? Optional.of(
+                            "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the"
+                                    + " pump to " + Math.round(100 * held.filling()) + " %")
                     : Optional.empty();
         }
 

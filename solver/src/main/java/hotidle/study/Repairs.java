@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
 import hotidle.duty.Unit;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
@@ -55,7 +56,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      * @param regulated whether the regulator holds it
      * @param lube      flow of all lube branches [m³/s]
      * @param lost      slip and leaks [m³/s]
-     * @param starved   whether converter, cooler or lubrication gets less than it needs
+     * @param starved   what gets less than it needs, of converter, cooler and lube branches
      * @param onset     onset of regulation [rev/s]; empty where there is none
      */
     public record Effect(
@@ -64,8 +65,12 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             boolean regulated,
             double lube,
             double lost,
-            boolean starved,
+            List<String> starved,
             OptionalDouble onset) {
+
+        public Effect {
+            starved = List.copyOf(starved);
+        }
 
         /** Line pressure up to the set pressure [Pa]: what is above it is no gain. */
         public double held() {
@@ -193,7 +198,9 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
                     OilBudget.of(unit, state).lost(),
-                    !Service.starved(unit, duty, state).isEmpty(),
+                    Service.starved(unit, duty, state).stream()
+                            .map(Margin::part)
+                            .toList(),
                     onset && unit.commanded().isPresent()
                             ? SpeedSweep.rising(unit, duty, speeds).onset()
                             : OptionalDouble.empty());
