@@ -12,6 +12,7 @@ import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
 import hotidle.circuits.words.Kinds;
+import hotidle.circuits.words.SectionWords;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -48,6 +49,7 @@ class LeftOutTest {
 
     private static List<Written> written(Value.Entries file) {
         List<Written> found = new ArrayList<>();
+        collect(SectionWords.CIRCUIT, file, List.of(), "circuit", found);
         Value parts = file.entry("parts").orElseThrow().value();
         for (Value.Entry part : ((Value.Entries) parts).entries()) {
             Value.Entries keys = (Value.Entries) part.value();
@@ -75,7 +77,9 @@ class LeftOutTest {
                     for (Value.Entry one : inner.entries()) {
                         List<String> named = new ArrayList<>(here);
                         named.add(one.key());
-                        collect(groups.shape(), (Value.Entries) one.value(), named, what + "." + key.name(), found);
+                        if (one.value() instanceof Value.Entries keysOfOne) {
+                            collect(groups.shape(), keysOfOne, named, what + "." + key.name(), found);
+                        }
                     }
                 }
             }
@@ -103,7 +107,12 @@ class LeftOutTest {
         for (String text : texts) {
             Value.Entries file = without(tree(text), List.of("builds"));
             assertEquals(List.of(), errors(file, text));
+            Map<String, Integer> seen = new LinkedHashMap<>();
             for (Written written : written(file)) {
+                // two of a sort in a file tell as much as twenty
+                if (seen.merge(written.what, 1, Integer::sum) > 2) {
+                    continue;
+                }
                 List<String> errors = errors(without(file, written.path), text);
                 if (errors.isEmpty()) {
                     free.add(written.what);

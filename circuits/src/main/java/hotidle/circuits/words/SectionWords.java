@@ -74,7 +74,7 @@ public final class SectionWords {
                                     "held",
                                     Dimension.PRESSURE,
                                     "gauge pressure at which it is held, as the sump is; left out: free")
-                            .optional()
+                            .neededWhere("no other node is held")
                             .allowed("-1 bar", "500 bar")),
             "about");
 
@@ -98,7 +98,7 @@ public final class SectionWords {
                     Key.choice("forward", "whether it drives forward; set pressure is quoted in these", "yes", "no")
                             .byDefault("no", "assumed"),
                     Key.of("clutches", new Type.Groups(APPLIED), "clutches that carry pressure in it")
-                            .optional()));
+                            .neededWhere("a clutch or band is applied in no other range")));
 
     private static final Key LINE_PRESSURE = Key.of(
             "line-pressure",
@@ -111,6 +111,8 @@ public final class SectionWords {
             new Type.Table(Dimension.PRESSURE, Dimension.PRESSURE),
             "pilot pressure for a commanded line pressure");
 
+    private static final String PILOTED = "another of solenoid, line-pressure, pilot-pressure is given";
+
     private static final Shape COMMAND = new Shape(
             "command",
             List.of(
@@ -122,9 +124,9 @@ public final class SectionWords {
                                     new Type.Name(Names.SOLENOID),
                                     "the solenoid that makes its pilot pressure; left out, with both tables: the spring alone sets the"
                                             + " line")
-                            .optional(),
-                    LINE_PRESSURE.optional(),
-                    PILOT_PRESSURE.optional()));
+                            .neededWhere(PILOTED),
+                    LINE_PRESSURE.neededWhere(PILOTED),
+                    PILOT_PRESSURE.neededWhere(PILOTED)));
 
     private static Key lockup() {
         return Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on");
@@ -134,17 +136,14 @@ public final class SectionWords {
             "duty point",
             List.of(
                     Key.text("about", "what it is"),
-                    Key.quantity("speed", Dimension.SPEED, "engine speed; may be left out where nothing turns")
-                            .optional()
+                    Key.quantity("speed", Dimension.SPEED, "engine speed")
+                            .neededWhere("a part turns with the engine")
                             .allowed("0 rpm", "20000 rpm")
                             .usual("400 rpm", "7000 rpm"),
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
                     lockup().byDefault("off", "assumed"),
-                    Key.quantity(
-                                    "engine-torque",
-                                    Dimension.TORQUE,
-                                    "engine torque; may be left out where no solenoid commands the line")
-                            .optional()
+                    Key.quantity("engine-torque", Dimension.TORQUE, "engine torque")
+                            .neededWhere("a solenoid commands the line")
                             .allowed("-2000 N.m", "10000 N.m")
                             .usual("0 N.m", "2000 N.m"),
                     Key.quantity(
@@ -239,7 +238,8 @@ public final class SectionWords {
                                     "what its control does otherwise at a duty point, as an added controller that applies the lockup"
                                             + " fully in place of modulating it")
                             .optional(),
-                    Key.text("because", "the reason for set-pressure, command or duty")));
+                    Key.text("because", "the reason for set-pressure, command or duty")
+                            .neededWhere("one of them is given")));
 
     /** The file. */
     public static final Shape CIRCUIT = new Shape(
@@ -260,9 +260,9 @@ public final class SectionWords {
                             .usual("0.6 bar", "1.1 bar"),
                     Key.of("oils", new Type.Groups(OIL), "oils to choose from"),
                     Key.of("materials", new Type.Groups(MATERIAL), "materials of fits, besides aluminium and steel")
-                            .optional(),
+                            .neededWhere("a part names another"),
                     Key.of("bearing-materials", new Type.Groups(BEARING_MATERIAL), "what a hub can run on")
-                            .optional(),
+                            .neededWhere("there is a bushing"),
                     Key.of("regions", new Type.Notes(), "places of one oil temperature; one of them is sump"),
                     Key.of("nodes", new Type.Groups(NODE), "places of one pressure"),
                     Key.of("parts", new Type.Parts(), "what lies between the nodes"),
