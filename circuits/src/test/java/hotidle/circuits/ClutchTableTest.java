@@ -117,4 +117,20 @@ class ClutchTableTest {
                         + " to: sump, diameter: 0.5 mm}\n");
         assertEquals(List.of(), said);
     }
+
+    /** Vented clutches stand full at a few psi in an exhaust of its own, fed a little and let off by a weak valve. */
+    @Test
+    void an_exhaust_kept_full_is_no_feed() {
+        String vents = Library.text("crescent-four").orElseThrow().replaceAll("(-vent: .*)to: sump", "$1to: exhaust");
+        String ports =
+                vents.replace("low-reverse: low-reverse, sump: sump}", "low-reverse: low-reverse, exhaust: exhaust}");
+        String held = ports.replace("nodes:\n", "nodes:\n  exhaust: {held: 2 psi}\n");
+        assertEquals(List.of(), CircuitReader.read(held, "x.yaml").problems());
+        String free = ports.replace("nodes:\n", "nodes:\n  exhaust: {}\n")
+                .replace(
+                        "  # ---- manual and shift valves ----\n",
+                        "  fill: {kind: orifice, from: line, to: exhaust, diameter: 0.5 mm}\n  let-off: {kind: relief-valve, from: exhaust,"
+                                + " to: sump, seat: 8 mm, spring-rate: 0.2 N/mm, cracking-pressure: 3 psi, lift: 2 mm}\n");
+        assertEquals(List.of(), CircuitReader.read(free, "x.yaml").problems());
+    }
 }

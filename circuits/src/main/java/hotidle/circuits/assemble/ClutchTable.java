@@ -56,9 +56,9 @@ public final class ClutchTable {
             NotFed.vented(listed, range, vent.get(), fed ? here.fed().get(node) : Optional.empty());
         } else if (listed != null && !here.perhapsFed().contains(node)) {
             NotFed.closed(listed, range, node, feeder(node));
-        } else if (listed == null && fed && vent.isEmpty()) {
+        } else if (listed == null && fed && vent.isEmpty() && !here.perhapsDrained(node)) {
             NotListed.warn(clutch, range, here.fed().get(node));
-        } else if (listed == null && fed) {
+        } else if (listed == null && fed && vent.isPresent()) {
             here.fed()
                     .get(node)
                     .filter(feed -> here.meet(feed, vent.get()))

@@ -36,6 +36,9 @@ final class Ways {
     /** Always open, and so wide that what is behind them is the line itself. */
     private static final Set<String> WIDE = Set.of("passage", "filter", "check-valve");
 
+    /** A node held higher is a supply; below lie the sump and exhausts kept full at a few psi (common practice) [Pa]. */
+    private static final double SUPPLY = 1e5;
+
     private static final String ORIFICE = "orifice";
     private static final String SELECTOR = "selector";
 
@@ -74,7 +77,7 @@ final class Ways {
     Ways(Given file, Parts parts, String range) {
         file.groups("nodes")
                 .forEach((name, node) ->
-                        node.numberIf("held").ifPresent(held -> (held > 0 ? sources : drains).add(name)));
+                        node.numberIf("held").ifPresent(held -> (held > SUPPLY ? sources : drains).add(name)));
         for (Parts.One part : parts.all().values()) {
             String word = part.kind().word();
             if (part.kind().isPump()) {
@@ -157,6 +160,28 @@ final class Ways {
             }
         }
         return Optional.empty();
+    }
+
+    /** Whether a node behind the line may have a way to the sump, so that it may stand low although it is fed. */
+    boolean perhapsDrained(String start) {
+        if (line.contains(start)) {
+            return false;
+        }
+        Set<String> reached = new LinkedHashSet<>(Set.of(start));
+        Deque<String> open = new ArrayDeque<>(reached);
+        while (!open.isEmpty()) {
+            String node = open.pop();
+            for (Way way : ways) {
+                String next = way.leads(node).orElse(node);
+                if (drains.contains(next)) {
+                    return true;
+                }
+                if (!line.contains(next) && reached.add(next)) {
+                    open.push(next);
+                }
+            }
+        }
+        return false;
     }
 
     /** Whether two open passages end at one node, so that what the one feeds the other empties with no throttle between. */
