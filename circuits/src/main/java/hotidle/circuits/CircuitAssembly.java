@@ -115,6 +115,7 @@ final class CircuitAssembly {
             List<Unit> all = units.values().stream().map(Adjustable::unit).toList();
             CommandAgainstSpring.check(command, all);
             CommandAgainstDuty.check(command, all);
+            CommandInReach.check(command, all);
         });
         return Optional.of(described(units));
     }

@@ -26,7 +26,7 @@ class ClutchTableTest {
 
     /** Every feed and every vent of every ready circuit: leaving any of its ranges out is found, and so is one too many. */
     @TestFactory
-    Stream<DynamicTest> every_slip_in_the_table_of_a_ready_circuit_is_found() {
+    Stream<DynamicTest> everySlipInTheTableOfAReadyCircuitIsFound() {
         return Stream.of("shuttle-five", "crescent-four", "vane-six")
                 .flatMap(circuit -> Library.text(circuit)
                         .orElseThrow()
@@ -56,7 +56,7 @@ class ClutchTableTest {
     }
 
     @Test
-    void a_clutch_fed_in_neutral_in_place_of_being_vented_is_told_at_neutral() {
+    void aClutchFedInNeutralInPlaceOfBeingVentedIsToldAtNeutral() {
         List<String> said = said(
                 "crescent-four",
                 "forward-feed: {from: line, to: forward, diameter: 2.2 mm, ranges: [first",
@@ -68,7 +68,7 @@ class ClutchTableTest {
 
     /** Whether a shift valve moved by pilot pressure lets oil pass is known only when the state is solved. */
     @Test
-    void nothing_is_said_of_a_clutch_behind_a_shift_valve() {
+    void nothingIsSaidOfAClutchBehindAShiftValve() {
         String valve =
                 "  shift-valve: {kind: spool-valve, bore: 10.02 mm, valve: 10 mm, openings: {feed: {from: line, to: forward,"
                         + " edge: 1 mm}, vent: {from: forward, to: sump, edge: 1 mm, opens: down}}, areas: {pilot: {node: governor, area: 70"
@@ -86,7 +86,7 @@ class ClutchTableTest {
 
     /** Fed through an orifice at all times, and emptied by a selector where it is to be off. */
     @Test
-    void an_orifice_that_feeds_always_and_a_vent_that_holds_it_off_are_no_fault() {
+    void anOrificeThatFeedsAlwaysAndAVentThatHoldsItOffAreNoFault() {
         List<String> said = said(
                 "crescent-four",
                 "      forward-feed: {from: line, to: forward, diameter: 2.2 mm, ranges: [first, second, third, fourth]}\n",
@@ -98,7 +98,7 @@ class ClutchTableTest {
 
     /** Two ways to one clutch, each behind its check valve: the way that is vented does not empty the other. */
     @Test
-    void a_check_valve_keeps_a_clutch_from_the_vent_of_its_other_feed() {
+    void aCheckValveKeepsAClutchFromTheVentOfItsOtherFeed() {
         List<String> said = said(
                 "crescent-four",
                 "nodes:\n",
@@ -120,7 +120,7 @@ class ClutchTableTest {
 
     /** Vented clutches stand full at a few psi in an exhaust of its own, fed a little and let off by a weak valve. */
     @Test
-    void an_exhaust_kept_full_is_no_feed() {
+    void anExhaustKeptFullIsNoFeed() {
         String vents = Library.text("crescent-four").orElseThrow().replaceAll("(-vent: .*)to: sump", "$1to: exhaust");
         String ports =
                 vents.replace("low-reverse: low-reverse, sump: sump}", "low-reverse: low-reverse, exhaust: exhaust}");

@@ -96,7 +96,7 @@ class LeftOutTest {
     }
 
     @Test
-    void a_key_that_is_an_error_to_leave_out_is_declared_as_needed_or_says_where_it_is() throws IOException {
+    void aKeyThatIsAnErrorToLeaveOutIsDeclaredAsNeededOrSaysWhereItIs() throws IOException {
         Map<String, String> unsaid = new LinkedHashMap<>();
         TreeSet<String> said = new TreeSet<>();
         TreeSet<String> free = new TreeSet<>();

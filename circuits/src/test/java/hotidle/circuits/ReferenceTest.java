@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 class ReferenceTest {
 
     @Test
-    void the_reference_is_what_the_declarations_say() throws IOException {
+    void theReferenceIsWhatTheDeclarationsSay() throws IOException {
         Golden.check(Path.of("REFERENCE.md"), reference());
     }
 

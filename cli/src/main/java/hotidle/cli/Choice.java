@@ -5,8 +5,10 @@ import hotidle.circuits.text.Units;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
 import hotidle.duty.Unit;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /** Reads what a user chose on the command line. */
 final class Choice {
@@ -46,6 +48,30 @@ final class Choice {
             throw new WrongInputException("hotidle: " + option + " " + text + " is no series\nmend: write " + option
                     + " 500..3500/50rpm: first and last value, then the step with its unit");
         }
+    }
+
+    /** No engine idles below this [rev/s]. */
+    private static final double SLOWEST = 400 / 60.0;
+
+    private static final double FASTEST = 4000 / 60.0;
+
+    /**
+     * Engine speeds over which the hub is searched: those given, or from the slowest duty point to the fastest or 4000 rpm, since a
+     * film at a speed at which the unit never runs is no reason to fail it.
+     *
+     * @param step between them, where none are given [rev/s]
+     */
+    static List<Double> searched(String text, Unit unit, double step) {
+        if (text != null) {
+            return series("--speed", text, Dimension.SPEED);
+        }
+        DoubleSummaryStatistics duties =
+                unit.duties().stream().mapToDouble(DutyPoint::speed).summaryStatistics();
+        double first = Math.max(duties.getMin(), SLOWEST);
+        double last = Math.max(duties.getMax(), FASTEST);
+        return DoubleStream.iterate(first, speed -> speed <= last, speed -> speed + step)
+                .boxed()
+                .toList();
     }
 
     /** The duty of a name. */

@@ -75,7 +75,7 @@ final class CompareRows {
     private List<Row> bench() {
         List<Row> rows = new ArrayList<>();
         for (Tap tap : any.taps()) {
-            rows.add(reading("gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node())));
+            rows.add(gauge(tap));
         }
         for (Placed placed : any.network().parts()) {
             if (placed.part() instanceof PumpChamber) {
@@ -145,6 +145,7 @@ final class CompareRows {
                     "  within spool friction [" + Quantity.PRESSURE.in(units).unit() + "]", this::band));
         }
         rows.addAll(List.of(speed("onset of regulation", SpeedSweep::onset)));
+        rows.addAll(slides());
         if (roles.secondary().isPresent()) {
             rows.add(word("secondary chamber", f -> f.secondary().word()));
             rows.add(speed("secondary unloads from", SpeedSweep::unloading));
@@ -169,7 +170,7 @@ final class CompareRows {
         if (roles.converter().isPresent()
                 || roles.cooler().isPresent()
                 || !roles.lube().isEmpty()) {
-            rows.add(new Row("converter, cooler, lubrication", CompareRows::starved));
+            rows.add(new Row("short of oil", CompareRows::starved));
         }
         rows.addAll(List.of(
                 number("pump delivery before slip", Quantity.FLOW, Figures::swept),
@@ -186,6 +187,30 @@ final class CompareRows {
                     new Row("  least allowed (assumed)", this::permissibleFilm)));
         }
         rows.add(number("pump power", Quantity.POWER, Figures::pumpPower));
+        any.taps().stream().filter(tap -> !tap.node().equals(roles.line())).forEach(tap -> rows.add(gauge(tap)));
+        return rows;
+    }
+
+    private Row gauge(Tap tap) {
+        return reading("gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node()));
+    }
+
+    /** How far the slide of a variable pump is from its full displacement, and the pressure that moves it. */
+    private List<Row> slides() {
+        List<Row> rows = new ArrayList<>();
+        for (Placed placed : any.network().parts()) {
+            if (placed.part() instanceof PumpChamber pump && pump.slide().isPresent()) {
+                rows.add(reading(
+                        placed.name() + " slide, share of full displacement",
+                        Quantity.SHARE,
+                        state -> state.own(placed.name(), "position")
+                                / pump.slide().get().high()));
+                rows.add(reading(
+                        "  control pressure",
+                        Quantity.PRESSURE,
+                        state -> state.pressure(placed.nodes().get(2))));
+            }
+        }
         return rows;
     }
 
@@ -254,8 +279,8 @@ final class CompareRows {
                             .min(Comparator.comparingDouble(Margin::rank))
                             .map(worst -> starved.size() == 1
                                     ? "SHORT: " + worst.part()
-                                    : "SHORT: " + starved.size() + ", most " + worst.part())
-                            .orElse("all served");
+                                    : "SHORT: " + starved.size() + " (most: " + worst.part() + ")")
+                            .orElse("none");
                 })
                 .orElse("unsolved");
     }

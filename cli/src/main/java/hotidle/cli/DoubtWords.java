@@ -17,7 +17,8 @@ final class DoubtWords {
     static String of(Doubt doubt, Quantity.UnitSystem units) {
         return switch (doubt.why()) {
             case OIL_EXTRAPOLATED ->
-                "the oil has " + Quantity.TEMPERATURE.with(units, doubt.value()) + " ("
+                "the oil has " + (doubt.value() < doubt.limit() ? "down to " : "up to ")
+                        + Quantity.TEMPERATURE.with(units, doubt.value()) + " ("
                         + doubt.where() + "); its viscosity was measured "
                         + (doubt.value() < doubt.limit() ? "down" : "up")
                         + " to " + Quantity.TEMPERATURE.with(units, doubt.limit()) + " and is extrapolated from there";

@@ -106,6 +106,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         rows.forEach(row -> table.add(cells(row)));
         text.append(table.aligned());
         rows.stream().filter(DutyMargins::explained).forEach(row -> text.append(Wrap.lines(why(row), "  ", "    ")));
+        override().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         judged.leaky()
                 .forEach((clutch, below) -> text.append(Wrap.lines(
                         clutch + " is " + Quantity.PRESSURE.with(units, below)
@@ -115,6 +116,15 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         unknown().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         hub().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         return text.toString();
+    }
+
+    /** A line far above what is commanded: the regulator cannot get rid of the oil, or does not move. */
+    private Optional<String> override() {
+        return judged.outcome()
+                .state()
+                .map(state -> Figures.of(judged.unit(), state))
+                .flatMap(figures -> PlainWords.override(figures, units))
+                .map(words -> "Here " + words);
     }
 
     /** Line pressure and what is commanded. */

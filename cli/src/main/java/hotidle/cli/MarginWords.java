@@ -43,6 +43,7 @@ record MarginWords(Quantity.UnitSystem units) {
             case FILM -> "hub film";
             case UNIT_LOAD -> "hub unit load";
             case PUMP_INLET -> "pump inlet";
+            case RELIEF -> "relief valve stays shut";
         };
     }
 
@@ -197,6 +198,9 @@ record MarginWords(Quantity.UnitSystem units) {
                         "Side load and weight over the bushing's length and width come to " + value(margin)
                                 + speed(margin) + "; its material bears " + needed(margin) + ".";
                     case PUMP_INLET -> inlet(margin);
+                    case RELIEF ->
+                        "The line stands at " + value(margin) + "; the valve lifts from " + needed(margin)
+                                + " on, and then holds the line in place of the regulator.";
                 };
         return margin.note().isEmpty() ? said : said + " Note: " + margin.note() + ".";
     }

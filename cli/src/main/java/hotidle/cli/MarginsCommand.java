@@ -3,7 +3,6 @@ package hotidle.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
 import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
@@ -34,10 +33,14 @@ final class MarginsCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
+    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    private static final double STEP = 50 / 60.0;
+
     @Option(
             names = "--speed",
-            defaultValue = "400..4000/50rpm",
-            description = "engine speeds searched for the hub's least film and largest load. Default: ${DEFAULT-VALUE}")
+            description =
+                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
+                            + " Default: from the slowest duty point to 4000rpm in steps of 50rpm")
     String speed;
 
     @Option(
@@ -55,7 +58,7 @@ final class MarginsCommand implements Callable<Integer> {
         words = new MarginWords(asked.shared.units);
         DescribedCircuit described = asked.load();
         List<Unit> units = Circuits.units(described, builds);
-        List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
         if (sensitivity) {
             return sensitivity(described, units, speeds);
         }

@@ -22,6 +22,12 @@ final class PlainWords {
     /** A change smaller than this share is called no change. */
     private static final double NOTHING = 0.02;
 
+    /**
+     * From this multiple of the set pressure on, a line is too high to be called regulated (assumed); over its speed range a
+     * regulator rises by 3 to 8 per cent (common practice).
+     */
+    private static final double FAR_ABOVE = 1.25;
+
     /** Soon after the primary begins to bypass, the secondary is unloaded: up to this multiple of that speed. */
     private static final double UNLOADED_BY = 1.1;
 
@@ -72,16 +78,39 @@ final class PlainWords {
         String lube = Roles.of(unit).lube().isEmpty() ? "" : ", lubrication " + Quantity.FLOW.with(units, f.lube());
         String starved = starved(cell);
         if (f.regulated()) {
-            lines.add(unit.build() + " holds its " + asked + " at " + duty.name() + ": line " + got + lube + "."
+            String holds = override(f, units).isEmpty() ? " holds its " : " overshoots its ";
+            lines.add(unit.build() + holds + asked + " at " + duty.name() + ": line " + got + lube + "."
                     + (starved.isEmpty() ? "" : " Even so too little (is, of needed) for " + starved + "."));
         } else {
             lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": line " + got
                     + (f.offSeat() ? "" : ", regulator on its seat") + lube + "."
                     + (starved.isEmpty() ? "" : " Too little (is, of needed) for " + starved + "."));
         }
+        overrides(unit).ifPresent(lines::add);
         lines.add(("  " + onset(cell.sweep()) + " " + film(worstFilm(unit))).stripTrailing());
         lines.addAll(shortages(unit));
         return lines;
+    }
+
+    /** Duty points at which the line stands far above what is commanded. */
+    private Optional<String> overrides(Unit unit) {
+        List<String> found = comparison.cells().stream()
+                .filter(cell -> cell.unit().build().equals(unit.build()))
+                .flatMap(cell -> cell.figures().flatMap(f -> override(f, units)).stream()
+                        .map(words -> "At " + cell.duty().name() + " " + words))
+                .toList();
+        return found.isEmpty() ? Optional.empty() : Optional.of("  " + String.join(" ", found));
+    }
+
+    /** What is said of a line far above the pressure commanded; empty where it is not. */
+    static Optional<String> override(Figures f, Quantity.UnitSystem units) {
+        if (!f.commanded() || f.line() < f.set() * FAR_ABOVE) {
+            return Optional.empty();
+        }
+        return Optional.of("the line stands at " + Quantity.PRESSURE.with(units, f.line()) + ", far above the "
+                + Quantity.PRESSURE.with(units, f.set())
+                + " commanded: the regulator cannot let go of the oil, or sticks"
+                + (f.reliefOpen() ? "; the relief valve holds the line." : "."));
     }
 
     /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */
@@ -240,7 +269,10 @@ final class PlainWords {
 
     private String moved(Quantity quantity, double was, double is) {
         if (same(was, is)) {
-            return "stays at " + quantity.with(units, is);
+            boolean alike = quantity.number(units, was).equals(quantity.number(units, is));
+            return alike
+                    ? "stays at " + quantity.with(units, is)
+                    : "hardly moves, " + quantity.number(units, was) + " to " + quantity.with(units, is);
         }
         return (is > was ? "rises from " : "falls from ") + quantity.number(units, was) + " to "
                 + quantity.with(units, is);

@@ -34,10 +34,14 @@ final class WearCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
 
+    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    private static final double STEP = 200 / 60.0;
+
     @Option(
             names = "--speed",
-            defaultValue = "400..4000/200rpm",
-            description = "engine speeds searched for the hub's least film and largest load. Default: ${DEFAULT-VALUE}")
+            description =
+                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
+                            + " Default: from the slowest duty point to 4000rpm in steps of 200rpm")
     String speed;
 
     @Option(names = "--fit", description = "a fit to look at, part.key; give it again for each. Default: all that wear")
@@ -50,7 +54,7 @@ final class WearCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
-        List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
+        List<Double> speeds = Choice.searched(speed, chosen.unit(), STEP);
         List<Dimension> looked = looked(chosen);
         Progress progress = new Progress(spec.commandLine().getErr(), "wearing fits", looked.size() + 1);
         Wear wear = Wear.study(chosen, looked, speeds, progress::step);

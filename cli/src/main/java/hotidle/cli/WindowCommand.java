@@ -45,10 +45,14 @@ final class WindowCommand implements Callable<Integer> {
             description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String set;
 
+    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    private static final double STEP = 150 / 60.0;
+
     @Option(
             names = "--speed",
-            defaultValue = "400..4000/150rpm",
-            description = "engine speeds searched for the hub's least film and largest load. Default: ${DEFAULT-VALUE}")
+            description =
+                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
+                            + " Default: from the slowest duty point to 4000rpm in steps of 150rpm")
     String speed;
 
     @Option(
@@ -74,7 +78,7 @@ final class WindowCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle: --set " + set
                     + ": at least two pressures above zero are needed; write 60..400/20psi, for example");
         }
-        List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        List<Double> speeds = Choice.searched(speed, described.unit(), STEP);
         if (map != null) {
             PictureFile.check("--map", map);
         }

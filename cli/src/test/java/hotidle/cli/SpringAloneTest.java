@@ -89,7 +89,7 @@ class SpringAloneTest {
         String said = compare.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("holds its 93 psi at idle"), said);
         assertTrue(said.contains("Even so too little (is, of needed) for lube-tail"), said);
-        assertTrue(said.contains("converter, cooler, lubrication SHORT: lube-tail"), said);
+        assertTrue(said.contains("short of oil SHORT: lube-tail"), said);
     }
 
     /** 3 N either way on 200 mm² is 2.2 psi up and down from where a free spool would hold the line. */

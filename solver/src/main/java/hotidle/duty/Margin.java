@@ -30,7 +30,8 @@ public record Margin(
         CONVERTER_CHARGE("converter-charge", false),
         FILM("film", false),
         UNIT_LOAD("unit-load", true),
-        PUMP_INLET("pump-inlet", false);
+        PUMP_INLET("pump-inlet", false),
+        RELIEF("relief-valve", true);
 
         private final String word;
         private final boolean upper;

@@ -57,6 +57,11 @@ public record Poppet(
                 pastByDensity + out.byDensity());
     }
 
+    /** Drop at which it begins to lift [Pa]. */
+    public double cracking() {
+        return preload / seatArea();
+    }
+
     /** Lift [m] under a drop [Pa]. */
     public double lift(double drop) {
         return Math.min(Math.max((drop * seatArea() - preload) / springRate, 0), stop);

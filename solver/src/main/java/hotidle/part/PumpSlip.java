@@ -115,7 +115,7 @@ public record PumpSlip(
         for (Tip tip : tips) {
             channels.put(tip.name + "-slip", Channel.slot(tip.width));
         }
-        channels.put("mesh-slip", Channel.hole(Math.sqrt(4 * orificeArea / Math.PI), 1));
+        channels.put("orifice-slip", Channel.hole(Math.sqrt(4 * orificeArea / Math.PI), 1));
         return channels;
     }
 
@@ -247,7 +247,7 @@ public record PumpSlip(
             for (int i = 0; i < tipClearance.length; i++) {
                 streams.add(stream(slip.tips.get(i).name, in, opened(tipLoss[i], tipClearance[i], opened)));
             }
-            streams.add(stream("mesh", in, orifice));
+            streams.add(stream("orifice", in, orifice));
             if (slip.laminar > 0) {
                 streams.add(stream("laminar", in, fitted));
             }

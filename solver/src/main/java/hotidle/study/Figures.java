@@ -147,7 +147,7 @@ public record Figures(
 
     /** What the regulator does, in words; a lifted relief valve and a starved inlet come first, being the graver news. */
     public String regulator() {
-        String free = line < set ? "off its seat, line low" : "regulating";
+        String free = line < set ? "off its seat but low" : "regulating";
         String seat = offSeat ? free : "on its seat";
         String works = commanded() ? seat : "not commanded";
         String relief = reliefOpen ? "relief open" : works;

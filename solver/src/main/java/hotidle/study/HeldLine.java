@@ -8,6 +8,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.Linearised;
 import hotidle.newton.SteadySolver;
+import hotidle.part.PumpChamber;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.State;
@@ -31,6 +32,7 @@ import java.util.stream.Stream;
  * @param demand   what leaves the line [m³/s], counted so too
  * @param position at which the regulator is held [m]
  * @param filling  of the pump with the line held: below 1 the inlet is starved, and lets in no more [-]
+ * @param slide    share of its displacement at which the slide of a variable pump stands, 1 in a fixed pump [-]
  * @param hungry   what gets too little however far the feed opens, and so is not counted; empty where all can be served
  * @param unsolved why nothing is known, where nothing is
  */
@@ -39,6 +41,7 @@ public record HeldLine(
         double demand,
         double position,
         double filling,
+        double slide,
         Optional<String> hungry,
         Optional<Unsolved> unsolved) {
 
@@ -104,7 +107,8 @@ public record HeldLine(
         }
 
         private static HeldLine unknown(double position, Outcome outcome) {
-            return new HeldLine(Double.NaN, Double.NaN, position, Double.NaN, Optional.empty(), outcome.unsolved());
+            return new HeldLine(
+                    Double.NaN, Double.NaN, position, Double.NaN, Double.NaN, Optional.empty(), outcome.unsolved());
         }
 
         /** Regula falsi with the Illinois rule on the headroom of the worst served; it grows with the opening. */
@@ -194,8 +198,19 @@ public record HeldLine(
                     roles.inlet()
                             .map(placed -> state.own(placed.name(), "filling"))
                             .orElse(1.0),
+                    roles.chambers().stream()
+                            .mapToDouble(placed -> slide(placed, state))
+                            .min()
+                            .orElse(1),
                     hungriest.map(Margin::part),
                     Optional.empty());
+        }
+
+        private static double slide(Placed placed, State state) {
+            return ((PumpChamber) placed.part())
+                    .slide()
+                    .map(slide -> state.own(placed.name(), "position") / slide.high())
+                    .orElse(1.0);
         }
 
         /** What brings oil into the line. */

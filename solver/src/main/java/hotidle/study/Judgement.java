@@ -9,6 +9,7 @@ import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
+import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.result.Outcome;
 import hotidle.result.State;
@@ -142,12 +143,13 @@ public record Judgement(
             margins.addAll(Service.of(roles, duty, state));
             hub.ifPresent(over -> film(margins, over));
             inlet().ifPresent(margins::add);
+            margins.addAll(relief());
             return margins;
         }
 
         private Margin regulation(HeldLine held) {
             return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
-                    .noted(Stream.of(hungry(held), starved(held))
+                    .noted(Stream.of(hungry(held), starved(held), pushedBack(held))
                             .flatMap(Optional::stream)
                             .collect(Collectors.joining("; ")));
         }
@@ -156,6 +158,14 @@ public record Judgement(
             return held.hungry()
                     .map(part -> part
                             + " gets too little even with the regulator's feed wide open, so it is not counted here");
+        }
+
+        /** Why a variable pump brings so little, where its slide is not what it could be. */
+        private static Optional<String> pushedBack(HeldLine held) {
+            return held.slide() < Figures.FULL && held.supply() < held.demand()
+                    ? Optional.of("the pump's slide then stands at " + Math.round(100 * held.slide())
+                            + " % of its full displacement, pushed back by what leaks into its control chamber")
+                    : Optional.empty();
         }
 
         /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
@@ -278,6 +288,26 @@ public record Judgement(
                         release + ambient,
                         Margin.Scale.PRESSURE);
             });
+        }
+
+        /**
+         * A relief valve on a line that is commanded stays shut: where it lifts, it holds the line, and no longer the regulator.
+         */
+        private List<Margin> relief() {
+            if (unit.commanded().isEmpty()) {
+                return List.of();
+            }
+            return unit.network().parts().stream()
+                    .filter(placed -> placed.part() instanceof ReliefValve
+                            && placed.nodes().get(0).equals(roles.line()))
+                    .map(placed -> Margin.of(
+                            Margin.Kind.RELIEF,
+                            placed.name(),
+                            state.pressure(placed.nodes().get(0))
+                                    - state.pressure(placed.nodes().get(1)),
+                            ((ReliefValve) placed.part()).poppet().cracking(),
+                            Margin.Scale.PRESSURE))
+                    .toList();
         }
 
         Map<String, Double> leaky() {

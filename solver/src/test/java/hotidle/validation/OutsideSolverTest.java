@@ -192,7 +192,7 @@ class OutsideSolverTest {
             plain.source(name + ".tip-drag", "suction", outlet, Math.PI * 0.084 * SPEED / 2 * tipGap * 0.026);
             plain.drop(name + ".face-slip", outlet, "suction", face);
             plain.drop(name + ".tip-slip", outlet, "suction", q -> 4 * tooth.applyAsDouble(q));
-            plain.drop(name + ".mesh-slip", outlet, "suction", opening(MESH, Math.PI / (Math.PI + 2)));
+            plain.drop(name + ".orifice-slip", outlet, "suction", opening(MESH, Math.PI / (Math.PI + 2)));
         }
     }
 
@@ -307,7 +307,7 @@ class OutsideSolverTest {
         pump.into(slip, "pump", "line");
         Map<String, Double> flows = slip.solve().flows();
         double delivered = flows.get("pump.swept") + flows.get("pump.tip-drag");
-        double lost = flows.get("pump.face-slip") + flows.get("pump.tip-slip") + flows.get("pump.mesh-slip");
+        double lost = flows.get("pump.face-slip") + flows.get("pump.tip-slip") + flows.get("pump.orifice-slip");
         return (delivered - lost - through(line, hole(load)) - bypass(line, position(line)))
                 / (pump.displacement() * SPEED);
     }

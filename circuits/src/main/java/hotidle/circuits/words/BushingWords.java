@@ -23,7 +23,9 @@ final class BushingWords {
                     "A plain bushing that carries the hub: an oil film under load, and a leak along it.",
                     Group.HUB,
                     List.of(
-                            Key.node("from", "the space behind the gear"),
+                            Key.node(
+                                    "from",
+                                    "the space whose oil leaks along it: behind the face of the gear or rotor on the hub"),
                             Key.node("to", "the sump"),
                             FitWords.bore(),
                             Key.shaft("hub", "diameter of the hub")

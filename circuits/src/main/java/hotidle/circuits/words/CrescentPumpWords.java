@@ -40,7 +40,10 @@ final class CrescentPumpWords {
                                     PumpWords.displacement("the gear data"),
                                     FaceGapWords.width("width", "width of the gears")),
                             gears(),
-                            PumpWords.face("outside diameter of the ring gear's root"),
+                            PumpWords.face(
+                                    "outside diameter of the ring gear's root",
+                                    PumpWords.GEAR_FACES,
+                                    PumpWords.TWO_GEARS),
                             gaps(),
                             PumpWords.tipLand(),
                             PumpWords.slipAndTorque(),

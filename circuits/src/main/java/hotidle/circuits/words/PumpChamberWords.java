@@ -33,7 +33,7 @@ final class PumpChamberWords {
                                     PumpWords.displacement("the gear data"),
                                     FaceGapWords.width("width", "width of the gears")),
                             gears(),
-                            PumpWords.face("root diameter of the teeth"),
+                            PumpWords.face("root diameter of the teeth", PumpWords.GEAR_FACES, PumpWords.TWO_GEARS),
                             tip(),
                             PumpWords.slipAndTorque(),
                             FitWords.pocketMaterials(),

@@ -41,8 +41,13 @@ final class PumpWords {
     /** The case in which clearances are needed. */
     static final String BY_GAPS = "no slip-flow is given";
 
+    /** Faces of a pump of two gears. */
+    static final String GEAR_FACES = "4";
+
+    static final String TWO_GEARS = "two gears with two faces each (assumed)";
+
     /** Keys of the faces; left out where the slip is that of a test. */
-    static List<Key> face(String outer) {
+    static List<Key> face(String outer, String faces, String which) {
         return List.of(
                 FaceGapWords.clearance(
                                 "face-clearance",
@@ -54,7 +59,7 @@ final class PumpWords {
                 FaceGapWords.sector("face-sector", "share of the circle that is under pressure")
                         .byDefault("50 %", "about half of the circle (assumed)"),
                 Key.count("faces", "faces that leak side by side")
-                        .byDefault("4", "two gears with two faces each (assumed)")
+                        .byDefault(faces, which)
                         .allowed("1", "8"));
     }
 
@@ -87,7 +92,7 @@ final class PumpWords {
                 Key.quantity(
                                 "orifice-slip-area",
                                 Dimension.AREA,
-                                "area of the slip that viscosity does not change, at the mesh")
+                                "area of the slip that viscosity does not change: mesh, scores and nicks")
                         .byDefault("0.3 mm2", "about 0.5 L/min at 7 bar (assumed)")
                         .allowed("0.0001 mm2", "1000 mm2")
                         .usual("0.01 mm2", "10 mm2"),

@@ -26,13 +26,18 @@ final class VanePumpWords {
                     PumpWords.all(List.of(
                             PumpWords.ports(),
                             List.of(
-                                    Key.node("control", "whose pressure moves the slide"),
+                                    Key.node(
+                                            "control",
+                                            "whose pressure moves the slide; give it a bleed to the sump, else leaks alone decide it"),
                                     PumpWords.displacement("ring, rotor, eccentricity and width"),
                                     FaceGapWords.width("width", "width of rotor and vanes"),
                                     FaceGapWords.diameter("ring-diameter", "inside diameter of the slide's ring"),
                                     FaceGapWords.diameter("tip-diameter", "diameter of the rotor")),
                             slide(),
-                            PumpWords.face("diameter of the rotor or of the slide's ring, where the oil ends"),
+                            PumpWords.face(
+                                    "diameter of the rotor or of the slide's ring, where the oil ends",
+                                    "2",
+                                    "one rotor with two faces"),
                             PumpWords.slipAndTorque(),
                             FitWords.pocketMaterials(),
                             PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),

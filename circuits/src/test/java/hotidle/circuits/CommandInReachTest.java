@@ -1,0 +1,82 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.text.Problem;
+import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
+import hotidle.duty.Unit;
+import hotidle.study.Figures;
+import hotidle.study.Judgement;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A command that relief valve, slide or regulator keep out of reach is told when the file is read, and judged when it is solved. */
+class CommandInReachTest {
+
+    private static final double PSI = 6894.757293168361;
+
+    private static ReadCircuit read(String circuit, String old, String other) {
+        String text = Library.text(circuit).orElseThrow();
+        assertTrue(text.contains(old), old);
+        ReadCircuit read = CircuitReader.read(text.replace(old, other), "x.yaml");
+        assertTrue(read.circuit().isPresent(), read.problems().toString());
+        return read;
+    }
+
+    private static List<String> said(ReadCircuit read) {
+        return read.problems().stream().map(Problem::message).toList();
+    }
+
+    @Test
+    void aReliefValveThatLiftsBelowTheCommandIsTold() {
+        assertEquals(
+                List.of("command asks for up to 150 psi (10.3 bar), but relief lifts at 140 psi (9.7 bar)"),
+                said(read("shuttle-five", "cracking-pressure: 400 psi", "cracking-pressure: 140 psi")));
+    }
+
+    /** 700 mm² at the highest command of the table push no harder than the spring that is written here holds. */
+    @Test
+    void aSlideThatNoCommandedPressureMovesIsTold() {
+        List<String> said = said(read("vane-six", "preload: 160 N", "preload: 1600 N"));
+        assertEquals(1, said.size(), said.toString());
+        assertTrue(said.get(0).contains("which pushes the slide of pump with"), said.get(0));
+        assertTrue(said.get(0).endsWith("its spring holds 1600 N"), said.get(0));
+    }
+
+    @Test
+    void anOpeningBeforeTheEdgeAtWhichTheSetPressureIsCountedIsTold() {
+        List<String> said = said(read("crescent-four", "edge: converter-feed", "edge: bypass"));
+        assertTrue(
+                said.contains(
+                        "command counts its set pressure at bypass, 1.30 mm, but converter-feed opens before, at 0.50 mm"),
+                said.toString());
+    }
+
+    /** The margin of the relief valve is gone exactly where the valve has lifted. */
+    @Test
+    void aReliefValveHoldsItsMarginAsLongAsItIsShut() {
+        DescribedCircuit low = read("crescent-four", "cracking-pressure: 330 psi", "cracking-pressure: 150 psi")
+                .circuit()
+                .orElseThrow();
+        int open = 0;
+        int shut = 0;
+        for (Unit unit : low.units().values()) {
+            for (DutyPoint duty : unit.duties()) {
+                Judgement judged = Judgement.of(unit, duty, List.of(duty.speed()));
+                Margin margin = judged.margins().stream()
+                        .filter(one -> one.kind() == Margin.Kind.RELIEF)
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(150 * PSI, margin.needed(), 1e-6 * PSI);
+                boolean lifted =
+                        Figures.of(unit, judged.outcome().state().orElseThrow()).reliefOpen();
+                assertEquals(lifted, margin.headroom() < 0, unit.build() + " at " + duty.name());
+                open += lifted ? 1 : 0;
+                shut += lifted ? 0 : 1;
+            }
+        }
+        assertTrue(open >= 3 && shut >= 3, open + " open, " + shut + " shut");
+    }
+}

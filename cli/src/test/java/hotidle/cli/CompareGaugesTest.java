@@ -1,0 +1,34 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A gauge is where the file puts it, whether or not the line is commanded. */
+class CompareGaugesTest {
+
+    private static Run compare(String format) {
+        return Run.of("compare", "crescent-four", "--build", "fresh", "--units", "si", "--format", format);
+    }
+
+    @Test
+    void aCommandedCircuitShowsEveryGaugeButTheOneOfTheLineWhichHasItsOwnRow() throws Exception {
+        List<String> csv = compare("csv").out().lines().toList();
+        List<String> heads = List.of(csv.get(0).split(",", -1));
+        assertTrue(
+                heads.containsAll(List.of("gauge at throttle [Pa]", "gauge at governor [Pa]", "gauge at lube [Pa]")),
+                csv.get(0));
+        assertTrue(!heads.contains("gauge at line [Pa]") && heads.contains("line pressure [Pa]"), csv.get(0));
+        JsonNode states = new ObjectMapper().readTree(compare("json").out()).at("/builds/0/states");
+        assertTrue(states.size() >= 4);
+        for (int i = 0; i < states.size(); i++) {
+            double shown = Double.parseDouble(csv.get(i + 1).split(",", -1)[heads.indexOf("gauge at lube [Pa]")]);
+            double solved = states.get(i).at("/pressures_pa/lube").doubleValue();
+            assertEquals(solved, shown, 1 + 1e-3 * solved, csv.get(i + 1));
+        }
+    }
+}
