@@ -43,7 +43,7 @@ record MarginWords(Quantity.UnitSystem units) {
             case FILM -> "hub film";
             case UNIT_LOAD -> "hub unit load";
             case PUMP_INLET -> "pump inlet";
-            case RELIEF -> "relief valve stays shut";
+            case RELIEF -> "relief valve";
         };
     }
 
