@@ -52,6 +52,28 @@ class PumpKindsTest {
         "speed=1000rpm"
     };
 
+    /** π/2 · (78 + 68) mm · 3 mm · 18 mm is 12.4 cm³ (A. Esposito, Fluid Power with Applications, §5.5, from memory). */
+    @Test
+    void aDisplacementThatIsNotThatOfItsGeometryIsTold() {
+        ReadPart odd = OnePart.read(
+                "vane-pump",
+                Stream.concat(Stream.of(VANES), Stream.of("displacement=26cm3/rev"))
+                        .toList(),
+                STOCK);
+        assertTrue(odd.part().isPresent(), odd.problems().toString());
+        assertTrue(
+                odd.problems().toString().contains("is given 26.0 cm3/rev, but its geometry displaces 12.4 cm3/rev"),
+                odd.problems().toString());
+        ReadPart fits = OnePart.read(
+                "vane-pump",
+                Stream.concat(Stream.of(VANES), Stream.of("displacement=12cm3/rev"))
+                        .toList(),
+                STOCK);
+        assertTrue(
+                !fits.problems().toString().contains("its geometry displaces"),
+                fits.problems().toString());
+    }
+
     private static OnePart read(String kind, String[] words, String... more) {
         ReadPart read = OnePart.read(
                 kind, Stream.concat(Stream.of(words), Stream.of(more)).toList(), STOCK);

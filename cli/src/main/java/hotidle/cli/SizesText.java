@@ -49,13 +49,7 @@ final class SizesText {
 
     /** By how much it is worn past its limit, where it is. */
     private Optional<String> past(DescribedCircuit.SizeLine size) {
-        OptionalDouble now = size.measured();
-        if (circuit.sheet().isPresent()) {
-            now = circuit.adjustable(circuit.sheet().get()).dimensions().stream()
-                    .filter(dimension -> dimension.name().equals(name(size)))
-                    .mapToDouble(dimension -> dimension.value())
-                    .findFirst();
-        }
+        OptionalDouble now = circuit.sheet().isPresent() ? inSheet(size) : size.measured();
         return now.isPresent() && size.pastLimit(now.getAsDouble())
                 ? Optional.of("past its limit by "
                         + length(Math.abs(now.getAsDouble() - size.limit().orElseThrow())))
@@ -73,7 +67,15 @@ final class SizesText {
                 .filter(build -> build.name().equals(circuit.sheet().get()))
                 .flatMap(build -> build.changes().stream())
                 .filter(change -> change.what().equals(name(size)))
-                .map(change -> change.value().replaceFirst("^to ", ""))
+                .map(change -> length(inSheet(size).orElseThrow()))
+                .findFirst();
+    }
+
+    /** The size in the build that the sheet has made. */
+    private OptionalDouble inSheet(DescribedCircuit.SizeLine size) {
+        return circuit.adjustable(circuit.sheet().orElseThrow()).dimensions().stream()
+                .filter(dimension -> dimension.name().equals(name(size)))
+                .mapToDouble(hotidle.duty.Dimension::value)
                 .findFirst();
     }
 

@@ -31,7 +31,7 @@ class SheetCommandTest {
         assertTrue(check.out().contains("build bus-12: 1 of "), check.out());
         assertTrue(check.out()
                 .lines()
-                .anyMatch(line -> line.matches("bore-01.bore .* 14.061 mm +past its limit by 0.24 thou")));
+                .anyMatch(line -> line.matches("bore-01.bore .* 0.5536 in +past its limit by 0.24 thou")));
         assertTrue(check.out()
                 .lines()
                 .anyMatch(line -> line.startsWith("bore-02.bore") && line.endsWith("not measured: assumed new")));

@@ -8,6 +8,7 @@ import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with an internal gear and a crescent. */
 final class CrescentPumpWords {
@@ -54,6 +55,10 @@ final class CrescentPumpWords {
                     physics())
             .needs(given -> PumpWords.needs(given, GEARS, GAPS))
             .rule(CrescentPumpWords::check);
+
+    private static OptionalDouble geometry(Given given) {
+        return GearWords.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
+    }
 
     private static Physics physics() {
         return Physics.of(
@@ -104,11 +109,11 @@ final class CrescentPumpWords {
                     "the inner gear runs inside the ring gear",
                     "exchange the two");
         }
+        PumpWords.agree(given, geometry(given));
     }
 
     private static Kind.Made make(Given given, Kind.Around around) {
-        double displacement = GearWords.displacement(
-                given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
+        double displacement = PumpWords.displacement(given, geometry(given));
         return GearWords.make(given, around, displacement, 1, () -> tips(given, around));
     }
 

@@ -28,21 +28,24 @@ final class GearWords {
     }
 
     /**
-     * The displacement as written, or from the gears [m³/rev].
+     * What the gears displace [m³/rev]; empty where they are not all given.
      *
      * @param teeth      key of the teeth of the gear that the engine drives
      * @param otherTeeth key of those of the other
      * @param otherTip   key of the other's tip diameter
      */
-    static double displacement(Given given, String teeth, String otherTeeth, String otherTip, Displacement ofGears) {
-        return given.numberIf("displacement")
-                .orElseGet(() -> ofGears.of(
+    static OptionalDouble geometry(
+            Given given, String teeth, String otherTeeth, String otherTip, Displacement ofGears) {
+        boolean all = List.of("module", teeth, otherTeeth, otherTip).stream().allMatch(given::has);
+        return all
+                ? OptionalDouble.of(ofGears.of(
                         given.number("module"),
                         given.count(teeth),
                         given.count(otherTeeth),
                         given.number("tip-diameter"),
                         given.number(otherTip),
-                        given.number("width")));
+                        given.number("width")))
+                : OptionalDouble.empty();
     }
 
     /** Speed of the other gear over that of the one which the engine drives; empty where the teeth are not given. */

@@ -7,6 +7,7 @@ import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with external gears. */
 final class PumpChamberWords {
@@ -42,7 +43,15 @@ final class PumpChamberWords {
                     PumpChamberWords::make,
                     physics())
             .needs(given -> PumpWords.needs(given, GEARS, GAPS))
-            .rule((given, around) -> PumpWords.check(given, around, GAPS));
+            .rule((given, around) -> {
+                PumpWords.check(given, around, GAPS);
+                PumpWords.agree(given, geometry(given));
+            });
+
+    private static OptionalDouble geometry(Given given) {
+        return GearWords.geometry(
+                given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
+    }
 
     private static Physics physics() {
         return Physics.of(
@@ -79,8 +88,7 @@ final class PumpChamberWords {
 
     /** Displacement and tips of one mesh, for a turn of the drive gear. */
     private static Kind.Made make(Given given, Kind.Around around) {
-        double displacement = GearWords.displacement(
-                given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
+        double displacement = PumpWords.displacement(given, geometry(given));
         double turns = GearWords.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
         return GearWords.make(given, around, displacement, turns, () -> {
             double diameter = given.number("tip-diameter");

@@ -11,7 +11,9 @@ import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What all pumps have in common: ports, slip by a test, torque, side load. */
 final class PumpWords {
@@ -151,6 +153,33 @@ final class PumpWords {
         return given.has("from") && given.has("to")
                 ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
                 : List.of();
+    }
+
+    /** A displacement this far from that of the geometry is that of another pump (assumed) [-]. */
+    private static final double ANOTHER_PUMP = 0.2;
+
+    /** The displacement as written, or else that of the geometry [m³/rev]; one of them is there. */
+    static double displacement(Given given, OptionalDouble geometry) {
+        return given.numberIf("displacement").orElseGet(geometry::orElseThrow);
+    }
+
+    /** Warns of a displacement that is not that of the geometry beside it [m³/rev]. */
+    static void agree(Given given, OptionalDouble geometry) {
+        if (given.has("displacement") && geometry.isPresent() && !given.broken()) {
+            double written = given.number("displacement");
+            double displaced = geometry.getAsDouble();
+            if (Math.abs(written / displaced - 1) > ANOTHER_PUMP) {
+                given.warning(
+                        "displacement",
+                        String.format(
+                                Locale.ROOT,
+                                "is given %.1f cm3/rev, but its geometry displaces %.1f cm3/rev",
+                                written * 1e6,
+                                displaced * 1e6),
+                        "the one written is used; both are of one pump",
+                        "measure again, or leave out displacement");
+            }
+        }
     }
 
     /** Notes what is missing for displacement and slip. */

@@ -10,6 +10,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with vanes and a slide. */
 final class VanePumpWords {
@@ -93,13 +94,24 @@ final class VanePumpWords {
                     "the slide needs a way to move",
                     "exchange the two, or measure again");
         }
+        PumpWords.agree(given, geometry(given));
+    }
+
+    private static OptionalDouble geometry(Given given) {
+        boolean all = List.of("ring-diameter", "tip-diameter", "greatest-eccentricity", "width").stream()
+                .allMatch(given::has);
+        return all
+                ? OptionalDouble.of(GearDisplacement.vanes(
+                        given.number("ring-diameter"),
+                        given.number("tip-diameter"),
+                        given.number("greatest-eccentricity"),
+                        given.number("width")))
+                : OptionalDouble.empty();
     }
 
     private static Kind.Made make(Given given, Kind.Around around) {
         double high = given.number("greatest-eccentricity");
-        double displacement = given.numberIf("displacement")
-                .orElseGet(() -> GearDisplacement.vanes(
-                        given.number("ring-diameter"), given.number("tip-diameter"), high, given.number("width")));
+        double displacement = PumpWords.displacement(given, geometry(given));
         List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around, 1));
         PumpChamber pump = new PumpChamber(
                 displacement,
