@@ -2,15 +2,9 @@ package hotidle.study;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Range;
 import hotidle.duty.Unit;
 import hotidle.network.Conditions;
-import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
-import hotidle.part.Clutch;
-import hotidle.part.Converter;
-import hotidle.part.ReliefValve;
-import hotidle.part.Setting;
 import hotidle.result.Outcome;
 import hotidle.result.State;
 import java.util.ArrayList;
@@ -19,10 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * One build at one duty point, every limit judged.
@@ -130,196 +121,5 @@ public record Judgement(
     /** The margin with the least headroom. */
     public Optional<Margin> least() {
         return margins.stream().min(Comparator.comparingDouble(Margin::rank));
-    }
-
-    /** The margins of a state. */
-    private record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
-
-        List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
-            List<Margin> margins = new ArrayList<>();
-            held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
-            applied().forEach((clutch, applied) -> clutch(margins, clutch, applied));
-            lockup().ifPresent(margins::add);
-            margins.addAll(Service.of(roles, duty, state));
-            hub.ifPresent(over -> film(margins, over));
-            inlet().ifPresent(margins::add);
-            margins.addAll(relief());
-            return margins;
-        }
-
-        private Margin regulation(HeldLine held) {
-            return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
-                    .noted(Stream.of(hungry(held), starved(held), pushedBack(held))
-                            .flatMap(Optional::stream)
-                            .collect(Collectors.joining("; ")));
-        }
-
-        private static Optional<String> hungry(HeldLine held) {
-            return held.hungry()
-                    .map(part -> part
-                            + " gets too little even with the regulator's feed wide open, so it is not counted here");
-        }
-
-        /** Why a variable pump brings so little, where its slide is not what it could be. */
-        private static Optional<String> pushedBack(HeldLine held) {
-            return held.slide() < Figures.FULL && held.supply() < held.demand()
-                    ? Optional.of("the pump's slide then stands at " + Math.round(100 * held.slide())
-                            + " % of its full displacement, pushed back by what leaks into its control chamber")
-                    : Optional.empty();
-        }
-
-        /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
-        private static Optional<String> starved(HeldLine held) {
-            return held.filling() < Figures.FULL
-                    ? Optional.of(
-                            "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the"
-                                    + " pump to " + Math.round(100 * held.filling()) + " %")
-                    : Optional.empty();
-        }
-
-        /** All chambers: which of them is short cannot be told. */
-        private String pump() {
-            return roles.chambers().isEmpty()
-                    ? roles.line()
-                    : roles.chambers().stream().map(Placed::name).collect(Collectors.joining(" + "));
-        }
-
-        private Map<Placed, Range.Applied> applied() {
-            Map<Placed, Range.Applied> applied = new java.util.LinkedHashMap<>();
-            Range range = unit.range(duty.range()).orElseThrow();
-            for (Placed placed : unit.network().parts()) {
-                if (placed.part() instanceof Clutch && range.applied().containsKey(placed.name())) {
-                    applied.put(placed, range.applied().get(placed.name()));
-                }
-            }
-            return applied;
-        }
-
-        private void clutch(List<Margin> margins, Placed placed, Range.Applied applied) {
-            Clutch clutch = (Clutch) placed.part();
-            Head head = head(placed, clutch, applied.speedRatio());
-            double torque = Math.abs(duty.turbineTorque() * applied.torqueShare());
-            double pressure = state.pressure(placed.nodes().get(0));
-            for (boolean slipping : new boolean[] {false, true}) {
-                margins.add(Margin.of(
-                                slipping ? Margin.Kind.APPLY_SLIDING : Margin.Kind.APPLY,
-                                placed.name(),
-                                pressure,
-                                clutch.pressureFor(torque, head.force, slipping),
-                                Margin.Scale.PRESSURE)
-                        .noted(head.note));
-            }
-        }
-
-        /** Force of the oil's rotation [N] and what to say of it. */
-        private record Head(double force, String note) {}
-
-        /** Where the turbine's speed is not known, the lesser of a standing drum's head and that at the engine's speed. */
-        private Head head(Placed placed, Clutch clutch, double speedRatio) {
-            if (clutch.piston().ring().isEmpty()) {
-                return new Head(0, "");
-            }
-            double density = state.conditions().setting(placed).oil().liquidDensity();
-            OptionalDouble turbine = duty.turbineSpeed();
-            if (turbine.isPresent()) {
-                return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()), "");
-            }
-            double turning = clutch.head(density, speedRatio * duty.speed());
-            return new Head(
-                    Math.min(turning, 0),
-                    "turbine speed not given: the oil's rotation counted from standing to engine speed, whichever is worse");
-        }
-
-        private Optional<Margin> lockup() {
-            return roles.converter()
-                    .filter(placed -> duty.lockup() != Setting.Lockup.OFF)
-                    .flatMap(placed -> ((Converter) placed.part())
-                            .lockup()
-                            .filter(clutch -> clutch.torqueArm() > 0)
-                            .map(clutch -> Margin.of(
-                                    Margin.Kind.LOCKUP,
-                                    placed.name(),
-                                    state.measure(placed.name(), "apply_less_release_pa"),
-                                    clutch.dropFor(Math.abs(duty.engineTorque())),
-                                    Margin.Scale.PRESSURE)));
-        }
-
-        private void film(List<Margin> margins, HubOverSpeed over) {
-            String hub = roles.hub().orElseThrow().name();
-            double permissible = state.measure(hub, "permissible_film_m");
-            if (!over.contact().isEmpty()) {
-                margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
-                        .at(over.contact().get(0))
-                        .noted("metal contact: the film is not known"));
-            } else if (permissible > 0) {
-                over.thinnest()
-                        .ifPresent(thinnest -> margins.add(Margin.of(
-                                        Margin.Kind.FILM,
-                                        hub,
-                                        thinnest.measure(hub, "least_film_m"),
-                                        permissible,
-                                        Margin.Scale.LENGTH)
-                                .at(thinnest.conditions().speed())));
-            }
-            over.heaviest()
-                    .ifPresent(heaviest -> margins.add(Margin.of(
-                                    Margin.Kind.UNIT_LOAD,
-                                    hub,
-                                    heaviest.measure(hub, "unit_load_pa"),
-                                    heaviest.measure(hub, "permissible_load_pa"),
-                                    Margin.Scale.PRESSURE)
-                            .at(heaviest.conditions().speed())));
-        }
-
-        /** Pressure at the inlet against that at which air is released; a pump that fills in part is judged by its filling. */
-        private Optional<Margin> inlet() {
-            return roles.inlet().map(placed -> {
-                double filling = state.own(placed.name(), "filling");
-                if (filling < 1) {
-                    return Margin.of(Margin.Kind.PUMP_INLET, placed.name(), filling, 1, Margin.Scale.SHARE)
-                            .noted("the inlet is starved; the pump fills in part");
-                }
-                double ambient = state.conditions().ambient();
-                double release = state.conditions().setting(placed).oil().release();
-                return Margin.of(
-                        Margin.Kind.PUMP_INLET,
-                        placed.name(),
-                        state.pressure(placed.nodes().get(0)) + ambient,
-                        release + ambient,
-                        Margin.Scale.PRESSURE);
-            });
-        }
-
-        /**
-         * A relief valve on a line that is commanded stays shut: where it lifts, it holds the line, and no longer the regulator.
-         */
-        private List<Margin> relief() {
-            if (unit.commanded().isEmpty()) {
-                return List.of();
-            }
-            return unit.network().parts().stream()
-                    .filter(placed -> placed.part() instanceof ReliefValve
-                            && placed.nodes().get(0).equals(roles.line()))
-                    .map(placed -> Margin.of(
-                            Margin.Kind.RELIEF,
-                            placed.name(),
-                            state.pressure(placed.nodes().get(0))
-                                    - state.pressure(placed.nodes().get(1)),
-                            ((ReliefValve) placed.part()).poppet().cracking(),
-                            Margin.Scale.PRESSURE))
-                    .toList();
-        }
-
-        Map<String, Double> leaky() {
-            Map<String, Double> found = new TreeMap<>();
-            for (Placed placed : applied().keySet()) {
-                double below = state.pressure(roles.line())
-                        - state.pressure(placed.nodes().get(0));
-                if (below > LEAKY) {
-                    found.put(placed.name(), below);
-                }
-            }
-            return found;
-        }
     }
 }
