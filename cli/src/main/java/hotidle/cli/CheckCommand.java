@@ -5,10 +5,13 @@ import hotidle.circuits.NotJudged;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.oil.Oil;
+import hotidle.part.PumpChamber;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -55,6 +58,7 @@ final class CheckCommand implements Callable<Integer> {
                 + count(circuit.sizes().size(), "size") + " that wear, "
                 + count(read.problems().size(), "warning"));
         out.println(oil(circuit.unit(circuit.builds().get(0).name()).oil()));
+        displacements(circuit).ifPresent(out::println);
         circuit.sheet().ifPresent(build -> out.println(Circuits.measured(circuit, build)));
         if (!circuit.sizes().isEmpty()) {
             out.println();
@@ -69,6 +73,20 @@ final class CheckCommand implements Callable<Integer> {
         out.println("left to the program" + (all ? "" : ", each value once (--all lists it for each part)"));
         out.print(all ? each(circuit) : DefaultsText.of(circuit));
         return HotIdle.DONE;
+    }
+
+    /** What each pump chamber displaces in a turn, which a builder knows of his pump. */
+    private static Optional<String> displacements(DescribedCircuit circuit) {
+        List<String> each = circuit.unit().network().parts().stream()
+                .filter(placed -> placed.part() instanceof PumpChamber)
+                .map(placed -> String.format(
+                        Locale.ROOT,
+                        "%s displaces %.2f cm3 (%.3f in3) in a turn",
+                        placed.name(),
+                        ((PumpChamber) placed.part()).displacement() * 1e6,
+                        ((PumpChamber) placed.part()).displacement() / 1.6387064e-5))
+                .toList();
+        return each.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", each));
     }
 
     /** How many errors each file has: the circuit, what it is based on, a sheet. */

@@ -106,6 +106,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         rows.forEach(row -> table.add(cells(row)));
         text.append(table.aligned());
         rows.stream().filter(DutyMargins::explained).forEach(row -> text.append(Wrap.lines(why(row), "  ", "    ")));
+        words().dragging(judged).forEach(line -> text.append(Wrap.lines("FAILS " + line, "  ", "    ")));
         override().ifPresent(line -> text.append(Wrap.lines(line, "  ", "    ")));
         judged.leaky()
                 .forEach((clutch, below) -> text.append(Wrap.lines(

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The picture of a sweep's hub: its film against the least one allowed, and the load that thins it. */
@@ -82,7 +83,9 @@ final class FilmPicture {
                         Optional.empty()))
                 .toList();
         return new FigureChart(
-                "Load on the hub: weight alone while both chambers carry line pressure, side load once one is unloaded",
+                Roles.of(sweeps.get(0).unit()).secondary().isPresent()
+                        ? "Load on the hub: weight alone while both chambers carry line pressure, side load once one is unloaded"
+                        : "Load on the hub: side load of the pump and weight",
                 "",
                 "load [" + Quantity.FORCE.in(units).unit() + "]",
                 Optional.empty(),
@@ -102,7 +105,9 @@ final class FilmPicture {
                                 new PressureCurve.Point(outcome.conditions().speed() * 60, known(outcome, figure)))
                         .toList(),
                 mark,
-                SweepPicture.revolutions(sweep.bypassing()),
+                Roles.of(sweep.unit()).secondary().isPresent()
+                        ? SweepPicture.revolutions(sweep.bypassing())
+                        : OptionalDouble.empty(),
                 "metal contact or unsolved");
     }
 

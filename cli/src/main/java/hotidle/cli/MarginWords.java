@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Range;
+import hotidle.duty.Unit;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.study.Figures;
@@ -10,6 +11,7 @@ import hotidle.study.Judgement;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -121,7 +123,29 @@ record MarginWords(Quantity.UnitSystem units) {
         String said = pump
                 ? notHeld(worst.get(), first)
                 : brief(worst.get(), first) + " (" + headroom(first) + ")" + speed(first) + ".";
-        return build + ": " + words + said + open;
+        Optional<String> on =
+                all.stream().flatMap(judged -> dragging(judged).stream()).findFirst();
+        return build + ": "
+                + on.map(clutch -> "FAILS. " + clutch + " Of the limits: ").orElse("") + words + said + open;
+    }
+
+    /** Clutches that press at a duty although its range does not apply them, a sentence each. */
+    List<String> dragging(Judgement judged) {
+        return dragging(judged.unit(), judged.duty(), judged.dragging());
+    }
+
+    /** The same of any duty, with the pressures of such clutches. */
+    List<String> dragging(Unit unit, DutyPoint duty, Map<String, Double> found) {
+        return found.entrySet().stream()
+                .map(one -> {
+                    Clutch clutch = (Clutch)
+                            unit.network().part(one.getKey()).orElseThrow().part();
+                    return one.getKey() + " carries " + Quantity.PRESSURE.with(units, one.getValue()) + " at "
+                            + duty.name() + ", though " + duty.range()
+                            + " does not apply it: its return spring yields at "
+                            + Quantity.PRESSURE.with(units, clutch.yields()) + ", so that it drags and burns.";
+                })
+                .toList();
     }
 
     /** The margin that is worst at a duty, or that of the pump where the worst one only follows from it. */

@@ -7,10 +7,12 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Unit;
+import hotidle.part.Clutch;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -165,7 +167,27 @@ final class MarginsCommand implements Callable<Integer> {
                         words.why(one, margin)));
             }
         }
+        judged.forEach(one -> one.dragging().forEach((clutch, pressure) -> table.add(dragging(one, clutch, pressure))));
         return table.csv();
+    }
+
+    /** A clutch that is on where it should be off, as a row of the CSV. */
+    private List<String> dragging(Judgement one, String clutch, double pressure) {
+        double yields =
+                ((Clutch) one.unit().network().part(clutch).orElseThrow().part()).yields();
+        Quantity.UnitSystem units = asked.shared.units;
+        return List.of(
+                one.unit().build(),
+                one.duty().name(),
+                "clutch-off",
+                clutch,
+                Quantity.PRESSURE.number(units, pressure),
+                Quantity.PRESSURE.number(units, yields),
+                Quantity.PRESSURE.in(units).unit(),
+                Digits.four(yields / pressure - 1),
+                Margin.Verdict.FAILS.word(),
+                Quantity.SPEED.number(units, one.duty().speed()),
+                words.dragging(one.unit(), one.duty(), Map.of(clutch, pressure)).get(0));
     }
 
     private ObjectNode json(List<Unit> units, List<Judgement> judged) {
@@ -183,6 +205,8 @@ final class MarginsCommand implements Callable<Integer> {
                 ObjectNode state = StateJson.state(unit, one.duty(), one.outcome());
                 ArrayNode margins = state.putArray("margins");
                 one.margins().forEach(margin -> margins.add(json(one, margin)));
+                ObjectNode dragging = state.putObject("clutch_on_though_not_applied_pa");
+                one.dragging().forEach(dragging::put);
                 ObjectNode leaky = state.putObject("clutch_pressure_far_below_line_pa");
                 one.leaky().forEach(leaky::put);
                 states.add(state);

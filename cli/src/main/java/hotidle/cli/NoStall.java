@@ -13,14 +13,19 @@ final class NoStall {
 
     private NoStall() {}
 
-    /** Whether a duty is the unit's slowest and its line is not held there, or not known. */
+    /** A gauge within this of what is commanded is not low: 10 psi (common practice) [Pa]. */
+    private static final double AGREE = 10 * 6894.757293168361;
+
+    /** Whether a duty is the unit's slowest and its line is not held there, or the line is not known. */
     static boolean lowAtIdle(Unit unit, DutyPoint duty, Optional<State> state) {
         DutyPoint slowest = unit.duties().stream()
                 .min(Comparator.comparingDouble(DutyPoint::speed))
                 .orElseThrow();
         return slowest.name().equals(duty.name())
                 && unit.commanded().isPresent()
-                && !state.map(known -> Figures.of(unit, known).regulated()).orElse(false);
+                && state.map(known -> Figures.of(unit, known))
+                        .map(figures -> figures.line() < figures.set() - AGREE)
+                        .orElse(true);
     }
 
     /** The caution for the builds concerned; empty without any. */

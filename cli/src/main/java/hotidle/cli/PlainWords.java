@@ -1,11 +1,13 @@
 package hotidle.cli;
 
 import hotidle.duty.DutyPoint;
+import hotidle.duty.Margin;
 import hotidle.duty.Unit;
 import hotidle.network.Placed;
 import hotidle.result.State;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
+import hotidle.study.Judgement;
 import hotidle.study.Roles;
 import hotidle.study.Service;
 import hotidle.study.SpeedSweep;
@@ -83,12 +85,36 @@ final class PlainWords {
                     + (starved.isEmpty() ? "" : " Even so too little (is, of needed) for " + starved + "."));
         } else {
             lines.add(unit.build() + " cannot hold its " + asked + " at " + duty.name() + ": line " + got
-                    + (f.offSeat() ? "" : ", regulator on its seat") + lube + "."
+                    + (f.offSeat() ? "" : ", regulator on its seat") + (f.reliefOpen() ? ", relief valve open" : "")
+                    + lube + "."
                     + (starved.isEmpty() ? "" : " Too little (is, of needed) for " + starved + "."));
         }
         overrides(unit).ifPresent(lines::add);
+        lines.addAll(clutches(unit));
         lines.add(("  " + onset(cell.sweep()) + " " + film(worstFilm(unit))).stripTrailing());
         lines.addAll(shortages(unit));
+        return lines;
+    }
+
+    /** Clutches that slip, and those that press where they should be off, at any duty point. */
+    private List<String> clutches(Unit unit) {
+        MarginWords words = new MarginWords(units);
+        List<String> lines = new ArrayList<>();
+        for (Comparison.Cell cell : comparison.cells()) {
+            if (!cell.unit().build().equals(unit.build())
+                    || cell.outcome().state().isEmpty()) {
+                continue;
+            }
+            State state = cell.outcome().state().get();
+            Judgement.slipping(unit, cell.duty(), state).stream()
+                    .filter(margin -> margin.kind() != Margin.Kind.APPLY_SLIDING)
+                    .forEach(margin ->
+                            lines.add("  At " + cell.duty().name() + " too little pressure on " + margin.part()
+                                    + ": " + words.value(margin) + " where it needs " + words.needed(margin)
+                                    + " with its capacity factor; it may slip."));
+            words.dragging(unit, cell.duty(), Judgement.dragging(unit, cell.duty(), state))
+                    .forEach(line -> lines.add("  " + line));
+        }
         return lines;
     }
 

@@ -121,7 +121,7 @@ final class SweepPicture {
                         .filter(entry -> entry.getKey() != Group.SOLENOIDS)
                         .mapToDouble(Map.Entry::getValue)
                         .sum()));
-        OilChart.Band spilled = band("spilled by the relief valve", sweep, units, Figures::spilled);
+        OilChart.Band spilled = band("spilled by relief and limit valves", sweep, units, Figures::spilled);
         if (spilled.flows().stream().anyMatch(flow -> flow > 0)) {
             bands.add(spilled);
         }

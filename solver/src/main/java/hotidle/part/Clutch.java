@@ -95,6 +95,11 @@ public record Clutch(Piston piston, Grip grip, double factor, Seal seal) impleme
         return grip.torqueArm(slipping) * Math.max(pressure * piston.area - piston.returnForce + head, 0);
     }
 
+    /** Pressure at the piston from which on it presses its plates against the return spring, without the oil's rotation [Pa]. */
+    public double yields() {
+        return piston.returnForce / piston.area;
+    }
+
     /**
      * Pressure at the piston with which it carries a torque times its capacity factor [Pa].
      *

@@ -31,7 +31,7 @@ import java.util.Map;
  * @param film          least film in the hub bushing [m], NaN where it is not known
  * @param metalContact  whether the hub's film is not known for metal touching
  * @param pumpPower     [W]
- * @param reliefOpen    whether a relief valve has lifted
+ * @param reliefOpen    whether a relief valve of the line has lifted; one elsewhere does its work there
  */
 public record Figures(
         double set,
@@ -124,7 +124,8 @@ public record Figures(
                         .mapToDouble(placed -> state.measure(placed.name(), "power_w"))
                         .sum(),
                 unit.network().parts().stream()
-                        .filter(placed -> placed.part() instanceof ReliefValve)
+                        .filter(placed -> placed.part() instanceof ReliefValve
+                                && placed.nodes().get(0).equals(roles.line()))
                         .anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
     }
 

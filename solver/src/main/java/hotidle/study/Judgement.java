@@ -24,6 +24,7 @@ import java.util.TreeMap;
  * @param hub      the hub over the range of speeds; empty without a loaded bushing
  * @param held     the line held at the set pressure; empty where nothing commands one
  * @param margins  none where the state was not found
+ * @param dragging clutches that press although the range does not apply them, with their pressure [Pa]
  * @param leaky    applied clutches whose pressure is far below the line, with the difference [Pa]
  */
 public record Judgement(
@@ -33,6 +34,7 @@ public record Judgement(
         Optional<HubOverSpeed> hub,
         Optional<HeldLine> held,
         List<Margin> margins,
+        Map<String, Double> dragging,
         Map<String, Double> leaky) {
 
     /** A clutch this far below the line points to a leak in its circuit: 15 psi, common practice [Pa]. */
@@ -40,6 +42,7 @@ public record Judgement(
 
     public Judgement {
         margins = List.copyOf(margins);
+        dragging = java.util.Collections.unmodifiableMap(new TreeMap<>(dragging));
         leaky = java.util.Collections.unmodifiableMap(new TreeMap<>(leaky));
     }
 
@@ -56,13 +59,15 @@ public record Judgement(
         Outcome outcome = solver.solve(conditions, hub.flatMap(over -> over.below(duty.speed())));
         Optional<HeldLine> held = unit.commanded().map(command -> HeldLine.at(unit, duty));
         List<Margin> margins = new ArrayList<>();
+        Map<String, Double> dragging = new TreeMap<>();
         Map<String, Double> leaky = new TreeMap<>();
         outcome.state().ifPresent(state -> {
             Limits limits = new Limits(unit, duty, roles, state);
             margins.addAll(limits.all(held, hub));
+            dragging.putAll(limits.dragging());
             leaky.putAll(limits.leaky());
         });
-        return new Judgement(unit, duty, outcome, hub, held, margins, leaky);
+        return new Judgement(unit, duty, outcome, hub, held, margins, dragging, leaky);
     }
 
     /**
@@ -102,6 +107,19 @@ public record Judgement(
             margins.put(Key.of(duty, margin), margin);
         }
         return margins;
+    }
+
+    /** The applied clutches, the lockup among them, that have too little pressure for their torque. */
+    public static List<Margin> slipping(Unit unit, DutyPoint duty, State state) {
+        return new Limits(unit, duty, Roles.of(unit), state)
+                .grips().stream()
+                        .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
+                        .toList();
+    }
+
+    /** Clutches that press although the range does not apply them, with their pressure [Pa]. */
+    public static Map<String, Double> dragging(Unit unit, DutyPoint duty, State state) {
+        return new Limits(unit, duty, Roles.of(unit), state).dragging();
     }
 
     /** Which limit at which duty. */

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,8 +26,7 @@ record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
     List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
         List<Margin> margins = new ArrayList<>();
         held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
-        applied().forEach((clutch, applied) -> clutch(margins, clutch, applied));
-        lockup().ifPresent(margins::add);
+        margins.addAll(grips());
         margins.addAll(Service.of(roles, duty, state));
         hub.ifPresent(over -> film(margins, over));
         inlet().ifPresent(margins::add);
@@ -34,11 +34,39 @@ record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
         return margins;
     }
 
+    /** Every applied clutch, and the lockup. */
+    List<Margin> grips() {
+        List<Margin> margins = new ArrayList<>();
+        applied().forEach((clutch, applied) -> clutch(margins, clutch, applied));
+        lockup().ifPresent(margins::add);
+        return margins;
+    }
+
     private Margin regulation(HeldLine held) {
         return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
-                .noted(Stream.of(hungry(held), starved(held), pushedBack(held))
+                .noted(Stream.of(hungry(held), starved(held), pushedBack(held), lifted())
                         .flatMap(Optional::stream)
                         .collect(Collectors.joining("; ")));
+    }
+
+    /** A relief valve that lifts below the set pressure takes what the others miss. */
+    private Optional<String> lifted() {
+        double set = Figures.of(unit, state).set();
+        return reliefs().stream()
+                .filter(placed -> cracking(placed) < set)
+                .map(placed -> placed.name() + " lifts below the set pressure and lets the rest go")
+                .findFirst();
+    }
+
+    private List<Placed> reliefs() {
+        return unit.network().parts().stream()
+                .filter(placed -> placed.part() instanceof ReliefValve
+                        && placed.nodes().get(0).equals(roles.line()))
+                .toList();
+    }
+
+    private static double cracking(Placed relief) {
+        return ((ReliefValve) relief.part()).poppet().cracking();
     }
 
     private static Optional<String> hungry(HeldLine held) {
@@ -184,17 +212,29 @@ record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
         if (unit.commanded().isEmpty()) {
             return List.of();
         }
-        return unit.network().parts().stream()
-                .filter(placed -> placed.part() instanceof ReliefValve
-                        && placed.nodes().get(0).equals(roles.line()))
+        return reliefs().stream()
                 .map(placed -> Margin.of(
                         Margin.Kind.RELIEF,
                         placed.name(),
                         state.pressure(placed.nodes().get(0))
                                 - state.pressure(placed.nodes().get(1)),
-                        ((ReliefValve) placed.part()).poppet().cracking(),
+                        cracking(placed),
                         Margin.Scale.PRESSURE))
                 .toList();
+    }
+
+    Map<String, Double> dragging() {
+        Map<String, Double> found = new TreeMap<>();
+        Set<Placed> applied = applied().keySet();
+        for (Placed placed : unit.network().parts()) {
+            if (placed.part() instanceof Clutch clutch && !applied.contains(placed)) {
+                double pressure = state.pressure(placed.nodes().get(0));
+                if (pressure > clutch.yields()) {
+                    found.put(placed.name(), pressure);
+                }
+            }
+        }
+        return found;
     }
 
     Map<String, Double> leaky() {

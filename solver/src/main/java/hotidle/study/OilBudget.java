@@ -33,7 +33,7 @@ public record OilBudget(double displaced, List<Path> paths) {
         LEAK("leaks"),
         USED("used"),
         RECIRCULATED("sent back to the inlet by the regulator"),
-        SPILLED("spilled by the relief valve");
+        SPILLED("spilled by relief and limit valves");
 
         private final String words;
 

@@ -198,6 +198,17 @@ public final class Sections {
                     "the command takes line pressure from it",
                     "add 'engine-torque: 40 N.m', for example");
         }
+        boolean applies = duty.has("range")
+                && Optional.ofNullable(file.groups("ranges").get(duty.word("range")))
+                        .filter(range -> !range.groups("clutches").isEmpty())
+                        .isPresent();
+        if (!duty.has("engine-torque") && !piloted && applies) {
+            duty.warning(
+                    "",
+                    "has no engine-torque, though its range applies clutches",
+                    "without it no torque is asked of them, and none can slip",
+                    "add 'engine-torque: 40 N.m', for example");
+        }
         boolean turns = parts.all().values().stream()
                 .anyMatch(part -> !STILL.contains(part.kind().word()));
         if (!duty.has("speed") && turns) {
