@@ -9,6 +9,7 @@ import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -105,9 +106,9 @@ class FuzzTest {
         long tries = 0;
         while (tries < 60 || System.nanoTime() < end) {
             String text = slip(seeds.get(random.nextInt(seeds.size())), random, 1 + random.nextInt(6));
-            long before = System.nanoTime();
+            long before = worked();
             read(text);
-            long taken = System.nanoTime() - before;
+            long taken = worked() - before;
             if (taken > worst) {
                 worst = taken;
                 slowest = text;
@@ -126,8 +127,13 @@ class FuzzTest {
             assertTrue(worst < 1_000_000_000L, worst / 1e9 + " s for\n" + slowest);
             Files.writeString(
                     Path.of("target", "fuzz.txt"),
-                    tries + " files and as many sheets, slowest " + worst / 1e9 + " s\n");
+                    tries + " files and as many sheets, slowest " + worst / 1e9 + " s of work\n");
         }
+    }
+
+    /** Time that this thread has worked [ns]: what a busy machine keeps it waiting is no hang. */
+    private static long worked() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static String slip(String good, Random random, int slips) {
