@@ -17,12 +17,12 @@ class ArchitectureTest {
             .importPackages("hotidle.circuits");
 
     @Test
-    void the_rules_look_at_something() {
+    void theRulesLookAtSomething() {
         assertTrue(CIRCUITS.size() > 60, CIRCUITS.size() + " classes");
     }
 
     @Test
-    void circuits_know_the_solver_and_neither_plots_nor_the_command_line() {
+    void circuitsKnowTheSolverAndNeitherPlotsNorTheCommandLine() {
         classes()
                 .should()
                 .onlyDependOnClassesThat()
@@ -40,7 +40,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void yaml_stays_in_text_and_files_in_the_library() {
+    void yamlStaysInTextAndFilesInTheLibrary() {
         noClasses()
                 .that()
                 .resideOutsideOfPackage("hotidle.circuits.text")
@@ -65,7 +65,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void text_knows_nothing_of_hydraulics() {
+    void textKnowsNothingOfHydraulics() {
         noClasses()
                 .that()
                 .resideInAnyPackage("hotidle.circuits.text", "hotidle.circuits.shape")
@@ -76,7 +76,7 @@ class ArchitectureTest {
     }
 
     @Test
-    void packages_depend_on_each_other_in_one_direction() {
+    void packagesDependOnEachOtherInOneDirection() {
         slices().matching("hotidle.circuits.(*)..").should().beFreeOfCycles().check(CIRCUITS);
         noClasses()
                 .that()

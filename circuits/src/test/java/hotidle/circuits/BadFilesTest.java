@@ -51,7 +51,7 @@ class BadFilesTest {
     }
 
     @Test
-    void every_fault_is_reported_at_its_place_with_reason_and_remedy_and_nothing_else_is() throws IOException {
+    void everyFaultIsReportedAtItsPlaceWithReasonAndRemedyAndNothingElseIs() throws IOException {
         String good = good();
         assertEquals(List.of(), CircuitReader.read(good, "x.yaml").problems());
         StringBuilder now = new StringBuilder();
@@ -75,7 +75,7 @@ class BadFilesTest {
     }
 
     @Test
-    void files_that_are_no_circuit_are_reported_too() {
+    void filesThatAreNoCircuitAreReportedToo() {
         for (String text :
                 List.of("", "- a\n- b\n", "just text", "---\n...\n", "{", "a: [1, 2", "\u0000", "a: \t b\n\tc: d")) {
             ReadCircuit read = CircuitReader.read(text, "x.yaml");
@@ -85,7 +85,7 @@ class BadFilesTest {
     }
 
     @Test
-    void bytes_that_are_not_utf_8_are_reported() {
+    void bytesThatAreNotUtf8AreReported() {
         ReadCircuit read = CircuitReader.read(new byte[] {'a', ':', (byte) 0xe4, '\n'}, "x.yaml");
         assertEquals(
                 "x.yaml:1:1: error: the file is not in UTF-8",
@@ -93,7 +93,7 @@ class BadFilesTest {
     }
 
     @Test
-    void a_byte_order_mark_shifts_no_column() throws IOException {
+    void aByteOrderMarkShiftsNoColumn() throws IOException {
         assertTrue(CircuitReader.read("\uFEFF" + resource("every-kind.yaml"), "x.yaml")
                 .circuit()
                 .isPresent());

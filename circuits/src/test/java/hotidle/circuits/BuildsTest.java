@@ -36,7 +36,7 @@ class BuildsTest {
     }
 
     @Test
-    void builds_are_listed_in_the_order_of_the_file_with_their_reasons() {
+    void buildsAreListedInTheOrderOfTheFileWithTheirReasons() {
         assertEquals(
                 List.of("fresh", "worn", "raised", "mended"),
                 circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
@@ -49,14 +49,14 @@ class BuildsTest {
     }
 
     @Test
-    void a_star_changes_every_part_that_was_measured_and_leaves_the_others_new() {
+    void aStarChangesEveryPartThatWasMeasuredAndLeavesTheOthersNew() {
         assertEquals(0.014058, part(AnnularGap.class, "worn", "bore-1").fit().outer());
         assertEquals(0.01102, part(AnnularGap.class, "worn", "bore-2").fit().outer());
         assertEquals(0.014022, part(AnnularGap.class, "fresh", "bore-1").fit().outer());
     }
 
     @Test
-    void a_change_reaches_keys_within_keys_and_keys_left_to_their_default() {
+    void aChangeReachesKeysWithinKeysAndKeysLeftToTheirDefault() {
         SpoolValve regulator = part(SpoolValve.class, "worn", "regulator");
         assertEquals(0.0015, regulator.openings().get(1).edge());
         assertEquals(0.0004, regulator.openings().get(0).edge());
@@ -67,7 +67,7 @@ class BuildsTest {
     }
 
     @Test
-    void a_build_on_another_has_its_changes_and_may_go_back_to_new() {
+    void aBuildOnAnotherHasItsChangesAndMayGoBackToNew() {
         assertEquals(0.014022, part(AnnularGap.class, "mended", "bore-1").fit().outer());
         assertEquals(
                 0.0015,
@@ -77,7 +77,7 @@ class BuildsTest {
     }
 
     @Test
-    void a_set_pressure_balances_the_regulator_after_all_changes() {
+    void aSetPressureBalancesTheRegulatorAfterAllChanges() {
         Unit raised = circuit.unit("raised");
         Command command = raised.command();
         assertEquals(270 * PSI, command.pilot().orElseThrow().lineByTorque().highest(), 1e-6);
@@ -87,7 +87,7 @@ class BuildsTest {
     }
 
     @Test
-    void a_build_may_replace_one_table_of_the_command() {
+    void aBuildMayReplaceOneTableOfTheCommand() {
         Command mended = circuit.unit("mended").command();
         assertEquals(200 * PSI, mended.pilot().orElseThrow().lineByTorque().at(400), 1e-6);
         assertEquals(
@@ -96,7 +96,7 @@ class BuildsTest {
     }
 
     @Test
-    void a_command_takes_the_place_of_a_set_pressure_that_it_stands_on() throws IOException {
+    void aCommandTakesThePlaceOfASetPressureThatItStandsOn() throws IOException {
         String text = resource("every-kind.yaml") + """
                   back:
                     on: raised
@@ -114,7 +114,7 @@ class BuildsTest {
     }
 
     @Test
-    void an_unknown_build_is_a_problem_at_the_builds_of_the_file() {
+    void anUnknownBuildIsAProblemAtTheBuildsOfTheFile() {
         UnknownBuildException unknown = assertThrows(UnknownBuildException.class, () -> circuit.unit("wornn"));
         assertEquals("""
                 every-kind.yaml:133:1: error: there is no build 'wornn'
@@ -124,7 +124,7 @@ class BuildsTest {
     }
 
     @Test
-    void a_file_without_builds_has_one_as_written() throws IOException {
+    void aFileWithoutBuildsHasOneAsWritten() throws IOException {
         String text = resource("every-kind.yaml");
         String without = text.substring(0, text.indexOf("\nbuilds:") + 1);
         DescribedCircuit plain = CircuitReader.read(without, "x.yaml").circuit().orElseThrow();

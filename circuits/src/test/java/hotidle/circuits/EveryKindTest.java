@@ -92,7 +92,7 @@ class EveryKindTest {
     }
 
     @Test
-    void every_kind_of_part_is_in_the_file() {
+    void everyKindOfPartIsInTheFile() {
         Set<?> kinds = unit.network().parts().stream()
                 .map(placed -> placed.part().getClass())
                 .collect(Collectors.toSet());
@@ -100,7 +100,7 @@ class EveryKindTest {
     }
 
     @Test
-    void plain_restrictions_come_out_in_metres() {
+    void plainRestrictionsComeOutInMetres() {
         assertEquals(new Orifice(0.0015, 0.0012, 0.72, 2), part("leak-off"));
         assertEquals(new AnnularGap(bore(0.014022, 0.014), 0.009, 0.7), part("bore-1"));
         assertEquals(new AnnularGap(bore(0.01102, 0.011), 0.00635, 1), part("bore-2"));
@@ -111,7 +111,7 @@ class EveryKindTest {
     }
 
     @Test
-    void rated_points_come_out_in_cubic_metres_a_second() {
+    void ratedPointsComeOutInCubicMetresASecond() {
         RatedPoint strainer = new RatedPoint(0.001, 1e4, 0.006, 820, 0.25);
         assertEquals(new Filter(strainer, 0.1, 0.06), part("strainer"));
         RatedPoint cooler = new RatedPoint(8e-3 / 60, 1e5, 0.008, 820, 0);
@@ -130,7 +130,7 @@ class EveryKindTest {
     }
 
     @Test
-    void valves_come_out_in_newtons_and_metres() {
+    void valvesComeOutInNewtonsAndMetres() {
         assertEquals(new CheckValve(new Poppet(0.01, 300, 0.5, 0.003, 0.7, SeriesLoss.SHUT)), part("joining"));
         double cracking = 400 * PSI * Math.PI * 0.01 * 0.01 / 4;
         Poppet ceiling = new Poppet(0.01, 40_000, cracking, 0.002, 0.7, Slot.annular(0.01, 1e-6, 0.0005, 0));
@@ -170,7 +170,7 @@ class EveryKindTest {
     }
 
     @Test
-    void the_pump_reads_its_inlet_and_the_bushing_reads_the_pump() {
+    void thePumpReadsItsInletAndTheBushingReadsThePump() {
         PumpSlip.Face face = new PumpSlip.Face("face", pocket(0.012, 0.00004), 0.01, 0.016, 0.5, 4, 1);
         PumpSlip.Tip tip = new PumpSlip.Tip("tip", pocket(0.084, 0.00014), 0.0015, 4, 0.024, 0.084);
         PumpSlip slip = new PumpSlip(List.of(face), List.of(tip), 0, 0, 0.3e-6, 0);
@@ -197,7 +197,7 @@ class EveryKindTest {
     private static final PumpChamber.Drag DRAG = new PumpChamber.Drag(2e4, 0.05, 0);
 
     @Test
-    void consumers_come_out_with_what_they_need() {
+    void consumersComeOutWithWhatTheyNeed() {
         double half = 0.5e-3 / 60;
         assertEquals(new LubeBranch(new Orifice(0.0015, 0, java.util.OptionalDouble.empty(), 1), half), part("front"));
         assertEquals(
@@ -214,7 +214,7 @@ class EveryKindTest {
     }
 
     @Test
-    void a_part_stands_in_its_region_and_is_booked_in_its_group() {
+    void aPartStandsInItsRegionAndIsBookedInItsGroup() {
         assertEquals("cooler-out", placed("cooler").region());
         assertEquals("sump", placed("bore-1").region());
         assertEquals(Group.HUB, placed("hub-face").group());
@@ -223,7 +223,7 @@ class EveryKindTest {
     }
 
     @Test
-    void sections_come_out_in_si() {
+    void sectionsComeOutInSi() {
         Oil.Walther line =
                 Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
         assertEquals(new Oil("thick", line, 850, 0.7, 20e-9, 0.02, 0.6e5), unit.oil());
@@ -253,7 +253,7 @@ class EveryKindTest {
     }
 
     @Test
-    void what_the_file_leaves_to_the_program_is_listed_with_its_source() {
+    void whatTheFileLeavesToTheProgramIsListedWithItsSource() {
         assertTrue(circuit.defaults()
                 .contains(new DescribedCircuit.DefaultLine(
                         "leak-off.region", "sump", "most parts lie in or near the pan (assumed)")));
@@ -264,7 +264,7 @@ class EveryKindTest {
     }
 
     @Test
-    void sizes_are_listed_new_limit_and_measured() {
+    void sizesAreListedNewLimitAndMeasured() {
         assertTrue(circuit.sizes()
                 .contains(new DescribedCircuit.SizeLine(
                         "bore-1", "bore", 0.014022, OptionalDouble.of(0.014055), OptionalDouble.of(0.014058))));

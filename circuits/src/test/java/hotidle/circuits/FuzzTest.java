@@ -64,7 +64,7 @@ class FuzzTest {
             "to");
 
     @Test
-    void random_slips_give_a_circuit_or_problems_but_never_an_exception() throws IOException {
+    void randomSlipsGiveACircuitOrProblemsButNeverAnException() throws IOException {
         String good = resource("every-kind.yaml");
         Random random = new Random(20_240_611);
         int faulty = 0;
@@ -88,7 +88,7 @@ class FuzzTest {
      * -Xmx512m. Only then is the time of each reading judged; the short run shows that it works.
      */
     @Test
-    void slips_in_ready_circuits_bad_files_and_sheets_neither_hang_nor_throw() throws IOException {
+    void slipsInReadyCircuitsBadFilesAndSheetsNeitherHangNorThrow() throws IOException {
         List<String> seeds = new ArrayList<>(List.of(resource("every-kind.yaml")));
         Library.names().forEach(name -> seeds.add(Library.text(name).orElseThrow()));
         for (BadFilesTest.Fault fault : BadFilesTest.faults()) {
@@ -152,7 +152,7 @@ class FuzzTest {
     }
 
     @Test
-    void hostile_files_are_refused_without_a_hang() {
+    void hostileFilesAreRefusedWithoutAHang() {
         List<String> hostile = List.of(
                 "a: " + "[".repeat(100_000),
                 "a: " + "{a: ".repeat(100_000),

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.TestFactory;
 class LibraryTest {
 
     @TestFactory
-    Stream<DynamicTest> every_ready_circuit_reads_without_a_problem() {
+    Stream<DynamicTest> everyReadyCircuitReadsWithoutAProblem() {
         return Library.names().stream()
                 .map(name -> DynamicTest.dynamicTest(name, () -> {
                     ReadCircuit read = CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml");
@@ -30,7 +30,7 @@ class LibraryTest {
     }
 
     @TestFactory
-    Stream<DynamicTest> every_ready_circuit_solves_at_all_its_duty_points_in_all_its_builds() {
+    Stream<DynamicTest> everyReadyCircuitSolvesAtAllItsDutyPointsInAllItsBuilds() {
         return Library.names().stream()
                 .flatMap(name -> CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml")
                         .circuit()
@@ -49,7 +49,7 @@ class LibraryTest {
     }
 
     @Test
-    void every_ready_circuit_has_a_page_that_names_its_builds_and_duty_points() throws IOException {
+    void everyReadyCircuitHasAPageThatNamesItsBuildsAndDutyPoints() throws IOException {
         for (String name : Library.names()) {
             String page = Files.readString(Path.of("library", name + ".md"));
             Unit unit = CircuitReader.read(Library.text(name).orElseThrow(), name)
@@ -67,12 +67,12 @@ class LibraryTest {
     }
 
     @Test
-    void the_library_is_found_although_tests_have_a_folder_of_its_name() {
+    void theLibraryIsFoundAlthoughTestsHaveAFolderOfItsName() {
         assertTrue(Library.names().contains("shuttle-five"), Library.names().toString());
     }
 
     @Test
-    void a_name_that_is_not_there_or_climbs_out_of_the_folder_gives_nothing() {
+    void aNameThatIsNotThereOrClimbsOutOfTheFolderGivesNothing() {
         assertTrue(Library.text("no-such-circuit").isEmpty());
         assertTrue(Library.text("../library/shuttle-five").isEmpty());
     }

@@ -26,7 +26,7 @@ class LikeTest {
     private static final String BORE_3 = "  bore-3: {like: bore-1, bore: {measured: 14.050 mm}}\n  plate: ";
 
     @Test
-    void a_part_has_all_keys_of_the_one_it_is_like_but_its_own() throws IOException {
+    void aPartHasAllKeysOfTheOneItIsLikeButItsOwn() throws IOException {
         DescribedCircuit circuit = good(withBore3());
         AnnularGap one = (AnnularGap) part(circuit.unit("worn"), "bore-1");
         AnnularGap like = (AnnularGap) part(circuit.unit("worn"), "bore-3");
@@ -50,7 +50,7 @@ class LikeTest {
     }
 
     @Test
-    void a_build_changes_a_part_but_not_those_that_are_like_it() throws IOException {
+    void aBuildChangesAPartButNotThoseThatAreLikeIt() throws IOException {
         DescribedCircuit circuit = good(withBore3());
         assertEquals(
                 0.014022,
@@ -76,7 +76,7 @@ class LikeTest {
     }
 
     @Test
-    void a_file_has_all_that_its_base_has_but_for_what_stands_in_it() {
+    void aFileHasAllThatItsBaseHasButForWhatStandsInIt() {
         DescribedCircuit circuit = good(based("""
                 circuit: mine
                 based-on: every-kind.yaml
@@ -106,7 +106,7 @@ class LikeTest {
     }
 
     @Test
-    void faults_stand_at_their_place_in_the_file_that_has_them() {
+    void faultsStandAtTheirPlaceInTheFileThatHasThem() {
         assertEquals(
                 "mine.yaml:2:11: error: the circuit is based on 'every-knd', which is neither a file nor a ready circuit",
                 only(based("circuit: mine\nbased-on: every-knd\n")));
@@ -129,7 +129,7 @@ class LikeTest {
     }
 
     @Test
-    void a_ready_circuit_can_be_the_base() {
+    void aReadyCircuitCanBeTheBase() {
         DescribedCircuit circuit = good(CircuitReader.read(
                 "circuit: mine\nbased-on: shuttle-five\nparts: {relief: {lift: 2.6 mm}}\n", "mine.yaml"));
         DescribedCircuit base =

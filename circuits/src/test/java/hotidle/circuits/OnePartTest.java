@@ -41,7 +41,7 @@ class OnePartTest {
     }
 
     @Test
-    void values_are_those_of_a_file_with_or_without_a_blank() {
+    void valuesAreThoseOfAFileWithOrWithoutABlank() {
         AnnularGap gap = new AnnularGap(new Fit(0.01406, 0.014, 24e-6, 12e-6, 293.15), 0.008, 1);
         for (List<String> words : List.of(
                 List.of("bore=14.06mm", "valve=14.00mm", "length=8mm"),
@@ -59,7 +59,7 @@ class OnePartTest {
 
     /** Four square notches of 2 mm by 1 mm in a land of 20 mm: their share of the ring opens 1 mm before the rest of it. */
     @Test
-    void a_notched_land_opens_in_two_steps() {
+    void aNotchedLandOpensInTwoSteps() {
         SpoolValve valve = (SpoolValve) good(
                         "spool-valve",
                         "bore=20mm",
@@ -82,7 +82,7 @@ class OnePartTest {
     }
 
     @Test
-    void notches_need_their_size_and_leave_some_of_the_land() {
+    void notchesNeedTheirSizeAndLeaveSomeOfTheLand() {
         String rest = "areas.line={node: line, area: 200 mm2, acts: open}";
         String[] notch = {
             "notches: 4",
@@ -106,7 +106,7 @@ class OnePartTest {
     }
 
     @Test
-    void ports_without_a_pressure_are_free() {
+    void portsWithoutAPressureAreFree() {
         OnePart part = good("orifice", "diameter=2mm");
         assertEquals(
                 List.of(Node.held("from", 1e5), Node.free("to")),
@@ -114,7 +114,7 @@ class OnePartTest {
     }
 
     @Test
-    void a_load_stands_in_for_the_chambers_of_a_bushing() {
+    void aLoadStandsInForTheChambersOfABushing() {
         OnePart part = good("bushing", "bore=50.07mm", "hub=50mm", "length=17mm", "load=15kN", "speed=2000rpm");
         Bushing bushing = (Bushing) part.placed().part();
         assertEquals(15_000, bushing.weight());
@@ -124,7 +124,7 @@ class OnePartTest {
     }
 
     @Test
-    void ports_of_a_spool_and_of_a_selector_are_those_that_are_named() {
+    void portsOfASpoolAndOfASelectorAreThoseThatAreNamed() {
         OnePart spool = good(
                 "spool-valve",
                 "bore=20.026mm",
@@ -146,7 +146,7 @@ class OnePartTest {
     }
 
     @Test
-    void missing_keys_are_one_message() {
+    void missingKeysAreOneMessage() {
         assertEquals("""
                 hotidle part annular-gap: error: annular-gap has no bore, length
                   annular-gap valve=14mm
@@ -157,7 +157,7 @@ class OnePartTest {
     }
 
     @Test
-    void a_wrong_value_is_shown_in_the_command() {
+    void aWrongValueIsShownInTheCommand() {
         assertEquals(
                 """
                 hotidle part annular-gap: error: annular-gap has length -8mm
@@ -168,7 +168,7 @@ class OnePartTest {
     }
 
     @Test
-    void a_mistyped_key_is_one_message_with_the_nearest() {
+    void aMistypedKeyIsOneMessageWithTheNearest() {
         Problem problem = only("annular-gap", "bore=14.06mm", "valv=14mm", "length=8mm");
         assertTrue(
                 problem.message().contains("unknown key 'valv'")
@@ -177,7 +177,7 @@ class OnePartTest {
     }
 
     @Test
-    void what_ties_a_part_to_a_circuit_is_refused_with_the_reason() {
+    void whatTiesAPartToACircuitIsRefusedWithTheReason() {
         for (Kind kind : Kinds.ALL) {
             Set<String> asked = PartKeys.of(kind).stream().map(Key::name).collect(Collectors.toSet());
             for (Key key : kind.shape().keys()) {
@@ -196,7 +196,7 @@ class OnePartTest {
     }
 
     @Test
-    void rules_of_several_keys_speak_the_language_of_the_command() {
+    void rulesOfSeveralKeysSpeakTheLanguageOfTheCommand() {
         assertEquals(
                 "write gap=5um, for example",
                 only("flat-gap", "width=160mm", "length=4mm").mend());
@@ -210,7 +210,7 @@ class OnePartTest {
     }
 
     @Test
-    void anything_else_is_a_message_too() {
+    void anythingElseIsAMessageToo() {
         for (String wrong : List.of(
                 "",
                 "=",
@@ -235,7 +235,7 @@ class OnePartTest {
     }
 
     @Test
-    void the_stock_has_the_oils_of_the_library_and_the_materials_of_the_language() {
+    void theStockHasTheOilsOfTheLibraryAndTheMaterialsOfTheLanguage() {
         assertTrue(STOCK.oils().containsKey("shuttle-atf"));
         assertEquals(24e-6, STOCK.expansions().get("aluminium"));
     }

@@ -97,7 +97,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_tested_slip_stands_in_place_of_clearances() {
+    void aTestedSlipStandsInPlaceOfClearances() {
         PumpSlip slip = pump(read(
                         "pump-chamber",
                         GEARS,
@@ -116,7 +116,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_pump_needs_its_clearances_or_a_tested_slip_and_not_both() {
+    void aPumpNeedsItsClearancesOrATestedSlipAndNotBoth() {
         assertEquals(
                 "pump-chamber needs face-clearance, face-inner-diameter, face-outer-diameter, tip-clearance, tip-land and"
                         + " sealing-teeth, or the slip-flow of a test",
@@ -130,7 +130,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_crescent_pump_leaks_along_its_crescent_and_its_body() {
+    void aCrescentPumpLeaksAlongItsCrescentAndItsBody() {
         PumpChamber pump = pump(read("crescent-pump", CRESCENT));
         double width = 0.012;
         assertEquals(
@@ -143,7 +143,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_ring_gear_has_more_teeth_than_the_gear_in_it() {
+    void aRingGearHasMoreTeethThanTheGearInIt() {
         String[] wrong = CRESCENT.clone();
         wrong[2] = "ring-teeth=20";
         assertEquals(
@@ -152,7 +152,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_vane_pump_has_a_slide_that_its_control_pressure_moves() {
+    void aVanePumpHasASlideThatItsControlPressureMoves() {
         OnePart part = read("vane-pump", VANES);
         assertEquals(List.of("from", "to", "control"), part.ports());
         assertEquals(
@@ -162,7 +162,7 @@ class PumpKindsTest {
     }
 
     @Test
-    void a_rotor_stays_clear_of_its_ring_and_the_slide_has_a_way_to_move() {
+    void aRotorStaysClearOfItsRingAndTheSlideHasAWayToMove() {
         String[] wide = VANES.clone();
         wide[2] = "greatest-eccentricity=6mm";
         assertEquals("vane-pump lets the rotor run into its ring", fault("vane-pump", wide));

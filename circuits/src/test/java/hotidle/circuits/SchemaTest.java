@@ -49,12 +49,12 @@ class SchemaTest {
     }
 
     @Test
-    void the_schema_is_what_the_declarations_say() throws IOException {
+    void theSchemaIsWhatTheDeclarationsSay() throws IOException {
         Golden.check(Path.of("circuit.schema.json"), MAPPER.writeValueAsString(SchemaWriter.schema()) + "\n");
     }
 
     @Test
-    void every_good_file_is_taken() throws IOException {
+    void everyGoodFileIsTaken() throws IOException {
         for (String name : Library.names()) {
             assertEquals(Set.of(), refusals(Library.text(name).orElseThrow()), name);
         }
@@ -71,7 +71,7 @@ class SchemaTest {
     }
 
     @Test
-    void what_the_schema_refuses_of_the_bad_files_the_reader_refuses_too() throws IOException {
+    void whatTheSchemaRefusesOfTheBadFilesTheReaderRefusesToo() throws IOException {
         List<String> refused = new ArrayList<>();
         for (BadFilesTest.Fault fault : BadFilesTest.faults()) {
             String bad = BadFilesTest.with(fault, BadFilesTest.good());
@@ -87,7 +87,7 @@ class SchemaTest {
     }
 
     @Test
-    void a_slip_is_refused_at_its_key() throws IOException {
+    void aSlipIsRefusedAtItsKey() throws IOException {
         String good = resource("every-kind.yaml");
         for (String[] slip : new String[][] {
             {"diameter: 1.5 mm, length: 1.2 mm, cd", "diameter: 1.5, length: 1.2 mm, cd", "/parts/leak-off/diameter"},

@@ -38,7 +38,7 @@ final class VanePumpWords {
                             PumpWords.face(
                                     "diameter of the rotor or of the slide's ring, where the oil ends",
                                     "2",
-                                    "one rotor with two faces"),
+                                    "one rotor with two faces (assumed)"),
                             PumpWords.slipAndTorque(),
                             FitWords.pocketMaterials(),
                             PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),

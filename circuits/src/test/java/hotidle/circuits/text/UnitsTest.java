@@ -55,7 +55,7 @@ class UnitsTest {
         "RATIO, 1.5 %, 0.015",
         "RATIO, .61, 0.61"
     })
-    void quantities_come_out_in_si_to_the_last_digit(Dimension dimension, String text, double si) {
+    void quantitiesComeOutInSiToTheLastDigit(Dimension dimension, String text, double si) {
         assertEquals(si, Units.parse(text, dimension), Math.abs(si) * 1e-15);
     }
 
@@ -75,7 +75,7 @@ class UnitsTest {
                 "1 MM",
                 "1 000 mm"
             })
-    void what_is_no_length_is_refused_with_a_remedy(String text) {
+    void whatIsNoLengthIsRefusedWithARemedy(String text) {
         Units.Amount amount = Units.read(text, Dimension.LENGTH);
         assertFalse(amount.good());
         assertFalse(amount.mend().isEmpty());
@@ -83,7 +83,7 @@ class UnitsTest {
     }
 
     @Test
-    void the_remedy_names_the_unit_that_was_meant() {
+    void theRemedyNamesTheUnitThatWasMeant() {
         assertEquals("write 30 psi", Units.read("30 spi", Dimension.PRESSURE).mend());
         assertEquals("write 1.5 mm", Units.read("1,5 mm", Dimension.LENGTH).mend());
         assertTrue(Units.read("3 psi", Dimension.LENGTH).wrong().contains("a pressure"));
@@ -91,7 +91,7 @@ class UnitsTest {
 
     @ParameterizedTest
     @EnumSource(Dimension.class)
-    void every_dimension_has_units_told_apart_by_their_words(Dimension dimension) {
+    void everyDimensionHasUnitsToldApartByTheirWords(Dimension dimension) {
         List<String> words = Units.of(dimension);
         assertFalse(words.isEmpty());
         assertEquals(words.size(), new HashSet<>(words).size());
@@ -99,7 +99,7 @@ class UnitsTest {
     }
 
     @Test
-    void no_word_is_the_unit_of_two_dimensions() {
+    void noWordIsTheUnitOfTwoDimensions() {
         Set<String> seen = new HashSet<>();
         for (Dimension dimension : Dimension.values()) {
             Units.of(dimension).forEach(word -> assertTrue(seen.add(word), word));
@@ -107,7 +107,7 @@ class UnitsTest {
     }
 
     @Test
-    void a_series_has_both_its_ends() {
+    void aSeriesHasBothItsEnds() {
         assertEquals(List.of(500.0 / 60, 1000.0 / 60, 1200.0 / 60), Units.series("500..1200/500rpm", Dimension.SPEED));
         assertEquals(List.of(40 + 273.15, 95 + 273.15), Units.series("40..95/55 degC", Dimension.TEMPERATURE));
         assertEquals(61, Units.series("500..3500/50rpm", Dimension.SPEED).size());
@@ -125,7 +125,7 @@ class UnitsTest {
                 "500..3500",
                 "a..b/c"
             })
-    void a_series_that_does_not_rise_in_steps_is_refused(String text) {
+    void aSeriesThatDoesNotRiseInStepsIsRefused(String text) {
         assertThrows(IllegalArgumentException.class, () -> Units.series(text, Dimension.SPEED));
     }
 }

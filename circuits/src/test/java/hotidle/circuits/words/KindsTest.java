@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class KindsTest {
 
     @Test
-    void every_part_of_the_solver_has_a_declaration_and_every_declaration_a_word_of_its_own() {
+    void everyPartOfTheSolverHasADeclarationAndEveryDeclarationAWordOfItsOwn() {
         Set<Class<?>> declared = Kinds.ALL.stream().map(Kind::part).collect(Collectors.toSet());
         assertEquals(Set.of(Part.class.getPermittedSubclasses()), declared);
         assertEquals(Kinds.ALL.size(), new HashSet<>(Kinds.words()).size());
@@ -45,7 +45,7 @@ class KindsTest {
     }
 
     @Test
-    void every_default_says_where_it_comes_from() {
+    void everyDefaultSaysWhereItComesFrom() {
         for (Key key : allKeys()) {
             key.fallback()
                     .ifPresent(fallback -> assertTrue(
@@ -55,7 +55,7 @@ class KindsTest {
     }
 
     @Test
-    void every_key_has_a_meaning_and_a_usual_range_within_what_is_allowed() {
+    void everyKeyHasAMeaningAndAUsualRangeWithinWhatIsAllowed() {
         for (Key key : allKeys()) {
             assertFalse(key.meaning().isBlank(), key.name());
             assertTrue(key.name().matches("[a-z]+(-[a-z]+)*"), key.name());
@@ -69,7 +69,7 @@ class KindsTest {
     }
 
     @Test
-    void every_quantity_and_size_of_a_part_has_limits() {
+    void everyQuantityAndSizeOfAPartHasLimits() {
         for (Kind kind : Kinds.ALL) {
             for (Key key : kind.shape().keys()) {
                 boolean number = key.type() instanceof Type.Quantity || key.type() instanceof Type.Size;
@@ -79,7 +79,7 @@ class KindsTest {
     }
 
     @Test
-    void no_shape_has_a_key_twice() {
+    void noShapeHasAKeyTwice() {
         for (Kind kind : Kinds.ALL) {
             assertEquals(kind.shape().names().size(), new HashSet<>(kind.shape().names()).size(), kind.word());
         }
