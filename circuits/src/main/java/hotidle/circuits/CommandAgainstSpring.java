@@ -15,9 +15,6 @@ import java.util.stream.Collectors;
 /** Warns where the tables of a command and the spring of its regulator do not mean the same line pressure. */
 final class CommandAgainstSpring {
 
-    /** Actual and commanded line pressure should agree within this: 10 psi (common practice) [Pa]. */
-    private static final double AGREE = 10 * 6894.757293168361;
-
     private CommandAgainstSpring() {}
 
     /** Notes one warning at the command for all builds that disagree. */
@@ -46,7 +43,7 @@ final class CommandAgainstSpring {
             for (Curve.Point row : asked.lineByTorque().points()) {
                 double pilot = asked.pilotByLine().at(row.y());
                 double balance = command.setPressure(unit.network(), range.name(), pilot);
-                if (range.forward() && Math.abs(balance - row.y()) > AGREE) {
+                if (range.forward() && Math.abs(balance - row.y()) > Command.AGREE) {
                     return Optional.of(String.format(
                             Locale.ROOT,
                             "asks for %.0f psi (%.1f bar) at %.0f N.m, but its regulator balances at %.0f psi (%.1f bar) in %s",

@@ -60,9 +60,7 @@ final class CommandInReach {
     }
 
     private static Optional<String> relief(Unit unit) {
-        return unit.network().parts().stream()
-                .filter(placed -> placed.part() instanceof ReliefValve
-                        && placed.nodes().get(0).equals(unit.command().line()))
+        return unit.reliefs(unit.command().line()).stream()
                 .filter(placed -> ((ReliefValve) placed.part()).poppet().cracking() <= unit.highestSet())
                 .map(placed -> String.format(
                         Locale.ROOT,

@@ -9,7 +9,6 @@ import hotidle.part.PumpChamber;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -58,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
                 + count(circuit.sizes().size(), "size") + " that wear, "
                 + count(read.problems().size(), "warning"));
         out.println(oil(circuit.unit(circuit.builds().get(0).name()).oil()));
-        displacements(circuit).ifPresent(out::println);
+        displacements(circuit, units).ifPresent(out::println);
         circuit.sheet().ifPresent(build -> out.println(Circuits.measured(circuit, build)));
         if (!circuit.sizes().isEmpty()) {
             out.println();
@@ -76,15 +75,11 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     /** What each pump chamber displaces in a turn, which a builder knows of his pump. */
-    private static Optional<String> displacements(DescribedCircuit circuit) {
+    private static Optional<String> displacements(DescribedCircuit circuit, Quantity.UnitSystem units) {
         List<String> each = circuit.unit().network().parts().stream()
                 .filter(placed -> placed.part() instanceof PumpChamber)
-                .map(placed -> String.format(
-                        Locale.ROOT,
-                        "%s displaces %.2f cm3 (%.3f in3) in a turn",
-                        placed.name(),
-                        ((PumpChamber) placed.part()).displacement() * 1e6,
-                        ((PumpChamber) placed.part()).displacement() / 1.6387064e-5))
+                .map(placed -> placed.name() + " displaces "
+                        + Quantity.DISPLACEMENT.with(units, ((PumpChamber) placed.part()).displacement()))
                 .toList();
         return each.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", each));
     }

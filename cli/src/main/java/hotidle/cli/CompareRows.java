@@ -203,12 +203,11 @@ final class CompareRows {
                 rows.add(reading(
                         placed.name() + " slide, share of full displacement",
                         Quantity.SHARE,
-                        state -> state.own(placed.name(), "position")
-                                / pump.slide().get().high()));
+                        state -> pump.slide().get().share(state.own(placed.name(), "position"))));
                 rows.add(reading(
                         "  control pressure",
                         Quantity.PRESSURE,
-                        state -> state.pressure(placed.nodes().get(2))));
+                        state -> state.pressure(placed.nodes().get(PumpChamber.CONTROL))));
             }
         }
         return rows;

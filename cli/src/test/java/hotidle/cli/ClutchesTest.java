@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.Library;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -19,13 +18,6 @@ class ClutchesTest {
     @TempDir
     Path folder;
 
-    private String file(String old, String other) throws IOException {
-        String text = Library.text("crescent-four").orElseThrow();
-        assertTrue(text.contains(old), old);
-        return Files.writeString(folder.resolve("own.yaml"), text.replace(old, other))
-                .toString();
-    }
-
     private static String said(String... args) {
         return Run.of(args).out().replaceAll("\\s+", " ");
     }
@@ -34,7 +26,7 @@ class ClutchesTest {
     @Test
     void aClutchThatACrossLeakFillsIsOnThoughItsRangeDoesNotApplyIt() throws Exception {
         String leak = "  cross-leak: {kind: orifice, from: line, to: low-reverse, diameter: 3 mm}\n\nranges:\n";
-        String file = file("\nranges:\n", leak);
+        String file = Run.changed(folder, "crescent-four", "\nranges:\n", leak);
         String words = said("margins", file, "--build", "fresh");
         assertTrue(words.contains("fresh: FAILS. low-reverse-brake carries"), words);
         assertTrue(words.contains("though first does not apply it: its return spring yields at 8 psi"), words);
@@ -58,7 +50,7 @@ class ClutchesTest {
 
     @Test
     void aClutchWithTooLittlePressureIsNamedByCompareAtItsDutyPoint() throws Exception {
-        String file = file("piston-area: 135 cm2", "piston-area: 80 cm2");
+        String file = Run.changed(folder, "crescent-four", "piston-area: 135 cm2", "piston-area: 80 cm2");
         String words = said("compare", file, "--build", "fresh");
         assertTrue(words.contains("At stall too little pressure on forward-clutch: 150 psi where it needs 2"), words);
         assertFalse(said("compare", "crescent-four", "--build", "fresh").contains("too little pressure"));

@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.circuits.Library;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -18,13 +15,6 @@ class TooHighTest {
     @TempDir
     Path folder;
 
-    private String file(String circuit, String old, String other) throws IOException {
-        String text = Library.text(circuit).orElseThrow();
-        assertTrue(text.contains(old), old);
-        return Files.writeString(folder.resolve("own.yaml"), text.replace(old, other))
-                .toString();
-    }
-
     private static String said(String... args) {
         Run run = Run.of(args);
         assertEquals(0, run.code(), run.err());
@@ -34,7 +24,7 @@ class TooHighTest {
     /** A spring ten times too stiff keeps the slide of the pump where it displaces most. */
     @Test
     void aSlideThatDoesNotMoveShowsAsALineFarAboveItsCommandAndAtFullDisplacement() throws Exception {
-        String file = file("vane-six", "preload: 160 N", "preload: 1600 N");
+        String file = Run.changed(folder, "vane-six", "preload: 160 N", "preload: 1600 N");
         String compare = said("compare", file, "--build", "fresh");
         assertTrue(
                 compare.contains("At road-cruise the line stands at 136 psi, far above the 108 psi commanded"),
@@ -52,7 +42,7 @@ class TooHighTest {
     void anOpenLimitValveBehindTheCoolerIsNoOpenReliefValve() throws Exception {
         String limit = "  lube-limit: {kind: relief-valve, from: lube, to: sump, seat: 8 mm, spring-rate: 5 N/mm,"
                 + " cracking-pressure: 1 psi, lift: 2 mm}\n\nranges:\n";
-        String file = file("crescent-four", "\nranges:\n", limit);
+        String file = Run.changed(folder, "crescent-four", "\nranges:\n", limit);
         String compare = said("compare", file, "--build", "fresh");
         assertFalse(compare.contains("relief open"), compare);
         assertTrue(compare.contains("regulator regulating"), compare);

@@ -15,6 +15,9 @@ import java.util.Optional;
  */
 public record Command(String line, String regulator, String edge, Optional<Pilot> pilot) {
 
+    /** Actual and commanded line pressure agree within this: 10 psi (common practice) [Pa]. */
+    public static final double AGREE = 10 * 4.4482216152605 / 0.00064516;
+
     /**
      * A pilot pressure on the regulator: engine torque to line pressure, line pressure to pilot pressure.
      *

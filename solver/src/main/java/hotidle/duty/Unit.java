@@ -2,7 +2,9 @@ package hotidle.duty;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
+import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.part.ReliefValve;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,6 +70,14 @@ public record Unit(
                 .orElse(ranges.get(0))
                 .name();
         return command().highest(network, range);
+    }
+
+    /** The relief valves of a node; one elsewhere limits what it lies on. */
+    public List<Placed> reliefs(String node) {
+        return network.parts().stream()
+                .filter(placed -> placed.part() instanceof ReliefValve
+                        && placed.nodes().get(0).equals(node))
+                .toList();
     }
 
     /** The duty point of a name. */

@@ -65,6 +65,11 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             Check.positive("greatest eccentricity", high);
         }
 
+        /** Share of the full displacement at an eccentricity [m]. */
+        public double share(double eccentricity) {
+            return eccentricity / high;
+        }
+
         private Form form() {
             double scale = Math.max(preload, rate * high);
             return new Form(
@@ -73,6 +78,9 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                     SIGNALS);
         }
     }
+
+    /** The port whose pressure moves the slide. */
+    public static final int CONTROL = 2;
 
     public PumpChamber {
         Check.positive("displacement", displacement);
@@ -101,7 +109,6 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
     private static final class Chamber implements Law {
         private static final int INLET = 0;
         private static final int OUTLET = 1;
-        private static final int CONTROL = 2;
 
         private final PumpChamber pump;
         private final double speed;

@@ -4,7 +4,6 @@ import hotidle.duty.Command;
 import hotidle.duty.Unit;
 import hotidle.network.Group;
 import hotidle.network.Placed;
-import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.State;
 import java.util.Map;
@@ -123,10 +122,7 @@ public record Figures(
                 roles.chambers().stream()
                         .mapToDouble(placed -> state.measure(placed.name(), "power_w"))
                         .sum(),
-                unit.network().parts().stream()
-                        .filter(placed -> placed.part() instanceof ReliefValve
-                                && placed.nodes().get(0).equals(roles.line()))
-                        .anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
+                unit.reliefs(roles.line()).stream().anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
     }
 
     private static String range(State state) {

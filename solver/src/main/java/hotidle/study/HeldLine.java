@@ -209,7 +209,7 @@ public record HeldLine(
         private static double slide(Placed placed, State state) {
             return ((PumpChamber) placed.part())
                     .slide()
-                    .map(slide -> state.own(placed.name(), "position") / slide.high())
+                    .map(slide -> slide.share(state.own(placed.name(), "position")))
                     .orElse(1.0);
         }
 

@@ -52,17 +52,10 @@ record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
     /** A relief valve that lifts below the set pressure takes what the others miss. */
     private Optional<String> lifted() {
         double set = Figures.of(unit, state).set();
-        return reliefs().stream()
+        return unit.reliefs(roles.line()).stream()
                 .filter(placed -> cracking(placed) < set)
                 .map(placed -> placed.name() + " lifts below the set pressure and lets the rest go")
                 .findFirst();
-    }
-
-    private List<Placed> reliefs() {
-        return unit.network().parts().stream()
-                .filter(placed -> placed.part() instanceof ReliefValve
-                        && placed.nodes().get(0).equals(roles.line()))
-                .toList();
     }
 
     private static double cracking(Placed relief) {
@@ -212,7 +205,7 @@ record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
         if (unit.commanded().isEmpty()) {
             return List.of();
         }
-        return reliefs().stream()
+        return unit.reliefs(roles.line()).stream()
                 .map(placed -> Margin.of(
                         Margin.Kind.RELIEF,
                         placed.name(),

@@ -5,7 +5,6 @@ import hotidle.circuits.words.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -144,7 +143,7 @@ final class Ways {
 
     /** The passage of a selector by which a node certainly empties to the sump, other than through the line. */
     Optional<Given> vent(String start) {
-        Map<String, Boolean> seen = new HashMap<>(Map.of(start, true));
+        Set<String> seen = new LinkedHashSet<>(Set.of(start));
         Deque<String> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
             String node = open.removeFirst();
@@ -154,7 +153,7 @@ final class Ways {
                     return way.passage;
                 }
                 boolean goesOn = !drains.contains(next) && !line.contains(next);
-                if (goesOn && seen.put(next, true) == null) {
+                if (goesOn && seen.add(next)) {
                     open.addLast(next);
                 }
             }

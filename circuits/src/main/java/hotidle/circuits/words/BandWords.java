@@ -54,7 +54,8 @@ final class BandWords {
                 Key.choice(
                                 "drum-turns",
                                 "way in which the torque that it holds would turn the drum under the band: to-servo, from anchor to"
-                                        + " servo, helps to pull it tight; to-anchor works against the servo, and is what to write where ranges turn it both ways",
+                                        + " servo, helps to pull it tight; to-anchor works against the servo, and is what to write"
+                                        + " where ranges turn it both ways",
                                 HELPS,
                                 "to-anchor")
                         .byDefault("to-anchor", "the way in which it holds less (assumed)"),
