@@ -26,10 +26,10 @@ record LeaksText(
         Repairs repairs,
         double lowest) {
 
-    /** A repair that leaves lubrication this much less is told [-]. */
+    /** A repair that leaves lubrication this much less is told; chosen, below it a table shows no change [-]. */
     private static final double LESS = 0.02;
 
-    /** A repair that wins this share of what the best one wins is named beside it [-]. */
+    /** A repair that wins this share of what the best one wins is named beside it; chosen [-]. */
     private static final double NEARLY = 0.8;
 
     String tables(String about) {
@@ -46,7 +46,9 @@ record LeaksText(
         text.append("\nIn plain words\n");
         plain().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
         text.append("\n").append(Shared.CAUTION).append("\n");
-        text.append(NoStall.of(lowAtIdle() ? List.of(unit.build()) : List.of()));
+        Repairs.Effect now = repairs.before();
+        boolean low = NoStall.lowAtIdle(unit, duty, now.line(), now.set());
+        text.append(NoStall.of(low ? List.of(unit.build()) : List.of()));
         text.append("\nWhere the oil goes [")
                 .append(Quantity.FLOW.in(units).unit())
                 .append("], counted as the pump takes it in\n");
@@ -56,12 +58,6 @@ record LeaksText(
 
     String csv() {
         return repairTables().csv(budgetTable());
-    }
-
-    private boolean lowAtIdle() {
-        return unit.commanded().isPresent()
-                && !repairs.before().regulated()
-                && unit.duties().stream().allMatch(other -> duty.speed() <= other.speed());
     }
 
     private BudgetTable budgetTable() {

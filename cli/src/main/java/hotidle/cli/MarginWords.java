@@ -126,7 +126,7 @@ record MarginWords(Quantity.UnitSystem units) {
         Optional<String> on =
                 all.stream().flatMap(judged -> dragging(judged).stream()).findFirst();
         return build + ": "
-                + on.map(clutch -> "FAILS. " + clutch + " Of the limits: ").orElse("") + words + said + open;
+                + on.map(clutch -> "FAILS. " + clutch + " Apart from that: ").orElse("") + words + said + open;
     }
 
     /** Clutches that press at a duty although its range does not apply them, a sentence each. */

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
+import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Unit;
 import hotidle.result.State;
 import hotidle.study.Figures;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,19 +13,20 @@ final class NoStall {
 
     private NoStall() {}
 
-    /** A gauge within this of what is commanded is not low: 10 psi (common practice) [Pa]. */
-    private static final double AGREE = 10 * 6894.757293168361;
-
     /** Whether a duty is the unit's slowest and its line is not held there, or the line is not known. */
     static boolean lowAtIdle(Unit unit, DutyPoint duty, Optional<State> state) {
-        DutyPoint slowest = unit.duties().stream()
-                .min(Comparator.comparingDouble(DutyPoint::speed))
-                .orElseThrow();
-        return slowest.name().equals(duty.name())
-                && unit.commanded().isPresent()
-                && state.map(known -> Figures.of(unit, known))
-                        .map(figures -> figures.line() < figures.set() - AGREE)
-                        .orElse(true);
+        Optional<Figures> figures = state.map(known -> Figures.of(unit, known));
+        return lowAtIdle(
+                unit,
+                duty,
+                figures.map(Figures::line).orElse(Double.NaN),
+                figures.map(Figures::set).orElse(Double.NaN));
+    }
+
+    /** The same by line and set pressure [Pa], NaN where they are not known. */
+    static boolean lowAtIdle(Unit unit, DutyPoint duty, double line, double set) {
+        boolean idle = unit.duties().stream().allMatch(other -> duty.speed() <= other.speed());
+        return idle && unit.commanded().isPresent() && !(line >= set - Command.AGREE);
     }
 
     /** The caution for the builds concerned; empty without any. */
