@@ -50,9 +50,10 @@ final class Choice {
         }
     }
 
-    /** No engine idles below this [rev/s]. */
+    /** No engine idles below this: 400 rpm (assumed) [rev/s]. */
     private static final double SLOWEST = 400 / 60.0;
 
+    /** Beyond this a film only thickens: 4000 rpm (assumed) [rev/s]. */
     private static final double FASTEST = 4000 / 60.0;
 
     /**

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * What a tech sees on the gauge follows from the fault: one fault at a time in the otherwise new unit, see symptoms.yaml.
+ * One table of symptoms, a row a test, hence the length.
  *
  * <p>What a steady model of this unit does not show, and why:
  * <ul>
