@@ -26,7 +26,7 @@ import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
@@ -112,7 +112,7 @@ final class CircuitAssembly {
         }
         ClutchTable.check(root, parts);
         root.group("command").ifPresent(command -> {
-            List<Unit> all = units.values().stream().map(Adjustable::unit).toList();
+            List<Transmission> all = units.values().stream().map(Adjustable::unit).toList();
             CommandAgainstSpring.check(command, all);
             CommandAgainstDuty.check(command, all);
             CommandInReach.check(command, all);
@@ -206,7 +206,7 @@ final class CircuitAssembly {
         String name = chain.isEmpty()
                 ? SectionWords.AS_WRITTEN
                 : chain.get(chain.size() - 1).name();
-        Unit unit = new Unit(
+        Transmission unit = new Transmission(
                 root.word("circuit"),
                 name,
                 new Network(Sections.nodes(root), placed),
@@ -223,7 +223,7 @@ final class CircuitAssembly {
                 .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }
 
-    private static Optional<Unit> pressed(Unit unit, Given build) {
+    private static Optional<Transmission> pressed(Transmission unit, Given build) {
         try {
             return Optional.of(SetPressure.of(unit, build.number("set-pressure")));
         } catch (IllegalArgumentException impossible) {

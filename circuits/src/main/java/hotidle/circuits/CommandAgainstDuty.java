@@ -4,7 +4,7 @@ import hotidle.circuits.shape.Given;
 import hotidle.duty.Command;
 import hotidle.duty.Curve;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -16,9 +16,9 @@ final class CommandAgainstDuty {
     private CommandAgainstDuty() {}
 
     /** Notes one warning at the command for all duty points and builds. */
-    static void check(Given command, Collection<Unit> units) {
+    static void check(Given command, Collection<Transmission> units) {
         List<String> beyond = new ArrayList<>();
-        for (Unit unit : units) {
+        for (Transmission unit : units) {
             unit.commanded()
                     .flatMap(Command::pilot)
                     .ifPresent(pilot -> beyond(unit, pilot.lineByTorque().points(), beyond));
@@ -35,7 +35,7 @@ final class CommandAgainstDuty {
         }
     }
 
-    private static void beyond(Unit unit, List<Curve.Point> rows, List<String> beyond) {
+    private static void beyond(Transmission unit, List<Curve.Point> rows, List<String> beyond) {
         double first = rows.get(0).x();
         double last = rows.get(rows.size() - 1).x();
         for (DutyPoint duty : unit.duties()) {

@@ -4,7 +4,7 @@ import hotidle.circuits.shape.Given;
 import hotidle.duty.Command;
 import hotidle.duty.Curve;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -18,7 +18,7 @@ final class CommandAgainstSpring {
     private CommandAgainstSpring() {}
 
     /** Notes one warning at the command for all builds that disagree. */
-    static void check(Given command, Collection<Unit> units) {
+    static void check(Given command, Collection<Transmission> units) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> disagreement(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (found.isEmpty()) {
@@ -33,7 +33,7 @@ final class CommandAgainstSpring {
                 "correct preload, areas or pilot-pressure; a build may give its set-pressure, which sets the spring");
     }
 
-    private static Optional<String> disagreement(Unit unit) {
+    private static Optional<String> disagreement(Transmission unit) {
         Command command = unit.command();
         if (command.pilot().isEmpty()) {
             return Optional.empty();

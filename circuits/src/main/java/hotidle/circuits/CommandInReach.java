@@ -1,7 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.shape.Given;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
@@ -25,11 +25,11 @@ final class CommandInReach {
 
     /** A rule; empty where a unit keeps it. */
     private interface Rule {
-        Optional<String> broken(Unit unit);
+        Optional<String> broken(Transmission unit);
     }
 
     /** Notes one warning a rule at the command, for all builds that break it. */
-    static void check(Given command, Collection<Unit> units) {
+    static void check(Given command, Collection<Transmission> units) {
         check(
                 command,
                 units,
@@ -50,7 +50,7 @@ final class CommandInReach {
                 "name that opening as edge, or correct the edges");
     }
 
-    private static void check(Given command, Collection<Unit> units, Rule rule, String why, String mend) {
+    private static void check(Given command, Collection<Transmission> units, Rule rule, String why, String mend) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> rule.broken(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (!found.isEmpty()) {
@@ -59,7 +59,7 @@ final class CommandInReach {
         }
     }
 
-    private static Optional<String> relief(Unit unit) {
+    private static Optional<String> relief(Transmission unit) {
         return unit.reliefs(unit.command().line()).stream()
                 .filter(placed -> ((ReliefValve) placed.part()).poppet().cracking() <= unit.highestSet())
                 .map(placed -> String.format(
@@ -71,13 +71,13 @@ final class CommandInReach {
                 .findFirst();
     }
 
-    private static Optional<String> slide(Unit unit) {
+    private static Optional<String> slide(Transmission unit) {
         return unit.network().parts().stream()
                 .flatMap(placed -> stuckSlide(unit, placed).stream())
                 .findFirst();
     }
 
-    private static Optional<String> stuckSlide(Unit unit, Placed placed) {
+    private static Optional<String> stuckSlide(Transmission unit, Placed placed) {
         if (!(placed.part() instanceof PumpChamber pump)) {
             return Optional.empty();
         }
@@ -92,7 +92,7 @@ final class CommandInReach {
                         slide.preload()));
     }
 
-    private static Optional<String> edge(Unit unit) {
+    private static Optional<String> edge(Transmission unit) {
         SpoolValve regulator = (SpoolValve)
                 unit.network().part(unit.command().regulator()).orElseThrow().part();
         double counted = regulator.openings().stream()

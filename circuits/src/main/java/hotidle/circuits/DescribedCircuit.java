@@ -3,7 +3,7 @@ package hotidle.circuits;
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -106,8 +106,8 @@ public record DescribedCircuit(
     }
 
     /** The unit of each build, in the order of the file. */
-    public Map<String, Unit> units() {
-        Map<String, Unit> units = new LinkedHashMap<>();
+    public Map<String, Transmission> units() {
+        Map<String, Transmission> units = new LinkedHashMap<>();
         adjustables.forEach((build, adjustable) -> units.put(build, adjustable.unit()));
         return units;
     }
@@ -117,7 +117,7 @@ public record DescribedCircuit(
      *
      * @throws UnknownBuildException where there is none of the name
      */
-    public Unit unit(String build) {
+    public Transmission unit(String build) {
         return adjustable(build).unit();
     }
 
@@ -148,7 +148,7 @@ public record DescribedCircuit(
     }
 
     /** The unit of the first build. */
-    public Unit unit() {
+    public Transmission unit() {
         return unit(builds.get(0).name());
     }
 }

@@ -2,7 +2,7 @@ package hotidle.circuits;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,7 +16,7 @@ public final class NotJudged {
     private NotJudged() {}
 
     /** Their names, in the order of the file, each with the ranges that apply it. */
-    public static Map<String, List<String>> of(Unit unit) {
+    public static Map<String, List<String>> of(Transmission unit) {
         Set<String> driven = unit.duties().stream().map(DutyPoint::range).collect(Collectors.toSet());
         Map<String, List<String>> found = new LinkedHashMap<>();
         for (Placed placed : unit.network().parts()) {

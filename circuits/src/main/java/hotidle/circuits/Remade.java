@@ -15,7 +15,7 @@ import hotidle.circuits.text.Value;
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,14 +31,14 @@ import java.util.OptionalDouble;
  * @param materials of the file
  * @param pressure set pressure that the build asks for, if it does [Pa]
  */
-record Remade(Unit unit, Value.Entries parts, Scope scope, Materials materials, OptionalDouble pressure)
+record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials materials, OptionalDouble pressure)
         implements Adjustable.Remake {
 
     /** A pump's worn mesh: it wears though it is no size with a new value. The file as written is new. */
     private static final String MESH = "orifice-slip-area";
 
     @Override
-    public Unit with(Map<String, Double> sizes) {
+    public Transmission with(Map<String, Double> sizes) {
         Problems problems = new Problems(unit.circuit(), "");
         Changes changes = new Changes(problems);
         Value.Entries changed = parts;
@@ -59,7 +59,7 @@ record Remade(Unit unit, Value.Entries parts, Scope scope, Materials materials, 
                 .ifPresent(problem -> {
                     throw new IllegalArgumentException(problem.message());
                 });
-        Unit made = new Unit(
+        Transmission made = new Transmission(
                 unit.circuit(),
                 unit.build(),
                 network,

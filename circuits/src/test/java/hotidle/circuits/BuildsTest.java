@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import hotidle.duty.Command;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.FlatGap;
@@ -78,7 +78,7 @@ class BuildsTest {
 
     @Test
     void aSetPressureBalancesTheRegulatorAfterAllChanges() {
-        Unit raised = circuit.unit("raised");
+        Transmission raised = circuit.unit("raised");
         Command command = raised.command();
         assertEquals(270 * PSI, command.pilot().orElseThrow().lineByTorque().highest(), 1e-6);
         double pilot = command.pilot().orElseThrow().pilotByLine().at(270 * PSI);
@@ -103,7 +103,7 @@ class BuildsTest {
                     command: {line-pressure: [[0 N.m, 90 psi]]}
                     because: a command of its own
                 """;
-        Unit back = CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
+        Transmission back = CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
         assertEquals(
                 90 * PSI, back.command().pilot().orElseThrow().lineByTorque().highest(), 1e-6);
         assertEquals(

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.text.Problem;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import java.util.List;
@@ -62,7 +62,7 @@ class CommandInReachTest {
                 .orElseThrow();
         int open = 0;
         int shut = 0;
-        for (Unit unit : low.units().values()) {
+        for (Transmission unit : low.units().values()) {
             for (DutyPoint duty : unit.duties()) {
                 Judgement judged = Judgement.of(unit, duty, List.of(duty.speed()));
                 Margin margin = judged.margins().stream()

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
 import hotidle.duty.Tap;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.SeriesLoss;
@@ -66,7 +66,7 @@ class EveryKindTest {
     private static final double CELSIUS = 273.15;
 
     private static DescribedCircuit circuit;
-    private static Unit unit;
+    private static Transmission unit;
 
     @BeforeAll
     static void read() throws IOException {

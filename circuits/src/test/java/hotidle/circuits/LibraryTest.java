@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import java.io.IOException;
@@ -41,7 +41,7 @@ class LibraryTest {
                         .map(unit -> DynamicTest.dynamicTest(name + " " + unit.build(), () -> solves(unit))));
     }
 
-    private static void solves(Unit unit) {
+    private static void solves(Transmission unit) {
         for (DutyPoint duty : unit.duties()) {
             Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty), Optional.empty());
             assertTrue(outcome.state().isPresent(), duty.name() + ": " + outcome.unsolved());
@@ -52,7 +52,7 @@ class LibraryTest {
     void everyReadyCircuitHasAPageThatNamesItsBuildsAndDutyPoints() throws IOException {
         for (String name : Library.names()) {
             String page = Files.readString(Path.of("library", name + ".md"));
-            Unit unit = CircuitReader.read(Library.text(name).orElseThrow(), name)
+            Transmission unit = CircuitReader.read(Library.text(name).orElseThrow(), name)
                     .circuit()
                     .orElseThrow()
                     .unit();

@@ -4,7 +4,7 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Part;
 import java.io.IOException;
@@ -19,7 +19,7 @@ class LikeTest {
         return read.circuit().orElseThrow();
     }
 
-    private static Part part(Unit unit, String name) {
+    private static Part part(Transmission unit, String name) {
         return unit.network().part(name).orElseThrow().part();
     }
 

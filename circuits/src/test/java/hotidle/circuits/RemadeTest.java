@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.PumpChamber;
 import java.util.HashMap;
@@ -47,7 +47,7 @@ class RemadeTest {
     void aChangedBoreChangesItsPartAloneAndTheSetPressureIsKept() {
         Adjustable raised = CIRCUIT.adjustable("worn-raised");
         Dimension bore = raised.dimension("bore-01.bore").orElseThrow();
-        Unit changed = raised.with(bore, bore.value() + 1e-5).orElseThrow();
+        Transmission changed = raised.with(bore, bore.value() + 1e-5).orElseThrow();
         AnnularGap gap =
                 (AnnularGap) changed.network().part("bore-01").orElseThrow().part();
         assertEquals(bore.value() + 1e-5, gap.fit().outer());

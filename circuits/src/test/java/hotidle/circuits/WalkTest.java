@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.State;
 import java.io.IOException;
@@ -42,7 +42,7 @@ class WalkTest {
                 .toList();
     }
 
-    private static State solved(Unit unit) {
+    private static State solved(Transmission unit) {
         DutyPoint idle = unit.duties().get(0);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(idle), Optional.empty())
@@ -60,7 +60,7 @@ class WalkTest {
     @Test
     void afterTheThirdPieceItIsSolvedAndTheSpringAloneRegulates() throws IOException {
         assertEquals(List.of(), said(3));
-        Unit bench = CircuitReader.read(upTo(3), "first.yaml")
+        Transmission bench = CircuitReader.read(upTo(3), "first.yaml")
                 .circuit()
                 .orElseThrow()
                 .unit();
@@ -122,7 +122,7 @@ class WalkTest {
     @Test
     void inReverseTheDrainedAreaRaisesTheLineByAThirdAndTheBandHoldsOnlyInSecond() throws IOException {
         DescribedCircuit banded = based(7);
-        for (Unit unit : banded.units().values()) {
+        for (Transmission unit : banded.units().values()) {
             State pulling = solved(unit, "pulling");
             State backing = solved(unit, "backing");
             double ratio = backing.pressure("line") / pulling.pressure("line");
@@ -137,7 +137,7 @@ class WalkTest {
         assertEquals(93 * PSI, set, 0.1 * PSI, "the preload is what the text says");
     }
 
-    private static State solved(Unit unit, String duty) {
+    private static State solved(Transmission unit, String duty) {
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
                 .state()

@@ -7,7 +7,7 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
@@ -213,7 +213,7 @@ final class SensitivityCheck {
 
     private static Optional<Solved> solved(
             Adjustable build, Dimension dimension, Sensitivity.Point point, double shift) {
-        Optional<Unit> made = shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
+        Optional<Transmission> made = shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
         State base = point.linearised().in(point.network(build.unit()));
         return made.flatMap(unit -> {
             if (point.keys().get(0).kind() == Margin.Kind.REGULATION) {
@@ -236,7 +236,7 @@ final class SensitivityCheck {
     }
 
     /** The line held, the regulator moved by the secant rule until what is just served in the build is just served again. */
-    private static Optional<Solved> held(Unit unit, DutyPoint duty, State base) {
+    private static Optional<Solved> held(Transmission unit, DutyPoint duty, State base) {
         HeldLine.Search search = new HeldLine.Search(unit, duty);
         String regulator = unit.command().regulator();
         double x = base.own(regulator, "position");
@@ -286,7 +286,7 @@ final class SensitivityCheck {
     }
 
     /** For each own state whether its lower (-1) or upper (1) stop holds it, or none (0). */
-    private static List<Integer> stops(Unit unit, State state) {
+    private static List<Integer> stops(Transmission unit, State state) {
         List<Integer> stops = new ArrayList<>();
         for (Placed placed : unit.network().parts()) {
             for (Form.State form : placed.part().form().states()) {

@@ -4,7 +4,7 @@ import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -62,7 +62,7 @@ final class Choice {
      *
      * @param step between them, where none are given [rev/s]
      */
-    static List<Double> searched(String text, Unit unit, double step) {
+    static List<Double> searched(String text, Transmission unit, double step) {
         if (text != null) {
             return series("--speed", text, Dimension.SPEED);
         }
@@ -76,7 +76,7 @@ final class Choice {
     }
 
     /** The duty of a name. */
-    static DutyPoint duty(Unit unit, String name) {
+    static DutyPoint duty(Transmission unit, String name) {
         return unit.duty(name)
                 .orElseThrow(() -> new WrongInputException("hotidle: " + unit.circuit() + " has no duty point " + name
                         + "\nduty points: "
@@ -84,7 +84,7 @@ final class Choice {
     }
 
     /** The duty with another range. */
-    static DutyPoint inRange(Unit unit, DutyPoint duty, String range) {
+    static DutyPoint inRange(Transmission unit, DutyPoint duty, String range) {
         if (unit.range(range).isEmpty()) {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no range " + range + "\nranges: "
                     + unit.ranges().stream().map(Range::name).collect(Collectors.joining(", ")));

@@ -9,7 +9,7 @@ import hotidle.circuits.UnknownBuildException;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.text.Problem;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -118,7 +118,7 @@ final class Circuits {
     }
 
     /** The units of the builds asked for; the circuit's first build where none was. */
-    static List<Unit> units(DescribedCircuit circuit, List<String> builds) {
+    static List<Transmission> units(DescribedCircuit circuit, List<String> builds) {
         try {
             return builds.isEmpty()
                     ? List.of(circuit.unit())

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.Unsolved;
 import hotidle.study.Comparison;
 import hotidle.study.Doubt;
@@ -48,7 +48,7 @@ final class CompareCommand implements Callable<Integer> {
         List<String> named = builds.isEmpty()
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
-        List<Unit> units = Circuits.units(described, named);
+        List<Transmission> units = Circuits.units(described, named);
         List<Double> speeds = Choice.series("--speed", speed, hotidle.circuits.text.Dimension.SPEED);
         Comparison comparison = Comparison.of(units, speeds);
         String text =
@@ -143,7 +143,7 @@ final class CompareCommand implements Callable<Integer> {
         TextTable table = new TextTable(head);
         for (CompareRows.Row row : rows) {
             List<String> cells = new ArrayList<>(List.of(row.label()));
-            for (Unit unit : comparison.units()) {
+            for (Transmission unit : comparison.units()) {
                 cells.add(row.text().apply(comparison.cell(unit.build(), duty.name())));
             }
             table.add(cells);
@@ -169,7 +169,7 @@ final class CompareCommand implements Callable<Integer> {
         ObjectNode root = StateJson.object();
         root.put("circuit", comparison.units().get(0).circuit());
         ArrayNode all = root.putArray("builds");
-        for (Unit unit : comparison.units()) {
+        for (Transmission unit : comparison.units()) {
             ObjectNode build = all.addObject();
             build.put("build", unit.build());
             ObjectNode onsets = build.putObject("onset_rpm");

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.duty.Margin;
 import hotidle.duty.Tap;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
@@ -57,7 +57,7 @@ final class CompareRows {
 
     private final Comparison comparison;
     private final Quantity.UnitSystem units;
-    private final Unit any;
+    private final Transmission any;
 
     private CompareRows(Comparison comparison, Quantity.UnitSystem units) {
         this.comparison = comparison;

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
 import hotidle.study.Roles;
@@ -14,7 +14,7 @@ final class HowToCommand {
     private HowToCommand() {}
 
     /** The section to write, with the circuit's own names where only one valve can be meant. */
-    static String of(Unit unit) {
+    static String of(Transmission unit) {
         String line = Roles.of(unit).line();
         List<String> sections = unit.network().parts().stream()
                 .filter(placed -> placed.part() instanceof SpoolValve)

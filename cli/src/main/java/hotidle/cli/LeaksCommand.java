@@ -6,7 +6,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.study.OilBudget;
@@ -59,7 +59,7 @@ final class LeaksCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
-        Unit unit = chosen.unit();
+        Transmission unit = chosen.unit();
         DutyPoint at = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
         List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
         if (steps < 0) {
@@ -98,7 +98,7 @@ final class LeaksCommand implements Callable<Integer> {
         return found;
     }
 
-    private static String unsolved(Unit unit, DutyPoint at, Outcome outcome) {
+    private static String unsolved(Transmission unit, DutyPoint at, Outcome outcome) {
         return Wrap.lines(
                 unit.build() + " at " + at.name() + ": "
                         + outcome.unsolved().map(CompareCommand::why).orElse("not solved"),
@@ -107,7 +107,7 @@ final class LeaksCommand implements Callable<Integer> {
     }
 
     private static ObjectNode json(
-            Unit unit, DutyPoint at, Outcome outcome, Optional<OilBudget> budget, Optional<Repairs> repairs) {
+            Transmission unit, DutyPoint at, Outcome outcome, Optional<OilBudget> budget, Optional<Repairs> repairs) {
         ObjectNode root = StateJson.object();
         root.put("circuit", unit.circuit());
         ObjectNode build = root.putArray("builds").addObject();

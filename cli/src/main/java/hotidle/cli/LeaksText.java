@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.study.OilBudget;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
  */
 record LeaksText(
         Quantity.UnitSystem units,
-        Unit unit,
+        Transmission unit,
         DutyPoint duty,
         Map<String, String> abouts,
         OilBudget budget,

@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.study.Figures;
@@ -135,7 +135,7 @@ record MarginWords(Quantity.UnitSystem units) {
     }
 
     /** The same of any duty, with the pressures of such clutches. */
-    List<String> dragging(Unit unit, DutyPoint duty, Map<String, Double> found) {
+    List<String> dragging(Transmission unit, DutyPoint duty, Map<String, Double> found) {
         return found.entrySet().stream()
                 .map(one -> {
                     Clutch clutch = (Clutch)

@@ -6,7 +6,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.Adjustable;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.Clutch;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
@@ -59,7 +59,7 @@ final class MarginsCommand implements Callable<Integer> {
     public Integer call() {
         words = new MarginWords(asked.shared.units);
         DescribedCircuit described = asked.load();
-        List<Unit> units = Circuits.units(described, builds);
+        List<Transmission> units = Circuits.units(described, builds);
         List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
         if (sensitivity) {
             return sensitivity(described, units, speeds);
@@ -76,9 +76,9 @@ final class MarginsCommand implements Callable<Integer> {
     }
 
     /** What each size does to the margins. */
-    private int sensitivity(DescribedCircuit described, List<Unit> units, List<Double> speeds) {
+    private int sensitivity(DescribedCircuit described, List<Transmission> units, List<Double> speeds) {
         List<SensitivityText> found = new ArrayList<>();
-        for (Unit unit : units) {
+        for (Transmission unit : units) {
             Adjustable build = described.adjustable(unit.build());
             Progress progress = new Progress(
                     spec.commandLine().getErr(),
@@ -118,9 +118,9 @@ final class MarginsCommand implements Callable<Integer> {
                 .toString();
     }
 
-    private record Work(Unit unit, DutyPoint duty) {}
+    private record Work(Transmission unit, DutyPoint duty) {}
 
-    private List<Judgement> judge(List<Unit> units, List<Double> speeds) {
+    private List<Judgement> judge(List<Transmission> units, List<Double> speeds) {
         List<Work> work = new ArrayList<>();
         units.forEach(unit -> unit.duties().forEach(duty -> work.add(new Work(unit, duty))));
         Progress progress = new Progress(spec.commandLine().getErr(), "judging", work.size());
@@ -190,13 +190,13 @@ final class MarginsCommand implements Callable<Integer> {
                 words.dragging(one.unit(), one.duty(), Map.of(clutch, pressure)).get(0));
     }
 
-    private ObjectNode json(List<Unit> units, List<Judgement> judged) {
+    private ObjectNode json(List<Transmission> units, List<Judgement> judged) {
         ObjectNode root = StateJson.object();
         root.put("circuit", units.get(0).circuit());
         MarginsText.notJudged(units.get(0))
                 .ifPresent(line -> root.putObject("not_judged").put("regulation", line));
         ArrayNode all = root.putArray("builds");
-        for (Unit unit : units) {
+        for (Transmission unit : units) {
             ObjectNode build = all.addObject();
             build.put("build", unit.build());
             build.put("summary", words.summary(unit.build(), MarginsText.of(unit, judged)));

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
@@ -15,12 +15,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** The margins of some builds, for readers. */
-record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement> judged) {
+record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Judgement> judged) {
 
     String tables(String about) {
         StringBuilder text = new StringBuilder();
         text.append(Wrap.lines(Choice.headed(builds.get(0).circuit(), about), "", "  "));
-        for (Unit unit : builds) {
+        for (Transmission unit : builds) {
             List<Judgement> own = of(unit, judged);
             text.append(Wrap.lines(new MarginWords(units).summary(unit.build(), own), "", "  "));
             text.append(Wrap.lines(count(own), "  ", "  "));
@@ -33,7 +33,7 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
                 .map(one -> one.unit().build())
                 .toList()));
         boolean many = builds.size() > 1;
-        for (Unit unit : builds) {
+        for (Transmission unit : builds) {
             of(unit, judged)
                     .forEach(one -> text.append("\n")
                             .append(new DutyMargins(units, one).text(many ? unit.build() + ", " : "")));
@@ -45,7 +45,7 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
     }
 
     /** That regulation is not judged, why, and what to write to have it judged; empty where it is. */
-    static Optional<String> notJudged(Unit unit) {
+    static Optional<String> notJudged(Transmission unit) {
         if (unit.commanded().isPresent()) {
             return Optional.empty();
         }
@@ -99,7 +99,7 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
         return text.append(table.aligned()).toString();
     }
 
-    private String filmAt(Unit unit, DutyPoint duty, State like) {
+    private String filmAt(Transmission unit, DutyPoint duty, State like) {
         DutyPoint same = unit.duty(duty.name()).orElseThrow();
         String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
         return new SteadySolver(unit.network())
@@ -111,7 +111,7 @@ record MarginsText(Quantity.UnitSystem units, List<Unit> builds, List<Judgement>
                 .orElse("unsolved");
     }
 
-    static List<Judgement> of(Unit unit, List<Judgement> judged) {
+    static List<Judgement> of(Transmission unit, List<Judgement> judged) {
         return judged.stream()
                 .filter(one -> one.unit().build().equals(unit.build()))
                 .toList();

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.State;
 import hotidle.study.Figures;
 import java.util.List;
@@ -14,7 +14,7 @@ final class NoStall {
     private NoStall() {}
 
     /** Whether a duty is the unit's slowest and its line is not held there, or the line is not known. */
-    static boolean lowAtIdle(Unit unit, DutyPoint duty, Optional<State> state) {
+    static boolean lowAtIdle(Transmission unit, DutyPoint duty, Optional<State> state) {
         Optional<Figures> figures = state.map(known -> Figures.of(unit, known));
         return lowAtIdle(
                 unit,
@@ -24,7 +24,7 @@ final class NoStall {
     }
 
     /** The same by line and set pressure [Pa], NaN where they are not known. */
-    static boolean lowAtIdle(Unit unit, DutyPoint duty, double line, double set) {
+    static boolean lowAtIdle(Transmission unit, DutyPoint duty, double line, double set) {
         boolean idle = unit.duties().stream().allMatch(other -> duty.speed() <= other.speed());
         return idle && unit.commanded().isPresent() && !(line >= set - Command.AGREE);
     }

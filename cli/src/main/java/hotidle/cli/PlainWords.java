@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.result.State;
 import hotidle.study.Comparison;
@@ -47,7 +47,7 @@ final class PlainWords {
     static List<String> of(Comparison comparison, Quantity.UnitSystem units) {
         PlainWords words = new PlainWords(comparison, units);
         List<String> lines = new ArrayList<>();
-        List<Unit> builds = comparison.units();
+        List<Transmission> builds = comparison.units();
         for (int i = 0; i < builds.size(); i++) {
             lines.addAll(words.build(builds.get(i)));
             if (i > 0) {
@@ -58,11 +58,11 @@ final class PlainWords {
         return lines;
     }
 
-    private Comparison.Cell cell(Unit unit) {
+    private Comparison.Cell cell(Transmission unit) {
         return comparison.cell(unit.build(), duty.name());
     }
 
-    private List<String> build(Unit unit) {
+    private List<String> build(Transmission unit) {
         Comparison.Cell cell = cell(unit);
         Optional<Figures> found = cell.figures();
         if (found.isEmpty()) {
@@ -97,7 +97,7 @@ final class PlainWords {
     }
 
     /** Clutches that slip, and those that press where they should be off, at any duty point. */
-    private List<String> clutches(Unit unit) {
+    private List<String> clutches(Transmission unit) {
         MarginWords words = new MarginWords(units);
         List<String> lines = new ArrayList<>();
         for (Comparison.Cell cell : comparison.cells()) {
@@ -119,7 +119,7 @@ final class PlainWords {
     }
 
     /** Duty points at which the line stands far above what is commanded. */
-    private Optional<String> overrides(Unit unit) {
+    private Optional<String> overrides(Transmission unit) {
         List<String> found = comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build()))
                 .flatMap(cell -> cell.figures().flatMap(f -> override(f, units)).stream()
@@ -153,7 +153,7 @@ final class PlainWords {
     }
 
     /** Duty points besides the first at which something gets less oil than it needs. */
-    private List<String> shortages(Unit unit) {
+    private List<String> shortages(Transmission unit) {
         return comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build())
                         && !cell.duty().name().equals(duty.name()))
@@ -163,7 +163,7 @@ final class PlainWords {
     }
 
     /** The cell whose oil leaves the hub its thinnest film over all speeds; one in metal contact before any other. */
-    private Comparison.Cell worstFilm(Unit unit) {
+    private Comparison.Cell worstFilm(Transmission unit) {
         String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
         return comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build()))
@@ -239,7 +239,7 @@ final class PlainWords {
         return above ? "; there the secondary stops balancing the primary's side load" : "";
     }
 
-    private List<String> change(Unit before, Unit after) {
+    private List<String> change(Transmission before, Transmission after) {
         Optional<Figures> was = cell(before).figures();
         Optional<Figures> is = cell(after).figures();
         if (was.isEmpty() || is.isEmpty()) {

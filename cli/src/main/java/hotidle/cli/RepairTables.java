@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  * @param abouts what the file says of each part
  * @param lowest speed from which the onset of regulation was searched [rev/s]
  */
-record RepairTables(Quantity.UnitSystem units, Unit unit, Repairs repairs, Map<String, String> abouts, double lowest) {
+record RepairTables(Quantity.UnitSystem units, Transmission unit, Repairs repairs, Map<String, String> abouts, double lowest) {
 
     /** Repairs that are listed on their own. */
     static final int MOST_ALONE = 15;

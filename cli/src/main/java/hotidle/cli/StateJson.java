@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
@@ -48,7 +48,7 @@ final class StateJson {
     }
 
     /** One state, solved or not. */
-    static ObjectNode state(Unit unit, DutyPoint duty, Outcome outcome) {
+    static ObjectNode state(Transmission unit, DutyPoint duty, Outcome outcome) {
         Conditions conditions = outcome.conditions();
         ObjectNode node = object();
         node.put("duty", duty.name());
@@ -76,14 +76,14 @@ final class StateJson {
         return node;
     }
 
-    private static double commandedSet(Unit unit, Conditions conditions) {
+    private static double commandedSet(Transmission unit, Conditions conditions) {
         return unit.commanded()
                 .map(command ->
                         command.setPressure(unit.network(), conditions.range(), command.pilot(conditions.commands())))
                 .orElse(Double.NaN);
     }
 
-    private static void solved(ObjectNode node, Unit unit, State state) {
+    private static void solved(ObjectNode node, Transmission unit, State state) {
         Figures figures = Figures.of(unit, state);
         putFinite(node, "set_pressure_pa", figures.set());
         putFinite(node, "set_pressure_at_actual_boost_pa", figures.setAtBoost());

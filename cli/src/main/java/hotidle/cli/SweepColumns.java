@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.State;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
@@ -23,7 +23,7 @@ final class SweepColumns {
     }
 
     /** The columns of a unit. */
-    static List<Column> of(Unit unit, Quantity.UnitSystem units) {
+    static List<Column> of(Transmission unit, Quantity.UnitSystem units) {
         SweepColumns columns = new SweepColumns(units);
         List<Column> all =
                 new ArrayList<>(unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit));
@@ -35,7 +35,7 @@ final class SweepColumns {
     }
 
     /** An end of the band that spool friction leaves the line. */
-    private Column band(Unit unit, String name, Function<FrictionBand, Double> end) {
+    private Column band(Transmission unit, String name, Function<FrictionBand, Double> end) {
         return new Column(
                 headed(name, Quantity.PRESSURE),
                 (figures, state) -> FrictionBand.of(unit, state)
@@ -43,7 +43,7 @@ final class SweepColumns {
                         .orElse("unsolved"));
     }
 
-    private List<Column> bench(Unit unit) {
+    private List<Column> bench(Transmission unit) {
         List<Column> columns = new ArrayList<>();
         unit.taps()
                 .forEach(tap -> columns.add(new Column(

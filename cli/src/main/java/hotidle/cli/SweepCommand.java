@@ -6,7 +6,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
 import hotidle.study.Figures;
@@ -109,8 +109,8 @@ final class SweepCommand implements Callable<Integer> {
         Choice.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
-        for (Unit unit : Circuits.units(described, builds)) {
-            Unit asked = set == null ? unit : SetPressure.of(unit, setPressure());
+        for (Transmission unit : Circuits.units(described, builds)) {
+            Transmission asked = set == null ? unit : SetPressure.of(unit, setPressure());
             for (DutyPoint point : duties(asked)) {
                 sweeps.add(SpeedSweep.run(asked, point, speeds, from));
             }
@@ -150,7 +150,7 @@ final class SweepCommand implements Callable<Integer> {
         }
     }
 
-    private void refuseUncommanded(Unit unit) {
+    private void refuseUncommanded(Transmission unit) {
         String option = set != null ? "--set" : plot != null ? "--plot" : "";
         if (!option.isEmpty() && unit.commanded().isEmpty()) {
             throw new WrongInputException("hotidle: " + option + " asks for a set pressure, but " + unit.circuit()
@@ -212,7 +212,7 @@ final class SweepCommand implements Callable<Integer> {
         return Choice.within("--set", set, asked, MOST_SET, "1 to 5000 psi");
     }
 
-    private List<DutyPoint> duties(Unit unit) {
+    private List<DutyPoint> duties(Transmission unit) {
         DutyPoint named = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
         DutyPoint base = range == null ? named : Choice.inRange(unit, named, range);
         return temperatures.isEmpty()
@@ -288,7 +288,7 @@ final class SweepCommand implements Callable<Integer> {
         return text.toString();
     }
 
-    private List<String> head(Unit unit, boolean named) {
+    private List<String> head(Transmission unit, boolean named) {
         List<String> head = new ArrayList<>();
         if (named) {
             head.addAll(List.of(

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.plots.Chart;
 import hotidle.study.Window;
 import hotidle.study.WindowMap;
@@ -87,7 +87,7 @@ final class WindowCommand implements Callable<Integer> {
             return map(described, pressures, speeds);
         }
         List<WindowText.One> found = new ArrayList<>();
-        for (Unit unit : Circuits.units(described, builds)) {
+        for (Transmission unit : Circuits.units(described, builds)) {
             unit.command();
             Progress progress =
                     new Progress(spec.commandLine().getErr(), "trying set pressures", pressures.size() + LIMITS);

@@ -3,7 +3,7 @@ package hotidle.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
 record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
 
     /** A build and its window. */
-    record One(Unit unit, Window window) {}
+    record One(Transmission unit, Window window) {}
 
     /** How far pressure is raised in the trade: about 270 psi, common practice [Pa]. */
     private static final double TRADE = 270 * 4.4482216152605 / 0.00064516;
@@ -125,7 +125,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
                         .orElse("; higher ones were not tried");
     }
 
-    private String ownSet(Unit unit) {
+    private String ownSet(Transmission unit) {
         return (unit.command().pilot().isPresent() ? "The build commands up to " : "The build's spring sets ")
                 + psi(unit.highestSet()) + ".";
     }

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.Outcome;
 import hotidle.result.Unsolved;
 import java.nio.file.Files;
@@ -194,7 +194,7 @@ class CommandsTest {
 
     @Test
     void anUnsolvedStateIsAReasonAndNeverANumber() {
-        Unit unit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+        Transmission unit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
                 .circuit()
                 .orElseThrow()
                 .unit();

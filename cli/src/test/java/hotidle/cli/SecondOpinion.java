@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.network.Placed;
@@ -44,7 +44,7 @@ final class SecondOpinion {
     private static final double SHARP = PI / (PI + 2);
     private static final double SLOT_HEADS = 1.686;
 
-    private final Unit unit;
+    private final Transmission unit;
     private final JsonNode state;
     private final Map<String, Double> balance = new HashMap<>();
     private final double ambient;
@@ -54,14 +54,14 @@ final class SecondOpinion {
     private double liquid;
     private double thin;
 
-    private SecondOpinion(Unit unit, JsonNode state) {
+    private SecondOpinion(Transmission unit, JsonNode state) {
         this.unit = unit;
         this.state = state;
         ambient = unit.ambient();
     }
 
     /** Mass that stays in each node [kg/s], recomputed; held nodes among them. */
-    static Map<String, Double> balance(Unit unit, JsonNode state) {
+    static Map<String, Double> balance(Transmission unit, JsonNode state) {
         SecondOpinion opinion = new SecondOpinion(unit, state);
         for (Placed placed : unit.network().parts()) {
             opinion.oil(state.get("temperatures_c").get(placed.region()).doubleValue() + 273.15);

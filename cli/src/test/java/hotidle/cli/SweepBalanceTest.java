@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Node;
 import hotidle.part.PumpChamber;
 import java.util.Map;
@@ -41,7 +41,7 @@ class SweepBalanceTest {
         JsonNode root = new ObjectMapper().readTree(run.out());
         int states = 0;
         for (JsonNode build : root.get("builds")) {
-            Unit unit = CIRCUIT.unit(build.get("build").textValue());
+            Transmission unit = CIRCUIT.unit(build.get("build").textValue());
             for (JsonNode state : build.get("states")) {
                 assertTrue(state.get("solved").booleanValue());
                 assertBalanced(unit, state);
@@ -64,7 +64,7 @@ class SweepBalanceTest {
         assertEquals(6, build.get("states").size());
     }
 
-    private static void assertBalanced(Unit unit, JsonNode state) {
+    private static void assertBalanced(Transmission unit, JsonNode state) {
         double swept = unit.network().parts().stream()
                         .filter(placed -> placed.part() instanceof PumpChamber)
                         .mapToDouble(placed -> ((PumpChamber) placed.part()).displacement())

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param dimensions what can be changed
  * @param remake     makes the unit anew with other sizes
  */
-public record Adjustable(Unit unit, List<Dimension> dimensions, Remake remake) {
+public record Adjustable(Transmission unit, List<Dimension> dimensions, Remake remake) {
 
     /** Makes a unit anew. */
     public interface Remake {
@@ -21,7 +21,7 @@ public record Adjustable(Unit unit, List<Dimension> dimensions, Remake remake) {
          * @param sizes by part and key, [m] or [m²]
          * @throws IllegalArgumentException where a size is impossible, with the reason
          */
-        Unit with(Map<String, Double> sizes);
+        Transmission with(Map<String, Double> sizes);
     }
 
     public Adjustable {
@@ -29,12 +29,12 @@ public record Adjustable(Unit unit, List<Dimension> dimensions, Remake remake) {
     }
 
     /** The unit with one size changed; empty where the size is impossible. */
-    public Optional<Unit> with(Dimension dimension, double value) {
+    public Optional<Transmission> with(Dimension dimension, double value) {
         return with(Map.of(dimension.name(), value));
     }
 
     /** The unit with sizes changed; empty where one is impossible. */
-    public Optional<Unit> with(Map<String, Double> sizes) {
+    public Optional<Transmission> with(Map<String, Double> sizes) {
         try {
             return Optional.of(remake.with(sizes));
         } catch (IllegalArgumentException impossible) {

@@ -17,7 +17,7 @@ public final class SetPressure {
      * @param pressure highest set pressure in the forward ranges [Pa], above zero
      * @throws IllegalArgumentException where the unit has no forward range or the pressure is not above zero
      */
-    public static Unit of(Unit unit, double pressure) {
+    public static Transmission of(Transmission unit, double pressure) {
         if (!(pressure > 0)) {
             throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
         }

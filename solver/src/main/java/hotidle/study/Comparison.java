@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.State;
@@ -28,7 +28,7 @@ public record Comparison(List<Cell> cells) {
      * @param outcome at the duty's own speed
      * @param sweep   over engine speed, everything else as at the duty
      */
-    public record Cell(Unit unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
+    public record Cell(Transmission unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
 
         /** Figures at the duty's own speed, where it was solved. */
         public Optional<Figures> figures() {
@@ -42,10 +42,10 @@ public record Comparison(List<Cell> cells) {
      * @param units  builds of one circuit
      * @param speeds engine speeds of the sweeps [rev/s], rising
      */
-    public static Comparison of(List<Unit> units, List<Double> speeds) {
+    public static Comparison of(List<Transmission> units, List<Double> speeds) {
         List<Cell> open = new ArrayList<>();
         for (DutyPoint duty : units.get(0).duties()) {
-            for (Unit unit : units) {
+            for (Transmission unit : units) {
                 open.add(new Cell(unit, unit.duty(duty.name()).orElseThrow(), null, null));
             }
         }
@@ -55,7 +55,7 @@ public record Comparison(List<Cell> cells) {
     }
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
-    private static Cell solve(Unit unit, DutyPoint duty, List<Double> speeds) {
+    private static Cell solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
         SpeedSweep sweep = SpeedSweep.run(unit, duty, speeds);
         Optional<State> below = sweep.states().stream()
                 .filter(state -> state.conditions().speed() <= duty.speed())
@@ -65,7 +65,7 @@ public record Comparison(List<Cell> cells) {
     }
 
     /** The builds, in the order asked for. */
-    public List<Unit> units() {
+    public List<Transmission> units() {
         return cells.stream().map(Cell::unit).distinct().toList();
     }
 

@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Command;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
@@ -83,7 +83,7 @@ public record Figures(
     static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */
-    public static Figures of(Unit unit, State state) {
+    public static Figures of(Transmission unit, State state) {
         Roles roles = Roles.of(unit);
         double x = roles.regulating()
                 .map(placed -> state.own(placed.name(), "position"))
@@ -133,7 +133,7 @@ public record Figures(
         return command.pilot(state.conditions().commands());
     }
 
-    private static double boost(Unit unit, Command command, State state) {
+    private static double boost(Transmission unit, Command command, State state) {
         return command.pilotNode(unit.network()).map(state::pressure).orElse(0.0);
     }
 

@@ -1,6 +1,6 @@
 package hotidle.study;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
@@ -31,7 +31,7 @@ public record FrictionBand(double low, double high) {
      *
      * @return empty where no spool has friction, or an end of the band is not found
      */
-    public static Optional<FrictionBand> of(Unit unit, State state) {
+    public static Optional<FrictionBand> of(Transmission unit, State state) {
         List<Placed> sticky = sticky(unit);
         List<Outcome> ends = sticky.stream()
                 .flatMap(placed -> Stream.of(1, -1).map(sign -> end(unit, state, placed, sign)))
@@ -50,11 +50,11 @@ public record FrictionBand(double low, double high) {
     }
 
     /** Whether a spool of the unit has friction. */
-    public static boolean asked(Unit unit) {
+    public static boolean asked(Transmission unit) {
         return !sticky(unit).isEmpty();
     }
 
-    private static List<Placed> sticky(Unit unit) {
+    private static List<Placed> sticky(Transmission unit) {
         return unit.network().parts().stream()
                 .filter(placed -> placed.part() instanceof SpoolValve valve
                         && valve.spring().friction() > 0
@@ -62,7 +62,7 @@ public record FrictionBand(double low, double high) {
                 .toList();
     }
 
-    private static Outcome end(Unit unit, State state, Placed placed, int sign) {
+    private static Outcome end(Transmission unit, State state, Placed placed, int sign) {
         SpoolValve valve = (SpoolValve) placed.part();
         SpoolValve.Spring spring = valve.spring();
         SpoolValve pressed = valve.with(spring.withPreload(spring.preload() + sign * spring.friction()));

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
@@ -51,13 +51,13 @@ public record HeldLine(
     private static final int MOST_TRIALS = 80;
 
     /** The balance at a duty, with the line at the set pressure commanded. */
-    public static HeldLine at(Unit unit, DutyPoint duty) {
+    public static HeldLine at(Transmission unit, DutyPoint duty) {
         return new Search(unit, duty).run();
     }
 
     /** Work space of one search. */
     static final class Search {
-        private final Unit unit;
+        private final Transmission unit;
         private final DutyPoint duty;
         private final Roles roles;
         private final double set;
@@ -68,7 +68,7 @@ public record HeldLine(
 
         private Set<String> hungry = Set.of();
 
-        Search(Unit unit, DutyPoint duty) {
+        Search(Transmission unit, DutyPoint duty) {
             this.unit = unit;
             this.duty = duty;
             roles = Roles.of(unit);

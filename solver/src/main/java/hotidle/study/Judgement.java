@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
@@ -28,7 +28,7 @@ import java.util.TreeMap;
  * @param leaky    applied clutches whose pressure is far below the line, with the difference [Pa]
  */
 public record Judgement(
-        Unit unit,
+        Transmission unit,
         DutyPoint duty,
         Outcome outcome,
         Optional<HubOverSpeed> hub,
@@ -51,7 +51,7 @@ public record Judgement(
      *
      * @param speeds engine speeds over which the hub's film and load are searched [rev/s], rising
      */
-    public static Judgement of(Unit unit, DutyPoint duty, List<Double> speeds) {
+    public static Judgement of(Transmission unit, DutyPoint duty, List<Double> speeds) {
         SteadySolver solver = new SteadySolver(unit.network());
         Roles roles = Roles.of(unit);
         Conditions conditions = unit.conditions(duty);
@@ -76,7 +76,7 @@ public record Judgement(
      * @param speeds as in {@link #of}
      * @return empty where no state was found, or the margin is not judged at the duty
      */
-    static Optional<Margin> one(Unit unit, DutyPoint duty, List<Double> speeds, Key key) {
+    static Optional<Margin> one(Transmission unit, DutyPoint duty, List<Double> speeds, Key key) {
         SteadySolver solver = new SteadySolver(unit.network());
         Roles roles = Roles.of(unit);
         Conditions conditions = unit.conditions(duty);
@@ -99,7 +99,7 @@ public record Judgement(
      * The margins that a state has by itself, whether it is solved or not: the hub's at the state's own speed, and not regulation,
      * which is asked with the line held.
      */
-    static Map<Key, Margin> at(Unit unit, DutyPoint duty, State state) {
+    static Map<Key, Margin> at(Transmission unit, DutyPoint duty, State state) {
         Roles roles = Roles.of(unit);
         Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
         Map<Key, Margin> margins = new LinkedHashMap<>();
@@ -110,7 +110,7 @@ public record Judgement(
     }
 
     /** The applied clutches, the lockup among them, that have too little pressure for their torque. */
-    public static List<Margin> slipping(Unit unit, DutyPoint duty, State state) {
+    public static List<Margin> slipping(Transmission unit, DutyPoint duty, State state) {
         return new Limits(unit, duty, Roles.of(unit), state)
                 .grips().stream()
                         .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
@@ -118,7 +118,7 @@ public record Judgement(
     }
 
     /** Clutches that press although the range does not apply them, with their pressure [Pa]. */
-    public static Map<String, Double> dragging(Unit unit, DutyPoint duty, State state) {
+    public static Map<String, Double> dragging(Transmission unit, DutyPoint duty, State state) {
         return new Limits(unit, duty, Roles.of(unit), state).dragging();
     }
 

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 record Limiting(List<Double> speeds) {
 
     /** All margins of a unit at all its duties, in order; a state that is not found has none. */
-    Map<Judgement.Key, Margin> all(Unit unit) {
+    Map<Judgement.Key, Margin> all(Transmission unit) {
         Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
         for (DutyPoint duty : unit.duties()) {
             for (Margin margin : Judgement.of(unit, duty, speeds).margins()) {
@@ -36,14 +36,14 @@ record Limiting(List<Double> speeds) {
     }
 
     /** Those of some margins that fail in a unit. */
-    Set<Judgement.Key> gone(Unit unit, Set<Judgement.Key> asked) {
+    Set<Judgement.Key> gone(Transmission unit, Set<Judgement.Key> asked) {
         return asked.stream()
                 .filter(key -> gone(Judgement.one(unit, unit.duty(key.duty()).orElseThrow(), speeds, key)))
                 .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
     }
 
     /** The same of all margins asked, each duty solved once. */
-    Set<Judgement.Key> goneOfAll(Unit unit, Set<Judgement.Key> asked) {
+    Set<Judgement.Key> goneOfAll(Transmission unit, Set<Judgement.Key> asked) {
         Map<Judgement.Key, Margin> now = all(unit);
         return asked.stream()
                 .filter(key -> gone(Optional.ofNullable(now.get(key))))
@@ -61,7 +61,7 @@ record Limiting(List<Double> speeds) {
 
     /** Makes a unit for a number; empty where that is impossible. */
     interface Made {
-        Optional<Unit> at(double number);
+        Optional<Transmission> at(double number);
     }
 
     /** Narrows a boundary between a number at which all hold and one at which some are gone; an impossible unit has none left. */
@@ -71,7 +71,7 @@ record Limiting(List<Double> speeds) {
         Set<Judgement.Key> left = gone;
         while (Math.abs(bad - good) > tolerance) {
             double middle = (good + bad) / 2;
-            Optional<Unit> unit = made.at(middle);
+            Optional<Transmission> unit = made.at(middle);
             Set<Judgement.Key> now = unit.isEmpty() ? left : gone(unit.get(), left);
             if (now.isEmpty()) {
                 good = middle;

@@ -3,7 +3,7 @@ package hotidle.study;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All limits of a state of a unit at a duty, each as a margin. */
-record Limits(Unit unit, DutyPoint duty, Roles roles, State state) {
+record Limits(Transmission unit, DutyPoint duty, Roles roles, State state) {
 
     List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
         List<Margin> margins = new ArrayList<>();

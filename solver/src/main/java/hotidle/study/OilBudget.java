@@ -1,6 +1,6 @@
 package hotidle.study;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.Orifice;
@@ -69,7 +69,7 @@ public record OilBudget(double displaced, List<Path> paths) {
     }
 
     /** The budget of a state. */
-    public static OilBudget of(Unit unit, State state) {
+    public static OilBudget of(Transmission unit, State state) {
         Roles roles = Roles.of(unit);
         Map<String, Placed> parts = new HashMap<>();
         unit.network().parts().forEach(placed -> parts.put(placed.name(), placed));
@@ -157,7 +157,7 @@ public record OilBudget(double displaced, List<Path> paths) {
      * Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. Without a pump that of the
      * first part at ambient pressure.
      */
-    static double inletDensity(Unit unit, State state) {
+    static double inletDensity(Transmission unit, State state) {
         Optional<Placed> pump = Roles.of(unit).chambers().stream().findFirst();
         Placed whose = pump.orElseGet(() -> unit.network().parts().get(0));
         double pressure =

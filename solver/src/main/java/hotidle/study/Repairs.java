@@ -4,7 +4,7 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
 import hotidle.result.State;
@@ -190,7 +190,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                             .map(state -> effect(unit, state, onset)));
         }
 
-        private Effect effect(Unit unit, State state, boolean onset) {
+        private Effect effect(Transmission unit, State state, boolean onset) {
             Figures figures = Figures.of(unit, state);
             return new Effect(
                     figures.line(),

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
@@ -48,7 +48,7 @@ public record Roles(
         Set<String> sumps) {
 
     /** The roles in a unit. */
-    public static Roles of(Unit unit) {
+    public static Roles of(Transmission unit) {
         List<Placed> chambers = all(unit, PumpChamber.class);
         String line = unit.commanded().map(Command::line).orElseGet(() -> uncommanded(unit, chambers));
         Optional<Placed> secondary = chambers.stream()
@@ -75,7 +75,7 @@ public record Roles(
                         .collect(Collectors.toUnmodifiableSet()));
     }
 
-    private static String uncommanded(Unit unit, List<Placed> chambers) {
+    private static String uncommanded(Transmission unit, List<Placed> chambers) {
         return chambers.stream()
                 .findFirst()
                 .map(Roles::outlet)
@@ -86,7 +86,7 @@ public record Roles(
                         .orElse(""));
     }
 
-    private static List<Placed> all(Unit unit, Class<? extends Part> kind) {
+    private static List<Placed> all(Transmission unit, Class<? extends Part> kind) {
         return unit.network().parts().stream()
                 .filter(placed -> kind.isInstance(placed.part()))
                 .toList();
@@ -96,7 +96,7 @@ public record Roles(
         return chamber.nodes().get(1);
     }
 
-    private static Optional<Placed> check(Unit unit, String from, String to) {
+    private static Optional<Placed> check(Transmission unit, String from, String to) {
         return all(unit, CheckValve.class).stream()
                 .filter(valve -> valve.nodes().equals(List.of(from, to)))
                 .findFirst();

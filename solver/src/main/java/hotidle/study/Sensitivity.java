@@ -4,7 +4,7 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.newton.Difference;
 import hotidle.newton.Linearised;
@@ -88,7 +88,7 @@ public record Sensitivity(
      * @param step   called after each duty point and each size, from any thread
      */
     public static Sensitivity study(Adjustable build, List<Double> speeds, Runnable step) {
-        Unit unit = build.unit();
+        Transmission unit = build.unit();
         List<String> leftOut = new ArrayList<>();
         Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
         List<Point> points = new ArrayList<>();
@@ -186,9 +186,9 @@ public record Sensitivity(
 
     private static List<Rate> rates(Adjustable build, Dimension dimension, List<Point> points) {
         double step = STEP * Math.abs(dimension.value());
-        List<Unit> made = new ArrayList<>();
+        List<Transmission> made = new ArrayList<>();
         for (int shift : new int[] {1, -1, 2, -2}) {
-            Optional<Unit> other =
+            Optional<Transmission> other =
                     step > 0 ? build.with(dimension, dimension.value() + shift * step) : Optional.empty();
             if (other.isEmpty()) {
                 return List.of();
@@ -216,7 +216,7 @@ public record Sensitivity(
 
     /** A changed unit by the shift of its size. */
     interface Made {
-        Unit at(double shift);
+        Transmission at(double shift);
     }
 
     /** A state, the margins that are read from it, and their slopes by a size. */
@@ -228,7 +228,7 @@ public record Sensitivity(
         Linearised linearised();
 
         /** The network of a unit in which the state is solved. */
-        Network network(Unit unit);
+        Network network(Transmission unit);
 
         double[] slopes(double step, Made made);
     }
@@ -266,7 +266,7 @@ public record Sensitivity(
     private record Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, double[][] weights)
             implements Point {
 
-        Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, Unit unit) {
+        Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, Transmission unit) {
             this(
                     duty,
                     keys,
@@ -274,20 +274,20 @@ public record Sensitivity(
                     Sensitivity.weights(linearised, linearised.slopes(state -> figures(unit, duty, keys, state))));
         }
 
-        private static double[] figures(Unit unit, DutyPoint duty, List<Judgement.Key> keys, State state) {
+        private static double[] figures(Transmission unit, DutyPoint duty, List<Judgement.Key> keys, State state) {
             Map<Judgement.Key, Margin> margins = Judgement.at(unit, duty, state);
             return keys.stream().mapToDouble(key -> margins.get(key).headroom()).toArray();
         }
 
         @Override
-        public Network network(Unit unit) {
+        public Network network(Transmission unit) {
             return unit.network();
         }
 
         @Override
         public double[] slopes(double step, Made made) {
             return total(linearised, weights, step, shift -> {
-                Unit other = made.at(shift);
+                Transmission other = made.at(shift);
                 return joined(
                         figures(other, duty, keys, linearised.in(other.network())),
                         linearised.residual(other.network()));
@@ -311,7 +311,7 @@ public record Sensitivity(
                 DutyPoint duty,
                 List<Judgement.Key> keys,
                 Linearised linearised,
-                Unit unit,
+                Transmission unit,
                 double position,
                 String regulator,
                 Optional<String> just) {
@@ -349,7 +349,7 @@ public record Sensitivity(
         }
 
         @Override
-        public Network network(Unit unit) {
+        public Network network(Transmission unit) {
             return new HeldLine.Search(unit, duty).network(position);
         }
 

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Converter;
 import hotidle.part.Cooler;
@@ -18,7 +18,7 @@ public final class Service {
     private Service() {}
 
     /** One margin a lube branch, the cooler's and the converter's; those that need nothing at the duty are left out. */
-    public static List<Margin> of(Unit unit, DutyPoint duty, State state) {
+    public static List<Margin> of(Transmission unit, DutyPoint duty, State state) {
         return of(Roles.of(unit), duty, state);
     }
 
@@ -36,7 +36,7 @@ public final class Service {
     }
 
     /** Those that get less than they need. */
-    public static List<Margin> starved(Unit unit, DutyPoint duty, State state) {
+    public static List<Margin> starved(Transmission unit, DutyPoint duty, State state) {
         return of(unit, duty, state).stream()
                 .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
                 .toList();

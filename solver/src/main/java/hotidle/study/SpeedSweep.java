@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
@@ -24,7 +24,7 @@ import java.util.function.Predicate;
  * @param falling the same speeds swept downwards, given here in rising speed too
  * @param shown   the states that figures are taken from: the rising or the falling ones, or each solved from cold
  */
-public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
+public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
 
     /** Where each shown state was started from; where a circuit has two steady states, it decides which one is found. */
     public enum From {
@@ -46,7 +46,7 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
     }
 
     /** Sweeps and shows the rising sweep; speeds [rev/s] rise. */
-    public static SpeedSweep run(Unit unit, DutyPoint duty, List<Double> speeds) {
+    public static SpeedSweep run(Transmission unit, DutyPoint duty, List<Double> speeds) {
         return run(unit, duty, speeds, From.RISING);
     }
 
@@ -56,7 +56,7 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
      * @param speeds engine speeds [rev/s], rising
      * @param from   which states are shown
      */
-    public static SpeedSweep run(Unit unit, DutyPoint duty, List<Double> speeds, From from) {
+    public static SpeedSweep run(Transmission unit, DutyPoint duty, List<Double> speeds, From from) {
         SteadySolver solver = new SteadySolver(unit.network());
         Conditions conditions = unit.conditions(duty);
         List<Outcome> rising = pass(solver, conditions, speeds);
@@ -77,7 +77,7 @@ public record SpeedSweep(Unit unit, DutyPoint duty, List<Outcome> rising, List<O
     }
 
     /** The rising sweep alone; the falling one stands in it as the same. */
-    static SpeedSweep rising(Unit unit, DutyPoint duty, List<Double> speeds) {
+    static SpeedSweep rising(Transmission unit, DutyPoint duty, List<Double> speeds) {
         List<Outcome> rising = pass(new SteadySolver(unit.network()), unit.conditions(duty), speeds);
         return new SpeedSweep(unit, duty, rising, rising, rising);
     }

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -114,8 +114,8 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         List<Dimension> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
-        Optional<Unit> fresh = build.with(worn(build, limited, 0));
-        Optional<Unit> worst = build.with(worn(build, limited, FAR));
+        Optional<Transmission> fresh = build.with(worn(build, limited, 0));
+        Optional<Transmission> worst = build.with(worn(build, limited, FAR));
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -78,7 +78,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
      * @param step      called after each pressure and each margin, from any thread
      */
-    public static Window study(Unit unit, List<Double> pressures, List<Double> speeds, Runnable step) {
+    public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
         Limiting limiting = new Limiting(speeds);
         List<Point> points = pressures.parallelStream()
                 .map(pressure -> {
@@ -108,7 +108,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
     }
 
     /** Between the pressures tried, boundaries are narrowed down. */
-    private record Search(Unit unit, Limiting limiting, List<Point> points) {
+    private record Search(Transmission unit, Limiting limiting, List<Point> points) {
 
         Span span(Set<Judgement.Key> keys) {
             List<Range> ranges = ranges(keys);
@@ -200,7 +200,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
                     limiting.narrow(this::at, good, bad, points.get(fails).gone(keys), NARROW * Math.max(good, bad)));
         }
 
-        private Optional<Unit> at(double pressure) {
+        private Optional<Transmission> at(double pressure) {
             return Optional.of(SetPressure.of(unit, pressure));
         }
     }

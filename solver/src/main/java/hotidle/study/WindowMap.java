@@ -5,7 +5,7 @@ import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,7 +135,7 @@ public record WindowMap(
         return new Mark(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), speeds));
     }
 
-    private static Cell cell(Optional<Unit> made, double pressure, double value, List<Double> speeds) {
+    private static Cell cell(Optional<Transmission> made, double pressure, double value, List<Double> speeds) {
         if (made.isEmpty()) {
             return new Cell(pressure, value, Optional.empty(), "the size is impossible");
         }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.study.TenNodes;
 import java.util.Arrays;
@@ -17,7 +17,7 @@ class BatchTest {
 
     private static final int STATES = 3 * Batch.BLOCK + 17;
 
-    private final Unit unit = TenNodes.worn(2);
+    private final Transmission unit = TenNodes.worn(2);
     private final List<Conditions> states = IntStream.range(0, STATES)
             .mapToObj(i -> unit.conditions(unit.duties().get(0)).atSpeed(8 + 0.06 * i))
             .toList();

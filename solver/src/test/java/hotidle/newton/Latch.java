@@ -1,6 +1,6 @@
 package hotidle.newton;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;
@@ -27,8 +27,8 @@ final class Latch {
 
     private Latch() {}
 
-    static Unit unit() {
-        Unit plain = TenNodes.worn(1);
+    static Transmission unit() {
+        Transmission plain = TenNodes.worn(1);
         List<Node> nodes = new ArrayList<>(plain.network().nodes());
         nodes.add(Node.free("out"));
         List<Placed> parts = new ArrayList<>(plain.network().parts());

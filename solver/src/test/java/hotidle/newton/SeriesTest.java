@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;
@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** A series of states gives what single solves give. */
 class SeriesTest {
 
-    private final Unit unit = TenNodes.worn(2);
+    private final Transmission unit = TenNodes.worn(2);
     private final Conditions conditions = unit.conditions(unit.duties().get(0));
     private final Series series = new Series(unit.network());
 
@@ -79,7 +79,7 @@ class SeriesTest {
     void otherSizesAreTakenOverAndTheShapeMustBeTheSame() {
         assertTrue(series.solve(conditions));
         for (double worn : new double[] {1, 4, 1.5, 6, 2}) {
-            Unit other = TenNodes.worn(worn);
+            Transmission other = TenNodes.worn(worn);
             series.use(other.network());
             assertTrue(series.solve(conditions));
             State single =

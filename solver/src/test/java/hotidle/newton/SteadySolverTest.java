@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -34,17 +34,17 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Sick and healthy states of a small unit. */
 class SteadySolverTest {
 
-    private static State solve(Unit unit, double rpm) {
+    private static State solve(Transmission unit, double rpm) {
         Conditions conditions = unit.conditions(unit.duties().get(0)).atSpeed(rpm / 60);
         return new SteadySolver(unit.network()).solve(conditions).state().orElseThrow();
     }
 
-    private static Unit with(Unit unit, Placed changed) {
+    private static Transmission with(Transmission unit, Placed changed) {
         return unit.with(unit.network().with(changed), unit.command());
     }
 
-    private static Unit blockedFilter(double share) {
-        Unit unit = TenNodes.worn(1);
+    private static Transmission blockedFilter(double share) {
+        Transmission unit = TenNodes.worn(1);
         Placed placed = unit.network().part("filter").orElseThrow();
         Filter clean = (Filter) placed.part();
         return with(unit, placed.with(new Filter(clean.rated(), share, clean.rise())));
@@ -76,7 +76,7 @@ class SteadySolverTest {
 
     @Test
     void theReliefValveIsTheCeilingWhereTheRegulatorSticksShut() {
-        Unit unit = TenNodes.worn(1);
+        Transmission unit = TenNodes.worn(1);
         Placed placed = unit.network().part("regulator").orElseThrow();
         SpoolValve free = (SpoolValve) placed.part();
         SpoolValve stuck =
@@ -89,7 +89,7 @@ class SteadySolverTest {
 
     @Test
     void theSpoolSitsOnItsSeatWhereThePumpCannotHoldTheSetPressure() {
-        Unit unit = SetPressure.of(TenNodes.worn(3), 270 * 6894.757293168);
+        Transmission unit = SetPressure.of(TenNodes.worn(3), 270 * 6894.757293168);
         State state = solve(unit, 650);
         assertEquals(0, state.own("regulator", "position"));
         assertFalse(Figures.of(unit, state).regulated());
@@ -112,7 +112,7 @@ class SteadySolverTest {
     /** The states do not depend on where the search starts: warm from above, warm from below, cold. */
     @Test
     void aStateDoesNotDependOnWhereTheSearchStarts() {
-        Unit unit = TenNodes.worn(2);
+        Transmission unit = TenNodes.worn(2);
         SteadySolver solver = new SteadySolver(unit.network());
         Conditions conditions = unit.conditions(unit.duties().get(0));
         State cold = solver.solve(conditions).state().orElseThrow();

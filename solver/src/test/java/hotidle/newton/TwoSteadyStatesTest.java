@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.result.Outcome;
 import hotidle.result.Stability;
@@ -22,7 +22,7 @@ class TwoSteadyStatesTest {
             .boxed()
             .toList();
 
-    private final Unit unit = Latch.unit();
+    private final Transmission unit = Latch.unit();
     private final DutyPoint duty = unit.duties().get(0);
 
     private SpeedSweep sweep(SpeedSweep.From from) {

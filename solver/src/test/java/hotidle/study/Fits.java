@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.AnnularGap;
@@ -20,7 +20,7 @@ final class Fits {
     private Fits() {}
 
     static Adjustable worn(double wear) {
-        Unit unit = TenNodes.worn(wear);
+        Transmission unit = TenNodes.worn(wear);
         double bore = 0.0127 * 12;
         return new Adjustable(
                 unit,

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -32,7 +32,7 @@ class JudgementTest {
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(8, 60).mapToObj(i -> 50.0 * i / 60).toList();
 
-    private static Judgement judged(Unit unit) {
+    private static Judgement judged(Transmission unit) {
         return Judgement.of(unit, unit.duties().get(0), SPEEDS);
     }
 
@@ -50,7 +50,7 @@ class JudgementTest {
         int regulated = 0;
         int seated = 0;
         for (double wear = 1; wear <= 4; wear += 0.5) {
-            Unit unit = TenNodes.worn(wear);
+            Transmission unit = TenNodes.worn(wear);
             Judgement judged = judged(unit);
             double headroom = margin(judged, Margin.Kind.REGULATION).headroom();
             assertTrue(headroom < before, "wear " + wear + ": " + headroom + " after " + before);
@@ -73,10 +73,10 @@ class JudgementTest {
     /** supply − demand is what the line would have to be given from outside, so it is nil where the free line stands there. */
     @Test
     void heldAtItsOwnPressureTheLineNeedsNoOilFromOutside() {
-        Unit unit = TenNodes.worn(4);
+        Transmission unit = TenNodes.worn(4);
         State free = judged(unit).outcome().state().orElseThrow();
         assertEquals(0, free.own("regulator", "position"), "the regulator sits");
-        Unit set = hotidle.duty.SetPressure.of(unit, free.pressure("line"));
+        Transmission set = hotidle.duty.SetPressure.of(unit, free.pressure("line"));
         // nothing has to be served, so that the regulator is held on its seat, where the free one is too
         DutyPoint duty = with(set.duties().get(0), Setting.Lockup.OFF, OptionalDouble.empty(), 0);
         HeldLine held = HeldLine.at(set, duty);
@@ -111,7 +111,7 @@ class JudgementTest {
     @Test
     void speedsFarApartFindTheSameThinnestFilm() {
         for (double wear : new double[] {1, 1.5, 2}) {
-            Unit unit = TenNodes.worn(wear);
+            Transmission unit = TenNodes.worn(wear);
             List<Double> apart =
                     IntStream.rangeClosed(1, 9).mapToObj(i -> 330.0 * i / 60).toList();
             double close = margin(judged(unit), Margin.Kind.FILM).value();
@@ -158,15 +158,15 @@ class JudgementTest {
     }
 
     /** Ten nodes with a clutch on the line and a converter beside its orifice. */
-    private static Unit clutched(Clutch clutch, Setting.Lockup lockup, OptionalDouble turbine) {
-        Unit plain = TenNodes.worn(1);
+    private static Transmission clutched(Clutch clutch, Setting.Lockup lockup, OptionalDouble turbine) {
+        Transmission plain = TenNodes.worn(1);
         List<Placed> parts = new ArrayList<>(plain.network().parts());
         parts.add(Placed.of("low", clutch, "sump", Group.RINGS, "line", "sump"));
         RatedPoint loss = new RatedPoint(1e-4, 1e6, 5e-3, 800, 0.5);
         Converter converter = new Converter(
                 loss, 2e5, Optional.of(new Converter.LockupClutch(loss, loss, 0.03, 0.12, 1, 0.12, 1.25)));
         parts.add(Placed.of("converter", converter, "sump", Group.CONVERTER, "cooler-in", "converter"));
-        return new Unit(
+        return new Transmission(
                 plain.circuit(),
                 plain.build(),
                 new Network(plain.network().nodes(), parts),
@@ -210,7 +210,7 @@ class JudgementTest {
         double plain = needed(clutch(Optional.empty(), Optional.empty()), OptionalDouble.empty());
         assertEquals(plain, needed(helped, OptionalDouble.empty()), "standing is worst");
         assertEquals(plain, needed(helped, OptionalDouble.of(0)), "a standing turbine turns no oil");
-        Unit unit = clutched(helped, Setting.Lockup.OFF, OptionalDouble.of(0.8));
+        Transmission unit = clutched(helped, Setting.Lockup.OFF, OptionalDouble.of(0.8));
         double density = unit.oil().at(110 + CELSIUS, 101_325).liquidDensity();
         double drum = 1.5 * 0.8 * 650 / 60.0;
         assertEquals(

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.result.State;
@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 
 class OilBudgetTest {
 
-    private static State state(Unit unit, double rpm) {
+    private static State state(Transmission unit, double rpm) {
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duties().get(0)).atSpeed(rpm / 60))
                 .state()
@@ -30,7 +30,7 @@ class OilBudgetTest {
     @Test
     void everyLitreThatThePumpDisplacesIsAccountedFor() {
         for (double wear = 1; wear <= 4; wear++) {
-            Unit unit = TenNodes.worn(wear);
+            Transmission unit = TenNodes.worn(wear);
             for (double rpm : new double[] {400, 650, 1200, 3000, 6000}) {
                 State state = state(unit, rpm);
                 OilBudget budget = OilBudget.of(unit, state);
@@ -47,14 +47,14 @@ class OilBudgetTest {
 
     @Test
     void aRegulatorOnItsSeatLeaksAndAnOpenOneSendsBack() {
-        Unit worn = TenNodes.worn(4);
+        Transmission worn = TenNodes.worn(4);
         State seated = state(worn, 650);
         assertEquals(0, seated.own("regulator", "position"));
         OilBudget starved = OilBudget.of(worn, seated);
         assertEquals(OilBudget.Fate.LEAK, path(starved, "regulator.bypass").fate());
         assertEquals(OilBudget.Fate.LEAK, path(starved, "regulator.unload").fate());
         assertEquals(0, starved.flow(OilBudget.Fate.RECIRCULATED));
-        Unit fresh = TenNodes.worn(1);
+        Transmission fresh = TenNodes.worn(1);
         OilBudget open = OilBudget.of(fresh, state(fresh, 3000));
         assertEquals(OilBudget.Fate.RECIRCULATED, path(open, "regulator.bypass").fate());
         assertTrue(open.flow(OilBudget.Fate.RECIRCULATED) > 0.5 * open.displaced());
@@ -64,7 +64,7 @@ class OilBudgetTest {
     /** Where unload and bypass open one after the other, the bypass lets by a little while it is shut: no loss any more. */
     @Test
     void aShutLandBesideAnOpenOneLosesNothing() {
-        Unit fresh = TenNodes.worn(1);
+        Transmission fresh = TenNodes.worn(1);
         State unloading = java.util.stream.IntStream.rangeClosed(4, 40)
                 .mapToObj(i -> state(fresh, 50.0 * i))
                 .filter(one -> one.own("regulator", "position") > 0.9e-3 && one.own("regulator", "position") < 1.5e-3)
@@ -82,7 +82,7 @@ class OilBudgetTest {
     @Test
     void figuresTellOfEachStreamWhatTheBudgetTells() {
         for (double wear = 1; wear <= 4; wear++) {
-            Unit unit = TenNodes.worn(wear);
+            Transmission unit = TenNodes.worn(wear);
             for (double rpm : new double[] {400, 650, 1200, 3000, 6000}) {
                 State state = state(unit, rpm);
                 OilBudget budget = OilBudget.of(unit, state);
@@ -105,10 +105,10 @@ class OilBudgetTest {
 
     @Test
     void aReliefValveLeaksUntilItLiftsAndSpillsThen() {
-        Unit unit = TenNodes.worn(1);
+        Transmission unit = TenNodes.worn(1);
         OilBudget shut = OilBudget.of(unit, state(unit, 1000));
         assertEquals(OilBudget.Fate.LEAK, path(shut, "relief").fate());
-        Unit raised = SetPressure.of(unit, 500 * TenNodes.PSI);
+        Transmission raised = SetPressure.of(unit, 500 * TenNodes.PSI);
         OilBudget lifted = OilBudget.of(raised, state(raised, 3000));
         assertEquals(OilBudget.Fate.SPILLED, path(lifted, "relief").fate());
         assertTrue(lifted.flow(OilBudget.Fate.SPILLED) > 0.3 * lifted.displaced());

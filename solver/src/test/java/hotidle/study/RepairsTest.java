@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.State;
 import java.util.ArrayList;
@@ -36,7 +36,7 @@ class RepairsTest {
         assertEquals(2, repairs.order().size());
         assertEquals(7, tried.get());
         for (Repairs.Step step : repairs.alone()) {
-            Unit unit = build.with(step.repair().sizes()).orElseThrow();
+            Transmission unit = build.with(step.repair().sizes()).orElseThrow();
             DutyPoint duty = unit.duties().get(0);
             State state = new SteadySolver(unit.network())
                     .solve(unit.conditions(duty))
@@ -67,7 +67,7 @@ class RepairsTest {
         double before = repairs.before().held();
         for (Repairs.Step step : repairs.order()) {
             done.putAll(step.repair().sizes());
-            Unit unit = build.with(done).orElseThrow();
+            Transmission unit = build.with(done).orElseThrow();
             State state = new SteadySolver(unit.network())
                     .solve(unit.conditions(unit.duties().get(0)))
                     .state()

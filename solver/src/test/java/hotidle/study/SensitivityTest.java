@@ -8,7 +8,7 @@ import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,7 +29,7 @@ class SensitivityTest {
     }
 
     private static double headroom(Dimension dimension, double shift, Judgement.Key key) {
-        Unit unit = BUILD.with(dimension, dimension.value() + shift).orElseThrow();
+        Transmission unit = BUILD.with(dimension, dimension.value() + shift).orElseThrow();
         DutyPoint duty = unit.duties().get(0);
         return Judgement.one(unit, duty, SPEED, key).orElseThrow().headroom();
     }

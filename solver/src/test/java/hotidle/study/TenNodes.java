@@ -4,7 +4,7 @@ import hotidle.duty.Command;
 import hotidle.duty.Curve;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Range;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.Slot;
@@ -54,7 +54,7 @@ public final class TenNodes {
     private TenNodes() {}
 
     /** The unit with all wear gaps multiplied. */
-    public static Unit worn(double wear) {
+    public static Transmission worn(double wear) {
         List<Placed> parts = new ArrayList<>();
         RatedPoint filter = new RatedPoint(1e-3, 5e3, 6e-3, 800, 0.2);
         parts.add(Placed.of("filter", new Filter(filter, 0, 0.05), "sump", Group.PUMP, "sump", "suction"));
@@ -151,7 +151,7 @@ public final class TenNodes {
                 1,
                 temperatures,
                 Map.of());
-        Unit unit = new Unit(
+        Transmission unit = new Transmission(
                 "ten-nodes",
                 "wear " + wear,
                 new Network(nodes, parts),

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +19,7 @@ class WearTest {
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
 
-    private static boolean fails(Unit unit, Judgement.Key key) {
+    private static boolean fails(Transmission unit, Judgement.Key key) {
         return Limiting.gone(Judgement.one(unit, unit.duties().get(0), SPEEDS, key));
     }
 
@@ -39,7 +39,7 @@ class WearTest {
                 double worn = size - fit.dimension().fresh();
                 Judgement.Key first = fit.gone().get(0);
                 assertTrue(fails(build.with(fit.dimension(), size + 0.01 * worn).orElseThrow(), first));
-                Unit within = build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
+                Transmission within = build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
                 assertEquals(
                         Set.of(),
                         limiting.goneOfAll(within, holding),

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,8 +33,8 @@ class WindowMapTest {
         for (int row = 0; row < 2; row++) {
             for (int column = 0; column < PRESSURES.size(); column++) {
                 WindowMap.Cell cell = map.cells().get(row).get(column);
-                Unit made = BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
-                Unit set = SetPressure.of(made, PRESSURES.get(column));
+                Transmission made = BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
+                Transmission set = SetPressure.of(made, PRESSURES.get(column));
                 double least = Judgement.of(set, set.duties().get(0), SPEEDS)
                         .least()
                         .orElseThrow()

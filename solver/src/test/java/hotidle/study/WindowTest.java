@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -24,15 +24,15 @@ class WindowTest {
                 .toList();
     }
 
-    private static boolean fails(Unit unit, double pressure, Judgement.Key key) {
-        Unit set = SetPressure.of(unit, pressure);
+    private static boolean fails(Transmission unit, double pressure, Judgement.Key key) {
+        Transmission set = SetPressure.of(unit, pressure);
         return Limiting.gone(Judgement.one(set, set.duties().get(0), SPEEDS, key));
     }
 
     /** A worn unit holds a low set pressure only; one per cent more than the highest found, and the margin named is gone. */
     @Test
     void onePerCentBeyondAnEndOfTheWindowTheMarginNamedFailsAndOnePerCentWithinItHolds() {
-        Unit unit = TenNodes.worn(3);
+        Transmission unit = TenNodes.worn(3);
         Window window = Window.study(unit, pressures(40, 240, 40), SPEEDS, () -> {});
         int ends = 0;
         for (Window.Span span : window.spans()) {
@@ -63,7 +63,7 @@ class WindowTest {
 
     @Test
     void aMarginThatNeverHoldsNamesItsWorstDutyAndLeavesNoWindow() {
-        Unit unit = TenNodes.worn(12);
+        Transmission unit = TenNodes.worn(12);
         Window window = Window.study(unit, pressures(100, 200, 50), SPEEDS, () -> {});
         assertEquals(List.of(), window.all());
         Window.Span never = window.spans().stream()
@@ -77,7 +77,7 @@ class WindowTest {
     /** Needs at least and allows at most that leave a gap narrower than the pressures tried are still found. */
     @Test
     void aRangeBetweenTwoPressuresTriedIsFound() {
-        Unit unit = TenNodes.worn(3);
+        Transmission unit = TenNodes.worn(3);
         Window fine = Window.study(unit, pressures(40, 240, 40), SPEEDS, () -> {});
         double high = span(fine, Margin.Kind.REGULATION).high();
         Window coarse = Window.study(unit, List.of(high / 2, high * 1.5), SPEEDS, () -> {});

@@ -1,6 +1,6 @@
 package hotidle.torture;
 
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.law.Hole;
 import hotidle.law.Poppet;
 import hotidle.network.Conditions;
@@ -50,11 +50,11 @@ public final class Damage {
     }
 
     /** A damaged unit and the conditions that it is put to. */
-    public static Case of(Unit unit, Random random) {
+    public static Case of(Transmission unit, Random random) {
         return new Damage(random).draw(unit);
     }
 
-    private Case draw(Unit unit) {
+    private Case draw(Transmission unit) {
         // from a single fault to a wreck
         double share = Math.pow(random.nextDouble(), 2);
         List<Placed> parts = unit.network().parts().stream()
@@ -64,7 +64,7 @@ public final class Damage {
                 unit.circuit() + ", " + unit.build(), new Network(unit.network().nodes(), parts), conditions(unit));
     }
 
-    private Conditions conditions(Unit unit) {
+    private Conditions conditions(Transmission unit) {
         double sump = between(COLDEST, HOTTEST);
         Map<String, Double> temperatures = new HashMap<>();
         unit.duties()

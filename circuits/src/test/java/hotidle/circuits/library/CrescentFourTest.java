@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.State;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
@@ -83,7 +83,7 @@ class CrescentFourTest {
         double arm = 0.075 * (Math.exp(0.12 * Math.toRadians(340)) - 1);
         double needed = (torque / arm + 600) / 70e-4;
         for (String build : List.of("fresh", "worn")) {
-            Unit unit = UNIT.circuit().unit(build);
+            Transmission unit = UNIT.circuit().unit(build);
             List<Margin> band =
                     Judgement.of(unit, unit.duty("full-throttle-shift").orElseThrow(), List.of(10.0, 50.0))
                             .margins()

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.result.State;
@@ -24,7 +24,7 @@ class HubOverSpeedTest {
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(8, 80).mapToObj(i -> 50.0 * i / 60).toList();
 
-    private static SpeedSweep sweep(Unit unit) {
+    private static SpeedSweep sweep(Transmission unit) {
         return SpeedSweep.run(unit, unit.duties().get(0), SPEEDS);
     }
 
@@ -38,7 +38,7 @@ class HubOverSpeedTest {
         return state.measure("hub-bushing", "least_film_m") / state.measure("hub-bushing", "permissible_film_m") - 1;
     }
 
-    private static double area(Unit unit) {
+    private static double area(Transmission unit) {
         Placed hub = Roles.of(unit).hub().orElseThrow();
         return ((Bushing) hub.part()).loads().get(0).area();
     }
@@ -47,7 +47,7 @@ class HubOverSpeedTest {
     @Test
     void theHubCarriesNextToNothingButWeightUntilTheSecondaryIsUnloaded() {
         for (String build : List.of("fresh", "worn", "restored")) {
-            Unit unit = UNIT.circuit().unit(build);
+            Transmission unit = UNIT.circuit().unit(build);
             SpeedSweep sweep = sweep(unit);
             double unloading = sweep.unloading().orElseThrow();
             for (State state : sweep.states()) {
@@ -61,11 +61,11 @@ class HubOverSpeedTest {
 
     @Test
     void onceUnloadedTheSideLoadFollowsTheSetPressure() {
-        Unit restored = UNIT.circuit().unit("restored");
+        Transmission restored = UNIT.circuit().unit("restored");
         double rpm = 1000;
         List<Double> shares = new ArrayList<>();
         for (double set : new double[] {100, 150, 200, 270}) {
-            Unit unit = SetPressure.of(restored, set * PSI);
+            Transmission unit = SetPressure.of(restored, set * PSI);
             State state = sweep(unit).states().stream()
                     .filter(one -> Math.abs(one.conditions().speed() * 60 - rpm) < 1e-6)
                     .findFirst()

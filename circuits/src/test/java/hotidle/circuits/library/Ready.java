@@ -3,7 +3,7 @@ package hotidle.circuits.library;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.State;
 import hotidle.study.Figures;
@@ -19,7 +19,7 @@ record Ready(DescribedCircuit circuit) {
     }
 
     State at(String build, String duty) {
-        Unit unit = circuit.unit(build);
+        Transmission unit = circuit.unit(build);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
                 .state()

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.study.Figures;
 import hotidle.study.Repairs;
@@ -31,7 +31,7 @@ class RepairOrderTest {
                 sizes.putAll(best.get(i).sizes());
             }
         }
-        Unit unit = WORN.with(sizes).orElseThrow();
+        Transmission unit = WORN.with(sizes).orElseThrow();
         return Figures.of(
                 unit,
                 new SteadySolver(unit.network())

@@ -8,7 +8,7 @@ import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.Setting;
 import hotidle.result.State;
 import hotidle.study.Judgement;
@@ -23,7 +23,7 @@ class ShuttleFiveControlTest {
     private static final Ready READY = Ready.of("shuttle-five");
     private static final List<Double> SPEEDS = List.of(10.0, 30.0, 60.0);
 
-    private static Margin lockup(Unit unit) {
+    private static Margin lockup(Transmission unit) {
         DutyPoint duty = unit.duty("light-cruise").orElseThrow();
         return Judgement.of(unit, duty, SPEEDS).margins().stream()
                 .filter(margin -> margin.kind() == Margin.Kind.LOCKUP)
@@ -59,8 +59,8 @@ class ShuttleFiveControlTest {
 
     @Test
     void theLockupAppliedFullyHoldsMoreThanModulatedAndTheOtherDutiesKeepTheirs() {
-        Unit modulated = READY.circuit().unit("restored-command");
-        Unit full = READY.circuit().unit("restored-controller");
+        Transmission modulated = READY.circuit().unit("restored-command");
+        Transmission full = READY.circuit().unit("restored-controller");
         assertEquals(
                 Setting.Lockup.SLIPPING,
                 modulated.duty("light-cruise").orElseThrow().lockup());
@@ -93,7 +93,7 @@ class ShuttleFiveControlTest {
     @Test
     void aWornLockupValveLeavesLessToTheLockup() {
         var build = READY.circuit().adjustable("restored-command");
-        Unit worn = build.with(Map.of("lockup-valve.bore", 14.120e-3)).orElseThrow();
+        Transmission worn = build.with(Map.of("lockup-valve.bore", 14.120e-3)).orElseThrow();
         assertTrue(lockup(worn).headroom() < lockup(build.unit()).headroom() - 0.005);
     }
 
@@ -105,7 +105,7 @@ class ShuttleFiveControlTest {
         assertEquals(1, read.problems().size());
         String said = read.problems().get(0).text();
         assertTrue(said.contains("950 N.m at full-throttle-shift, the table goes from 0 to 900 N.m"), said);
-        Unit unit = read.circuit().orElseThrow().unit("restored-command");
+        Transmission unit = read.circuit().orElseThrow().unit("restored-command");
         DutyPoint duty = unit.duty("full-throttle-shift").orElseThrow();
         assertEquals(
                 unit.command().pilot().orElseThrow().at(900),

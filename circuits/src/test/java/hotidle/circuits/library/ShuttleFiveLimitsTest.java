@@ -12,7 +12,7 @@ import hotidle.duty.Dimension;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.study.Window;
@@ -33,14 +33,14 @@ class ShuttleFiveLimitsTest {
     private static final List<Double> PRESSURES =
             IntStream.rangeClosed(0, 4).mapToObj(i -> (60 + 85 * i) * PSI).toList();
 
-    private static boolean fails(Unit unit, Judgement.Key key) {
+    private static boolean fails(Transmission unit, Judgement.Key key) {
         DutyPoint duty = unit.duty(key.duty()).orElseThrow();
         return Judgement.of(unit, duty, SPEEDS).margins().stream()
                 .filter(margin -> margin.kind() == key.kind() && margin.part().equals(key.part()))
                 .anyMatch(margin -> margin.verdict() == Margin.Verdict.FAILS);
     }
 
-    private static boolean failsAnywhere(Unit unit) {
+    private static boolean failsAnywhere(Transmission unit) {
         return unit.duties().stream()
                 .flatMap(duty -> Judgement.of(unit, duty, SPEEDS).margins().stream())
                 .anyMatch(margin -> margin.verdict() == Margin.Verdict.FAILS);
@@ -55,7 +55,7 @@ class ShuttleFiveLimitsTest {
 
     @Test
     void theRestoredUnitHasAWindowAndOnePerCentBeyondItsEndsALimitFails() {
-        Unit unit = CIRCUIT.unit("restored-raised");
+        Transmission unit = CIRCUIT.unit("restored-raised");
         Window window = Window.study(unit, PRESSURES, SPEEDS, () -> {});
         assertEquals(1, window.all().size());
         Window.Range all = window.all().get(0);

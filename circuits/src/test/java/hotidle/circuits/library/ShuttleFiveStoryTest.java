@@ -9,7 +9,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.SetPressure;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.newton.SteadySolver;
@@ -42,7 +42,7 @@ class ShuttleFiveStoryTest {
             for (int rpm = 400; rpm <= 4000; rpm += 50) {
                 speeds.add(rpm / 60.0);
             }
-            Unit unit = CIRCUIT.unit(name);
+            Transmission unit = CIRCUIT.unit(name);
             return SpeedSweep.run(unit, unit.duties().get(0), speeds);
         });
     }
@@ -59,7 +59,7 @@ class ShuttleFiveStoryTest {
     @Test
     void everyBuildIsSolvedAtEveryDutyPointAndSpeed() {
         for (DescribedCircuit.Build build : CIRCUIT.builds()) {
-            Unit unit = CIRCUIT.unit(build.name());
+            Transmission unit = CIRCUIT.unit(build.name());
             SteadySolver solver = new SteadySolver(unit.network());
             for (DutyPoint duty : unit.duties()) {
                 Outcome outcome = solver.solve(unit.conditions(duty));
@@ -173,7 +173,7 @@ class ShuttleFiveStoryTest {
 
     @Test
     void commandAtHighTorqueLeavesIdleAlone() {
-        Unit unit = CIRCUIT.unit("restored-command");
+        Transmission unit = CIRCUIT.unit("restored-command");
         SteadySolver solver = new SteadySolver(unit.network());
         Figures idle = figures(unit, solver, "hot-idle");
         Figures stall = figures(unit, solver, "stall");
@@ -181,7 +181,7 @@ class ShuttleFiveStoryTest {
         assertEquals(270 * PSI, stall.set(), 0.5 * PSI);
     }
 
-    private static Figures figures(Unit unit, SteadySolver solver, String duty) {
+    private static Figures figures(Transmission unit, SteadySolver solver, String duty) {
         Conditions conditions = unit.conditions(unit.duty(duty).orElseThrow());
         return Figures.of(unit, solver.solve(conditions).state().orElseThrow());
     }
@@ -219,12 +219,12 @@ class ShuttleFiveStoryTest {
                 .sum();
     }
 
-    private static Unit at7Bar(String build) {
+    private static Transmission at7Bar(String build) {
         return SetPressure.of(CIRCUIT.unit(build), 7e5);
     }
 
     private static State budget(String build) {
-        Unit unit = at7Bar(build);
+        Transmission unit = at7Bar(build);
         Conditions idle = unit.conditions(unit.duties().get(0));
         Map<String, Double> cooler = new HashMap<>(idle.temperatures());
         cooler.replaceAll((region, kelvin) -> kelvin - 13);

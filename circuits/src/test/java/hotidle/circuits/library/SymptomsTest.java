@@ -8,7 +8,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.result.State;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
@@ -77,7 +77,7 @@ class SymptomsTest {
         return CircuitReader.read(text, "symptoms.yaml").circuit().orElseThrow();
     }
 
-    private static DutyPoint in(Unit unit, String range) {
+    private static DutyPoint in(Transmission unit, String range) {
         DutyPoint idle = unit.duty("hot-idle").orElseThrow();
         return new DutyPoint(
                 idle.name(),
@@ -93,7 +93,7 @@ class SymptomsTest {
                 idle.commands());
     }
 
-    private static SpeedSweep sweep(Unit unit, String range) {
+    private static SpeedSweep sweep(Transmission unit, String range) {
         List<Double> speeds = READ.stream().map(rpm -> rpm / 60.0).toList();
         SpeedSweep sweep = SpeedSweep.run(unit, in(unit, range), speeds);
         assertEquals(READ.size(), sweep.states().size(), unit.build() + " is solved at every speed");
@@ -125,7 +125,7 @@ class SymptomsTest {
         return Math.log(line(build, fast) / line(build, slow)) / Math.log((double) fast / slow);
     }
 
-    private static double needed(Unit unit) {
+    private static double needed(Transmission unit) {
         return hotidle.study.Roles.of(unit).lubeNeeded(unit.duty("hot-idle").orElseThrow());
     }
 
@@ -203,7 +203,7 @@ class SymptomsTest {
     /** Air in the oil takes its share of what the pump displaces at every speed, so that the hot idle of a worn unit sinks. */
     @Test
     void airDrawnInLowersTheHotIdlePressureAndMovesTheOnsetUp() {
-        Unit airy = read("circuit: airy\nbased-on: shuttle-five\noils: {shuttle-atf: {air: 12 %}}\n")
+        Transmission airy = read("circuit: airy\nbased-on: shuttle-five\noils: {shuttle-atf: {air: 12 %}}\n")
                 .unit("worn");
         SpeedSweep sweep = sweep(airy, "first");
         assertTrue(sweep.states().get(1).pressure("line") < 0.95 * line("worn", 650));
@@ -317,7 +317,7 @@ class SymptomsTest {
                 assertEquals(line("fresh", rpm), first.pressure("line"), 1e-3 * first.pressure("line"));
                 assertTrue(first.pressure("line") - first.pressure("low") < LEAKY / 3);
             }
-            Unit unit = CIRCUIT.unit(build);
+            Transmission unit = CIRCUIT.unit(build);
             Judgement judged = Judgement.of(unit, in(unit, "third"), List.of(1000 / 60.0));
             assertEquals(List.of("direct-clutch"), List.copyOf(judged.leaky().keySet()), build + " is told so");
         }
@@ -362,7 +362,7 @@ class SymptomsTest {
     }
 
     private static Margin margin(String build, String duty, List<Double> speeds, Margin.Kind kind) {
-        Unit unit = CIRCUIT.unit(build);
+        Transmission unit = CIRCUIT.unit(build);
         Optional<Margin> found = Judgement.of(unit, unit.duty(duty).orElseThrow(), speeds).margins().stream()
                 .filter(margin -> margin.kind() == kind)
                 .findFirst();

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.State;
 import java.io.IOException;
@@ -93,7 +93,7 @@ class TrainingRigTest {
         double swept = 12e-6 + Math.PI * 0.040 * tip * 0.020 / 2;
         double speed = (q + slip) / swept;
 
-        Unit unit = RIG.unit(build);
+        Transmission unit = RIG.unit(build);
         State state = new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duties().get(0)).atSpeed(speed), Optional.empty())
                 .state()

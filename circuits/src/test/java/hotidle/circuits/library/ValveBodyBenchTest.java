@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.oil.OilAt;
 import hotidle.part.AnnularGap;
@@ -24,7 +24,7 @@ class ValveBodyBenchTest {
             .orElseThrow();
 
     private static State at(String build, String duty) {
-        Unit unit = BENCH.unit(build);
+        Transmission unit = BENCH.unit(build);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
                 .state()

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.DutyPoint;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.Setting;
 import hotidle.result.State;
 import hotidle.study.Figures;
@@ -68,7 +68,7 @@ class VaneSixTest {
     /** Where lockup is said to be on, the new unit's apply side has more pressure than its release side. */
     @Test
     void noDutyPointHasALockupThatNothingApplies() {
-        Unit fresh = UNIT.circuit().unit("fresh");
+        Transmission fresh = UNIT.circuit().unit("fresh");
         for (DutyPoint duty : fresh.duties()) {
             if (duty.lockup() != Setting.Lockup.OFF) {
                 assertTrue(

@@ -10,7 +10,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.SpoolValve;
 import java.io.IOException;
@@ -39,7 +39,7 @@ class MeasurementSheetTest {
                 Optional.of(MeasurementSheet.of("shop/bus 12.csv", sheet.getBytes(StandardCharsets.UTF_8))));
     }
 
-    private static AnnularGap gap(Unit unit, String name) {
+    private static AnnularGap gap(Transmission unit, String name) {
         return (AnnularGap) unit.network().part(name).orElseThrow().part();
     }
 
@@ -58,7 +58,7 @@ class MeasurementSheetTest {
         assertEquals(List.of(), read.problems());
         DescribedCircuit circuit = read.circuit().orElseThrow();
         assertEquals(Optional.of("bus-12"), circuit.sheet());
-        Unit unit = circuit.unit();
+        Transmission unit = circuit.unit();
         assertEquals("bus-12", unit.build());
         assertEquals(0.014061, gap(unit, "bore-01").fit().outer());
         assertEquals(0.013996, gap(unit, "bore-01").fit().inner());

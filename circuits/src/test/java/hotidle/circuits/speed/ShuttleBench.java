@@ -5,7 +5,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Adjustable;
 import hotidle.duty.Dimension;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.newton.Batch;
@@ -60,7 +60,7 @@ public class ShuttleBench {
 
         @Setup
         public void read() {
-            Unit unit = circuit().unit("worn");
+            Transmission unit = circuit().unit("worn");
             Conditions first = unit.conditions(unit.duties().get(0));
             network = unit.network();
             conditions = IntStream.range(0, BATCH)
@@ -87,7 +87,7 @@ public class ShuttleBench {
                     double worn = dimension.limit().orElse(dimension.value()) - dimension.fresh();
                     sizes.put(dimension.name(), dimension.fresh() + random.nextDouble() * worn);
                 }
-                Unit unit = measured.with(sizes).orElseThrow();
+                Transmission unit = measured.with(sizes).orElseThrow();
                 networks.add(unit.network());
                 Conditions hot = unit.conditions(unit.duties().get(0));
                 Map<String, Double> temperatures = new HashMap<>(hot.temperatures());

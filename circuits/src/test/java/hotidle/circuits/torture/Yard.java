@@ -3,7 +3,7 @@ package hotidle.circuits.torture;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.network.RandomCircuit;
 import hotidle.torture.Case;
 import hotidle.torture.Damage;
@@ -13,13 +13,13 @@ import java.util.Random;
 /** Where cases come from: half of them random circuits, half of them ready circuits in all their builds, damaged at random. */
 final class Yard {
 
-    private final List<Unit> units;
+    private final List<Transmission> units;
 
     Yard() {
         units = Library.names().stream().flatMap(name -> units(name).stream()).toList();
     }
 
-    private static List<Unit> units(String name) {
+    private static List<Transmission> units(String name) {
         DescribedCircuit circuit = CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml")
                 .circuit()
                 .orElseThrow();

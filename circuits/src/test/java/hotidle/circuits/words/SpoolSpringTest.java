@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Problem;
-import hotidle.duty.Unit;
+import hotidle.duty.Transmission;
 import hotidle.part.SpoolValve;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -71,14 +71,14 @@ class SpoolSpringTest {
     void thePreloadBalancesTheSetPressureWhereTheFirstOpeningBeginsToOpen() {
         DescribedCircuit circuit = circuit(BYPASS, LINE, "set-pressure: 10 bar");
         assertEquals(1e6 * 200e-6 - 8000 * 0.001, preload(circuit, "plain"), 1e-9);
-        Unit plain = circuit.unit("plain");
+        Transmission plain = circuit.unit("plain");
         assertEquals(1e6, plain.command().setPressure(plain.network(), "bench", 0), 1e-6);
     }
 
     @Test
     void aShimOfAMillimetreRaisesItByTheSpringRate() {
         DescribedCircuit circuit = circuit(BYPASS, LINE, "set-pressure: 10 bar");
-        Unit shimmed = circuit.unit("shimmed");
+        Transmission shimmed = circuit.unit("shimmed");
         assertEquals(1e6 + 8 / 200e-6, shimmed.command().setPressure(shimmed.network(), "bench", 0), 1e-6);
     }
 

@@ -23,7 +23,7 @@ import java.util.Optional;
  * @param duties  duty points, in the order in which they are shown
  * @param taps    gauge taps
  */
-public record Unit(
+public record Transmission(
         String circuit,
         String build,
         Network network,
@@ -34,7 +34,7 @@ public record Unit(
         List<DutyPoint> duties,
         List<Tap> taps) {
 
-    public Unit {
+    public Transmission {
         ranges = List.copyOf(ranges);
         duties = List.copyOf(duties);
         taps = List.copyOf(taps);
@@ -91,7 +91,7 @@ public record Unit(
     }
 
     /** The same unit with another network and command. */
-    public Unit with(Network otherNetwork, Command otherCommand) {
-        return new Unit(circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
+    public Transmission with(Network otherNetwork, Command otherCommand) {
+        return new Transmission(circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
     }
 }
