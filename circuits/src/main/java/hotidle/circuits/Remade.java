@@ -13,7 +13,7 @@ import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.SetPressure;
 import hotidle.duty.Transmission;
 import hotidle.network.Network;
@@ -79,14 +79,14 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
      * @param now     parts as the build has them
      * @param written parts as the file has them
      */
-    static List<Dimension> dimensions(Map<String, Given.Sizes> sizes, Parts now, Parts written) {
-        List<Dimension> found = new ArrayList<>();
+    static List<WearSize> dimensions(Map<String, Given.Sizes> sizes, Parts now, Parts written) {
+        List<WearSize> found = new ArrayList<>();
         sizes.forEach((path, size) -> {
             int dot = path.indexOf('.');
-            found.add(new Dimension(
+            found.add(new WearSize(
                     path.substring(0, dot),
                     path.substring(dot + 1),
-                    Dimension.Kind.LENGTH,
+                    WearSize.Kind.LENGTH,
                     size.inUse(),
                     size.fresh(),
                     size.limit(),
@@ -94,10 +94,10 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
         });
         now.all().forEach((name, part) -> {
             if (part.given().has(MESH)) {
-                found.add(new Dimension(
+                found.add(new WearSize(
                         name,
                         MESH,
-                        Dimension.Kind.AREA,
+                        WearSize.Kind.AREA,
                         part.given().number(MESH),
                         written.all().get(name).given().number(MESH),
                         OptionalDouble.empty(),

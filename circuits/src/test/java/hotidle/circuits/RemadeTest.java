@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.PumpChamber;
@@ -46,7 +46,7 @@ class RemadeTest {
     @Test
     void aChangedBoreChangesItsPartAloneAndTheSetPressureIsKept() {
         Adjustable raised = CIRCUIT.adjustable("worn-raised");
-        Dimension bore = raised.dimension("bore-01.bore").orElseThrow();
+        WearSize bore = raised.dimension("bore-01.bore").orElseThrow();
         Transmission changed = raised.with(bore, bore.value() + 1e-5).orElseThrow();
         AnnularGap gap =
                 (AnnularGap) changed.network().part("bore-01").orElseThrow().part();
@@ -56,8 +56,8 @@ class RemadeTest {
                 .map(placed -> placed.name())
                 .toList();
         assertEquals(List.of("bore-01"), different);
-        Dimension area = raised.dimension("primary.orifice-slip-area").orElseThrow();
-        assertEquals(Dimension.Kind.AREA, area.kind());
+        WearSize area = raised.dimension("primary.orifice-slip-area").orElseThrow();
+        assertEquals(WearSize.Kind.AREA, area.kind());
         assertEquals(0.5e-6, area.fresh());
         assertEquals(1.0e-6, area.value());
         PumpChamber primary = (PumpChamber) raised.with(area, 0.7e-6)

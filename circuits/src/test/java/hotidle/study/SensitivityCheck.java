@@ -4,7 +4,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
@@ -66,7 +66,7 @@ final class SensitivityCheck {
      */
     record Compared(
             String build,
-            Dimension dimension,
+            WearSize dimension,
             Judgement.Key key,
             double adjoint,
             double difference,
@@ -91,7 +91,7 @@ final class SensitivityCheck {
     }
 
     /** Compares all margins of a build by some of its sizes. */
-    static List<Compared> compare(Adjustable build, List<Dimension> dimensions) {
+    static List<Compared> compare(Adjustable build, List<WearSize> dimensions) {
         List<String> leftOut = new ArrayList<>();
         Sensitivity found =
                 Sensitivity.study(new Adjustable(build.unit(), dimensions, build.remake()), SPEEDS, () -> {});
@@ -106,7 +106,7 @@ final class SensitivityCheck {
     }
 
     private static List<Compared> compare(
-            Adjustable build, Dimension dimension, Sensitivity.Point point, Sensitivity found) {
+            Adjustable build, WearSize dimension, Sensitivity.Point point, Sensitivity found) {
         List<Compared> all = new ArrayList<>();
         double clearance = clearance(build, dimension);
         Optional<Slopes> slopes = Optional.empty();
@@ -135,7 +135,7 @@ final class SensitivityCheck {
     }
 
     /** The clearance that a bore or shaft leaves, or the size itself. */
-    private static double clearance(Adjustable build, Dimension dimension) {
+    private static double clearance(Adjustable build, WearSize dimension) {
         List<String> pair = List.of("bore", "valve", "hub");
         if (!pair.contains(dimension.key())) {
             return Math.abs(dimension.value());
@@ -157,7 +157,7 @@ final class SensitivityCheck {
     private record Solved(double[] headrooms, List<Integer> stops) {}
 
     private static Optional<Slopes> differences(
-            Adjustable build, Dimension dimension, Sensitivity.Point point, double widest) {
+            Adjustable build, WearSize dimension, Sensitivity.Point point, double widest) {
         Optional<Solved> here = solved(build, dimension, point, 0);
         List<Solved> up = new ArrayList<>();
         List<Solved> down = new ArrayList<>();
@@ -212,7 +212,7 @@ final class SensitivityCheck {
     }
 
     private static Optional<Solved> solved(
-            Adjustable build, Dimension dimension, Sensitivity.Point point, double shift) {
+            Adjustable build, WearSize dimension, Sensitivity.Point point, double shift) {
         Optional<Transmission> made = shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
         State base = point.linearised().in(point.network(build.unit()));
         return made.flatMap(unit -> {

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -14,7 +14,7 @@ class SensitivityCheckTest {
 
     private static void agree(String circuit, String build, List<String> sizes, int least) {
         Adjustable whole = SensitivityCheck.circuit(circuit).adjustable(build);
-        List<Dimension> some =
+        List<WearSize> some =
                 sizes.stream().map(size -> whole.dimension(size).orElseThrow()).toList();
         List<SensitivityCheck.Compared> compared = SensitivityCheck.compare(whole, some);
         assertTrue(compared.size() >= least, compared.size() + " slopes");

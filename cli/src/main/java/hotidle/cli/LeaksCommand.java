@@ -146,7 +146,7 @@ final class LeaksCommand implements Callable<Integer> {
                 .forEach(dimension -> sizes.putObject(dimension.name())
                         .put("from", dimension.value())
                         .put("to", dimension.fresh())
-                        .put("unit", dimension.kind() == hotidle.duty.Dimension.Kind.AREA ? "m2" : "m"));
+                        .put("unit", dimension.kind() == hotidle.duty.WearSize.Kind.AREA ? "m2" : "m"));
         node.set("after", json(step.after()));
         return node;
     }

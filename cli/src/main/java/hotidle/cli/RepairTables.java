@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
@@ -134,17 +134,17 @@ record RepairTables(Quantity.UnitSystem units, Transmission unit, Repairs repair
     }
 
     private String from(Repairs.Step step) {
-        List<Dimension> sizes = step.repair().dimensions();
+        List<WearSize> sizes = step.repair().dimensions();
         return sizes.size() == 1 ? size(sizes.get(0), sizes.get(0).value()) : sizes.size() + " sizes";
     }
 
     private String to(Repairs.Step step) {
-        List<Dimension> sizes = step.repair().dimensions();
+        List<WearSize> sizes = step.repair().dimensions();
         return sizes.size() == 1 ? size(sizes.get(0), sizes.get(0).fresh()) : "new";
     }
 
-    private String size(Dimension dimension, double value) {
-        return dimension.kind() == Dimension.Kind.AREA
+    private String size(WearSize dimension, double value) {
+        return dimension.kind() == WearSize.Kind.AREA
                 ? Quantity.AREA.with(units, value)
                 : Quantity.SIZE.with(units, value);
     }

@@ -3,7 +3,7 @@ package hotidle.cli;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
@@ -32,17 +32,17 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
     private static final double SQUARE_INCH = 0.0254 * 0.0254;
 
     /** The change of a size for which effects are told [m] or [m²]. */
-    private double step(Dimension dimension) {
+    private double step(WearSize dimension) {
         boolean shop = units == Quantity.UnitSystem.SHOP;
-        if (dimension.kind() == Dimension.Kind.AREA) {
+        if (dimension.kind() == WearSize.Kind.AREA) {
             return shop ? 1e-4 * SQUARE_INCH : 1e-7;
         }
         return shop ? THOUSANDTH : HUNDREDTH;
     }
 
-    private String stepWords(Dimension.Kind kind) {
+    private String stepWords(WearSize.Kind kind) {
         boolean shop = units == Quantity.UnitSystem.SHOP;
-        return kind == Dimension.Kind.AREA ? shop ? "0.0001 in2" : "0.1 mm2" : shop ? "0.001 in" : "0.01 mm";
+        return kind == WearSize.Kind.AREA ? shop ? "0.0001 in2" : "0.1 mm2" : shop ? "0.001 in" : "0.01 mm";
     }
 
     private double effect(Sensitivity.Rate rate) {
@@ -54,7 +54,7 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
     }
 
     /** The limit that a size moves most, counted in headroom. */
-    private Optional<Sensitivity.Rate> strongest(Dimension dimension) {
+    private Optional<Sensitivity.Rate> strongest(WearSize dimension) {
         return found.rates().stream()
                 .filter(rate -> rate.dimension().equals(dimension))
                 .max(Comparator.comparingDouble(rate -> Math.abs(rate.slope())));
@@ -64,8 +64,8 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
         return String.format(Locale.ROOT, "%+.2f", 100 * effect);
     }
 
-    private String now(Dimension dimension) {
-        return dimension.kind() == Dimension.Kind.AREA
+    private String now(WearSize dimension) {
+        return dimension.kind() == WearSize.Kind.AREA
                 ? Quantity.AREA.with(units, dimension.value())
                 : dimension.value() < 1e-3
                         ? Quantity.FILM.with(units, dimension.value())
@@ -87,8 +87,8 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
                                         + Quantity.SPEED.with(
                                                 units, margin.speed().getAsDouble())
                                 : "")
-                        + ". A size made larger by " + stepWords(Dimension.Kind.LENGTH) + " (an area by "
-                        + stepWords(Dimension.Kind.AREA) + ") changes it by so many points of headroom:",
+                        + ". A size made larger by " + stepWords(WearSize.Kind.LENGTH) + " (an area by "
+                        + stepWords(WearSize.Kind.AREA) + ") changes it by so many points of headroom:",
                 "",
                 "  "));
         List<Sensitivity.Rate> ranked = found.of(least.get(), this::step);
@@ -159,7 +159,7 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
     }
 
     private List<String> row(Sensitivity.Rate rate) {
-        Quantity quantity = rate.dimension().kind() == Dimension.Kind.AREA ? Quantity.AREA : Quantity.SIZE;
+        Quantity quantity = rate.dimension().kind() == WearSize.Kind.AREA ? Quantity.AREA : Quantity.SIZE;
         return List.of(
                 build.unit().build(),
                 rate.dimension().name(),
@@ -182,7 +182,7 @@ record SensitivityText(Quantity.UnitSystem units, Adjustable build, Sensitivity 
         for (Sensitivity.Rate rate : found.rates()) {
             ObjectNode one = json(rate.key());
             one.put("size", rate.dimension().name());
-            one.put("size_unit", rate.dimension().kind() == Dimension.Kind.AREA ? "m2" : "m");
+            one.put("size_unit", rate.dimension().kind() == WearSize.Kind.AREA ? "m2" : "m");
             one.put("now", rate.dimension().value());
             one.put("headroom_by_size", rate.slope());
             one.put("one_sided", rate.oneSided());

@@ -75,7 +75,7 @@ final class SizesText {
     private OptionalDouble inSheet(DescribedCircuit.SizeLine size) {
         return circuit.adjustable(circuit.sheet().orElseThrow()).dimensions().stream()
                 .filter(dimension -> dimension.name().equals(name(size)))
-                .mapToDouble(hotidle.duty.Dimension::value)
+                .mapToDouble(hotidle.duty.WearSize::value)
                 .findFirst();
     }
 

@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.study.WindowMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -63,7 +63,7 @@ record VariedSize(String text, String name, String from, String to, String step,
     /** The size in a build. */
     WindowMap.Axis axis(Adjustable build) {
         Map<String, WindowMap.Axis> all = new LinkedHashMap<>();
-        for (Dimension dimension : build.dimensions()) {
+        for (WearSize dimension : build.dimensions()) {
             all.put(dimension.name(), new WindowMap.Axis(dimension.name(), dimension, 0));
             for (String inner : INNER) {
                 String clearance = dimension.part() + "." + CLEARANCE;
@@ -106,7 +106,7 @@ record VariedSize(String text, String name, String from, String to, String step,
 
     /** The values in SI, rising, as the axis counts them; both ends are sizes that the part can have. */
     List<Double> values(Adjustable build, WindowMap.Axis axis) {
-        hotidle.circuits.text.Dimension dimension = axis.dimension().kind() == Dimension.Kind.AREA
+        hotidle.circuits.text.Dimension dimension = axis.dimension().kind() == WearSize.Kind.AREA
                 ? hotidle.circuits.text.Dimension.AREA
                 : hotidle.circuits.text.Dimension.LENGTH;
         double low = si(from, dimension);

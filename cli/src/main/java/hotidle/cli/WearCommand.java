@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import java.util.Arrays;
@@ -55,7 +55,7 @@ final class WearCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
         List<Double> speeds = Choice.searched(speed, chosen.unit(), STEP);
-        List<Dimension> looked = looked(chosen);
+        List<WearSize> looked = looked(chosen);
         Progress progress = new Progress(spec.commandLine().getErr(), "wearing fits", looked.size() + 1);
         Wear wear = Wear.study(chosen, looked, speeds, progress::step);
         progress.end();
@@ -70,9 +70,9 @@ final class WearCommand implements Callable<Integer> {
         return HotIdle.DONE;
     }
 
-    private List<Dimension> looked(Adjustable chosen) {
-        List<Dimension> wearing = Wear.fits(chosen);
-        List<String> names = wearing.stream().map(Dimension::name).toList();
+    private List<WearSize> looked(Adjustable chosen) {
+        List<WearSize> wearing = Wear.fits(chosen);
+        List<String> names = wearing.stream().map(WearSize::name).toList();
         for (String fit : fits) {
             if (!names.contains(fit)) {
                 throw new WrongInputException("hotidle: --fit " + fit + ": no fit of that name wears in "
@@ -147,7 +147,7 @@ final class WearCommand implements Callable<Integer> {
                 "wear left thou",
                 "first limit gone"));
         for (Wear.Fit fit : fits) {
-            Dimension dimension = fit.dimension();
+            WearSize dimension = fit.dimension();
             double gone = fit.size().orElseThrow();
             table.add(List.of(
                     dimension.name(),
@@ -158,7 +158,7 @@ final class WearCommand implements Callable<Integer> {
                             : "-",
                     size(dimension, MILLIMETRES, gone),
                     size(dimension, INCHES, gone),
-                    dimension.kind() == Dimension.Kind.AREA
+                    dimension.kind() == WearSize.Kind.AREA
                             ? "-"
                             : String.format(Locale.ROOT, "%.2f", Math.abs(gone - dimension.value()) / 25.4e-6),
                     limit(fit.gone().get(0))));
@@ -166,8 +166,8 @@ final class WearCommand implements Callable<Integer> {
         return table;
     }
 
-    private static String size(Dimension dimension, Quantity.UnitSystem units, double value) {
-        return dimension.kind() == Dimension.Kind.AREA
+    private static String size(WearSize dimension, Quantity.UnitSystem units, double value) {
+        return dimension.kind() == WearSize.Kind.AREA
                 ? Quantity.AREA.with(units, value)
                 : Quantity.SIZE.number(units, value);
     }
@@ -182,8 +182,8 @@ final class WearCommand implements Callable<Integer> {
 
     /** How far the fits of this build are worn, so that what is said of all together, from new, is not taken for what is left. */
     private static String already(Adjustable chosen) {
-        List<Dimension> wearing = Wear.fits(chosen);
-        List<Dimension> worn = wearing.stream().filter(Dimension::worn).toList();
+        List<WearSize> wearing = Wear.fits(chosen);
+        List<WearSize> worn = wearing.stream().filter(WearSize::worn).toList();
         if (worn.isEmpty()) {
             return "";
         }
@@ -232,7 +232,7 @@ final class WearCommand implements Callable<Integer> {
         TextTable table = new TextTable(List.of(
                 "fit", "new m", "as is m", "shop limit m", "gone at m", "first limit gone", "duty", "searched to m"));
         for (Wear.Fit fit : wear.fits()) {
-            Dimension dimension = fit.dimension();
+            WearSize dimension = fit.dimension();
             table.add(List.of(
                     dimension.name(),
                     String.valueOf(dimension.fresh()),
@@ -262,7 +262,7 @@ final class WearCommand implements Callable<Integer> {
         for (Wear.Fit fit : wear.fits()) {
             ObjectNode node = fits.addObject();
             node.put("fit", fit.dimension().name());
-            node.put("unit", fit.dimension().kind() == Dimension.Kind.AREA ? "m2" : "m");
+            node.put("unit", fit.dimension().kind() == WearSize.Kind.AREA ? "m2" : "m");
             node.put("new", fit.dimension().fresh());
             node.put("as_is", fit.dimension().value());
             put(node, "shop_limit", fit.dimension().limit());

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
@@ -53,7 +53,7 @@ record WindowMapText(Quantity.UnitSystem units, String build, WindowMap map) {
     }
 
     private Quantity quantity() {
-        if (map.axis().dimension().kind() == Dimension.Kind.AREA) {
+        if (map.axis().dimension().kind() == WearSize.Kind.AREA) {
             return Quantity.AREA;
         }
         return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;
@@ -195,7 +195,7 @@ record WindowMapText(Quantity.UnitSystem units, String build, WindowMap map) {
         node.put("build", build);
         ObjectNode field = node.putObject("map");
         field.put("size", map.axis().name());
-        field.put("size_unit", map.axis().dimension().kind() == Dimension.Kind.AREA ? "m2" : "m");
+        field.put("size_unit", map.axis().dimension().kind() == WearSize.Kind.AREA ? "m2" : "m");
         ArrayNode marks = field.putArray("named_points");
         map.marks().forEach(mark -> marks.add(point(mark.cell()).put("name", mark.name())));
         ArrayNode points = field.putArray("points");
@@ -224,7 +224,7 @@ record WindowMapText(Quantity.UnitSystem units, String build, WindowMap map) {
         Map<String, String> key = new LinkedHashMap<>();
         letters.forEach((limit, letter) -> key.put(letter, limit(limit)));
         List<MapChart.Level> levels = new ArrayList<>();
-        Dimension dimension = map.axis().dimension();
+        WearSize dimension = map.axis().dimension();
         dimension
                 .limit()
                 .ifPresent(limit -> levels.add(

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param dimensions what can be changed
  * @param remake     makes the unit anew with other sizes
  */
-public record Adjustable(Transmission unit, List<Dimension> dimensions, Remake remake) {
+public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake remake) {
 
     /** Makes a unit anew. */
     public interface Remake {
@@ -29,7 +29,7 @@ public record Adjustable(Transmission unit, List<Dimension> dimensions, Remake r
     }
 
     /** The unit with one size changed; empty where the size is impossible. */
-    public Optional<Transmission> with(Dimension dimension, double value) {
+    public Optional<Transmission> with(WearSize dimension, double value) {
         return with(Map.of(dimension.name(), value));
     }
 
@@ -43,7 +43,7 @@ public record Adjustable(Transmission unit, List<Dimension> dimensions, Remake r
     }
 
     /** The dimension of a name. */
-    public Optional<Dimension> dimension(String name) {
+    public Optional<WearSize> dimension(String name) {
         return dimensions.stream()
                 .filter(dimension -> dimension.name().equals(name))
                 .findFirst();

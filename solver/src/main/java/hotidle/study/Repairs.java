@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
@@ -35,7 +35,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      * @param name       of the part and key, or of the part alone where several sizes are one job
      * @param dimensions what is restored
      */
-    public record Repair(String name, List<Dimension> dimensions) {
+    public record Repair(String name, List<WearSize> dimensions) {
         public Repair {
             dimensions = List.copyOf(dimensions);
         }
@@ -93,8 +93,8 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
 
     /** All repairs that a build offers: fits that are worn beyond new, the sizes of one set of rings together. */
     public static List<Repair> of(Adjustable build) {
-        Map<String, List<Dimension>> jobs = new LinkedHashMap<>();
-        for (Dimension dimension : build.dimensions()) {
+        Map<String, List<WearSize>> jobs = new LinkedHashMap<>();
+        for (WearSize dimension : build.dimensions()) {
             if (dimension.worn()) {
                 boolean rings = build.unit()
                                 .network()

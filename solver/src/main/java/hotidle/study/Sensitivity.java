@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
@@ -56,7 +56,7 @@ public record Sensitivity(
      * @param slope    of the headroom by the size [1/m] or [1/m²]
      * @param oneSided whether a stop takes hold or lets go so near that it holds to one side only
      */
-    public record Rate(Dimension dimension, Judgement.Key key, double slope, boolean oneSided) {}
+    public record Rate(WearSize dimension, Judgement.Key key, double slope, boolean oneSided) {}
 
     public Sensitivity {
         margins = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(margins));
@@ -73,7 +73,7 @@ public record Sensitivity(
     }
 
     /** The slopes of one margin, the steepest against the size of its step first. */
-    public List<Rate> of(Judgement.Key key, java.util.function.ToDoubleFunction<Dimension> step) {
+    public List<Rate> of(Judgement.Key key, java.util.function.ToDoubleFunction<WearSize> step) {
         return rates.stream()
                 .filter(rate -> rate.key().equals(key))
                 .sorted(Comparator.comparingDouble(
@@ -184,7 +184,7 @@ public record Sensitivity(
                 just.map(Margin::part));
     }
 
-    private static List<Rate> rates(Adjustable build, Dimension dimension, List<Point> points) {
+    private static List<Rate> rates(Adjustable build, WearSize dimension, List<Point> points) {
         double step = STEP * Math.abs(dimension.value());
         List<Transmission> made = new ArrayList<>();
         for (int shift : new int[] {1, -1, 2, -2}) {

@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,7 +34,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      * @param gone      margins that go first, at that size
      * @param searched  size up to which was searched [m]
      */
-    public record Fit(Dimension dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
+    public record Fit(WearSize dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
         public Fit {
             gone = List.copyOf(gone);
         }
@@ -62,8 +62,8 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
     }
 
     /** The sizes that are looked at: those for which a limit or a measured value is written, or that are not as new. */
-    public static List<Dimension> fits(Adjustable build) {
-        return build.dimensions().stream().filter(Dimension::wears).toList();
+    public static List<WearSize> fits(Adjustable build) {
+        return build.dimensions().stream().filter(WearSize::wears).toList();
     }
 
     /**
@@ -73,7 +73,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
      * @param step   called after each fit and after all together, from any thread
      */
-    public static Wear study(Adjustable build, List<Dimension> looked, List<Double> speeds, Runnable step) {
+    public static Wear study(Adjustable build, List<WearSize> looked, List<Double> speeds, Runnable step) {
         Limiting limiting = new Limiting(speeds);
         Set<Judgement.Key> all = limiting.all(build.unit()).keySet();
         Set<Judgement.Key> already = limiting.goneOfAll(build.unit(), all);
@@ -91,7 +91,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         return new Wear(holding.size(), List.copyOf(already), fits, together);
     }
 
-    private static Fit fit(Limiting limiting, Adjustable build, Dimension dimension, Set<Judgement.Key> holding) {
+    private static Fit fit(Limiting limiting, Adjustable build, WearSize dimension, Set<Judgement.Key> holding) {
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
@@ -111,7 +111,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
     }
 
     private static Optional<Together> together(Limiting limiting, Adjustable build) {
-        List<Dimension> limited = build.dimensions().stream()
+        List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
         Optional<Transmission> fresh = build.with(worn(build, limited, 0));
@@ -134,7 +134,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
     }
 
     /** Fits with a limit at a share of their way from new to it, all others as new. */
-    private static Map<String, Double> worn(Adjustable build, List<Dimension> limited, double share) {
+    private static Map<String, Double> worn(Adjustable build, List<WearSize> limited, double share) {
         Map<String, Double> sizes = new LinkedHashMap<>();
         build.dimensions().stream()
                 .filter(dimension -> !dimension.isNew())

@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
@@ -30,7 +30,7 @@ public record WindowMap(
      * @param dimension the size that is changed
      * @param inner     the piece within [m], 0 where the size itself is counted
      */
-    public record Axis(String name, Dimension dimension, double inner) {
+    public record Axis(String name, WearSize dimension, double inner) {
 
         /** What is counted, of a size. */
         public double counted(double size) {
@@ -113,7 +113,7 @@ public record WindowMap(
     }
 
     private static List<Mark> marks(Adjustable build, Axis axis, List<Double> speeds) {
-        Dimension dimension = axis.dimension();
+        WearSize dimension = axis.dimension();
         double pressure = build.unit().highestSet();
         List<Mark> marks = new ArrayList<>();
         boolean measured =

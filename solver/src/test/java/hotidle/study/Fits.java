@@ -1,7 +1,7 @@
 package hotidle.study;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
@@ -29,10 +29,10 @@ final class Fits {
                         size("hub-face", "depth", 0.01304, 0.01303, 0.01310),
                         size("primary", "face", 0.01304 + 12e-6 * (wear - 1), 0.01304, 0.01310),
                         size("primary", "tip", 0.0841 + 40e-6 * (wear - 1), 0.0841, 0.0843),
-                        new Dimension(
+                        new WearSize(
                                 "primary",
                                 "orifice-slip-area",
-                                Dimension.Kind.AREA,
+                                WearSize.Kind.AREA,
                                 0.4e-6 * wear,
                                 0.4e-6,
                                 OptionalDouble.empty(),
@@ -40,9 +40,9 @@ final class Fits {
                 sizes -> unit.with(remade(unit.network(), sizes), unit.command()));
     }
 
-    private static Dimension size(String part, String key, double value, double fresh, double limit) {
-        return new Dimension(
-                part, key, Dimension.Kind.LENGTH, value, fresh, OptionalDouble.of(limit), OptionalDouble.empty());
+    private static WearSize size(String part, String key, double value, double fresh, double limit) {
+        return new WearSize(
+                part, key, WearSize.Kind.LENGTH, value, fresh, OptionalDouble.of(limit), OptionalDouble.empty());
     }
 
     private static Network remade(Network network, Map<String, Double> sizes) {

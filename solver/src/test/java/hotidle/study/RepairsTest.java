@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
@@ -151,7 +151,7 @@ class RepairsTest {
     @Test
     void anImpossibleSizeIsNoUnit() {
         Adjustable build = Fits.worn(1);
-        Dimension bore = build.dimension("bores.bore").orElseThrow();
+        WearSize bore = build.dimension("bores.bore").orElseThrow();
         assertTrue(build.with(bore, 0.1).isEmpty());
         assertTrue(bore.isNew() && bore.wears());
     }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
@@ -28,7 +28,7 @@ class SensitivityTest {
         found = Sensitivity.study(BUILD, SPEED, () -> {});
     }
 
-    private static double headroom(Dimension dimension, double shift, Judgement.Key key) {
+    private static double headroom(WearSize dimension, double shift, Judgement.Key key) {
         Transmission unit = BUILD.with(dimension, dimension.value() + shift).orElseThrow();
         DutyPoint duty = unit.duties().get(0);
         return Judgement.one(unit, duty, SPEED, key).orElseThrow().headroom();
@@ -88,8 +88,8 @@ class SensitivityTest {
 
     @Test
     void aSizeThatIsNilIsLeftOutWithItsReason() {
-        Dimension nil = new Dimension(
-                "bores", "taper", Dimension.Kind.LENGTH, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
+        WearSize nil = new WearSize(
+                "bores", "taper", WearSize.Kind.LENGTH, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
         Sensitivity one =
                 Sensitivity.study(new Adjustable(BUILD.unit(), List.of(nil), BUILD.remake()), SPEED, () -> {});
         assertEquals(List.of(), one.rates());

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import java.util.HashSet;
 import java.util.List;
@@ -72,14 +72,14 @@ class WearTest {
 
     @Test
     void aDimensionWearsTowardsItsLimitOrWhatWasMeasured() {
-        Dimension bore = new Dimension(
-                "b", "bore", Dimension.Kind.LENGTH, 1.02, 1, OptionalDouble.of(1.05), OptionalDouble.of(1.03));
+        WearSize bore = new WearSize(
+                "b", "bore", WearSize.Kind.LENGTH, 1.02, 1, OptionalDouble.of(1.05), OptionalDouble.of(1.03));
         assertEquals(0.05, bore.allowance(), 1e-12);
-        Dimension hub =
-                new Dimension("b", "hub", Dimension.Kind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
+        WearSize hub =
+                new WearSize("b", "hub", WearSize.Kind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
         assertEquals(-0.02, hub.allowance(), 1e-12);
-        Dimension mended = new Dimension(
-                "p", "mesh", Dimension.Kind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+        WearSize mended = new WearSize(
+                "p", "mesh", WearSize.Kind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(0.1, mended.allowance(), 1e-12);
         assertTrue(mended.wears());
     }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.SetPressure;
 import hotidle.duty.Transmission;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ class WindowMapTest {
     private static final List<Double> SPEEDS = List.of(10.0, 20.0, 40.0);
     private static final double VALVE = 0.0127 * 12;
     private static final Adjustable BUILD = Fits.worn(3);
-    private static final Dimension BORE = BUILD.dimension("bores.bore").orElseThrow();
+    private static final WearSize BORE = BUILD.dimension("bores.bore").orElseThrow();
     private static final WindowMap.Axis CLEARANCE = new WindowMap.Axis("bores.clearance", BORE, VALVE);
     private static final List<Double> PRESSURES = List.of(80 * PSI, 120 * PSI, 160 * PSI);
 

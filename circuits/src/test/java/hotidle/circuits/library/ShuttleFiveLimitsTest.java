@@ -8,7 +8,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.SetPressure;
@@ -73,7 +73,7 @@ class ShuttleFiveLimitsTest {
     void threeWearLimitsTurnWithinOnePerCent() {
         Adjustable whole = CIRCUIT.adjustable("restored-raised");
         List<String> names = List.of("hub-bushing.bore", "primary.face-clearance", "plate-shift.gap");
-        List<Dimension> three = whole.dimensions().stream()
+        List<WearSize> three = whole.dimensions().stream()
                 .filter(dimension -> names.contains(dimension.name()))
                 .toList();
         Wear wear = Wear.study(whole, three, SPEEDS, () -> {});

@@ -4,7 +4,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Adjustable;
-import hotidle.duty.Dimension;
+import hotidle.duty.WearSize;
 import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
@@ -83,7 +83,7 @@ public class ShuttleBench {
             Random random = new Random(1);
             for (int i = 0; i < DRAWN; i++) {
                 Map<String, Double> sizes = new HashMap<>();
-                for (Dimension dimension : measured.dimensions()) {
+                for (WearSize dimension : measured.dimensions()) {
                     double worn = dimension.limit().orElse(dimension.value()) - dimension.fresh();
                     sizes.put(dimension.name(), dimension.fresh() + random.nextDouble() * worn);
                 }

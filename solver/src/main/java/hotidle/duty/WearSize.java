@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param limit    wear limit, where one is written
  * @param measured as measured, where it was
  */
-public record Dimension(
+public record WearSize(
         String part, String key, Kind kind, double value, double fresh, OptionalDouble limit, OptionalDouble measured) {
 
     /** What a dimension is. */
