@@ -7,7 +7,7 @@ import hotidle.circuits.text.Problem;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +42,7 @@ class WalkTest {
                 .toList();
     }
 
-    private static State solved(Transmission unit) {
+    private static Solution solved(Transmission unit) {
         DutyPoint idle = unit.duties().get(0);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(idle), Optional.empty())
@@ -92,7 +92,7 @@ class WalkTest {
 
     @Test
     void theClutchOfTheRangeEngagedStandsAtLinePressureAndTheOtherIsVented() throws IOException {
-        State state = solved(based(5).unit("worn"));
+        Solution state = solved(based(5).unit("worn"));
         assertTrue(state.pressure("forward") > 0.99 * state.pressure("line"));
         assertTrue(Math.abs(state.pressure("reverse")) < 100);
     }
@@ -100,10 +100,10 @@ class WalkTest {
     @Test
     void theConverterIsFedBeforeTheBypassOpensAndOneStreamRunsThroughCoolerAndLubrication() throws IOException {
         DescribedCircuit fed = based(6);
-        State worn = solved(fed.unit("worn"));
+        Solution worn = solved(fed.unit("worn"));
         double opened = worn.own("regulator", "position");
         assertTrue(opened > 0.0005 && opened < 0.001, opened + " m: feed open, bypass shut");
-        State fresh = solved(fed.unit("fresh"));
+        Solution fresh = solved(fed.unit("fresh"));
         assertTrue(fresh.own("regulator", "position") > 0.001, "the bypass is open too");
         assertTrue(fresh.flow("lube-front") > 1.5 * worn.flow("lube-front"));
         double mass = mass(fresh, "converter");
@@ -112,10 +112,10 @@ class WalkTest {
         assertTrue(fresh.flow("cooler") < fresh.flow("lube-front") + fresh.flow("lube-rear"), "its air expands");
     }
 
-    private static double mass(State state, String part) {
+    private static double mass(Solution state, String part) {
         return state.streams().stream()
                 .filter(stream -> stream.part().equals(part))
-                .mapToDouble(State.PartStream::mass)
+                .mapToDouble(Solution.PartStream::mass)
                 .sum();
     }
 
@@ -123,8 +123,8 @@ class WalkTest {
     void inReverseTheDrainedAreaRaisesTheLineByAThirdAndTheBandHoldsOnlyInSecond() throws IOException {
         DescribedCircuit banded = based(7);
         for (Transmission unit : banded.units().values()) {
-            State pulling = solved(unit, "pulling");
-            State backing = solved(unit, "backing");
+            Solution pulling = solved(unit, "pulling");
+            Solution backing = solved(unit, "backing");
             double ratio = backing.pressure("line") / pulling.pressure("line");
             assertEquals(200.0 / 150, ratio, 0.02, unit.build() + ": the spool is off its seat in both");
             assertTrue(pulling.pressure("second") > 0.99 * pulling.pressure("line"), unit.build());
@@ -137,7 +137,7 @@ class WalkTest {
         assertEquals(93 * PSI, set, 0.1 * PSI, "the preload is what the text says");
     }
 
-    private static State solved(Transmission unit, String duty) {
+    private static Solution solved(Transmission unit, String duty) {
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
                 .state()

@@ -11,7 +11,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -214,7 +214,7 @@ final class SensitivityCheck {
     private static Optional<Solved> solved(
             Adjustable build, WearSize dimension, Sensitivity.Point point, double shift) {
         Optional<Transmission> made = shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
-        State base = point.linearised().in(point.network(build.unit()));
+        Solution base = point.linearised().in(point.network(build.unit()));
         return made.flatMap(unit -> {
             if (point.keys().get(0).kind() == Margin.Kind.REGULATION) {
                 return held(unit, point.duty(), base);
@@ -236,7 +236,7 @@ final class SensitivityCheck {
     }
 
     /** The line held, the regulator moved by the secant rule until what is just served in the build is just served again. */
-    private static Optional<Solved> held(Transmission unit, DutyPoint duty, State base) {
+    private static Optional<Solved> held(Transmission unit, DutyPoint duty, Solution base) {
         HeldLine.Search search = new HeldLine.Search(unit, duty);
         String regulator = unit.command().regulator();
         double x = base.own(regulator, "position");
@@ -244,7 +244,7 @@ final class SensitivityCheck {
                 .filter(one -> Math.abs(one.headroom()) < 1e-6)
                 .findFirst()
                 .map(hotidle.duty.Margin::part);
-        Optional<State> state = held(search, x, base);
+        Optional<Solution> state = held(search, x, base);
         double before = x + 1e-7;
         double servedBefore = just.isEmpty() ? 0 : served(search, held(search, before, base), just.get());
         for (int i = 0; i < 12 && just.isPresent(); i++) {
@@ -270,13 +270,13 @@ final class SensitivityCheck {
         });
     }
 
-    private static Optional<State> held(HeldLine.Search search, double position, State start) {
+    private static Optional<Solution> held(HeldLine.Search search, double position, Solution start) {
         return new SteadySolver(search.network(position))
                 .solve(start.conditions(), Optional.of(start))
                 .state();
     }
 
-    private static double served(HeldLine.Search search, Optional<State> state, String part) {
+    private static double served(HeldLine.Search search, Optional<Solution> state, String part) {
         return state.map(found -> search.served(found).stream()
                         .filter(one -> one.part().equals(part))
                         .findFirst()
@@ -286,7 +286,7 @@ final class SensitivityCheck {
     }
 
     /** For each own state whether its lower (-1) or upper (1) stop holds it, or none (0). */
-    private static List<Integer> stops(Transmission unit, State state) {
+    private static List<Integer> stops(Transmission unit, Solution state) {
         List<Integer> stops = new ArrayList<>();
         for (Placed placed : unit.network().parts()) {
             for (Form.State form : placed.part().form().states()) {

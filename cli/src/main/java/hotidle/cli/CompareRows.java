@@ -8,7 +8,7 @@ import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.Selector;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
@@ -106,20 +106,20 @@ final class CompareRows {
         return found;
     }
 
-    private Stream<State> states() {
+    private Stream<Solution> states() {
         return comparison.cells().stream().flatMap(cell -> cell.outcome().state().stream());
     }
 
     /** NaN, shown blank, where the path is shut at this duty. */
-    private static double flow(State state, String key) {
+    private static double flow(Solution state, String key) {
         return state.streams().stream()
                 .filter(stream -> stream.key().equals(key))
-                .mapToDouble(State.PartStream::volume)
+                .mapToDouble(Solution.PartStream::volume)
                 .findFirst()
                 .orElse(Double.NaN);
     }
 
-    private Row reading(String label, Quantity quantity, Function<State, Double> of) {
+    private Row reading(String label, Quantity quantity, Function<Solution, Double> of) {
         return new Row(
                 label + " [" + quantity.in(units).unit() + "]",
                 cell -> cell.outcome()
@@ -236,7 +236,7 @@ final class CompareRows {
     }
 
     /** NaN, shown blank, with lockup off: the oil then runs the other way. */
-    private double lockupDrop(State state) {
+    private double lockupDrop(Solution state) {
         return state.conditions().lockup() == Setting.Lockup.OFF
                 ? Double.NaN
                 : state.measure(Roles.of(any).converter().orElseThrow().name(), "apply_less_release_pa");
@@ -321,7 +321,7 @@ final class CompareRows {
     private String permissibleFilm(Comparison.Cell cell) {
         return cell.outcome()
                 .state()
-                .map((State state) -> Quantity.FILM.number(units, state.measure(hub(cell), "permissible_film_m")))
+                .map((Solution state) -> Quantity.FILM.number(units, state.measure(hub(cell), "permissible_film_m")))
                 .orElse("unsolved");
     }
 }

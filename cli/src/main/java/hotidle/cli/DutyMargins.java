@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.network.Placed;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.study.Figures;
 import hotidle.study.HeldLine;
@@ -167,7 +167,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         });
     }
 
-    static double speedOf(State state) {
+    static double speedOf(Solution state) {
         return state.conditions().speed();
     }
 }

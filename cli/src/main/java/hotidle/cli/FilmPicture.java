@@ -7,7 +7,7 @@ import hotidle.plots.FigureChart;
 import hotidle.plots.FigureCurve;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ final class FilmPicture {
                 curves);
     }
 
-    private static FigureCurve.Mark thinnest(SpeedSweep sweep, State state, Quantity.UnitSystem units) {
+    private static FigureCurve.Mark thinnest(SpeedSweep sweep, Solution state, Quantity.UnitSystem units) {
         double film = film(sweep, state);
         return new FigureCurve.Mark(
                 state.conditions().speed() * 60,
@@ -96,7 +96,7 @@ final class FilmPicture {
             List<SpeedSweep> all,
             SpeedSweep sweep,
             Quantity.UnitSystem units,
-            ToDoubleFunction<State> figure,
+            ToDoubleFunction<Solution> figure,
             Optional<FigureCurve.Mark> mark) {
         return new FigureCurve(
                 SweepPicture.name(all, sweep, units),
@@ -111,15 +111,15 @@ final class FilmPicture {
                 "metal contact or unsolved");
     }
 
-    private static double known(Outcome outcome, ToDoubleFunction<State> figure) {
+    private static double known(Outcome outcome, ToDoubleFunction<Solution> figure) {
         return outcome.state().map(figure::applyAsDouble).orElse(Double.NaN);
     }
 
-    private static double film(SpeedSweep sweep, State state) {
+    private static double film(SpeedSweep sweep, Solution state) {
         return measure(sweep, state, "metal_contact") > 0 ? Double.NaN : measure(sweep, state, "least_film_m");
     }
 
-    private static double measure(SpeedSweep sweep, State state, String measure) {
+    private static double measure(SpeedSweep sweep, Solution state, String measure) {
         return state.measure(Roles.of(sweep.unit()).hub().map(Placed::name).orElse(""), measure);
     }
 }

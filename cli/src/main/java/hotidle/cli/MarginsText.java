@@ -6,7 +6,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
@@ -88,7 +88,7 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
         builds.forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
         for (Judgement one : judged) {
-            Optional<State> thinnest = one.hub().flatMap(HubOverSpeed::thinnest);
+            Optional<Solution> thinnest = one.hub().flatMap(HubOverSpeed::thinnest);
             if (thinnest.isPresent()) {
                 List<String> row = new ArrayList<>(
                         List.of(one.duty().name(), Quantity.SPEED.number(units, DutyMargins.speedOf(thinnest.get()))));
@@ -99,7 +99,7 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
         return text.append(table.aligned()).toString();
     }
 
-    private String filmAt(Transmission unit, DutyPoint duty, State like) {
+    private String filmAt(Transmission unit, DutyPoint duty, Solution like) {
         DutyPoint same = unit.duty(duty.name()).orElseThrow();
         String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
         return new SteadySolver(unit.network())

@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.duty.Command;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +14,7 @@ final class NoStall {
     private NoStall() {}
 
     /** Whether a duty is the unit's slowest and its line is not held there, or the line is not known. */
-    static boolean lowAtIdle(Transmission unit, DutyPoint duty, Optional<State> state) {
+    static boolean lowAtIdle(Transmission unit, DutyPoint duty, Optional<Solution> state) {
         Optional<Figures> figures = state.map(known -> Figures.of(unit, known));
         return lowAtIdle(
                 unit,

@@ -10,7 +10,7 @@ import hotidle.oil.OilAt;
 import hotidle.part.Fit;
 import hotidle.part.Form;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Bench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -51,10 +51,10 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
 
     /** The paths of oil through the part. */
     List<Path> paths() {
-        State state = outcome.state().orElseThrow();
+        Solution state = outcome.state().orElseThrow();
         Map<String, Channel> channels = part.placed().part().channels();
         List<Path> paths = new ArrayList<>();
-        for (State.PartStream stream : state.streams()) {
+        for (Solution.PartStream stream : state.streams()) {
             if (stream.part().equals(part.placed().name())) {
                 Optional<Channel> channel = Optional.ofNullable(channels.get(stream.name()));
                 double mean = (state.pressure(stream.from()) + state.pressure(stream.to())) / 2;
@@ -76,7 +76,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
         }
         String first = part.ports().get(0);
         double flow = 0;
-        for (State.PartStream stream : outcome.state().orElseThrow().streams()) {
+        for (Solution.PartStream stream : outcome.state().orElseThrow().streams()) {
             if (stream.part().equals(part.placed().name()) && !stream.from().equals(stream.to())) {
                 flow += stream.from().equals(first) ? stream.volume() : 0;
                 flow -= stream.to().equals(first) ? stream.volume() : 0;
@@ -94,7 +94,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
 
     /** Numbers in SI by their name with the unit at its end, in the order of reading. */
     Map<String, Double> numbers() {
-        State state = outcome.state().orElseThrow();
+        Solution state = outcome.state().orElseThrow();
         Map<String, Double> numbers = new LinkedHashMap<>();
         List<String> ports = part.ports();
         if (ports.size() == 2) {

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,7 +42,7 @@ final class PartJson {
         return node;
     }
 
-    private static void solved(ObjectNode node, PartAnswer answer, State state) {
+    private static void solved(ObjectNode node, PartAnswer answer, Solution state) {
         StateJson.putFinite(node, "flow_m3_s", answer.flow());
         List<PartAnswer.Path> paths = answer.paths();
         Optional<PartAnswer.Path> swiftest = answer.swiftest();

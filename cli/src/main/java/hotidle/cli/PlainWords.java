@@ -4,7 +4,7 @@ import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
 import hotidle.network.Placed;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
@@ -105,7 +105,7 @@ final class PlainWords {
                     || cell.outcome().state().isEmpty()) {
                 continue;
             }
-            State state = cell.outcome().state().get();
+            Solution state = cell.outcome().state().get();
             Judgement.slipping(unit, cell.duty(), state).stream()
                     .filter(margin -> margin.kind() != Margin.Kind.APPLY_SLIDING)
                     .forEach(margin ->
@@ -213,7 +213,7 @@ final class PlainWords {
                     + Quantity.SPEED.number(units, contact.get(0)) + " to "
                     + Quantity.SPEED.with(units, contact.get(contact.size() - 1)) + ": metal contact, film not known.";
         }
-        Optional<State> thinnest = cell.sweep().thinnestFilm();
+        Optional<Solution> thinnest = cell.sweep().thinnestFilm();
         if (thinnest.isEmpty()) {
             return "";
         }

@@ -11,7 +11,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Doubt;
 import hotidle.study.Figures;
 import java.util.Locale;
@@ -83,7 +83,7 @@ final class StateJson {
                 .orElse(Double.NaN);
     }
 
-    private static void solved(ObjectNode node, Transmission unit, State state) {
+    private static void solved(ObjectNode node, Transmission unit, Solution state) {
         Figures figures = Figures.of(unit, state);
         putFinite(node, "set_pressure_pa", figures.set());
         putFinite(node, "set_pressure_at_actual_boost_pa", figures.setAtBoost());

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.duty.Transmission;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
@@ -14,7 +14,7 @@ import java.util.function.Function;
 final class SweepColumns {
 
     /** One column: its head, and what it says of a state. */
-    record Column(String head, BiFunction<Figures, State, String> text) {}
+    record Column(String head, BiFunction<Figures, Solution, String> text) {}
 
     private final Quantity.UnitSystem units;
 

@@ -2,7 +2,7 @@ package hotidle.newton;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -43,7 +43,7 @@ public final class Linearised {
      * @param state   solved
      * @throws IllegalArgumentException where the equations are singular there
      */
-    public Linearised(Network network, State state) {
+    public Linearised(Network network, Solution state) {
         this.network = network;
         conditions = state.conditions();
         SteadySolver solver = new SteadySolver(network);
@@ -80,7 +80,7 @@ public final class Linearised {
     /** A function of the unknowns and of the network that they are read in. */
     public interface Figures {
         /** Figures at a state that need not be a solution. */
-        double[] of(State state);
+        double[] of(Solution state);
     }
 
     /** Number of unknowns. */
@@ -170,11 +170,11 @@ public final class Linearised {
     }
 
     /** The unknowns of this state as they read in another network of the same nodes, parts and states. */
-    public State in(Network other) {
+    public Solution in(Network other) {
         return at(other, unknowns);
     }
 
-    private State at(Network other, double[] values) {
+    private Solution at(Network other, double[] values) {
         SteadySolver solver = new SteadySolver(other);
         solver.equations().set(conditions);
         return solver.state(values);

@@ -2,7 +2,7 @@ package hotidle.newton;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
-import hotidle.result.State;
+import hotidle.result.Solution;
 
 /**
  * States of one network one after the other, each started from those before it and read as plain numbers. For studies that solve
@@ -113,7 +113,7 @@ public final class Series {
     }
 
     /** The state solved last, whole. */
-    public State state() {
+    public Solution state() {
         return solver.state(unknowns);
     }
 }

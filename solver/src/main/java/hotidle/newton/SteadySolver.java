@@ -9,7 +9,7 @@ import hotidle.part.Measure;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
 import hotidle.result.Stability;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -45,7 +45,7 @@ public final class SteadySolver {
      * @param conditions what is given
      * @param start      a state to start from, as in a sweep
      */
-    public Outcome solve(Conditions conditions, Optional<State> start) {
+    public Outcome solve(Conditions conditions, Optional<Solution> start) {
         equations.set(conditions);
         ladder.reset();
         double[] unknowns = new double[equations.size()];
@@ -67,7 +67,7 @@ public final class SteadySolver {
      *
      * @param state a state of this network
      */
-    public Stability stability(State state) {
+    public Stability stability(Solution state) {
         equations.set(state.conditions());
         double[] unknowns = new double[equations.size()];
         warm(state, unknowns);
@@ -83,13 +83,13 @@ public final class SteadySolver {
     }
 
     /** The unknowns of a state of this network. */
-    double[] unknowns(State state) {
+    double[] unknowns(Solution state) {
         double[] unknowns = new double[equations.size()];
         warm(state, unknowns);
         return unknowns;
     }
 
-    private void warm(State start, double[] unknowns) {
+    private void warm(Solution start, double[] unknowns) {
         ladder.chill(unknowns);
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());
@@ -107,19 +107,19 @@ public final class SteadySolver {
     }
 
     /** The state at the unknowns, where the equations were evaluated last. */
-    State state(double[] unknowns) {
+    Solution state(double[] unknowns) {
         Map<String, Double> pressures = new LinkedHashMap<>();
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());
             pressures.put(node.name(), unknown == null ? node.held().orElseThrow() : unknowns[unknown]);
         }
         Map<String, Map<String, Double>> states = new LinkedHashMap<>();
-        List<State.PartStream> streams = new ArrayList<>();
+        List<Solution.PartStream> streams = new ArrayList<>();
         Map<String, Map<String, Double>> measures = new LinkedHashMap<>();
         equations.read(unknowns, (placed, at) -> {
             states(placed, unknowns).ifPresent(own -> states.put(placed.name(), own));
             for (Stream stream : at.law().streams(at.reading())) {
-                streams.add(new State.PartStream(
+                streams.add(new Solution.PartStream(
                         placed.name(),
                         stream.name(),
                         placed.nodes().get(stream.from()),
@@ -135,7 +135,7 @@ public final class SteadySolver {
                 measures.put(placed.name(), reported);
             }
         });
-        return new State(
+        return new Solution(
                 equations.conditions(),
                 pressures,
                 states,

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param state      the state, where it was found
  * @param unsolved   the reason, where it was not
  */
-public record Outcome(Conditions conditions, Optional<State> state, Optional<Unsolved> unsolved) {
+public record Outcome(Conditions conditions, Optional<Solution> state, Optional<Unsolved> unsolved) {
 
     public Outcome {
         if (state.isPresent() == unsolved.isPresent()) {
@@ -18,7 +18,7 @@ public record Outcome(Conditions conditions, Optional<State> state, Optional<Uns
         }
     }
 
-    public static Outcome of(State state) {
+    public static Outcome of(Solution state) {
         return new Outcome(state.conditions(), Optional.of(state), Optional.empty());
     }
 

@@ -11,7 +11,7 @@ import hotidle.part.Part;
 import hotidle.part.Reading;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,16 +62,16 @@ public final class Bench {
         return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    private static State read(
+    private static Solution read(
             Placed placed, Conditions conditions, Map<String, Double> pressures, List<OptionalDouble> known) {
         Form form = placed.part().form();
         double[] values =
                 known.stream().mapToDouble(OptionalDouble::getAsDouble).toArray();
         Reading reading = Reading.of(form, values);
         Part.Law law = placed.part().law(conditions.setting(placed));
-        List<State.PartStream> streams = new ArrayList<>();
+        List<Solution.PartStream> streams = new ArrayList<>();
         for (Stream stream : law.streams(reading)) {
-            streams.add(new State.PartStream(
+            streams.add(new Solution.PartStream(
                     placed.name(),
                     stream.name(),
                     placed.nodes().get(stream.from()),
@@ -87,7 +87,7 @@ public final class Bench {
         for (int i = 0; i < form.states().size(); i++) {
             own.put(form.states().get(i).name(), reading.state(i));
         }
-        return new State(
+        return new Solution(
                 conditions,
                 pressures,
                 own.isEmpty() ? Map.of() : Map.of(placed.name(), own),

@@ -4,7 +4,7 @@ import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +57,7 @@ public record Comparison(List<Cell> cells) {
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
     private static Cell solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
         SpeedSweep sweep = SpeedSweep.run(unit, duty, speeds);
-        Optional<State> below = sweep.states().stream()
+        Optional<Solution> below = sweep.states().stream()
                 .filter(state -> state.conditions().speed() <= duty.speed())
                 .reduce((one, later) -> later);
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty), below);

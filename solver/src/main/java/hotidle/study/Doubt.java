@@ -8,7 +8,7 @@ import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
 import hotidle.part.Bushing;
 import hotidle.part.Cooler;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +49,7 @@ public record Doubt(Why why, String where, double value, double limit) {
     private static final double AS_GIVEN = 10;
 
     /** All doubts about a state. */
-    public static List<Doubt> of(Network network, State state) {
+    public static List<Doubt> of(Network network, Solution state) {
         List<Doubt> doubts = new ArrayList<>(oil(network, state.conditions()));
         for (Placed placed : network.parts()) {
             OilAt oil = state.conditions().setting(placed).oil();
@@ -86,9 +86,9 @@ public record Doubt(Why why, String where, double value, double limit) {
         return doubts;
     }
 
-    private static void gaps(Placed placed, State state, OilAt oil, List<Doubt> doubts) {
+    private static void gaps(Placed placed, Solution state, OilAt oil, List<Doubt> doubts) {
         Map<String, Channel> channels = placed.part().channels();
-        for (State.PartStream stream : state.streams()) {
+        for (Solution.PartStream stream : state.streams()) {
             Channel channel = stream.part().equals(placed.name()) ? channels.get(stream.name()) : null;
             if (channel != null && channel.form() == Channel.Form.SLOT) {
                 double mean = (state.pressure(stream.from()) + state.pressure(stream.to())) / 2;
@@ -104,7 +104,7 @@ public record Doubt(Why why, String where, double value, double limit) {
         }
     }
 
-    private static void film(String name, Bushing bushing, State state, OilAt oil, List<Doubt> doubts) {
+    private static void film(String name, Bushing bushing, Solution state, OilAt oil, List<Doubt> doubts) {
         double core = state.measure(name, "film_core_rise_k");
         if (core > EVEN) {
             doubts.add(new Doubt(Why.FILM_NOT_EVEN, name, core, EVEN));
@@ -120,7 +120,7 @@ public record Doubt(Why why, String where, double value, double limit) {
         }
     }
 
-    private static void outlet(String name, State state, List<Doubt> doubts) {
+    private static void outlet(String name, Solution state, List<Doubt> doubts) {
         double outlet = state.measure(name, "outlet_temperature_k");
         double given = state.measure(name, "outlet_temperature_given_k");
         if (Math.abs(outlet - given) > AS_GIVEN) {

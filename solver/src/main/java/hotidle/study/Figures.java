@@ -5,7 +5,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.Map;
 
 /**
@@ -83,7 +83,7 @@ public record Figures(
     static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */
-    public static Figures of(Transmission unit, State state) {
+    public static Figures of(Transmission unit, Solution state) {
         Roles roles = Roles.of(unit);
         double x = roles.regulating()
                 .map(placed -> state.own(placed.name(), "position"))
@@ -125,15 +125,15 @@ public record Figures(
                 unit.reliefs(roles.line()).stream().anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
     }
 
-    private static String range(State state) {
+    private static String range(Solution state) {
         return state.conditions().range();
     }
 
-    private static double pilot(Command command, State state) {
+    private static double pilot(Command command, Solution state) {
         return command.pilot(state.conditions().commands());
     }
 
-    private static double boost(Transmission unit, Command command, State state) {
+    private static double boost(Transmission unit, Command command, Solution state) {
         return command.pilotNode(unit.network()).map(state::pressure).orElse(0.0);
     }
 
@@ -162,7 +162,7 @@ public record Figures(
     }
 
     /** Unloaded is a chamber off the line once the primary has oil to spare; until then it still carries part of the pressure. */
-    private static Secondary secondary(Roles roles, State state, double position) {
+    private static Secondary secondary(Roles roles, Solution state, double position) {
         if (roles.secondary().isEmpty()) {
             return Secondary.NONE;
         }

@@ -5,7 +5,7 @@ import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -31,7 +31,7 @@ public record FrictionBand(double low, double high) {
      *
      * @return empty where no spool has friction, or an end of the band is not found
      */
-    public static Optional<FrictionBand> of(Transmission unit, State state) {
+    public static Optional<FrictionBand> of(Transmission unit, Solution state) {
         List<Placed> sticky = sticky(unit);
         List<Outcome> ends = sticky.stream()
                 .flatMap(placed -> Stream.of(1, -1).map(sign -> end(unit, state, placed, sign)))
@@ -62,7 +62,7 @@ public record FrictionBand(double low, double high) {
                 .toList();
     }
 
-    private static Outcome end(Transmission unit, State state, Placed placed, int sign) {
+    private static Outcome end(Transmission unit, Solution state, Placed placed, int sign) {
         SpoolValve valve = (SpoolValve) placed.part();
         SpoolValve.Spring spring = valve.spring();
         SpoolValve pressed = valve.with(spring.withPreload(spring.preload() + sign * spring.friction()));

@@ -11,7 +11,7 @@ import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import java.util.Comparator;
 import java.util.List;
@@ -61,7 +61,7 @@ public record HeldLine(
         private final DutyPoint duty;
         private final Roles roles;
         private final double set;
-        private Optional<State> last = Optional.empty();
+        private Optional<Solution> last = Optional.empty();
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
         private Optional<Margin> hungriest = Optional.empty();
@@ -91,8 +91,8 @@ public record HeldLine(
                     return unknown(low, outcome);
                 }
             }
-            State seated = shut.state().orElseThrow();
-            State wide = open.state().orElseThrow();
+            Solution seated = shut.state().orElseThrow();
+            Solution wide = open.state().orElseThrow();
             hungriest = served(wide).stream()
                     .filter(one -> one.headroom() < 0)
                     .min(Comparator.comparingDouble(Margin::headroom));
@@ -112,12 +112,12 @@ public record HeldLine(
         }
 
         /** Regula falsi with the Illinois rule on the headroom of the worst served; it grows with the opening. */
-        private HeldLine narrow(double low, State seated, double high, State wide) {
+        private HeldLine narrow(double low, Solution seated, double high, Solution wide) {
             double a = low;
             double b = high;
             double fa = worst(seated).orElseThrow().headroom();
             double fb = worst(wide).orElseThrow().headroom();
-            State served = wide;
+            Solution served = wide;
             double tolerance = NARROW * (high - low);
             for (int i = 0; i < MOST_TRIALS && b - a > tolerance && fb > 0; i++) {
                 double x = i % 3 == 2 ? (a + b) / 2 : b - fb * (b - a) / (fb - fa);
@@ -165,22 +165,22 @@ public record HeldLine(
             return new Network(nodes, unit.network().parts()).with(held);
         }
 
-        private Optional<Margin> worst(State state) {
+        private Optional<Margin> worst(Solution state) {
             return served(state).stream()
                     .filter(one -> !hungry.contains(one.part()))
                     .min(Comparator.comparingDouble(Margin::headroom));
         }
 
         /** What must be served, and how well it is. */
-        List<Margin> served(State state) {
+        List<Margin> served(Solution state) {
             return Service.of(roles, duty, state);
         }
 
-        HeldLine balance(State state, double position) {
+        HeldLine balance(Solution state, double position) {
             Set<String> pumps = pumps();
             double supply = 0;
             double demand = 0;
-            for (State.PartStream stream : state.streams()) {
+            for (Solution.PartStream stream : state.streams()) {
                 boolean leaves = stream.from().equals(roles.line());
                 boolean enters = stream.to().equals(roles.line());
                 double out = leaves ? stream.mass() : enters ? -stream.mass() : 0;
@@ -206,7 +206,7 @@ public record HeldLine(
                     Optional.empty());
         }
 
-        private static double slide(Placed placed, State state) {
+        private static double slide(Placed placed, Solution state) {
             return ((PumpChamber) placed.part())
                     .slide()
                     .map(slide -> slide.share(state.own(placed.name(), "position")))
@@ -221,7 +221,7 @@ public record HeldLine(
         }
 
         /** Slopes by each unknown of supply over demand, exact. */
-        double[] slopes(Linearised linearised, State state) {
+        double[] slopes(Linearised linearised, Solution state) {
             Set<String> pumps = pumps();
             HeldLine now = balance(state, 0);
             double density = OilBudget.inletDensity(unit, state);

@@ -4,7 +4,7 @@ import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,9 +21,9 @@ import java.util.function.ToDoubleFunction;
  * @param unsolved speeds at which no state was found [rev/s]
  */
 public record HubOverSpeed(
-        List<State> states,
-        Optional<State> thinnest,
-        Optional<State> heaviest,
+        List<Solution> states,
+        Optional<Solution> thinnest,
+        Optional<Solution> heaviest,
         List<Double> contact,
         List<Double> unsolved) {
 
@@ -50,10 +50,10 @@ public record HubOverSpeed(
      * @param speeds     [rev/s], rising
      */
     public static HubOverSpeed search(SteadySolver solver, Conditions conditions, Placed hub, List<Double> speeds) {
-        List<State> states = new ArrayList<>();
+        List<Solution> states = new ArrayList<>();
         List<Double> contact = new ArrayList<>();
         List<Double> unsolved = new ArrayList<>();
-        Optional<State> before = Optional.empty();
+        Optional<Solution> before = Optional.empty();
         for (double speed : speeds) {
             Outcome outcome = solver.solve(conditions.atSpeed(speed), before);
             if (outcome.state().isEmpty()) {
@@ -66,12 +66,12 @@ public record HubOverSpeed(
                 contact.add(speed);
             }
         }
-        ToDoubleFunction<State> film = state -> film(state, hub);
-        Optional<State> thinnest = states.stream().min(Comparator.comparingDouble(film));
+        ToDoubleFunction<Solution> film = state -> film(state, hub);
+        Optional<Solution> thinnest = states.stream().min(Comparator.comparingDouble(film));
         if (thinnest.isPresent() && contact.isEmpty()) {
-            State best = thinnest.get();
+            Solution best = thinnest.get();
             for (int[] bracket : brackets(states, states.indexOf(best), hub)) {
-                State narrowed = narrowed(solver, states.get(bracket[0]), states.get(bracket[1]), film);
+                Solution narrowed = narrowed(solver, states.get(bracket[0]), states.get(bracket[1]), film);
                 best = thinner(best, narrowed, film);
             }
             thinnest = Optional.of(best);
@@ -79,13 +79,13 @@ public record HubOverSpeed(
                 contact.add(speed(best));
             }
         }
-        Optional<State> heaviest = java.util.stream.Stream.concat(states.stream(), thinnest.stream())
+        Optional<Solution> heaviest = java.util.stream.Stream.concat(states.stream(), thinnest.stream())
                 .max(Comparator.comparingDouble(state -> state.measure(hub.name(), "unit_load_pa")));
         return new HubOverSpeed(states, thinnest.filter(state -> !touches(state, hub)), heaviest, contact, unsolved);
     }
 
     /** The hub at one state alone. */
-    static HubOverSpeed alone(State state, Placed hub) {
+    static HubOverSpeed alone(Solution state, Placed hub) {
         boolean touches = touches(state, hub);
         return new HubOverSpeed(
                 List.of(state),
@@ -95,17 +95,17 @@ public record HubOverSpeed(
                 List.of());
     }
 
-    private static boolean touches(State state, Placed hub) {
+    private static boolean touches(Solution state, Placed hub) {
         return state.measure(hub.name(), "metal_contact") > 0;
     }
 
     /** Thinner than any film where metal touches [m]. */
-    private static double film(State state, Placed hub) {
+    private static double film(Solution state, Placed hub) {
         return touches(state, hub) ? -1 : state.measure(hub.name(), "least_film_m");
     }
 
     /** Where to look closer: around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
-    private static List<int[]> brackets(List<State> states, int thinnest, Placed hub) {
+    private static List<int[]> brackets(List<Solution> states, int thinnest, Placed hub) {
         int last = states.size() - 1;
         List<int[]> brackets = new ArrayList<>();
         brackets.add(new int[] {Math.max(thinnest - 1, 0), Math.min(thinnest + 1, last)});
@@ -120,14 +120,14 @@ public record HubOverSpeed(
     }
 
     /** Golden section; every state starts from its neighbour in speed. */
-    private static State narrowed(SteadySolver solver, State from, State to, ToDoubleFunction<State> film) {
+    private static Solution narrowed(SteadySolver solver, Solution from, Solution to, ToDoubleFunction<Solution> film) {
         double low = speed(from);
         double high = speed(to);
-        State best = thinner(from, to, film);
+        Solution best = thinner(from, to, film);
         double left = high - GOLDEN * (high - low);
         double right = low + GOLDEN * (high - low);
-        State one = at(solver, from, left);
-        State other = at(solver, to, right);
+        Solution one = at(solver, from, left);
+        Solution other = at(solver, to, right);
         while (high - low > NARROW && one != null && other != null) {
             best = thinner(thinner(best, one, film), other, film);
             if (film.applyAsDouble(one) <= film.applyAsDouble(other)) {
@@ -147,22 +147,22 @@ public record HubOverSpeed(
         return best;
     }
 
-    private static State thinner(State best, State other, ToDoubleFunction<State> film) {
+    private static Solution thinner(Solution best, Solution other, ToDoubleFunction<Solution> film) {
         return other != null && film.applyAsDouble(other) < film.applyAsDouble(best) ? other : best;
     }
 
-    private static State at(SteadySolver solver, State start, double speed) {
+    private static Solution at(SteadySolver solver, Solution start, double speed) {
         return solver.solve(start.conditions().atSpeed(speed), Optional.of(start))
                 .state()
                 .orElse(null);
     }
 
-    private static double speed(State state) {
+    private static double speed(Solution state) {
         return state.conditions().speed();
     }
 
     /** The state solved at the highest speed not above one [rev/s], where there is one. */
-    Optional<State> below(double speed) {
+    Optional<Solution> below(double speed) {
         return states.stream().filter(state -> speed(state) <= speed).reduce((one, later) -> later);
     }
 }

@@ -6,7 +6,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -99,7 +99,7 @@ public record Judgement(
      * The margins that a state has by itself, whether it is solved or not: the hub's at the state's own speed, and not regulation,
      * which is asked with the line held.
      */
-    static Map<Key, Margin> at(Transmission unit, DutyPoint duty, State state) {
+    static Map<Key, Margin> at(Transmission unit, DutyPoint duty, Solution state) {
         Roles roles = Roles.of(unit);
         Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
         Map<Key, Margin> margins = new LinkedHashMap<>();
@@ -110,7 +110,7 @@ public record Judgement(
     }
 
     /** The applied clutches, the lockup among them, that have too little pressure for their torque. */
-    public static List<Margin> slipping(Transmission unit, DutyPoint duty, State state) {
+    public static List<Margin> slipping(Transmission unit, DutyPoint duty, Solution state) {
         return new Limits(unit, duty, Roles.of(unit), state)
                 .grips().stream()
                         .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
@@ -118,7 +118,7 @@ public record Judgement(
     }
 
     /** Clutches that press although the range does not apply them, with their pressure [Pa]. */
-    public static Map<String, Double> dragging(Transmission unit, DutyPoint duty, State state) {
+    public static Map<String, Double> dragging(Transmission unit, DutyPoint duty, Solution state) {
         return new Limits(unit, duty, Roles.of(unit), state).dragging();
     }
 

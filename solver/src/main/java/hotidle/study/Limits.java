@@ -9,7 +9,7 @@ import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All limits of a state of a unit at a duty, each as a margin. */
-record Limits(Transmission unit, DutyPoint duty, Roles roles, State state) {
+record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
 
     List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
         List<Margin> margins = new ArrayList<>();

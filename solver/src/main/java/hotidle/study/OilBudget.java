@@ -7,7 +7,7 @@ import hotidle.part.Orifice;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -69,7 +69,7 @@ public record OilBudget(double displaced, List<Path> paths) {
     }
 
     /** The budget of a state. */
-    public static OilBudget of(Transmission unit, State state) {
+    public static OilBudget of(Transmission unit, Solution state) {
         Roles roles = Roles.of(unit);
         Map<String, Placed> parts = new HashMap<>();
         unit.network().parts().forEach(placed -> parts.put(placed.name(), placed));
@@ -78,7 +78,7 @@ public record OilBudget(double displaced, List<Path> paths) {
         double density = inletDensity(unit, state);
         double displaced = 0;
         List<Path> paths = new ArrayList<>();
-        for (State.PartStream stream : state.streams()) {
+        for (Solution.PartStream stream : state.streams()) {
             Placed placed = parts.get(stream.part());
             double flow = stream.mass() / density;
             if (placed.part() instanceof PumpChamber) {
@@ -112,7 +112,7 @@ public record OilBudget(double displaced, List<Path> paths) {
 
     /** Where a stream ends: in a sump or back at the pump's inlet; empty where it does neither, or only comes from the sump. */
     private static Optional<End> end(
-            Placed placed, State.PartStream stream, Set<String> sumps, Set<String> inlets, State state) {
+            Placed placed, Solution.PartStream stream, Set<String> sumps, Set<String> inlets, Solution state) {
         boolean fromSump = sumps.contains(stream.from());
         boolean toSump = sumps.contains(stream.to());
         boolean fromInlet = inlets.contains(stream.from());
@@ -131,7 +131,7 @@ public record OilBudget(double displaced, List<Path> paths) {
      * was drilled is no leak.
      */
     private static End fate(
-            Placed placed, State.PartStream stream, Set<String> inlets, boolean backwards, State state) {
+            Placed placed, Solution.PartStream stream, Set<String> inlets, boolean backwards, Solution state) {
         if (placed.part() instanceof SpoolValve valve) {
             double x = state.own(placed.name(), "position");
             boolean back = inlets.contains(stream.to()) || inlets.contains(stream.from());
@@ -157,7 +157,7 @@ public record OilBudget(double displaced, List<Path> paths) {
      * Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. Without a pump that of the
      * first part at ambient pressure.
      */
-    static double inletDensity(Transmission unit, State state) {
+    static double inletDensity(Transmission unit, Solution state) {
         Optional<Placed> pump = Roles.of(unit).chambers().stream().findFirst();
         Placed whose = pump.orElseGet(() -> unit.network().parts().get(0));
         double pressure =

@@ -7,7 +7,7 @@ import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -190,7 +190,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                             .map(state -> effect(unit, state, onset)));
         }
 
-        private Effect effect(Transmission unit, State state, boolean onset) {
+        private Effect effect(Transmission unit, Solution state, boolean onset) {
             Figures figures = Figures.of(unit, state);
             return new Effect(
                     figures.line(),

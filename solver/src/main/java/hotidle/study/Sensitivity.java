@@ -8,7 +8,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Network;
 import hotidle.newton.Difference;
 import hotidle.newton.Linearised;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -156,7 +156,7 @@ public record Sensitivity(
     }
 
     /** A state of the unit as it is. */
-    private static Point free(Judgement judged, List<Judgement.Key> keys, Optional<State> state) {
+    private static Point free(Judgement judged, List<Judgement.Key> keys, Optional<Solution> state) {
         return new Free(
                 judged.duty(), keys, new Linearised(judged.unit().network(), state.orElseThrow()), judged.unit());
     }
@@ -166,7 +166,7 @@ public record Sensitivity(
         double position = judged.held().orElseThrow().position();
         HeldLine.Search search = new HeldLine.Search(judged.unit(), judged.duty());
         Network network = search.network(position);
-        State state = new hotidle.newton.SteadySolver(network)
+        Solution state = new hotidle.newton.SteadySolver(network)
                 .solve(judged.unit().conditions(judged.duty()), judged.outcome().state())
                 .state()
                 .orElseThrow();
@@ -274,7 +274,7 @@ public record Sensitivity(
                     Sensitivity.weights(linearised, linearised.slopes(state -> figures(unit, duty, keys, state))));
         }
 
-        private static double[] figures(Transmission unit, DutyPoint duty, List<Judgement.Key> keys, State state) {
+        private static double[] figures(Transmission unit, DutyPoint duty, List<Judgement.Key> keys, Solution state) {
             Map<Judgement.Key, Margin> margins = Judgement.at(unit, duty, state);
             return keys.stream().mapToDouble(key -> margins.get(key).headroom()).toArray();
         }
@@ -334,7 +334,7 @@ public record Sensitivity(
         }
 
         /** Supply over demand less 1, and by how much the least served is served. */
-        private static double[] figures(HeldLine.Search search, double position, Optional<String> just, State state) {
+        private static double[] figures(HeldLine.Search search, double position, Optional<String> just, Solution state) {
             HeldLine held = search.balance(state, position);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {

@@ -7,7 +7,7 @@ import hotidle.network.Placed;
 import hotidle.part.Converter;
 import hotidle.part.Cooler;
 import hotidle.part.LubeBranch;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,11 +18,11 @@ public final class Service {
     private Service() {}
 
     /** One margin a lube branch, the cooler's and the converter's; those that need nothing at the duty are left out. */
-    public static List<Margin> of(Transmission unit, DutyPoint duty, State state) {
+    public static List<Margin> of(Transmission unit, DutyPoint duty, Solution state) {
         return of(Roles.of(unit), duty, state);
     }
 
-    static List<Margin> of(Roles roles, DutyPoint duty, State state) {
+    static List<Margin> of(Roles roles, DutyPoint duty, Solution state) {
         List<Margin> margins = new ArrayList<>();
         for (Placed branch : roles.lube()) {
             flow(Margin.Kind.LUBRICATION, branch, ((LubeBranch) branch.part()).neededFlow(), duty, state)
@@ -36,21 +36,21 @@ public final class Service {
     }
 
     /** Those that get less than they need. */
-    public static List<Margin> starved(Transmission unit, DutyPoint duty, State state) {
+    public static List<Margin> starved(Transmission unit, DutyPoint duty, Solution state) {
         return of(unit, duty, state).stream()
                 .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
                 .toList();
     }
 
     private static Optional<Margin> flow(
-            Margin.Kind kind, Placed placed, double neededFlow, DutyPoint duty, State state) {
+            Margin.Kind kind, Placed placed, double neededFlow, DutyPoint duty, Solution state) {
         double needed = duty.lubeNeed() * neededFlow;
         return needed > 0
                 ? Optional.of(Margin.of(kind, placed.name(), state.flow(placed.name()), needed, Margin.Scale.FLOW))
                 : Optional.empty();
     }
 
-    private static Optional<Margin> charge(Placed placed, State state) {
+    private static Optional<Margin> charge(Placed placed, Solution state) {
         double needed = ((Converter) placed.part()).neededCharge();
         return needed > 0
                 ? Optional.of(Margin.of(

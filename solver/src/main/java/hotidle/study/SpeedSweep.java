@@ -7,7 +7,7 @@ import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -84,7 +84,7 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
 
     private static List<Outcome> pass(SteadySolver solver, Conditions conditions, List<Double> speeds) {
         List<Outcome> outcomes = new ArrayList<>();
-        Optional<State> before = Optional.empty();
+        Optional<Solution> before = Optional.empty();
         for (double speed : speeds) {
             Outcome outcome = solver.solve(conditions.atSpeed(speed), before);
             outcomes.add(outcome);
@@ -94,7 +94,7 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
     }
 
     /** States that were found, shown. */
-    public List<State> states() {
+    public List<Solution> states() {
         return shown.stream().flatMap(outcome -> outcome.state().stream()).toList();
     }
 
@@ -125,7 +125,7 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
     }
 
     /** Lowest speed from which a condition holds at all higher speeds asked, narrowed down between two of them. */
-    private OptionalDouble from(Predicate<State> holds) {
+    private OptionalDouble from(Predicate<Solution> holds) {
         int first = shown.size();
         while (first > 0 && shown.get(first - 1).state().filter(holds).isPresent()) {
             first--;
@@ -143,13 +143,13 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
                 holds));
     }
 
-    private double narrow(double below, State above, Predicate<State> holds) {
+    private double narrow(double below, Solution above, Predicate<Solution> holds) {
         SteadySolver solver = new SteadySolver(unit.network());
         double low = below;
-        State high = above;
+        Solution high = above;
         while (high.conditions().speed() - low > CROSSING) {
             double middle = (low + high.conditions().speed()) / 2;
-            Optional<State> state = solver.solve(high.conditions().atSpeed(middle), Optional.of(high))
+            Optional<Solution> state = solver.solve(high.conditions().atSpeed(middle), Optional.of(high))
                     .state();
             if (state.filter(holds).isPresent()) {
                 high = state.get();
@@ -161,7 +161,7 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
     }
 
     /** The state with the thinnest known film in the hub bushing; empty without a hub, or where all are in metal contact. */
-    public Optional<State> thinnestFilm() {
+    public Optional<Solution> thinnestFilm() {
         Optional<Placed> hub = Roles.of(unit).hub();
         return hub.flatMap(placed -> states().stream()
                 .filter(state -> !Double.isNaN(state.measure(placed.name(), "least_film_m")))
@@ -199,7 +199,7 @@ public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising
         return found;
     }
 
-    private Optional<Difference> difference(State up, State down) {
+    private Optional<Difference> difference(Solution up, Solution down) {
         Difference worst = null;
         double most = SAME;
         for (String part : up.states().keySet()) {

@@ -12,7 +12,7 @@ import hotidle.part.Orifice;
 import hotidle.part.Passage;
 import hotidle.part.PumpChamber;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
@@ -31,14 +31,14 @@ class RandomCircuitPropertyTest {
     private static final AtomicInteger DRAWN = new AtomicInteger();
     private static final AtomicInteger UNSOLVED = new AtomicInteger();
 
-    private static Optional<State> solve(RandomCircuit circuit) {
+    private static Optional<Solution> solve(RandomCircuit circuit) {
         return new SteadySolver(circuit.network()).solve(circuit.conditions()).state();
     }
 
     /** Mass balance of each node from the streams of the state, whose formulas are the parts' own. */
-    private static void assertBalanced(State state, double scale) {
+    private static void assertBalanced(Solution state, double scale) {
         Map<String, Double> balance = new HashMap<>();
-        for (State.PartStream stream : state.streams()) {
+        for (Solution.PartStream stream : state.streams()) {
             balance.merge(stream.from(), -stream.mass(), Double::sum);
             balance.merge(stream.to(), stream.mass(), Double::sum);
         }
@@ -110,8 +110,8 @@ class RandomCircuitPropertyTest {
     }
 
     private static void assertSame(RandomCircuit one, RandomCircuit other) {
-        Optional<State> first = solve(one);
-        Optional<State> second = solve(other);
+        Optional<Solution> first = solve(one);
+        Optional<Solution> second = solve(other);
         assertEquals(first.isPresent(), second.isPresent());
         if (first.isPresent()) {
             first.get()
@@ -149,8 +149,8 @@ class RandomCircuitPropertyTest {
     }
 
     private static void assertNoneHigher(RandomCircuit one, RandomCircuit leakier) {
-        Optional<State> before = solve(one);
-        Optional<State> after = solve(leakier);
+        Optional<Solution> before = solve(one);
+        Optional<Solution> after = solve(leakier);
         if (before.isPresent() && after.isPresent()) {
             for (Node node : one.network().nodes()) {
                 if (!node.name().equals("suction")) {

@@ -8,7 +8,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.TenNodes;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -21,7 +21,7 @@ class SeriesTest {
     private final Series series = new Series(unit.network());
 
     private void assertAsSingle(Conditions asked) {
-        State single = new SteadySolver(unit.network()).solve(asked).state().orElseThrow();
+        Solution single = new SteadySolver(unit.network()).solve(asked).state().orElseThrow();
         assertTrue(series.solve(asked));
         double line = single.pressure("line");
         assertEquals(line, series.value(series.number("line")), 1e-8 * (1 + Math.abs(line)));
@@ -82,7 +82,7 @@ class SeriesTest {
             Transmission other = TenNodes.worn(worn);
             series.use(other.network());
             assertTrue(series.solve(conditions));
-            State single =
+            Solution single =
                     new SteadySolver(other.network()).solve(conditions).state().orElseThrow();
             assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
             assertEquals(single.own("regulator", "position"), series.state().own("regulator", "position"), 1e-10);
@@ -111,7 +111,7 @@ class SeriesTest {
         assertTrue(series.solve(conditions.atSpeed(50)));
         series.use(shorter);
         assertTrue(series.solve(conditions.atSpeed(50)));
-        State single =
+        Solution single =
                 new SteadySolver(shorter).solve(conditions.atSpeed(50)).state().orElseThrow();
         assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
     }

@@ -20,7 +20,7 @@ import hotidle.part.SpoolValve;
 import hotidle.part.Stamp;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.study.Figures;
 import hotidle.study.TenNodes;
@@ -34,7 +34,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Sick and healthy states of a small unit. */
 class SteadySolverTest {
 
-    private static State solve(Transmission unit, double rpm) {
+    private static Solution solve(Transmission unit, double rpm) {
         Conditions conditions = unit.conditions(unit.duties().get(0)).atSpeed(rpm / 60);
         return new SteadySolver(unit.network()).solve(conditions).state().orElseThrow();
     }
@@ -62,7 +62,7 @@ class SteadySolverTest {
 
     @Test
     void aBlockedFilterStarvesThePumpAtTheReleasePressureOfAir() {
-        State state = solve(blockedFilter(0.98), 3000);
+        Solution state = solve(blockedFilter(0.98), 3000);
         double filling = state.own("pump-inlet", "filling");
         assertTrue(filling > 0 && filling < 1, "filling " + filling);
         assertEquals(7e4 - 101_325, state.pressure("suction"), 1e-3);
@@ -81,7 +81,7 @@ class SteadySolverTest {
         SpoolValve free = (SpoolValve) placed.part();
         SpoolValve stuck =
                 new SpoolValve(free.ports(), free.openings(), free.areas(), free.spring(), OptionalDouble.of(0));
-        State state = solve(with(unit, placed.with(stuck)), 3000);
+        Solution state = solve(with(unit, placed.with(stuck)), 3000);
         assertEquals(0, state.own("regulator", "position"));
         assertTrue(state.pressure("line") > 2.4e6 && state.pressure("line") < 3.5e6, "" + state.pressure("line"));
         assertTrue(state.flow("relief") > 0);
@@ -90,21 +90,21 @@ class SteadySolverTest {
     @Test
     void theSpoolSitsOnItsSeatWhereThePumpCannotHoldTheSetPressure() {
         Transmission unit = SetPressure.of(TenNodes.worn(3), 270 * 6894.757293168);
-        State state = solve(unit, 650);
+        Solution state = solve(unit, 650);
         assertEquals(0, state.own("regulator", "position"));
         assertFalse(Figures.of(unit, state).regulated());
     }
 
     @Test
     void aStandingEngineIsAStateWithoutPressure() {
-        State state = solve(TenNodes.worn(1), 0);
+        Solution state = solve(TenNodes.worn(1), 0);
         assertEquals(0, state.pressure("line"), 600);
     }
 
     @Test
     void everyStateIsFarBelowItsTolerance() {
         for (double rpm : new double[] {200, 650, 1400, 3000, 6000}) {
-            State state = solve(TenNodes.worn(2), rpm);
+            Solution state = solve(TenNodes.worn(2), rpm);
             assertTrue(state.imbalance() < 1e-9 * 40e-6 * rpm / 60 && state.forceError() < 1e-9);
         }
     }
@@ -115,10 +115,10 @@ class SteadySolverTest {
         Transmission unit = TenNodes.worn(2);
         SteadySolver solver = new SteadySolver(unit.network());
         Conditions conditions = unit.conditions(unit.duties().get(0));
-        State cold = solver.solve(conditions).state().orElseThrow();
+        Solution cold = solver.solve(conditions).state().orElseThrow();
         for (double rpm : new double[] {300, 2000, 5000}) {
-            Optional<State> far = solver.solve(conditions.atSpeed(rpm / 60)).state();
-            State warm = solver.solve(conditions, far).state().orElseThrow();
+            Optional<Solution> far = solver.solve(conditions.atSpeed(rpm / 60)).state();
+            Solution warm = solver.solve(conditions, far).state().orElseThrow();
             assertEquals(cold.pressure("line"), warm.pressure("line"), 1e-6 * cold.pressure("line"));
         }
     }

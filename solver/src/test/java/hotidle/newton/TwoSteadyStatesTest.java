@@ -8,7 +8,7 @@ import hotidle.duty.Transmission;
 import hotidle.network.Conditions;
 import hotidle.result.Outcome;
 import hotidle.result.Stability;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.SpeedSweep;
 import java.util.List;
 import java.util.Optional;
@@ -75,12 +75,12 @@ class TwoSteadyStatesTest {
         SpeedSweep sweep = sweep(SpeedSweep.From.RISING);
         int at = SPEEDS.indexOf(
                 sweep.differences().get(sweep.differences().size() / 2).speed());
-        State shut = sweep.rising().get(at).state().orElseThrow();
-        State between =
+        Solution shut = sweep.rising().get(at).state().orElseThrow();
+        Solution between =
                 between(shut.conditions(), shut, sweep.falling().get(at).state().orElseThrow());
         assertEquals(Stability.UNSTABLE, new SteadySolver(unit.network()).stability(between));
 
-        State left = new SteadySolver(unit.network())
+        Solution left = new SteadySolver(unit.network())
                 .solve(shut.conditions(), Optional.of(between))
                 .state()
                 .orElseThrow();
@@ -88,7 +88,7 @@ class TwoSteadyStatesTest {
         assertEquals(Stability.STABLE, new SteadySolver(unit.network()).stability(left));
     }
 
-    private State between(Conditions conditions, State one, State other) {
+    private Solution between(Conditions conditions, Solution one, Solution other) {
         for (double share = 0.02; share < 1; share += 0.02) {
             Equations equations = new Equations(unit.network(), Laws.OWN);
             equations.set(conditions);

@@ -14,7 +14,7 @@ import hotidle.part.Fit;
 import hotidle.part.Orifice;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -31,7 +31,7 @@ class BenchTest {
     void aPartWithoutStatesIsReadAtItsPressures() {
         Placed orifice = Placed.of("hole", new Orifice(0.002, 0, 0.6, 1), "sump", Group.PLATE, "a", "b");
         Network network = new Network(List.of(Node.held("a", 10e5), Node.held("b", 0)), List.of(orifice));
-        State state = Bench.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
+        Solution state = Bench.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
         double area = Math.PI * 1e-6;
         double a = 850 / (2 * 0.36 * area * area);
         double b = 24 * 8e-6 * 850 / 8e-9;
@@ -45,7 +45,7 @@ class BenchTest {
         Placed valve = Placed.of(
                 "pilot-valve", new Solenoid(0.0008, 0.0012, 0.3e5, false), "sump", Group.SOLENOIDS, "s", "p", "e");
         List<Node> free = List.of(Node.held("s", 7e5), Node.free("p"), Node.held("e", 0));
-        State solved = Bench.run(new Network(free, List.of(valve)), CONDITIONS, "pilot-valve", Map.of())
+        Solution solved = Bench.run(new Network(free, List.of(valve)), CONDITIONS, "pilot-valve", Map.of())
                 .state()
                 .orElseThrow();
         double y = solved.own("pilot-valve", "opening");
@@ -53,7 +53,7 @@ class BenchTest {
         assertEquals(3e5 - 0.3e5 * (y - 0.5), solved.pressure("p"), 1);
 
         List<Node> held = List.of(Node.held("s", 7e5), Node.held("p", solved.pressure("p")), Node.held("e", 0));
-        State same = Bench.run(new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
+        Solution same = Bench.run(new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
                 .state()
                 .orElseThrow();
         assertEquals(
@@ -69,9 +69,9 @@ class BenchTest {
     void aFilmIsAsHotAsItsOwnFrictionMakesIt() {
         Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 855, 0.65, 0, 0, 6e4);
-        State heated = hub(oil, 363.15, true);
+        Solution heated = hub(oil, 363.15, true);
         double rise = heated.own("hub", "film-rise");
-        State told = hub(oil, 363.15 + rise, false);
+        Solution told = hub(oil, 363.15 + rise, false);
         assertTrue(rise > 1 && rise < 30, "rise " + rise);
         for (String name : List.of("eccentricity", "friction_power_w", "side_flow_m3_s", "least_film_m")) {
             assertEquals(
@@ -84,7 +84,7 @@ class BenchTest {
         assertEquals(power, (capacity * carried + 0.02) * rise, 1e-6 * power);
     }
 
-    private static State hub(Oil oil, double kelvin, boolean heated) {
+    private static Solution hub(Oil oil, double kelvin, boolean heated) {
         Bushing bushing = new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, heated);
         Placed hub = Placed.of("hub", bushing, "sump", Group.HUB, "back", "sump");
         Network network = new Network(List.of(Node.held("back", 0.5e5), Node.held("sump", 0)), List.of(hub));

@@ -15,7 +15,7 @@ import hotidle.part.Cooler;
 import hotidle.part.Fit;
 import hotidle.part.Part;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,7 +44,7 @@ class DoubtTest {
         Map<String, Double> temperatures =
                 Map.of("sump", celsius + CELSIUS, "in", 120 + CELSIUS, "medium", 90 + CELSIUS);
         Conditions conditions = new Conditions(speed, "any", Setting.Lockup.OFF, OIL, 101_325, temperatures, Map.of());
-        State state = Bench.run(network, conditions, "it", Map.of()).state().orElseThrow();
+        Solution state = Bench.run(network, conditions, "it", Map.of()).state().orElseThrow();
         return Doubt.of(network, state);
     }
 

@@ -17,7 +17,7 @@ import hotidle.part.Converter;
 import hotidle.part.Lining;
 import hotidle.part.OilRing;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -74,13 +74,13 @@ class JudgementTest {
     @Test
     void heldAtItsOwnPressureTheLineNeedsNoOilFromOutside() {
         Transmission unit = TenNodes.worn(4);
-        State free = judged(unit).outcome().state().orElseThrow();
+        Solution free = judged(unit).outcome().state().orElseThrow();
         assertEquals(0, free.own("regulator", "position"), "the regulator sits");
         Transmission set = hotidle.duty.SetPressure.of(unit, free.pressure("line"));
         // nothing has to be served, so that the regulator is held on its seat, where the free one is too
         DutyPoint duty = with(set.duties().get(0), Setting.Lockup.OFF, OptionalDouble.empty(), 0);
         HeldLine held = HeldLine.at(set, duty);
-        State same = new hotidle.newton.SteadySolver(set.network())
+        Solution same = new hotidle.newton.SteadySolver(set.network())
                 .solve(set.conditions(set.duties().get(0)))
                 .state()
                 .orElseThrow();
@@ -93,7 +93,7 @@ class JudgementTest {
         Judgement judged = judged(TenNodes.worn(1));
         Margin film = margin(judged, Margin.Kind.FILM);
         HubOverSpeed hub = judged.hub().orElseThrow();
-        for (State state : hub.states()) {
+        for (Solution state : hub.states()) {
             assertTrue(film.value() <= state.measure("hub", "least_film_m"));
         }
         assertEquals(
@@ -126,7 +126,7 @@ class JudgementTest {
         int joined = 0;
         int unloaded = 0;
         for (double wear : new double[] {1, 2.5}) {
-            for (State state : judged(TenNodes.worn(wear)).hub().orElseThrow().states()) {
+            for (Solution state : judged(TenNodes.worn(wear)).hub().orElseThrow().states()) {
                 double other = state.pressure("secondary-out") - state.pressure("suction");
                 double line = state.pressure("line") - state.pressure("suction");
                 double load = state.measure("hub", "load_n");
@@ -236,7 +236,7 @@ class JudgementTest {
     void theLockupIsJudgedByApplyLessReleaseAndLubricationByTheShareAsked() {
         Judgement judged =
                 judged(clutched(clutch(Optional.empty(), Optional.empty()), Setting.Lockup.ON, OptionalDouble.empty()));
-        State state = judged.outcome().state().orElseThrow();
+        Solution state = judged.outcome().state().orElseThrow();
         Margin lockup = margin(judged, Margin.Kind.LOCKUP);
         assertEquals(40 * 1.25 / (0.12 * 0.12 * 0.03), lockup.needed(), 1e-6);
         assertEquals(state.pressure("converter") - state.pressure("cooler-in"), lockup.value(), 1e-9);

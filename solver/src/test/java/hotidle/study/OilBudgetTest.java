@@ -7,12 +7,12 @@ import hotidle.duty.SetPressure;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import org.junit.jupiter.api.Test;
 
 class OilBudgetTest {
 
-    private static State state(Transmission unit, double rpm) {
+    private static Solution state(Transmission unit, double rpm) {
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duties().get(0)).atSpeed(rpm / 60))
                 .state()
@@ -32,7 +32,7 @@ class OilBudgetTest {
         for (double wear = 1; wear <= 4; wear++) {
             Transmission unit = TenNodes.worn(wear);
             for (double rpm : new double[] {400, 650, 1200, 3000, 6000}) {
-                State state = state(unit, rpm);
+                Solution state = state(unit, rpm);
                 OilBudget budget = OilBudget.of(unit, state);
                 assertTrue(budget.unexplained() < 1e-9, wear + " at " + rpm + ": " + budget.unexplained());
                 double swept = 0;
@@ -48,7 +48,7 @@ class OilBudgetTest {
     @Test
     void aRegulatorOnItsSeatLeaksAndAnOpenOneSendsBack() {
         Transmission worn = TenNodes.worn(4);
-        State seated = state(worn, 650);
+        Solution seated = state(worn, 650);
         assertEquals(0, seated.own("regulator", "position"));
         OilBudget starved = OilBudget.of(worn, seated);
         assertEquals(OilBudget.Fate.LEAK, path(starved, "regulator.bypass").fate());
@@ -65,7 +65,7 @@ class OilBudgetTest {
     @Test
     void aShutLandBesideAnOpenOneLosesNothing() {
         Transmission fresh = TenNodes.worn(1);
-        State unloading = java.util.stream.IntStream.rangeClosed(4, 40)
+        Solution unloading = java.util.stream.IntStream.rangeClosed(4, 40)
                 .mapToObj(i -> state(fresh, 50.0 * i))
                 .filter(one -> one.own("regulator", "position") > 0.9e-3 && one.own("regulator", "position") < 1.5e-3)
                 .findFirst()
@@ -84,7 +84,7 @@ class OilBudgetTest {
         for (double wear = 1; wear <= 4; wear++) {
             Transmission unit = TenNodes.worn(wear);
             for (double rpm : new double[] {400, 650, 1200, 3000, 6000}) {
-                State state = state(unit, rpm);
+                Solution state = state(unit, rpm);
                 OilBudget budget = OilBudget.of(unit, state);
                 Figures figures = Figures.of(unit, state);
                 assertEquals(passing(state, budget, OilBudget.Fate.SLIP), figures.slip(), 1e-18);
@@ -96,7 +96,7 @@ class OilBudgetTest {
         }
     }
 
-    private static double passing(State state, OilBudget budget, OilBudget.Fate fate) {
+    private static double passing(Solution state, OilBudget budget, OilBudget.Fate fate) {
         return budget.paths().stream()
                 .filter(path -> path.fate() == fate)
                 .mapToDouble(path -> Math.copySign(state.flow(path.key()), path.flow()))

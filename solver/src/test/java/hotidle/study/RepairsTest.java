@@ -8,7 +8,7 @@ import hotidle.duty.WearSize;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -38,7 +38,7 @@ class RepairsTest {
         for (Repairs.Step step : repairs.alone()) {
             Transmission unit = build.with(step.repair().sizes()).orElseThrow();
             DutyPoint duty = unit.duties().get(0);
-            State state = new SteadySolver(unit.network())
+            Solution state = new SteadySolver(unit.network())
                     .solve(unit.conditions(duty))
                     .state()
                     .orElseThrow();
@@ -68,7 +68,7 @@ class RepairsTest {
         for (Repairs.Step step : repairs.order()) {
             done.putAll(step.repair().sizes());
             Transmission unit = build.with(done).orElseThrow();
-            State state = new SteadySolver(unit.network())
+            Solution state = new SteadySolver(unit.network())
                     .solve(unit.conditions(unit.duties().get(0)))
                     .state()
                     .orElseThrow();

@@ -13,7 +13,7 @@ import hotidle.oil.Oil;
 import hotidle.part.Bushing;
 import hotidle.part.Fit;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -39,7 +39,7 @@ class SideLoadTest {
             Map.of("film", 383.15),
             Map.of());
 
-    private static State hub(double primary, double secondary) {
+    private static Solution hub(double primary, double secondary) {
         Bushing bushing = new Bushing(
                 Fit.same(0.050070, 0.050),
                 0.017,

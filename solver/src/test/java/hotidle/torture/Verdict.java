@@ -7,7 +7,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -56,14 +56,14 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
             String kind = culprit.startsWith("node") ? "a node" : culprit.replaceAll(".*\\((.*)\\)", "a state ($1)");
             return new Verdict("", kind + " does not settle", outcome, 0, 0, Set.of());
         }
-        State state = outcome.state().get();
+        Solution state = outcome.state().get();
         return new Verdict(state.method(), "", outcome, imbalance(one, state), force(one, state), marks(one, state));
     }
 
     /** Sums up the streams of all parts at each node: the formulas that a reader sees, not those that were solved. */
-    private static double imbalance(Case one, State state) {
+    private static double imbalance(Case one, Solution state) {
         Map<String, Double> balance = new HashMap<>();
-        for (State.PartStream stream : state.streams()) {
+        for (Solution.PartStream stream : state.streams()) {
             balance.merge(stream.from(), -stream.mass(), Double::sum);
             balance.merge(stream.to(), stream.mass(), Double::sum);
         }
@@ -86,7 +86,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
     }
 
     /** What is left of pressure less spring less flow force on each spool that is free to move that way. */
-    private static double force(Case one, State state) {
+    private static double force(Case one, Solution state) {
         double worst = 0;
         for (Placed placed : one.network().parts()) {
             if (placed.part() instanceof SpoolValve valve) {
@@ -103,7 +103,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
         return worst;
     }
 
-    private static Set<Mark> marks(Case one, State state) {
+    private static Set<Mark> marks(Case one, Solution state) {
         Set<Mark> marks = new HashSet<>();
         double release =
                 one.conditions().oil().releasePressure() - one.conditions().ambient();

@@ -11,7 +11,7 @@ import hotidle.oil.Oil;
 import hotidle.part.Cooler;
 import hotidle.part.Passage;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +40,7 @@ final class NetworkRows {
         return rows;
     }
 
-    private static State solve(double kinematicViscosity, List<Node> nodes, List<Placed> parts) {
+    private static Solution solve(double kinematicViscosity, List<Node> nodes, List<Placed> parts) {
         Oil.Walther line = Oil.Walther.constant(kinematicViscosity);
         Oil water = new Oil("water", line, WATER, 0, 0, 0, 0);
         Conditions conditions = new Conditions(
@@ -64,7 +64,7 @@ final class NetworkRows {
     }
 
     private static List<Row> reservoirs() {
-        State state = solve(
+        Solution state = solve(
                 1e-6,
                 List.of(Node.held("a", 135), Node.held("b", 120), Node.held("c", 112), Node.free("junction")),
                 List.of(
@@ -82,7 +82,7 @@ final class NetworkRows {
 
     /** The classic two-loop diamond; in closed form 60·x = 400. */
     private static List<Row> diamond() {
-        State state = solve(
+        Solution state = solve(
                 1e-6,
                 List.of(Node.held("1", 100), Node.free("2"), Node.free("3"), Node.held("4", 0)),
                 List.of(
@@ -100,7 +100,7 @@ final class NetworkRows {
     }
 
     private static List<Row> resistors() {
-        State state = solve(
+        Solution state = solve(
                 1e-6,
                 List.of(
                         Node.held("1", 200),
@@ -127,7 +127,7 @@ final class NetworkRows {
     }
 
     private static List<Row> parallel() {
-        State state = solve(
+        Solution state = solve(
                 1.02e-6,
                 List.of(Node.held("a", WATER * Trade.GRAVITY * 20.3), Node.held("out", 0), Node.free("b")),
                 List.of(
@@ -142,7 +142,7 @@ final class NetworkRows {
                 pipe(state, "wide", "99.8", "all three"));
     }
 
-    private static Row pipe(State state, String key, String published, String inputs) {
+    private static Row pipe(Solution state, String key, String published, String inputs) {
         return Row.of(
                         PART,
                         "flow in parallel pipes",

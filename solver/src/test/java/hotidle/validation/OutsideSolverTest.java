@@ -24,7 +24,7 @@ import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import hotidle.part.Setting;
 import hotidle.part.SpoolValve;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,7 +52,7 @@ class OutsideSolverTest {
     private static final double VISCOSITY = DENSITY * KINEMATIC;
     private static final double SPEED = 25;
 
-    private static State solve(List<Node> nodes, List<Placed> parts) {
+    private static Solution solve(List<Node> nodes, List<Placed> parts) {
         Oil oil = new Oil("plain", Oil.Walther.constant(KINEMATIC), DENSITY, 0, 0, 0, 3e4);
         Conditions conditions = new Conditions(
                 SPEED, "any", Setting.Lockup.OFF, oil, 101_325, Map.of("all", Oil.ZERO_CELSIUS + 90), Map.of());
@@ -66,7 +66,7 @@ class OutsideSolverTest {
         return Placed.of(name, part, "all", Group.PLATE, from, to);
     }
 
-    private static void assertSame(PlainCircuit.Solution outside, State ours) {
+    private static void assertSame(PlainCircuit.Solution outside, Solution ours) {
         outside.pressures()
                 .forEach((node, p) -> assertEquals(p, ours.pressure(node), SAME * Math.abs(p), "pressure at " + node));
         outside.flows().forEach((branch, q) -> assertEquals(q, ours.flow(branch), SAME * Math.abs(q), branch));
@@ -144,7 +144,7 @@ class OutsideSolverTest {
             plain.drop(p.name, p.from, p.to, pipe(p.d, p.length, 5e-6, p.losses));
             parts.add(placed(p.name, new Passage(p.d, p.length, 5e-6, p.losses), p.from, p.to));
         }
-        State ours = solve(
+        Solution ours = solve(
                 List.of(Node.held("a", 8e5), Node.held("sump", 0), Node.free("b"), Node.free("c"), Node.free("d")),
                 parts);
         assertSame(plain.solve(), ours);
@@ -212,7 +212,7 @@ class OutsideSolverTest {
         Pump second = new Pump(9e-6, 60e-6, 70e-6);
         SeriesLoss leak = new SeriesLoss(4e14, 1e16);
         Poppet poppet = new Poppet(SEAT, SPRING, PRELOAD, STOP, 0.7, leak);
-        State ours = solve(
+        Solution ours = solve(
                 List.of(Node.held("sump", 0), Node.free("suction"), Node.free("line"), Node.free("second")),
                 List.of(
                         placed("strainer", new Orifice(12e-3, 0, OptionalDouble.empty(), 1), "sump", "suction"),
@@ -284,7 +284,7 @@ class OutsideSolverTest {
                 List.of(new SpoolValve.Area(0, AREA, Set.of())),
                 new SpoolValve.Spring(RATE, BIAS, 0, TRAVEL, 0),
                 OptionalDouble.empty());
-        State ours = solve(
+        Solution ours = solve(
                 List.of(Node.held("sump", 0), Node.held("suction", 0), Node.free("line")),
                 List.of(
                         Placed.of("inlet", new PumpInlet(), "all", Group.PUMP, "suction"),

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import java.util.List;
@@ -36,13 +36,13 @@ class CrescentFourTest {
     @Test
     void whatThePumpMovesLessWhatSlipsIsWhatLeavesIt() {
         for (String build : UNIT.circuit().units().keySet()) {
-            State state = UNIT.at(build, "hot-idle");
+            Solution state = UNIT.at(build, "hot-idle");
             Figures f = UNIT.figures(build, "hot-idle");
             assertEquals(21e-6 * 700 / 60, f.swept(), 1e-15);
             double slip = state.streams().stream()
                     .filter(stream ->
                             stream.part().equals("pump") && stream.name().endsWith("-slip"))
-                    .mapToDouble(State.PartStream::volume)
+                    .mapToDouble(Solution.PartStream::volume)
                     .sum();
             assertEquals(
                     5,

@@ -7,7 +7,7 @@ import hotidle.duty.SetPressure;
 import hotidle.duty.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
@@ -28,13 +28,13 @@ class HubOverSpeedTest {
         return SpeedSweep.run(unit, unit.duties().get(0), SPEEDS);
     }
 
-    private static double side(State state) {
+    private static double side(Solution state) {
         double load = state.measure("hub-bushing", "load_n");
         return Math.sqrt(Math.max(load * load - WEIGHT * WEIGHT, 0));
     }
 
     /** Headroom of the film over the least one allowed. */
-    private static double margin(State state) {
+    private static double margin(Solution state) {
         return state.measure("hub-bushing", "least_film_m") / state.measure("hub-bushing", "permissible_film_m") - 1;
     }
 
@@ -50,7 +50,7 @@ class HubOverSpeedTest {
             Transmission unit = UNIT.circuit().unit(build);
             SpeedSweep sweep = sweep(unit);
             double unloading = sweep.unloading().orElseThrow();
-            for (State state : sweep.states()) {
+            for (Solution state : sweep.states()) {
                 if (state.conditions().speed() < unloading) {
                     double one = area(unit) * state.pressure("line");
                     assertTrue(side(state) < 0.02 * one, build + ": " + side(state) + " N of " + one + " N");
@@ -66,7 +66,7 @@ class HubOverSpeedTest {
         List<Double> shares = new ArrayList<>();
         for (double set : new double[] {100, 150, 200, 270}) {
             Transmission unit = SetPressure.of(restored, set * PSI);
-            State state = sweep(unit).states().stream()
+            Solution state = sweep(unit).states().stream()
                     .filter(one -> Math.abs(one.conditions().speed() * 60 - rpm) < 1e-6)
                     .findFirst()
                     .orElseThrow();
@@ -87,9 +87,9 @@ class HubOverSpeedTest {
             SpeedSweep sweep = sweep(UNIT.circuit().unit(build));
             double from = sweep.unloading().orElseThrow();
             double to = sweep.bypassing().orElseThrow();
-            State before = null;
+            Solution before = null;
             double highest = 0;
-            for (State state : sweep.states()) {
+            for (Solution state : sweep.states()) {
                 double speed = state.conditions().speed();
                 if (before != null && (speed < from || before.conditions().speed() > 1.1 * to)) {
                     assertTrue(margin(state) > margin(before), build + " at " + speed * 60 + " rpm");

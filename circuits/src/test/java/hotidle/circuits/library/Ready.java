@@ -5,7 +5,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import java.util.Optional;
 
@@ -18,7 +18,7 @@ record Ready(DescribedCircuit circuit) {
                 .orElseThrow());
     }
 
-    State at(String build, String duty) {
+    Solution at(String build, String duty) {
         Transmission unit = circuit.unit(build);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())

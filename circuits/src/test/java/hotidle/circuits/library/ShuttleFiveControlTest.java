@@ -10,7 +10,7 @@ import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Judgement;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +80,7 @@ class ShuttleFiveControlTest {
     /** Force balance of the lockup valve by hand: pilot on 80 mm² against apply on 40 mm², 6 N and 4 N/mm; flow force besides. */
     @Test
     void theLockupValveRegulatesTheApplyPressureAgainstItsPilot() {
-        State state = READY.at("restored-command", "light-cruise");
+        Solution state = READY.at("restored-command", "light-cruise");
         double position = state.own("lockup-valve", "position");
         double byHand = (state.pressure("lockup-pilot") * 80e-6 - 6 - 4000 * position) / 40e-6;
         double flowForce = Math.abs(state.measure("lockup-valve", "flow_force_n")) / 40e-6;

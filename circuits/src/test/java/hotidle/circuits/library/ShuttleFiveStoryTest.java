@@ -14,7 +14,7 @@ import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.Figures.Secondary;
 import hotidle.study.OilBudget;
@@ -49,7 +49,7 @@ class ShuttleFiveStoryTest {
 
     private static Figures at(String build, double rpm) {
         SpeedSweep sweep = sweep(build);
-        State state = sweep.states().stream()
+        Solution state = sweep.states().stream()
                 .filter(s -> Math.abs(s.conditions().speed() * 60 - rpm) < 1e-6)
                 .findFirst()
                 .orElseThrow();
@@ -152,7 +152,7 @@ class ShuttleFiveStoryTest {
         assertEquals(90, at("worn", 650).hubLoad(), 5);
         for (String build : List.of("fresh", "restored-raised")) {
             Figures f = at(build, 2000);
-            State state = sweep(build).states().stream()
+            Solution state = sweep(build).states().stream()
                     .filter(s -> Math.abs(s.conditions().speed() * 60 - 2000) < 1e-6)
                     .findFirst()
                     .orElseThrow();
@@ -194,7 +194,7 @@ class ShuttleFiveStoryTest {
      */
     @Test
     void oilBudgetAtHotIdleLiesInTheRangesOfCommonPractice() {
-        State fresh = budget("fresh");
+        Solution fresh = budget("fresh");
         Figures f = Figures.of(at7Bar("fresh"), fresh);
         assertBetween(20, 29, f.swept());
         assertBetween(3, 6, f.slip());
@@ -202,7 +202,7 @@ class ShuttleFiveStoryTest {
         assertBetween(0.1, 0.5, f.leaks().get(Group.HUB));
         assertBetween(0.05, 0.3, f.leaks().get(Group.RINGS));
         assertBetween(2.5, 5.5, f.lube());
-        State worn = budget("worn");
+        Solution worn = budget("worn");
         Figures w = Figures.of(at7Bar("worn"), worn);
         assertBetween(8, 13.5, w.slip());
         assertBetween(1.5, 4, bores("worn", worn));
@@ -210,7 +210,7 @@ class ShuttleFiveStoryTest {
         assertBetween(0.3, 1.5, w.leaks().get(Group.RINGS));
     }
 
-    private static double bores(String build, State state) {
+    private static double bores(String build, Solution state) {
         return OilBudget.of(at7Bar(build), state).paths().stream()
                 .filter(path -> path.fate() == OilBudget.Fate.LEAK
                         && path.group() == Group.VALVE_BODY
@@ -223,7 +223,7 @@ class ShuttleFiveStoryTest {
         return SetPressure.of(CIRCUIT.unit(build), 7e5);
     }
 
-    private static State budget(String build) {
+    private static Solution budget(String build) {
         Transmission unit = at7Bar(build);
         Conditions idle = unit.conditions(unit.duties().get(0));
         Map<String, Double> cooler = new HashMap<>(idle.temperatures());

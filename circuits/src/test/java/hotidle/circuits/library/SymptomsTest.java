@@ -9,7 +9,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Margin;
 import hotidle.duty.Transmission;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.HeldLine;
@@ -104,7 +104,7 @@ class SymptomsTest {
         return SWEEPS.computeIfAbsent(build + " " + range, name -> sweep(CIRCUIT.unit(build), range));
     }
 
-    private static State state(String build, String range, int rpm) {
+    private static Solution state(String build, String range, int rpm) {
         return sweep(build, range).states().get(READ.indexOf(rpm));
     }
 
@@ -310,10 +310,10 @@ class SymptomsTest {
     void aBrokenRingOrABlownPlateShowsOneRangeLow() {
         for (String build : List.of("broken-ring", "blown-plate")) {
             for (int rpm : List.of(1000, 2000, 3000)) {
-                State third = state(build, "third", rpm);
+                Solution third = state(build, "third", rpm);
                 assertTrue(third.pressure("line") - third.pressure("direct") > LEAKY, build + " at " + rpm);
                 assertTrue(third.pressure("line") - third.pressure("low") < LEAKY / 3, build + " at " + rpm);
-                State first = state(build, "first", rpm);
+                Solution first = state(build, "first", rpm);
                 assertEquals(line("fresh", rpm), first.pressure("line"), 1e-3 * first.pressure("line"));
                 assertTrue(first.pressure("line") - first.pressure("low") < LEAKY / 3);
             }
@@ -336,7 +336,7 @@ class SymptomsTest {
     @Test
     void aCutSealOfTheReverseBrakeShowsReverseOnlyLow() {
         for (int rpm : List.of(650, 2000, 3500)) {
-            State back = state("reverse-seal", "reverse", rpm);
+            Solution back = state("reverse-seal", "reverse", rpm);
             assertTrue(back.pressure("line") - back.pressure("reverse") > LEAKY, rpm + " rpm");
             assertTrue(back.pressure("line") - back.pressure("direct") < LEAKY / 3, rpm + " rpm");
             assertEquals(line("fresh", rpm), line("reverse-seal", rpm), 1e-6 * line("fresh", rpm));
@@ -345,8 +345,8 @@ class SymptomsTest {
 
     @Test
     void raisedPressureOnABareHubShowsAThinFilmAtHighEccentricity() {
-        State fresh = state("fresh", "first", 1000);
-        State raised = state("raised", "first", 1000);
+        Solution fresh = state("fresh", "first", 1000);
+        Solution raised = state("raised", "first", 1000);
         assertTrue(raised.measure("hub-bushing", "load_n") > 1.6 * fresh.measure("hub-bushing", "load_n"));
         assertTrue(raised.measure("hub-bushing", "sommerfeld") < 0.6 * fresh.measure("hub-bushing", "sommerfeld"));
         assertTrue(raised.measure("hub-bushing", "eccentricity") > fresh.measure("hub-bushing", "eccentricity"));
@@ -373,7 +373,7 @@ class SymptomsTest {
     void aBlockedCoolerOrAShutFeedShowsLowCoolerFlowAtEverySpeedWithTheLineAsItWas() {
         for (String build : List.of("cooler-blocked", "feed-restricted")) {
             for (int rpm : List.of(650, 1000, 2000, 3000, 4000)) {
-                State state = state(build, "first", rpm);
+                Solution state = state(build, "first", rpm);
                 assertTrue(state.flow("cooler") < 2 * LITRE_A_MINUTE, build + " at " + rpm);
                 assertTrue(state.measure("cooler", "heat_w")
                         < 0.2 * state("fresh", "first", rpm).measure("cooler", "heat_w"));

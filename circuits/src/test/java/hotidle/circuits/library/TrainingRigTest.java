@@ -8,7 +8,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -94,7 +94,7 @@ class TrainingRigTest {
         double speed = (q + slip) / swept;
 
         Transmission unit = RIG.unit(build);
-        State state = new SteadySolver(unit.network())
+        Solution state = new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duties().get(0)).atSpeed(speed), Optional.empty())
                 .state()
                 .orElseThrow();

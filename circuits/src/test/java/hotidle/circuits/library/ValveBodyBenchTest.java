@@ -10,7 +10,7 @@ import hotidle.duty.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.oil.OilAt;
 import hotidle.part.AnnularGap;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +23,7 @@ class ValveBodyBenchTest {
             .circuit()
             .orElseThrow();
 
-    private static State at(String build, String duty) {
+    private static Solution at(String build, String duty) {
         Transmission unit = BENCH.unit(build);
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(unit.duty(duty).orElseThrow()), Optional.empty())
@@ -39,7 +39,7 @@ class ValveBodyBenchTest {
     @ValueSource(strings = {"fresh", "measured", "at-limit", "sleeved"})
     void everyLandLeaksAsWorkedOutByHandAtThePressureOfThePlate(String build) {
         for (String duty : new String[] {"low", "high", "warm"}) {
-            State state = at(build, duty);
+            Solution state = at(build, duty);
             double plate = state.pressure("plate");
             double kelvin = BENCH.unit().duty(duty).orElseThrow().temperatures().get("sump");
             OilAt oil = BENCH.unit().oil().at(kelvin, 101_300);

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.duty.DutyPoint;
 import hotidle.duty.Transmission;
 import hotidle.part.Setting;
-import hotidle.result.State;
+import hotidle.result.Solution;
 import hotidle.study.Figures;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +23,7 @@ class VaneSixTest {
         int between = 0;
         for (String build : UNIT.circuit().units().keySet()) {
             for (DutyPoint duty : UNIT.circuit().unit().duties()) {
-                State state = UNIT.at(build, duty.name());
+                Solution state = UNIT.at(build, duty.name());
                 double e = state.own("pump", "position");
                 double moved = Math.PI / 2 * 0.124 * e * 0.028 * duty.speed();
                 assertEquals(moved, state.flow("pump.swept"), 1e-9 * moved, build + " " + duty.name());

@@ -17,7 +17,7 @@ import java.util.Map;
  * @param steps       evaluations with factorisation that it took
  * @param method      which method found it
  */
-public record State(
+public record Solution(
         Conditions conditions,
         Map<String, Double> pressures,
         Map<String, Map<String, Double>> states,
@@ -28,7 +28,7 @@ public record State(
         int steps,
         String method) {
 
-    public State {
+    public Solution {
         pressures = java.util.Collections.unmodifiableMap(pressures);
         states = java.util.Collections.unmodifiableMap(states);
         streams = List.copyOf(streams);
