@@ -289,7 +289,7 @@ final class SensitivityCheck {
     private static List<Integer> stops(Transmission unit, Solution state) {
         List<Integer> stops = new ArrayList<>();
         for (Placed placed : unit.network().parts()) {
-            for (Form.State form : placed.part().form().states()) {
+            for (Form.Unknown form : placed.part().form().states()) {
                 double x = state.own(placed.name(), form.name());
                 double at = 1e-9 * (form.high() - form.low());
                 stops.add(x <= form.low() + at ? -1 : x >= form.high() - at ? 1 : 0);

@@ -175,7 +175,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
                 .orElseThrow()
                 .states()
                 .getOrDefault(part.placed().name(), Map.of());
-        for (Form.State state : part.placed().part().form().states()) {
+        for (Form.Unknown state : part.placed().part().form().states()) {
             double at = own.getOrDefault(state.name(), Double.NaN);
             boolean moves = state.high() > state.low() && !duty.holds().containsKey(state.name());
             if (moves && (state.name().equals("position") || state.name().equals("opening"))) {

@@ -241,7 +241,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
     }
 
     private static Map<String, Double> holds(Options options, OnePart part) {
-        List<Form.State> states = Stream.concat(Stream.of(part.placed()), part.around().stream())
+        List<Form.Unknown> states = Stream.concat(Stream.of(part.placed()), part.around().stream())
                 .map(Placed::part)
                 .flatMap(one -> one.form().states().stream())
                 .toList();
@@ -252,14 +252,14 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
                         "hotidle part: " + PartHelp.a(part.kind().word()) + " has nothing that --hold could hold");
             }
             String[] halves = halves("--hold", text, states.get(0).name() + "=...");
-            Form.State state = states.stream()
+            Form.Unknown state = states.stream()
                     .filter(one -> one.name().equals(halves[0]))
                     .findFirst()
                     .orElseThrow(() -> new WrongInputException("hotidle part: --hold " + text + ": "
                             + PartHelp.a(part.kind().word()) + " has no " + halves[0] + "\nmend: "
                             + Nearest.mend(
                                     halves[0],
-                                    states.stream().map(Form.State::name).toList())));
+                                    states.stream().map(Form.Unknown::name).toList())));
             double value = Choice.quantity("--hold", halves[1], OnePart.ofState(halves[0]));
             if (!(value >= state.low() && value <= state.high())) {
                 boolean length = OnePart.ofState(halves[0]) == Dimension.LENGTH;

@@ -68,7 +68,7 @@ final class Balance {
     /** Takes stops, stiffness and scale of the states anew. */
     final void restate() {
         for (int i = nodes; i < low.length; i++) {
-            Form.State state = equations.state(i);
+            Form.Unknown state = equations.state(i);
             low[i] = state.low();
             high[i] = state.high();
             span[i] = high[i] > low[i] ? high[i] - low[i] : 1;

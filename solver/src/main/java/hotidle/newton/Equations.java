@@ -34,7 +34,7 @@ final class Equations {
     private final Bound[] bounds;
     private final Pattern pattern;
     private final int nodes;
-    private Form.State[] states;
+    private Form.Unknown[] states;
 
     /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. One place more than needed. */
     final double[] value;
@@ -100,7 +100,7 @@ final class Equations {
         }
         nodes = names.size();
         for (Placed placed : network.parts()) {
-            for (Form.State state : placed.part().form().states()) {
+            for (Form.Unknown state : placed.part().form().states()) {
                 unknownOf.put(placed.name() + "." + state.name(), names.size());
                 names.add("part " + placed.name() + " (" + state.name() + ")");
             }
@@ -115,10 +115,10 @@ final class Equations {
         }
     }
 
-    private static Form.State[] states(Network network) {
+    private static Form.Unknown[] states(Network network) {
         return network.parts().stream()
                 .flatMap(placed -> placed.part().form().states().stream())
-                .toArray(Form.State[]::new);
+                .toArray(Form.Unknown[]::new);
     }
 
     /**
@@ -154,9 +154,9 @@ final class Equations {
                 && form.ports().equals(like.ports())
                 && form.signals().equals(like.signals())
                 && form.states().stream()
-                        .map(Form.State::name)
+                        .map(Form.Unknown::name)
                         .toList()
-                        .equals(like.states().stream().map(Form.State::name).toList());
+                        .equals(like.states().stream().map(Form.Unknown::name).toList());
     }
 
     private Bound bind(Placed placed, Map<String, Double> heldAt) {
@@ -272,7 +272,7 @@ final class Equations {
         return nodes;
     }
 
-    Form.State state(int unknown) {
+    Form.Unknown state(int unknown) {
         return states[unknown - nodes];
     }
 

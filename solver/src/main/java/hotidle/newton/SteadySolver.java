@@ -148,12 +148,12 @@ public final class SteadySolver {
     }
 
     private Optional<Map<String, Double>> states(Placed placed, double[] unknowns) {
-        List<Form.State> forms = placed.part().form().states();
+        List<Form.Unknown> forms = placed.part().form().states();
         if (forms.isEmpty()) {
             return Optional.empty();
         }
         Map<String, Double> own = new LinkedHashMap<>();
-        for (Form.State form : forms) {
+        for (Form.Unknown form : forms) {
             own.put(form.name(), unknowns[equations.unknown(placed.name() + "." + form.name())]);
         }
         return Optional.of(own);

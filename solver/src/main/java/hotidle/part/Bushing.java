@@ -68,7 +68,7 @@ public record Bushing(
     private static final double STANDING = 1e-6;
 
     /** Rise of the film's temperature [K]: some W/K carry off some tens of watts. */
-    private static final Form.State RISE = new Form.State("film-rise", 0, 300, 0, 2, 10);
+    private static final Form.Unknown RISE = new Form.Unknown("film-rise", 0, 300, 0, 2, 10);
 
     /** Heat that leaves the film by other ways [W/K]: little beside the oil's 1 to 10, so that a film without flow has a temperature. */
     private static final double OTHER_WAYS = 0.02;
@@ -130,7 +130,7 @@ public record Bushing(
         }
         return new Form(
                 List.of("behind", "drain"),
-                List.of(new Form.State("eccentricity", 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
+                List.of(new Form.Unknown("eccentricity", 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
                 signals);
     }
 

@@ -9,7 +9,7 @@ import java.util.List;
  * @param states  own states
  * @param signals names of the pressures and states read from elsewhere
  */
-public record Form(List<String> ports, List<State> states, List<String> signals) {
+public record Form(List<String> ports, List<Unknown> states, List<String> signals) {
 
     public Form {
         ports = List.copyOf(ports);
@@ -30,19 +30,19 @@ public record Form(List<String> ports, List<State> states, List<String> signals)
      * @param stiffness usual slope dF/dx of its balance [balance/state], above zero
      * @param scale     what its balance is judged against, for example the spring force [N]
      */
-    public record State(String name, double low, double high, double start, double stiffness, double scale) {
+    public record Unknown(String name, double low, double high, double start, double stiffness, double scale) {
 
-        public State {
+        public Unknown {
             if (!(high >= low && stiffness > 0 && scale > 0)) {
-                throw new IllegalArgumentException("state " + name + ": stops " + low + " to " + high + ", stiffness "
+                throw new IllegalArgumentException("unknown " + name + ": stops " + low + " to " + high + ", stiffness "
                         + stiffness + " and scale " + scale + " must rise and be above zero");
             }
             start = Math.min(Math.max(start, low), high);
         }
 
-        /** The same state held at one place, as by a spool that is stuck. */
-        public State heldAt(double place) {
-            return new State(name, place, place, place, stiffness, scale);
+        /** The same unknown held at one place, as by a spool that is stuck. */
+        public Unknown heldAt(double place) {
+            return new Unknown(name, place, place, place, stiffness, scale);
         }
     }
 }

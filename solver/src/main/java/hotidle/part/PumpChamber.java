@@ -74,7 +74,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             double scale = Math.max(preload, rate * high);
             return new Form(
                     List.of("inlet", "outlet", "control"),
-                    List.of(new Form.State("position", low, high, high, rate, scale)),
+                    List.of(new Form.Unknown("position", low, high, high, rate, scale)),
                     SIGNALS);
         }
     }

@@ -14,7 +14,7 @@ public record PumpInlet() implements Part {
     private static final double SCALE = 1e5;
 
     private static final Form FORM =
-            new Form(List.of("inlet"), List.of(new Form.State("filling", 0, 1, 1, SCALE, SCALE)), List.of());
+            new Form(List.of("inlet"), List.of(new Form.Unknown("filling", 0, 1, 1, SCALE, SCALE)), List.of());
 
     @Override
     public Form form() {

@@ -46,7 +46,7 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
         double scale = Math.max(band, 1e5);
         return new Form(
                 List.of("supply", "pilot", "exhaust"),
-                List.of(new Form.State("opening", 0, 1, 0.5, scale, scale)),
+                List.of(new Form.Unknown("opening", 0, 1, 0.5, scale, scale)),
                 List.of());
     }
 

@@ -215,7 +215,7 @@ public record SpoolValve(
     public Form form() {
         double scale =
                 Math.max(Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.high)));
-        Form.State position = new Form.State(
+        Form.Unknown position = new Form.Unknown(
                 "position", spring.low, spring.high, spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
         return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());
     }

@@ -47,7 +47,7 @@ public final class Bench {
         List<OptionalDouble> known = new ArrayList<>();
         placed.nodes().forEach(node -> known.add(finite(pressures.get(node))));
         placed.part().form().states().stream()
-                .map(Form.State::name)
+                .map(Form.Unknown::name)
                 .forEach(state -> known.add(finite(states.getOrDefault(state, Double.NaN))));
         for (Signal signal : placed.signals()) {
             double value = signal.state().isEmpty()

@@ -53,7 +53,7 @@ class LawContinuityPropertyTest {
                 samples.decades(1e4, 1e5));
         Reading reading = new Reading(part.form());
         for (int s = 0; s < part.form().states().size(); s++) {
-            Form.State state = part.form().states().get(s);
+            Form.Unknown state = part.form().states().get(s);
             double[] places = {state.low(), state.high(), samples.between(state.low(), state.high())};
             reading.set(reading.own(s), places[random.nextInt(places.length)]);
         }
@@ -183,7 +183,7 @@ class LawContinuityPropertyTest {
                 drawn.reading().set(port, Math.pow(10, 2 + 5 * drawn.random().nextDouble()));
             }
             for (int s = 0; s < drawn.part().form().states().size(); s++) {
-                Form.State state = drawn.part().form().states().get(s);
+                Form.Unknown state = drawn.part().form().states().get(s);
                 if (state.high() > state.low()) {
                     scanState(
                             drawn,
@@ -200,7 +200,7 @@ class LawContinuityPropertyTest {
         }
     }
 
-    private static void scanState(Drawn drawn, Form.State state, Scan scan) {
+    private static void scanState(Drawn drawn, Form.Unknown state, Scan scan) {
         double stroke = state.high() - state.low();
         for (double stop : new double[] {state.low(), state.high()}) {
             if (!uncovered(drawn.part(), stop)) {

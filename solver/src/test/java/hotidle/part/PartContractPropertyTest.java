@@ -40,7 +40,7 @@ class PartContractPropertyTest {
             reading.set(c, samples.decades(1e3, 3e6));
         }
         for (int s = 0; s < part.form().states().size(); s++) {
-            Form.State state = part.form().states().get(s);
+            Form.Unknown state = part.form().states().get(s);
             reading.set(reading.own(s), samples.between(state.low(), state.high()));
         }
         for (int s = 0; s < part.form().signals().size(); s++) {
@@ -150,7 +150,7 @@ class PartContractPropertyTest {
                 drawn.reading().set(port, extremes[random.nextInt(extremes.length)]);
             }
             for (int s = 0; s < drawn.part().form().states().size(); s++) {
-                Form.State state = drawn.part().form().states().get(s);
+                Form.Unknown state = drawn.part().form().states().get(s);
                 drawn.reading().set(drawn.reading().own(s), random.nextBoolean() ? state.low() : state.high());
             }
             Stamp stamp = stamp(drawn);

@@ -20,7 +20,7 @@ class SpeedContractPropertyTest {
                 reading.set(c, samples.decades(1e3, 3e6));
             }
             for (int s = 0; s < part.form().states().size(); s++) {
-                Form.State state = part.form().states().get(s);
+                Form.Unknown state = part.form().states().get(s);
                 reading.set(reading.own(s), samples.between(state.low(), state.high()));
             }
             double speed = samples.decades(3, 110);

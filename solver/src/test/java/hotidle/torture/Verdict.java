@@ -90,7 +90,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
         double worst = 0;
         for (Placed placed : one.network().parts()) {
             if (placed.part() instanceof SpoolValve valve) {
-                Form.State form = valve.form().states().get(0);
+                Form.Unknown form = valve.form().states().get(0);
                 double at = state.measure(placed.name(), "position_m");
                 double opening = state.measure(placed.name(), "pressure_force_n")
                         - state.measure(placed.name(), "spring_force_n")
@@ -120,7 +120,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
             if (state.measure(placed.name(), "metal_contact") > 0) {
                 marks.add(Mark.METAL_CONTACT);
             }
-            for (Form.State form : placed.part().form().states()) {
+            for (Form.Unknown form : placed.part().form().states()) {
                 double at = state.own(placed.name(), form.name());
                 if (placed.part() instanceof PumpInlet) {
                     if (at < 1) {
