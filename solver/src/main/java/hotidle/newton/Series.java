@@ -14,7 +14,7 @@ import hotidle.result.Solution;
 public final class Series {
 
     private final Equations equations;
-    private final Ladder ladder;
+    private final SolveStrategy ladder;
     private final SteadySolver solver;
     private final Foresight foresight;
     private final double[] unknowns;

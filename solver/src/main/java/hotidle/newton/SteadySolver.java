@@ -23,7 +23,7 @@ import java.util.Optional;
 public final class SteadySolver {
 
     private final Equations equations;
-    private final Ladder ladder;
+    private final SolveStrategy ladder;
 
     public SteadySolver(Network network) {
         this(new Equations(network, Laws.OWN));
@@ -31,7 +31,7 @@ public final class SteadySolver {
 
     SteadySolver(Equations equations) {
         this.equations = equations;
-        ladder = new Ladder(equations);
+        ladder = new SolveStrategy(equations);
     }
 
     /** Solves from a cold start. */
@@ -74,7 +74,7 @@ public final class SteadySolver {
         return Spectrum.stability(ladder.newton().balance(), equations.pattern(), unknowns);
     }
 
-    Ladder ladder() {
+    SolveStrategy ladder() {
         return ladder;
     }
 

@@ -10,7 +10,7 @@ import java.util.Locale;
  * <p>Newton by the residual's level, then by the natural level from where that ends, then time steps through the dynamics. A state
  * whose determinant shows it unstable is left the way the circuit would leave it, by time steps from beside it.
  */
-final class Ladder {
+final class SolveStrategy {
 
     /** Pressures from which a cold solve starts, one after the other [Pa]. */
     private static final double[] COLD_STARTS = {1e3, 1e5};
@@ -26,7 +26,7 @@ final class Ladder {
     private final List<String> tried = new ArrayList<>();
     private String method = "";
 
-    Ladder(Equations equations) {
+    SolveStrategy(Equations equations) {
         this.equations = equations;
         newton = new Newton(equations);
         settling = new Settling(newton);
