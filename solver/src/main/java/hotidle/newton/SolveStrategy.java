@@ -20,7 +20,7 @@ final class SolveStrategy {
 
     private final Equations equations;
     private final Newton newton;
-    private final Settling settling;
+    private final PseudoTransient settling;
     private final double[] start;
     private final double[] unstable;
     private final List<String> tried = new ArrayList<>();
@@ -29,7 +29,7 @@ final class SolveStrategy {
     SolveStrategy(Equations equations) {
         this.equations = equations;
         newton = new Newton(equations);
-        settling = new Settling(newton);
+        settling = new PseudoTransient(newton);
         start = new double[equations.size()];
         unstable = new double[equations.size()];
     }
@@ -77,7 +77,7 @@ final class SolveStrategy {
 
     private boolean timeSteps(double[] unknowns, String from) {
         System.arraycopy(unknowns, 0, start, 0, start.length);
-        for (double damping : Settling.DAMPING_TIMES) {
+        for (double damping : PseudoTransient.DAMPING_TIMES) {
             System.arraycopy(start, 0, unknowns, 0, start.length);
             boolean settled = settling.settle(unknowns, damping);
             String moving = settling.moving() ? ", still moving after the last time step, so that it may hunt" : "";
@@ -115,7 +115,7 @@ final class SolveStrategy {
             }
             newton.balance().project(unknowns, Newton.LOWEST);
             method = "pseudo-transient continuation, away from an unstable state";
-            if (settling.settle(unknowns, Settling.DAMPING_TIMES[0]) && !newton.turned()) {
+            if (settling.settle(unknowns, PseudoTransient.DAMPING_TIMES[0]) && !newton.turned()) {
                 return true;
             }
         }

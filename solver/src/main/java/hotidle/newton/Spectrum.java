@@ -7,7 +7,7 @@ import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 
 /**
- * The spectrum of a circuit's dynamics at a steady state: node compliance and spool damping, as in {@link Settling}.
+ * The spectrum of a circuit's dynamics at a steady state: node compliance and spool damping, as in {@link PseudoTransient}.
  *
  * <pre>
  * Dynamics  compliance·dp/dt = −imbalance, damping·dx/dt = −F/σ; a state that its stop holds stays there
@@ -65,6 +65,6 @@ final class Spectrum {
 
     /** How fast an unknown moves where its equation is 1 off. */
     private static double rate(Balance balance, int i) {
-        return i < balance.nodes() ? 1 / Balance.COMPLIANCE : balance.span(i) / Settling.DAMPING_TIMES[0];
+        return i < balance.nodes() ? 1 / Balance.COMPLIANCE : balance.span(i) / PseudoTransient.DAMPING_TIMES[0];
     }
 }

@@ -12,7 +12,7 @@ package hotidle.newton;
  *           would otherwise seem to have moved when it has not. The last step, 1e12 s, lets nodes with next to no leak settle too.
  * </pre>
  */
-final class Settling {
+final class PseudoTransient {
 
     /** Damping times of the spools [s]: quick, as they are, and slow, so that the pressures follow them. */
     static final double[] DAMPING_TIMES = {0.03, 3};
@@ -40,7 +40,7 @@ final class Settling {
     private final double[] ahead;
     private boolean moving;
 
-    Settling(Newton newton) {
+    PseudoTransient(Newton newton) {
         this.newton = newton;
         before = new double[newton.balance().size()];
         ahead = new double[before.length];
