@@ -8,7 +8,7 @@ import hotidle.result.Solution;
  * States of one network one after the other, each started from those before it and read as plain numbers. For studies that solve
  * thousands of states and want a few figures of each. Keep one for each thread.
  *
- * <p>Where nothing but the speed changes, the next state is foretold from the last ones, {@link Foresight}. Where Newton fails from
+ * <p>Where nothing but the speed changes, the next state is foretold from the last ones, {@link Predictor}. Where Newton fails from
  * there, all the methods of {@link SteadySolver} follow, so that a series solves whatever a single solve would.
  */
 public final class Series {
@@ -16,7 +16,7 @@ public final class Series {
     private final Equations equations;
     private final SolveStrategy ladder;
     private final SteadySolver solver;
-    private final Foresight foresight;
+    private final Predictor foresight;
     private final double[] unknowns;
     private final double aim;
     private Conditions before;
@@ -35,7 +35,7 @@ public final class Series {
         this.aim = aim;
         solver = new SteadySolver(equations);
         ladder = solver.ladder();
-        foresight = new Foresight(equations.size());
+        foresight = new Predictor(equations.size());
         unknowns = new double[equations.size()];
     }
 

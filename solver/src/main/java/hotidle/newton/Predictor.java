@@ -10,7 +10,7 @@ package hotidle.newton;
  *           degrees win by themselves.
  * </pre>
  */
-final class Foresight {
+final class Predictor {
 
     private static final int DEPTH = 6;
 
@@ -21,7 +21,7 @@ final class Foresight {
     private final double[] weights = new double[DEPTH];
     private int known;
 
-    Foresight(int size) {
+    Predictor(int size) {
         states = new double[DEPTH][size];
     }
 
