@@ -53,7 +53,7 @@ final class Factors {
      * Whether the determinant of the matrix factorised last is below zero. The dynamics of a stable state have all their eigenvalues
      * on one side, so that the determinant is above zero; below it the state is unstable. False where rows were exchanged.
      */
-    boolean turned() {
+    boolean negativeDeterminant() {
         return last != null && last == fixed && fixed.negative();
     }
 }

@@ -71,8 +71,8 @@ final class Newton {
     }
 
     /** Whether the slopes show an unstable state: those factorised last, next to the answer, or its own where none were needed. */
-    boolean turned() {
-        return (steps > 0 || factors.factorise()) && factors.turned();
+    boolean negativeDeterminant() {
+        return (steps > 0 || factors.factorise()) && factors.negativeDeterminant();
     }
 
     /** Newton from the unknowns, which are moved to the best state found. */

@@ -85,7 +85,7 @@ final class PseudoTransient {
     /** Whether Newton is home from here in a few steps, at a state that the circuit would not leave; if not, nothing has moved. */
     private boolean arrived(double[] unknowns) {
         System.arraycopy(unknowns, 0, ahead, 0, ahead.length);
-        if (!newton.finish(ahead) || newton.turned()) {
+        if (!newton.finish(ahead) || newton.negativeDeterminant()) {
             return false;
         }
         System.arraycopy(ahead, 0, unknowns, 0, ahead.length);

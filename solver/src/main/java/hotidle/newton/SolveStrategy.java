@@ -56,7 +56,7 @@ final class SolveStrategy {
     /** Newton alone, from a start that is likely to be near; an answer that took no step is as stable as the one before it. */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        return newton.solve(unknowns, aim) && (newton.steps() == 0 || !newton.turned());
+        return newton.solve(unknowns, aim) && (newton.steps() == 0 || !newton.negativeDeterminant());
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */
@@ -72,7 +72,7 @@ final class SolveStrategy {
     private boolean newtons(double[] unknowns, String from) {
         return (ended("Newton", from, newton.solve(unknowns, Newton.POLISHED))
                         || ended("Newton by the natural level", from, newton.descend(unknowns)))
-                && (!newton.turned() || leave(unknowns));
+                && (!newton.negativeDeterminant() || leave(unknowns));
     }
 
     private boolean timeSteps(double[] unknowns, String from) {
@@ -115,7 +115,7 @@ final class SolveStrategy {
             }
             newton.balance().project(unknowns, Newton.LOWEST);
             method = "pseudo-transient continuation, away from an unstable state";
-            if (settling.settle(unknowns, PseudoTransient.DAMPING_TIMES[0]) && !newton.turned()) {
+            if (settling.settle(unknowns, PseudoTransient.DAMPING_TIMES[0]) && !newton.negativeDeterminant()) {
                 return true;
             }
         }

@@ -106,7 +106,7 @@ class TwoSteadyStatesTest {
                             mix(one.own(part, state), other.own(part, state), share));
                 }
             }
-            if (newton.solve(unknowns, Newton.POLISHED) && newton.turned()) {
+            if (newton.solve(unknowns, Newton.POLISHED) && newton.negativeDeterminant()) {
                 return new SteadySolver(equations).state(unknowns);
             }
         }
