@@ -81,7 +81,7 @@ class ArchitectureTest {
                         "hotidle.law..",
                         "hotidle.network..",
                         "hotidle.result..",
-                        "hotidle.duty..",
+                        "hotidle.transmission..",
                         "hotidle.part..")
                 .and()
                 .areDeclaredInClassesThat(new DescribedPredicate<>("are no work space of the inner loop") {

@@ -1,10 +1,10 @@
 package hotidle.circuits;
 
 import hotidle.circuits.shape.Given;
-import hotidle.duty.Command;
-import hotidle.duty.Curve;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.Curve;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;

@@ -1,7 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.shape.Given;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;

@@ -2,8 +2,8 @@ package hotidle.circuits;
 
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
-import hotidle.duty.Adjustable;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package hotidle.circuits;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -30,7 +30,7 @@ class ArchitectureTest {
                         "hotidle.circuits..",
                         "hotidle.part..",
                         "hotidle.network..",
-                        "hotidle.duty..",
+                        "hotidle.transmission..",
                         "hotidle.oil..",
                         "hotidle.law..",
                         "java..",
@@ -71,7 +71,7 @@ class ArchitectureTest {
                 .resideInAnyPackage("hotidle.circuits.text", "hotidle.circuits.shape")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("hotidle.part..", "hotidle.network..", "hotidle.duty..")
+                .resideInAnyPackage("hotidle.part..", "hotidle.network..", "hotidle.transmission..")
                 .check(CIRCUITS);
     }
 

@@ -4,8 +4,8 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import hotidle.duty.Command;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.FlatGap;

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import java.util.List;

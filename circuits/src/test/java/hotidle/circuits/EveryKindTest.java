@@ -4,10 +4,10 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Range;
-import hotidle.duty.Tap;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
+import hotidle.transmission.Tap;
+import hotidle.transmission.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.SeriesLoss;

@@ -3,8 +3,8 @@ package hotidle.circuits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import java.io.IOException;

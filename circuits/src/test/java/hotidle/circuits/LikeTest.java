@@ -4,7 +4,7 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Part;
 import java.io.IOException;

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.PumpChamber;
 import java.util.HashMap;

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import java.io.IOException;

@@ -3,11 +3,11 @@ package hotidle.study;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
@@ -243,7 +243,7 @@ final class SensitivityCheck {
         Optional<String> just = search.served(base).stream()
                 .filter(one -> Math.abs(one.headroom()) < 1e-6)
                 .findFirst()
-                .map(hotidle.duty.Margin::part);
+                .map(hotidle.transmission.Margin::part);
         Optional<Solution> state = held(search, x, base);
         double before = x + 1e-7;
         double servedBefore = just.isEmpty() ? 0 : served(search, held(search, before, base), just.get());

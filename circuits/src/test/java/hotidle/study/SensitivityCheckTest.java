@@ -3,8 +3,8 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

@@ -2,9 +2,9 @@ package hotidle.cli;
 
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;

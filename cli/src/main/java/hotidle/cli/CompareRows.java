@@ -1,8 +1,8 @@
 package hotidle.cli;
 
-import hotidle.duty.Margin;
-import hotidle.duty.Tap;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Tap;
+import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.NotCommandedException;
+import hotidle.transmission.NotCommandedException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;

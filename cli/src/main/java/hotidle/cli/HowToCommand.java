@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
 import hotidle.study.Roles;

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
-import hotidle.duty.Adjustable;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.study.OilBudget;
@@ -146,7 +146,7 @@ final class LeaksCommand implements Callable<Integer> {
                 .forEach(dimension -> sizes.putObject(dimension.name())
                         .put("from", dimension.value())
                         .put("to", dimension.fresh())
-                        .put("unit", dimension.kind() == hotidle.duty.WearSize.Kind.AREA ? "m2" : "m"));
+                        .put("unit", dimension.kind() == hotidle.transmission.WearSize.Kind.AREA ? "m2" : "m"));
         node.set("after", json(step.after()));
         return node;
     }

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.study.OilBudget;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.study.Figures;

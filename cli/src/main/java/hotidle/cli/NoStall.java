@@ -1,8 +1,8 @@
 package hotidle.cli;
 
-import hotidle.duty.Command;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import java.util.List;

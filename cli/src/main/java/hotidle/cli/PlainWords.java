@@ -1,8 +1,8 @@
 package hotidle.cli;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;

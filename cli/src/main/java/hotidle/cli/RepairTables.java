@@ -1,7 +1,7 @@
 package hotidle.cli;
 
-import hotidle.duty.WearSize;
-import hotidle.duty.Transmission;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.Transmission;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
 import java.util.ArrayList;

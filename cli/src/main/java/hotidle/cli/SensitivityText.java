@@ -2,9 +2,9 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.Margin;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
 import java.util.Comparator;

@@ -75,7 +75,7 @@ final class SizesText {
     private OptionalDouble inSheet(DescribedCircuit.SizeLine size) {
         return circuit.adjustable(circuit.sheet().orElseThrow()).dimensions().stream()
                 .filter(dimension -> dimension.name().equals(name(size)))
-                .mapToDouble(hotidle.duty.WearSize::value)
+                .mapToDouble(hotidle.transmission.WearSize::value)
                 .findFirst();
     }
 

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;

@@ -2,8 +2,8 @@ package hotidle.cli;
 
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
 import hotidle.study.WindowMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,8 +2,8 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.duty.WearSize;
-import hotidle.duty.Margin;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;

@@ -2,8 +2,8 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
 import java.util.ArrayList;

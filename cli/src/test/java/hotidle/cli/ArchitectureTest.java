@@ -24,7 +24,7 @@ class ArchitectureTest {
         "hotidle.network..",
         "hotidle.newton..",
         "hotidle.result..",
-        "hotidle.duty..",
+        "hotidle.transmission..",
         "hotidle.study.."
     };
 

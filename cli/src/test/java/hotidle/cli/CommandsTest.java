@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.result.Outcome;
 import hotidle.result.Unsolved;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.network.Placed;

@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Node;
 import hotidle.part.PumpChamber;
 import java.util.Map;

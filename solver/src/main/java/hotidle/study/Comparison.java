@@ -1,7 +1,7 @@
 package hotidle.study;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;

@@ -1,7 +1,7 @@
 package hotidle.study;
 
-import hotidle.duty.Command;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;

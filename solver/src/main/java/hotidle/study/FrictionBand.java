@@ -1,6 +1,6 @@
 package hotidle.study;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;

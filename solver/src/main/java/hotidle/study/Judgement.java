@@ -1,8 +1,8 @@
 package hotidle.study;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;

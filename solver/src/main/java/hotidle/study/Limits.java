@@ -1,9 +1,9 @@
 package hotidle.study;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;

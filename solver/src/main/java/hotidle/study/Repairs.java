@@ -1,10 +1,10 @@
 package hotidle.study;
 
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
 import hotidle.result.Solution;

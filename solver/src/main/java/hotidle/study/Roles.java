@@ -1,8 +1,8 @@
 package hotidle.study;
 
-import hotidle.duty.Command;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;

@@ -1,7 +1,7 @@
 package hotidle.study;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;

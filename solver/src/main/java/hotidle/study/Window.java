@@ -1,8 +1,8 @@
 package hotidle.study;
 
-import hotidle.duty.Margin;
-import hotidle.duty.SetPressure;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Margin;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,11 +1,11 @@
 package hotidle.study;
 
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.SetPressure;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

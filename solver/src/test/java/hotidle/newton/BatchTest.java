@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.study.TenNodes;
 import java.util.Arrays;

@@ -1,6 +1,6 @@
 package hotidle.newton;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;

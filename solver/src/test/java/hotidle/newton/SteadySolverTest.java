@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.SetPressure;
-import hotidle.duty.Transmission;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.network.Network;

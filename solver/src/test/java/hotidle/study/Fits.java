@@ -1,8 +1,8 @@
 package hotidle.study;
 
-import hotidle.duty.Adjustable;
-import hotidle.duty.WearSize;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.WearSize;
+import hotidle.transmission.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.AnnularGap;

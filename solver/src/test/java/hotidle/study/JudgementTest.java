@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -76,7 +76,7 @@ class JudgementTest {
         Transmission unit = TenNodes.worn(4);
         Solution free = judged(unit).outcome().state().orElseThrow();
         assertEquals(0, free.own("regulator", "position"), "the regulator sits");
-        Transmission set = hotidle.duty.SetPressure.of(unit, free.pressure("line"));
+        Transmission set = hotidle.transmission.SetPressure.of(unit, free.pressure("line"));
         // nothing has to be served, so that the regulator is held on its seat, where the free one is too
         DutyPoint duty = with(set.duties().get(0), Setting.Lockup.OFF, OptionalDouble.empty(), 0);
         HeldLine held = HeldLine.at(set, duty);

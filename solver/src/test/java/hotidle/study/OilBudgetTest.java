@@ -3,8 +3,8 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.SetPressure;
-import hotidle.duty.Transmission;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;

@@ -1,10 +1,10 @@
 package hotidle.study;
 
-import hotidle.duty.Command;
-import hotidle.duty.Curve;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Range;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Command;
+import hotidle.transmission.Curve;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.Slot;
@@ -161,7 +161,7 @@ public final class TenNodes {
                 Optional.of(command),
                 List.of(idle),
                 List.of());
-        return hotidle.duty.SetPressure.of(unit, 150 * PSI);
+        return hotidle.transmission.SetPressure.of(unit, 150 * PSI);
     }
 
     private static Placed chamber(String name, String outlet, double wear) {

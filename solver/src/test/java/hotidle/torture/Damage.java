@@ -1,6 +1,6 @@
 package hotidle.torture;
 
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.law.Hole;
 import hotidle.law.Poppet;
 import hotidle.network.Conditions;

@@ -3,7 +3,7 @@ package hotidle.validation;
 import static hotidle.validation.Trade.INCH;
 import static hotidle.validation.Trade.PSI;
 
-import hotidle.duty.Command;
+import hotidle.transmission.Command;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;

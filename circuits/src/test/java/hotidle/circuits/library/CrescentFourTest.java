@@ -3,8 +3,8 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;

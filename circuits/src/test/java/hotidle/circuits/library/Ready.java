@@ -3,7 +3,7 @@ package hotidle.circuits.library;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import hotidle.study.Figures;

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.duty.DutyPoint;
-import hotidle.duty.Margin;
-import hotidle.duty.Transmission;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.oil.OilAt;
 import hotidle.part.AnnularGap;

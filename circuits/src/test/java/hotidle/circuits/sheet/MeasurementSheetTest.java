@@ -10,7 +10,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.SpoolValve;
 import java.io.IOException;

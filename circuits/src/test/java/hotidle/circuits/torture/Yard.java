@@ -3,7 +3,7 @@ package hotidle.circuits.torture;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.network.RandomCircuit;
 import hotidle.torture.Case;
 import hotidle.torture.Damage;

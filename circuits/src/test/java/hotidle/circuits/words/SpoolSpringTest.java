@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Problem;
-import hotidle.duty.Transmission;
+import hotidle.transmission.Transmission;
 import hotidle.part.SpoolValve;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,2 +1,2 @@
 /** A whole unit: its network, ranges, pressure command and duty points. */
-package hotidle.duty;
+package hotidle.transmission;

@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;

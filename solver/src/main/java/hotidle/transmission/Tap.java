@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 /**
  * A place at which a gauge can be fitted.

@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 import hotidle.network.Network;
 import hotidle.network.Placed;

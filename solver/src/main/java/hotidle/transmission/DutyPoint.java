@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 import hotidle.part.Setting;
 import java.util.HashMap;

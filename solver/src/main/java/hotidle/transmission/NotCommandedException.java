@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 /** Asked for what only a unit with a pressure command has, of one without: a bench that nothing regulates. */
 public final class NotCommandedException extends IllegalStateException {

@@ -1,4 +1,4 @@
-package hotidle.duty;
+package hotidle.transmission;
 
 import java.util.List;
 
