@@ -13,7 +13,7 @@ import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
-import hotidle.study.Service;
+import hotidle.study.Consumers;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -273,7 +273,7 @@ final class CompareRows {
         return cell.outcome()
                 .state()
                 .map(state -> {
-                    List<Margin> starved = Service.starved(cell.unit(), cell.duty(), state);
+                    List<Margin> starved = Consumers.starved(cell.unit(), cell.duty(), state);
                     return starved.stream()
                             .min(Comparator.comparingDouble(Margin::rank))
                             .map(worst -> starved.size() == 1

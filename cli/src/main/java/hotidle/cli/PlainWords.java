@@ -9,7 +9,7 @@ import hotidle.study.Comparison;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
-import hotidle.study.Service;
+import hotidle.study.Consumers;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -144,7 +144,7 @@ final class PlainWords {
         MarginWords words = new MarginWords(units);
         return cell.outcome()
                 .state()
-                .map(state -> Service.starved(cell.unit(), cell.duty(), state).stream()
+                .map(state -> Consumers.starved(cell.unit(), cell.duty(), state).stream()
                         .map(margin -> margin.part() + " "
                                 + MarginWords.quantity(margin).number(units, margin.value()) + " of "
                                 + words.needed(margin))
@@ -194,7 +194,7 @@ final class PlainWords {
     private String starvedRange(SpeedSweep sweep) {
         List<Double> speeds = sweep.states().stream()
                 .filter(state ->
-                        !Service.starved(sweep.unit(), sweep.duty(), state).isEmpty())
+                        !Consumers.starved(sweep.unit(), sweep.duty(), state).isEmpty())
                 .map(state -> state.conditions().speed())
                 .toList();
         if (speeds.size() == 1) {

@@ -173,7 +173,7 @@ public record HeldLine(
 
         /** What must be served, and how well it is. */
         List<Margin> served(Solution state) {
-            return Service.of(roles, duty, state);
+            return Consumers.of(roles, duty, state);
         }
 
         HeldLine balance(Solution state, double position) {

@@ -27,7 +27,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         List<Margin> margins = new ArrayList<>();
         held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
         margins.addAll(grips());
-        margins.addAll(Service.of(roles, duty, state));
+        margins.addAll(Consumers.of(roles, duty, state));
         hub.ifPresent(over -> film(margins, over));
         inlet().ifPresent(margins::add);
         margins.addAll(relief());

@@ -198,7 +198,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
                     OilBudget.of(unit, state).lost(),
-                    Service.starved(unit, duty, state).stream()
+                    Consumers.starved(unit, duty, state).stream()
                             .map(Margin::part)
                             .toList(),
                     onset && unit.commanded().isPresent()

@@ -13,9 +13,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** What lives on the oil that the regulator feeds: lubrication, cooler and converter, each against what it needs. */
-public final class Service {
+public final class Consumers {
 
-    private Service() {}
+    private Consumers() {}
 
     /** One margin a lube branch, the cooler's and the converter's; those that need nothing at the duty are left out. */
     public static List<Margin> of(Transmission unit, DutyPoint duty, Solution state) {
