@@ -11,7 +11,7 @@ import hotidle.part.Fit;
 import hotidle.part.Form;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
-import hotidle.study.Bench;
+import hotidle.study.SinglePart;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,7 +34,7 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
         OnePart part = read.part().orElseThrow();
         PartDuty duty = PartDuty.of(options, part, stock);
         Conditions conditions = part.conditions(duty.oil(), OilAt.STANDARD_ATMOSPHERE, duty.temperature());
-        Outcome outcome = Bench.run(
+        Outcome outcome = SinglePart.run(
                 part.network(duty.pressures()), conditions, part.placed().name(), duty.holds());
         return new PartAnswer(part, duty, outcome, read.problems());
     }

@@ -66,7 +66,7 @@ class SideLoadTest {
                 Node.held("suction", 0),
                 Node.held("one", primary),
                 Node.held("other", secondary));
-        return Bench.run(new Network(nodes, List.of(hub)), CONDITIONS, "hub", Map.of())
+        return SinglePart.run(new Network(nodes, List.of(hub)), CONDITIONS, "hub", Map.of())
                 .state()
                 .orElseThrow();
     }

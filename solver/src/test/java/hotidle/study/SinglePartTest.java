@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
-class BenchTest {
+class SinglePartTest {
 
     private static final Oil OIL = new Oil("bench", Oil.Walther.constant(8e-6), 850, 0, 0, 0, 0);
 
@@ -31,7 +31,7 @@ class BenchTest {
     void aPartWithoutStatesIsReadAtItsPressures() {
         Placed orifice = Placed.of("hole", new Orifice(0.002, 0, 0.6, 1), "sump", Group.PLATE, "a", "b");
         Network network = new Network(List.of(Node.held("a", 10e5), Node.held("b", 0)), List.of(orifice));
-        Solution state = Bench.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
+        Solution state = SinglePart.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
         double area = Math.PI * 1e-6;
         double a = 850 / (2 * 0.36 * area * area);
         double b = 24 * 8e-6 * 850 / 8e-9;
@@ -45,7 +45,7 @@ class BenchTest {
         Placed valve = Placed.of(
                 "pilot-valve", new Solenoid(0.0008, 0.0012, 0.3e5, false), "sump", Group.SOLENOIDS, "s", "p", "e");
         List<Node> free = List.of(Node.held("s", 7e5), Node.free("p"), Node.held("e", 0));
-        Solution solved = Bench.run(new Network(free, List.of(valve)), CONDITIONS, "pilot-valve", Map.of())
+        Solution solved = SinglePart.run(new Network(free, List.of(valve)), CONDITIONS, "pilot-valve", Map.of())
                 .state()
                 .orElseThrow();
         double y = solved.own("pilot-valve", "opening");
@@ -53,7 +53,7 @@ class BenchTest {
         assertEquals(3e5 - 0.3e5 * (y - 0.5), solved.pressure("p"), 1);
 
         List<Node> held = List.of(Node.held("s", 7e5), Node.held("p", solved.pressure("p")), Node.held("e", 0));
-        Solution same = Bench.run(new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
+        Solution same = SinglePart.run(new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
                 .state()
                 .orElseThrow();
         assertEquals(
@@ -90,6 +90,6 @@ class BenchTest {
         Network network = new Network(List.of(Node.held("back", 0.5e5), Node.held("sump", 0)), List.of(hub));
         Conditions conditions =
                 new Conditions(50, "any", Setting.Lockup.OFF, oil, 101_325, Map.of("sump", kelvin), Map.of());
-        return Bench.run(network, conditions, "hub", Map.of()).state().orElseThrow();
+        return SinglePart.run(network, conditions, "hub", Map.of()).state().orElseThrow();
     }
 }

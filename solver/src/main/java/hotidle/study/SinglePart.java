@@ -19,9 +19,9 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** One part on a bench: its ports held at pressures, its own states solved or held as well. */
-public final class Bench {
+public final class SinglePart {
 
-    private Bench() {}
+    private SinglePart() {}
 
     /**
      * The state of one part.
