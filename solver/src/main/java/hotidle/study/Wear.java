@@ -74,7 +74,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      * @param step   called after each fit and after all together, from any thread
      */
     public static Wear study(Adjustable build, List<WearSize> looked, List<Double> speeds, Runnable step) {
-        Limiting limiting = new Limiting(speeds);
+        BoundarySearch limiting = new BoundarySearch(speeds);
         Set<Judgement.Key> all = limiting.all(build.unit()).keySet();
         Set<Judgement.Key> already = limiting.goneOfAll(build.unit(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
@@ -91,7 +91,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         return new Wear(holding.size(), List.copyOf(already), fits, together);
     }
 
-    private static Fit fit(Limiting limiting, Adjustable build, WearSize dimension, Set<Judgement.Key> holding) {
+    private static Fit fit(BoundarySearch limiting, Adjustable build, WearSize dimension, Set<Judgement.Key> holding) {
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
@@ -105,12 +105,12 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
             return new Fit(dimension, Optional.empty(), List.of(), far);
         }
         double tolerance = NARROW * Math.abs(allowance);
-        Limiting.Boundary boundary =
+        BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), dimension.value(), far, gone, tolerance);
         return new Fit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
     }
 
-    private static Optional<Together> together(Limiting limiting, Adjustable build) {
+    private static Optional<Together> together(BoundarySearch limiting, Adjustable build) {
         List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
@@ -128,7 +128,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         if (gone.isEmpty()) {
             return Optional.of(new Together(Optional.empty(), List.of(), List.copyOf(already), FAR));
         }
-        Limiting.Boundary boundary =
+        BoundarySearch.Boundary boundary =
                 limiting.narrow(share -> build.with(worn(build, limited, share)), 0, FAR, gone, NARROW);
         return Optional.of(new Together(Optional.of(boundary.holds()), boundary.gone(), List.copyOf(already), FAR));
     }

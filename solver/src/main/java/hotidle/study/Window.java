@@ -35,7 +35,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
 
         private Set<Judgement.Key> gone(Set<Judgement.Key> asked) {
             Set<Judgement.Key> gone = new LinkedHashSet<>(asked);
-            gone.removeIf(key -> !Limiting.gone(Optional.ofNullable(margins.get(key))));
+            gone.removeIf(key -> !BoundarySearch.gone(Optional.ofNullable(margins.get(key))));
             return gone;
         }
     }
@@ -79,7 +79,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
      * @param step      called after each pressure and each margin, from any thread
      */
     public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
-        Limiting limiting = new Limiting(speeds);
+        BoundarySearch limiting = new BoundarySearch(speeds);
         List<Point> points = pressures.parallelStream()
                 .map(pressure -> {
                     Point point = new Point(pressure, limiting.all(SetPressure.of(unit, pressure)));
@@ -108,7 +108,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
     }
 
     /** Between the pressures tried, boundaries are narrowed down. */
-    private record Search(Transmission unit, Limiting limiting, List<Point> points) {
+    private record Search(Transmission unit, BoundarySearch limiting, List<Point> points) {
 
         Span span(Set<Judgement.Key> keys) {
             List<Range> ranges = ranges(keys);
@@ -150,12 +150,12 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
                 double here = points.get(i).pressure();
                 if (gone.isEmpty() && !inside) {
                     inside = true;
-                    Optional<Limiting.Boundary> boundary = i == 0 ? Optional.empty() : boundary(i, i - 1, keys);
-                    low = boundary.map(Limiting.Boundary::holds).orElse(here);
+                    Optional<BoundarySearch.Boundary> boundary = i == 0 ? Optional.empty() : boundary(i, i - 1, keys);
+                    low = boundary.map(BoundarySearch.Boundary::holds).orElse(here);
                     lowBy = boundary.map(found -> found.gone().get(0));
                 } else if (!gone.isEmpty() && inside) {
                     inside = false;
-                    Limiting.Boundary boundary = boundary(i - 1, i, keys).orElseThrow();
+                    BoundarySearch.Boundary boundary = boundary(i - 1, i, keys).orElseThrow();
                     ranges.add(new Range(
                             low,
                             lowBy,
@@ -182,8 +182,8 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
             }
             double from = points.get(i - 1).pressure();
             double to = points.get(i).pressure();
-            Limiting.Boundary low = limiting.narrow(this::at, to, from, below, NARROW * to);
-            Limiting.Boundary high = limiting.narrow(this::at, from, to, above, NARROW * to);
+            BoundarySearch.Boundary low = limiting.narrow(this::at, to, from, below, NARROW * to);
+            BoundarySearch.Boundary high = limiting.narrow(this::at, from, to, above, NARROW * to);
             return low.holds() <= high.holds()
                     ? Optional.of(new Range(
                             low.holds(),
@@ -193,7 +193,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
                     : Optional.empty();
         }
 
-        private Optional<Limiting.Boundary> boundary(int holds, int fails, Set<Judgement.Key> keys) {
+        private Optional<BoundarySearch.Boundary> boundary(int holds, int fails, Set<Judgement.Key> keys) {
             double good = points.get(holds).pressure();
             double bad = points.get(fails).pressure();
             return Optional.of(

@@ -20,7 +20,7 @@ class WearTest {
             IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
 
     private static boolean fails(Transmission unit, Judgement.Key key) {
-        return Limiting.gone(Judgement.one(unit, unit.duties().get(0), SPEEDS, key));
+        return BoundarySearch.gone(Judgement.one(unit, unit.duties().get(0), SPEEDS, key));
     }
 
     /** One per cent of the wear more than the limit found, and the first margin named is gone; one per cent less, and it is not. */
@@ -28,7 +28,7 @@ class WearTest {
     void aWearLimitTurnsWithinOnePerCent() {
         Adjustable build = Fits.worn(1);
         Wear wear = Wear.study(build, Wear.fits(build), SPEEDS, () -> {});
-        Limiting limiting = new Limiting(SPEEDS);
+        BoundarySearch limiting = new BoundarySearch(SPEEDS);
         Set<Judgement.Key> holding = new HashSet<>(limiting.all(build.unit()).keySet());
         holding.removeAll(wear.already());
         int turned = 0;

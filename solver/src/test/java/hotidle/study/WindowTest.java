@@ -26,7 +26,7 @@ class WindowTest {
 
     private static boolean fails(Transmission unit, double pressure, Judgement.Key key) {
         Transmission set = SetPressure.of(unit, pressure);
-        return Limiting.gone(Judgement.one(set, set.duties().get(0), SPEEDS, key));
+        return BoundarySearch.gone(Judgement.one(set, set.duties().get(0), SPEEDS, key));
     }
 
     /** A worn unit holds a low set pressure only; one per cent more than the highest found, and the margin named is gone. */

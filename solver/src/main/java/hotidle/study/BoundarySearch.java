@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
  *
  * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
  */
-record Limiting(List<Double> speeds) {
+record BoundarySearch(List<Double> speeds) {
 
     /** All margins of a unit at all its duties, in order; a state that is not found has none. */
     Map<Judgement.Key, Margin> all(Transmission unit) {
