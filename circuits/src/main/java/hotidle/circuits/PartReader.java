@@ -2,7 +2,7 @@ package hotidle.circuits;
 
 import hotidle.circuits.shape.Given;
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
@@ -273,7 +273,7 @@ final class PartReader {
     }
 
     private static String example(Key key) {
-        String low = key.usual().or(key::allowed).map(Limits::low).orElse("").replace(" ", "");
+        String low = key.usual().or(key::allowed).map(Bounds::low).orElse("").replace(" ", "");
         if (key.type() instanceof Type.Pair) {
             return key.name() + "=[0mm,4mm]";
         } else if (key.type() instanceof Type.Groups groups) {

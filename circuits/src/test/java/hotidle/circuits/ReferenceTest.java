@@ -1,7 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
@@ -111,9 +111,9 @@ class ReferenceTest {
                     .append(" | ")
                     .append(out.isEmpty() || where.isEmpty() ? out + where : out + "; " + where)
                     .append(" | ")
-                    .append(key.allowed().map(Limits::words).orElse(""))
+                    .append(key.allowed().map(Bounds::words).orElse(""))
                     .append(" | ")
-                    .append(key.usual().map(Limits::words).orElse(""))
+                    .append(key.usual().map(Bounds::words).orElse(""))
                     .append(" | ")
                     .append(key.measure())
                     .append(" |\n");

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
@@ -135,10 +135,10 @@ final class SchemaWriter {
     private static String about(Key key) {
         StringBuilder text = new StringBuilder(key.meaning() + ": " + key.type().says());
         key.usual()
-                .map(Limits::words)
+                .map(Bounds::words)
                 .ifPresent(usual -> text.append("; usual ").append(usual));
         key.allowed()
-                .map(Limits::words)
+                .map(Bounds::words)
                 .ifPresent(allowed -> text.append("; allowed ").append(allowed));
         key.fallback().ifPresent(one -> text.append("; left out: " + one.text() + ", " + one.source()));
         text.append(key.where().isEmpty() ? "" : "; needed where " + key.where());

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.circuits.PartKeys;
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
@@ -75,7 +75,7 @@ final class PartHelp {
             line(text, "needed where " + key.where());
         }
         key.allowed()
-                .map(Limits::words)
+                .map(Bounds::words)
                 .ifPresent(words -> line(
                         text,
                         "allowed: " + words

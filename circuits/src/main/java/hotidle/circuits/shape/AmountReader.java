@@ -37,8 +37,8 @@ record AmountReader(Problems problems) {
             return OptionalDouble.empty();
         }
         if (key.allowed().isPresent() && !key.allowed().get().holds(amount.si())) {
-            Limits allowed = key.allowed().get();
-            Limits better = key.usual().orElse(allowed);
+            Bounds allowed = key.allowed().get();
+            Bounds better = key.usual().orElse(allowed);
             String mend = Units.sameNumberBetween(written, dimension, better.from(), better.to())
                     .map(other -> "did you mean " + other + "?")
                     .orElse("");

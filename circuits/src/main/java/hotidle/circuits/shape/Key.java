@@ -23,8 +23,8 @@ public record Key(
         String meaning,
         boolean needed,
         Optional<Default> fallback,
-        Optional<Limits> allowed,
-        Optional<Limits> usual,
+        Optional<Bounds> allowed,
+        Optional<Bounds> usual,
         String measure,
         String where) {
 
@@ -99,13 +99,13 @@ public record Key(
 
     /** The same with limits. */
     public Key allowed(String low, String high) {
-        Limits limits = Limits.of(low, high, dimension());
+        Bounds limits = Bounds.of(low, high, dimension());
         return new Key(name, type, meaning, needed, fallback, Optional.of(limits), usual, measure, where);
     }
 
     /** The same with the usual range. */
     public Key usual(String low, String high) {
-        Limits limits = Limits.of(low, high, dimension());
+        Bounds limits = Bounds.of(low, high, dimension());
         return new Key(name, type, meaning, needed, fallback, allowed, Optional.of(limits), measure, where);
     }
 

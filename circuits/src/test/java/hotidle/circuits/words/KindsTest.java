@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Limits;
+import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.part.Part;
@@ -60,8 +60,8 @@ class KindsTest {
             assertFalse(key.meaning().isBlank(), key.name());
             assertTrue(key.name().matches("[a-z]+(-[a-z]+)*"), key.name());
             if (key.usual().isPresent() && key.allowed().isPresent()) {
-                Limits usual = key.usual().get();
-                Limits allowed = key.allowed().get();
+                Bounds usual = key.usual().get();
+                Bounds allowed = key.allowed().get();
                 assertTrue(usual.from() >= allowed.from() && usual.to() <= allowed.to(), key.name());
             }
             key.allowed().ifPresent(limits -> assertTrue(limits.from() < limits.to(), key.name()));

@@ -11,10 +11,10 @@ import hotidle.circuits.text.Units;
  * @param from low in SI
  * @param to   high in SI
  */
-public record Limits(String low, String high, double from, double to) {
+public record Bounds(String low, String high, double from, double to) {
 
-    static Limits of(String low, String high, Dimension dimension) {
-        return new Limits(low, high, Units.parse(low, dimension), Units.parse(high, dimension));
+    static Bounds of(String low, String high, Dimension dimension) {
+        return new Bounds(low, high, Units.parse(low, dimension), Units.parse(high, dimension));
     }
 
     /** Whether a value in SI lies within. */
