@@ -8,7 +8,7 @@ import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.assemble.Sections;
 import hotidle.circuits.assemble.Structure;
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
@@ -50,7 +50,7 @@ final class CircuitAssembly {
     private final Problems problems;
     private final Scope scope;
     private final Used used = new Used();
-    private final Given root;
+    private final Attributes root;
     private final Materials materials;
     private final Value.Entries written;
     private final Parts parts;
@@ -97,11 +97,11 @@ final class CircuitAssembly {
             root.error("builds", "has too many builds for its parts, " + size + " in all", rule, "");
             return Optional.empty();
         }
-        for (Given build : root.groups("builds").values()) {
+        for (Attributes build : root.groups("builds").values()) {
             changesOf.put(build.name(), changes.of(build, writtenBuild(build.name())));
             needReason(build);
         }
-        for (Given build : root.groups("builds").values()) {
+        for (Attributes build : root.groups("builds").values()) {
             chain(build).flatMap(this::unit).ifPresent(unit -> units.put(build.name(), unit));
         }
         if (root.groups("builds").isEmpty()) {
@@ -125,7 +125,7 @@ final class CircuitAssembly {
         return ((Value.Entries) builds).entry(name).orElseThrow();
     }
 
-    private void needReason(Given build) {
+    private void needReason(Attributes build) {
         for (String key : List.of("set-pressure", "command")) {
             if (build.has(key) && !file.keys().contains("command")) {
                 build.error(
@@ -157,10 +157,10 @@ final class CircuitAssembly {
     }
 
     /** The build and those it stands on, the first one first; empty where they stand on each other in a circle. */
-    private Optional<List<Given>> chain(Given build) {
-        List<Given> chain = new ArrayList<>();
+    private Optional<List<Attributes>> chain(Attributes build) {
+        List<Attributes> chain = new ArrayList<>();
         Set<String> seen = new LinkedHashSet<>();
-        Given next = build;
+        Attributes next = build;
         while (next != null) {
             if (!seen.add(next.name())) {
                 String circle = String.join(" on ", seen) + " on " + next.name();
@@ -175,9 +175,9 @@ final class CircuitAssembly {
         return Optional.of(chain);
     }
 
-    private Optional<Adjustable> unit(List<Given> chain) {
+    private Optional<Adjustable> unit(List<Attributes> chain) {
         Value.Entries changed = written;
-        for (Given build : chain) {
+        for (Attributes build : chain) {
             for (Changes.Change change : changesOf.get(build.name())) {
                 changed = changes.apply(changed, change);
             }
@@ -193,10 +193,10 @@ final class CircuitAssembly {
             return Optional.empty();
         }
         Optional<Command> tables = command;
-        Optional<Given> pressed = Optional.empty();
-        for (Given build : chain) {
+        Optional<Attributes> pressed = Optional.empty();
+        for (Attributes build : chain) {
             if (build.group("command").isPresent()) {
-                Given other = build.group("command").get();
+                Attributes other = build.group("command").get();
                 tables = tables.map(now -> Sections.withTables(now, other));
                 pressed = Optional.empty();
             }
@@ -223,7 +223,7 @@ final class CircuitAssembly {
                 .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }
 
-    private static Optional<Transmission> pressed(Transmission unit, Given build) {
+    private static Optional<Transmission> pressed(Transmission unit, Attributes build) {
         try {
             return Optional.of(SetPressure.of(unit, build.number("set-pressure")));
         } catch (IllegalArgumentException impossible) {
@@ -275,7 +275,7 @@ final class CircuitAssembly {
         return new DescribedCircuit.DefaultLine(path, fallback.text(), fallback.source());
     }
 
-    private DescribedCircuit.Build build(Given build) {
+    private DescribedCircuit.Build build(Attributes build) {
         List<DescribedCircuit.ChangeLine> lines = new ArrayList<>();
         for (Changes.Change change : changesOf.get(build.name())) {
             String value = change.value() instanceof Value.Text text ? text.text() : "as written";
@@ -294,7 +294,7 @@ final class CircuitAssembly {
         return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines);
     }
 
-    private static String control(Given duty) {
+    private static String control(Attributes duty) {
         String lockup = duty.wordIf("lockup").map(word -> "lockup " + word).orElse("");
         String solenoids = duty.numbers("commands").isEmpty()
                 ? ""
@@ -303,7 +303,7 @@ final class CircuitAssembly {
         return lockup + (lockup.isEmpty() || solenoids.isEmpty() ? "" : ", ") + solenoids;
     }
 
-    private String text(Given build) {
+    private String text(Attributes build) {
         return writtenBuild(build.name()).value() instanceof Value.Entries keys
                         && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
                 ? "to " + text.text()

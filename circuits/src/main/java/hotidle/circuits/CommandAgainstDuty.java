@@ -1,6 +1,6 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.DutyPoint;
@@ -16,7 +16,7 @@ final class CommandAgainstDuty {
     private CommandAgainstDuty() {}
 
     /** Notes one warning at the command for all duty points and builds. */
-    static void check(Given command, Collection<Transmission> units) {
+    static void check(Attributes command, Collection<Transmission> units) {
         List<String> beyond = new ArrayList<>();
         for (Transmission unit : units) {
             unit.commanded()

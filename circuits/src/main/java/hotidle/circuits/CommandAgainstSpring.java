@@ -1,6 +1,6 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.Range;
@@ -18,7 +18,7 @@ final class CommandAgainstSpring {
     private CommandAgainstSpring() {}
 
     /** Notes one warning at the command for all builds that disagree. */
-    static void check(Given command, Collection<Transmission> units) {
+    static void check(Attributes command, Collection<Transmission> units) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> disagreement(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (found.isEmpty()) {

@@ -1,6 +1,6 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
@@ -29,7 +29,7 @@ final class CommandInReach {
     }
 
     /** Notes one warning a rule at the command, for all builds that break it. */
-    static void check(Given command, Collection<Transmission> units) {
+    static void check(Attributes command, Collection<Transmission> units) {
         check(
                 command,
                 units,
@@ -50,7 +50,7 @@ final class CommandInReach {
                 "name that opening as edge, or correct the edges");
     }
 
-    private static void check(Given command, Collection<Transmission> units, Rule rule, String why, String mend) {
+    private static void check(Attributes command, Collection<Transmission> units, Rule rule, String why, String mend) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> rule.broken(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (!found.isEmpty()) {

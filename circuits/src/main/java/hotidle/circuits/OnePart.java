@@ -1,6 +1,6 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.words.Kind;
@@ -52,7 +52,7 @@ public record OnePart(
     }
 
     /** What was read, and what stands around it. */
-    static OnePart of(Kind kind, Placed placed, List<Placed> around, Map<String, Key.Default> defaults, Given given) {
+    static OnePart of(Kind kind, Placed placed, List<Placed> around, Map<String, Key.Default> defaults, Attributes given) {
         return new OnePart(
                 kind,
                 placed,

@@ -1,6 +1,6 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Names;
@@ -57,7 +57,7 @@ final class PartReader {
         refuseOthers();
         standIn();
         Used used = new Used();
-        Given given = new ShapeReader(scope(), problems, used)
+        Attributes given = new ShapeReader(scope(), problems, used)
                 .read(shape(), "", kind.word(), new Value.Entry(kind.word(), START, tree));
         Optional<OnePart> part = problems.anyError() ? Optional.empty() : make(given, used);
         return new ReadPart(
@@ -209,7 +209,7 @@ final class PartReader {
                 .toList();
     }
 
-    private Optional<OnePart> make(Given given, Used used) {
+    private Optional<OnePart> make(Attributes given, Used used) {
         Kind.Around around = new Kind.Around(Map.of(), stock.expansions(), stock.permissibleLoads());
         kind.check(given, around);
         if (given.broken()) {

@@ -3,7 +3,7 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Changes;
 import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Used;
@@ -79,7 +79,7 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
      * @param now     parts as the build has them
      * @param written parts as the file has them
      */
-    static List<WearSize> dimensions(Map<String, Given.Sizes> sizes, Parts now, Parts written) {
+    static List<WearSize> dimensions(Map<String, Attributes.Sizes> sizes, Parts now, Parts written) {
         List<WearSize> found = new ArrayList<>();
         sizes.forEach((path, size) -> {
             int dot = path.indexOf('.');

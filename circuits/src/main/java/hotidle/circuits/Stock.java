@@ -3,7 +3,7 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Sections;
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Used;
 import hotidle.circuits.text.Problems;
@@ -38,7 +38,7 @@ public record Stock(Map<String, Oil> oils, Map<String, Double> expansions, Map<S
         Problems problems = new Problems(name, text);
         if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
             ShapeReader reader = new ShapeReader(Declared.in(file), problems, new Used());
-            Given root = reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
+            Attributes root = reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
             root.groups("oils")
                     .keySet()
                     .forEach(oil -> Sections.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));

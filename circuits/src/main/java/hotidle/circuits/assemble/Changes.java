@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
@@ -40,14 +40,14 @@ public final class Changes {
     public record Change(String target, Place place, String how, Value value, String because) {}
 
     /** The changes of a build as written, those without fault. */
-    public List<Change> of(Given build, Value.Entry written) {
+    public List<Change> of(Attributes build, Value.Entry written) {
         List<Change> changes = new ArrayList<>();
         if (!(written.value() instanceof Value.Entries keys
                 && keys.entry("changes").map(Value.Entry::value).orElse(null) instanceof Value.Entries targets)) {
             return changes;
         }
         for (Value.Entry target : targets.entries()) {
-            Given given = build.groups("changes").get(target.key());
+            Attributes given = build.groups("changes").get(target.key());
             if (given == null || given.broken() || !(target.value() instanceof Value.Entries inner)) {
                 continue;
             }

@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,11 +12,11 @@ import java.util.Optional;
  */
 public final class ClutchTable {
 
-    private final Map<String, Given> ranges;
+    private final Map<String, Attributes> ranges;
     private final List<Parts.One> clutches;
     private final Map<String, Ways> ways = new LinkedHashMap<>();
 
-    private ClutchTable(Given file, Parts parts) {
+    private ClutchTable(Attributes file, Parts parts) {
         ranges = file.groups("ranges");
         clutches = parts.all().values().stream()
                 .filter(part -> part.kind().isClutch())
@@ -30,7 +30,7 @@ public final class ClutchTable {
      * @param file  the circuit, without fault
      * @param parts without fault
      */
-    public static void check(Given file, Parts parts) {
+    public static void check(Attributes file, Parts parts) {
         ClutchTable table = new ClutchTable(file, parts);
         boolean supplied =
                 table.ways.values().stream().noneMatch(one -> one.fed().isEmpty());
@@ -45,13 +45,13 @@ public final class ClutchTable {
         }
     }
 
-    private void check(Parts.One part, Given range) {
-        Given clutch = part.given();
+    private void check(Parts.One part, Attributes range) {
+        Attributes clutch = part.given();
         String node = clutch.word("from");
         Ways here = ways.get(range.name());
-        Optional<Given> vent = here.vent(node);
+        Optional<Attributes> vent = here.vent(node);
         boolean fed = here.fed().containsKey(node);
-        Given listed = range.groups("clutches").get(clutch.name());
+        Attributes listed = range.groups("clutches").get(clutch.name());
         if (listed != null && vent.isPresent() && (fed || !here.perhapsFed().contains(node))) {
             NotFed.vented(listed, range, vent.get(), fed ? here.fed().get(node) : Optional.empty());
         } else if (listed != null && !here.perhapsFed().contains(node)) {
@@ -67,26 +67,26 @@ public final class ClutchTable {
     }
 
     /** The passage that feeds a node in another range. */
-    private Optional<Given> feeder(String node) {
+    private Optional<Attributes> feeder(String node) {
         return ways.values().stream()
                 .flatMap(one -> one.fed().getOrDefault(node, Optional.empty()).stream())
                 .findFirst();
     }
 
     private void shutIn(String node) {
-        List<Given> behind = clutches.stream()
+        List<Attributes> behind = clutches.stream()
                 .map(Parts.One::given)
                 .filter(clutch -> clutch.word("from").equals(node))
                 .toList();
         List<String> shut = ranges.values().stream()
                 .filter(range -> behind.stream()
                         .noneMatch(clutch -> range.groups("clutches").containsKey(clutch.name())))
-                .map(Given::name)
+                .map(Attributes::name)
                 .filter(range -> ways.get(range).shutIn(node))
                 .toList();
         boolean drained = behind.stream().anyMatch(clutch -> clutch.number("bleed") > 0);
         if (!shut.isEmpty() && !drained) {
-            Optional<Given> vent = ways.values().stream()
+            Optional<Attributes> vent = ways.values().stream()
                     .flatMap(one -> one.vent(node).stream())
                     .findFirst();
             ShutIn.warn(behind, shut, vent, feeder(node));

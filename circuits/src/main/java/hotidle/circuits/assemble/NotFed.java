@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import java.util.Optional;
 
 /** A clutch or band that a range lists as applied, and that gets no pressure in it. */
@@ -9,7 +9,7 @@ final class NotFed {
     private NotFed() {}
 
     /** The selector empties it; it may feed it at the same time. */
-    static void vented(Given listed, Given range, Given vent, Optional<Given> feed) {
+    static void vented(Attributes listed, Attributes range, Attributes vent, Optional<Attributes> feed) {
         String open = vent.label() + " (" + vent.at("ranges") + ") opens it to the sump in " + range.name();
         listed.warning(
                 "",
@@ -21,7 +21,7 @@ final class NotFed {
     }
 
     /** No open way leads to it. */
-    static void closed(Given listed, Given range, String node, Optional<Given> feeder) {
+    static void closed(Attributes listed, Attributes range, String node, Optional<Attributes> feeder) {
         listed.warning(
                 "",
                 "is fed by nothing there, and so cannot be applied",

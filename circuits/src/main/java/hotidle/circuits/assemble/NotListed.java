@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import java.util.Optional;
 
 /** A clutch or band that gets pressure in a range that does not list it. */
@@ -9,7 +9,7 @@ final class NotListed {
     private NotListed() {}
 
     /** Notes it at the range. */
-    static void warn(Given clutch, Given range, Optional<Given> passage) {
+    static void warn(Attributes clutch, Attributes range, Optional<Attributes> passage) {
         String drags = "; a clutch or band held on where it should be off drags, or ties up the gear train";
         String list = ", or list it here with its torque-share, 0 where it is to hold nothing";
         range.warning(
@@ -26,7 +26,7 @@ final class NotListed {
     }
 
     /** Two passages that meet feed it and empty it at the same time: the pump's oil runs straight to the sump. */
-    static void fedAndVented(Given clutch, Given range, Given feed, Given vent) {
+    static void fedAndVented(Attributes clutch, Attributes range, Attributes feed, Attributes vent) {
         range.warning(
                 "",
                 "has " + clutch.name() + " fed and vented at the same time",

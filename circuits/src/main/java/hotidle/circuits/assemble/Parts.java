@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 public final class Parts {
 
     /** A part as read. */
-    public record One(Kind kind, Given given) {}
+    public record One(Kind kind, Attributes given) {}
 
     private final Map<String, One> parts = new LinkedHashMap<>();
     private final Problems problems;
@@ -54,7 +54,7 @@ public final class Parts {
             }
             return;
         }
-        Given given = reader.read(kind.get().shape(), entry.key(), entry);
+        Attributes given = reader.read(kind.get().shape(), entry.key(), entry);
         parts.put(entry.key(), new One(kind.get(), given));
     }
 
@@ -84,7 +84,7 @@ public final class Parts {
 
     /** Places the parts that are without fault. */
     public List<Placed> place(Materials materials) {
-        Map<String, Given> givens = new LinkedHashMap<>();
+        Map<String, Attributes> givens = new LinkedHashMap<>();
         parts.forEach((name, one) -> givens.put(name, one.given()));
         Kind.Around around = new Kind.Around(givens, materials.expansions(), materials.permissibleLoads());
         List<Placed> placed = new ArrayList<>();
@@ -96,7 +96,7 @@ public final class Parts {
     }
 
     private static Optional<Placed> make(One one, Kind.Around around) {
-        Given given = one.given();
+        Attributes given = one.given();
         try {
             Kind.Made made = one.kind().maker().make(given, around);
             return Optional.of(new Placed(

@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
@@ -32,8 +32,8 @@ public final class Sections {
     private Sections() {}
 
     /** The oil of a name; empty where it is faulty. */
-    public static Optional<Oil> oil(Given file, String name) {
-        Given given = file.groups("oils").get(name);
+    public static Optional<Oil> oil(Attributes file, String name) {
+        Attributes given = file.groups("oils").get(name);
         if (given == null || given.broken()) {
             return Optional.empty();
         }
@@ -59,18 +59,18 @@ public final class Sections {
     }
 
     /** All nodes. */
-    public static List<Node> nodes(Given file) {
+    public static List<Node> nodes(Attributes file) {
         return file.groups("nodes").values().stream()
                 .map(node -> new Node(node.name(), node.numberIf("held")))
                 .toList();
     }
 
     /** All ranges. */
-    public static List<Range> ranges(Given file, Scope scope) {
+    public static List<Range> ranges(Attributes file, Scope scope) {
         List<Range> ranges = new ArrayList<>();
-        for (Given range : file.groups("ranges").values()) {
+        for (Attributes range : file.groups("ranges").values()) {
             Map<String, Range.Applied> applied = new LinkedHashMap<>();
-            for (Given clutch : range.groups("clutches").values()) {
+            for (Attributes clutch : range.groups("clutches").values()) {
                 if (!scope.of(Names.CLUTCH).contains(clutch.name())) {
                     clutch.error(
                             "", "is no clutch of the parts", "", Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
@@ -86,7 +86,7 @@ public final class Sections {
     }
 
     /** Notes a circuit without the region by whose temperature a duty is called. */
-    public static void needSump(Given file) {
+    public static void needSump(Attributes file) {
         if (file.has("regions") && !file.words("regions").contains(SectionWords.PAN)) {
             file.error(
                     "regions",
@@ -97,11 +97,11 @@ public final class Sections {
     }
 
     /** All duty points; every region that a part is in needs a temperature in each. */
-    public static List<DutyPoint> duties(Given file, Parts parts, Scope scope, Used used) {
+    public static List<DutyPoint> duties(Attributes file, Parts parts, Scope scope, Used used) {
         Set<String> regions = new LinkedHashSet<>(Set.of(SectionWords.PAN));
         parts.all().values().forEach(part -> part.given().wordIf("region").ifPresent(regions::add));
         List<DutyPoint> duties = new ArrayList<>();
-        for (Given duty : file.groups("duty").values()) {
+        for (Attributes duty : file.groups("duty").values()) {
             if (!duty.has("temperatures")) {
                 continue;
             }
@@ -127,7 +127,7 @@ public final class Sections {
     }
 
     /** Notes a duty point that commands the solenoid of the line, whose pilot pressure follows engine torque. */
-    private static void refuseLineSolenoid(Given file, Given duty) {
+    private static void refuseLineSolenoid(Attributes file, Attributes duty) {
         String commanded =
                 file.group("command").map(command -> command.text("solenoid")).orElse("");
         if (duty.numbers("commands").containsKey(commanded)) {
@@ -145,9 +145,9 @@ public final class Sections {
      * @param duties as the build it stands on has them
      * @param build  whose control does something otherwise at some of them
      */
-    public static List<DutyPoint> withControl(List<DutyPoint> duties, Given file, Given build, Parts parts) {
-        Map<String, Given> others = build.groups("duty");
-        for (Given other : others.values()) {
+    public static List<DutyPoint> withControl(List<DutyPoint> duties, Attributes file, Attributes build, Parts parts) {
+        Map<String, Attributes> others = build.groups("duty");
+        for (Attributes other : others.values()) {
             if (!file.groups("duty").containsKey(other.name())) {
                 other.error(
                         "",
@@ -163,7 +163,7 @@ public final class Sections {
                 .toList();
     }
 
-    private static DutyPoint controlled(DutyPoint duty, Given other) {
+    private static DutyPoint controlled(DutyPoint duty, Attributes other) {
         return duty.with(other.wordIf("lockup").map(Sections::lockup).orElse(duty.lockup()), other.numbers("commands"));
     }
 
@@ -189,7 +189,7 @@ public final class Sections {
             "relief-valve",
             "solenoid");
 
-    private static void needTorqueAndSpeed(Given file, Given duty, Parts parts) {
+    private static void needTorqueAndSpeed(Attributes file, Attributes duty, Parts parts) {
         boolean piloted =
                 file.group("command").filter(command -> command.has("solenoid")).isPresent();
         if (!duty.has("engine-torque") && piloted) {
@@ -217,8 +217,8 @@ public final class Sections {
     }
 
     /** A duty with lockup slipping or on needs a converter that has one; where there is no converter it says nothing. */
-    private static void needLockup(Given duty, Parts parts) {
-        List<Given> converters = parts.all().values().stream()
+    private static void needLockup(Attributes duty, Parts parts) {
+        List<Attributes> converters = parts.all().values().stream()
                 .filter(part -> part.kind().part() == Converter.class)
                 .map(Parts.One::given)
                 .toList();
@@ -233,7 +233,7 @@ public final class Sections {
         }
     }
 
-    private static void noteSilentSolenoids(Given file, Given duty, Scope scope, Used used) {
+    private static void noteSilentSolenoids(Attributes file, Attributes duty, Scope scope, Used used) {
         String commanded =
                 file.group("command").map(command -> command.text("solenoid")).orElse("");
         scope.of(Names.SOLENOID).stream()
@@ -244,7 +244,7 @@ public final class Sections {
                         new Key.Default("0 psi", "not commanded (assumed)")));
     }
 
-    private static DutyPoint duty(Given duty) {
+    private static DutyPoint duty(Attributes duty) {
         return new DutyPoint(
                 duty.name(),
                 duty.text("about"),
@@ -260,7 +260,7 @@ public final class Sections {
     }
 
     /** All taps. */
-    public static List<Tap> taps(Given file) {
+    public static List<Tap> taps(Attributes file) {
         return file.groups("taps").values().stream()
                 .filter(tap -> !tap.broken())
                 .map(tap -> new Tap(tap.name(), tap.word("node"), tap.text("port"), tap.text("between")))
@@ -268,12 +268,12 @@ public final class Sections {
     }
 
     /** The command; empty where it is faulty. */
-    public static Optional<Command> command(Given file, Parts parts) {
-        Optional<Given> given = file.group("command").filter(command -> !command.broken());
+    public static Optional<Command> command(Attributes file, Parts parts) {
+        Optional<Attributes> given = file.group("command").filter(command -> !command.broken());
         if (given.isEmpty()) {
             return Optional.empty();
         }
-        Given command = given.get();
+        Attributes command = given.get();
         Parts.One regulator = parts.all().get(command.word("regulator"));
         if (regulator == null) {
             return Optional.empty();
@@ -302,7 +302,7 @@ public final class Sections {
     private static final List<String> PILOTED = List.of("solenoid", "line-pressure", "pilot-pressure");
 
     /** A solenoid and its two tables go together. */
-    private static void checkPilot(Given command) {
+    private static void checkPilot(Attributes command) {
         List<String> missing = PILOTED.stream().filter(key -> !command.has(key)).toList();
         if (!missing.isEmpty() && missing.size() < PILOTED.size()) {
             String given = PILOTED.stream().filter(command::has).findFirst().orElseThrow();
@@ -315,8 +315,8 @@ public final class Sections {
         }
     }
 
-    private static void checkAreas(Given file, Given command, Given regulator, Parts parts) {
-        for (Given range : file.groups("ranges").values()) {
+    private static void checkAreas(Attributes file, Attributes command, Attributes regulator, Parts parts) {
+        for (Attributes range : file.groups("ranges").values()) {
             double net = net(regulator, command.word("line"), range.name());
             if (!(net > 0)) {
                 command.error(
@@ -340,7 +340,7 @@ public final class Sections {
         }
     }
 
-    private static double net(Given regulator, String line, String range) {
+    private static double net(Attributes regulator, String line, String range) {
         return regulator.groups("areas").values().stream()
                 .filter(area -> area.text("node").equals(line)
                         && (area.words("ranges").isEmpty()
@@ -351,7 +351,7 @@ public final class Sections {
     }
 
     /** The command with the tables of a build in place of its own. */
-    public static Command withTables(Command command, Given tables) {
+    public static Command withTables(Command command, Attributes tables) {
         return command.pilot()
                 .map(pilot -> command.with(new Command.Pilot(
                         pilot.solenoid(),
@@ -360,7 +360,7 @@ public final class Sections {
                 .orElse(command);
     }
 
-    private static Curve curve(Given given, String key) {
+    private static Curve curve(Attributes given, String key) {
         return new Curve(given.rows(key).stream()
                 .map(row -> new Curve.Point(row.x(), row.y()))
                 .toList());

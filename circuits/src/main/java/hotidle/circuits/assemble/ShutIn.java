@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -11,9 +11,9 @@ final class ShutIn {
     private ShutIn() {}
 
     /** Notes it at the passage that vents it elsewhere, else at the one that feeds it, else at the clutch. */
-    static void warn(List<Given> behind, List<String> ranges, Optional<Given> vent, Optional<Given> feeder) {
+    static void warn(List<Attributes> behind, List<String> ranges, Optional<Attributes> vent, Optional<Attributes> feeder) {
         String where = String.join(", ", ranges);
-        String names = behind.stream().map(Given::name).collect(Collectors.joining(", "));
+        String names = behind.stream().map(Attributes::name).collect(Collectors.joining(", "));
         String shut = "leaves " + names + " shut in " + where + ", neither fed nor vented";
         String rule = "oil behind its piston can leave by leaks alone, and nobody can say how long it stays applied";
         String add = "add a passage from '" + behind.get(0).word("from") + "' to the sump, open in " + where;

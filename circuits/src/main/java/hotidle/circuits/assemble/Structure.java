@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.words.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -16,16 +16,16 @@ import java.util.function.Predicate;
 /** Checks how the parts hang together: every node touched and with a way to the sump, every pump with a ceiling. */
 public final class Structure {
 
-    private final Given file;
+    private final Attributes file;
     private final Parts parts;
 
-    private Structure(Given file, Parts parts) {
+    private Structure(Attributes file, Parts parts) {
         this.file = file;
         this.parts = parts;
     }
 
     /** Notes everything that is wrong with the structure. */
-    public static void check(Given file, Parts parts) {
+    public static void check(Attributes file, Parts parts) {
         Structure structure = new Structure(file, parts);
         structure.loops();
         if (parts.nodesKnown()) {
@@ -51,7 +51,7 @@ public final class Structure {
         }
     }
 
-    private void loop(Given given) {
+    private void loop(Attributes given) {
         if (given.has("from") && given.text("from").equals(given.text("to"))) {
             given.error(
                     "to",
@@ -62,10 +62,10 @@ public final class Structure {
     }
 
     private void nodes() {
-        Map<String, Given> nodes = file.groups("nodes");
+        Map<String, Attributes> nodes = file.groups("nodes");
         List<String> held = nodes.values().stream()
                 .filter(node -> node.has("held"))
-                .map(Given::name)
+                .map(Attributes::name)
                 .toList();
         if (held.isEmpty() && !nodes.isEmpty()) {
             file.error(
@@ -78,7 +78,7 @@ public final class Structure {
         Set<String> touched = new LinkedHashSet<>();
         all().forEach(part -> paths(part).forEach(path -> touched.addAll(List.of(path.from(), path.to()))));
         Set<String> drained = reach(held, path -> true);
-        for (Given node : nodes.values()) {
+        for (Attributes node : nodes.values()) {
             if (!touched.contains(node.name())) {
                 node.error(
                         "", "touches no part", "its pressure would be anything", "leave it out, or name it in a part");
@@ -95,7 +95,7 @@ public final class Structure {
         }
     }
 
-    private static void cutOff(Given node, String when) {
+    private static void cutOff(Attributes node, String when) {
         node.error(
                 "",
                 "has no way to the sump" + when,
@@ -132,7 +132,7 @@ public final class Structure {
     private void ceilings() {
         Map<String, Set<String>> next = new HashMap<>();
         List<String> relieved = new ArrayList<>();
-        List<Given> pumps = new ArrayList<>();
+        List<Attributes> pumps = new ArrayList<>();
         for (Parts.One part : all()) {
             if (part.kind().isPump()) {
                 pumps.add(part.given());
@@ -143,7 +143,7 @@ public final class Structure {
             }
             paths(part).forEach(path -> join(path, next));
         }
-        for (Given pump : pumps) {
+        for (Attributes pump : pumps) {
             if (pump.has("to")
                     && spread(List.of(pump.word("to")), next).stream().noneMatch(relieved::contains)) {
                 pump.error(
@@ -174,7 +174,7 @@ public final class Structure {
         file.groups("ranges")
                 .values()
                 .forEach(range -> applied.addAll(range.groups("clutches").keySet()));
-        boolean faulty = file.groups("ranges").values().stream().anyMatch(Given::broken);
+        boolean faulty = file.groups("ranges").values().stream().anyMatch(Attributes::broken);
         if (faulty || !parts.all().keySet().containsAll(applied)) {
             return;
         }

@@ -1,6 +1,6 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.words.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -48,7 +48,7 @@ final class Ways {
      * @param sure    whether it is open for certain
      * @param wide    whether it is no throttle either
      */
-    private record Way(String from, String to, boolean oneWay, Optional<Given> passage, boolean sure, boolean wide) {
+    private record Way(String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
 
         /** The node that oil gets to from another one; empty where it does not. */
         private Optional<String> leads(String node) {
@@ -64,7 +64,7 @@ final class Ways {
     private final List<Way> ways = new ArrayList<>();
     private final Set<String> shutPorts = new LinkedHashSet<>();
     private final Set<String> line;
-    private final Map<String, Optional<Given>> fed;
+    private final Map<String, Optional<Attributes>> fed;
     private final Set<String> perhapsFed;
 
     /**
@@ -73,7 +73,7 @@ final class Ways {
      * @param file  the circuit, without fault
      * @param parts without fault
      */
-    Ways(Given file, Parts parts, String range) {
+    Ways(Attributes file, Parts parts, String range) {
         file.groups("nodes")
                 .forEach((name, node) ->
                         node.numberIf("held").ifPresent(held -> (held > SUPPLY ? sources : drains).add(name)));
@@ -102,7 +102,7 @@ final class Ways {
     }
 
     /** Nodes that certainly get oil from a pump or a supply, each with the last passage of a selector on the way, if any. */
-    Map<String, Optional<Given>> fed() {
+    Map<String, Optional<Attributes>> fed() {
         return fed;
     }
 
@@ -111,9 +111,9 @@ final class Ways {
         return perhapsFed;
     }
 
-    private void passages(Given selector, String range) {
+    private void passages(Attributes selector, String range) {
         Map<String, String> nodes = selector.nodes("ports");
-        for (Given passage : selector.groups("passages").values()) {
+        for (Attributes passage : selector.groups("passages").values()) {
             String from = nodes.get(passage.word("from"));
             String to = nodes.get(passage.word("to"));
             if (passage.words("ranges").contains(range)) {
@@ -124,8 +124,8 @@ final class Ways {
         }
     }
 
-    private Map<String, Optional<Given>> spreadSurely() {
-        Map<String, Optional<Given>> reached = new LinkedHashMap<>();
+    private Map<String, Optional<Attributes>> spreadSurely() {
+        Map<String, Optional<Attributes>> reached = new LinkedHashMap<>();
         sources.forEach(source -> reached.put(source, Optional.empty()));
         Deque<String> open = new ArrayDeque<>(sources);
         while (!open.isEmpty()) {
@@ -142,7 +142,7 @@ final class Ways {
     }
 
     /** The passage of a selector by which a node certainly empties to the sump, other than through the line. */
-    Optional<Given> vent(String start) {
+    Optional<Attributes> vent(String start) {
         Set<String> seen = new LinkedHashSet<>(Set.of(start));
         Deque<String> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
@@ -184,7 +184,7 @@ final class Ways {
     }
 
     /** Whether two open passages end at one node, so that what the one feeds the other empties with no throttle between. */
-    boolean meet(Given feed, Given vent) {
+    boolean meet(Attributes feed, Attributes vent) {
         return ways.stream()
                 .filter(way -> way.passage.filter(passage -> passage == feed).isPresent())
                 .anyMatch(one -> ways.stream()

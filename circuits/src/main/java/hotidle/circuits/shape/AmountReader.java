@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 record AmountReader(Problems problems) {
 
     /** The text behind a key; empty, and said so, where several values stand there. */
-    Optional<Value.Text> text(Key key, Given given, Value value) {
+    Optional<Value.Text> text(Key key, Attributes given, Value value) {
         if (value instanceof Value.Text text) {
             return Optional.of(text);
         }
@@ -24,7 +24,7 @@ record AmountReader(Problems problems) {
     }
 
     /** A quantity within its limits; {@code as} is what it is called in messages. */
-    OptionalDouble quantity(Key key, String as, Given given, Value value, Dimension dimension) {
+    OptionalDouble quantity(Key key, String as, Attributes given, Value value, Dimension dimension) {
         Optional<Value.Text> text = text(key, given, value);
         if (text.isEmpty()) {
             return OptionalDouble.empty();
@@ -54,7 +54,7 @@ record AmountReader(Problems problems) {
     }
 
     /** A whole number. */
-    Optional<Item> count(Key key, Given given, Value value) {
+    Optional<Item> count(Key key, Attributes given, Value value) {
         Optional<Value.Text> text = text(key, given, value);
         if (text.isEmpty()) {
             return Optional.empty();

@@ -19,17 +19,17 @@ sealed interface Item {
     }
 
     /** A size that wears, with the places of its values. */
-    record Size(Given.Sizes sizes) implements Item {}
+    record Size(Attributes.Sizes sizes) implements Item {}
 
-    record Group(Given given) implements Item {}
+    record Group(Attributes given) implements Item {}
 
-    record Groups(Map<String, Given> groups) implements Item {}
+    record Groups(Map<String, Attributes> groups) implements Item {}
 
     record Nodes(Map<String, String> nodes) implements Item {}
 
     record Numbers(Map<String, Double> numbers) implements Item {}
 
-    record Rows(List<Given.Row> rows) implements Item {
+    record Rows(List<Attributes.Row> rows) implements Item {
         public Rows {
             rows = List.copyOf(rows);
         }

@@ -33,7 +33,7 @@ final class ItemReader {
     }
 
     /** Reads an entry into a group; where it is wrong, the group is broken and lacks it. */
-    void read(Key key, String path, Given given, Value.Entry entry) {
+    void read(Key key, String path, Attributes given, Value.Entry entry) {
         Value value = entry.value() instanceof Value.Chosen chosen && !(key.type() instanceof Type.Size)
                 ? chosen.inUse()
                 : entry.value();
@@ -56,7 +56,7 @@ final class ItemReader {
         }
     }
 
-    private Optional<Item> item(Key key, String path, Given given, Value.Entry entry) {
+    private Optional<Item> item(Key key, String path, Attributes given, Value.Entry entry) {
         Type type = key.type();
         Value value = entry.value();
         if (type instanceof Type.Quantity quantity) {
@@ -99,18 +99,18 @@ final class ItemReader {
         return type instanceof Type.Parts ? parts(key, given, value) : rows.viscosity(key, given, value);
     }
 
-    private Optional<Item> parts(Key key, Given given, Value value) {
+    private Optional<Item> parts(Key key, Attributes given, Value value) {
         List<String> names = new ArrayList<>();
         return each(key, given, value, (name, entry) -> names.add(name))
                 ? Optional.of(new Item.Words(names))
                 : Optional.empty();
     }
 
-    private boolean declared(Key key, Given given, Value.Text text, Names of) {
+    private boolean declared(Key key, Attributes given, Value.Text text, Names of) {
         return known(key, given, text, scope.of(of), "the name of " + of.withArticle());
     }
 
-    private boolean known(Key key, Given given, Value.Text text, Collection<String> valid, String what) {
+    private boolean known(Key key, Attributes given, Value.Text text, Collection<String> valid, String what) {
         if (valid.contains(text.text())) {
             return true;
         }
@@ -119,7 +119,7 @@ final class ItemReader {
         return false;
     }
 
-    private Optional<Item> names(Key key, Given given, Value value, Names of) {
+    private Optional<Item> names(Key key, Attributes given, Value value, Names of) {
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of(value);
         List<String> names = new ArrayList<>();
         for (Value item : items) {
@@ -131,7 +131,7 @@ final class ItemReader {
     }
 
     /** Calls for each entry of a mapping; false where the value is none. */
-    private boolean each(Key key, Given given, Value value, BiConsumer<String, Value.Entry> to) {
+    private boolean each(Key key, Attributes given, Value value, BiConsumer<String, Value.Entry> to) {
         if (value instanceof Value.Text text && text.text().isEmpty()) {
             return true;
         }
@@ -150,12 +150,12 @@ final class ItemReader {
     }
 
     /** Whose part of it something is, for messages; nothing at the top of the file. */
-    private static String of(Given given) {
+    private static String of(Attributes given) {
         return given.name().isEmpty() ? "" : " of " + given.label();
     }
 
-    private Optional<Item> groups(Shape shape, String path, Given given, Key key, Value value) {
-        Map<String, Given> groups = new LinkedHashMap<>();
+    private Optional<Item> groups(Shape shape, String path, Attributes given, Key key, Value value) {
+        Map<String, Attributes> groups = new LinkedHashMap<>();
         boolean good = each(key, given, value, (name, entry) -> {
             String label = shape.what() + " '" + name + "'" + of(given);
             groups.put(name, shapes.read(shape, path + "." + name, label, entry));
@@ -163,7 +163,7 @@ final class ItemReader {
         return good ? Optional.of(new Item.Groups(Collections.unmodifiableMap(groups))) : Optional.empty();
     }
 
-    private Optional<Item> ports(Key key, Given given, Value value) {
+    private Optional<Item> ports(Key key, Attributes given, Value value) {
         Map<String, String> nodes = new LinkedHashMap<>();
         boolean[] good = {true};
         good[0] &= each(key, given, value, (port, entry) -> {
@@ -175,7 +175,7 @@ final class ItemReader {
         return good[0] ? Optional.of(new Item.Nodes(Collections.unmodifiableMap(nodes))) : Optional.empty();
     }
 
-    private Optional<Item> perName(Key key, Given given, Value value, Type.PerName per) {
+    private Optional<Item> perName(Key key, Attributes given, Value value, Type.PerName per) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         boolean[] good = {true};
         good[0] &= each(key, given, value, (name, entry) -> {
@@ -188,7 +188,7 @@ final class ItemReader {
         return good[0] ? Optional.of(new Item.Numbers(Collections.unmodifiableMap(numbers))) : Optional.empty();
     }
 
-    private Optional<Item> notes(Key key, Given given, Value value) {
+    private Optional<Item> notes(Key key, Attributes given, Value value) {
         List<String> names = new ArrayList<>();
         if (value instanceof Value.Items items) {
             items.items().forEach(item -> amounts.text(key, given, item).ifPresent(text -> names.add(text.text())));

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 record RowReader(AmountReader amounts, Problems problems) {
 
     /** Two values that rise. */
-    Optional<Item> pair(Key key, Given given, Value value, Dimension dimension) {
+    Optional<Item> pair(Key key, Attributes given, Value value, Dimension dimension) {
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of();
         if (items.size() != 2) {
             problems.error(
@@ -37,13 +37,13 @@ record RowReader(AmountReader amounts, Problems problems) {
             return Optional.empty();
         }
         return Optional.of(new Item.Rows(List.of(
-                new Given.Row(low.getAsDouble(), 0, items.get(0).place()),
-                new Given.Row(high.getAsDouble(), 0, items.get(1).place()))));
+                new Attributes.Row(low.getAsDouble(), 0, items.get(0).place()),
+                new Attributes.Row(high.getAsDouble(), 0, items.get(1).place()))));
     }
 
     /** Rows of two values, the first of which rises. */
-    Optional<Item> table(Key key, Given given, Value value, Type.Table table) {
-        List<Given.Row> rows = new ArrayList<>();
+    Optional<Item> table(Key key, Attributes given, Value value, Type.Table table) {
+        List<Attributes.Row> rows = new ArrayList<>();
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of();
         for (Value item : items) {
             if (item instanceof Value.Items row && row.items().size() == 2) {
@@ -52,7 +52,7 @@ record RowReader(AmountReader amounts, Problems problems) {
                 OptionalDouble y =
                         amounts.quantity(key, key.name(), given, row.items().get(1), table.y());
                 if (x.isPresent() && y.isPresent()) {
-                    rows.add(new Given.Row(
+                    rows.add(new Attributes.Row(
                             x.getAsDouble(), y.getAsDouble(), row.items().get(0).place()));
                 }
             } else {
@@ -85,9 +85,9 @@ record RowReader(AmountReader amounts, Problems problems) {
     }
 
     /** One viscosity for every temperature, or two with the temperature of each. */
-    Optional<Item> viscosity(Key key, Given given, Value value) {
+    Optional<Item> viscosity(Key key, Attributes given, Value value) {
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of(value);
-        List<Given.Row> points = new ArrayList<>();
+        List<Attributes.Row> points = new ArrayList<>();
         for (Value item : items) {
             Optional<Value.Text> text = amounts.text(key, given, item);
             String[] halves = text.map(Value.Text::text).orElse("").split(" at ", 2);
@@ -108,7 +108,7 @@ record RowReader(AmountReader amounts, Problems problems) {
             if (nu.isEmpty() || t.isEmpty()) {
                 return Optional.empty();
             }
-            points.add(new Given.Row(t.getAsDouble(), nu.getAsDouble(), item.place()));
+            points.add(new Attributes.Row(t.getAsDouble(), nu.getAsDouble(), item.place()));
         }
         if (points.isEmpty() || points.size() > 2) {
             problems.error(

@@ -28,13 +28,13 @@ public final class ShapeReader {
      * @param entry its name and value
      * @return what was read; broken where an error was found
      */
-    public Given read(Shape shape, String path, Value.Entry entry) {
+    public Attributes read(Shape shape, String path, Value.Entry entry) {
         return read(shape, path, shape.what() + " '" + entry.key() + "'", entry);
     }
 
     /** The same with another label for messages. */
-    public Given read(Shape shape, String path, String label, Value.Entry entry) {
-        Given given = new Given(entry.key(), label, entry.keyPlace(), problems);
+    public Attributes read(Shape shape, String path, String label, Value.Entry entry) {
+        Attributes given = new Attributes(entry.key(), label, entry.keyPlace(), problems);
         Optional<Value.Entries> mapping = mapping(shape, entry.value());
         if (mapping.isEmpty()) {
             given.breakIt();
@@ -112,7 +112,7 @@ public final class ShapeReader {
     }
 
     /** {@code untold} where a part is like another that is not there, so that it cannot be said what it lacks. */
-    private void read(Key key, String path, Given given, Optional<Value.Entry> entry, boolean untold) {
+    private void read(Key key, String path, Attributes given, Optional<Value.Entry> entry, boolean untold) {
         if (entry.isPresent()) {
             given.written(key.name());
             items.read(key, path, given, entry.get());

@@ -14,22 +14,22 @@ record SizeReader(AmountReader amounts, Problems problems, Used used) {
     private static final List<String> SIZE_KEYS = List.of("new", "limit", "measured");
 
     /** The size, one value of it or several. */
-    Optional<Item> size(Key key, String path, Given given, Value value) {
+    Optional<Item> size(Key key, String path, Attributes given, Value value) {
         Value written = value instanceof Value.Chosen chosen ? chosen.written() : value;
-        Optional<Given.Sizes> sizes = written instanceof Value.Entries entries
+        Optional<Attributes.Sizes> sizes = written instanceof Value.Entries entries
                 ? sizes(key, given, entries)
                 : AmountReader.box(amounts.quantity(key, key.name(), given, written, Dimension.LENGTH))
-                        .map(only -> new Given.Sizes(only, only, OptionalDouble.empty(), OptionalDouble.empty()));
+                        .map(only -> new Attributes.Sizes(only, only, OptionalDouble.empty(), OptionalDouble.empty()));
         if (sizes.isPresent() && value instanceof Value.Chosen chosen) {
-            Given.Sizes size = sizes.get();
+            Attributes.Sizes size = sizes.get();
             sizes = AmountReader.box(amounts.quantity(key, key.name(), given, chosen.inUse(), Dimension.LENGTH))
-                    .map(inUse -> new Given.Sizes(inUse, size.fresh(), size.limit(), size.measured()));
+                    .map(inUse -> new Attributes.Sizes(inUse, size.fresh(), size.limit(), size.measured()));
         }
         sizes.ifPresent(size -> used.note(path, size));
         return sizes.map(Item.Size::new);
     }
 
-    private Optional<Given.Sizes> sizes(Key key, Given given, Value.Entries entries) {
+    private Optional<Attributes.Sizes> sizes(Key key, Attributes given, Value.Entries entries) {
         boolean good = true;
         for (Value.Entry entry : entries.entries()) {
             good &= knownSizeKey(key, given, entry);
@@ -52,7 +52,7 @@ record SizeReader(AmountReader amounts, Problems problems, Used used) {
             againstWear(key, given, entries, fresh.getAsDouble(), limit, measured);
         }
         return good
-                ? Optional.of(new Given.Sizes(fresh.getAsDouble(), fresh.getAsDouble(), limit, measured))
+                ? Optional.of(new Attributes.Sizes(fresh.getAsDouble(), fresh.getAsDouble(), limit, measured))
                 : Optional.empty();
     }
 
@@ -60,7 +60,7 @@ record SizeReader(AmountReader amounts, Problems problems, Used used) {
     private static final double GAUGE_ERROR = 5e-6;
 
     private void againstWear(
-            Key key, Given given, Value.Entries entries, double fresh, OptionalDouble limit, OptionalDouble measured) {
+            Key key, Attributes given, Value.Entries entries, double fresh, OptionalDouble limit, OptionalDouble measured) {
         boolean shrinks = ((Type.Size) key.type()).shrinks();
         double sign = shrinks ? -1 : 1;
         String side = shrinks ? "above" : "below";
@@ -76,7 +76,7 @@ record SizeReader(AmountReader amounts, Problems problems, Used used) {
         }
     }
 
-    private boolean knownSizeKey(Key key, Given given, Value.Entry entry) {
+    private boolean knownSizeKey(Key key, Attributes given, Value.Entry entry) {
         if (SIZE_KEYS.contains(entry.key())) {
             return true;
         }
@@ -85,7 +85,7 @@ record SizeReader(AmountReader amounts, Problems problems, Used used) {
         return false;
     }
 
-    private OptionalDouble sizePart(Key key, String which, Given given, Value.Entries entries) {
+    private OptionalDouble sizePart(Key key, String which, Attributes given, Value.Entries entries) {
         return entries.entry(which)
                 .map(entry -> amounts.quantity(key, which + " " + key.name(), given, entry.value(), Dimension.LENGTH))
                 .orElse(OptionalDouble.empty());

@@ -7,7 +7,7 @@ import java.util.Map;
 public final class Used {
 
     private final Map<String, Key.Default> defaults = new LinkedHashMap<>();
-    private final Map<String, Given.Sizes> sizes = new LinkedHashMap<>();
+    private final Map<String, Attributes.Sizes> sizes = new LinkedHashMap<>();
 
     /** Notes a default. */
     public void note(String path, Key.Default fallback) {
@@ -15,7 +15,7 @@ public final class Used {
     }
 
     /** Notes a size as it is in use. */
-    void note(String path, Given.Sizes size) {
+    void note(String path, Attributes.Sizes size) {
         sizes.put(path, size);
     }
 
@@ -25,7 +25,7 @@ public final class Used {
     }
 
     /** Sizes that wear, by path. */
-    public Map<String, Given.Sizes> sizes() {
+    public Map<String, Attributes.Sizes> sizes() {
         return sizes;
     }
 }

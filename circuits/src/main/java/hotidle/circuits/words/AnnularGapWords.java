@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
@@ -48,11 +48,11 @@ final class AnnularGapWords {
     }
 
     /** What has the sizes that are not written in the gap itself. */
-    private static Given whole(Given given, Kind.Around around) {
+    private static Attributes whole(Attributes given, Kind.Around around) {
         return given.wordIf("land-of").map(around.parts()::get).orElse(given);
     }
 
-    private static void needs(Given given) {
+    private static void needs(Attributes given) {
         List<String> missing = Stream.of("bore", "valve").filter(given::lacks).toList();
         if (given.lacks("land-of") && !missing.isEmpty()) {
             String sizes = String.join(" and no ", missing);
@@ -64,8 +64,8 @@ final class AnnularGapWords {
         }
     }
 
-    private static void check(Given given, Kind.Around around) {
-        Given whole = whole(given, around);
+    private static void check(Attributes given, Kind.Around around) {
+        Attributes whole = whole(given, around);
         for (String size : List.of("bore", "valve")) {
             if (given.has(size) && given != whole && whole.has(size)) {
                 disagree(given, whole, size);
@@ -80,9 +80,9 @@ final class AnnularGapWords {
     }
 
     /** Two lands of one size, of which one was changed or measured and the other was not. */
-    private static void disagree(Given given, Given valve, String size) {
-        Given.Sizes here = given.sizes(size).orElseThrow();
-        Given.Sizes there = valve.sizes(size).orElseThrow();
+    private static void disagree(Attributes given, Attributes valve, String size) {
+        Attributes.Sizes here = given.sizes(size).orElseThrow();
+        Attributes.Sizes there = valve.sizes(size).orElseThrow();
         if (here.fresh() == there.fresh() && here.inUse() != there.inUse()) {
             given.warning(
                     size,

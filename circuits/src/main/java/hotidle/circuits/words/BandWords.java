@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -64,7 +64,7 @@ final class BandWords {
                 ClutchWords.factor());
     }
 
-    private static Clutch make(Given given) {
+    private static Clutch make(Attributes given) {
         return new Clutch(
                 Clutch.Piston.plain(given.number("piston-area"), given.number("return-force")),
                 new Band(

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
@@ -98,7 +98,7 @@ final class BushingWords {
                 .measured("roughness tester or comparison plates");
     }
 
-    private static void check(Given given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Around around) {
         FitWords.check(given, "bore", "hub");
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
@@ -116,11 +116,11 @@ final class BushingWords {
         }
     }
 
-    private static Kind.Made make(Given given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Around around) {
         List<Bushing.SideLoad> loads = new ArrayList<>();
         List<Signal> signals = new ArrayList<>();
         for (String name : given.words("loaded-by")) {
-            Given chamber = around.parts().get(name);
+            Attributes chamber = around.parts().get(name);
             double area = chamber.number("side-load-factor") * chamber.number("width") * chamber.number("tip-diameter");
             loads.add(new Bushing.SideLoad(area, chamber.number("angle")));
             signals.add(Signal.pressure(chamber.word("to")));

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -101,7 +101,7 @@ final class ClutchWords {
                         .usual("0 mm", "1.5 mm"));
     }
 
-    static Clutch.Seal seal(Given given) {
+    static Clutch.Seal seal(Attributes given) {
         return new Clutch.Seal(
                 given.number("seal-diameter"),
                 given.number("seal-gap"),
@@ -131,7 +131,7 @@ final class ClutchWords {
                 .usual("0 mm", "300 mm");
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         FaceGapWords.rising(given, "lining-inner-diameter", "lining-outer-diameter");
         ring(given, "piston-inner-diameter", "piston-outer-diameter", "oil-diameter");
         ring(given, "balance-inner-diameter", "balance-outer-diameter", "balance-oil-diameter");
@@ -144,7 +144,7 @@ final class ClutchWords {
         }
     }
 
-    private static void ring(Given given, String inner, String outer, String oil) {
+    private static void ring(Attributes given, String inner, String outer, String oil) {
         boolean started = given.number(outer) > 0;
         if (started != given.has(inner)) {
             String missing = started ? inner : outer;
@@ -167,7 +167,7 @@ final class ClutchWords {
         }
     }
 
-    private static Optional<OilRing> oil(Given given, String inner, String outer, String oil) {
+    private static Optional<OilRing> oil(Attributes given, String inner, String outer, String oil) {
         if (!(given.number(outer) > 0)) {
             return Optional.empty();
         }
@@ -176,7 +176,7 @@ final class ClutchWords {
         return Optional.of(new OilRing(inside, given.number(outer) / 2, surface));
     }
 
-    private static Clutch make(Given given) {
+    private static Clutch make(Attributes given) {
         return new Clutch(
                 new Clutch.Piston(
                         given.number("piston-area"),

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
@@ -74,18 +74,18 @@ final class ConverterWords {
         return Key.of(state, new Type.Group(rated), "with lockup " + state);
     }
 
-    private static boolean has(Given given, String key) {
+    private static boolean has(Attributes given, String key) {
         return key.startsWith("losses.")
                 ? given.group("losses").orElseThrow().has(key.substring("losses.".length()))
                 : given.has(key);
     }
 
     /** Whether it has a lockup clutch. */
-    static boolean lockup(Given given) {
+    static boolean lockup(Attributes given) {
         return LOCKUP.stream().allMatch(key -> has(given, key));
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         List<String> there = LOCKUP.stream().filter(key -> has(given, key)).toList();
         List<String> missing = LOCKUP.stream().filter(key -> !has(given, key)).toList();
         if (!there.isEmpty() && !missing.isEmpty()) {
@@ -97,8 +97,8 @@ final class ConverterWords {
         }
     }
 
-    private static Converter make(Given given) {
-        Given losses = given.group("losses").orElseThrow();
+    private static Converter make(Attributes given) {
+        Attributes losses = given.group("losses").orElseThrow();
         Optional<Converter.LockupClutch> clutch = lockup(given)
                 ? Optional.of(new Converter.LockupClutch(
                         RatedWords.point(losses.group("slipping").orElseThrow()),

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
@@ -77,7 +77,7 @@ final class CoolerWords {
         return Key.of(name, new Type.Name(Names.REGION), meaning).neededWhere(HEATED);
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         List<String> written = HEAT.stream().filter(given::has).toList();
         if (!written.isEmpty() && written.size() < HEAT.size()) {
             given.error(
@@ -102,14 +102,14 @@ final class CoolerWords {
     }
 
     /** ρ·cp·flow in the test [W/K]. */
-    private static double capacity(Given given) {
+    private static double capacity(Attributes given) {
         double density = given.number("density");
         OilAt oil = new OilAt(
                 given.number("heat-oil"), density, 0.01, 0, 0, OilAt.STANDARD_ATMOSPHERE, 0, Optional.empty());
         return density * oil.specificHeat() * given.number("heat-flow");
     }
 
-    private static Optional<Cooler.Heat> heat(Given given) {
+    private static Optional<Cooler.Heat> heat(Attributes given) {
         if (!given.has("heat")) {
             return Optional.empty();
         }

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -80,7 +80,7 @@ final class FaceGapWords {
     }
 
     /** Notes an error where an outer diameter is not above its inner one. */
-    static void rising(Given given, String inner, String outer) {
+    static void rising(Attributes given, String inner, String outer) {
         if (given.number(outer) <= given.number(inner) * 1.0001) {
             given.error(
                     outer,
@@ -90,7 +90,7 @@ final class FaceGapWords {
         }
     }
 
-    private static FaceGap make(Given given, Kind.Around around) {
+    private static FaceGap make(Attributes given, Kind.Around around) {
         return new FaceGap(
                 given.number("inner-diameter") / 2,
                 given.number("outer-diameter") / 2,

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
@@ -56,15 +56,15 @@ final class FitWords {
     }
 
     /** Notes an error where the inner piece does not go in, new, as measured or in use. */
-    static void check(Given given, String outer, String inner) {
+    static void check(Attributes given, String outer, String inner) {
         check(given, given, outer, inner);
     }
 
     /** The same where a size may stand in {@code sizes} and otherwise stands in {@code whole}. */
-    static void check(Given sizes, Given whole, String outer, String inner) {
-        Given holder = sizes.has(inner) ? sizes : whole;
-        Given.Sizes bore = sizes(sizes, whole, outer);
-        Given.Sizes valve = sizes(sizes, whole, inner);
+    static void check(Attributes sizes, Attributes whole, String outer, String inner) {
+        Attributes holder = sizes.has(inner) ? sizes : whole;
+        Attributes.Sizes bore = sizes(sizes, whole, outer);
+        Attributes.Sizes valve = sizes(sizes, whole, inner);
         if (bore.fresh() <= valve.fresh()) {
             tooWide(holder, outer, inner, "new", bore.fresh(), valve.fresh());
         } else if (bore.measuredOrNew() <= valve.measuredOrNew()) {
@@ -76,17 +76,17 @@ final class FitWords {
         }
     }
 
-    private static Given.Sizes sizes(Given sizes, Given whole, String key) {
+    private static Attributes.Sizes sizes(Attributes sizes, Attributes whole, String key) {
         return sizes.sizes(key).or(() -> whole.sizes(key)).orElseThrow();
     }
 
     /** The fit of a bore and what runs in it. */
-    static Fit fit(Given given, Kind.Around around, String outer, String inner) {
+    static Fit fit(Attributes given, Kind.Around around, String outer, String inner) {
         return fit(given, given, around, outer, inner);
     }
 
     /** The same where a size may stand in {@code sizes} and otherwise stands in {@code whole}, as the materials do. */
-    static Fit fit(Given sizes, Given whole, Kind.Around around, String outer, String inner) {
+    static Fit fit(Attributes sizes, Attributes whole, Kind.Around around, String outer, String inner) {
         return new Fit(
                 sizes(sizes, whole, outer).inUse(),
                 sizes(sizes, whole, inner).inUse(),
@@ -95,13 +95,13 @@ final class FitWords {
                 whole.number("measured-at"));
     }
 
-    private static void tooWide(Given given, String outer, String inner, String when, double bore, double valve) {
+    private static void tooWide(Attributes given, String outer, String inner, String when, double bore, double valve) {
         tooWide(given, outer, inner, when, bore, valve, inner);
     }
 
     /** Notes the error at one of the two: at the bore where a build has changed that alone. */
     private static void tooWide(
-            Given given, String outer, String inner, String when, double bore, double valve, String at) {
+            Attributes given, String outer, String inner, String when, double bore, double valve, String at) {
         given.error(
                 at,
                 String.format(
@@ -117,7 +117,7 @@ final class FitWords {
     }
 
     /** A fit given by its inner size and the clearance: of a gear in its pocket. */
-    static Fit pocket(Given given, Kind.Around around, double inner, double clearance) {
+    static Fit pocket(Attributes given, Kind.Around around, double inner, double clearance) {
         return new Fit(
                 inner + clearance,
                 inner,

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -56,17 +56,17 @@ final class FlatGapWords {
                 .measured("straightedge and feeler, less what the bolts pull out, plus the roughness");
     }
 
-    private static boolean even(Given given) {
+    private static boolean even(Attributes given) {
         return given.has("gap");
     }
 
-    private static void needs(Given given) {
+    private static void needs(Attributes given) {
         if (given.lacks("gap") && (given.lacks("gap-in") || given.lacks("gap-out"))) {
             either(given);
         }
     }
 
-    private static void either(Given given) {
+    private static void either(Attributes given) {
         given.error(
                 "gap",
                 "needs either gap, or gap-in and gap-out",
@@ -74,7 +74,7 @@ final class FlatGapWords {
                 "write gap: 5 um, for example");
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         boolean tapered = given.has("gap-in") && given.has("gap-out");
         if (even(given) && (given.has("gap-in") || given.has("gap-out"))) {
             either(given);
@@ -84,7 +84,7 @@ final class FlatGapWords {
         }
     }
 
-    private static FlatGap make(Given given) {
+    private static FlatGap make(Attributes given) {
         double in = given.number(even(given) ? "gap" : "gap-in");
         double out = given.number(even(given) ? "gap" : "gap-out");
         return new FlatGap(given.number("width"), in, out, given.number("bow"), given.number("length"));

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.part.PumpSlip;
@@ -35,7 +35,7 @@ final class GearWords {
      * @param otherTip   key of the other's tip diameter
      */
     static OptionalDouble geometry(
-            Given given, String teeth, String otherTeeth, String otherTip, Displacement ofGears) {
+            Attributes given, String teeth, String otherTeeth, String otherTip, Displacement ofGears) {
         boolean all = List.of("module", teeth, otherTeeth, otherTip).stream().allMatch(given::has);
         return all
                 ? OptionalDouble.of(ofGears.of(
@@ -49,7 +49,7 @@ final class GearWords {
     }
 
     /** Speed of the other gear over that of the one which the engine drives; empty where the teeth are not given. */
-    static OptionalDouble ratio(Given given, String teeth, String otherTeeth) {
+    static OptionalDouble ratio(Attributes given, String teeth, String otherTeeth) {
         return given.has(teeth) && given.has(otherTeeth)
                 ? OptionalDouble.of((double) given.count(teeth) / given.count(otherTeeth))
                 : OptionalDouble.empty();
@@ -62,7 +62,7 @@ final class GearWords {
      * @param surface diameter of the gear times its speed over the engine's [m]
      */
     static PumpSlip.Tip tip(
-            Given given, Kind.Around around, String name, double diameter, double width, double surface) {
+            Attributes given, Kind.Around around, String name, double diameter, double width, double surface) {
         return new PumpSlip.Tip(
                 name,
                 FitWords.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
@@ -79,7 +79,7 @@ final class GearWords {
      * @param tips  asked for only where no test is given
      */
     static Kind.Made make(
-            Given given, Kind.Around around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
+            Attributes given, Kind.Around around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
         PumpSlip slip = given.has("slip-flow")
                 ? PumpWords.slip(given, List.of(), List.of())
                 : PumpWords.slip(given, List.of(PumpWords.face(given, around, turns)), tips.get());

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
@@ -38,9 +38,9 @@ public record Kind(
         String about,
         Group group,
         Shape shape,
-        Function<Given, List<Path>> paths,
-        Consumer<Given> needs,
-        BiConsumer<Given, Around> rule,
+        Function<Attributes, List<Path>> paths,
+        Consumer<Attributes> needs,
+        BiConsumer<Attributes, Around> rule,
         Maker maker,
         Physics physics) {
 
@@ -85,7 +85,7 @@ public record Kind(
          * @param given  what was read, without fault
          * @param around the rest of the circuit
          */
-        Made make(Given given, Around around);
+        Made make(Attributes given, Around around);
     }
 
     /**
@@ -96,7 +96,7 @@ public record Kind(
      * @param permissibleLoad unit load of each bearing material [Pa]
      */
     public record Around(
-            Map<String, Given> parts, Map<String, Double> expansions, Map<String, Double> permissibleLoad) {}
+            Map<String, Attributes> parts, Map<String, Double> expansions, Map<String, Double> permissibleLoad) {}
 
     /** A kind with two ports, {@code from} and {@code to}. */
     static Kind through(
@@ -127,7 +127,7 @@ public record Kind(
 
     /** Makes a part whose two ports are {@code from} and {@code to}. */
     interface Through {
-        Part make(Given given, Around around);
+        Part make(Attributes given, Around around);
     }
 
     /** Any kind. */
@@ -137,7 +137,7 @@ public record Kind(
             String about,
             Group group,
             List<Key> keys,
-            Function<Given, List<Path>> paths,
+            Function<Attributes, List<Path>> paths,
             Maker maker,
             Physics physics) {
         List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
@@ -172,24 +172,24 @@ public record Kind(
     }
 
     /** The same kind with a rule that concerns several keys at once. */
-    Kind rule(BiConsumer<Given, Around> other) {
+    Kind rule(BiConsumer<Attributes, Around> other) {
         return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics);
     }
 
     /** The same kind with keys of which one or another is needed. */
-    Kind needs(Consumer<Given> other) {
+    Kind needs(Consumer<Attributes> other) {
         return new Kind(word, part, about, group, shape, paths, other, rule, maker, physics);
     }
 
     /** Notes all errors that concern several keys at once, as far as it was read without fault. */
-    public void check(Given given, Around around) {
+    public void check(Attributes given, Around around) {
         needs.accept(given);
         if (!given.broken()) {
             rule.accept(given, around);
         }
     }
 
-    private static List<Path> paths(Given given, boolean oneWay) {
+    private static List<Path> paths(Attributes given, boolean oneWay) {
         return given.has("from") && given.has("to")
                 ? List.of(new Path(given.word("from"), given.word("to"), List.of(), oneWay))
                 : List.of();

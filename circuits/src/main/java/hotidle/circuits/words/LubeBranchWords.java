@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -66,13 +66,13 @@ final class LubeBranchWords {
                 "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5");
     }
 
-    private static void needs(Given given) {
+    private static void needs(Attributes given) {
         if (given.lacks("diameter") && GAP.stream().anyMatch(given::lacks)) {
             either(given);
         }
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         boolean hole = given.has("diameter");
         boolean gap = given.numberIf("length").orElse(0) > 0;
         if (hole ? given.has("bore") || given.has("valve") : !gap) {
@@ -82,7 +82,7 @@ final class LubeBranchWords {
         }
     }
 
-    private static void either(Given given) {
+    private static void either(Attributes given) {
         given.error(
                 "diameter",
                 "needs either diameter, or bore, valve and length",
@@ -90,7 +90,7 @@ final class LubeBranchWords {
                 "write diameter: 1.2 mm, for example");
     }
 
-    private static LubeBranch make(Given given, Kind.Around around) {
+    private static LubeBranch make(Attributes given, Kind.Around around) {
         return new LubeBranch(
                 given.has("diameter")
                         ? new Orifice(

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -11,21 +11,21 @@ final class OpeningRules {
     private OpeningRules() {}
 
     /** Notes openings that do not fit round the bore, and openings through which oil passes straight to another node. */
-    static void check(Given valve) {
-        List<Given> openings = valve.groups("openings").values().stream()
+    static void check(Attributes valve) {
+        List<Attributes> openings = valve.groups("openings").values().stream()
                 .filter(opening -> !opening.broken())
                 .toList();
         openings.forEach(opening -> holes(opening, valve));
         for (int i = 0; i < openings.size(); i++) {
             crowded(openings.get(i), openings.subList(0, i));
-            for (Given other : openings.subList(0, i)) {
+            for (Attributes other : openings.subList(0, i)) {
                 straightThrough(openings.get(i), other, valve);
                 straightThrough(other, openings.get(i), valve);
             }
         }
     }
 
-    private static void holes(Given opening, Given valve) {
+    private static void holes(Attributes opening, Attributes valve) {
         double bore = opening.numberIf("bore").orElse(valve.number("bore"));
         double taken =
                 opening.count("holes") * opening.numberIf("hole-diameter").orElse(0);
@@ -39,8 +39,8 @@ final class OpeningRules {
     }
 
     /** Openings of one edge between the same nodes share one ring of the bore. */
-    private static void crowded(Given opening, List<Given> before) {
-        List<Given> same = new ArrayList<>(before.stream()
+    private static void crowded(Attributes opening, List<Attributes> before) {
+        List<Attributes> same = new ArrayList<>(before.stream()
                 .filter(other -> List.of("from", "to", "opens").stream()
                                 .allMatch(key -> other.text(key).equals(opening.text(key)))
                         && other.number("edge") == opening.number("edge"))
@@ -61,15 +61,15 @@ final class OpeningRules {
     }
 
     /** One opening into a node and one out of it that are both open in a part of the stroke. */
-    private static void straightThrough(Given in, Given out, Given valve) {
+    private static void straightThrough(Attributes in, Attributes out, Attributes valve) {
         boolean through =
                 in.text("to").equals(out.text("from")) && !in.text("from").equals(out.text("to"));
         boolean upAndDown = !in.text("opens").equals(out.text("opens"));
         if (!through || !upAndDown) {
             return;
         }
-        Given up = in.text("opens").equals("up") ? in : out;
-        Given down = up == in ? out : in;
+        Attributes up = in.text("opens").equals("up") ? in : out;
+        Attributes down = up == in ? out : in;
         double from = Math.max(up.number("edge"), valve.rows("stops").get(0).x());
         double to = Math.min(down.number("edge"), valve.rows("stops").get(1).x());
         if (to > from) {

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -53,7 +53,7 @@ final class PassageWords {
                 "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)");
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         if (given.number("roughness") > given.number("diameter") / 4) {
             String why = "roughness is at most a quarter of the diameter";
             given.error("roughness", "has walls too rough for its diameter", why, "");

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.Poppet;
@@ -48,19 +48,19 @@ final class PoppetWords {
     }
 
     /** Notes a spring of which neither the force nor the pressure is given. */
-    static void needs(Given given) {
+    static void needs(Attributes given) {
         if (given.lacks("preload") && given.lacks("cracking-pressure")) {
             either(given);
         }
     }
 
-    static void check(Given given) {
+    static void check(Attributes given) {
         if (given.has("preload") && given.has("cracking-pressure")) {
             either(given);
         }
     }
 
-    private static void either(Given given) {
+    private static void either(Attributes given) {
         given.error(
                 "preload",
                 "needs either preload or cracking-pressure",
@@ -68,7 +68,7 @@ final class PoppetWords {
                 "write cracking-pressure: 5 psi, for example");
     }
 
-    static Poppet make(Given given) {
+    static Poppet make(Attributes given) {
         double seat = given.number("seat");
         double preload = given.numberIf("preload")
                 .orElse(given.numberIf("cracking-pressure").orElse(0) * Math.PI * seat * seat / 4);

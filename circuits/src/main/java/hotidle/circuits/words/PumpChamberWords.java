@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
@@ -48,7 +48,7 @@ final class PumpChamberWords {
                 PumpWords.agree(given, geometry(given));
             });
 
-    private static OptionalDouble geometry(Given given) {
+    private static OptionalDouble geometry(Attributes given) {
         return GearWords.geometry(
                 given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
     }
@@ -87,7 +87,7 @@ final class PumpChamberWords {
     }
 
     /** Displacement and tips of one mesh, for a turn of the drive gear. */
-    private static Kind.Made make(Given given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Around around) {
         double displacement = PumpWords.displacement(given, geometry(given));
         double turns = GearWords.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
         return GearWords.make(given, around, displacement, turns, () -> {

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
@@ -149,7 +149,7 @@ final class PumpWords {
                         .allowed("-360 deg", "360 deg"));
     }
 
-    static List<Kind.Path> paths(Given given) {
+    static List<Kind.Path> paths(Attributes given) {
         return given.has("from") && given.has("to")
                 ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
                 : List.of();
@@ -159,12 +159,12 @@ final class PumpWords {
     private static final double ANOTHER_PUMP = 0.2;
 
     /** The displacement as written, or else that of the geometry [m³/rev]; one of them is there. */
-    static double displacement(Given given, OptionalDouble geometry) {
+    static double displacement(Attributes given, OptionalDouble geometry) {
         return given.numberIf("displacement").orElseGet(geometry::orElseThrow);
     }
 
     /** Warns of a displacement that is not that of the geometry beside it [m³/rev]. */
-    static void agree(Given given, OptionalDouble geometry) {
+    static void agree(Attributes given, OptionalDouble geometry) {
         if (given.has("displacement") && geometry.isPresent() && !given.broken()) {
             double written = given.number("displacement");
             double displaced = geometry.getAsDouble();
@@ -183,7 +183,7 @@ final class PumpWords {
     }
 
     /** Notes what is missing for displacement and slip. */
-    static void needs(Given given, List<String> geometry, List<String> gaps) {
+    static void needs(Attributes given, List<String> geometry, List<String> gaps) {
         if (given.lacks("displacement") && geometry.stream().anyMatch(given::lacks)) {
             given.error(
                     "displacement",
@@ -210,9 +210,9 @@ final class PumpWords {
     }
 
     /** Notes clearances beside a test that stands in their place, and an inlet that stands elsewhere. */
-    static void check(Given given, Kind.Around around, List<String> gaps) {
+    static void check(Attributes given, Kind.Around around, List<String> gaps) {
         slip(given, gaps);
-        Given inlet = around.parts().get(given.word("inlet"));
+        Attributes inlet = around.parts().get(given.word("inlet"));
         if (inlet != null && inlet.has("node") && !inlet.word("node").equals(given.word("from"))) {
             given.error(
                     "inlet",
@@ -222,7 +222,7 @@ final class PumpWords {
         }
     }
 
-    private static void slip(Given given, List<String> gaps) {
+    private static void slip(Attributes given, List<String> gaps) {
         if (!given.has("slip-flow")) {
             FaceGapWords.rising(given, "face-inner-diameter", "face-outer-diameter");
             return;
@@ -244,7 +244,7 @@ final class PumpWords {
     }
 
     /** The gap under the faces, which turn so many times as fast as the engine. */
-    static PumpSlip.Face face(Given given, Kind.Around around, double turns) {
+    static PumpSlip.Face face(Attributes given, Kind.Around around, double turns) {
         return new PumpSlip.Face(
                 "face",
                 FitWords.pocket(given, around, given.number("width"), given.number("face-clearance")),
@@ -256,7 +256,7 @@ final class PumpWords {
     }
 
     /** Slip through gaps, or that of a test. */
-    static PumpSlip slip(Given given, List<PumpSlip.Face> faces, List<PumpSlip.Tip> tips) {
+    static PumpSlip slip(Attributes given, List<PumpSlip.Face> faces, List<PumpSlip.Tip> tips) {
         if (!given.has("slip-flow")) {
             return new PumpSlip(
                     faces,
@@ -282,12 +282,12 @@ final class PumpWords {
     /** Density of the oil in a test of slip, mineral oil when warm (common practice) [kg/m³]. */
     private static final double TEST_DENSITY = 820;
 
-    static PumpChamber.Drag drag(Given given) {
+    static PumpChamber.Drag drag(Attributes given) {
         return new PumpChamber.Drag(
                 given.number("viscous-drag"), given.number("friction"), given.number("constant-torque"));
     }
 
-    static Kind.Made fixed(Given given, double displacement, PumpSlip slip) {
+    static Kind.Made fixed(Attributes given, double displacement, PumpSlip slip) {
         return new Kind.Made(
                 new PumpChamber(displacement, slip, drag(given), Optional.empty()),
                 List.of(given.word("from"), given.word("to")),

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.RatedPoint;
@@ -34,7 +34,7 @@ final class RatedWords {
                         .allowed("0", "0.99"));
     }
 
-    static RatedPoint point(Given rated) {
+    static RatedPoint point(Attributes rated) {
         return new RatedPoint(
                 rated.number("flow"),
                 rated.number("drop"),

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
@@ -46,11 +46,11 @@ final class SelectorWords {
                 "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)");
     }
 
-    private static List<Kind.Path> paths(Given given) {
+    private static List<Kind.Path> paths(Attributes given) {
         Map<String, String> nodes = given.nodes("ports");
         List<Kind.Path> paths = new ArrayList<>();
         nodes.values().forEach(node -> paths.add(Kind.Path.between(node, node)));
-        for (Given passage : given.groups("passages").values()) {
+        for (Attributes passage : given.groups("passages").values()) {
             String from = nodes.get(passage.text("from"));
             String to = nodes.get(passage.text("to"));
             if (from != null && to != null) {
@@ -60,9 +60,9 @@ final class SelectorWords {
         return paths;
     }
 
-    private static void check(Given given) {
+    private static void check(Attributes given) {
         Set<String> ports = given.nodes("ports").keySet();
-        for (Given passage : given.groups("passages").values()) {
+        for (Attributes passage : given.groups("passages").values()) {
             for (String key : List.of("from", "to")) {
                 String port = passage.word(key);
                 if (!ports.contains(port)) {
@@ -73,7 +73,7 @@ final class SelectorWords {
         }
     }
 
-    private static Kind.Made make(Given given) {
+    private static Kind.Made make(Attributes given) {
         List<String> ports = List.copyOf(given.nodes("ports").keySet());
         List<Selector.Link> links = new ArrayList<>();
         given.groups("passages").forEach((name, passage) -> {

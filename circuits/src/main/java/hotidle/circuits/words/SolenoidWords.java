@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
@@ -56,7 +56,7 @@ final class SolenoidWords {
                 .usual("0.3 mm", "5 mm");
     }
 
-    private static List<Kind.Path> paths(Given given) {
+    private static List<Kind.Path> paths(Attributes given) {
         return given.has("supply") && given.has("pilot") && given.has("exhaust")
                 ? List.of(
                         Kind.Path.between(given.word("supply"), given.word("pilot")),

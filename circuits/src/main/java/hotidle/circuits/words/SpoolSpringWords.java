@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
@@ -60,7 +60,7 @@ final class SpoolSpringWords {
     }
 
     /** Notes a spring of which neither the force nor the pressure is given. */
-    static void needs(Given given) {
+    static void needs(Attributes given) {
         if (given.lacks("preload") && given.lacks("set-pressure")) {
             given.error(
                     "preload",
@@ -70,7 +70,7 @@ final class SpoolSpringWords {
         }
     }
 
-    static void check(Given given) {
+    static void check(Attributes given) {
         if (given.has("preload") && given.has("set-pressure")) {
             given.error(
                     "preload",
@@ -85,7 +85,7 @@ final class SpoolSpringWords {
         }
     }
 
-    private static void checkSet(Given given) {
+    private static void checkSet(Attributes given) {
         if (given.has("set-edge") && !given.groups("openings").containsKey(given.word("set-edge"))) {
             given.error(
                     "set-edge",
@@ -132,8 +132,8 @@ final class SpoolSpringWords {
     }
 
     /** The opening at which the set pressure is meant. */
-    private static Optional<Given> edge(Given given) {
-        Map<String, Given> openings = given.groups("openings");
+    private static Optional<Attributes> edge(Attributes given) {
+        Map<String, Attributes> openings = given.groups("openings");
         if (given.has("set-edge")) {
             return Optional.of(openings.get(given.word("set-edge")));
         }
@@ -144,18 +144,18 @@ final class SpoolSpringWords {
                         .min(Comparator.comparingDouble(opening -> opening.number("edge")));
     }
 
-    private static boolean opens(Given area) {
+    private static boolean opens(Attributes area) {
         return area.word("acts").equals("open");
     }
 
     /** Fed in every range. */
-    private static boolean always(Given area) {
+    private static boolean always(Attributes area) {
         return area.words("ranges").isEmpty();
     }
 
     /** Area on which the pressure that opens it acts in every range [m²]. */
-    private static double area(Given given) {
-        List<Given> always = given.groups("areas").values().stream()
+    private static double area(Attributes given) {
+        List<Attributes> always = given.groups("areas").values().stream()
                 .filter(SpoolSpringWords::always)
                 .toList();
         List<String> pushing = always.stream()
@@ -169,14 +169,14 @@ final class SpoolSpringWords {
     }
 
     /** Force of the spring at 0, without shims [N]. */
-    private static double preload(Given given) {
+    private static double preload(Attributes given) {
         return given.numberIf("preload")
                 .orElseGet(() -> given.number("set-pressure") * area(given)
                         - given.number("spring-rate")
                                 * edge(given).orElseThrow().number("edge"));
     }
 
-    static SpoolValve.Spring make(Given given) {
+    static SpoolValve.Spring make(Attributes given) {
         double rate = given.number("spring-rate");
         return new SpoolValve.Spring(
                 rate,

@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
@@ -131,21 +131,21 @@ final class SpoolValveWords {
                 "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)");
     }
 
-    private static List<Kind.Path> paths(Given given) {
+    private static List<Kind.Path> paths(Attributes given) {
         List<Kind.Path> paths = new ArrayList<>();
-        for (Given opening : given.groups("openings").values()) {
+        for (Attributes opening : given.groups("openings").values()) {
             if (opening.has("from") && opening.has("to")) {
                 paths.add(Kind.Path.between(opening.word("from"), opening.word("to")));
             }
         }
-        for (Given area : given.groups("areas").values()) {
+        for (Attributes area : given.groups("areas").values()) {
             area.wordIf("node").ifPresent(node -> paths.add(Kind.Path.between(node, node)));
         }
         return paths;
     }
 
-    private static void check(Given given) {
-        for (Given opening : given.groups("openings").values()) {
+    private static void check(Attributes given) {
+        for (Attributes opening : given.groups("openings").values()) {
             FitWords.check(opening, given, "bore", "valve");
             if (opening.count("holes") > 0 && !opening.has("hole-diameter")) {
                 opening.error(
@@ -169,7 +169,7 @@ final class SpoolValveWords {
         }
     }
 
-    private static Kind.Made make(Given given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Around around) {
         Set<String> touched = new LinkedHashSet<>();
         for (Kind.Path path : paths(given)) {
             touched.add(path.from());
@@ -194,7 +194,7 @@ final class SpoolValveWords {
     }
 
     private static SpoolValve.Opening opening(
-            String name, Given opening, Given valve, Kind.Around around, List<String> ports) {
+            String name, Attributes opening, Attributes valve, Kind.Around around, List<String> ports) {
         return new SpoolValve.Opening(
                 name,
                 ports.indexOf(opening.word("from")),
@@ -209,7 +209,7 @@ final class SpoolValveWords {
                 opening.numberIf("hole-diameter").orElse(0));
     }
 
-    private static void notches(Given opening, Given valve) {
+    private static void notches(Attributes opening, Attributes valve) {
         if (opening.count("notches") == 0) {
             return;
         }
@@ -222,7 +222,7 @@ final class SpoolValveWords {
         } else if (opening.count("holes") > 0) {
             opening.error("notches", "has both notches and holes", "a land meters by the one or the other", "");
         } else {
-            Given holder = opening.has("bore") ? opening : valve;
+            Attributes holder = opening.has("bore") ? opening : valve;
             double ring = Math.PI * holder.number("bore") * opening.number("share");
             if (opening.count("notches") * opening.number("notch-width") >= ring) {
                 opening.error(
@@ -235,7 +235,7 @@ final class SpoolValveWords {
     }
 
     /** A notched land is two openings side by side: the notches' share of the ring opens first, the rest of it later. */
-    private static List<SpoolValve.Opening> openings(SpoolValve.Opening plain, Given opening) {
+    private static List<SpoolValve.Opening> openings(SpoolValve.Opening plain, Attributes opening) {
         if (opening.count("notches") == 0) {
             return List.of(plain);
         }

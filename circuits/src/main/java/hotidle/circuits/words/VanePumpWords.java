@@ -1,6 +1,6 @@
 package hotidle.circuits.words;
 
-import hotidle.circuits.shape.Given;
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
@@ -78,7 +78,7 @@ final class VanePumpWords {
                 .usual("0 mm", "8 mm");
     }
 
-    private static void check(Given given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Around around) {
         PumpWords.check(given, around, GAPS);
         double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
         if (given.number("greatest-eccentricity") > room) {
@@ -97,7 +97,7 @@ final class VanePumpWords {
         PumpWords.agree(given, geometry(given));
     }
 
-    private static OptionalDouble geometry(Given given) {
+    private static OptionalDouble geometry(Attributes given) {
         boolean all = List.of("ring-diameter", "tip-diameter", "greatest-eccentricity", "width").stream()
                 .allMatch(given::has);
         return all
@@ -109,7 +109,7 @@ final class VanePumpWords {
                 : OptionalDouble.empty();
     }
 
-    private static Kind.Made make(Given given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Around around) {
         double high = given.number("greatest-eccentricity");
         double displacement = PumpWords.displacement(given, geometry(given));
         List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around, 1));

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The values of one part or section as read: numbers in SI, names known to be good. Work space of one reading. */
-public final class Given {
+public final class Attributes {
 
     /**
      * A size that wears [m].
@@ -43,7 +43,7 @@ public final class Given {
     private boolean broken;
     private boolean nodesKnown = true;
 
-    Given(String name, String label, Place place, Problems problems) {
+    Attributes(String name, String label, Place place, Problems problems) {
         this.name = name;
         this.label = label;
         this.place = place;
@@ -89,7 +89,7 @@ public final class Given {
                 && items.values().stream()
                         .map(Item.Placed::item)
                         .allMatch(item -> !(item instanceof Item.Groups groups)
-                                || groups.groups().values().stream().allMatch(Given::nodesKnown));
+                                || groups.groups().values().stream().allMatch(Attributes::nodesKnown));
     }
 
     /** The name it has in the file. */
@@ -127,7 +127,7 @@ public final class Given {
             return group.given().broken();
         }
         return item instanceof Item.Groups groups
-                && groups.groups().values().stream().anyMatch(Given::broken);
+                && groups.groups().values().stream().anyMatch(Attributes::broken);
     }
 
     /** Notes an error at the value of a key. */
@@ -199,14 +199,14 @@ public final class Given {
     }
 
     /** A group of keys. */
-    public Optional<Given> group(String key) {
+    public Optional<Attributes> group(String key) {
         return has(key) && items.get(key).item() instanceof Item.Group group
                 ? Optional.of(group.given())
                 : Optional.empty();
     }
 
     /** Named groups, empty where nothing is written. */
-    public Map<String, Given> groups(String key) {
+    public Map<String, Attributes> groups(String key) {
         return has(key) && items.get(key).item() instanceof Item.Groups groups ? groups.groups() : Map.of();
     }
 
