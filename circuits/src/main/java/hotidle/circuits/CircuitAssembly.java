@@ -12,7 +12,7 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.text.Nearest;
@@ -49,7 +49,7 @@ final class CircuitAssembly {
     private final Optional<MeasurementSheet> sheet;
     private final Problems problems;
     private final Scope scope;
-    private final Used used = new Used();
+    private final ReadingLog used = new ReadingLog();
     private final Attributes root;
     private final Materials materials;
     private final Value.Entries written;
@@ -182,13 +182,13 @@ final class CircuitAssembly {
                 changed = changes.apply(changed, change);
             }
         }
-        Used sizes = new Used();
+        ReadingLog sizes = new ReadingLog();
         Parts all = Parts.read(changed, new ShapeReader(scope, problems, sizes), problems);
         List<Placed> placed = all.place(materials);
         if (!written.entries().isEmpty()) {
             Structure.check(root, all);
         }
-        List<DutyPoint> duties = Sections.duties(root, all, scope, new Used());
+        List<DutyPoint> duties = Sections.duties(root, all, scope, new ReadingLog());
         if (problems.anyError() || oil.isEmpty()) {
             return Optional.empty();
         }

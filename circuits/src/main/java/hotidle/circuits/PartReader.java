@@ -8,7 +8,7 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
@@ -56,7 +56,7 @@ final class PartReader {
     ReadPart read() {
         refuseOthers();
         standIn();
-        Used used = new Used();
+        ReadingLog used = new ReadingLog();
         Attributes given = new ShapeReader(scope(), problems, used)
                 .read(shape(), "", kind.word(), new Value.Entry(kind.word(), START, tree));
         Optional<OnePart> part = problems.anyError() ? Optional.empty() : make(given, used);
@@ -209,7 +209,7 @@ final class PartReader {
                 .toList();
     }
 
-    private Optional<OnePart> make(Attributes given, Used used) {
+    private Optional<OnePart> make(Attributes given, ReadingLog used) {
         Kind.Around around = new Kind.Around(Map.of(), stock.expansions(), stock.permissibleLoads());
         kind.check(given, around);
         if (given.broken()) {
@@ -230,7 +230,7 @@ final class PartReader {
         }
     }
 
-    private Map<String, Key.Default> defaults(Used used) {
+    private Map<String, Key.Default> defaults(ReadingLog used) {
         Map<String, Key.Default> defaults = new LinkedHashMap<>();
         used.defaults().forEach((path, fallback) -> {
             String first = path.contains(".") ? path.substring(0, path.indexOf('.')) : path;

@@ -6,7 +6,7 @@ import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
@@ -51,7 +51,7 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
                     changed,
                     new Changes.Change(size.getKey(), Place.START, "to", new Value.Text(text, Place.START), ""));
         }
-        Parts all = Parts.read(changed, new ShapeReader(scope, problems, new Used()), problems);
+        Parts all = Parts.read(changed, new ShapeReader(scope, problems, new ReadingLog()), problems);
         Network network = new Network(unit.network().nodes(), all.place(materials));
         problems.inOrder().stream()
                 .filter(problem -> problem.severity() == Problem.Severity.ERROR)

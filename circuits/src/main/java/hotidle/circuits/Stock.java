@@ -5,7 +5,7 @@ import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Sections;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
@@ -37,12 +37,12 @@ public record Stock(Map<String, Oil> oils, Map<String, Double> expansions, Map<S
     private void add(String text, String name) {
         Problems problems = new Problems(name, text);
         if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
-            ShapeReader reader = new ShapeReader(Declared.in(file), problems, new Used());
+            ShapeReader reader = new ShapeReader(Declared.in(file), problems, new ReadingLog());
             Attributes root = reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
             root.groups("oils")
                     .keySet()
                     .forEach(oil -> Sections.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));
-            Materials materials = Materials.of(root, new Used());
+            Materials materials = Materials.of(root, new ReadingLog());
             materials.expansions().forEach(expansions::putIfAbsent);
             materials.permissibleLoads().forEach(permissibleLoads::putIfAbsent);
         }

@@ -1,7 +1,7 @@
 package hotidle.circuits.assemble;
 
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.words.SectionWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -20,7 +20,7 @@ public record Materials(Map<String, Double> expansions, Map<String, Double> perm
     }
 
     /** The materials of a file; a faulty one counts as a common one, so that its users are checked all the same. */
-    public static Materials of(Attributes file, Used used) {
+    public static Materials of(Attributes file, ReadingLog used) {
         Map<String, Double> expansions = new LinkedHashMap<>();
         for (SectionWords.Known known : SectionWords.MATERIALS) {
             expansions.put(known.name(), known.expansion());

@@ -4,7 +4,7 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
-import hotidle.circuits.shape.Used;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.words.SectionWords;
 import hotidle.transmission.Command;
@@ -97,7 +97,7 @@ public final class Sections {
     }
 
     /** All duty points; every region that a part is in needs a temperature in each. */
-    public static List<DutyPoint> duties(Attributes file, Parts parts, Scope scope, Used used) {
+    public static List<DutyPoint> duties(Attributes file, Parts parts, Scope scope, ReadingLog used) {
         Set<String> regions = new LinkedHashSet<>(Set.of(SectionWords.PAN));
         parts.all().values().forEach(part -> part.given().wordIf("region").ifPresent(regions::add));
         List<DutyPoint> duties = new ArrayList<>();
@@ -233,7 +233,7 @@ public final class Sections {
         }
     }
 
-    private static void noteSilentSolenoids(Attributes file, Attributes duty, Scope scope, Used used) {
+    private static void noteSilentSolenoids(Attributes file, Attributes duty, Scope scope, ReadingLog used) {
         String commanded =
                 file.group("command").map(command -> command.text("solenoid")).orElse("");
         scope.of(Names.SOLENOID).stream()

@@ -23,7 +23,7 @@ final class ItemReader {
     private final SizeReader sizes;
     private final RowReader rows;
 
-    ItemReader(ShapeReader shapes, Scope scope, Problems problems, Used used) {
+    ItemReader(ShapeReader shapes, Scope scope, Problems problems, ReadingLog used) {
         this.shapes = shapes;
         this.scope = scope;
         this.problems = problems;

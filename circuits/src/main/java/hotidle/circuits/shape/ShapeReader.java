@@ -11,10 +11,10 @@ import java.util.Optional;
 public final class ShapeReader {
 
     private final Problems problems;
-    private final Used used;
+    private final ReadingLog used;
     private final ItemReader items;
 
-    public ShapeReader(Scope scope, Problems problems, Used used) {
+    public ShapeReader(Scope scope, Problems problems, ReadingLog used) {
         this.problems = problems;
         this.used = used;
         items = new ItemReader(this, scope, problems, used);

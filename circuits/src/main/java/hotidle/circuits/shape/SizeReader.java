@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads a size that wears: what it is new, at its limit and as measured. */
-record SizeReader(AmountReader amounts, Problems problems, Used used) {
+record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
 
     private static final List<String> SIZE_KEYS = List.of("new", "limit", "measured");
 

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** What a reading notes besides problems: defaults taken and sizes that wear, by path. Work space of one reading. */
-public final class Used {
+public final class ReadingLog {
 
     private final Map<String, Key.Default> defaults = new LinkedHashMap<>();
     private final Map<String, Attributes.Sizes> sizes = new LinkedHashMap<>();
