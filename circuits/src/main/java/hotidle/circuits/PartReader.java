@@ -210,7 +210,7 @@ final class PartReader {
     }
 
     private Optional<OnePart> make(Attributes given, ReadingLog used) {
-        Kind.Around around = new Kind.Around(Map.of(), stock.expansions(), stock.permissibleLoads());
+        Kind.Context around = new Kind.Context(Map.of(), stock.expansions(), stock.permissibleLoads());
         kind.check(given, around);
         if (given.broken()) {
             return Optional.empty();

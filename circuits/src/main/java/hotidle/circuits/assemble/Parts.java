@@ -86,7 +86,7 @@ public final class Parts {
     public List<Placed> place(Materials materials) {
         Map<String, Attributes> givens = new LinkedHashMap<>();
         parts.forEach((name, one) -> givens.put(name, one.given()));
-        Kind.Around around = new Kind.Around(givens, materials.expansions(), materials.permissibleLoads());
+        Kind.Context around = new Kind.Context(givens, materials.expansions(), materials.permissibleLoads());
         List<Placed> placed = new ArrayList<>();
         parts.values().forEach(one -> one.kind().check(one.given(), around));
         parts.values().stream()
@@ -95,7 +95,7 @@ public final class Parts {
         return placed;
     }
 
-    private static Optional<Placed> make(One one, Kind.Around around) {
+    private static Optional<Placed> make(One one, Kind.Context around) {
         Attributes given = one.given();
         try {
             Kind.Made made = one.kind().maker().make(given, around);

@@ -48,7 +48,7 @@ final class AnnularGapWords {
     }
 
     /** What has the sizes that are not written in the gap itself. */
-    private static Attributes whole(Attributes given, Kind.Around around) {
+    private static Attributes whole(Attributes given, Kind.Context around) {
         return given.wordIf("land-of").map(around.parts()::get).orElse(given);
     }
 
@@ -64,7 +64,7 @@ final class AnnularGapWords {
         }
     }
 
-    private static void check(Attributes given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Context around) {
         Attributes whole = whole(given, around);
         for (String size : List.of("bore", "valve")) {
             if (given.has(size) && given != whole && whole.has(size)) {

@@ -98,7 +98,7 @@ final class BushingWords {
                 .measured("roughness tester or comparison plates");
     }
 
-    private static void check(Attributes given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Context around) {
         FitWords.check(given, "bore", "hub");
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
@@ -116,7 +116,7 @@ final class BushingWords {
         }
     }
 
-    private static Kind.Made make(Attributes given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Context around) {
         List<Bushing.SideLoad> loads = new ArrayList<>();
         List<Signal> signals = new ArrayList<>();
         for (String name : given.words("loaded-by")) {

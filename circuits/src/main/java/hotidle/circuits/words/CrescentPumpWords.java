@@ -98,7 +98,7 @@ final class CrescentPumpWords {
                         .usual("5 mm", "100 mm"));
     }
 
-    private static void check(Attributes given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Context around) {
         PumpWords.check(given, around, GAPS);
         if (given.has("inner-teeth")
                 && given.has("ring-teeth")
@@ -112,12 +112,12 @@ final class CrescentPumpWords {
         PumpWords.agree(given, geometry(given));
     }
 
-    private static Kind.Made make(Attributes given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Context around) {
         double displacement = PumpWords.displacement(given, geometry(given));
         return GearWords.make(given, around, displacement, 1, () -> tips(given, around));
     }
 
-    private static List<PumpSlip.Tip> tips(Attributes given, Kind.Around around) {
+    private static List<PumpSlip.Tip> tips(Attributes given, Kind.Context around) {
         double inner = given.number("tip-diameter");
         double ring = given.number("ring-tip-diameter");
         // of the ring gear over the inner one; without teeth given the tips' speeds are taken as equal

@@ -90,7 +90,7 @@ final class FaceGapWords {
         }
     }
 
-    private static FaceGap make(Attributes given, Kind.Around around) {
+    private static FaceGap make(Attributes given, Kind.Context around) {
         return new FaceGap(
                 given.number("inner-diameter") / 2,
                 given.number("outer-diameter") / 2,

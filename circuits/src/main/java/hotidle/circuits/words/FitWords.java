@@ -81,12 +81,12 @@ final class FitWords {
     }
 
     /** The fit of a bore and what runs in it. */
-    static Fit fit(Attributes given, Kind.Around around, String outer, String inner) {
+    static Fit fit(Attributes given, Kind.Context around, String outer, String inner) {
         return fit(given, given, around, outer, inner);
     }
 
     /** The same where a size may stand in {@code sizes} and otherwise stands in {@code whole}, as the materials do. */
-    static Fit fit(Attributes sizes, Attributes whole, Kind.Around around, String outer, String inner) {
+    static Fit fit(Attributes sizes, Attributes whole, Kind.Context around, String outer, String inner) {
         return new Fit(
                 sizes(sizes, whole, outer).inUse(),
                 sizes(sizes, whole, inner).inUse(),
@@ -117,7 +117,7 @@ final class FitWords {
     }
 
     /** A fit given by its inner size and the clearance: of a gear in its pocket. */
-    static Fit pocket(Attributes given, Kind.Around around, double inner, double clearance) {
+    static Fit pocket(Attributes given, Kind.Context around, double inner, double clearance) {
         return new Fit(
                 inner + clearance,
                 inner,

@@ -62,7 +62,7 @@ final class GearWords {
      * @param surface diameter of the gear times its speed over the engine's [m]
      */
     static PumpSlip.Tip tip(
-            Attributes given, Kind.Around around, String name, double diameter, double width, double surface) {
+            Attributes given, Kind.Context around, String name, double diameter, double width, double surface) {
         return new PumpSlip.Tip(
                 name,
                 FitWords.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
@@ -79,7 +79,7 @@ final class GearWords {
      * @param tips  asked for only where no test is given
      */
     static Kind.Made make(
-            Attributes given, Kind.Around around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
+            Attributes given, Kind.Context around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
         PumpSlip slip = given.has("slip-flow")
                 ? PumpWords.slip(given, List.of(), List.of())
                 : PumpWords.slip(given, List.of(PumpWords.face(given, around, turns)), tips.get());

@@ -40,7 +40,7 @@ public record Kind(
         Shape shape,
         Function<Attributes, List<Path>> paths,
         Consumer<Attributes> needs,
-        BiConsumer<Attributes, Around> rule,
+        BiConsumer<Attributes, Context> rule,
         Maker maker,
         Physics physics) {
 
@@ -85,7 +85,7 @@ public record Kind(
          * @param given  what was read, without fault
          * @param around the rest of the circuit
          */
-        Made make(Attributes given, Around around);
+        Made make(Attributes given, Context around);
     }
 
     /**
@@ -95,7 +95,7 @@ public record Kind(
      * @param expansions      thermal expansion of each material [1/K]
      * @param permissibleLoad unit load of each bearing material [Pa]
      */
-    public record Around(
+    public record Context(
             Map<String, Attributes> parts, Map<String, Double> expansions, Map<String, Double> permissibleLoad) {}
 
     /** A kind with two ports, {@code from} and {@code to}. */
@@ -127,7 +127,7 @@ public record Kind(
 
     /** Makes a part whose two ports are {@code from} and {@code to}. */
     interface Through {
-        Part make(Attributes given, Around around);
+        Part make(Attributes given, Context around);
     }
 
     /** Any kind. */
@@ -172,7 +172,7 @@ public record Kind(
     }
 
     /** The same kind with a rule that concerns several keys at once. */
-    Kind rule(BiConsumer<Attributes, Around> other) {
+    Kind rule(BiConsumer<Attributes, Context> other) {
         return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics);
     }
 
@@ -182,7 +182,7 @@ public record Kind(
     }
 
     /** Notes all errors that concern several keys at once, as far as it was read without fault. */
-    public void check(Attributes given, Around around) {
+    public void check(Attributes given, Context around) {
         needs.accept(given);
         if (!given.broken()) {
             rule.accept(given, around);

@@ -90,7 +90,7 @@ final class LubeBranchWords {
                 "write diameter: 1.2 mm, for example");
     }
 
-    private static LubeBranch make(Attributes given, Kind.Around around) {
+    private static LubeBranch make(Attributes given, Kind.Context around) {
         return new LubeBranch(
                 given.has("diameter")
                         ? new Orifice(

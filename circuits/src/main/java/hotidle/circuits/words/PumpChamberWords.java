@@ -87,7 +87,7 @@ final class PumpChamberWords {
     }
 
     /** Displacement and tips of one mesh, for a turn of the drive gear. */
-    private static Kind.Made make(Attributes given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Context around) {
         double displacement = PumpWords.displacement(given, geometry(given));
         double turns = GearWords.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
         return GearWords.make(given, around, displacement, turns, () -> {

@@ -210,7 +210,7 @@ final class PumpWords {
     }
 
     /** Notes clearances beside a test that stands in their place, and an inlet that stands elsewhere. */
-    static void check(Attributes given, Kind.Around around, List<String> gaps) {
+    static void check(Attributes given, Kind.Context around, List<String> gaps) {
         slip(given, gaps);
         Attributes inlet = around.parts().get(given.word("inlet"));
         if (inlet != null && inlet.has("node") && !inlet.word("node").equals(given.word("from"))) {
@@ -244,7 +244,7 @@ final class PumpWords {
     }
 
     /** The gap under the faces, which turn so many times as fast as the engine. */
-    static PumpSlip.Face face(Attributes given, Kind.Around around, double turns) {
+    static PumpSlip.Face face(Attributes given, Kind.Context around, double turns) {
         return new PumpSlip.Face(
                 "face",
                 FitWords.pocket(given, around, given.number("width"), given.number("face-clearance")),

@@ -169,7 +169,7 @@ final class SpoolValveWords {
         }
     }
 
-    private static Kind.Made make(Attributes given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Context around) {
         Set<String> touched = new LinkedHashSet<>();
         for (Kind.Path path : paths(given)) {
             touched.add(path.from());
@@ -194,7 +194,7 @@ final class SpoolValveWords {
     }
 
     private static SpoolValve.Opening opening(
-            String name, Attributes opening, Attributes valve, Kind.Around around, List<String> ports) {
+            String name, Attributes opening, Attributes valve, Kind.Context around, List<String> ports) {
         return new SpoolValve.Opening(
                 name,
                 ports.indexOf(opening.word("from")),

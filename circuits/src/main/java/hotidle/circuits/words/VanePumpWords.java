@@ -78,7 +78,7 @@ final class VanePumpWords {
                 .usual("0 mm", "8 mm");
     }
 
-    private static void check(Attributes given, Kind.Around around) {
+    private static void check(Attributes given, Kind.Context around) {
         PumpWords.check(given, around, GAPS);
         double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
         if (given.number("greatest-eccentricity") > room) {
@@ -109,7 +109,7 @@ final class VanePumpWords {
                 : OptionalDouble.empty();
     }
 
-    private static Kind.Made make(Attributes given, Kind.Around around) {
+    private static Kind.Made make(Attributes given, Kind.Context around) {
         double high = given.number("greatest-eccentricity");
         double displacement = PumpWords.displacement(given, geometry(given));
         List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around, 1));
