@@ -14,14 +14,14 @@ public final class ClutchTable {
 
     private final Map<String, Attributes> ranges;
     private final List<Parts.One> clutches;
-    private final Map<String, Ways> ways = new LinkedHashMap<>();
+    private final Map<String, FlowGraph> ways = new LinkedHashMap<>();
 
     private ClutchTable(Attributes file, Parts parts) {
         ranges = file.groups("ranges");
         clutches = parts.all().values().stream()
                 .filter(part -> part.kind().isClutch())
                 .toList();
-        ranges.keySet().forEach(range -> ways.put(range, new Ways(file, parts, range)));
+        ranges.keySet().forEach(range -> ways.put(range, new FlowGraph(file, parts, range)));
     }
 
     /**
@@ -48,7 +48,7 @@ public final class ClutchTable {
     private void check(Parts.One part, Attributes range) {
         Attributes clutch = part.given();
         String node = clutch.word("from");
-        Ways here = ways.get(range.name());
+        FlowGraph here = ways.get(range.name());
         Optional<Attributes> vent = here.vent(node);
         boolean fed = here.fed().containsKey(node);
         Attributes listed = range.groups("clutches").get(clutch.name());

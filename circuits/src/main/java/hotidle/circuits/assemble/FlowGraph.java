@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * pipes and filters are always open, a check valve one way. Whether a spool valve, a solenoid or anything else lets oil pass is not
  * known before the state is solved: such a way may be open. Gaps, rings and seals are leaks and no ways.
  */
-final class Ways {
+final class FlowGraph {
 
     private static final Set<String> LEAKS = Set.of(
             "annular-gap",
@@ -48,7 +48,7 @@ final class Ways {
      * @param sure    whether it is open for certain
      * @param wide    whether it is no throttle either
      */
-    private record Way(String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
+    private record Edge(String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
 
         /** The node that oil gets to from another one; empty where it does not. */
         private Optional<String> leads(String node) {
@@ -61,7 +61,7 @@ final class Ways {
 
     private final Set<String> sources = new LinkedHashSet<>();
     private final Set<String> drains = new LinkedHashSet<>();
-    private final List<Way> ways = new ArrayList<>();
+    private final List<Edge> ways = new ArrayList<>();
     private final Set<String> shutPorts = new LinkedHashSet<>();
     private final Set<String> line;
     private final Map<String, Optional<Attributes>> fed;
@@ -73,7 +73,7 @@ final class Ways {
      * @param file  the circuit, without fault
      * @param parts without fault
      */
-    Ways(Attributes file, Parts parts, String range) {
+    FlowGraph(Attributes file, Parts parts, String range) {
         file.groups("nodes")
                 .forEach((name, node) ->
                         node.numberIf("held").ifPresent(held -> (held > SUPPLY ? sources : drains).add(name)));
@@ -86,7 +86,7 @@ final class Ways {
             } else if (!LEAKS.contains(word)) {
                 boolean wide = WIDE.contains(word);
                 for (Kind.Path path : part.kind().paths().apply(part.given())) {
-                    ways.add(new Way(
+                    ways.add(new Edge(
                             path.from(),
                             path.to(),
                             path.oneWay(),
@@ -96,7 +96,7 @@ final class Ways {
                 }
             }
         }
-        line = spread(sources, Way::wide);
+        line = spread(sources, Edge::wide);
         fed = spreadSurely();
         perhapsFed = spread(sources, way -> true);
     }
@@ -117,7 +117,7 @@ final class Ways {
             String from = nodes.get(passage.word("from"));
             String to = nodes.get(passage.word("to"));
             if (passage.words("ranges").contains(range)) {
-                ways.add(new Way(from, to, false, Optional.of(passage), true, false));
+                ways.add(new Edge(from, to, false, Optional.of(passage), true, false));
             } else {
                 shutPorts.addAll(List.of(from, to));
             }
@@ -130,7 +130,7 @@ final class Ways {
         Deque<String> open = new ArrayDeque<>(sources);
         while (!open.isEmpty()) {
             String node = open.removeFirst();
-            for (Way way : ways) {
+            for (Edge way : ways) {
                 Optional<String> next = way.leads(node).filter(to -> way.sure && !drains.contains(to));
                 if (next.isPresent() && !reached.containsKey(next.get())) {
                     reached.put(next.get(), way.passage.or(() -> reached.get(node)));
@@ -147,7 +147,7 @@ final class Ways {
         Deque<String> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
             String node = open.removeFirst();
-            for (Way way : ways) {
+            for (Edge way : ways) {
                 String next = way.leads(node).filter(to -> way.sure).orElse(node);
                 if (drains.contains(next) && way.passage.isPresent()) {
                     return way.passage;
@@ -170,7 +170,7 @@ final class Ways {
         Deque<String> open = new ArrayDeque<>(reached);
         while (!open.isEmpty()) {
             String node = open.pop();
-            for (Way way : ways) {
+            for (Edge way : ways) {
                 String next = way.leads(node).orElse(node);
                 if (drains.contains(next)) {
                     return true;
@@ -200,7 +200,7 @@ final class Ways {
         boolean grew = true;
         while (grew) {
             grew = false;
-            for (Way way : ways) {
+            for (Edge way : ways) {
                 if (around.contains(way.from) || around.contains(way.to)) {
                     grew |= around.addAll(List.of(way.from, way.to));
                 }
@@ -210,7 +210,7 @@ final class Ways {
                 && around.stream().noneMatch(one -> sources.contains(one) || drains.contains(one));
     }
 
-    private Set<String> spread(Set<String> from, Predicate<Way> through) {
+    private Set<String> spread(Set<String> from, Predicate<Edge> through) {
         Set<String> reached = new LinkedHashSet<>(from);
         Deque<String> open = new ArrayDeque<>(from);
         while (!open.isEmpty()) {
