@@ -71,7 +71,7 @@ public record OnePart(
      * @param words each a key with its value, {@code bore=14.06mm}
      * @param stock oils and materials to choose from
      */
-    public static ReadPart read(String kind, List<String> words, Stock stock) {
+    public static ReadPart read(String kind, List<String> words, LibraryMaterials stock) {
         return new PartReader(Kinds.of(kind).orElseThrow(), words, stock).read();
     }
 

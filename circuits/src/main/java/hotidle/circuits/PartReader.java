@@ -34,7 +34,7 @@ final class PartReader {
     private static final Place START = Place.START;
 
     private final Kind kind;
-    private final Stock stock;
+    private final LibraryMaterials stock;
     private final Problems problems;
     private final List<Key> asked;
 
@@ -43,7 +43,7 @@ final class PartReader {
 
     private Value.Entries tree;
 
-    PartReader(Kind kind, List<String> words, Stock stock) {
+    PartReader(Kind kind, List<String> words, LibraryMaterials stock) {
         this.kind = kind;
         this.stock = stock;
         PartLine text = new PartLine(kind.word(), words);

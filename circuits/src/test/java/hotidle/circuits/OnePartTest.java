@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** A part on its own is read by the declarations of the circuit language, and answers in the same form. */
 class OnePartTest {
 
-    private static final Stock STOCK = Stock.ofLibrary();
+    private static final LibraryMaterials STOCK = LibraryMaterials.ofLibrary();
 
     private static ReadPart read(String kind, String... words) {
         return OnePart.read(kind, List.of(words), STOCK);

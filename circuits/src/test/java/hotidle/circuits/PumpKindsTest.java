@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** The three kinds of pump come out as the solver's one pump, each with its own displacement and gaps. */
 class PumpKindsTest {
 
-    private static final Stock STOCK = Stock.ofLibrary();
+    private static final LibraryMaterials STOCK = LibraryMaterials.ofLibrary();
 
     private static final String[] GEARS = {"displacement=18cm3/rev", "width=12mm", "tip-diameter=84mm", "speed=1000rpm"
     };

@@ -2,7 +2,7 @@ package hotidle.cli;
 
 import hotidle.circuits.OnePart;
 import hotidle.circuits.ReadPart;
-import hotidle.circuits.Stock;
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.text.Problem;
 import hotidle.law.Channel;
 import hotidle.network.Conditions;
@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  */
 record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> read) {
 
-    static PartAnswer of(ReadPart read, PartDuty.Options options, Stock stock) {
+    static PartAnswer of(ReadPart read, PartDuty.Options options, LibraryMaterials stock) {
         OnePart part = read.part().orElseThrow();
         PartDuty duty = PartDuty.of(options, part, stock);
         Conditions conditions = part.conditions(duty.oil(), OilAt.STANDARD_ATMOSPHERE, duty.temperature());

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.circuits.Stock;
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.words.Kind;
 import hotidle.plots.LineChart;
 import java.math.BigDecimal;
@@ -24,7 +24,7 @@ final class PartChart {
             List<String> words,
             PartVary vary,
             PartDuty.Options options,
-            Stock stock,
+            LibraryMaterials stock,
             Quantity.UnitSystem units) {
         List<LineChart.Point> points = new ArrayList<>();
         boolean film = kind.word().equals("bushing");

@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.OnePart;
 import hotidle.circuits.PartKeys;
 import hotidle.circuits.ReadPart;
-import hotidle.circuits.Stock;
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
@@ -95,7 +95,7 @@ final class PartCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle part: --chart and --vary go together,"
                     + " for example --chart flow.png --vary length=1..12mm");
         }
-        Stock stock = Stock.ofLibrary();
+        LibraryMaterials stock = LibraryMaterials.ofLibrary();
         PartVary over = vary == null ? null : PartVary.of(known, vary);
         List<String> all = withSpeed(known);
         if (over != null) {
@@ -128,7 +128,7 @@ final class PartCommand implements Callable<Integer> {
     }
 
     /** Reads the part; its warnings are part of the answer. */
-    static ReadPart read(Kind kind, List<String> words, Stock stock) {
+    static ReadPart read(Kind kind, List<String> words, LibraryMaterials stock) {
         ReadPart read = OnePart.read(kind.word(), words, stock);
         if (read.part().isEmpty()) {
             throw new WrongInputException(Circuits.text(read.problems().stream()

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.circuits.OnePart;
-import hotidle.circuits.Stock;
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.words.Kind;
@@ -115,7 +115,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         return value;
     }
 
-    static PartDuty of(Options options, OnePart part, Stock stock) {
+    static PartDuty of(Options options, OnePart part, LibraryMaterials stock) {
         boolean fixed = options.viscosity != null || options.density != null;
         if (fixed && options.oil != null) {
             throw new WrongInputException("hotidle part: give either --oil, or --viscosity and --density");
@@ -146,7 +146,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         return left.isEmpty() ? "" : String.join(" and ", left) + " by default";
     }
 
-    private static Oil named(Options options, Stock stock) {
+    private static Oil named(Options options, LibraryMaterials stock) {
         String name = options.oil == null ? OIL : options.oil;
         Oil oil = stock.oils().get(name);
         if (oil == null) {

@@ -22,11 +22,11 @@ import java.util.Map;
  * @param expansions       thermal expansion of each material [1/K]
  * @param permissibleLoads unit load of each bearing material [Pa]
  */
-public record Stock(Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
+public record LibraryMaterials(Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
 
     /** All that the ready circuits have. */
-    public static Stock ofLibrary() {
-        Stock stock = new Stock(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
+    public static LibraryMaterials ofLibrary() {
+        LibraryMaterials stock = new LibraryMaterials(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
         SectionWords.MATERIALS.forEach(known -> stock.expansions.put(known.name(), known.expansion()));
         for (String name : Library.names()) {
             stock.add(Library.text(name).orElseThrow(), name);
