@@ -20,9 +20,9 @@ import java.util.Optional;
  *                position at which the opening named begins to open; other pressures, flow force, friction and shims zero
  * </pre>
  */
-final class SpoolSpringWords {
+final class SpoolSpringKeys {
 
-    private SpoolSpringWords() {}
+    private SpoolSpringKeys() {}
 
     static List<Key> keys() {
         return List.of(
@@ -156,10 +156,10 @@ final class SpoolSpringWords {
     /** Area on which the pressure that opens it acts in every range [m²]. */
     private static double area(Attributes given) {
         List<Attributes> always = given.groups("areas").values().stream()
-                .filter(SpoolSpringWords::always)
+                .filter(SpoolSpringKeys::always)
                 .toList();
         List<String> pushing = always.stream()
-                .filter(SpoolSpringWords::opens)
+                .filter(SpoolSpringKeys::opens)
                 .map(area -> area.word("node"))
                 .toList();
         return always.stream()

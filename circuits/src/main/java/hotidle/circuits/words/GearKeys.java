@@ -9,9 +9,9 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
 /** What external and internal gear pumps have in common: displacement from the teeth, gaps at the tips. */
-final class GearWords {
+final class GearKeys {
 
-    private GearWords() {}
+    private GearKeys() {}
 
     static Key module() {
         return Key.quantity("module", Dimension.LENGTH, "module of the gears: pitch diameter over teeth")
@@ -65,7 +65,7 @@ final class GearWords {
             Attributes given, Kind.Context around, String name, double diameter, double width, double surface) {
         return new PumpSlip.Tip(
                 name,
-                FitWords.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
+                FitKeys.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
                 given.number("tip-land"),
                 given.count("sealing-teeth"),
                 width,
@@ -81,8 +81,8 @@ final class GearWords {
     static Kind.Made make(
             Attributes given, Kind.Context around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
         PumpSlip slip = given.has("slip-flow")
-                ? PumpWords.slip(given, List.of(), List.of())
-                : PumpWords.slip(given, List.of(PumpWords.face(given, around, turns)), tips.get());
-        return PumpWords.fixed(given, displacement, slip);
+                ? PumpKeys.slip(given, List.of(), List.of())
+                : PumpKeys.slip(given, List.of(PumpKeys.face(given, around, turns)), tips.get());
+        return PumpKeys.fixed(given, displacement, slip);
     }
 }

@@ -8,9 +8,9 @@ import hotidle.law.Slot;
 import java.util.List;
 
 /** The words of a ball or poppet on a spring. */
-final class PoppetWords {
+final class PoppetKeys {
 
-    private PoppetWords() {}
+    private PoppetKeys() {}
 
     static List<Key> keys() {
         return List.of(
@@ -37,7 +37,7 @@ final class PoppetWords {
                 Key.quantity("lift", Dimension.LENGTH, "largest lift")
                         .allowed("0.01 mm", "100 mm")
                         .usual("0.3 mm", "10 mm"),
-                OrificeWords.dischargeCoefficient("0.7", "poppets have 0.6 to 0.75 (common practice)"),
+                OrificeKind.dischargeCoefficient("0.7", "poppets have 0.6 to 0.75 (common practice)"),
                 Key.size("leak-clearance", "radial gap that leaks as much as the shut seat does")
                         .byDefault("1 um", "a good seat (assumed)")
                         .allowed("0 um", "1 mm")

@@ -13,9 +13,9 @@ import java.util.List;
 import java.util.Locale;
 
 /** The words of a {@link Bushing}. */
-final class BushingWords {
+final class BushingKind {
 
-    private BushingWords() {}
+    private BushingKind() {}
 
     static final Kind KIND = Kind.of(
                     "bushing",
@@ -27,12 +27,12 @@ final class BushingWords {
                                     "from",
                                     "the space whose oil leaks along it: behind the face of the gear or rotor on the hub"),
                             Key.node("to", "the sump"),
-                            FitWords.bore(),
+                            FitKeys.bore(),
                             Key.shaft("hub", "diameter of the hub")
                                     .allowed("1 mm", "300 mm")
                                     .usual("20 mm", "120 mm")
                                     .measured("micrometer, where the bushing runs"),
-                            AnnularGapWords.length(),
+                            AnnularGapKind.length(),
                             Key.of(
                                     "loaded-by",
                                     new Type.NameList(Names.PUMP_CHAMBER),
@@ -70,18 +70,18 @@ final class BushingWords {
                                     .byDefault(
                                             "balance",
                                             "what friction makes leaves with the oil, not the walls (assumed)"),
-                            FitWords.material(
+                            FitKeys.material(
                                     "bore-material",
                                     "the body around the bushing, which sets how the bore grows",
                                     "aluminium"),
-                            FitWords.material("hub-material", "the hub", "steel"),
-                            FitWords.measuredAt()),
+                            FitKeys.material("hub-material", "the hub", "steel"),
+                            FitKeys.measuredAt()),
                     given -> given.has("from") && given.has("to")
                             ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
                             : List.of(),
-                    BushingWords::make,
+                    BushingKind::make,
                     physics())
-            .rule(BushingWords::check);
+            .rule(BushingKind::check);
 
     private static Physics physics() {
         return Physics.of(
@@ -99,7 +99,7 @@ final class BushingWords {
     }
 
     private static void check(Attributes given, Kind.Context around) {
-        FitWords.check(given, "bore", "hub");
+        FitKeys.check(given, "bore", "hub");
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
             given.error(
@@ -129,7 +129,7 @@ final class BushingWords {
         double film =
                 given.number("film-factor") * Math.hypot(given.number("hub-roughness"), given.number("bore-roughness"));
         Bushing bushing = new Bushing(
-                FitWords.fit(given, around, "bore", "hub"),
+                FitKeys.fit(given, around, "bore", "hub"),
                 given.number("length"),
                 loads,
                 given.number("weight"),

@@ -12,9 +12,9 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /** The words of an {@link AnnularGap}. */
-final class AnnularGapWords {
+final class AnnularGapKind {
 
-    private AnnularGapWords() {}
+    private AnnularGapKind() {}
 
     static final Kind KIND = Kind.through(
                     "annular-gap",
@@ -25,12 +25,12 @@ final class AnnularGapWords {
                     "side of lower pressure",
                     keys(),
                     (given, around) -> new AnnularGap(
-                            FitWords.fit(given, whole(given, around), around, "bore", "valve"),
+                            FitKeys.fit(given, whole(given, around), around, "bore", "valve"),
                             given.number("length"),
                             given.number("eccentricity")),
                     physics())
-            .needs(AnnularGapWords::needs)
-            .rule(AnnularGapWords::check);
+            .needs(AnnularGapKind::needs)
+            .rule(AnnularGapKind::check);
 
     private static List<Key> keys() {
         Key landOf = Key.of(
@@ -40,10 +40,10 @@ final class AnnularGapWords {
                                 + " the materials and the temperature of measurement")
                 .neededWhere("bore or valve is not given");
         return Stream.concat(
-                        FitWords.boreAndValve().stream()
+                        FitKeys.boreAndValve().stream()
                                 .map(key ->
                                         key.type() instanceof Type.Size ? key.neededWhere("no land-of is given") : key),
-                        Stream.of(landOf, length(), FitWords.eccentricity()))
+                        Stream.of(landOf, length(), FitKeys.eccentricity()))
                 .toList();
     }
 
@@ -75,7 +75,7 @@ final class AnnularGapWords {
         if (!known) {
             given.breakIt();
         } else if (!given.broken()) {
-            FitWords.check(given, whole, "bore", "valve");
+            FitKeys.check(given, whole, "bore", "valve");
         }
     }
 

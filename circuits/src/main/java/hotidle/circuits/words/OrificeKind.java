@@ -7,9 +7,9 @@ import hotidle.part.Orifice;
 import java.util.List;
 
 /** The words of an {@link Orifice}. */
-final class OrificeWords {
+final class OrificeKind {
 
-    private OrificeWords() {}
+    private OrificeKind() {}
 
     static final Kind KIND = Kind.through(
             "orifice",

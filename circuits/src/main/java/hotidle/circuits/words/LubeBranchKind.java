@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The words of a {@link LubeBranch}. */
-final class LubeBranchWords {
+final class LubeBranchKind {
 
-    private LubeBranchWords() {}
+    private LubeBranchKind() {}
 
     private static final String BUSHING = "no diameter is given";
     private static final List<String> GAP = List.of("bore", "valve", "length");
@@ -27,13 +27,13 @@ final class LubeBranchWords {
                     "the sump",
                     Stream.concat(
                                     Stream.of(
-                                            OrificeWords.diameter().neededWhere("no bore is given"),
-                                            OrificeWords.knownCoefficient(),
+                                            OrificeKind.diameter().neededWhere("no bore is given"),
+                                            OrificeKind.knownCoefficient(),
                                             Key.count("count", "equal holes side by side")
                                                     .byDefault("1", "one hole (assumed)")
                                                     .allowed("1", "1000")),
                                     Stream.concat(
-                                            FitWords.boreAndValve().stream()
+                                            FitKeys.boreAndValve().stream()
                                                     .map(key -> key.name().equals("bore")
                                                                     || key.name()
                                                                             .equals("valve")
@@ -47,7 +47,7 @@ final class LubeBranchWords {
                                                             .neededWhere(BUSHING)
                                                             .allowed("0 mm", "1 m")
                                                             .usual("0 mm", "60 mm"),
-                                                    FitWords.eccentricity(),
+                                                    FitKeys.eccentricity(),
                                                     Key.quantity("needs", Dimension.FLOW, "flow that it needs")
                                                             .byDefault(
                                                                     "0.3 L/min",
@@ -55,9 +55,9 @@ final class LubeBranchWords {
                                                             .allowed("0 L/min", "100 L/min")
                                                             .usual("0.05 L/min", "10 L/min"))))
                             .toList(),
-                    LubeBranchWords::make,
+                    LubeBranchKind::make,
                     physics())
-            .needs(LubeBranchWords::needs)
+            .needs(LubeBranchKind::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {
@@ -78,7 +78,7 @@ final class LubeBranchWords {
         if (hole ? given.has("bore") || given.has("valve") : !gap) {
             either(given);
         } else if (!hole) {
-            FitWords.check(given, "bore", "valve");
+            FitKeys.check(given, "bore", "valve");
         }
     }
 
@@ -99,7 +99,7 @@ final class LubeBranchWords {
                                 given.numberIf("cd"),
                                 given.count("count"))
                         : new AnnularGap(
-                                FitWords.fit(given, around, "bore", "valve"),
+                                FitKeys.fit(given, around, "bore", "valve"),
                                 given.number("length"),
                                 given.number("eccentricity")),
                 given.number("needs"));

@@ -8,9 +8,9 @@ import hotidle.part.Passage;
 import java.util.List;
 
 /** The words of a {@link Passage}. */
-final class PassageWords {
+final class PassageKind {
 
-    private PassageWords() {}
+    private PassageKind() {}
 
     static final Kind KIND = Kind.through(
                     "passage",

@@ -16,9 +16,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What all pumps have in common: ports, slip by a test, torque, side load. */
-final class PumpWords {
+final class PumpKeys {
 
-    private PumpWords() {}
+    private PumpKeys() {}
 
     static final String SOURCE =
             "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip past gaps: " + Physics.SLOT;
@@ -51,14 +51,14 @@ final class PumpWords {
     /** Keys of the faces; left out where the slip is that of a test. */
     static List<Key> face(String outer, String faces, String which) {
         return List.of(
-                FaceGapWords.clearance(
+                FaceGapKind.clearance(
                                 "face-clearance",
                                 "depth of the pocket less the width of what turns in it, both faces together")
                         .neededWhere(BY_GAPS),
-                FaceGapWords.diameter("face-inner-diameter", "diameter of the shaft, hub or pin that the oil reaches")
+                FaceGapKind.diameter("face-inner-diameter", "diameter of the shaft, hub or pin that the oil reaches")
                         .neededWhere(BY_GAPS),
-                FaceGapWords.diameter("face-outer-diameter", outer).neededWhere(BY_GAPS),
-                FaceGapWords.sector("face-sector", "share of the circle that is under pressure")
+                FaceGapKind.diameter("face-outer-diameter", outer).neededWhere(BY_GAPS),
+                FaceGapKind.sector("face-sector", "share of the circle that is under pressure")
                         .byDefault("50 %", "about half of the circle (assumed)"),
                 Key.count("faces", "faces that leak side by side")
                         .byDefault(faces, which)
@@ -224,7 +224,7 @@ final class PumpWords {
 
     private static void slip(Attributes given, List<String> gaps) {
         if (!given.has("slip-flow")) {
-            FaceGapWords.rising(given, "face-inner-diameter", "face-outer-diameter");
+            FaceGapKind.rising(given, "face-inner-diameter", "face-outer-diameter");
             return;
         }
         gaps.stream()
@@ -247,7 +247,7 @@ final class PumpWords {
     static PumpSlip.Face face(Attributes given, Kind.Context around, double turns) {
         return new PumpSlip.Face(
                 "face",
-                FitWords.pocket(given, around, given.number("width"), given.number("face-clearance")),
+                FitKeys.pocket(given, around, given.number("width"), given.number("face-clearance")),
                 given.number("face-inner-diameter") / 2,
                 given.number("face-outer-diameter") / 2,
                 given.number("face-sector"),

@@ -14,9 +14,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The words of a {@link Cooler}. */
-final class CoolerWords {
+final class CoolerKind {
 
-    private CoolerWords() {}
+    private CoolerKind() {}
 
     private static final String HEATED =
             "another of heat, heat-flow, heat-oil, heat-medium, inlet-region, medium-region is given";
@@ -29,11 +29,11 @@ final class CoolerWords {
                     "where the oil comes from",
                     "where it goes",
                     Stream.concat(
-                                    RatedWords.keys(
+                                    RatedKeys.keys(
                                             "0", "cooler loops are laminar at workshop temperature (common practice)")
                                             .stream(),
                                     Stream.of(
-                                            RatedWords.blocked("the tubes"),
+                                            RatedKeys.blocked("the tubes"),
                                             Key.quantity("needs", Dimension.FLOW, "flow that it should have")
                                                     .byDefault(
                                                             "2 L/min",
@@ -59,7 +59,7 @@ final class CoolerWords {
                                             region("medium-region", "whose temperature the cooling medium has")))
                             .toList(),
                     (given, around) -> new Cooler(
-                            RatedWords.point(given), given.number("blocked"), given.number("needs"), heat(given)),
+                            RatedKeys.point(given), given.number("blocked"), given.number("needs"), heat(given)),
                     physics())
             .rule((given, around) -> check(given));
 

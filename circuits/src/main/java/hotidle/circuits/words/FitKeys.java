@@ -9,9 +9,9 @@ import hotidle.part.Fit;
 import java.util.List;
 
 /** The words of a fit of two pieces: their materials and the temperature at which they were measured. */
-final class FitWords {
+final class FitKeys {
 
-    private FitWords() {}
+    private FitKeys() {}
 
     /** Bore and valve with their materials. */
     static List<Key> boreAndValve() {

@@ -4,9 +4,9 @@ import hotidle.network.Group;
 import hotidle.part.ReliefValve;
 
 /** The words of a {@link ReliefValve}. */
-final class ReliefValveWords {
+final class ReliefValveKind {
 
-    private ReliefValveWords() {}
+    private ReliefValveKind() {}
 
     static final Kind KIND = Kind.through(
                     "relief-valve",
@@ -15,14 +15,14 @@ final class ReliefValveWords {
                     Group.VALVE_BODY,
                     "the side that it relieves",
                     "where it relieves to",
-                    PoppetWords.keys(),
-                    (given, around) -> new ReliefValve(PoppetWords.make(given)),
+                    PoppetKeys.keys(),
+                    (given, around) -> new ReliefValve(PoppetKeys.make(given)),
                     physics())
             .oneWay()
-            .needs(PoppetWords::needs)
-            .rule((given, around) -> PoppetWords.check(given));
+            .needs(PoppetKeys::needs)
+            .rule((given, around) -> PoppetKeys.check(given));
 
     private static Physics physics() {
-        return PoppetWords.physics();
+        return PoppetKeys.physics();
     }
 }

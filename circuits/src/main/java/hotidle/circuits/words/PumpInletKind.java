@@ -6,9 +6,9 @@ import hotidle.part.PumpInlet;
 import java.util.List;
 
 /** The words of a {@link PumpInlet}. */
-final class PumpInletWords {
+final class PumpInletKind {
 
-    private PumpInletWords() {}
+    private PumpInletKind() {}
 
     static final Kind KIND = Kind.of(
             "pump-inlet",

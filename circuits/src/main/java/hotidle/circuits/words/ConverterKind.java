@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** The words of a {@link Converter}. */
-final class ConverterWords {
+final class ConverterKind {
 
-    private ConverterWords() {}
+    private ConverterKind() {}
 
     /** What a lockup clutch is known by. */
     private static final List<String> LOCKUP = List.of("lockup-area", "lockup-radius", "losses.slipping", "losses.on");
@@ -58,8 +58,8 @@ final class ConverterWords {
                 Key.count("lockup-surfaces", "its rubbing surfaces")
                         .byDefault("1", "one lining (common practice)")
                         .allowed("1", "12"),
-                ClutchWords.friction(),
-                ClutchWords.factor());
+                ClutchKind.friction(),
+                ClutchKind.factor());
     }
 
     private static Physics physics() {
@@ -70,7 +70,7 @@ final class ConverterWords {
 
     private static Key loss(String state) {
         Shape rated =
-                new Shape("rated point", RatedWords.keys("50 %", "between a laminar gap and an orifice (assumed)"));
+                new Shape("rated point", RatedKeys.keys("50 %", "between a laminar gap and an orifice (assumed)"));
         return Key.of(state, new Type.Group(rated), "with lockup " + state);
     }
 
@@ -91,9 +91,9 @@ final class ConverterWords {
         if (!there.isEmpty() && !missing.isEmpty()) {
             given.error(
                     there.get(0).startsWith("losses") ? "losses" : there.get(0),
-                    "has " + PumpWords.and(there) + ", but no " + PumpWords.and(missing),
+                    "has " + PumpKeys.and(there) + ", but no " + PumpKeys.and(missing),
                     "a lockup clutch needs all of them; a converter without lockup has none",
-                    "add " + PumpWords.and(missing) + ", or leave out " + PumpWords.and(there));
+                    "add " + PumpKeys.and(missing) + ", or leave out " + PumpKeys.and(there));
         }
     }
 
@@ -101,8 +101,8 @@ final class ConverterWords {
         Attributes losses = given.group("losses").orElseThrow();
         Optional<Converter.LockupClutch> clutch = lockup(given)
                 ? Optional.of(new Converter.LockupClutch(
-                        RatedWords.point(losses.group("slipping").orElseThrow()),
-                        RatedWords.point(losses.group("on").orElseThrow()),
+                        RatedKeys.point(losses.group("slipping").orElseThrow()),
+                        RatedKeys.point(losses.group("on").orElseThrow()),
                         given.number("lockup-area"),
                         given.number("lockup-radius"),
                         given.count("lockup-surfaces"),
@@ -110,6 +110,6 @@ final class ConverterWords {
                         given.number("capacity-factor")))
                 : Optional.empty();
         return new Converter(
-                RatedWords.point(losses.group("off").orElseThrow()), given.number("charge-needed"), clutch);
+                RatedKeys.point(losses.group("off").orElseThrow()), given.number("charge-needed"), clutch);
     }
 }

@@ -8,9 +8,9 @@ import hotidle.part.FaceGap;
 import java.util.stream.Stream;
 
 /** The words of a {@link FaceGap}. */
-final class FaceGapWords {
+final class FaceGapKind {
 
-    private FaceGapWords() {}
+    private FaceGapKind() {}
 
     static final Kind KIND = Kind.through(
                     "face-gap",
@@ -42,9 +42,9 @@ final class FaceGapWords {
                                             Key.count("faces", "faces that leak side by side")
                                                     .byDefault("1", "one face (assumed)")
                                                     .allowed("1", "4")),
-                                    FitWords.pocketMaterials().stream())
+                                    FitKeys.pocketMaterials().stream())
                             .toList(),
-                    FaceGapWords::make,
+                    FaceGapKind::make,
                     physics())
             .rule((given, around) -> rising(given, "inner-diameter", "outer-diameter"));
 
@@ -94,7 +94,7 @@ final class FaceGapWords {
         return new FaceGap(
                 given.number("inner-diameter") / 2,
                 given.number("outer-diameter") / 2,
-                FitWords.pocket(given, around, given.number("width"), given.number("clearance")),
+                FitKeys.pocket(given, around, given.number("width"), given.number("clearance")),
                 given.number("share"),
                 given.number("sector"),
                 given.count("faces"));

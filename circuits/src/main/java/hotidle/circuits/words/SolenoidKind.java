@@ -8,9 +8,9 @@ import hotidle.part.Solenoid;
 import java.util.List;
 
 /** The words of a {@link Solenoid}. */
-final class SolenoidWords {
+final class SolenoidKind {
 
-    private SolenoidWords() {}
+    private SolenoidKind() {}
 
     static final Kind KIND = Kind.of(
             "solenoid",
@@ -33,7 +33,7 @@ final class SolenoidWords {
                             .byDefault("0.3 bar", "assumed")
                             .allowed("1 Pa", "100 bar")
                             .usual("0.01 bar", "2 bar")),
-            SolenoidWords::paths,
+            SolenoidKind::paths,
             (given, around) -> new Kind.Made(
                     new Solenoid(
                             given.number("feed-diameter"),

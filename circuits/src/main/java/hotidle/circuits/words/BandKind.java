@@ -9,9 +9,9 @@ import hotidle.part.Clutch;
 import java.util.List;
 
 /** The words of a {@link Clutch} that is a band on a drum, with its servo. */
-final class BandWords {
+final class BandKind {
 
-    private BandWords() {}
+    private BandKind() {}
 
     private static final String HELPS = "to-servo";
 
@@ -23,7 +23,7 @@ final class BandWords {
             Group.RINGS,
             "the space behind its piston",
             "the sump",
-            PumpWords.all(List.of(ClutchWords.servo(), band(), ClutchWords.seal())),
+            PumpKeys.all(List.of(ClutchKind.servo(), band(), ClutchKind.seal())),
             (given, around) -> make(given),
             physics());
 
@@ -37,7 +37,7 @@ final class BandWords {
 
     private static List<Key> band() {
         return List.of(
-                FaceGapWords.diameter("drum-diameter", "outside diameter of the drum under the band"),
+                FaceGapKind.diameter("drum-diameter", "outside diameter of the drum under the band"),
                 Key.quantity(
                                 "wrap",
                                 Dimension.ANGLE,
@@ -59,9 +59,9 @@ final class BandWords {
                                 HELPS,
                                 "to-anchor")
                         .byDefault("to-anchor", "the way in which it holds less (assumed)"),
-                ClutchWords.friction(),
-                ClutchWords.sliding(),
-                ClutchWords.factor());
+                ClutchKind.friction(),
+                ClutchKind.sliding(),
+                ClutchKind.factor());
     }
 
     private static Clutch make(Attributes given) {
@@ -75,6 +75,6 @@ final class BandWords {
                         given.number("friction"),
                         given.number("sliding-friction")),
                 given.number("capacity-factor"),
-                ClutchWords.seal(given));
+                ClutchKind.seal(given));
     }
 }

@@ -4,9 +4,9 @@ import hotidle.network.Group;
 import hotidle.part.CheckValve;
 
 /** The words of a {@link CheckValve}. */
-final class CheckValveWords {
+final class CheckValveKind {
 
-    private CheckValveWords() {}
+    private CheckValveKind() {}
 
     static final Kind KIND = Kind.through(
                     "check-valve",
@@ -15,14 +15,14 @@ final class CheckValveWords {
                     Group.VALVE_BODY,
                     "the side that opens it",
                     "the side that shuts it",
-                    PoppetWords.keys(),
-                    (given, around) -> new CheckValve(PoppetWords.make(given)),
+                    PoppetKeys.keys(),
+                    (given, around) -> new CheckValve(PoppetKeys.make(given)),
                     physics())
             .oneWay()
-            .needs(PoppetWords::needs)
-            .rule((given, around) -> PoppetWords.check(given));
+            .needs(PoppetKeys::needs)
+            .rule((given, around) -> PoppetKeys.check(given));
 
     private static Physics physics() {
-        return PoppetWords.physics();
+        return PoppetKeys.physics();
     }
 }

@@ -10,9 +10,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with external gears. */
-final class PumpChamberWords {
+final class PumpChamberKind {
 
-    private PumpChamberWords() {}
+    private PumpChamberKind() {}
 
     private static final List<String> GEARS = List.of("module", "drive-teeth", "driven-teeth", "driven-tip-diameter");
     private static final List<String> GAPS = List.of(
@@ -28,28 +28,28 @@ final class PumpChamberWords {
                     PumpChamber.class,
                     "One chamber of a gear pump: what it displaces, less what slips back past faces, tips and mesh.",
                     Group.PUMP,
-                    PumpWords.all(List.of(
-                            PumpWords.ports(),
+                    PumpKeys.all(List.of(
+                            PumpKeys.ports(),
                             List.of(
-                                    PumpWords.displacement("the gear data"),
-                                    FaceGapWords.width("width", "width of the gears")),
+                                    PumpKeys.displacement("the gear data"),
+                                    FaceGapKind.width("width", "width of the gears")),
                             gears(),
-                            PumpWords.face("root diameter of the teeth", PumpWords.GEAR_FACES, PumpWords.TWO_GEARS),
+                            PumpKeys.face("root diameter of the teeth", PumpKeys.GEAR_FACES, PumpKeys.TWO_GEARS),
                             tip(),
-                            PumpWords.slipAndTorque(),
-                            FitWords.pocketMaterials(),
-                            PumpWords.sideLoad("0.78", "0.7 to 0.85 for an external gear (common practice)"))),
-                    PumpWords::paths,
-                    PumpChamberWords::make,
+                            PumpKeys.slipAndTorque(),
+                            FitKeys.pocketMaterials(),
+                            PumpKeys.sideLoad("0.78", "0.7 to 0.85 for an external gear (common practice)"))),
+                    PumpKeys::paths,
+                    PumpChamberKind::make,
                     physics())
-            .needs(given -> PumpWords.needs(given, GEARS, GAPS))
+            .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
             .rule((given, around) -> {
-                PumpWords.check(given, around, GAPS);
-                PumpWords.agree(given, geometry(given));
+                PumpKeys.check(given, around, GAPS);
+                PumpKeys.agree(given, geometry(given));
             });
 
     private static OptionalDouble geometry(Attributes given) {
-        return GearWords.geometry(
+        return GearKeys.geometry(
                 given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
     }
 
@@ -57,12 +57,12 @@ final class PumpChamberWords {
         return Physics.of(
                 "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
                         + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
-                PumpWords.SOURCE);
+                PumpKeys.SOURCE);
     }
 
     private static List<Key> gears() {
         return List.of(
-                GearWords.module(),
+                GearKeys.module(),
                 Key.count("drive-teeth", "teeth of the drive gear")
                         .neededWhere("no displacement is given")
                         .allowed("5", "200"),
@@ -76,11 +76,11 @@ final class PumpChamberWords {
     }
 
     private static List<Key> tip() {
-        return PumpWords.all(List.of(
+        return PumpKeys.all(List.of(
                 List.of(
-                        FaceGapWords.diameter("tip-diameter", "outside diameter of the drive gear"),
-                        PumpWords.tipClearance("tip-clearance", "radial clearance between tooth tips and housing")),
-                PumpWords.tipLand(),
+                        FaceGapKind.diameter("tip-diameter", "outside diameter of the drive gear"),
+                        PumpKeys.tipClearance("tip-clearance", "radial clearance between tooth tips and housing")),
+                PumpKeys.tipLand(),
                 List.of(Key.count("tip-gears", "gears whose tips leak side by side")
                         .byDefault("2", "drive and driven gear (assumed)")
                         .allowed("1", "4"))));
@@ -88,12 +88,12 @@ final class PumpChamberWords {
 
     /** Displacement and tips of one mesh, for a turn of the drive gear. */
     private static Kind.Made make(Attributes given, Kind.Context around) {
-        double displacement = PumpWords.displacement(given, geometry(given));
-        double turns = GearWords.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
-        return GearWords.make(given, around, displacement, turns, () -> {
+        double displacement = PumpKeys.displacement(given, geometry(given));
+        double turns = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
+        return GearKeys.make(given, around, displacement, turns, () -> {
             double diameter = given.number("tip-diameter");
             double width = given.number("width") * given.count("tip-gears");
-            return List.of(GearWords.tip(given, around, "tip", diameter, width, diameter));
+            return List.of(GearKeys.tip(given, around, "tip", diameter, width, diameter));
         });
     }
 }

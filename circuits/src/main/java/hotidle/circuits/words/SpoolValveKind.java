@@ -15,9 +15,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /** The words of a {@link SpoolValve}. */
-final class SpoolValveWords {
+final class SpoolValveKind {
 
-    private SpoolValveWords() {}
+    private SpoolValveKind() {}
 
     private static final Shape OPENING = new Shape(
             "opening",
@@ -55,9 +55,9 @@ final class SpoolValveWords {
                             .neededWhere("there are notches")
                             .allowed("0.05 mm", "50 mm")
                             .usual("0.2 mm", "4 mm"),
-                    OrificeWords.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
-                    FitWords.bore().neededWhere("this land has another bore than the valve"),
-                    FitWords.valve().neededWhere("this land has another bore than the valve"),
+                    OrificeKind.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
+                    FitKeys.bore().neededWhere("this land has another bore than the valve"),
+                    FitKeys.valve().neededWhere("this land has another bore than the valve"),
                     Key.quantity("eccentricity", Dimension.RATIO, "of this land, in place of the valve's")
                             .optional()
                             .allowed("0", "1")));
@@ -88,12 +88,12 @@ final class SpoolValveWords {
                             + " limit, lockup and solenoid-feed valves.",
                     Group.VALVE_BODY,
                     Stream.of(
-                                    FitWords.boreAndValve().stream(),
+                                    FitKeys.boreAndValve().stream(),
                                     Stream.of(
-                                            FitWords.eccentricity(),
+                                            FitKeys.eccentricity(),
                                             Key.of("openings", new Type.Groups(OPENING), "openings that it meters"),
                                             Key.of("areas", new Type.Groups(AREA), "areas that pressures act on")),
-                                    SpoolSpringWords.keys().stream(),
+                                    SpoolSpringKeys.keys().stream(),
                                     Stream.of(
                                             Key.of(
                                                             "stops",
@@ -118,10 +118,10 @@ final class SpoolValveWords {
                                                     .allowed("-50 mm", "50 mm")))
                             .flatMap(keys -> keys)
                             .toList(),
-                    SpoolValveWords::paths,
-                    SpoolValveWords::make,
+                    SpoolValveKind::paths,
+                    SpoolValveKind::make,
                     physics())
-            .needs(SpoolSpringWords::needs)
+            .needs(SpoolSpringKeys::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {
@@ -146,7 +146,7 @@ final class SpoolValveWords {
 
     private static void check(Attributes given) {
         for (Attributes opening : given.groups("openings").values()) {
-            FitWords.check(opening, given, "bore", "valve");
+            FitKeys.check(opening, given, "bore", "valve");
             if (opening.count("holes") > 0 && !opening.has("hole-diameter")) {
                 opening.error(
                         "holes",
@@ -160,7 +160,7 @@ final class SpoolValveWords {
         if (given.groups("areas").isEmpty()) {
             given.error("areas", "has no areas", "nothing would move its spool", "");
         }
-        SpoolSpringWords.check(given);
+        SpoolSpringKeys.check(given);
         double low = given.rows("stops").get(0).x();
         double high = given.rows("stops").get(1).x();
         double stuck = given.numberIf("stuck-at").orElse(low);
@@ -188,7 +188,7 @@ final class SpoolValveWords {
                         area.word("acts").equals("open") ? area.number("area") : -area.number("area"),
                         Set.copyOf(area.words("ranges")))));
         return new Kind.Made(
-                new SpoolValve(ports, openings, areas, SpoolSpringWords.make(given), given.numberIf("stuck-at")),
+                new SpoolValve(ports, openings, areas, SpoolSpringKeys.make(given), given.numberIf("stuck-at")),
                 ports,
                 List.of());
     }
@@ -199,7 +199,7 @@ final class SpoolValveWords {
                 name,
                 ports.indexOf(opening.word("from")),
                 ports.indexOf(opening.word("to")),
-                FitWords.fit(opening, valve, around, "bore", "valve"),
+                FitKeys.fit(opening, valve, around, "bore", "valve"),
                 opening.number("share"),
                 opening.number("edge"),
                 opening.word("opens").equals("up"),

@@ -7,9 +7,9 @@ import hotidle.part.Filter;
 import java.util.stream.Stream;
 
 /** The words of a {@link Filter}. */
-final class FilterWords {
+final class FilterKind {
 
-    private FilterWords() {}
+    private FilterKind() {}
 
     static final Kind KIND = Kind.through(
             "filter",
@@ -19,15 +19,15 @@ final class FilterWords {
             "the sump",
             "the pump's inlet",
             Stream.concat(
-                            RatedWords.keys("0", "a filter's medium is laminar (common practice)").stream(),
+                            RatedKeys.keys("0", "a filter's medium is laminar (common practice)").stream(),
                             Stream.of(
-                                    RatedWords.blocked("the medium"),
+                                    RatedKeys.blocked("the medium"),
                                     Key.quantity("rise", Dimension.LENGTH, "height of the outlet above the oil level")
                                             .byDefault("0 mm", "outlet at the oil level (assumed)")
                                             .allowed("-2 m", "2 m")
                                             .usual("-300 mm", "300 mm")))
                     .toList(),
-            (given, around) -> new Filter(RatedWords.point(given), given.number("blocked"), given.number("rise")),
+            (given, around) -> new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
             physics());
 
     private static Physics physics() {

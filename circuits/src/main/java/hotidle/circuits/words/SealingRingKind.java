@@ -7,9 +7,9 @@ import hotidle.part.SealingRing;
 import java.util.List;
 
 /** The words of a {@link SealingRing}. */
-final class SealingRingWords {
+final class SealingRingKind {
 
-    private SealingRingWords() {}
+    private SealingRingKind() {}
 
     static final Kind KIND = Kind.through(
             "sealing-ring",
@@ -19,7 +19,7 @@ final class SealingRingWords {
             "side of higher pressure",
             "side of lower pressure",
             List.of(
-                    FaceGapWords.diameter("diameter", "diameter of the bore that the ring runs in"),
+                    FaceGapKind.diameter("diameter", "diameter of the bore that the ring runs in"),
                     Key.quantity("width", Dimension.LENGTH, "width of the ring along the shaft")
                             .allowed("0.2 mm", "30 mm")
                             .usual("1 mm", "5 mm"),

@@ -13,9 +13,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with vanes and a slide. */
-final class VanePumpWords {
+final class VanePumpKind {
 
-    private VanePumpWords() {}
+    private VanePumpKind() {}
 
     private static final List<String> GAPS = List.of("face-clearance", "face-inner-diameter", "face-outer-diameter");
 
@@ -24,36 +24,36 @@ final class VanePumpWords {
                     PumpChamber.class,
                     "A variable vane pump: a control pressure moves its slide against a spring, towards less displacement.",
                     Group.PUMP,
-                    PumpWords.all(List.of(
-                            PumpWords.ports(),
+                    PumpKeys.all(List.of(
+                            PumpKeys.ports(),
                             List.of(
                                     Key.node(
                                             "control",
                                             "whose pressure moves the slide; give it a bleed to the sump, else leaks alone decide it"),
-                                    PumpWords.displacement("ring, rotor, eccentricity and width"),
-                                    FaceGapWords.width("width", "width of rotor and vanes"),
-                                    FaceGapWords.diameter("ring-diameter", "inside diameter of the slide's ring"),
-                                    FaceGapWords.diameter("tip-diameter", "diameter of the rotor")),
+                                    PumpKeys.displacement("ring, rotor, eccentricity and width"),
+                                    FaceGapKind.width("width", "width of rotor and vanes"),
+                                    FaceGapKind.diameter("ring-diameter", "inside diameter of the slide's ring"),
+                                    FaceGapKind.diameter("tip-diameter", "diameter of the rotor")),
                             slide(),
-                            PumpWords.face(
+                            PumpKeys.face(
                                     "diameter of the rotor or of the slide's ring, where the oil ends",
                                     "2",
                                     "one rotor with two faces (assumed)"),
-                            PumpWords.slipAndTorque(),
-                            FitWords.pocketMaterials(),
-                            PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
-                    PumpWords::paths,
-                    VanePumpWords::make,
+                            PumpKeys.slipAndTorque(),
+                            FitKeys.pocketMaterials(),
+                            PumpKeys.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
+                    PumpKeys::paths,
+                    VanePumpKind::make,
                     physics())
             .needs(given ->
-                    PumpWords.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
-            .rule(VanePumpWords::check);
+                    PumpKeys.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
+            .rule(VanePumpKind::check);
 
     private static Physics physics() {
         return Physics.of(
                 "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
                         + " V = π/2·(Dc + Dr)·e·b",
-                "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpWords.SOURCE);
+                "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpKeys.SOURCE);
     }
 
     private static List<Key> slide() {
@@ -79,7 +79,7 @@ final class VanePumpWords {
     }
 
     private static void check(Attributes given, Kind.Context around) {
-        PumpWords.check(given, around, GAPS);
+        PumpKeys.check(given, around, GAPS);
         double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
         if (given.number("greatest-eccentricity") > room) {
             given.error(
@@ -94,7 +94,7 @@ final class VanePumpWords {
                     "the slide needs a way to move",
                     "exchange the two, or measure again");
         }
-        PumpWords.agree(given, geometry(given));
+        PumpKeys.agree(given, geometry(given));
     }
 
     private static OptionalDouble geometry(Attributes given) {
@@ -111,12 +111,12 @@ final class VanePumpWords {
 
     private static Kind.Made make(Attributes given, Kind.Context around) {
         double high = given.number("greatest-eccentricity");
-        double displacement = PumpWords.displacement(given, geometry(given));
-        List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpWords.face(given, around, 1));
+        double displacement = PumpKeys.displacement(given, geometry(given));
+        List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpKeys.face(given, around, 1));
         PumpChamber pump = new PumpChamber(
                 displacement,
-                PumpWords.slip(given, faces, List.of()),
-                PumpWords.drag(given),
+                PumpKeys.slip(given, faces, List.of()),
+                PumpKeys.drag(given),
                 Optional.of(new PumpChamber.Slide(
                         given.number("control-area"),
                         given.number("spring-rate"),

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with an internal gear and a crescent. */
-final class CrescentPumpWords {
+final class CrescentPumpKind {
 
-    private CrescentPumpWords() {}
+    private CrescentPumpKind() {}
 
     private static final List<String> GEARS = List.of("module", "inner-teeth", "ring-teeth", "ring-tip-diameter");
     private static final List<String> GAPS = List.of(
@@ -35,71 +35,71 @@ final class CrescentPumpWords {
                     "A gear in a ring gear with a crescent between them: what it displaces, less what slips back past faces, crescent,"
                             + " body and mesh.",
                     Group.PUMP,
-                    PumpWords.all(List.of(
-                            PumpWords.ports(),
+                    PumpKeys.all(List.of(
+                            PumpKeys.ports(),
                             List.of(
-                                    PumpWords.displacement("the gear data"),
-                                    FaceGapWords.width("width", "width of the gears")),
+                                    PumpKeys.displacement("the gear data"),
+                                    FaceGapKind.width("width", "width of the gears")),
                             gears(),
-                            PumpWords.face(
+                            PumpKeys.face(
                                     "outside diameter of the ring gear's root",
-                                    PumpWords.GEAR_FACES,
-                                    PumpWords.TWO_GEARS),
+                                    PumpKeys.GEAR_FACES,
+                                    PumpKeys.TWO_GEARS),
                             gaps(),
-                            PumpWords.tipLand(),
-                            PumpWords.slipAndTorque(),
-                            FitWords.pocketMaterials(),
-                            PumpWords.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
-                    PumpWords::paths,
-                    CrescentPumpWords::make,
+                            PumpKeys.tipLand(),
+                            PumpKeys.slipAndTorque(),
+                            FitKeys.pocketMaterials(),
+                            PumpKeys.sideLoad("0.75", "assumed, as for an external gear (common practice)"))),
+                    PumpKeys::paths,
+                    CrescentPumpKind::make,
                     physics())
-            .needs(given -> PumpWords.needs(given, GEARS, GAPS))
-            .rule(CrescentPumpWords::check);
+            .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
+            .rule(CrescentPumpKind::check);
 
     private static OptionalDouble geometry(Attributes given) {
-        return GearWords.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
+        return GearKeys.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
     }
 
     private static Physics physics() {
         return Physics.of(
                 "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
                         + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
-                PumpWords.SOURCE);
+                PumpKeys.SOURCE);
     }
 
     private static List<Key> gears() {
         return List.of(
-                GearWords.module(),
+                GearKeys.module(),
                 Key.count("inner-teeth", "teeth of the inner gear, which the hub drives")
                         .neededWhere("no displacement is given")
                         .allowed("5", "200"),
                 Key.count("ring-teeth", "teeth of the ring gear")
                         .neededWhere("no displacement is given")
                         .allowed("6", "300"),
-                FaceGapWords.diameter("tip-diameter", "outside diameter of the inner gear"),
-                FaceGapWords.diameter("ring-tip-diameter", "inside diameter over the tips of the ring gear's teeth")
+                FaceGapKind.diameter("tip-diameter", "outside diameter of the inner gear"),
+                FaceGapKind.diameter("ring-tip-diameter", "inside diameter over the tips of the ring gear's teeth")
                         .neededWhere("no displacement or no slip-flow is given"),
-                FaceGapWords.diameter("ring-diameter", "outside diameter of the ring gear, in its pocket")
-                        .neededWhere(PumpWords.BY_GAPS));
+                FaceGapKind.diameter("ring-diameter", "outside diameter of the ring gear, in its pocket")
+                        .neededWhere(PumpKeys.BY_GAPS));
     }
 
     private static List<Key> gaps() {
         return List.of(
-                PumpWords.tipClearance(
+                PumpKeys.tipClearance(
                         "inner-tip-clearance", "clearance between the inner gear's tips and the crescent"),
-                PumpWords.tipClearance("ring-tip-clearance", "clearance between the ring gear's tips and the crescent"),
-                PumpWords.tipClearance("body-clearance", "radial clearance of the ring gear in its pocket"),
+                PumpKeys.tipClearance("ring-tip-clearance", "clearance between the ring gear's tips and the crescent"),
+                PumpKeys.tipClearance("body-clearance", "radial clearance of the ring gear in its pocket"),
                 Key.quantity(
                                 "body-land",
                                 Dimension.LENGTH,
                                 "length along the pocket that seals between outlet and inlet, on each side")
-                        .neededWhere(PumpWords.BY_GAPS)
+                        .neededWhere(PumpKeys.BY_GAPS)
                         .allowed("1 mm", "500 mm")
                         .usual("5 mm", "100 mm"));
     }
 
     private static void check(Attributes given, Kind.Context around) {
-        PumpWords.check(given, around, GAPS);
+        PumpKeys.check(given, around, GAPS);
         if (given.has("inner-teeth")
                 && given.has("ring-teeth")
                 && given.count("ring-teeth") <= given.count("inner-teeth")) {
@@ -109,27 +109,27 @@ final class CrescentPumpWords {
                     "the inner gear runs inside the ring gear",
                     "exchange the two");
         }
-        PumpWords.agree(given, geometry(given));
+        PumpKeys.agree(given, geometry(given));
     }
 
     private static Kind.Made make(Attributes given, Kind.Context around) {
-        double displacement = PumpWords.displacement(given, geometry(given));
-        return GearWords.make(given, around, displacement, 1, () -> tips(given, around));
+        double displacement = PumpKeys.displacement(given, geometry(given));
+        return GearKeys.make(given, around, displacement, 1, () -> tips(given, around));
     }
 
     private static List<PumpSlip.Tip> tips(Attributes given, Kind.Context around) {
         double inner = given.number("tip-diameter");
         double ring = given.number("ring-tip-diameter");
         // of the ring gear over the inner one; without teeth given the tips' speeds are taken as equal
-        double ratio = GearWords.ratio(given, "inner-teeth", "ring-teeth").orElse(inner / ring);
+        double ratio = GearKeys.ratio(given, "inner-teeth", "ring-teeth").orElse(inner / ring);
         double width = given.number("width");
         return List.of(
-                GearWords.tip(given, around, "inner-tip", inner, width, inner),
-                GearWords.tip(given, around, "ring-tip", ring, width, ring * ratio),
+                GearKeys.tip(given, around, "inner-tip", inner, width, inner),
+                GearKeys.tip(given, around, "ring-tip", ring, width, ring * ratio),
                 // the ring gear turns with one arc of its pocket and against the other: what it drags cancels
                 new PumpSlip.Tip(
                         "body",
-                        FitWords.pocket(
+                        FitKeys.pocket(
                                 given, around, given.number("ring-diameter"), 2 * given.number("body-clearance")),
                         given.number("body-land"),
                         1,

@@ -14,16 +14,16 @@ import java.util.Map;
 import java.util.Set;
 
 /** The words of a {@link Selector}. */
-final class SelectorWords {
+final class SelectorKind {
 
-    private SelectorWords() {}
+    private SelectorKind() {}
 
     private static final Shape PASSAGE = new Shape(
             "passage",
             List.of(
                     Key.of("from", new Type.Words(), "one of the ports"),
                     Key.of("to", new Type.Words(), "another of the ports"),
-                    OrificeWords.diameter(),
+                    OrificeKind.diameter(),
                     Key.of("ranges", new Type.NameList(Names.RANGE), "ranges in which it is open")));
 
     static final Kind KIND = Kind.of(
@@ -35,7 +35,7 @@ final class SelectorWords {
                     List.of(
                             Key.of("ports", new Type.Ports(), "its ports and their nodes"),
                             Key.of("passages", new Type.Groups(PASSAGE), "passages that it opens")),
-                    SelectorWords::paths,
+                    SelectorKind::paths,
                     (given, around) -> make(given),
                     physics())
             .rule((given, around) -> check(given));

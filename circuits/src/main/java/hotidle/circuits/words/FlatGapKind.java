@@ -8,9 +8,9 @@ import hotidle.part.FlatGap;
 import java.util.List;
 
 /** The words of a {@link FlatGap}. */
-final class FlatGapWords {
+final class FlatGapKind {
 
-    private FlatGapWords() {}
+    private FlatGapKind() {}
 
     static final Kind KIND = Kind.through(
                     "flat-gap",
@@ -39,7 +39,7 @@ final class FlatGapWords {
                                     .measured("straightedge and feeler, less what the bolts pull out")),
                     (given, around) -> make(given),
                     physics())
-            .needs(FlatGapWords::needs)
+            .needs(FlatGapKind::needs)
             .rule((given, around) -> check(given));
 
     private static Physics physics() {

@@ -7,9 +7,9 @@ import hotidle.law.RatedPoint;
 import java.util.List;
 
 /** The words of a restriction that is known by one measured point of flow and pressure drop. */
-final class RatedWords {
+final class RatedKeys {
 
-    private RatedWords() {}
+    private RatedKeys() {}
 
     static List<Key> keys(String turbulentShare, String source) {
         return List.of(

@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** The words of a {@link Clutch}. */
-final class ClutchWords {
+final class ClutchKind {
 
-    private ClutchWords() {}
+    private ClutchKind() {}
 
     /** A diameter that is not given. */
     private static final String NONE = "0 mm";
@@ -25,7 +25,7 @@ final class ClutchWords {
                     Group.RINGS,
                     "the space behind its piston",
                     "the sump",
-                    PumpWords.all(List.of(servo(), plates(), seal())),
+                    PumpKeys.all(List.of(servo(), plates(), seal())),
                     (given, around) -> make(given),
                     physics())
             .rule((given, around) -> check(given));
@@ -54,8 +54,8 @@ final class ClutchWords {
     private static List<Key> plates() {
         return List.of(
                 Key.count("surfaces", "rubbing surfaces").allowed("1", "40").usual("2", "16"),
-                FaceGapWords.diameter("lining-inner-diameter", "inside diameter of the lining"),
-                FaceGapWords.diameter("lining-outer-diameter", "outside diameter of the lining"),
+                FaceGapKind.diameter("lining-inner-diameter", "inside diameter of the lining"),
+                FaceGapKind.diameter("lining-outer-diameter", "outside diameter of the lining"),
                 friction(),
                 sliding(),
                 Key.choice("linings", "whether they press evenly or are run in", "new", "run-in")
@@ -87,7 +87,7 @@ final class ClutchWords {
     /** Keys of what leaks at the piston. */
     static List<Key> seal() {
         return List.of(
-                FaceGapWords.diameter("seal-diameter", "diameter of the piston's seal"),
+                FaceGapKind.diameter("seal-diameter", "diameter of the piston's seal"),
                 Key.size("seal-gap", "radial gap that leaks as much as the seals do")
                         .allowed("0.01 um", "1 mm")
                         .usual("0.5 um", "60 um"),
@@ -132,7 +132,7 @@ final class ClutchWords {
     }
 
     private static void check(Attributes given) {
-        FaceGapWords.rising(given, "lining-inner-diameter", "lining-outer-diameter");
+        FaceGapKind.rising(given, "lining-inner-diameter", "lining-outer-diameter");
         ring(given, "piston-inner-diameter", "piston-outer-diameter", "oil-diameter");
         ring(given, "balance-inner-diameter", "balance-outer-diameter", "balance-oil-diameter");
         if (given.number("balance-outer-diameter") > 0 && !(given.number("piston-outer-diameter") > 0)) {
@@ -156,7 +156,7 @@ final class ClutchWords {
         } else if (!started && given.has(oil)) {
             given.error(oil, "needs " + inner + " and " + outer + " too", "", "add both, or leave " + oil + " out");
         } else if (started) {
-            FaceGapWords.rising(given, inner, outer);
+            FaceGapKind.rising(given, inner, outer);
             if (given.numberIf(oil).orElse(0) > given.number(inner)) {
                 given.error(
                         oil,
