@@ -98,10 +98,10 @@ final class AnnularGapKind {
         }
     }
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
-                Physics.SLOT);
+                LawText.SLOT);
     }
 
     static Key length() {

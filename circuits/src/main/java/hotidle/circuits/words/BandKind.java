@@ -27,8 +27,8 @@ final class BandKind {
             (given, around) -> make(given),
             physics());
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "torque = i·r·(p·A − F)·(e^(μ·θ) − 1) where the drum turns to the servo, i·r·(p·A − F)·(1 − e^(−μ·θ)) where it"
                         + " turns to the anchor; seals leak as an annular gap, a bleed as a hole",
                 "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, ch. 16 (from memory); leak: Merritt 1967 §2-5"

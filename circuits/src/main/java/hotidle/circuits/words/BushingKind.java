@@ -83,8 +83,8 @@ final class BushingKind {
                     physics())
             .rule(BushingKind::check);
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
                         + " as an annular gap of that ε",
                 "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)");

@@ -22,7 +22,7 @@ final class CheckValveKind {
             .needs(PoppetKeys::needs)
             .rule((given, around) -> PoppetKeys.check(given));
 
-    private static Physics physics() {
+    private static LawText physics() {
         return PoppetKeys.physics();
     }
 }

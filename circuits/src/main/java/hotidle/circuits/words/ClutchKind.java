@@ -30,8 +30,8 @@ final class ClutchKind {
                     physics())
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "torque = μ·z·r·(p·A − F + head), r = (ro + ri)/2 run in, ⅔·(ro³ − ri³)/(ro² − ri²) new; head of the turning oil"
                         + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
                         + " annular gap, a bleed as a hole",

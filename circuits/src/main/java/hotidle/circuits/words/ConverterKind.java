@@ -62,10 +62,10 @@ final class ConverterKind {
                 ClutchKind.factor());
     }
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "Δp = a·μ·q + b·ρ·q² for each state of lockup; lockup torque = μ·z·r·A·(apply − release)",
-                Physics.RATED);
+                LawText.RATED);
     }
 
     private static Key loss(String state) {

@@ -120,10 +120,10 @@ final class CoolerKind {
                 given.word("medium-region")));
     }
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "Δp = a·μ·q + b·ρ·q², a and b from one measured point; heat = (1 − exp(−UA/C))·C·(T_in − T_medium), C = ρ·cp·q",
-                Physics.RATED
+                LawText.RATED
                         + "; heat: F. P. Incropera et al., Fundamentals of Heat and Mass Transfer, §11.4 (from memory)");
     }
 }

@@ -60,8 +60,8 @@ final class CrescentPumpKind {
         return GearKeys.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
     }
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
                         + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
                 PumpKeys.SOURCE);

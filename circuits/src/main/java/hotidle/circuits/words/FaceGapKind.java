@@ -48,11 +48,11 @@ final class FaceGapKind {
                     physics())
             .rule((given, around) -> rising(given, "inner-diameter", "outer-diameter"));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
                         + " entry and exit",
-                "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + Physics.SLOT_ENTRY);
+                "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + LawText.SLOT_ENTRY);
     }
 
     static Key diameter(String name, String meaning) {

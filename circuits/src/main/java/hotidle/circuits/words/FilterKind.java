@@ -30,7 +30,7 @@ final class FilterKind {
             (given, around) -> new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
             physics());
 
-    private static Physics physics() {
-        return Physics.of("Δp = a·μ·q + b·ρ·q² + ρ·g·rise, a and b from one measured point", Physics.RATED);
+    private static LawText physics() {
+        return LawText.of("Δp = a·μ·q + b·ρ·q² + ρ·g·rise, a and b from one measured point", LawText.RATED);
     }
 }

@@ -42,10 +42,10 @@ final class FlatGapKind {
             .needs(FlatGapKind::needs)
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
-                Physics.SLOT);
+                LawText.SLOT);
     }
 
     private static Key gap(String name, String meaning, String where) {

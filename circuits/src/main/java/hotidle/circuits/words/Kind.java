@@ -42,7 +42,7 @@ public record Kind(
         Consumer<Attributes> needs,
         BiConsumer<Attributes, Context> rule,
         Maker maker,
-        Physics physics) {
+        LawText physics) {
 
     /**
      * A way of oil through a part, or a node that it only reads.
@@ -108,7 +108,7 @@ public record Kind(
             String to,
             List<Key> keys,
             Through maker,
-            Physics physics) {
+            LawText physics) {
         List<Key> all = new ArrayList<>();
         all.add(Key.node("from", from));
         all.add(Key.node("to", to));
@@ -139,7 +139,7 @@ public record Kind(
             List<Key> keys,
             Function<Attributes, List<Path>> paths,
             Maker maker,
-            Physics physics) {
+            LawText physics) {
         List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
                 .flatMap(List::stream)
                 .toList();

@@ -60,8 +60,8 @@ final class LubeBranchKind {
             .needs(LubeBranchKind::needs)
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "a hole as orifice has it, or a gap as annular-gap has it",
                 "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5");
     }

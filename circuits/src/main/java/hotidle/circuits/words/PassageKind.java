@@ -47,8 +47,8 @@ final class PassageKind {
                     physics())
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
                 "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)");
     }

@@ -81,8 +81,8 @@ final class PoppetKeys {
                 Slot.annular(seat, given.number("leak-clearance"), given.number("leak-length"), 0));
     }
 
-    static Physics physics() {
-        return Physics.of(
+    static LawText physics() {
+        return LawText.of(
                 "lift x = (Δp·A − F0)/k to its stop; q = Cd·π·d·x·√(2·Δp/ρ); shut it leaks as an annular gap",
                 "A. Esposito, Fluid Power with Applications, Ex. 8-1; opening: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4");
     }

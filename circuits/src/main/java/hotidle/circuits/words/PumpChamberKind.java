@@ -53,8 +53,8 @@ final class PumpChamberKind {
                 given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
     }
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
                         + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
                 PumpKeys.SOURCE);

@@ -20,8 +20,8 @@ final class PumpInletKind {
             (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
             physics());
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "full above the pressure at which air is released, part filled at it",
                 "complementarity of filling and inlet pressure (our own form)");
     }

@@ -21,7 +21,7 @@ final class PumpKeys {
     private PumpKeys() {}
 
     static final String SOURCE =
-            "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip past gaps: " + Physics.SLOT;
+            "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip past gaps: " + LawText.SLOT;
 
     static List<Key> ports() {
         return List.of(

@@ -53,9 +53,9 @@ final class SealingRingKind {
                     given.count("count")),
             physics());
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "joint, and clearance then side gap, side by side, each q = w·h³·Δp/(12·μ·L) with the loss of entry and exit",
-                Physics.SLOT);
+                LawText.SLOT);
     }
 }

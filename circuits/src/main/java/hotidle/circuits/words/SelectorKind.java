@@ -40,8 +40,8 @@ final class SelectorKind {
                     physics())
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
                 "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)");
     }

@@ -44,8 +44,8 @@ final class SolenoidKind {
                     List.of()),
             physics());
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "pilot = command − droop·(y − ½); feed and exhaust q = Cd·y·A·√(2·Δp/ρ), Cd of a sharp edge",
                 "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form");
     }

@@ -124,8 +124,8 @@ final class SpoolValveKind {
             .needs(SpoolSpringKeys::needs)
             .rule((given, around) -> check(given));
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
                         + " lands leak as an annular gap of their overlap",
                 "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)");

@@ -49,8 +49,8 @@ final class VanePumpKind {
                     PumpKeys.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
             .rule(VanePumpKind::check);
 
-    private static Physics physics() {
-        return Physics.of(
+    private static LawText physics() {
+        return LawText.of(
                 "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
                         + " V = π/2·(Dc + Dr)·e·b",
                 "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpKeys.SOURCE);

@@ -6,7 +6,7 @@ package hotidle.circuits.words;
  * @param law    its law in a line, as its solver's part has it
  * @param source where the law comes from
  */
-public record Physics(String law, String source) {
+public record LawText(String law, String source) {
 
     /** Source of the loss at the ends of a gap. */
     static final String SLOT_ENTRY = "T. Lundgren, E. Sparrow, J. Starr, J. Basic Eng. 86 (1964) 620 (from memory)";
@@ -19,7 +19,7 @@ public record Physics(String law, String source) {
     static final String RATED = "laminar and turbulent loss through the measured point (our own form)";
 
     /** A law and its source. */
-    static Physics of(String law, String source) {
-        return new Physics(law, source);
+    static LawText of(String law, String source) {
+        return new LawText(law, source);
     }
 }
