@@ -6,7 +6,7 @@ import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
-import hotidle.circuits.words.SectionWords;
+import hotidle.circuits.kind.SectionWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -20,7 +20,7 @@ import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.words.SectionWords;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;

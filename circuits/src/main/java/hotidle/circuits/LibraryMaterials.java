@@ -9,7 +9,7 @@ import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
-import hotidle.circuits.words.SectionWords;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.oil.Oil;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -5,7 +5,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -16,7 +16,7 @@ import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import hotidle.network.Placed;
 import hotidle.part.PumpInlet;
 import java.util.ArrayList;

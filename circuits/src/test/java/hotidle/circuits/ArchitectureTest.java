@@ -83,7 +83,7 @@ class ArchitectureTest {
                 .resideInAnyPackage(
                         "hotidle.circuits.text",
                         "hotidle.circuits.shape",
-                        "hotidle.circuits.words",
+                        "hotidle.circuits.kind",
                         "hotidle.circuits.sheet",
                         "hotidle.circuits.assemble")
                 .should()

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Problem;
-import hotidle.circuits.words.Kind;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.network.Node;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;

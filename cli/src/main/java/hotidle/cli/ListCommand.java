@@ -4,7 +4,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kinds;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;

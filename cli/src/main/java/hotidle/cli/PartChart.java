@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.circuits.LibraryMaterials;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import hotidle.plots.LineChart;
 import java.math.BigDecimal;
 import java.nio.file.Path;

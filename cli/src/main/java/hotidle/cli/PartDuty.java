@@ -4,7 +4,7 @@ import hotidle.circuits.OnePart;
 import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.oil.OilAt;

@@ -7,8 +7,8 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.words.Kind;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import java.util.List;
 
 /** What 'hotidle part --help' adds: the kinds, and the keys of one. */

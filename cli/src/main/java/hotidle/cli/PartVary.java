@@ -7,7 +7,7 @@ import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

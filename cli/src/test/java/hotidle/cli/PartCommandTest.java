@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kinds;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;

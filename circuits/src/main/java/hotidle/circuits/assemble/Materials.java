@@ -2,7 +2,7 @@ package hotidle.circuits.assemble;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ReadingLog;
-import hotidle.circuits.words.SectionWords;
+import hotidle.circuits.kind.SectionWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 

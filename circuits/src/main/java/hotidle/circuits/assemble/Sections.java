@@ -6,7 +6,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.words.SectionWords;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.DutyPoint;

@@ -1,7 +1,7 @@
 package hotidle.circuits.assemble;
 
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.words.Kind;
+import hotidle.circuits.kind.Kind;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;

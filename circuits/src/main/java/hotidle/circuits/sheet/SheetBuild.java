@@ -6,7 +6,7 @@ import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kinds;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,0 +1,113 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.network.Group;
+import hotidle.part.AnnularGap;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/** The words of an {@link AnnularGap}. */
+final class AnnularGapKind {
+
+    private AnnularGapKind() {}
+
+    static final Kind KIND = Kind.through(
+                    "annular-gap",
+                    AnnularGap.class,
+                    "The leak between a bore and the valve or shaft in it.",
+                    Group.VALVE_BODY,
+                    "side of higher pressure",
+                    "side of lower pressure",
+                    keys(),
+                    (given, around) -> new AnnularGap(
+                            FitKeys.fit(given, whole(given, around), around, "bore", "valve"),
+                            given.number("length"),
+                            given.number("eccentricity")),
+                    physics())
+            .needs(AnnularGapKind::needs)
+            .rule(AnnularGapKind::check);
+
+    private static List<Key> keys() {
+        Key landOf = Key.of(
+                        "land-of",
+                        new Type.Name(Names.SPOOL_VALVE),
+                        "the valve of which it is an end land: bore and valve, where not written here, are then that valve's, and so are"
+                                + " the materials and the temperature of measurement")
+                .neededWhere("bore or valve is not given");
+        return Stream.concat(
+                        FitKeys.boreAndValve().stream()
+                                .map(key ->
+                                        key.type() instanceof Type.Size ? key.neededWhere("no land-of is given") : key),
+                        Stream.of(landOf, length(), FitKeys.eccentricity()))
+                .toList();
+    }
+
+    /** What has the sizes that are not written in the gap itself. */
+    private static Attributes whole(Attributes given, Kind.Context around) {
+        return given.wordIf("land-of").map(around.parts()::get).orElse(given);
+    }
+
+    private static void needs(Attributes given) {
+        List<String> missing = Stream.of("bore", "valve").filter(given::lacks).toList();
+        if (given.lacks("land-of") && !missing.isEmpty()) {
+            String sizes = String.join(" and no ", missing);
+            given.error(
+                    "",
+                    "has no " + sizes,
+                    "the gap lies between the two",
+                    "add '" + missing.get(0) + ": ...' as measured, or land-of: and the valve");
+        }
+    }
+
+    private static void check(Attributes given, Kind.Context around) {
+        Attributes whole = whole(given, around);
+        for (String size : List.of("bore", "valve")) {
+            if (given.has(size) && given != whole && whole.has(size)) {
+                disagree(given, whole, size);
+            }
+        }
+        boolean known = Stream.of("bore", "valve").allMatch(size -> given.has(size) || whole.has(size));
+        if (!known) {
+            given.breakIt();
+        } else if (!given.broken()) {
+            FitKeys.check(given, whole, "bore", "valve");
+        }
+    }
+
+    /** Two lands of one size, of which one was changed or measured and the other was not. */
+    private static void disagree(Attributes given, Attributes valve, String size) {
+        Attributes.Sizes here = given.sizes(size).orElseThrow();
+        Attributes.Sizes there = valve.sizes(size).orElseThrow();
+        if (here.fresh() == there.fresh() && here.inUse() != there.inUse()) {
+            given.warning(
+                    size,
+                    String.format(
+                            Locale.ROOT,
+                            "has a %s of %.4f mm, but %s, whose land it is, one of %.4f mm",
+                            size,
+                            here.inUse() * 1000,
+                            valve.name(),
+                            there.inUse() * 1000),
+                    "new, the two have one size; a build has changed one of them only",
+                    "leave " + size + " out here, so that it follows " + valve.name() + ", or change both");
+        }
+    }
+
+    private static LawText physics() {
+        return LawText.of(
+                "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
+                LawText.SLOT);
+    }
+
+    static Key length() {
+        return Key.quantity("length", Dimension.LENGTH, "length of the land that seals")
+                .allowed("0.01 mm", "1 m")
+                .usual("0.5 mm", "60 mm")
+                .measured("depth gauge or calliper: where land and bore overlap");
+    }
+}

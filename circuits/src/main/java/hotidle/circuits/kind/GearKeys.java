@@ -1,0 +1,88 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.part.PumpSlip;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Supplier;
+
+/** What external and internal gear pumps have in common: displacement from the teeth, gaps at the tips. */
+final class GearKeys {
+
+    private GearKeys() {}
+
+    static Key module() {
+        return Key.quantity("module", Dimension.LENGTH, "module of the gears: pitch diameter over teeth")
+                .neededWhere("no displacement is given")
+                .allowed("0.2 mm", "20 mm")
+                .usual("1.5 mm", "5 mm");
+    }
+
+    /**
+     * What a pair of gears displaces for a turn of the first [m³].
+     */
+    interface Displacement {
+        double of(double module, int teeth, int otherTeeth, double tip, double otherTip, double width);
+    }
+
+    /**
+     * What the gears displace [m³/rev]; empty where they are not all given.
+     *
+     * @param teeth      key of the teeth of the gear that the engine drives
+     * @param otherTeeth key of those of the other
+     * @param otherTip   key of the other's tip diameter
+     */
+    static OptionalDouble geometry(
+            Attributes given, String teeth, String otherTeeth, String otherTip, Displacement ofGears) {
+        boolean all = List.of("module", teeth, otherTeeth, otherTip).stream().allMatch(given::has);
+        return all
+                ? OptionalDouble.of(ofGears.of(
+                        given.number("module"),
+                        given.count(teeth),
+                        given.count(otherTeeth),
+                        given.number("tip-diameter"),
+                        given.number(otherTip),
+                        given.number("width")))
+                : OptionalDouble.empty();
+    }
+
+    /** Speed of the other gear over that of the one which the engine drives; empty where the teeth are not given. */
+    static OptionalDouble ratio(Attributes given, String teeth, String otherTeeth) {
+        return given.has(teeth) && given.has(otherTeeth)
+                ? OptionalDouble.of((double) given.count(teeth) / given.count(otherTeeth))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The gap along a gear's tips, whose clearance is the key {@code name-clearance}.
+     *
+     * @param width   of the gap [m]
+     * @param surface diameter of the gear times its speed over the engine's [m]
+     */
+    static PumpSlip.Tip tip(
+            Attributes given, Kind.Context around, String name, double diameter, double width, double surface) {
+        return new PumpSlip.Tip(
+                name,
+                FitKeys.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
+                given.number("tip-land"),
+                given.count("sealing-teeth"),
+                width,
+                surface);
+    }
+
+    /**
+     * The pump, with the slip of its gaps or of a test.
+     *
+     * @param turns mean speed of the faces over the engine's
+     * @param tips  asked for only where no test is given
+     */
+    static Kind.Made make(
+            Attributes given, Kind.Context around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
+        PumpSlip slip = given.has("slip-flow")
+                ? PumpKeys.slip(given, List.of(), List.of())
+                : PumpKeys.slip(given, List.of(PumpKeys.face(given, around, turns)), tips.get());
+        return PumpKeys.fixed(given, displacement, slip);
+    }
+}

@@ -1,0 +1,215 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.network.Group;
+import hotidle.network.Signal;
+import hotidle.part.Clutch;
+import hotidle.part.Part;
+import hotidle.part.PumpChamber;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * A kind of part in the circuit language. Everything that the language knows of a kind stands in its one declaration.
+ *
+ * @param word  of the key {@code kind}
+ * @param part  the solver's part
+ * @param about what it is, in a sentence
+ * @param group what its oil is booked under unless the file says otherwise
+ * @param shape its keys, those that every part has among them
+ * @param paths where oil can flow through it, as far as it was read without fault
+ * @param needs notes what is missing of keys of which one or another is needed; asked of faulty parts too
+ * @param rule  notes errors that concern several keys at once; asked of parts without fault
+ * @param maker makes the solver's part
+ * @param physics its law in a line, and what else can be said of it on its own
+ */
+public record Kind(
+        String word,
+        Class<? extends Part> part,
+        String about,
+        Group group,
+        Shape shape,
+        Function<Attributes, List<Path>> paths,
+        Consumer<Attributes> needs,
+        BiConsumer<Attributes, Context> rule,
+        Maker maker,
+        LawText physics) {
+
+    /**
+     * A way of oil through a part, or a node that it only reads.
+     *
+     * @param from   a node
+     * @param to     a node; the same one where the part only reads it
+     * @param ranges in which it is open, empty for all
+     * @param oneWay whether it lets oil pass from the first to the second only, leaks aside
+     */
+    public record Path(String from, String to, List<String> ranges, boolean oneWay) {
+        public Path {
+            ranges = List.copyOf(ranges);
+        }
+
+        /** A way that is always open. */
+        public static Path between(String from, String to) {
+            return new Path(from, to, List.of(), false);
+        }
+    }
+
+    /**
+     * A part ready to be placed.
+     *
+     * @param part    the solver's part
+     * @param nodes   node at each port
+     * @param signals source of each signal
+     */
+    public record Made(Part part, List<String> nodes, List<Signal> signals) {
+        public Made {
+            nodes = List.copyOf(nodes);
+            signals = List.copyOf(signals);
+        }
+    }
+
+    /** Makes the solver's part of what was read and found without fault. */
+    public interface Maker {
+        /**
+         * Makes it.
+         *
+         * @param given  what was read, without fault
+         * @param around the rest of the circuit
+         */
+        Made make(Attributes given, Context around);
+    }
+
+    /**
+     * What a part may need of the rest of the circuit.
+     *
+     * @param parts           all parts without fault, by name
+     * @param expansions      thermal expansion of each material [1/K]
+     * @param permissibleLoad unit load of each bearing material [Pa]
+     */
+    public record Context(
+            Map<String, Attributes> parts, Map<String, Double> expansions, Map<String, Double> permissibleLoad) {}
+
+    /** A kind with two ports, {@code from} and {@code to}. */
+    static Kind through(
+            String word,
+            Class<? extends Part> part,
+            String about,
+            Group group,
+            String from,
+            String to,
+            List<Key> keys,
+            Through maker,
+            LawText physics) {
+        List<Key> all = new ArrayList<>();
+        all.add(Key.node("from", from));
+        all.add(Key.node("to", to));
+        all.addAll(keys);
+        return of(
+                word,
+                part,
+                about,
+                group,
+                all,
+                given -> paths(given, false),
+                (given, around) ->
+                        new Made(maker.make(given, around), List.of(given.word("from"), given.word("to")), List.of()),
+                physics);
+    }
+
+    /** Makes a part whose two ports are {@code from} and {@code to}. */
+    interface Through {
+        Part make(Attributes given, Context around);
+    }
+
+    /** Any kind. */
+    static Kind of(
+            String word,
+            Class<? extends Part> part,
+            String about,
+            Group group,
+            List<Key> keys,
+            Function<Attributes, List<Path>> paths,
+            Maker maker,
+            LawText physics) {
+        List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
+                .flatMap(List::stream)
+                .toList();
+        return new Kind(
+                word,
+                part,
+                about,
+                group,
+                new Shape(word, all),
+                paths,
+                given -> {},
+                (given, around) -> {},
+                maker,
+                physics);
+    }
+
+    /** Whether it is a pump: it raises pressure rather than losing it. */
+    public boolean isPump() {
+        return part == PumpChamber.class;
+    }
+
+    /** Whether it is applied in some ranges and holds torque there: a clutch, or a band. */
+    public boolean isClutch() {
+        return part == Clutch.class;
+    }
+
+    /** The same kind, passing oil one way only. */
+    Kind oneWay() {
+        return new Kind(word, part, about, group, shape, given -> paths(given, true), needs, rule, maker, physics);
+    }
+
+    /** The same kind with a rule that concerns several keys at once. */
+    Kind rule(BiConsumer<Attributes, Context> other) {
+        return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics);
+    }
+
+    /** The same kind with keys of which one or another is needed. */
+    Kind needs(Consumer<Attributes> other) {
+        return new Kind(word, part, about, group, shape, paths, other, rule, maker, physics);
+    }
+
+    /** Notes all errors that concern several keys at once, as far as it was read without fault. */
+    public void check(Attributes given, Context around) {
+        needs.accept(given);
+        if (!given.broken()) {
+            rule.accept(given, around);
+        }
+    }
+
+    private static List<Path> paths(Attributes given, boolean oneWay) {
+        return given.has("from") && given.has("to")
+                ? List.of(new Path(given.word("from"), given.word("to"), List.of(), oneWay))
+                : List.of();
+    }
+
+    /** The keys that every part has. */
+    public static final List<Key> COMMON = List.of(
+            Key.of("kind", new Type.Words(), "what sort of part it is"),
+            Key.of(
+                            "like",
+                            new Type.Name(Names.PART),
+                            "a part whose keys it has too, but for those written here; builds change it on its own")
+                    .optional(),
+            Key.text("about", "what it is, in your own words"),
+            Key.of("region", new Type.Name(Names.REGION), "whose temperature its oil has")
+                    .byDefault("sump", "most parts lie in or near the pan (assumed)"),
+            Key.choice(
+                            "group",
+                            "what its oil is booked under in the oil budget",
+                            Stream.of(Group.values()).map(Group::label).toArray(String[]::new))
+                    .optional(),
+            Key.text("source", "where its dimensions come from"));
+}

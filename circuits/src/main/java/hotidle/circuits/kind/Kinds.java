@@ -1,0 +1,56 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Names;
+import java.util.List;
+import java.util.Optional;
+
+/** All kinds of part that the circuit language knows. */
+public final class Kinds {
+
+    private Kinds() {}
+
+    /** In the order of the reference. */
+    public static final List<Kind> ALL = List.of(
+            OrificeKind.KIND,
+            AnnularGapKind.KIND,
+            FlatGapKind.KIND,
+            FaceGapKind.KIND,
+            SealingRingKind.KIND,
+            PassageKind.KIND,
+            FilterKind.KIND,
+            CoolerKind.KIND,
+            LubeBranchKind.KIND,
+            PumpInletKind.KIND,
+            PumpChamberKind.KIND,
+            CrescentPumpKind.KIND,
+            VanePumpKind.KIND,
+            BushingKind.KIND,
+            SpoolValveKind.KIND,
+            SelectorKind.KIND,
+            CheckValveKind.KIND,
+            ReliefValveKind.KIND,
+            SolenoidKind.KIND,
+            ClutchKind.KIND,
+            BandKind.KIND,
+            ConverterKind.KIND);
+
+    /** The kind of a word. */
+    public static Optional<Kind> of(String word) {
+        return ALL.stream().filter(kind -> kind.word().equals(word)).findFirst();
+    }
+
+    /** The words of the kinds that a name of a part stands for. */
+    public static List<String> words(Names of) {
+        return switch (of) {
+            case PUMP_CHAMBER ->
+                ALL.stream().filter(Kind::isPump).map(Kind::word).toList();
+            case CLUTCH -> ALL.stream().filter(Kind::isClutch).map(Kind::word).toList();
+            default -> List.of(of.word());
+        };
+    }
+
+    /** The words of all kinds. */
+    public static List<String> words() {
+        return ALL.stream().map(Kind::word).toList();
+    }
+}

@@ -1,0 +1,89 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Rules for the openings of one spool valve together: they share a circumference and a stroke. */
+final class OpeningRules {
+
+    private OpeningRules() {}
+
+    /** Notes openings that do not fit round the bore, and openings through which oil passes straight to another node. */
+    static void check(Attributes valve) {
+        List<Attributes> openings = valve.groups("openings").values().stream()
+                .filter(opening -> !opening.broken())
+                .toList();
+        openings.forEach(opening -> holes(opening, valve));
+        for (int i = 0; i < openings.size(); i++) {
+            crowded(openings.get(i), openings.subList(0, i));
+            for (Attributes other : openings.subList(0, i)) {
+                straightThrough(openings.get(i), other, valve);
+                straightThrough(other, openings.get(i), valve);
+            }
+        }
+    }
+
+    private static void holes(Attributes opening, Attributes valve) {
+        double bore = opening.numberIf("bore").orElse(valve.number("bore"));
+        double taken =
+                opening.count("holes") * opening.numberIf("hole-diameter").orElse(0);
+        if (taken > Math.PI * bore) {
+            opening.error(
+                    "holes",
+                    String.format(Locale.ROOT, "has holes that overlap: they take %.1f mm", taken * 1000),
+                    String.format(Locale.ROOT, "the bore has %.1f mm of circumference", Math.PI * bore * 1000),
+                    "look at number and diameter of the holes");
+        }
+    }
+
+    /** Openings of one edge between the same nodes share one ring of the bore. */
+    private static void crowded(Attributes opening, List<Attributes> before) {
+        List<Attributes> same = new ArrayList<>(before.stream()
+                .filter(other -> List.of("from", "to", "opens").stream()
+                                .allMatch(key -> other.text(key).equals(opening.text(key)))
+                        && other.number("edge") == opening.number("edge"))
+                .toList());
+        double share = opening.number("share")
+                + same.stream().mapToDouble(other -> other.number("share")).sum();
+        if (!same.isEmpty() && share > 1 + 1e-9) {
+            opening.error(
+                    "share",
+                    String.format(
+                            Locale.ROOT,
+                            "overlaps '%s': together they open %.0f %% of the circumference",
+                            same.get(0).name(),
+                            share * 100),
+                    "openings of one edge between the same two nodes share one circumference",
+                    "write the share of each, or leave one of them out");
+        }
+    }
+
+    /** One opening into a node and one out of it that are both open in a part of the stroke. */
+    private static void straightThrough(Attributes in, Attributes out, Attributes valve) {
+        boolean through =
+                in.text("to").equals(out.text("from")) && !in.text("from").equals(out.text("to"));
+        boolean upAndDown = !in.text("opens").equals(out.text("opens"));
+        if (!through || !upAndDown) {
+            return;
+        }
+        Attributes up = in.text("opens").equals("up") ? in : out;
+        Attributes down = up == in ? out : in;
+        double from = Math.max(up.number("edge"), valve.rows("stops").get(0).x());
+        double to = Math.min(down.number("edge"), valve.rows("stops").get(1).x());
+        if (to > from) {
+            out.warning(
+                    "edge",
+                    String.format(
+                            Locale.ROOT,
+                            "overlaps '%s': both are open from %.2f to %.2f mm",
+                            in.name(),
+                            from * 1000,
+                            to * 1000),
+                    "there oil passes straight from " + in.text("from") + " through " + in.text("to") + " to "
+                            + out.text("to"),
+                    "leave it if it is meant");
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.law.GearDisplacement;
+import hotidle.network.Group;
+import hotidle.part.PumpChamber;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The words of a {@link PumpChamber} with external gears. */
+final class PumpChamberKind {
+
+    private PumpChamberKind() {}
+
+    private static final List<String> GEARS = List.of("module", "drive-teeth", "driven-teeth", "driven-tip-diameter");
+    private static final List<String> GAPS = List.of(
+            "face-clearance",
+            "face-inner-diameter",
+            "face-outer-diameter",
+            "tip-clearance",
+            "tip-land",
+            "sealing-teeth");
+
+    static final Kind KIND = Kind.of(
+                    "pump-chamber",
+                    PumpChamber.class,
+                    "One chamber of a gear pump: what it displaces, less what slips back past faces, tips and mesh.",
+                    Group.PUMP,
+                    PumpKeys.all(List.of(
+                            PumpKeys.ports(),
+                            List.of(
+                                    PumpKeys.displacement("the gear data"),
+                                    FaceGapKind.width("width", "width of the gears")),
+                            gears(),
+                            PumpKeys.face("root diameter of the teeth", PumpKeys.GEAR_FACES, PumpKeys.TWO_GEARS),
+                            tip(),
+                            PumpKeys.slipAndTorque(),
+                            FitKeys.pocketMaterials(),
+                            PumpKeys.sideLoad("0.78", "0.7 to 0.85 for an external gear (common practice)"))),
+                    PumpKeys::paths,
+                    PumpChamberKind::make,
+                    physics())
+            .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
+            .rule((given, around) -> {
+                PumpKeys.check(given, around, GAPS);
+                PumpKeys.agree(given, geometry(given));
+            });
+
+    private static OptionalDouble geometry(Attributes given) {
+        return GearKeys.geometry(
+                given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
+    }
+
+    private static LawText physics() {
+        return LawText.of(
+                "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
+                        + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                PumpKeys.SOURCE);
+    }
+
+    private static List<Key> gears() {
+        return List.of(
+                GearKeys.module(),
+                Key.count("drive-teeth", "teeth of the drive gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("5", "200"),
+                Key.count("driven-teeth", "teeth of the driven gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("5", "200"),
+                Key.quantity("driven-tip-diameter", Dimension.LENGTH, "outside diameter of the driven gear")
+                        .neededWhere("no displacement is given")
+                        .allowed("2 mm", "1 m")
+                        .usual("20 mm", "120 mm"));
+    }
+
+    private static List<Key> tip() {
+        return PumpKeys.all(List.of(
+                List.of(
+                        FaceGapKind.diameter("tip-diameter", "outside diameter of the drive gear"),
+                        PumpKeys.tipClearance("tip-clearance", "radial clearance between tooth tips and housing")),
+                PumpKeys.tipLand(),
+                List.of(Key.count("tip-gears", "gears whose tips leak side by side")
+                        .byDefault("2", "drive and driven gear (assumed)")
+                        .allowed("1", "4"))));
+    }
+
+    /** Displacement and tips of one mesh, for a turn of the drive gear. */
+    private static Kind.Made make(Attributes given, Kind.Context around) {
+        double displacement = PumpKeys.displacement(given, geometry(given));
+        double turns = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
+        return GearKeys.make(given, around, displacement, turns, () -> {
+            double diameter = given.number("tip-diameter");
+            double width = given.number("width") * given.count("tip-gears");
+            return List.of(GearKeys.tip(given, around, "tip", diameter, width, diameter));
+        });
+    }
+}

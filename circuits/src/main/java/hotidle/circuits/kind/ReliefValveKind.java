@@ -1,0 +1,28 @@
+package hotidle.circuits.kind;
+
+import hotidle.network.Group;
+import hotidle.part.ReliefValve;
+
+/** The words of a {@link ReliefValve}. */
+final class ReliefValveKind {
+
+    private ReliefValveKind() {}
+
+    static final Kind KIND = Kind.through(
+                    "relief-valve",
+                    ReliefValve.class,
+                    "A ball or poppet on a strong spring: the ceiling of the pressure at its port.",
+                    Group.VALVE_BODY,
+                    "the side that it relieves",
+                    "where it relieves to",
+                    PoppetKeys.keys(),
+                    (given, around) -> new ReliefValve(PoppetKeys.make(given)),
+                    physics())
+            .oneWay()
+            .needs(PoppetKeys::needs)
+            .rule((given, around) -> PoppetKeys.check(given));
+
+    private static LawText physics() {
+        return PoppetKeys.physics();
+    }
+}

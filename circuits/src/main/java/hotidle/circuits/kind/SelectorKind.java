@@ -1,0 +1,88 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Nearest;
+import hotidle.network.Group;
+import hotidle.part.Selector;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The words of a {@link Selector}. */
+final class SelectorKind {
+
+    private SelectorKind() {}
+
+    private static final Shape PASSAGE = new Shape(
+            "passage",
+            List.of(
+                    Key.of("from", new Type.Words(), "one of the ports"),
+                    Key.of("to", new Type.Words(), "another of the ports"),
+                    OrificeKind.diameter(),
+                    Key.of("ranges", new Type.NameList(Names.RANGE), "ranges in which it is open")));
+
+    static final Kind KIND = Kind.of(
+                    "selector",
+                    Selector.class,
+                    "Manual and shift valves as a table: which ports are joined in which range. A port that is to be empty is joined to"
+                            + " the sump.",
+                    Group.VALVE_BODY,
+                    List.of(
+                            Key.of("ports", new Type.Ports(), "its ports and their nodes"),
+                            Key.of("passages", new Type.Groups(PASSAGE), "passages that it opens")),
+                    SelectorKind::paths,
+                    (given, around) -> make(given),
+                    physics())
+            .rule((given, around) -> check(given));
+
+    private static LawText physics() {
+        return LawText.of(
+                "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
+                "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)");
+    }
+
+    private static List<Kind.Path> paths(Attributes given) {
+        Map<String, String> nodes = given.nodes("ports");
+        List<Kind.Path> paths = new ArrayList<>();
+        nodes.values().forEach(node -> paths.add(Kind.Path.between(node, node)));
+        for (Attributes passage : given.groups("passages").values()) {
+            String from = nodes.get(passage.text("from"));
+            String to = nodes.get(passage.text("to"));
+            if (from != null && to != null) {
+                paths.add(new Kind.Path(from, to, passage.words("ranges"), false));
+            }
+        }
+        return paths;
+    }
+
+    private static void check(Attributes given) {
+        Set<String> ports = given.nodes("ports").keySet();
+        for (Attributes passage : given.groups("passages").values()) {
+            for (String key : List.of("from", "to")) {
+                String port = passage.word(key);
+                if (!ports.contains(port)) {
+                    String message = "has " + key + " '" + port + "', which is no port of it";
+                    passage.error(key, message, "", Nearest.mend(port, ports));
+                }
+            }
+        }
+    }
+
+    private static Kind.Made make(Attributes given) {
+        List<String> ports = List.copyOf(given.nodes("ports").keySet());
+        List<Selector.Link> links = new ArrayList<>();
+        given.groups("passages").forEach((name, passage) -> {
+            int from = ports.indexOf(passage.word("from"));
+            int to = ports.indexOf(passage.word("to"));
+            Set<String> ranges = Set.copyOf(passage.words("ranges"));
+            links.add(new Selector.Link(name, from, to, passage.number("diameter"), ranges));
+        });
+        return new Kind.Made(
+                new Selector(ports, links), List.copyOf(given.nodes("ports").values()), List.of());
+    }
+}

@@ -1,0 +1,66 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Dimension;
+import hotidle.network.Group;
+import hotidle.part.Solenoid;
+import java.util.List;
+
+/** The words of a {@link Solenoid}. */
+final class SolenoidKind {
+
+    private SolenoidKind() {}
+
+    static final Kind KIND = Kind.of(
+            "solenoid",
+            Solenoid.class,
+            "A pressure-control solenoid: it makes a pilot pressure from its supply.",
+            Group.SOLENOIDS,
+            List.of(
+                    Key.node("supply", "where it is fed from"),
+                    Key.node("pilot", "where its pilot pressure goes"),
+                    Key.node("exhaust", "where it exhausts to"),
+                    Key.choice(
+                                    "type",
+                                    "regulated moves feed and exhaust; bleed has a fixed feed and moves the exhaust",
+                                    "regulated",
+                                    "bleed")
+                            .byDefault("regulated", "assumed"),
+                    hole("feed-diameter", "diameter of the feed opening"),
+                    hole("exhaust-diameter", "diameter of the exhaust opening"),
+                    Key.quantity("droop", Dimension.PRESSURE, "fall of the pilot pressure over the full stroke")
+                            .byDefault("0.3 bar", "assumed")
+                            .allowed("1 Pa", "100 bar")
+                            .usual("0.01 bar", "2 bar")),
+            SolenoidKind::paths,
+            (given, around) -> new Kind.Made(
+                    new Solenoid(
+                            given.number("feed-diameter"),
+                            given.number("exhaust-diameter"),
+                            given.number("droop"),
+                            given.word("type").equals("bleed")),
+                    List.of(given.word("supply"), given.word("pilot"), given.word("exhaust")),
+                    List.of()),
+            physics());
+
+    private static LawText physics() {
+        return LawText.of(
+                "pilot = command − droop·(y − ½); feed and exhaust q = Cd·y·A·√(2·Δp/ρ), Cd of a sharp edge",
+                "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form");
+    }
+
+    private static Key hole(String name, String meaning) {
+        return Key.quantity(name, Dimension.LENGTH, meaning)
+                .allowed("0.01 mm", "50 mm")
+                .usual("0.3 mm", "5 mm");
+    }
+
+    private static List<Kind.Path> paths(Attributes given) {
+        return given.has("supply") && given.has("pilot") && given.has("exhaust")
+                ? List.of(
+                        Kind.Path.between(given.word("supply"), given.word("pilot")),
+                        Kind.Path.between(given.word("pilot"), given.word("exhaust")))
+                : List.of();
+    }
+}
