@@ -1,12 +1,12 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Likes;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Misspelt;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
-import hotidle.circuits.kind.SectionWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,11 +8,12 @@ import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.assemble.Sections;
 import hotidle.circuits.assemble.Structure;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.text.Nearest;
@@ -20,16 +21,15 @@ import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.oil.Oil;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
-import hotidle.network.Network;
-import hotidle.network.Placed;
-import hotidle.oil.Oil;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -112,7 +112,8 @@ final class CircuitAssembly {
         }
         ClutchTable.check(root, parts);
         root.group("command").ifPresent(command -> {
-            List<Transmission> all = units.values().stream().map(Adjustable::unit).toList();
+            List<Transmission> all =
+                    units.values().stream().map(Adjustable::unit).toList();
             CommandAgainstSpring.check(command, all);
             CommandAgainstDuty.check(command, all);
             CommandInReach.check(command, all);

@@ -1,11 +1,11 @@
 package hotidle.circuits;
 
 import hotidle.circuits.shape.Attributes;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Transmission;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Locale;

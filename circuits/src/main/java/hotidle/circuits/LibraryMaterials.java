@@ -3,13 +3,13 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Sections;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.ReadingLog;
+import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
-import hotidle.circuits.kind.SectionWords;
 import hotidle.oil.Oil;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -22,11 +22,13 @@ import java.util.Map;
  * @param expansions       thermal expansion of each material [1/K]
  * @param permissibleLoads unit load of each bearing material [Pa]
  */
-public record LibraryMaterials(Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
+public record LibraryMaterials(
+        Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
 
     /** All that the ready circuits have. */
     public static LibraryMaterials ofLibrary() {
-        LibraryMaterials stock = new LibraryMaterials(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
+        LibraryMaterials stock =
+                new LibraryMaterials(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
         SectionWords.MATERIALS.forEach(known -> stock.expansions.put(known.name(), known.expansion()));
         for (String name : Library.names()) {
             stock.add(Library.text(name).orElseThrow(), name);
@@ -38,7 +40,8 @@ public record LibraryMaterials(Map<String, Oil> oils, Map<String, Double> expans
         Problems problems = new Problems(name, text);
         if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
             ShapeReader reader = new ShapeReader(Declared.in(file), problems, new ReadingLog());
-            Attributes root = reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
+            Attributes root =
+                    reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
             root.groups("oils")
                     .keySet()
                     .forEach(oil -> Sections.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));

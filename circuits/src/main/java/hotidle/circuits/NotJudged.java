@@ -1,9 +1,9 @@
 package hotidle.circuits;
 
+import hotidle.network.Placed;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
-import hotidle.network.Placed;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,10 +1,10 @@
 package hotidle.circuits;
 
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.network.Node;
@@ -52,7 +52,8 @@ public record OnePart(
     }
 
     /** What was read, and what stands around it. */
-    static OnePart of(Kind kind, Placed placed, List<Placed> around, Map<String, Key.Default> defaults, Attributes given) {
+    static OnePart of(
+            Kind kind, Placed placed, List<Placed> around, Map<String, Key.Default> defaults, Attributes given) {
         return new OnePart(
                 kind,
                 placed,

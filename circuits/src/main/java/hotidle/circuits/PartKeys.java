@@ -1,11 +1,11 @@
 package hotidle.circuits;
 
+import hotidle.circuits.kind.Kind;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.circuits.kind.Kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,14 +1,15 @@
 package hotidle.circuits;
 
+import hotidle.circuits.kind.Kind;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Bounds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
-import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
@@ -16,7 +17,6 @@ import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.Kind;
 import hotidle.network.Placed;
 import hotidle.part.PumpInlet;
 import java.util.ArrayList;

@@ -4,14 +4,14 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import hotidle.transmission.Command;
-import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.FlatGap;
 import hotidle.part.Orifice;
 import hotidle.part.Part;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Command;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -103,7 +103,8 @@ class BuildsTest {
                     command: {line-pressure: [[0 N.m, 90 psi]]}
                     because: a command of its own
                 """;
-        Transmission back = CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
+        Transmission back =
+                CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("back");
         assertEquals(
                 90 * PSI, back.command().pilot().orElseThrow().lineByTorque().highest(), 1e-6);
         assertEquals(

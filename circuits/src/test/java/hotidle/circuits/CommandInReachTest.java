@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
+import hotidle.study.Figures;
+import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
-import hotidle.study.Figures;
-import hotidle.study.Judgement;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

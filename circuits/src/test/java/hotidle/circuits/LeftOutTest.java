@@ -4,6 +4,8 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
@@ -11,8 +13,6 @@ import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
-import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -3,10 +3,10 @@ package hotidle.circuits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,9 +4,9 @@ import static hotidle.circuits.Golden.resource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.Part;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;

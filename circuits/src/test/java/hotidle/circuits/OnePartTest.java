@@ -3,10 +3,10 @@ package hotidle.circuits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.circuits.shape.Key;
-import hotidle.circuits.text.Problem;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.text.Problem;
 import hotidle.network.Node;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;

@@ -1,14 +1,14 @@
 package hotidle.circuits;
 
-import hotidle.circuits.shape.Key;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Bounds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.Transmission;
 import hotidle.part.AnnularGap;
 import hotidle.part.PumpChamber;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,15 +3,15 @@ package hotidle.study;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
 import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -213,7 +213,8 @@ final class SensitivityCheck {
 
     private static Optional<Solved> solved(
             Adjustable build, WearSize dimension, Sensitivity.Point point, double shift) {
-        Optional<Transmission> made = shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
+        Optional<Transmission> made =
+                shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
         Solution base = point.linearised().in(point.network(build.unit()));
         return made.flatMap(unit -> {
             if (point.keys().get(0).kind() == Margin.Kind.REGULATION) {

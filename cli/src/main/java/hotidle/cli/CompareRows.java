@@ -1,8 +1,5 @@
 package hotidle.cli;
 
-import hotidle.transmission.Margin;
-import hotidle.transmission.Tap;
-import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
@@ -10,11 +7,14 @@ import hotidle.part.Selector;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
+import hotidle.study.Consumers;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
-import hotidle.study.Consumers;
 import hotidle.study.SpeedSweep;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Tap;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;

@@ -1,7 +1,5 @@
 package hotidle.cli;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
@@ -10,6 +8,8 @@ import hotidle.study.HeldLine;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
 import hotidle.study.Roles;
+import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

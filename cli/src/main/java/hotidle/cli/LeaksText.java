@@ -1,10 +1,10 @@
 package hotidle.cli;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.study.OilBudget;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

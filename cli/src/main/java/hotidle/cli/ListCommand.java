@@ -2,9 +2,9 @@ package hotidle.cli;
 
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.kind.Kinds;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;

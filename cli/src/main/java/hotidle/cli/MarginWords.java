@@ -1,13 +1,13 @@
 package hotidle.cli;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Range;
-import hotidle.transmission.Transmission;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

@@ -1,8 +1,5 @@
 package hotidle.cli;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
@@ -10,6 +7,9 @@ import hotidle.result.Solution;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
+import hotidle.result.Solution;
+import hotidle.study.Figures;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import hotidle.result.Solution;
-import hotidle.study.Figures;
 import java.util.List;
 import java.util.Optional;
 

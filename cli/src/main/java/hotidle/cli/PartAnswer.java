@@ -1,8 +1,8 @@
 package hotidle.cli;
 
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.OnePart;
 import hotidle.circuits.ReadPart;
-import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.text.Problem;
 import hotidle.law.Channel;
 import hotidle.network.Conditions;

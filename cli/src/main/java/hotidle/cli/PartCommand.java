@@ -1,15 +1,15 @@
 package hotidle.cli;
 
+import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.OnePart;
 import hotidle.circuits.PartKeys;
 import hotidle.circuits.ReadPart;
-import hotidle.circuits.LibraryMaterials;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problem;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
-import hotidle.circuits.OnePart;
 import hotidle.circuits.LibraryMaterials;
+import hotidle.circuits.OnePart;
+import hotidle.circuits.kind.Kind;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.kind.Kind;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.oil.OilAt;

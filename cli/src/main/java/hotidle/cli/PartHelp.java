@@ -1,14 +1,14 @@
 package hotidle.cli;
 
 import hotidle.circuits.PartKeys;
-import hotidle.circuits.shape.Key;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Bounds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import java.util.List;
 
 /** What 'hotidle part --help' adds: the kinds, and the keys of one. */

@@ -1,13 +1,13 @@
 package hotidle.cli;
 
 import hotidle.circuits.PartKeys;
+import hotidle.circuits.kind.Kind;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
-import hotidle.circuits.kind.Kind;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;

@@ -1,16 +1,16 @@
 package hotidle.cli;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
+import hotidle.study.Consumers;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import hotidle.study.Roles;
-import hotidle.study.Consumers;
 import hotidle.study.SpeedSweep;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
-import hotidle.transmission.WearSize;
-import hotidle.transmission.Transmission;
 import hotidle.study.Repairs;
 import hotidle.study.Roles;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +15,8 @@ import java.util.stream.Collectors;
  * @param abouts what the file says of each part
  * @param lowest speed from which the onset of regulation was searched [rev/s]
  */
-record RepairTables(Quantity.UnitSystem units, Transmission unit, Repairs repairs, Map<String, String> abouts, double lowest) {
+record RepairTables(
+        Quantity.UnitSystem units, Transmission unit, Repairs repairs, Map<String, String> abouts, double lowest) {
 
     /** Repairs that are listed on their own. */
     static final int MOST_ALONE = 15;

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
-import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.Roles;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;

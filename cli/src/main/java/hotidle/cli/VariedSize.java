@@ -2,9 +2,9 @@ package hotidle.cli;
 
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
+import hotidle.study.WindowMap;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.WearSize;
-import hotidle.study.WindowMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

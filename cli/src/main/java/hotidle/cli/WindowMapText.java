@@ -2,11 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
+import hotidle.transmission.Margin;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

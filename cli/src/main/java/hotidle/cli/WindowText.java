@@ -2,10 +2,10 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

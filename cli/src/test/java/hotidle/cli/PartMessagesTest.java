@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import hotidle.circuits.PartKeys;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.shape.Key;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,7 +1,6 @@
 package hotidle.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import hotidle.transmission.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.network.Placed;
@@ -28,6 +27,7 @@ import hotidle.part.Selector;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Transmission;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;

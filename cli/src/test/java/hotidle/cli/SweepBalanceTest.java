@@ -8,9 +8,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.transmission.Transmission;
 import hotidle.network.Node;
 import hotidle.part.PumpChamber;
+import hotidle.transmission.Transmission;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 

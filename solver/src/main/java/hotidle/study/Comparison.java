@@ -1,10 +1,10 @@
 package hotidle.study;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

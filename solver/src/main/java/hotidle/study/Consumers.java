@@ -1,13 +1,13 @@
 package hotidle.study;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Converter;
 import hotidle.part.Cooler;
 import hotidle.part.LubeBranch;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package hotidle.study;
 
-import hotidle.transmission.Command;
-import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
+import hotidle.transmission.Command;
+import hotidle.transmission.Transmission;
 import java.util.Map;
 
 /**

@@ -1,11 +1,11 @@
 package hotidle.study;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;

@@ -1,8 +1,5 @@
 package hotidle.study;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
@@ -13,6 +10,9 @@ import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,15 +1,15 @@
 package hotidle.study;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Range;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

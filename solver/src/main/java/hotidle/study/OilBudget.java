@@ -1,6 +1,5 @@
 package hotidle.study;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.Orifice;
@@ -8,6 +7,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;

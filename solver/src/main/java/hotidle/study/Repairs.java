@@ -1,13 +1,13 @@
 package hotidle.study;
 
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
 import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

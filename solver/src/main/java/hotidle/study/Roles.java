@@ -1,8 +1,5 @@
 package hotidle.study;
 
-import hotidle.transmission.Command;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
@@ -14,6 +11,9 @@ import hotidle.part.Part;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Command;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -1,14 +1,14 @@
 package hotidle.study;
 
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.network.Network;
 import hotidle.newton.Difference;
 import hotidle.newton.Linearised;
 import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -334,7 +334,8 @@ public record Sensitivity(
         }
 
         /** Supply over demand less 1, and by how much the least served is served. */
-        private static double[] figures(HeldLine.Search search, double position, Optional<String> just, Solution state) {
+        private static double[] figures(
+                HeldLine.Search search, double position, Optional<String> just, Solution state) {
             HeldLine held = search.balance(state, position);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {

@@ -1,13 +1,13 @@
 package hotidle.study;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,7 +24,8 @@ import java.util.function.Predicate;
  * @param falling the same speeds swept downwards, given here in rising speed too
  * @param shown   the states that figures are taken from: the rising or the falling ones, or each solved from cold
  */
-public record SpeedSweep(Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
+public record SpeedSweep(
+        Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
 
     /** Where each shown state was started from; where a circuit has two steady states, it decides which one is found. */
     public enum From {

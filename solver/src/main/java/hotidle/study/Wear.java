@@ -1,8 +1,8 @@
 package hotidle.study;
 
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,11 +1,11 @@
 package hotidle.study;
 
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Margin;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

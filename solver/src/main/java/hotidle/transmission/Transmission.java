@@ -92,6 +92,7 @@ public record Transmission(
 
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
-        return new Transmission(circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
+        return new Transmission(
+                circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
     }
 }

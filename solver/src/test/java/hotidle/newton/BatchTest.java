@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.study.TenNodes;
+import hotidle.transmission.Transmission;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,6 +1,5 @@
 package hotidle.newton;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;
@@ -9,6 +8,7 @@ import hotidle.part.Fit;
 import hotidle.part.Orifice;
 import hotidle.part.SpoolValve;
 import hotidle.study.TenNodes;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

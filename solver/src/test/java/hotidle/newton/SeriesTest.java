@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.TenNodes;
+import hotidle.transmission.Transmission;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 

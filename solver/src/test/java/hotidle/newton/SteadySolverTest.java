@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -24,6 +22,8 @@ import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.study.Figures;
 import hotidle.study.TenNodes;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

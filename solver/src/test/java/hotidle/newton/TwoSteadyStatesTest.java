@@ -3,13 +3,13 @@ package hotidle.newton;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import hotidle.network.Conditions;
 import hotidle.result.Outcome;
-import hotidle.result.Stability;
 import hotidle.result.Solution;
+import hotidle.result.Stability;
 import hotidle.study.SpeedSweep;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;

@@ -44,7 +44,8 @@ class DoubtTest {
         Map<String, Double> temperatures =
                 Map.of("sump", celsius + CELSIUS, "in", 120 + CELSIUS, "medium", 90 + CELSIUS);
         Conditions conditions = new Conditions(speed, "any", Setting.Lockup.OFF, OIL, 101_325, temperatures, Map.of());
-        Solution state = SinglePart.run(network, conditions, "it", Map.of()).state().orElseThrow();
+        Solution state =
+                SinglePart.run(network, conditions, "it", Map.of()).state().orElseThrow();
         return Doubt.of(network, state);
     }
 

@@ -1,8 +1,5 @@
 package hotidle.study;
 
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
-import hotidle.transmission.Transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.AnnularGap;
@@ -10,6 +7,9 @@ import hotidle.part.FaceGap;
 import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;

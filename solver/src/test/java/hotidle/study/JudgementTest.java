@@ -4,10 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Range;
-import hotidle.transmission.Transmission;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -18,6 +14,10 @@ import hotidle.part.Lining;
 import hotidle.part.OilRing;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -126,7 +126,8 @@ class JudgementTest {
         int joined = 0;
         int unloaded = 0;
         for (double wear : new double[] {1, 2.5}) {
-            for (Solution state : judged(TenNodes.worn(wear)).hub().orElseThrow().states()) {
+            for (Solution state :
+                    judged(TenNodes.worn(wear)).hub().orElseThrow().states()) {
                 double other = state.pressure("secondary-out") - state.pressure("suction");
                 double line = state.pressure("line") - state.pressure("suction");
                 double load = state.measure("hub", "load_n");

@@ -3,11 +3,11 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import org.junit.jupiter.api.Test;
 
 class OilBudgetTest {

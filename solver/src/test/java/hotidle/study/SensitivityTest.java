@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -31,7 +31,8 @@ class SinglePartTest {
     void aPartWithoutStatesIsReadAtItsPressures() {
         Placed orifice = Placed.of("hole", new Orifice(0.002, 0, 0.6, 1), "sump", Group.PLATE, "a", "b");
         Network network = new Network(List.of(Node.held("a", 10e5), Node.held("b", 0)), List.of(orifice));
-        Solution state = SinglePart.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
+        Solution state =
+                SinglePart.run(network, CONDITIONS, "hole", Map.of()).state().orElseThrow();
         double area = Math.PI * 1e-6;
         double a = 850 / (2 * 0.36 * area * area);
         double b = 24 * 8e-6 * 850 / 8e-9;
@@ -53,7 +54,8 @@ class SinglePartTest {
         assertEquals(3e5 - 0.3e5 * (y - 0.5), solved.pressure("p"), 1);
 
         List<Node> held = List.of(Node.held("s", 7e5), Node.held("p", solved.pressure("p")), Node.held("e", 0));
-        Solution same = SinglePart.run(new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
+        Solution same = SinglePart.run(
+                        new Network(held, List.of(valve)), CONDITIONS, "pilot-valve", Map.of("opening", y))
                 .state()
                 .orElseThrow();
         assertEquals(

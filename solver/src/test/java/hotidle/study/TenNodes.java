@@ -1,10 +1,5 @@
 package hotidle.study;
 
-import hotidle.transmission.Command;
-import hotidle.transmission.Curve;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Range;
-import hotidle.transmission.Transmission;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.Slot;
@@ -30,6 +25,11 @@ import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Command;
+import hotidle.transmission.Curve;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

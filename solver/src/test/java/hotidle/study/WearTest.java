@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -39,7 +39,8 @@ class WearTest {
                 double worn = size - fit.dimension().fresh();
                 Judgement.Key first = fit.gone().get(0);
                 assertTrue(fails(build.with(fit.dimension(), size + 0.01 * worn).orElseThrow(), first));
-                Transmission within = build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
+                Transmission within =
+                        build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
                 assertEquals(
                         Set.of(),
                         limiting.goneOfAll(within, holding),
@@ -78,8 +79,8 @@ class WearTest {
         WearSize hub =
                 new WearSize("b", "hub", WearSize.Kind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
         assertEquals(-0.02, hub.allowance(), 1e-12);
-        WearSize mended = new WearSize(
-                "p", "mesh", WearSize.Kind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+        WearSize mended =
+                new WearSize("p", "mesh", WearSize.Kind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(0.1, mended.allowance(), 1e-12);
         assertTrue(mended.wears());
     }

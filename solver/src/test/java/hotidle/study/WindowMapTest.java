@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.WearSize;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,8 @@ class WindowMapTest {
         for (int row = 0; row < 2; row++) {
             for (int column = 0; column < PRESSURES.size(); column++) {
                 WindowMap.Cell cell = map.cells().get(row).get(column);
-                Transmission made = BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
+                Transmission made =
+                        BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
                 Transmission set = SetPressure.of(made, PRESSURES.get(column));
                 double least = Judgement.of(set, set.duties().get(0), SPEEDS)
                         .least()

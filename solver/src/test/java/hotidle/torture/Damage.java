@@ -1,6 +1,5 @@
 package hotidle.torture;
 
-import hotidle.transmission.Transmission;
 import hotidle.law.Hole;
 import hotidle.law.Poppet;
 import hotidle.network.Conditions;
@@ -11,6 +10,7 @@ import hotidle.part.Fit;
 import hotidle.part.Part;
 import hotidle.part.Setting;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Transmission;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;

@@ -3,7 +3,6 @@ package hotidle.validation;
 import static hotidle.validation.Trade.INCH;
 import static hotidle.validation.Trade.PSI;
 
-import hotidle.transmission.Command;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Node;
@@ -11,6 +10,7 @@ import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.part.Fit;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Command;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

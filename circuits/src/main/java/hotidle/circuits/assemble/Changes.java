@@ -1,5 +1,7 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
@@ -10,8 +12,6 @@ import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,12 +1,12 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.MissingColon;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;

@@ -1,7 +1,7 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.shape.Attributes;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -48,7 +48,8 @@ final class FlowGraph {
      * @param sure    whether it is open for certain
      * @param wide    whether it is no throttle either
      */
-    private record Edge(String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
+    private record Edge(
+            String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
 
         /** The node that oil gets to from another one; empty where it does not. */
         private Optional<String> leads(String node) {

@@ -1,8 +1,8 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ReadingLog;
-import hotidle.circuits.kind.SectionWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 

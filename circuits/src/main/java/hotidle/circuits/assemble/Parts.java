@@ -1,12 +1,12 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import java.util.ArrayList;

@@ -1,21 +1,21 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
-import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ReadingLog;
+import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.network.Node;
+import hotidle.oil.Oil;
+import hotidle.part.Converter;
+import hotidle.part.Setting;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
 import hotidle.transmission.Tap;
-import hotidle.network.Node;
-import hotidle.oil.Oil;
-import hotidle.part.Converter;
-import hotidle.part.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

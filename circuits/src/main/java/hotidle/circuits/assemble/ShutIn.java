@@ -11,7 +11,8 @@ final class ShutIn {
     private ShutIn() {}
 
     /** Notes it at the passage that vents it elsewhere, else at the one that feeds it, else at the clutch. */
-    static void warn(List<Attributes> behind, List<String> ranges, Optional<Attributes> vent, Optional<Attributes> feeder) {
+    static void warn(
+            List<Attributes> behind, List<String> ranges, Optional<Attributes> vent, Optional<Attributes> feeder) {
         String where = String.join(", ", ranges);
         String names = behind.stream().map(Attributes::name).collect(Collectors.joining(", "));
         String shut = "leaves " + names + " shut in " + where + ", neither fed nor vented";

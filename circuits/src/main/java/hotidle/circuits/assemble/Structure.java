@@ -1,7 +1,7 @@
 package hotidle.circuits.assemble;
 
-import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.shape.Attributes;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;

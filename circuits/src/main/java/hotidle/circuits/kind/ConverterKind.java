@@ -109,7 +109,6 @@ final class ConverterKind {
                         given.number("friction"),
                         given.number("capacity-factor")))
                 : Optional.empty();
-        return new Converter(
-                RatedKeys.point(losses.group("off").orElseThrow()), given.number("charge-needed"), clutch);
+        return new Converter(RatedKeys.point(losses.group("off").orElseThrow()), given.number("charge-needed"), clutch);
     }
 }

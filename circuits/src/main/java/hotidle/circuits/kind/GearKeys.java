@@ -79,7 +79,11 @@ final class GearKeys {
      * @param tips  asked for only where no test is given
      */
     static Kind.Made make(
-            Attributes given, Kind.Context around, double displacement, double turns, Supplier<List<PumpSlip.Tip>> tips) {
+            Attributes given,
+            Kind.Context around,
+            double displacement,
+            double turns,
+            Supplier<List<PumpSlip.Tip>> tips) {
         PumpSlip slip = given.has("slip-flow")
                 ? PumpKeys.slip(given, List.of(), List.of())
                 : PumpKeys.slip(given, List.of(PumpKeys.face(given, around, turns)), tips.get());

@@ -60,7 +60,12 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
     private static final double GAUGE_ERROR = 5e-6;
 
     private void againstWear(
-            Key key, Attributes given, Value.Entries entries, double fresh, OptionalDouble limit, OptionalDouble measured) {
+            Key key,
+            Attributes given,
+            Value.Entries entries,
+            double fresh,
+            OptionalDouble limit,
+            OptionalDouble measured) {
         boolean shrinks = ((Type.Size) key.type()).shrinks();
         double sign = shrinks ? -1 : 1;
         String side = shrinks ? "above" : "below";

@@ -1,12 +1,12 @@
 package hotidle.circuits.sheet;
 
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import hotidle.circuits.kind.Kinds;
 import java.util.ArrayList;
 import java.util.List;
 

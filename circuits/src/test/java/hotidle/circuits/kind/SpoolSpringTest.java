@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Problem;
-import hotidle.transmission.Transmission;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

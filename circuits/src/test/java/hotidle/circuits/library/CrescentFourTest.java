@@ -3,11 +3,11 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.Judgement;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,13 +3,13 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.result.Solution;
 import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

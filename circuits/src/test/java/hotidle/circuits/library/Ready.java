@@ -3,10 +3,10 @@ package hotidle.circuits.library;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
+import hotidle.transmission.Transmission;
 import java.util.Optional;
 
 /** A ready circuit, solved at its duty points. */

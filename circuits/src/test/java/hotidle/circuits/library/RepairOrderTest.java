@@ -3,11 +3,11 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Adjustable;
-import hotidle.transmission.Transmission;
 import hotidle.newton.SteadySolver;
 import hotidle.study.Figures;
 import hotidle.study.Repairs;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

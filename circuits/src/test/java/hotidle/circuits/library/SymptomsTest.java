@@ -6,15 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
-import hotidle.transmission.Transmission;
 import hotidle.result.Solution;
 import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.HeldLine;
 import hotidle.study.Judgement;
 import hotidle.study.SpeedSweep;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Margin;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

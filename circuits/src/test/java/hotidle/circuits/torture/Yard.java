@@ -3,10 +3,10 @@ package hotidle.circuits.torture;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
-import hotidle.transmission.Transmission;
 import hotidle.network.RandomCircuit;
 import hotidle.torture.Case;
 import hotidle.torture.Damage;
+import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Random;
 
