@@ -81,6 +81,7 @@ class ArchitectureTest {
                         "hotidle.law..",
                         "hotidle.network..",
                         "hotidle.result..",
+                        "hotidle.assess..",
                         "hotidle.transmission..",
                         "hotidle.part..")
                 .and()

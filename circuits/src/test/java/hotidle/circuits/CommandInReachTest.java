@@ -3,11 +3,11 @@ package hotidle.circuits;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.circuits.text.Problem;
-import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;

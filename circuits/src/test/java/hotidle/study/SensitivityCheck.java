@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
@@ -9,7 +10,6 @@ import hotidle.part.Form;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
@@ -244,7 +244,7 @@ final class SensitivityCheck {
         Optional<String> just = search.served(base).stream()
                 .filter(one -> Math.abs(one.headroom()) < 1e-6)
                 .findFirst()
-                .map(hotidle.transmission.Margin::part);
+                .map(hotidle.assess.Margin::part);
         Optional<Solution> state = held(search, x, base);
         double before = x + 1e-7;
         double servedBefore = just.isEmpty() ? 0 : served(search, held(search, before, base), just.get());

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
+import hotidle.assess.OilBudget;
 import hotidle.network.Group;
-import hotidle.study.OilBudget;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

@@ -2,10 +2,10 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Doubt;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.result.Unsolved;
 import hotidle.study.Comparison;
-import hotidle.study.Doubt;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package hotidle.cli;
 
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
@@ -7,12 +11,8 @@ import hotidle.part.Selector;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
-import hotidle.study.Consumers;
-import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Tap;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.study.Doubt;
+import hotidle.assess.Doubt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

@@ -1,15 +1,15 @@
 package hotidle.cli;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
-import hotidle.study.Figures;
 import hotidle.study.HeldLine;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
-import hotidle.study.Roles;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.network.Placed;
 import hotidle.plots.Chart;
@@ -8,7 +9,6 @@ import hotidle.plots.FigureCurve;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.nio.file.Path;
 import java.util.List;

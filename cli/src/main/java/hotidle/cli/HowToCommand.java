@@ -1,8 +1,8 @@
 package hotidle.cli;
 
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
-import hotidle.study.Roles;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;

@@ -2,11 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.OilBudget;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
-import hotidle.study.OilBudget;
 import hotidle.study.Repairs;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
@@ -65,7 +65,7 @@ final class LeaksCommand implements Callable<Integer> {
         if (steps < 0) {
             throw new WrongInputException("hotidle: --steps " + steps + ": allowed is 0 or more");
         }
-        if (hotidle.study.Roles.of(unit).chambers().isEmpty()) {
+        if (hotidle.assess.Roles.of(unit).chambers().isEmpty()) {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));

@@ -1,8 +1,8 @@
 package hotidle.cli;
 
-import hotidle.study.OilBudget;
+import hotidle.assess.OilBudget;
+import hotidle.assess.Roles;
 import hotidle.study.Repairs;
-import hotidle.study.Roles;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

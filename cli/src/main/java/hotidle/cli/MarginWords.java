@@ -1,11 +1,11 @@
 package hotidle.cli;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
-import hotidle.study.Figures;
 import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;

@@ -2,13 +2,13 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Margin;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Clutch;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,14 +1,14 @@
 package hotidle.cli;
 
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.HubOverSpeed;
 import hotidle.study.Judgement;
-import hotidle.study.Roles;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;

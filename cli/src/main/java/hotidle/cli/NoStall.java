@@ -1,7 +1,7 @@
 package hotidle.cli;
 
+import hotidle.assess.Figures;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;

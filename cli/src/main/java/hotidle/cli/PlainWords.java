@@ -1,15 +1,15 @@
 package hotidle.cli;
 
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
-import hotidle.study.Consumers;
-import hotidle.study.Figures;
 import hotidle.study.Judgement;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
+import hotidle.assess.Roles;
 import hotidle.study.Repairs;
-import hotidle.study.Roles;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;

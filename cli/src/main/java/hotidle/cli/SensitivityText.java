@@ -2,10 +2,10 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.Margin;
 import hotidle.transmission.WearSize;
 import java.util.Comparator;
 import java.util.List;

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Roles;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
-import hotidle.study.Roles;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;

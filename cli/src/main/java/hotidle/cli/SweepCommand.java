@@ -2,12 +2,12 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Figures;
+import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.oil.Oil;
 import hotidle.result.Outcome;
-import hotidle.study.Figures;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;

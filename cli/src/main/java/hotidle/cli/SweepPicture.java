@@ -1,5 +1,7 @@
 package hotidle.cli;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
@@ -8,8 +10,6 @@ import hotidle.plots.OilChart;
 import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
 import hotidle.result.Outcome;
-import hotidle.study.Figures;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import java.nio.file.Path;
 import java.util.ArrayList;

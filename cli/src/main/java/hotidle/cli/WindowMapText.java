@@ -2,10 +2,10 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
-import hotidle.transmission.Margin;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,9 +2,9 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;

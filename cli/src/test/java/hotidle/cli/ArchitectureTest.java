@@ -25,6 +25,7 @@ class ArchitectureTest {
         "hotidle.newton..",
         "hotidle.result..",
         "hotidle.transmission..",
+        "hotidle.assess..",
         "hotidle.study.."
     };
 

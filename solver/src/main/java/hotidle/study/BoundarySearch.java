@@ -1,7 +1,7 @@
 package hotidle.study;
 
+import hotidle.assess.Margin;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;

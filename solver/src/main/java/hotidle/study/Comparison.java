@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Figures;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;

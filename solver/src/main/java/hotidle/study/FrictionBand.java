@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;

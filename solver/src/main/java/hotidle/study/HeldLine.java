@@ -1,5 +1,9 @@
 package hotidle.study;
 
+import hotidle.assess.Consumers;
+import hotidle.assess.Margin;
+import hotidle.assess.OilBudget;
+import hotidle.assess.Roles;
 import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
@@ -11,7 +15,6 @@ import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;

@@ -1,11 +1,12 @@
 package hotidle.study;
 
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;

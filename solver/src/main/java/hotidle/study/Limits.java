@@ -1,5 +1,9 @@
 package hotidle.study;
 
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
@@ -7,7 +11,6 @@ import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

@@ -1,11 +1,14 @@
 package hotidle.study;
 
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.OilBudget;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;

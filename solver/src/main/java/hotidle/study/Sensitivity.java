@@ -1,12 +1,12 @@
 package hotidle.study;
 
+import hotidle.assess.Margin;
 import hotidle.network.Network;
 import hotidle.newton.Difference;
 import hotidle.newton.Linearised;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
 package hotidle.study;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;

@@ -1,6 +1,6 @@
 package hotidle.study;
 
-import hotidle.transmission.Margin;
+import hotidle.assess.Margin;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

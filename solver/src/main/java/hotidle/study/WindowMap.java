@@ -1,8 +1,8 @@
 package hotidle.study;
 
+import hotidle.assess.Margin;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
 import hotidle.network.Conditions;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -20,7 +21,6 @@ import hotidle.part.Stream;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
-import hotidle.study.Figures;
 import hotidle.study.TenNodes;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;

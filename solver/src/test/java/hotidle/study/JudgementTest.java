@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -15,7 +17,6 @@ import hotidle.part.OilRing;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;

@@ -48,8 +48,8 @@ import java.util.Set;
  */
 public final class TenNodes {
 
-    static final double CELSIUS = 273.15;
-    static final double PSI = 6894.757293168;
+    public static final double CELSIUS = 273.15;
+    public static final double PSI = 6894.757293168;
 
     private TenNodes() {}
 

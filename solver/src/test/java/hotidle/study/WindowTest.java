@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.transmission.Margin;
+import hotidle.assess.Margin;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;

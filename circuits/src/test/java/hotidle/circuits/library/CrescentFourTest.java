@@ -3,10 +3,10 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.study.Judgement;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -3,10 +3,10 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.result.Solution;
-import hotidle.study.Roles;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;

@@ -1,11 +1,11 @@
 package hotidle.circuits.library;
 
+import hotidle.assess.Figures;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.transmission.Transmission;
 import java.util.Optional;
 

@@ -3,8 +3,8 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
 import hotidle.newton.SteadySolver;
-import hotidle.study.Figures;
 import hotidle.study.Repairs;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;

@@ -3,6 +3,7 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
@@ -10,7 +11,6 @@ import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Map;

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
@@ -12,7 +13,6 @@ import hotidle.study.Wear;
 import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;

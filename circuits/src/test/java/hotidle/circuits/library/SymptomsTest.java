@@ -4,16 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.study.FrictionBand;
 import hotidle.study.HeldLine;
 import hotidle.study.Judgement;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -126,7 +126,7 @@ class SymptomsTest {
     }
 
     private static double needed(Transmission unit) {
-        return hotidle.study.Roles.of(unit).lubeNeeded(unit.duty("hot-idle").orElseThrow());
+        return hotidle.assess.Roles.of(unit).lubeNeeded(unit.duty("hot-idle").orElseThrow());
     }
 
     @Test

@@ -3,9 +3,9 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Figures;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
-import hotidle.study.Figures;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import org.junit.jupiter.api.Test;

@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import hotidle.network.Group;
 import hotidle.network.Placed;
@@ -157,7 +157,7 @@ public record OilBudget(double displaced, List<Path> paths) {
      * Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. Without a pump that of the
      * first part at ambient pressure.
      */
-    static double inletDensity(Transmission unit, Solution state) {
+    public static double inletDensity(Transmission unit, Solution state) {
         Optional<Placed> pump = Roles.of(unit).chambers().stream().findFirst();
         Placed whose = pump.orElseGet(() -> unit.network().parts().get(0));
         double pressure =

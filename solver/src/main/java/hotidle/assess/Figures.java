@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import hotidle.network.Group;
 import hotidle.network.Placed;
@@ -80,7 +80,7 @@ public record Figures(
     private static final double SHUT = 1e-3;
 
     /** A pump that fills less than this has a starved inlet. */
-    static final double FULL = 1 - 1e-9;
+    public static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */
     public static Figures of(Transmission unit, Solution state) {

@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
+import hotidle.study.TenNodes;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import org.junit.jupiter.api.Test;

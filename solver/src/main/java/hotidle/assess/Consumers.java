@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import hotidle.network.Placed;
 import hotidle.part.Converter;
@@ -6,7 +6,6 @@ import hotidle.part.Cooler;
 import hotidle.part.LubeBranch;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Margin;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +21,8 @@ public final class Consumers {
         return of(Roles.of(unit), duty, state);
     }
 
-    static List<Margin> of(Roles roles, DutyPoint duty, Solution state) {
+    /** The same, of roles already found. */
+    public static List<Margin> of(Roles roles, DutyPoint duty, Solution state) {
         List<Margin> margins = new ArrayList<>();
         for (Placed branch : roles.lube()) {
             flow(Margin.Kind.LUBRICATION, branch, ((LubeBranch) branch.part()).neededFlow(), duty, state)

@@ -1,4 +1,4 @@
-package hotidle.transmission;
+package hotidle.assess;
 
 import java.util.OptionalDouble;
 

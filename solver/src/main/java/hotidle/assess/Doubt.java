@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import hotidle.law.Channel;
 import hotidle.network.Conditions;

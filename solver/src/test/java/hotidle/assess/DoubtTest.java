@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -16,6 +16,7 @@ import hotidle.part.Fit;
 import hotidle.part.Part;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
+import hotidle.study.SinglePart;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

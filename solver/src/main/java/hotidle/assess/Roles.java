@@ -1,4 +1,4 @@
-package hotidle.study;
+package hotidle.assess;
 
 import hotidle.network.Node;
 import hotidle.network.Placed;
