@@ -1,5 +1,9 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
 import hotidle.assess.OilBudget;
 import hotidle.network.Group;
 import java.util.Arrays;

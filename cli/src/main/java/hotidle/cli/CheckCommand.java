@@ -1,5 +1,7 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Wrap;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.NotJudged;
 import hotidle.circuits.ReadCircuit;

@@ -2,6 +2,12 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.DoubtPhrase;
 import hotidle.assess.Doubt;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.result.Unsolved;
@@ -96,7 +102,7 @@ final class CompareCommand implements Callable<Integer> {
             text.append("\nTake with care\n");
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         text.append(NoStall.of(comparison.cells().stream()
                 .filter(cell -> NoStall.lowAtIdle(
                         cell.unit(), cell.duty(), cell.outcome().state()))
@@ -113,7 +119,7 @@ final class CompareCommand implements Callable<Integer> {
                         .state()
                         .ifPresent(state -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
                                 .addAll(Doubt.of(cell.unit().network(), state))));
-        return DoubtWords.summary(doubts, asked.shared.units);
+        return DoubtPhrase.summary(doubts, asked.shared.units);
     }
 
     private String title(Comparison comparison, DutyPoint duty, boolean commanded) {

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Wrap;
 import hotidle.circuits.DescribedCircuit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -2,6 +2,8 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Wrap;
 import hotidle.assess.OilBudget;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;

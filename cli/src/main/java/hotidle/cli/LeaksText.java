@@ -1,5 +1,8 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
 import hotidle.study.Repairs;
@@ -45,7 +48,7 @@ record LeaksText(
                 "  "));
         text.append("\nIn plain words\n");
         plain().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         Repairs.Effect now = repairs.before();
         boolean low = NoStall.lowAtIdle(unit, duty, now.line(), now.set());
         text.append(NoStall.of(low ? List.of(unit.build()) : List.of()));

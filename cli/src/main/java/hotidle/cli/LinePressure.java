@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.study.Repairs;
 import java.util.Locale;
 

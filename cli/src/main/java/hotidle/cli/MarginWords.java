@@ -1,5 +1,7 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.part.Clutch;

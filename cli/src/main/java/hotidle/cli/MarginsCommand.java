@@ -2,6 +2,12 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.assess.Margin;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Clutch;
@@ -111,7 +117,7 @@ final class MarginsCommand implements Callable<Integer> {
     private static String sensitivityTables(DescribedCircuit described, List<SensitivityText> found) {
         StringBuilder text =
                 new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         found.forEach(one -> text.append("\n").append(one.table()));
         return text.append("\n")
                 .append(Wrap.lines(SensitivityText.legend(), "", ""))

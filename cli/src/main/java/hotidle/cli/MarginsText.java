@@ -1,5 +1,9 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
@@ -26,7 +30,7 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
             text.append(Wrap.lines(count(own), "  ", "  "));
         }
         notJudged(builds.get(0)).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         text.append(NoStall.of(judged.stream()
                 .filter(one ->
                         NoStall.lowAtIdle(one.unit(), one.duty(), one.outcome().state()))

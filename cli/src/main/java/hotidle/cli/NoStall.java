@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Wrap;
 import hotidle.assess.Figures;
 import hotidle.result.Solution;
 import hotidle.transmission.Command;

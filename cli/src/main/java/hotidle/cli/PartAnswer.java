@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Digits;
 import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.OnePart;
 import hotidle.circuits.ReadPart;

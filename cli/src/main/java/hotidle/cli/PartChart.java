@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.kind.Kind;
 import hotidle.plots.LineChart;

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.StateJson;
 import hotidle.circuits.LibraryMaterials;
 import hotidle.circuits.OnePart;
 import hotidle.circuits.PartKeys;

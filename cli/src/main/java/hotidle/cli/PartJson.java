@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
 import hotidle.result.Solution;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,8 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
 import hotidle.oil.Oil;
 import java.util.ArrayList;
 import java.util.List;

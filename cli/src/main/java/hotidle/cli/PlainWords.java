@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.assess.Consumers;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;

@@ -1,5 +1,8 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
 import hotidle.assess.Roles;
 import hotidle.study.Repairs;
 import hotidle.transmission.Transmission;

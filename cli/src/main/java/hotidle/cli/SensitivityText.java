@@ -2,6 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Sensitivity;

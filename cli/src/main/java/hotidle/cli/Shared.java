@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import picocli.CommandLine.Option;
 
 /** Options of every command that prints numbers. */
@@ -21,14 +22,4 @@ final class Shared {
 
     @Option(names = "--format", defaultValue = "table", description = "table, csv or json. Default: table")
     Format format;
-
-    /** Cautions for whoever takes the numbers to a running unit; the usual ones of the trade. */
-    static final String CAUTION = Wrap.lines(
-                    "An estimate, not an approval. Raised pressure loads case, pump, rings, shafts and converter. Before any"
-                            + " test on the vehicle: wheels blocked, brakes on, two people, nobody in front; hot oil burns when"
-                            + " a plug is opened. A stall test lasts 5 s at most with a minute of cooling after it, and none at"
-                            + " all if idle pressure is low. The unit maker's procedure and local codes come first.",
-                    "",
-                    "")
-            .stripTrailing();
 }

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.SheetWriter;
 import java.io.IOException;

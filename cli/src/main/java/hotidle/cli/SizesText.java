@@ -1,5 +1,7 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
 import hotidle.circuits.DescribedCircuit;
 import java.util.List;
 import java.util.Locale;

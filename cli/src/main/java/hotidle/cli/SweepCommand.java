@@ -2,6 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
@@ -243,7 +248,7 @@ final class SweepCommand implements Callable<Integer> {
             text.append(someBack ? Wrap.lines(CompareRows.ABOUT_SHUT_LANDS, "", "") : "");
             text.append(differences(sweep)).append("\n");
         }
-        return text.append(Shared.CAUTION).append("\n").toString();
+        return text.append(Caution.WHOLE).append("\n").toString();
     }
 
     private String title(SpeedSweep sweep) {

@@ -2,6 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
@@ -104,7 +109,7 @@ final class WearCommand implements Callable<Integer> {
                     "  ",
                     "  "));
         }
-        text.append("\n").append(Shared.CAUTION).append("\n\n");
+        text.append("\n").append(Caution.WHOLE).append("\n\n");
         text.append(
                 "Each fit alone, all others as the build has them: what it may wear before the first limit is gone\n");
         List<Wear.Fit> found =

@@ -2,6 +2,10 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.plots.Chart;
@@ -154,7 +158,7 @@ final class WindowCommand implements Callable<Integer> {
     private static String mapTables(DescribedCircuit described, List<WindowMapText> maps) {
         StringBuilder text =
                 new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         maps.forEach(one -> text.append("\n").append(one.table()));
         return text.append("\n")
                 .append(Wrap.lines(WindowMapText.legend(), "", ""))

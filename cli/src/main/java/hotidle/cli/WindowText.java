@@ -2,6 +2,11 @@ package hotidle.cli;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.StateJson;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
@@ -27,7 +32,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
         for (One one : found) {
             text.append(Wrap.lines(summary(one), "", "  "));
         }
-        text.append("\n").append(Shared.CAUTION).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n");
         for (One one : found) {
             text.append("\n").append(one.unit.build()).append(": set pressure that each limit allows\n");
             TextTable table = new TextTable(List.of("limit", "part", "from", "else fails at", "to", "else fails at"));

@@ -4,7 +4,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import org.junit.jupiter.api.Test;
@@ -40,6 +43,8 @@ class ArchitectureTest {
                 .consideringAllDependencies()
                 .layer("cli")
                 .definedBy("hotidle.cli..")
+                .layer("answer")
+                .definedBy("hotidle.answer..")
                 .layer("circuits")
                 .definedBy("hotidle.circuits..")
                 .layer("plots")
@@ -48,12 +53,14 @@ class ArchitectureTest {
                 .definedBy(SOLVER)
                 .whereLayer("cli")
                 .mayNotBeAccessedByAnyLayer()
+                .whereLayer("answer")
+                .mayOnlyBeAccessedByLayers("cli")
                 .whereLayer("circuits")
-                .mayOnlyBeAccessedByLayers("cli")
+                .mayOnlyBeAccessedByLayers("cli", "answer")
                 .whereLayer("plots")
-                .mayOnlyBeAccessedByLayers("cli")
+                .mayOnlyBeAccessedByLayers("cli", "answer")
                 .whereLayer("solver")
-                .mayOnlyBeAccessedByLayers("cli", "circuits", "plots")
+                .mayOnlyBeAccessedByLayers("cli", "answer", "circuits", "plots")
                 .check(ALL);
     }
 
@@ -72,6 +79,45 @@ class ArchitectureTest {
     }
 
     @Test
+    void answersNeitherReadOptionsNorFilesNorSolve() {
+        noClasses()
+                .that()
+                .resideInAPackage("hotidle.answer..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("picocli..", "java.nio.file..", "hotidle.newton..", "hotidle.cli..")
+                .orShould()
+                .dependOnClassesThat()
+                .belongToAnyOf(
+                        java.io.File.class,
+                        java.io.InputStream.class,
+                        java.io.OutputStream.class,
+                        java.io.Reader.class,
+                        java.io.Writer.class)
+                .check(ALL);
+    }
+
+    /** What was solved is handed in; a study begins by a static method. */
+    @Test
+    void answersBeginNoStudy() {
+        noClasses()
+                .that()
+                .resideInAPackage("hotidle.answer..")
+                .should()
+                .callMethodWhere(new DescribedPredicate<JavaMethodCall>("a study is begun") {
+                    @Override
+                    public boolean test(JavaMethodCall call) {
+                        return call.getTargetOwner().getPackageName().startsWith("hotidle.study")
+                                && call.getTarget()
+                                        .resolveMember()
+                                        .map(method -> method.getModifiers().contains(JavaModifier.STATIC))
+                                        .orElse(false);
+                    }
+                })
+                .check(ALL);
+    }
+
+    @Test
     void librariesStayWhereTheyBelong() {
         noClasses()
                 .that()
@@ -85,7 +131,14 @@ class ArchitectureTest {
                 .resideOutsideOfPackage("hotidle.cli..")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("picocli..", "com.fasterxml..")
+                .resideInAPackage("picocli..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("hotidle.cli..", "hotidle.answer..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.fasterxml..")
                 .check(ALL);
         noClasses()
                 .that()

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import hotidle.answer.StateJson;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.result.Outcome;

@@ -1,10 +1,10 @@
-package hotidle.cli;
+package hotidle.answer.format;
 
 /** Breaks text into lines of a width, at blanks. */
-final class Wrap {
+public final class Wrap {
 
     /** Characters in a line of text that is meant to be read. */
-    static final int WIDTH = 100;
+    public static final int WIDTH = 100;
 
     private Wrap() {}
 
@@ -14,7 +14,7 @@ final class Wrap {
      * @param first  in front of the first line
      * @param others in front of all others
      */
-    static String lines(String text, String first, String others) {
+    public static String lines(String text, String first, String others) {
         StringBuilder all = new StringBuilder();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;

@@ -1,5 +1,7 @@
-package hotidle.cli;
+package hotidle.answer.phrase;
 
+import hotidle.answer.format.Digits;
+import hotidle.answer.format.Quantity;
 import hotidle.assess.Doubt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -9,12 +11,12 @@ import java.util.Map;
 import java.util.Set;
 
 /** What lies outside the range of the laws, in words. */
-final class DoubtWords {
+public final class DoubtPhrase {
 
-    private DoubtWords() {}
+    private DoubtPhrase() {}
 
     /** One doubt in a sentence without its stop. */
-    static String of(Doubt doubt, Quantity.UnitSystem units) {
+    public static String of(Doubt doubt, Quantity.UnitSystem units) {
         return switch (doubt.why()) {
             case OIL_EXTRAPOLATED ->
                 "the oil has " + (doubt.value() < doubt.limit() ? "down to " : "up to ")
@@ -51,13 +53,13 @@ final class DoubtWords {
      *
      * @param doubts doubts by the name of the state that they are about
      */
-    static List<String> summary(Map<String, List<Doubt>> doubts, Quantity.UnitSystem units) {
+    public static List<String> summary(Map<String, List<Doubt>> doubts, Quantity.UnitSystem units) {
         Map<String, Doubt> worst = new LinkedHashMap<>();
         Map<String, Set<String>> states = new LinkedHashMap<>();
         doubts.forEach((state, all) -> all.forEach(doubt -> {
             boolean oil = doubt.why() == Doubt.Why.OIL_EXTRAPOLATED;
             String key = doubt.why() + " " + (oil ? doubt.limit() : doubt.where());
-            worst.merge(key, doubt, DoubtWords::worse);
+            worst.merge(key, doubt, DoubtPhrase::worse);
             states.computeIfAbsent(key, name -> new LinkedHashSet<>()).add(state);
         }));
         List<String> lines = new ArrayList<>();

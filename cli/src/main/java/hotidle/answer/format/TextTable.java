@@ -1,25 +1,25 @@
-package hotidle.cli;
+package hotidle.answer.format;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** A table of text with a head line; the first column stands left, the others right. */
-final class TextTable {
+public final class TextTable {
 
     private final List<List<String>> rows = new ArrayList<>();
 
-    TextTable(List<String> head) {
+    public TextTable(List<String> head) {
         rows.add(List.copyOf(head));
     }
 
-    TextTable add(List<String> row) {
+    public TextTable add(List<String> row) {
         rows.add(List.copyOf(row));
         return this;
     }
 
     /** Aligned with blanks, a rule under the head. */
-    String aligned() {
+    public String aligned() {
         int columns = rows.get(0).size();
         int[] width = new int[columns];
         for (List<String> row : rows) {
@@ -50,7 +50,7 @@ final class TextTable {
     }
 
     /** Separated by commas, RFC 4180. */
-    String csv() {
+    public String csv() {
         return rows.stream()
                 .map(row -> row.stream().map(TextTable::quoted).collect(Collectors.joining(",")))
                 .collect(Collectors.joining("\n", "", "\n"));

@@ -1,11 +1,11 @@
-package hotidle.cli;
+package hotidle.answer.format;
 
 import java.util.Locale;
 
 /**
  * What a printed number is, and how each system of units shows it. SI keeps every digit; tables round to what the model can know.
  */
-enum Quantity {
+public enum Quantity {
     PRESSURE(new Shown("psi", 1 / 6894.757293168, 0, 0), new Shown("bar", 1e-5, 0, 2), new Shown("Pa", 1, 0, 0)),
     FLOW(new Shown("gpm", 60 / 3.785411784e-3, 0, 2), new Shown("L/min", 6e4, 0, 1), new Shown("m3/s", 1, 0, 7)),
     TRICKLE(new Shown("gpm", 60 / 3.785411784e-3, 0, 3), new Shown("L/min", 6e4, 0, 2), new Shown("m3/s", 1, 0, 8)),
@@ -36,16 +36,16 @@ enum Quantity {
     }
 
     /** How a system shows it: SI value times factor plus offset, rounded to decimals. */
-    record Shown(String unit, double factor, double offset, int decimals) {}
+    public record Shown(String unit, double factor, double offset, int decimals) {}
 
     /** A system of units. */
-    enum UnitSystem {
+    public enum UnitSystem {
         SHOP,
         METRIC,
         SI
     }
 
-    Shown in(UnitSystem system) {
+    public Shown in(UnitSystem system) {
         return switch (system) {
             case SHOP -> shop;
             case METRIC -> metric;
@@ -54,13 +54,13 @@ enum Quantity {
     }
 
     /** The value in a system's unit. */
-    double value(UnitSystem system, double siValue) {
+    public double value(UnitSystem system, double siValue) {
         Shown shown = in(system);
         return siValue * shown.factor() + shown.offset();
     }
 
     /** The value rounded, without its unit; a dash where there is none. */
-    String number(UnitSystem system, double siValue) {
+    public String number(UnitSystem system, double siValue) {
         if (Double.isNaN(siValue)) {
             return "-";
         }
@@ -69,7 +69,7 @@ enum Quantity {
     }
 
     /** The value rounded, with its unit. */
-    String with(UnitSystem system, double siValue) {
+    public String with(UnitSystem system, double siValue) {
         return number(system, siValue) + " " + in(system).unit();
     }
 }

@@ -1,4 +1,4 @@
-package hotidle.cli;
+package hotidle.answer;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.DoubtPhrase;
 import hotidle.assess.Doubt;
 import hotidle.assess.Figures;
 import hotidle.network.Conditions;
@@ -19,18 +21,18 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** States as JSON: SI but rpm and °C, every digit, the unit at the end of each key. */
-final class StateJson {
+public final class StateJson {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
     private static final ObjectMapper MAPPER = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     private StateJson() {}
 
-    static ObjectNode object() {
+    public static ObjectNode object() {
         return JSON.objectNode();
     }
 
-    static String text(ObjectNode node) {
+    public static String text(ObjectNode node) {
         try {
             return MAPPER.writeValueAsString(node) + "\n";
         } catch (JsonProcessingException e) {
@@ -39,7 +41,7 @@ final class StateJson {
     }
 
     /** Revolutions a minute, or null where there is no such speed. */
-    static void putSpeed(ObjectNode node, String key, OptionalDouble speed) {
+    public static void putSpeed(ObjectNode node, String key, OptionalDouble speed) {
         if (speed.isPresent()) {
             node.put(key, speed.getAsDouble() * 60);
         } else {
@@ -48,7 +50,7 @@ final class StateJson {
     }
 
     /** One state, solved or not. */
-    static ObjectNode state(Transmission unit, DutyPoint duty, Outcome outcome) {
+    public static ObjectNode state(Transmission unit, DutyPoint duty, Outcome outcome) {
         Conditions conditions = outcome.conditions();
         ObjectNode node = object();
         node.put("duty", duty.name());
@@ -138,10 +140,10 @@ final class StateJson {
         summary.put("swept_m3_s", figures.swept());
         summary.put("filling", figures.filling());
         ArrayNode warnings = node.putArray("warnings");
-        Doubt.of(unit.network(), state).forEach(doubt -> warnings.add(DoubtWords.of(doubt, Quantity.UnitSystem.SI)));
+        Doubt.of(unit.network(), state).forEach(doubt -> warnings.add(DoubtPhrase.of(doubt, Quantity.UnitSystem.SI)));
     }
 
-    static void putFinite(ObjectNode node, String key, double value) {
+    public static void putFinite(ObjectNode node, String key, double value) {
         if (Double.isFinite(value)) {
             node.put(key, value);
         } else {

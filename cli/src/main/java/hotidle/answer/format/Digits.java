@@ -1,15 +1,15 @@
-package hotidle.cli;
+package hotidle.answer.format;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** Numbers with as many digits as are worth reading. */
-final class Digits {
+public final class Digits {
 
     private Digits() {}
 
     /** Four digits that count, without a power of ten where it can be helped. */
-    static String four(double value) {
+    public static String four(double value) {
         if (!Double.isFinite(value)) {
             return "-";
         }

@@ -1,0 +1,36 @@
+package hotidle.answer;
+
+import hotidle.answer.format.TextTable;
+import hotidle.plots.Picture;
+import java.util.Optional;
+
+/**
+ * What a command answers. Screen, table, JSON and picture show the same values: what was solved is handed in, nothing is solved or
+ * judged here.
+ */
+public interface Answer {
+
+    /** The text that a reader gets, with a line feed at its end. */
+    String screen();
+
+    /** The rows that a spreadsheet gets. */
+    TextTable table();
+
+    /** The rows separated by commas, RFC 4180. */
+    default String csv() {
+        return table().csv();
+    }
+
+    /** The record that {@link hotidle.answer.format.Json} writes. */
+    Object json();
+
+    /** What is drawn where a picture is asked for; empty where there is nothing to draw. */
+    default Optional<Picture> picture() {
+        return Optional.empty();
+    }
+
+    /** Whether everything asked for is known; where it is not, the exit code is 1. */
+    default boolean complete() {
+        return true;
+    }
+}

@@ -1,0 +1,51 @@
+package hotidle.answer.format;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+
+/**
+ * Writes records as JSON. A component's name becomes the key in small letters with underscores: {@code setPressurePa} is
+ * {@code set_pressure_pa}. The unit stands at the end of each key: SI, but rpm and °C; every digit is written. What is absent, or no
+ * finite number, is null.
+ */
+public final class Json {
+
+    private static final ObjectMapper MAPPER = new ObjectMapper()
+            .enable(SerializationFeature.INDENT_OUTPUT)
+            .setPropertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+            .registerModule(new Jdk8Module())
+            .registerModule(new SimpleModule()
+                    .addSerializer(double.class, new Finite())
+                    .addSerializer(Double.class, new Finite()));
+
+    private Json() {}
+
+    /** The record's JSON, with a line feed at its end. */
+    public static String text(Object record) {
+        try {
+            return MAPPER.writeValueAsString(record) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an answer could not be written as JSON", e);
+        }
+    }
+
+    /** JSON has no word for a number that is not finite. */
+    private static final class Finite extends JsonSerializer<Double> {
+        @Override
+        public void serialize(Double value, JsonGenerator out, SerializerProvider provider) throws IOException {
+            if (Double.isFinite(value)) {
+                out.writeNumber(value);
+            } else {
+                out.writeNull();
+            }
+        }
+    }
+}

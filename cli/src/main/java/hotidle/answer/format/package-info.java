@@ -1,0 +1,2 @@
+/** How values are shown: quantities by unit system, digits, tables, wrapped lines, JSON. */
+package hotidle.answer.format;

@@ -1,0 +1,19 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Wrap;
+
+/** Cautions for whoever takes the numbers to a running unit; the usual ones of the trade. */
+public final class Caution {
+
+    private Caution() {}
+
+    /** The whole text, wrapped, without a line feed at its end. */
+    public static final String WHOLE = Wrap.lines(
+                    "An estimate, not an approval. Raised pressure loads case, pump, rings, shafts and converter. Before any"
+                            + " test on the vehicle: wheels blocked, brakes on, two people, nobody in front; hot oil burns when"
+                            + " a plug is opened. A stall test lasts 5 s at most with a minute of cooling after it, and none at"
+                            + " all if idle pressure is low. The unit maker's procedure and local codes come first.",
+                    "",
+                    "")
+            .stripTrailing();
+}

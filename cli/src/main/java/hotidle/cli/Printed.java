@@ -1,0 +1,28 @@
+package hotidle.cli;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Json;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** An answer printed in the format that was asked for. */
+final class Printed {
+
+    private Printed() {}
+
+    /**
+     * Prints to standard output.
+     *
+     * @return the command's exit code
+     */
+    static int print(CommandSpec spec, Shared shared, Answer answer) {
+        spec.commandLine()
+                .getOut()
+                .print(
+                        switch (shared.format) {
+                            case TABLE -> answer.screen();
+                            case CSV -> answer.csv();
+                            case JSON -> Json.text(answer.json());
+                        });
+        return answer.complete() ? HotIdle.DONE : HotIdle.UNSOLVED;
+    }
+}
