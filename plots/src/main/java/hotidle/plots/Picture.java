@@ -8,7 +8,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,8 +18,6 @@ import java.util.Locale;
 import java.util.UUID;
 import javax.imageio.ImageIO;
 import org.jfree.chart.text.TextUtils;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
 
 /**
  * Up to six charts on one page of {@value #WIDTH} x {@value #HEIGHT} px, on shared scales. Where the number leaves cells
@@ -64,7 +61,7 @@ public record Picture(List<Chart> charts) {
         Check.that(
                 fileName.contains(".") && ENDINGS.contains(ending),
                 "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
-        return ending.equals("png") ? png() : svg().getBytes(StandardCharsets.UTF_8);
+        return ending.equals("png") ? png() : Svg.drawn(WIDTH, HEIGHT, this::paint);
     }
 
     /**
@@ -105,14 +102,6 @@ public record Picture(List<Chart> charts) {
             throw new UncheckedIOException(e);
         }
         return out.toByteArray();
-    }
-
-    private String svg() {
-        SVGGraphics2D graphics = new SVGGraphics2D(WIDTH, HEIGHT);
-        graphics.setDefsKeyPrefix("hotidle-");
-        graphics.setGeomDoubleConverter(Style::number);
-        paint(graphics);
-        return graphics.getSVGElement(null, true, new ViewBox(0, 0, WIDTH, HEIGHT), null, null);
     }
 
     /** JFreeChart would draw turned text as outlines; as text it can be searched and read aloud. */

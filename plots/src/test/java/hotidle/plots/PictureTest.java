@@ -17,6 +17,8 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -75,6 +77,20 @@ class PictureTest {
         assertEquals("svg", root.getTagName());
         assertEquals(1200, Double.parseDouble(root.getAttribute("width")));
         assertEquals("0 0 1200 800", root.getAttribute("viewBox"));
+    }
+
+    @Test
+    void anSvgNeedsNothingFromOutsideAndItsIdsAreItsOwn() {
+        String svg = svg(Samples.page(4));
+        assertFalse(svg.contains("<!DOCTYPE") || svg.contains("href"), svg);
+        List<String> ids = Pattern.compile(" id=\"([^\"]*)\"")
+                .matcher(svg)
+                .results()
+                .map(match -> match.group(1))
+                .toList();
+        assertTrue(ids.size() > 20, ids.toString());
+        assertEquals(ids.size(), Set.copyOf(ids).size(), ids.toString());
+        ids.forEach(id -> assertTrue(id.startsWith("hotidle-"), id));
     }
 
     @Test

@@ -1,0 +1,95 @@
+package hotidle.plots;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.util.function.Consumer;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import javax.xml.transform.OutputKeys;
+import javax.xml.transform.Transformer;
+import javax.xml.transform.TransformerException;
+import javax.xml.transform.TransformerFactory;
+import javax.xml.transform.dom.DOMSource;
+import javax.xml.transform.stream.StreamResult;
+import org.apache.batik.svggen.SVGGeneratorContext;
+import org.apache.batik.svggen.SVGGraphics2D;
+import org.apache.batik.svggen.SVGIDGenerator;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+
+/** A drawing as SVG: text stays text, the same drawing gives the same bytes. */
+final class Svg {
+    private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+
+    /** Decimals of a coordinate [px]; finer than any screen or printer shows. */
+    private static final int DECIMALS = 2;
+
+    /** Of each id, so that a page that shows the picture can keep its own. */
+    private static final String PREFIX = "hotidle-";
+
+    private Svg() {}
+
+    /** What is painted on a page of this size [px], as UTF-8. */
+    static byte[] drawn(int width, int height, Consumer<Graphics2D> paint) {
+        try {
+            SVGGraphics2D graphics = new Page(context());
+            graphics.setSVGCanvasSize(new Dimension(width, height));
+            paint.accept(graphics);
+            Element root = graphics.getRoot();
+            ((Element) root.getFirstChild()).setAttribute("id", PREFIX + "general");
+            root.setAttribute("viewBox", "0 0 " + width + " " + height);
+            return bytes(root);
+        } catch (ParserConfigurationException | TransformerException e) {
+            throw new IllegalStateException("the XML writer of this Java cannot write SVG", e);
+        }
+    }
+
+    private static SVGGeneratorContext context() throws ParserConfigurationException {
+        Document document = DocumentBuilderFactory.newDefaultNSInstance()
+                .newDocumentBuilder()
+                .getDOMImplementation()
+                .createDocument(NAMESPACE, "svg", null);
+        SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
+        context.setComment(null);
+        context.setPrecision(DECIMALS);
+        SVGGeneratorContext.GraphicContextDefaults defaults = new SVGGeneratorContext.GraphicContextDefaults();
+        defaults.setFont(Style.SMALL);
+        context.setGraphicContextDefaults(defaults);
+        context.setIDGenerator(new SVGIDGenerator() {
+            @Override
+            public String generateID(String prefix) {
+                return PREFIX + super.generateID(prefix);
+            }
+        });
+        return context;
+    }
+
+    /** Without Batik's own writer, whose document type makes readers look for it on the network. */
+    private static byte[] bytes(Element root) throws TransformerException {
+        Transformer writer = TransformerFactory.newDefaultInstance().newTransformer();
+        writer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        writer.transform(new DOMSource(root), new StreamResult(out));
+        return out.toByteArray();
+    }
+
+    /** Measures text in fractions of a pixel: who shows an SVG does not round each letter, as a bitmap may. */
+    private static final class Page extends SVGGraphics2D {
+        private final Graphics2D measure = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+
+        Page(SVGGeneratorContext context) {
+            super(context, false);
+            measure.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        }
+
+        @Override
+        public FontMetrics getFontMetrics(Font font) {
+            return measure.getFontMetrics(font);
+        }
+    }
+}
