@@ -1,5 +1,6 @@
 package hotidle.plots;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,36 +19,29 @@ class HouseTest {
             .importPackages("hotidle");
 
     @Test
-    void plotsAndSolverWereScanned() {
-        assertTrue(CLASSES.containPackage("hotidle.plots") && CLASSES.containPackage("hotidle.part"));
-        assertTrue(CLASSES.size() >= 60, CLASSES.size() + " classes");
+    void allChartsWereScanned() {
+        assertTrue(CLASSES.size() >= 45, CLASSES.size() + " classes");
     }
 
     @Test
-    void plotsDoesNotKnowCircuitsOrCommands() {
-        noClasses()
-                .that()
-                .resideInAPackage("hotidle.plots..")
+    void plotsKnowsPlainValuesAndItsTwoLibrariesOnly() {
+        classes()
                 .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage("hotidle.circuits..", "hotidle.cli..")
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "hotidle.plots",
+                        "java..",
+                        "javax.imageio..",
+                        "javax.xml..",
+                        "org.w3c.dom..",
+                        "org.jfree..",
+                        "org.apache.batik..")
                 .check(CLASSES);
     }
 
     @Test
-    void onlyPlotsKnowsTheChartLibrary() {
-        noClasses()
-                .that()
-                .resideOutsideOfPackage("hotidle.plots..")
-                .should()
-                .dependOnClassesThat()
-                .resideInAPackage("org.jfree..")
-                .check(CLASSES);
-    }
-
-    @Test
-    void nobodyOutsideSeesTheChartLibraryThroughPlots() {
-        DescribedPredicate<JavaClass> library = JavaClass.Predicates.resideInAPackage("org.jfree..");
+    void nobodyOutsideSeesTheLibrariesThroughPlots() {
+        DescribedPredicate<JavaClass> library = JavaClass.Predicates.resideInAnyPackage("org.jfree..", "org.apache.batik..");
         methods()
                 .that()
                 .arePublic()
