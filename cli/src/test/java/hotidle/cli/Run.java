@@ -16,7 +16,7 @@ import java.nio.file.Path;
  * @param out  standard output
  * @param err  standard error
  */
-record Run(int code, String out, String err) {
+public record Run(int code, String out, String err) {
 
     /** A ready circuit with a change, as a file of its own. */
     static String changed(Path folder, String circuit, String old, String other) throws IOException {
@@ -26,7 +26,8 @@ record Run(int code, String out, String err) {
                 .toString();
     }
 
-    static Run of(String... arguments) {
+    /** Runs a command line, its words one by one. */
+    public static Run of(String... arguments) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         int code = HotIdle.run(new PrintWriter(out), new PrintWriter(err), arguments);
