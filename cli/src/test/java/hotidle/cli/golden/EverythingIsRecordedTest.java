@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import hotidle.circuits.Library;
-import hotidle.circuits.words.Kinds;
+import hotidle.circuits.kind.Kinds;
 import hotidle.cli.HotIdle;
 import java.io.IOException;
 import java.lang.reflect.Field;
