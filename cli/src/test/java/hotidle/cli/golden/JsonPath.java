@@ -70,6 +70,6 @@ record JsonPath(List<String> steps, JsonNode parent) {
 
     @Override
     public String toString() {
-        return "$" + String.join(".", steps).replace(".[", "[");
+        return ("$." + String.join(".", steps)).replace(".[", "[");
     }
 }

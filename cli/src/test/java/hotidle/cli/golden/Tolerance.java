@@ -6,7 +6,7 @@ import java.util.function.ToDoubleBiFunction;
 
 /**
  * How far a number of JSON may lie from the recorded one: the one table of it. What is not named here is a state's: 1e-9 of its scale
- * ({@link Scales}).
+ * ({@link Scales}). Solving a state from another start (sweep --from cold for rising) moves it by less.
  *
  * @param keys   of the number
  * @param where  whether it holds at a place
@@ -28,6 +28,7 @@ record Tolerance(
             of(
                     (path, was) -> Double.POSITIVE_INFINITY,
                     "how the solver came to a state and what rounding left there; no answer of the unit",
+                    "method",
                     "steps",
                     "largest_imbalance_m3_s",
                     "largest_force_error",
@@ -88,6 +89,11 @@ record Tolerance(
     /** Margins that are searched over engine speed. */
     private static boolean ofHub(JsonPath path) {
         return List.of("film", "unit-load").contains(path.beside("margin"));
+    }
+
+    /** Whether whatever stands at a place is taken, words too. */
+    static boolean anything(JsonPath path) {
+        return TABLE.get(0).keys.contains(path.last());
     }
 
     /** Allowed difference of a recorded number. */
