@@ -41,7 +41,8 @@ class HouseTest {
 
     @Test
     void nobodyOutsideSeesTheLibrariesThroughPlots() {
-        DescribedPredicate<JavaClass> library = JavaClass.Predicates.resideInAnyPackage("org.jfree..", "org.apache.batik..");
+        DescribedPredicate<JavaClass> library =
+                JavaClass.Predicates.resideInAnyPackage("org.jfree..", "org.apache.batik..");
         methods()
                 .that()
                 .arePublic()

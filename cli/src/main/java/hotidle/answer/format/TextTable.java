@@ -1,11 +1,17 @@
 package hotidle.answer.format;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 
 /** A table of text with a head line; the first column stands left, the others right. */
 public final class TextTable {
+
+    private static final CSVFormat LINES =
+            CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
 
     private final List<List<String>> rows = new ArrayList<>();
 
@@ -49,15 +55,14 @@ public final class TextTable {
         return text.toString();
     }
 
-    /** Separated by commas, RFC 4180. */
+    /** Separated by commas, quoted as RFC 4180 says; a line ends as everywhere on the screen. */
     public String csv() {
-        return rows.stream()
-                .map(row -> row.stream().map(TextTable::quoted).collect(Collectors.joining(",")))
-                .collect(Collectors.joining("\n", "", "\n"));
-    }
-
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n');
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter printer = new CSVPrinter(text, LINES)) {
+            printer.printRecords(rows);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
     }
 }
