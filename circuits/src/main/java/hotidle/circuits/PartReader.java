@@ -78,7 +78,7 @@ final class PartReader {
                 problems.error(
                         entry.keyPlace(),
                         message,
-                        PartKeys.why(tie.get()).orElse(""),
+                        PartKeys.why(kind, tie.get()).orElse(""),
                         "leave out " + entry.key() + "=");
             } else {
                 excused.addAll(Nearest.to(entry.key(), names));

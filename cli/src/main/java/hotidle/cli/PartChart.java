@@ -28,7 +28,7 @@ final class PartChart {
             LibraryMaterials stock,
             Quantity.UnitSystem units) {
         List<LineChart.Point> points = new ArrayList<>();
-        boolean film = kind.word().equals("bushing");
+        boolean film = kind.carriesLoad();
         Quantity quantity = film ? Quantity.FILM : Quantity.FLOW;
         PartAnswer last = null;
         for (BigDecimal value : vary.values()) {

@@ -190,7 +190,7 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         }
         if (options.drop != null) {
             drop(options, ports, given, part.kind());
-        } else if (given.isEmpty() && !part.kind().word().equals("bushing")) {
+        } else if (given.isEmpty() && !part.kind().carriesLoad()) {
             throw new WrongInputException("hotidle part: no pressure is given\nmend: "
                     + (dropSuits(part.kind(), ports) ? "--drop 150psi, or " : "")
                     + "--at " + usualPort(part) + "=150psi for each of its ports " + String.join(", ", ports));
@@ -212,9 +212,9 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
         return ports.size() == 2 && !kind.isPump();
     }
 
-    /** The pilot pressure is what a solenoid is for. */
+    /** Whether the part makes the pressure there, as a solenoid does at its pilot. */
     private static boolean freeByItself(OnePart part, String port) {
-        return part.kind().word().equals("solenoid") && port.equals("pilot");
+        return part.kind().facts().alone().finds().contains(port);
     }
 
     private static void drop(Options options, List<String> ports, Map<String, Double> given, Kind kind) {
@@ -271,11 +271,13 @@ record PartDuty(Oil oil, String oilSaid, double temperature, Map<String, Double>
             }
             holds.put(halves[0], value);
         }
-        if (!holds.isEmpty()
-                && part.ports().stream().anyMatch(port -> freeByItself(part, port))
-                && options.at.stream().noneMatch(at -> at.startsWith("pilot="))) {
-            throw new WrongInputException(
-                    "hotidle part: --hold needs the pressure of the pilot as well: --at pilot=60psi");
+        for (String port : part.ports()) {
+            if (!holds.isEmpty()
+                    && freeByItself(part, port)
+                    && options.at.stream().noneMatch(at -> at.startsWith(port + "="))) {
+                throw new WrongInputException(
+                        "hotidle part: --hold needs the pressure of the " + port + " as well: --at " + port + "=60psi");
+            }
         }
         return holds;
     }

@@ -1,6 +1,7 @@
 package hotidle.circuits.assemble;
 
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Passing;
 import hotidle.circuits.shape.Attributes;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -21,25 +22,8 @@ import java.util.stream.Stream;
  */
 final class FlowGraph {
 
-    private static final Set<String> LEAKS = Set.of(
-            "annular-gap",
-            "flat-gap",
-            "face-gap",
-            "sealing-ring",
-            "bushing",
-            "clutch",
-            "band",
-            "pump-inlet",
-            "selector");
-
-    /** Always open, and so wide that what is behind them is the line itself. */
-    private static final Set<String> WIDE = Set.of("passage", "filter", "check-valve");
-
     /** A node held higher is a supply; below lie the sump and exhausts kept full at a few psi (common practice) [Pa]. */
     private static final double SUPPLY = 1e5;
-
-    private static final String ORIFICE = "orifice";
-    private static final String SELECTOR = "selector";
 
     /**
      * A way.
@@ -79,22 +63,10 @@ final class FlowGraph {
                 .forEach((name, node) ->
                         node.numberIf("held").ifPresent(held -> (held > SUPPLY ? sources : drains).add(name)));
         for (Parts.One part : parts.all().values()) {
-            String word = part.kind().word();
             if (part.kind().isPump()) {
                 sources.add(part.given().word("to"));
-            } else if (word.equals(SELECTOR)) {
-                passages(part.given(), range);
-            } else if (!LEAKS.contains(word)) {
-                boolean wide = WIDE.contains(word);
-                for (Kind.Path path : part.kind().paths().apply(part.given())) {
-                    ways.add(new Edge(
-                            path.from(),
-                            path.to(),
-                            path.oneWay(),
-                            Optional.empty(),
-                            wide || word.equals(ORIFICE),
-                            wide));
-                }
+            } else {
+                part.kind().paths().apply(part.given()).forEach(path -> add(path, part.kind(), range));
             }
         }
         line = spread(sources, Edge::wide);
@@ -112,16 +84,17 @@ final class FlowGraph {
         return perhapsFed;
     }
 
-    private void passages(Attributes selector, String range) {
-        Map<String, String> nodes = selector.nodes("ports");
-        for (Attributes passage : selector.groups("passages").values()) {
-            String from = nodes.get(passage.word("from"));
-            String to = nodes.get(passage.word("to"));
-            if (passage.words("ranges").contains(range)) {
-                ways.add(new Edge(from, to, false, Optional.of(passage), true, false));
-            } else {
-                shutPorts.addAll(List.of(from, to));
-            }
+    private void add(Kind.Path path, Kind kind, String range) {
+        Passing passing = kind.facts().passing();
+        boolean readOnly = path.from().equals(path.to());
+        boolean sure = passing == Passing.WIDE || passing == Passing.THROTTLE || passing == Passing.BY_RANGE;
+        if (passing == Passing.LEAK || readOnly) {
+            return;
+        }
+        if (passing == Passing.BY_RANGE && !path.ranges().contains(range)) {
+            shutPorts.addAll(List.of(path.from(), path.to()));
+        } else {
+            ways.add(new Edge(path.from(), path.to(), path.oneWay(), path.cell(), sure, passing == Passing.WIDE));
         }
     }
 

@@ -1,5 +1,6 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.DutyKey;
 import hotidle.circuits.kind.SectionWords;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
@@ -9,7 +10,6 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.Nearest;
 import hotidle.network.Node;
 import hotidle.oil.Oil;
-import hotidle.part.Converter;
 import hotidle.part.Setting;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
@@ -171,24 +171,6 @@ public final class Sections {
         return Setting.Lockup.valueOf(word.toUpperCase(Locale.ROOT));
     }
 
-    /** Kinds of part on which engine speed has no effect. */
-    private static final Set<String> STILL = Set.of(
-            "orifice",
-            "annular-gap",
-            "flat-gap",
-            "face-gap",
-            "sealing-ring",
-            "passage",
-            "filter",
-            "cooler",
-            "lube-branch",
-            "pump-inlet",
-            "spool-valve",
-            "selector",
-            "check-valve",
-            "relief-valve",
-            "solenoid");
-
     private static void needTorqueAndSpeed(Attributes file, Attributes duty, Parts parts) {
         boolean piloted =
                 file.group("command").filter(command -> command.has("solenoid")).isPresent();
@@ -210,7 +192,7 @@ public final class Sections {
                     "add 'engine-torque: 40 N.m', for example");
         }
         boolean turns = parts.all().values().stream()
-                .anyMatch(part -> !STILL.contains(part.kind().word()));
+                .anyMatch(part -> part.kind().facts().turns());
         if (!duty.has("speed") && turns) {
             duty.missing("speed", "a part of the circuit turns with the engine", "add 'speed: 650 rpm', for example");
         }
@@ -219,7 +201,7 @@ public final class Sections {
     /** A duty with lockup slipping or on needs a converter that has one; where there is no converter it says nothing. */
     private static void needLockup(Attributes duty, Parts parts) {
         List<Attributes> converters = parts.all().values().stream()
-                .filter(part -> part.kind().part() == Converter.class)
+                .filter(part -> part.kind().asks(DutyKey.LOCKUP))
                 .map(Parts.One::given)
                 .toList();
         boolean none = converters.stream().noneMatch(converter -> converter.has("lockup-area"));

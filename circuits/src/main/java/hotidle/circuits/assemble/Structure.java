@@ -1,6 +1,7 @@
 package hotidle.circuits.assemble;
 
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Passing;
 import hotidle.circuits.shape.Attributes;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -138,8 +139,8 @@ public final class Structure {
                 pumps.add(part.given());
                 continue;
             }
-            if (part.kind().word().equals("relief-valve")) {
-                part.given().wordIf("from").ifPresent(relieved::add);
+            if (part.kind().facts().passing() == Passing.RELIEF) {
+                paths(part).stream().limit(1).map(Kind.Path::from).forEach(relieved::add);
             }
             paths(part).forEach(path -> join(path, next));
         }

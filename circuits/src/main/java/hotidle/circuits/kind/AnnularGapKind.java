@@ -16,6 +16,11 @@ final class AnnularGapKind {
 
     private AnnularGapKind() {}
 
+    /** There is no valve here whose land it could be, so that it needs sizes of its own. */
+    private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
+            .without("there is no other part here", "land-of")
+            .asked(key -> key.type() instanceof Type.Size ? key.demanded() : key);
+
     static final Kind KIND = Kind.through(
                     "annular-gap",
                     AnnularGap.class,
@@ -29,6 +34,8 @@ final class AnnularGapKind {
                             given.number("length"),
                             given.number("eccentricity")),
                     physics())
+            .passing(Passing.LEAK)
+            .alone(ALONE)
             .needs(AnnularGapKind::needs)
             .rule(AnnularGapKind::check);
 

@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
 import hotidle.part.Band;
@@ -16,16 +17,19 @@ final class BandKind {
     private static final String HELPS = "to-servo";
 
     static final Kind KIND = Kind.through(
-            "band",
-            Clutch.class,
-            "A band on a drum, applied by a servo piston: what the piston's seals let by, and the torque that the band holds. Ranges"
-                    + " name it among their clutches.",
-            Group.RINGS,
-            "the space behind its piston",
-            "the sump",
-            PumpKeys.all(List.of(ClutchKind.servo(), band(), ClutchKind.seal())),
-            (given, around) -> make(given),
-            physics());
+                    "band",
+                    Clutch.class,
+                    "A band on a drum, applied by a servo piston: what the piston's seals let by, and the torque that the band holds. Ranges"
+                            + " name it among their clutches.",
+                    Group.RINGS,
+                    "the space behind its piston",
+                    "the sump",
+                    PumpKeys.all(List.of(ClutchKind.servo(), band(), ClutchKind.seal())),
+                    (given, around) -> make(given),
+                    physics())
+            .turning()
+            .passing(Passing.LEAK)
+            .role(Names.CLUTCH);
 
     private static LawText physics() {
         return LawText.of(

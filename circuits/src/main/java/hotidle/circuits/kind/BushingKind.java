@@ -17,6 +17,12 @@ final class BushingKind {
 
     private BushingKind() {}
 
+    private static final Alone ALONE = Alone.asking(DutyKey.LOAD, DutyKey.SPEED)
+            .without("load is all that it carries", "loaded-by", "weight", "weight-angle")
+            .asked(key -> key.name().equals("bushing-material")
+                    ? key.byDefault("babbitt", "a fitted bushing (assumed)")
+                    : key);
+
     static final Kind KIND = Kind.of(
                     "bushing",
                     Bushing.class,
@@ -81,6 +87,9 @@ final class BushingKind {
                             : List.of(),
                     BushingKind::make,
                     physics())
+            .turning()
+            .passing(Passing.LEAK)
+            .alone(ALONE)
             .rule(BushingKind::check);
 
     private static LawText physics() {

@@ -18,6 +18,7 @@ final class CheckValveKind {
                     PoppetKeys.keys(),
                     (given, around) -> new CheckValve(PoppetKeys.make(given)),
                     physics())
+            .passing(Passing.WIDE)
             .oneWay()
             .needs(PoppetKeys::needs)
             .rule((given, around) -> PoppetKeys.check(given));

@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
 import hotidle.part.Clutch;
@@ -28,6 +29,9 @@ final class ClutchKind {
                     PumpKeys.all(List.of(servo(), plates(), seal())),
                     (given, around) -> make(given),
                     physics())
+            .turning()
+            .passing(Passing.LEAK)
+            .role(Names.CLUTCH)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {

@@ -31,6 +31,8 @@ final class ConverterKind {
                     keys(),
                     (given, around) -> make(given),
                     physics())
+            .turning()
+            .alone(Alone.asking(DutyKey.LOCKUP))
             .rule((given, around) -> check(given));
 
     private static List<Key> keys() {

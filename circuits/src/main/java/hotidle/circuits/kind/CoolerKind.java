@@ -21,6 +21,15 @@ final class CoolerKind {
     private static final String HEATED =
             "another of heat, heat-flow, heat-oil, heat-medium, inlet-region, medium-region is given";
 
+    private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT.without(
+            "its outlet temperature follows from the temperatures of a duty, in a circuit",
+            "heat",
+            "heat-flow",
+            "heat-oil",
+            "heat-medium",
+            "inlet-region",
+            "medium-region");
+
     static final Kind KIND = Kind.through(
                     "cooler",
                     Cooler.class,
@@ -61,6 +70,7 @@ final class CoolerKind {
                     (given, around) -> new Cooler(
                             RatedKeys.point(given), given.number("blocked"), given.number("needs"), heat(given)),
                     physics())
+            .alone(ALONE)
             .rule((given, around) -> check(given));
 
     private static final List<String> HEAT =

@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
@@ -53,6 +54,9 @@ final class CrescentPumpKind {
                     PumpKeys::paths,
                     CrescentPumpKind::make,
                     physics())
+            .turning()
+            .role(Names.PUMP_CHAMBER)
+            .alone(PumpKeys.ALONE)
             .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
             .rule(CrescentPumpKind::check);
 

@@ -46,6 +46,7 @@ final class FaceGapKind {
                             .toList(),
                     FaceGapKind::make,
                     physics())
+            .passing(Passing.LEAK)
             .rule((given, around) -> rising(given, "inner-diameter", "outer-diameter"));
 
     private static LawText physics() {

@@ -12,23 +12,28 @@ final class FilterKind {
     private FilterKind() {}
 
     static final Kind KIND = Kind.through(
-            "filter",
-            Filter.class,
-            "A filter, known by one measured point of flow and drop; a suction filter also lifts the oil.",
-            Group.PUMP,
-            "the sump",
-            "the pump's inlet",
-            Stream.concat(
-                            RatedKeys.keys("0", "a filter's medium is laminar (common practice)").stream(),
-                            Stream.of(
-                                    RatedKeys.blocked("the medium"),
-                                    Key.quantity("rise", Dimension.LENGTH, "height of the outlet above the oil level")
-                                            .byDefault("0 mm", "outlet at the oil level (assumed)")
-                                            .allowed("-2 m", "2 m")
-                                            .usual("-300 mm", "300 mm")))
-                    .toList(),
-            (given, around) -> new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
-            physics());
+                    "filter",
+                    Filter.class,
+                    "A filter, known by one measured point of flow and drop; a suction filter also lifts the oil.",
+                    Group.PUMP,
+                    "the sump",
+                    "the pump's inlet",
+                    Stream.concat(
+                                    RatedKeys.keys("0", "a filter's medium is laminar (common practice)").stream(),
+                                    Stream.of(
+                                            RatedKeys.blocked("the medium"),
+                                            Key.quantity(
+                                                            "rise",
+                                                            Dimension.LENGTH,
+                                                            "height of the outlet above the oil level")
+                                                    .byDefault("0 mm", "outlet at the oil level (assumed)")
+                                                    .allowed("-2 m", "2 m")
+                                                    .usual("-300 mm", "300 mm")))
+                            .toList(),
+                    (given, around) ->
+                            new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
+                    physics())
+            .passing(Passing.WIDE);
 
     private static LawText physics() {
         return LawText.of("Δp = a·μ·q + b·ρ·q² + ρ·g·rise, a and b from one measured point", LawText.RATED);

@@ -39,6 +39,7 @@ final class FlatGapKind {
                                     .measured("straightedge and feeler, less what the bolts pull out")),
                     (given, around) -> make(given),
                     physics())
+            .passing(Passing.LEAK)
             .needs(FlatGapKind::needs)
             .rule((given, around) -> check(given));
 

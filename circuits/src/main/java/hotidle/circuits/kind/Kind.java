@@ -7,12 +7,11 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.network.Group;
 import hotidle.network.Signal;
-import hotidle.part.Clutch;
 import hotidle.part.Part;
-import hotidle.part.PumpChamber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -30,7 +29,8 @@ import java.util.stream.Stream;
  * @param needs notes what is missing of keys of which one or another is needed; asked of faulty parts too
  * @param rule  notes errors that concern several keys at once; asked of parts without fault
  * @param maker makes the solver's part
- * @param physics its law in a line, and what else can be said of it on its own
+ * @param physics its law in a line, and where it comes from
+ * @param facts what checks and commands need to know of it besides
  */
 public record Kind(
         String word,
@@ -42,7 +42,8 @@ public record Kind(
         Consumer<Attributes> needs,
         BiConsumer<Attributes, Context> rule,
         Maker maker,
-        LawText physics) {
+        LawText physics,
+        Facts facts) {
 
     /**
      * A way of oil through a part, or a node that it only reads.
@@ -51,15 +52,16 @@ public record Kind(
      * @param to     a node; the same one where the part only reads it
      * @param ranges in which it is open, empty for all
      * @param oneWay whether it lets oil pass from the first to the second only, leaks aside
+     * @param cell   the group of keys whose {@code ranges} say when it is open, where it has one
      */
-    public record Path(String from, String to, List<String> ranges, boolean oneWay) {
+    public record Path(String from, String to, List<String> ranges, boolean oneWay, Optional<Attributes> cell) {
         public Path {
             ranges = List.copyOf(ranges);
         }
 
         /** A way that is always open. */
         public static Path between(String from, String to) {
-            return new Path(from, to, List.of(), false);
+            return new Path(from, to, List.of(), false, Optional.empty());
         }
     }
 
@@ -153,32 +155,73 @@ public record Kind(
                 given -> {},
                 (given, around) -> {},
                 maker,
-                physics);
+                physics,
+                Facts.NONE);
+    }
+
+    /** Whether keys elsewhere in the file can name it as this. */
+    public boolean is(Names role) {
+        return facts.role().filter(role::equals).isPresent();
     }
 
     /** Whether it is a pump: it raises pressure rather than losing it. */
     public boolean isPump() {
-        return part == PumpChamber.class;
+        return is(Names.PUMP_CHAMBER);
     }
 
     /** Whether it is applied in some ranges and holds torque there: a clutch, or a band. */
     public boolean isClutch() {
-        return part == Clutch.class;
+        return is(Names.CLUTCH);
+    }
+
+    /** Whether this of a duty, or of other parts, acts on it. */
+    public boolean asks(DutyKey key) {
+        return facts.alone().asks().contains(key);
+    }
+
+    /** Whether it carries a load on an oil film: it needs no pressure, and the film is what is asked about it. */
+    public boolean carriesLoad() {
+        return asks(DutyKey.LOAD);
+    }
+
+    /** The same kind; engine speed has an effect on it, or on what is asked of it. */
+    Kind turning() {
+        return with(new Facts(true, facts.passing(), facts.role(), facts.alone()));
+    }
+
+    /** The same kind, passing oil so. */
+    Kind passing(Passing other) {
+        return with(new Facts(facts.turns(), other, facts.role(), facts.alone()));
+    }
+
+    /** The same kind, named as this by keys elsewhere in the file. */
+    Kind role(Names other) {
+        return with(new Facts(facts.turns(), facts.passing(), Optional.of(other), facts.alone()));
+    }
+
+    /** The same kind, asked for so on its own. */
+    Kind alone(Alone other) {
+        return with(new Facts(facts.turns(), facts.passing(), facts.role(), other));
+    }
+
+    private Kind with(Facts other) {
+        return new Kind(word, part, about, group, shape, paths, needs, rule, maker, physics, other);
     }
 
     /** The same kind, passing oil one way only. */
     Kind oneWay() {
-        return new Kind(word, part, about, group, shape, given -> paths(given, true), needs, rule, maker, physics);
+        return new Kind(
+                word, part, about, group, shape, given -> paths(given, true), needs, rule, maker, physics, facts);
     }
 
     /** The same kind with a rule that concerns several keys at once. */
     Kind rule(BiConsumer<Attributes, Context> other) {
-        return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics);
+        return new Kind(word, part, about, group, shape, paths, needs, other, maker, physics, facts);
     }
 
     /** The same kind with keys of which one or another is needed. */
     Kind needs(Consumer<Attributes> other) {
-        return new Kind(word, part, about, group, shape, paths, other, rule, maker, physics);
+        return new Kind(word, part, about, group, shape, paths, other, rule, maker, physics, facts);
     }
 
     /** Notes all errors that concern several keys at once, as far as it was read without fault. */
@@ -191,7 +234,7 @@ public record Kind(
 
     private static List<Path> paths(Attributes given, boolean oneWay) {
         return given.has("from") && given.has("to")
-                ? List.of(new Path(given.word("from"), given.word("to"), List.of(), oneWay))
+                ? List.of(new Path(given.word("from"), given.word("to"), List.of(), oneWay, Optional.empty()))
                 : List.of();
     }
 

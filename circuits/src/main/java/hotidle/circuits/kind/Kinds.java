@@ -41,12 +41,7 @@ public final class Kinds {
 
     /** The words of the kinds that a name of a part stands for. */
     public static List<String> words(Names of) {
-        return switch (of) {
-            case PUMP_CHAMBER ->
-                ALL.stream().filter(Kind::isPump).map(Kind::word).toList();
-            case CLUTCH -> ALL.stream().filter(Kind::isClutch).map(Kind::word).toList();
-            default -> List.of(of.word());
-        };
+        return ALL.stream().filter(kind -> kind.is(of)).map(Kind::word).toList();
     }
 
     /** The words of all kinds. */

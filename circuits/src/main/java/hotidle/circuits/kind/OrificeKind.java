@@ -12,25 +12,29 @@ final class OrificeKind {
     private OrificeKind() {}
 
     static final Kind KIND = Kind.through(
-            "orifice",
-            Orifice.class,
-            "A hole in the separator plate, or a drilled hole.",
-            Group.PLATE,
-            "where the oil comes from",
-            "where it goes",
-            List.of(
-                    diameter(),
-                    Key.quantity("length", Dimension.LENGTH, "thickness of the plate or depth of the drilling")
-                            .byDefault("0 mm", "a hole in a plate counts as sharp-edged (common practice)")
-                            .allowed("0 mm", "500 mm")
-                            .usual("0 mm", "30 mm"),
-                    knownCoefficient(),
-                    Key.count("count", "equal holes side by side")
-                            .byDefault("1", "one hole (assumed)")
-                            .allowed("1", "1000")),
-            (given, around) -> new Orifice(
-                    given.number("diameter"), given.number("length"), given.numberIf("cd"), given.count("count")),
-            physics());
+                    "orifice",
+                    Orifice.class,
+                    "A hole in the separator plate, or a drilled hole.",
+                    Group.PLATE,
+                    "where the oil comes from",
+                    "where it goes",
+                    List.of(
+                            diameter(),
+                            Key.quantity("length", Dimension.LENGTH, "thickness of the plate or depth of the drilling")
+                                    .byDefault("0 mm", "a hole in a plate counts as sharp-edged (common practice)")
+                                    .allowed("0 mm", "500 mm")
+                                    .usual("0 mm", "30 mm"),
+                            knownCoefficient(),
+                            Key.count("count", "equal holes side by side")
+                                    .byDefault("1", "one hole (assumed)")
+                                    .allowed("1", "1000")),
+                    (given, around) -> new Orifice(
+                            given.number("diameter"),
+                            given.number("length"),
+                            given.numberIf("cd"),
+                            given.count("count")),
+                    physics())
+            .passing(Passing.THROTTLE);
 
     private static LawText physics() {
         return LawText.of(

@@ -45,6 +45,7 @@ final class PassageKind {
                             given.number("roughness"),
                             given.number("losses")),
                     physics())
+            .passing(Passing.WIDE)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {

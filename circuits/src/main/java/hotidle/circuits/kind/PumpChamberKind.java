@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
@@ -42,6 +43,9 @@ final class PumpChamberKind {
                     PumpKeys::paths,
                     PumpChamberKind::make,
                     physics())
+            .turning()
+            .role(Names.PUMP_CHAMBER)
+            .alone(PumpKeys.ALONE)
             .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
             .rule((given, around) -> {
                 PumpKeys.check(given, around, GAPS);

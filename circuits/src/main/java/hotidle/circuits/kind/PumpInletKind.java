@@ -1,6 +1,7 @@
 package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.network.Group;
 import hotidle.part.PumpInlet;
 import java.util.List;
@@ -11,14 +12,17 @@ final class PumpInletKind {
     private PumpInletKind() {}
 
     static final Kind KIND = Kind.of(
-            "pump-inlet",
-            PumpInlet.class,
-            "The pump's inlet: where its pressure falls to that at which air comes out, the chambers fill in part.",
-            Group.PUMP,
-            List.of(Key.node("node", "the node at which the chambers draw")),
-            given -> given.has("node") ? List.of(Kind.Path.between(given.word("node"), given.word("node"))) : List.of(),
-            (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
-            physics());
+                    "pump-inlet",
+                    PumpInlet.class,
+                    "The pump's inlet: where its pressure falls to that at which air comes out, the chambers fill in part.",
+                    Group.PUMP,
+                    List.of(Key.node("node", "the node at which the chambers draw")),
+                    given -> given.has("node")
+                            ? List.of(Kind.Path.between(given.word("node"), given.word("node")))
+                            : List.of(),
+                    (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
+                    physics())
+            .role(Names.PUMP_INLET);
 
     private static LawText physics() {
         return LawText.of(

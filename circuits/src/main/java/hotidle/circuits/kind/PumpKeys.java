@@ -20,6 +20,9 @@ final class PumpKeys {
 
     private PumpKeys() {}
 
+    /** How a pump is asked for on its own. */
+    static final Alone ALONE = Alone.asking(DutyKey.SPEED).without("an inlet of its own stands in for it", "inlet");
+
     static final String SOURCE =
             "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip past gaps: " + LawText.SLOT;
 

@@ -18,6 +18,7 @@ final class ReliefValveKind {
                     PoppetKeys.keys(),
                     (given, around) -> new ReliefValve(PoppetKeys.make(given)),
                     physics())
+            .passing(Passing.RELIEF)
             .oneWay()
             .needs(PoppetKeys::needs)
             .rule((given, around) -> PoppetKeys.check(given));

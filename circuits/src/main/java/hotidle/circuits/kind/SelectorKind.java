@@ -11,6 +11,7 @@ import hotidle.part.Selector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The words of a {@link Selector}. */
@@ -26,6 +27,9 @@ final class SelectorKind {
                     OrificeKind.diameter(),
                     Key.of("ranges", new Type.NameList(Names.RANGE), "ranges in which it is open")));
 
+    private static final Alone ALONE =
+            Alone.AS_IN_A_CIRCUIT.without("its ports are those that its passages name", "ports");
+
     static final Kind KIND = Kind.of(
                     "selector",
                     Selector.class,
@@ -38,6 +42,8 @@ final class SelectorKind {
                     SelectorKind::paths,
                     (given, around) -> make(given),
                     physics())
+            .passing(Passing.BY_RANGE)
+            .alone(ALONE)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
@@ -54,7 +60,7 @@ final class SelectorKind {
             String from = nodes.get(passage.text("from"));
             String to = nodes.get(passage.text("to"));
             if (from != null && to != null) {
-                paths.add(new Kind.Path(from, to, passage.words("ranges"), false));
+                paths.add(new Kind.Path(from, to, passage.words("ranges"), false, Optional.of(passage)));
             }
         }
         return paths;

@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
 import hotidle.part.Solenoid;
@@ -13,36 +14,38 @@ final class SolenoidKind {
     private SolenoidKind() {}
 
     static final Kind KIND = Kind.of(
-            "solenoid",
-            Solenoid.class,
-            "A pressure-control solenoid: it makes a pilot pressure from its supply.",
-            Group.SOLENOIDS,
-            List.of(
-                    Key.node("supply", "where it is fed from"),
-                    Key.node("pilot", "where its pilot pressure goes"),
-                    Key.node("exhaust", "where it exhausts to"),
-                    Key.choice(
-                                    "type",
-                                    "regulated moves feed and exhaust; bleed has a fixed feed and moves the exhaust",
-                                    "regulated",
-                                    "bleed")
-                            .byDefault("regulated", "assumed"),
-                    hole("feed-diameter", "diameter of the feed opening"),
-                    hole("exhaust-diameter", "diameter of the exhaust opening"),
-                    Key.quantity("droop", Dimension.PRESSURE, "fall of the pilot pressure over the full stroke")
-                            .byDefault("0.3 bar", "assumed")
-                            .allowed("1 Pa", "100 bar")
-                            .usual("0.01 bar", "2 bar")),
-            SolenoidKind::paths,
-            (given, around) -> new Kind.Made(
-                    new Solenoid(
-                            given.number("feed-diameter"),
-                            given.number("exhaust-diameter"),
-                            given.number("droop"),
-                            given.word("type").equals("bleed")),
-                    List.of(given.word("supply"), given.word("pilot"), given.word("exhaust")),
-                    List.of()),
-            physics());
+                    "solenoid",
+                    Solenoid.class,
+                    "A pressure-control solenoid: it makes a pilot pressure from its supply.",
+                    Group.SOLENOIDS,
+                    List.of(
+                            Key.node("supply", "where it is fed from"),
+                            Key.node("pilot", "where its pilot pressure goes"),
+                            Key.node("exhaust", "where it exhausts to"),
+                            Key.choice(
+                                            "type",
+                                            "regulated moves feed and exhaust; bleed has a fixed feed and moves the exhaust",
+                                            "regulated",
+                                            "bleed")
+                                    .byDefault("regulated", "assumed"),
+                            hole("feed-diameter", "diameter of the feed opening"),
+                            hole("exhaust-diameter", "diameter of the exhaust opening"),
+                            Key.quantity("droop", Dimension.PRESSURE, "fall of the pilot pressure over the full stroke")
+                                    .byDefault("0.3 bar", "assumed")
+                                    .allowed("1 Pa", "100 bar")
+                                    .usual("0.01 bar", "2 bar")),
+                    SolenoidKind::paths,
+                    (given, around) -> new Kind.Made(
+                            new Solenoid(
+                                    given.number("feed-diameter"),
+                                    given.number("exhaust-diameter"),
+                                    given.number("droop"),
+                                    given.word("type").equals("bleed")),
+                            List.of(given.word("supply"), given.word("pilot"), given.word("exhaust")),
+                            List.of()),
+                    physics())
+            .role(Names.SOLENOID)
+            .alone(Alone.asking(DutyKey.COMMAND).finding("pilot"));
 
     private static LawText physics() {
         return LawText.of(

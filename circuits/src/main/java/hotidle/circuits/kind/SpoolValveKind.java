@@ -121,6 +121,7 @@ final class SpoolValveKind {
                     SpoolValveKind::paths,
                     SpoolValveKind::make,
                     physics())
+            .role(Names.SPOOL_VALVE)
             .needs(SpoolSpringKeys::needs)
             .rule((given, around) -> check(given));
 

@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
@@ -45,6 +46,9 @@ final class VanePumpKind {
                     PumpKeys::paths,
                     VanePumpKind::make,
                     physics())
+            .turning()
+            .role(Names.PUMP_CHAMBER)
+            .alone(PumpKeys.ALONE)
             .needs(given ->
                     PumpKeys.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
             .rule(VanePumpKind::check);
