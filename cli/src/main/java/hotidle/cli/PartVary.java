@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.circuits.PartKeys;
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
@@ -98,7 +99,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
         if (!names.contains("bore")) {
             return "";
         }
-        return List.of("valve", "hub").stream()
+        return Kinds.RUN_IN_A_BORE.stream()
                 .filter(names::contains)
                 .findFirst()
                 .orElse("");

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
 import hotidle.study.WindowMap;
@@ -37,9 +38,6 @@ record VariedSize(String text, String name, String from, String to, String step,
     private static final Pattern FORM = Pattern.compile("(?<name>[^=]+)=(?<from>" + NUMBER + ")\\.\\.(?<to>" + NUMBER
             + ")(?<step>(?:/" + NUMBER + ")?)\\s*(?<unit>.*)");
 
-    /** The piece that stays where a clearance is varied. */
-    private static final List<String> INNER = List.of("valve", "hub");
-
     private static final String CLEARANCE = "clearance";
 
     static VariedSize of(String text) {
@@ -65,7 +63,7 @@ record VariedSize(String text, String name, String from, String to, String step,
         Map<String, WindowMap.Axis> all = new LinkedHashMap<>();
         for (WearSize dimension : build.dimensions()) {
             all.put(dimension.name(), new WindowMap.Axis(dimension.name(), dimension, 0));
-            for (String inner : INNER) {
+            for (String inner : Kinds.RUN_IN_A_BORE) {
                 String clearance = dimension.part() + "." + CLEARANCE;
                 if (dimension.key().equals("bore") && !all.containsKey(clearance)) {
                     build.dimension(dimension.part() + "." + inner)

@@ -1,8 +1,12 @@
 package hotidle.circuits.kind;
 
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All kinds of part that the circuit language knows. */
 public final class Kinds {
@@ -33,6 +37,23 @@ public final class Kinds {
             ClutchKind.KIND,
             BandKind.KIND,
             ConverterKind.KIND);
+
+    /** Names of the keys of what runs in a bore and wears smaller: valve, hub. */
+    public static final List<String> RUN_IN_A_BORE = ALL.stream()
+            .flatMap(kind -> shrinking(kind.shape()))
+            .distinct()
+            .toList();
+
+    private static Stream<String> shrinking(Shape shape) {
+        return shape.keys().stream().flatMap(key -> {
+            if (key.type() instanceof Type.Groups groups) {
+                return shrinking(groups.shape());
+            }
+            return Stream.of(key)
+                    .filter(one -> one.type() instanceof Type.Size size && size.shrinks())
+                    .map(Key::name);
+        });
+    }
 
     /** The kind of a word. */
     public static Optional<Kind> of(String word) {

@@ -1,5 +1,6 @@
 package hotidle.circuits.sheet;
 
+import hotidle.circuits.kind.Kinds;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,18 +13,16 @@ import java.util.Optional;
  */
 record Fit(String part, String outer, Optional<String> inner) {
 
-    private static final List<String> RUNS_IN_A_BORE = List.of("valve", "hub");
-
     /** The row on which a size of a part stands; {@code keys} are the paths of all its sizes. */
     static Fit of(String part, String key, List<String> keys) {
         String prefix = key.substring(0, key.lastIndexOf('.') + 1);
         String last = key.substring(prefix.length());
         String bore = prefix + "bore";
-        if (RUNS_IN_A_BORE.contains(last) && keys.contains(bore)) {
+        if (Kinds.RUN_IN_A_BORE.contains(last) && keys.contains(bore)) {
             return new Fit(part, bore, Optional.of(key));
         }
         Optional<String> inner = last.equals("bore")
-                ? RUNS_IN_A_BORE.stream()
+                ? Kinds.RUN_IN_A_BORE.stream()
                         .map(prefix::concat)
                         .filter(keys::contains)
                         .findFirst()
