@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,17 +22,17 @@ import org.junit.jupiter.api.Test;
 class OutputSchemaTest {
 
     private static final Path FILE = Path.of("../circuits/output.schema.json");
-    private static final JsonSchemaFactory FACTORY = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V7);
+    private static final SchemaRegistry FACTORY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7);
 
     private final ObjectNode schema;
-    private final Map<String, JsonSchema> commands = new HashMap<>();
+    private final Map<String, Schema> commands = new HashMap<>();
 
     OutputSchemaTest() throws IOException {
         schema = (ObjectNode) new ObjectMapper().readTree(Files.readString(FILE));
     }
 
     /** The schema of one command's output. */
-    private JsonSchema of(String command) {
+    private Schema of(String command) {
         return commands.computeIfAbsent(command, name -> {
             ObjectNode one = schema.deepCopy();
             one.remove("oneOf");
@@ -73,7 +73,7 @@ class OutputSchemaTest {
 
     @Test
     void theWholeSchemaKnowsOneCommandFromAnother() throws IOException {
-        JsonSchema whole = FACTORY.getSchema(schema);
+        Schema whole = FACTORY.getSchema(schema);
         for (String name : List.of(
                 "compare-training-rig",
                 "sweep-training-rig",
