@@ -7,7 +7,7 @@ import java.awt.geom.Rectangle2D;
 public interface Chart {
 
     /** The scale that this chart would take alone. */
-    Scale scale();
+    Axes scale();
 
     /**
      * Draws the chart.
@@ -16,5 +16,5 @@ public interface Chart {
      * @param area     where to [px]
      * @param scale    shared with the other charts of the picture
      */
-    void paint(Graphics2D graphics, Rectangle2D area, Scale scale);
+    void paint(Graphics2D graphics, Rectangle2D area, Axes scale);
 }

@@ -48,17 +48,17 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
     /** Checks the number of curves, their names, and that there is something to draw. */
     public FigureChart {
         curves = List.copyOf(curves);
-        Check.that(
+        Require.that(
                 !curves.isEmpty() && curves.size() <= MOST_CURVES,
                 "a chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
-        Check.distinct("curves", curves.stream().map(FigureCurve::build).toList());
-        Check.that(
+        Require.distinct("curves", curves.stream().map(FigureCurve::build).toList());
+        Require.that(
                 curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.Point::solved),
                 "a chart has no point to show");
     }
 
     @Override
-    public Scale scale() {
+    public Axes scale() {
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
                         level.stream().mapToDouble(Level::value),
@@ -66,7 +66,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
                 .filter(Double::isFinite)
                 .max()
                 .orElseThrow();
-        return new Scale(
+        return new Axes(
                 curves.stream()
                         .mapToDouble(curve -> curve.points().get(0).speed())
                         .min()
@@ -82,12 +82,12 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
     }
 
     @Override
-    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         Style.paint(graphics, area, drawn(scale), legend());
     }
 
     /** The chart without its legend. */
-    JFreeChart drawn(Scale scale) {
+    JFreeChart drawn(Axes scale) {
         JFreeChart drawn = Style.chart(
                 title,
                 subtitle,
@@ -106,7 +106,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
     }
 
     /** Texts beside the marks and at the right end of the limit. */
-    Callouts callouts(Scale scale) {
+    Callouts callouts(Axes scale) {
         List<Callouts.Callout> texts = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             int look = i;
@@ -121,13 +121,13 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
     }
 
     private Legend legend() {
-        List<Legend.Entry> entries = new ArrayList<>();
+        List<Legend.KeySample> entries = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             LineLook look = LineLook.ALL.get(i);
-            entries.add(new Legend.Entry(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
+            entries.add(new Legend.KeySample(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
         }
         if (curves.stream().anyMatch(curve -> curve.unloaded().isPresent())) {
-            entries.add(new Legend.Entry("the secondary is unloaded", (g, box) -> {
+            entries.add(new Legend.KeySample("the secondary is unloaded", (g, box) -> {
                 g.setPaint(Style.INK);
                 g.fill(SpeedDrawing.moved(Marks.unloads(), box, 3, 0.7));
             }));

@@ -28,7 +28,7 @@ public record FigureCurve(
     /** Checks the speeds. */
     public FigureCurve {
         points = List.copyOf(points);
-        Check.speeds(
+        Require.speeds(
                 "curve '" + build + "'",
                 points.stream().map(PressureCurve.Point::speed).toList());
     }

@@ -13,7 +13,7 @@ import java.util.function.BiConsumer;
  *
  * @param entries in reading order
  */
-record Legend(List<Entry> entries) {
+record Legend(List<KeySample> entries) {
     private static final double SAMPLE = 30;
     private static final double GAP = 8;
     private static final double BETWEEN = 12;
@@ -26,7 +26,7 @@ record Legend(List<Entry> entries) {
      * @param text   what it means
      * @param sample draws the look into a small rectangle
      */
-    record Entry(String text, BiConsumer<Graphics2D, Rectangle2D> sample) {}
+    record KeySample(String text, BiConsumer<Graphics2D, Rectangle2D> sample) {}
 
     /**
      * An entry with its text broken to lines.
@@ -35,7 +35,7 @@ record Legend(List<Entry> entries) {
      * @param lines of its text
      * @param width with the sample [px]
      */
-    private record Item(Entry entry, List<String> lines, double width) {}
+    private record WrappedSample(KeySample entry, List<String> lines, double width) {}
 
     /** Height that it takes in this width [px]. */
     double height(Graphics2D g, double width) {
@@ -47,9 +47,9 @@ record Legend(List<Entry> entries) {
     /** Draws it from the top left of the area. */
     void paint(Graphics2D g, Rectangle2D area) {
         double y = area.getMinY() + PAD;
-        for (List<Item> row : rows(g, area.getWidth())) {
+        for (List<WrappedSample> row : rows(g, area.getWidth())) {
             double x = area.getMinX();
-            for (Item item : row) {
+            for (WrappedSample item : row) {
                 paint(g, item.entry(), item.lines(), x, y);
                 x += item.width() + BETWEEN;
             }
@@ -57,7 +57,7 @@ record Legend(List<Entry> entries) {
         }
     }
 
-    private static void paint(Graphics2D g, Entry entry, List<String> lines, double x, double y) {
+    private static void paint(Graphics2D g, KeySample entry, List<String> lines, double x, double y) {
         entry.sample().accept(g, new Rectangle2D.Double(x, y + 2, SAMPLE, LINE - 4));
         g.setFont(Style.SMALL);
         g.setPaint(Color.BLACK);
@@ -83,15 +83,15 @@ record Legend(List<Entry> entries) {
         return lines;
     }
 
-    private static double height(List<Item> row) {
+    private static double height(List<WrappedSample> row) {
         return LINE * row.stream().mapToInt(item -> item.lines().size()).max().orElse(0);
     }
 
-    private List<List<Item>> rows(Graphics2D g, double width) {
+    private List<List<WrappedSample>> rows(Graphics2D g, double width) {
         FontMetrics font = g.getFontMetrics(Style.SMALL);
-        List<List<Item>> rows = new ArrayList<>();
+        List<List<WrappedSample>> rows = new ArrayList<>();
         double used = Double.POSITIVE_INFINITY;
-        for (Entry entry : entries) {
+        for (KeySample entry : entries) {
             List<String> lines = broken(entry.text(), font, width - SAMPLE - GAP);
             double own = SAMPLE
                     + GAP
@@ -100,7 +100,7 @@ record Legend(List<Entry> entries) {
                 rows.add(new ArrayList<>());
                 used = -BETWEEN;
             }
-            rows.get(rows.size() - 1).add(new Item(entry, lines, own));
+            rows.get(rows.size() - 1).add(new WrappedSample(entry, lines, own));
             used += BETWEEN + own;
         }
         return rows;

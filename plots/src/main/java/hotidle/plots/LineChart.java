@@ -37,22 +37,23 @@ public record LineChart(String title, String subtitle, String across, String axi
     /** Checks that the points make a line. */
     public LineChart {
         points = List.copyOf(points);
-        Check.that(points.size() >= 2, "a line chart has " + points.size() + " points; it needs at least 2");
+        Require.that(points.size() >= 2, "a line chart has " + points.size() + " points; it needs at least 2");
         for (int i = 1; i < points.size(); i++) {
-            Check.that(
+            Require.that(
                     points.get(i).x() > points.get(i - 1).x(), "the points of a line chart must rise along its axis");
         }
-        Check.that(points.stream().anyMatch(point -> Double.isFinite(point.y())), "a line chart has no point to show");
+        Require.that(
+                points.stream().anyMatch(point -> Double.isFinite(point.y())), "a line chart has no point to show");
     }
 
     @Override
-    public Scale scale() {
+    public Axes scale() {
         double top = points.stream()
                 .mapToDouble(Point::y)
                 .filter(Double::isFinite)
                 .max()
                 .orElseThrow();
-        return new Scale(
+        return new Axes(
                 points.get(0).x(),
                 points.get(points.size() - 1).x(),
                 Map.of(axis, top > 0 ? top * (1 + ROOM) : Math.max(-bottom() * ROOM, Double.MIN_NORMAL)),
@@ -66,17 +67,17 @@ public record LineChart(String title, String subtitle, String across, String axi
     }
 
     @Override
-    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         long gaps = points.stream().filter(point -> Double.isNaN(point.y())).count();
         Legend legend = gaps == 0
                 ? new Legend(List.of())
-                : new Legend(List.of(new Legend.Entry(
+                : new Legend(List.of(new Legend.KeySample(
                         missing + " at " + gaps + " of " + points.size() + " points (gap)", (g, box) -> {})));
         Style.paint(graphics, area, drawn(scale), legend);
     }
 
     /** The chart without its legend. */
-    JFreeChart drawn(Scale scale) {
+    JFreeChart drawn(Axes scale) {
         XYSeries series = new XYSeries(axis, false);
         points.forEach(point -> series.add(point.x(), point.y()));
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);

@@ -64,15 +64,15 @@ public record MapChart(
         rises(xs);
         rises(ys);
         int columns = xs.size();
-        Check.that(
+        Require.that(
                 cells.size() == ys.size() && cells.stream().allMatch(row -> row.size() == columns),
                 "a map needs a row of cells for each of its " + ys.size() + " levels, each of " + columns + " cells");
     }
 
     private static void rises(List<Double> axis) {
-        Check.that(axis.size() >= 2, "an axis of a map has " + axis.size() + " points; it needs at least 2");
+        Require.that(axis.size() >= 2, "an axis of a map has " + axis.size() + " points; it needs at least 2");
         for (int i = 1; i < axis.size(); i++) {
-            Check.that(axis.get(i) > axis.get(i - 1), "the points of a map must rise along both axes");
+            Require.that(axis.get(i) > axis.get(i - 1), "the points of a map must rise along both axes");
         }
     }
 
@@ -89,12 +89,12 @@ public record MapChart(
     }
 
     @Override
-    public Scale scale() {
+    public Axes scale() {
         double[] x = edges(xs);
         double[] y = edges(ys);
         double low = marks.stream().mapToDouble(Mark::x).reduce(x[0], Math::min);
         double high = marks.stream().mapToDouble(Mark::x).reduce(x[x.length - 1], Math::max);
-        return new Scale(low, high, Map.of(axis, top(y)), List.of(), false);
+        return new Axes(low, high, Map.of(axis, top(y)), List.of(), false);
     }
 
     private double top(double[] edges) {
@@ -107,7 +107,7 @@ public record MapChart(
     }
 
     @Override
-    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         new MapDrawing(this, scale).paint(graphics, area);
     }
 }

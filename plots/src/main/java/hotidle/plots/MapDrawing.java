@@ -29,7 +29,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param chart what to draw
  * @param scale of the picture
  */
-record MapDrawing(MapChart chart, Scale scale) {
+record MapDrawing(MapChart chart, Axes scale) {
 
     private static final Font LETTER = Style.SMALL;
     private static final double PAD = 3;
@@ -246,33 +246,35 @@ record MapDrawing(MapChart chart, Scale scale) {
 
     /** Colours that occur, the two lines, then the letters. */
     Legend legend() {
-        List<Legend.Entry> entries = new ArrayList<>();
+        List<Legend.KeySample> entries = new ArrayList<>();
         double low = Double.NEGATIVE_INFINITY;
         for (Shade shade : shades()) {
             double from = low;
             if (any(headroom -> headroom >= from && headroom < shade.below() && Double.isFinite(headroom))) {
-                entries.add(new Legend.Entry(shade.text(), (g, box) -> ground(g, middle(from, shade.below()), box)));
+                entries.add(new Legend.KeySample(
+                        shade.text(), (g, box) -> ground(g, middle(from, shade.below()), box)));
             }
             low = shade.below();
         }
         if (any(headroom -> headroom == Double.NEGATIVE_INFINITY)) {
-            entries.add(new Legend.Entry(
+            entries.add(new Legend.KeySample(
                     "metal touches: fails, by how much is not known",
                     (g, box) -> ground(g, Double.NEGATIVE_INFINITY, box)));
         }
         if (any(headroom -> Double.isNaN(headroom))) {
-            entries.add(new Legend.Entry("? not known: no steady state found", (g, box) -> ground(g, Double.NaN, box)));
+            entries.add(
+                    new Legend.KeySample("? not known: no steady state found", (g, box) -> ground(g, Double.NaN, box)));
         }
         entries.add(
                 crossed(0)
-                        ? new Legend.Entry("no headroom left", (g, box) -> line(g, box, ZERO, Color.BLACK))
-                        : new Legend.Entry(noLine(), (g, box) -> {}));
+                        ? new Legend.KeySample("no headroom left", (g, box) -> line(g, box, ZERO, Color.BLACK))
+                        : new Legend.KeySample(noLine(), (g, box) -> {}));
         if (crossed(chart.close())) {
-            entries.add(new Legend.Entry(
+            entries.add(new Legend.KeySample(
                     Style.number(chart.close()) + " % headroom", (g, box) -> line(g, box, CLOSE, Style.INK)));
         }
         chart.key()
-                .forEach((letter, meaning) -> entries.add(new Legend.Entry(meaning, (g, box) -> {
+                .forEach((letter, meaning) -> entries.add(new Legend.KeySample(meaning, (g, box) -> {
                     g.setFont(Style.LABEL);
                     g.setPaint(Color.BLACK);
                     g.drawString(letter, (float) box.getCenterX() + 4, (float) box.getMaxY() - 1);

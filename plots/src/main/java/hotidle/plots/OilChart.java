@@ -50,17 +50,17 @@ public record OilChart(
     public OilChart {
         speeds = List.copyOf(speeds);
         bands = List.copyOf(bands);
-        Check.speeds("oil chart '" + title + "'", speeds);
-        Check.that(
+        Require.speeds("oil chart '" + title + "'", speeds);
+        Require.that(
                 !bands.isEmpty() && bands.size() <= MOST_BANDS,
                 "an oil chart shows 1 to " + MOST_BANDS + " bands, not " + bands.size());
-        Check.distinct("bands", bands.stream().map(Band::name).toList());
+        Require.distinct("bands", bands.stream().map(Band::name).toList());
         for (Band band : bands) {
-            Check.that(
+            Require.that(
                     band.flows().size() == speeds.size(),
                     "band '" + band.name() + "' has " + band.flows().size() + " flows at " + speeds.size() + " speeds");
         }
-        Check.that(
+        Require.that(
                 displacement >= 0 && Double.isFinite(displacement),
                 "displacement is " + displacement + " " + unit + " per rpm; it must be finite and not negative");
     }
@@ -85,13 +85,13 @@ public record OilChart(
     }
 
     @Override
-    public Scale scale() {
+    public Axes scale() {
         double high = speeds.get(speeds.size() - 1);
         double top = IntStream.range(0, speeds.size())
                 .mapToDouble(i -> top(bands.size() - 1, i))
                 .filter(Double::isFinite)
                 .reduce(displacement * high, Math::max);
-        return new Scale(
+        return new Axes(
                 speeds.get(0),
                 high,
                 Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
@@ -100,7 +100,7 @@ public record OilChart(
     }
 
     @Override
-    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         new OilDrawing(this, scale).paint(graphics, area);
     }
 }

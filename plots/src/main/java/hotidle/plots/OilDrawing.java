@@ -24,7 +24,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param chart what to draw
  * @param scale of the picture
  */
-record OilDrawing(OilChart chart, Scale scale) {
+record OilDrawing(OilChart chart, Axes scale) {
     /** Data sets of the plot: tops of the bands, then the pump's geometric delivery. */
     static final int BANDS = 0;
 
@@ -58,10 +58,10 @@ record OilDrawing(OilChart chart, Scale scale) {
 
     /** What the bands of all charts of a picture mean. */
     static Legend key(List<String> bands) {
-        List<Legend.Entry> entries = new ArrayList<>();
+        List<Legend.KeySample> entries = new ArrayList<>();
         entries.add(delivered());
         for (int i = bands.size() - 1; i >= 0; i--) {
-            entries.add(new Legend.Entry(bands.get(i), BandLook.ALL.get(i)::paint));
+            entries.add(new Legend.KeySample(bands.get(i), BandLook.ALL.get(i)::paint));
         }
         return new Legend(entries);
     }
@@ -71,27 +71,27 @@ record OilDrawing(OilChart chart, Scale scale) {
      * from the top down.
      */
     Legend legend(Set<String> named) {
-        List<Legend.Entry> entries = new ArrayList<>();
+        List<Legend.KeySample> entries = new ArrayList<>();
         if (!scale.key()) {
             entries.add(delivered());
         }
         for (int i = chart.bands().size() - 1; i >= 0; i--) {
             OilChart.Band band = chart.bands().get(i);
             if (band.backward() > 0 || (!scale.key() && !named.contains(band.name()))) {
-                entries.add(new Legend.Entry(text(band), looks().get(i)::paint));
+                entries.add(new Legend.KeySample(text(band), looks().get(i)::paint));
             }
         }
         long gaps = IntStream.range(0, chart.speeds().size())
                 .filter(i -> !chart.solved(i))
                 .count();
         if (gaps > 0) {
-            entries.add(new Legend.Entry("unsolved at " + Style.speeds(gaps) + " (gaps)", (g, box) -> {}));
+            entries.add(new Legend.KeySample("unsolved at " + Style.speeds(gaps) + " (gaps)", (g, box) -> {}));
         }
         return new Legend(entries);
     }
 
-    private static Legend.Entry delivered() {
-        return new Legend.Entry(DELIVERY_NAME, (g, box) -> {
+    private static Legend.KeySample delivered() {
+        return new Legend.KeySample(DELIVERY_NAME, (g, box) -> {
             g.setPaint(Color.BLACK);
             g.setStroke(THIN);
             g.draw(new Line2D.Double(box.getMinX(), box.getCenterY(), box.getMaxX(), box.getCenterY()));

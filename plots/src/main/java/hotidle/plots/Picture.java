@@ -40,11 +40,11 @@ public record Picture(List<Chart> charts) {
     /** Checks the number of charts and that all bands can be told apart. */
     public Picture {
         charts = List.copyOf(charts);
-        Check.that(
+        Require.that(
                 !charts.isEmpty() && charts.size() <= Layout.MOST,
                 "a picture shows 1 to " + Layout.MOST + " charts, not " + charts.size());
         int bands = scale(charts).bands().size();
-        Check.that(
+        Require.that(
                 bands <= OilChart.MOST_BANDS,
                 "the charts of a picture have up to " + OilChart.MOST_BANDS + " different bands together, not "
                         + bands);
@@ -58,7 +58,7 @@ public record Picture(List<Chart> charts) {
      */
     public byte[] bytes(String fileName) {
         String ending = fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-        Check.that(
+        Require.that(
                 fileName.contains(".") && ENDINGS.contains(ending),
                 "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
         return ending.equals("png") ? png() : Svg.drawn(WIDTH, HEIGHT, this::paint);
@@ -111,7 +111,7 @@ public record Picture(List<Chart> charts) {
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setPaint(Color.WHITE);
         graphics.fillRect(0, 0, WIDTH, HEIGHT);
-        Scale scale = scale(charts);
+        Axes scale = scale(charts);
         Rectangle2D page = new Rectangle2D.Double(0, 0, WIDTH, HEIGHT);
         Legend key = scale.key() ? OilDrawing.key(scale.bands()) : new Legend(List.of());
         Style.paint(graphics, page, key);
@@ -127,7 +127,7 @@ public record Picture(List<Chart> charts) {
                 cell.getMinX(), cell.getMinY() + SPARE, cell.getWidth(), cell.getHeight() - 2 * SPARE);
     }
 
-    private static Scale scale(List<Chart> charts) {
-        return charts.stream().map(Chart::scale).reduce(Scale::merge).orElseThrow();
+    private static Axes scale(List<Chart> charts) {
+        return charts.stream().map(Chart::scale).reduce(Axes::merge).orElseThrow();
     }
 }

@@ -31,8 +31,9 @@ public record PressureCurve(
     /** Checks the speeds and the set pressure. */
     public PressureCurve {
         points = List.copyOf(points);
-        Check.speeds("curve '" + build + "'", points.stream().map(Point::speed).toList());
-        Check.that(Double.isFinite(set), "curve '" + build + "' has set pressure " + set + "; it must be finite");
+        Require.speeds(
+                "curve '" + build + "'", points.stream().map(Point::speed).toList());
+        Require.that(Double.isFinite(set), "curve '" + build + "' has set pressure " + set + "; it must be finite");
     }
 
     /** Least speed [rpm]. */

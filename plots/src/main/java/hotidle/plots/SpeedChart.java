@@ -24,10 +24,10 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
     /** Checks the number of curves and their names. */
     public SpeedChart {
         curves = List.copyOf(curves);
-        Check.that(
+        Require.that(
                 !curves.isEmpty() && curves.size() <= MOST_CURVES,
                 "a speed chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
-        Check.distinct("curves", curves.stream().map(PressureCurve::build).toList());
+        Require.distinct("curves", curves.stream().map(PressureCurve::build).toList());
     }
 
     /** Title of the upright axis. */
@@ -36,7 +36,7 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
     }
 
     @Override
-    public Scale scale() {
+    public Axes scale() {
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
                         DoubleStream.of(curve.set()),
@@ -44,7 +44,7 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
                 .filter(Double::isFinite)
                 .max()
                 .orElseThrow();
-        return new Scale(
+        return new Axes(
                 curves.stream().mapToDouble(PressureCurve::low).min().orElseThrow(),
                 curves.stream().mapToDouble(PressureCurve::high).max().orElseThrow(),
                 Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
@@ -53,7 +53,7 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
     }
 
     @Override
-    public void paint(Graphics2D graphics, Rectangle2D area, Scale scale) {
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
         new SpeedDrawing(this, scale).paint(graphics, area);
     }
 }

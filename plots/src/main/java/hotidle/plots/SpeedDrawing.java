@@ -28,7 +28,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param chart what to draw
  * @param scale of the picture
  */
-record SpeedDrawing(SpeedChart chart, Scale scale) {
+record SpeedDrawing(SpeedChart chart, Axes scale) {
     /** Data sets of the plot, in this order. */
     static final int CURVES = 0;
 
@@ -95,25 +95,25 @@ record SpeedDrawing(SpeedChart chart, Scale scale) {
 
     /** One entry per curve, then the marks that occur. */
     Legend legend() {
-        List<Legend.Entry> entries = new ArrayList<>();
+        List<Legend.KeySample> entries = new ArrayList<>();
         for (int i = 0; i < chart.curves().size(); i++) {
             LineLook look = LineLook.ALL.get(i);
-            entries.add(new Legend.Entry(chart.curves().get(i).legend(), (g, box) -> line(g, box, look)));
+            entries.add(new Legend.KeySample(chart.curves().get(i).legend(), (g, box) -> line(g, box, look)));
         }
-        entries.add(new Legend.Entry("set pressure commanded", (g, box) -> {
+        entries.add(new Legend.KeySample("set pressure commanded", (g, box) -> {
             g.setPaint(Style.INK);
             g.setStroke(Style.THIN_DASHED);
             g.draw(middle(box));
         }));
         if (chart.curves().stream().anyMatch(curve -> curve.onset().isPresent())) {
-            entries.add(new Legend.Entry("the regulator begins to hold the line", (g, box) -> {
+            entries.add(new Legend.KeySample("the regulator begins to hold the line", (g, box) -> {
                 g.setPaint(Style.INK);
                 g.setStroke(RING);
                 g.draw(moved(Marks.onset(), box, 0, SMALLER));
             }));
         }
         if (chart.curves().stream().anyMatch(curve -> curve.unloads().isPresent())) {
-            entries.add(new Legend.Entry("the secondary unloads", (g, box) -> {
+            entries.add(new Legend.KeySample("the secondary unloads", (g, box) -> {
                 g.setPaint(Style.INK);
                 g.fill(moved(Marks.unloads(), box, 3, SMALLER));
             }));

@@ -46,7 +46,7 @@ final class Style {
 
     /** A bare chart on the shared scale; its legend is drawn by {@link Legend}. */
     static JFreeChart chart(
-            String title, String subtitle, XYDataset data, XYItemRenderer renderer, Scale scale, String axis) {
+            String title, String subtitle, XYDataset data, XYItemRenderer renderer, Axes scale, String axis) {
         double margin = MARGIN * (scale.high() - scale.low());
         NumberAxis speed = axis(SPEED_AXIS, scale.low() - margin, scale.high() + margin);
         speed.setTickLabelInsets(new RectangleInsets(2, 12, 2, 12));

@@ -15,7 +15,7 @@ class LegendTest {
     private final FontMetrics font = graphics.getFontMetrics(Style.SMALL);
 
     private static Legend legend(int entries) {
-        return new Legend(Collections.nCopies(entries, new Legend.Entry("ten letters", (g, box) -> {})));
+        return new Legend(Collections.nCopies(entries, new Legend.KeySample("ten letters", (g, box) -> {})));
     }
 
     @Test

@@ -122,7 +122,7 @@ class OilChartTest {
     void aNameLooksTheSameInAllChartsOfAPicture() {
         OilChart part =
                 new OilChart("t", "", "L/min", chart.speeds(), chart.bands().subList(3, 5), chart.displacement());
-        Scale both = chart.scale().merge(part.scale());
+        Axes both = chart.scale().merge(part.scale());
         assertEquals(new OilDrawing(chart, both).looks().subList(3, 5), new OilDrawing(part, both).looks());
         assertTrue(both.key());
         assertTrue(new OilDrawing(part, both).legend(Set.of()).entries().isEmpty(), "the picture explains the bands");
@@ -149,7 +149,7 @@ class OilChartTest {
     }
 
     private static List<String> texts(Legend legend) {
-        return legend.entries().stream().map(Legend.Entry::text).toList();
+        return legend.entries().stream().map(Legend.KeySample::text).toList();
     }
 
     private static void assertMessage(String part, Executable call) {

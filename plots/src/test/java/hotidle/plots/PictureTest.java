@@ -118,7 +118,7 @@ class PictureTest {
         OilChart small = Samples.oil("new", 1);
         OilChart large =
                 new OilChart("large", "", small.unit(), small.speeds(), small.bands(), 3 * small.displacement());
-        Scale both = small.scale().merge(large.scale());
+        Axes both = small.scale().merge(large.scale());
         assertEquals(large.scale().tops(), both.tops());
         assertEquals(both.tops(), large.scale().merge(small.scale()).tops());
         assertEquals(

@@ -14,19 +14,19 @@ import java.util.stream.Stream;
  * @param bands names of all bands, in the order of their looks
  * @param key   whether the picture explains the bands once for several charts
  */
-public record Scale(double low, double high, Map<String, Double> tops, List<String> bands, boolean key) {
+public record Axes(double low, double high, Map<String, Double> tops, List<String> bands, boolean key) {
 
     /** Keeps copies. */
-    public Scale {
+    public Axes {
         tops = Map.copyOf(tops);
         bands = List.copyOf(bands);
     }
 
     /** A scale that holds both. */
-    public Scale merge(Scale other) {
+    public Axes merge(Axes other) {
         Map<String, Double> all = new LinkedHashMap<>(tops);
         other.tops.forEach((title, top) -> all.merge(title, top, Math::max));
-        return new Scale(
+        return new Axes(
                 Math.min(low, other.low),
                 Math.max(high, other.high),
                 all,

@@ -3,8 +3,8 @@ package hotidle.plots;
 import java.util.List;
 
 /** Rules that all charts hold their numbers to. */
-final class Check {
-    private Check() {}
+final class Require {
+    private Require() {}
 
     static void that(boolean holds, String message) {
         if (!holds) {
