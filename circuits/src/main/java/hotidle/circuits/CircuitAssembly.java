@@ -6,6 +6,7 @@ import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Likes;
 import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
+import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.assemble.Sections;
 import hotidle.circuits.assemble.Structure;
 import hotidle.circuits.kind.SectionWords;
@@ -219,7 +220,7 @@ final class CircuitAssembly {
                 Sections.taps(root));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
-        Remade remade = new Remade(unit, changed, scope, materials, pressure);
+        Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure);
         return (pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit))
                 .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }

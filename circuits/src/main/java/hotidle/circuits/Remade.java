@@ -1,18 +1,12 @@
 package hotidle.circuits;
 
-import hotidle.circuits.assemble.Changes;
-import hotidle.circuits.assemble.Materials;
 import hotidle.circuits.assemble.Parts;
+import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.ReadingLog;
-import hotidle.circuits.shape.Scope;
-import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
-import hotidle.circuits.text.Units;
-import hotidle.circuits.text.Value;
 import hotidle.network.Network;
+import hotidle.network.Placed;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
@@ -23,16 +17,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * A build made anew with other sizes: its parts are read again with one change more, by the rules of any file.
+ * A build made anew with other sizes: the parts that these concern by the rules of any file, all else as it is.
  *
  * @param unit     as the build has it, before its set pressure
- * @param parts    as the build has them
- * @param scope    names of the file
- * @param materials of the file
+ * @param parts    of the build, with the numbers that they were made of
  * @param pressure set pressure that the build asks for, if it does [Pa]
  */
-record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials materials, OptionalDouble pressure)
-        implements Adjustable.Remake {
+record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implements Adjustable.Remake {
 
     /** A pump's worn mesh: it wears though it is no size with a new value. The file as written is new. */
     private static final String MESH = "orifice-slip-area";
@@ -40,19 +31,7 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
     @Override
     public Transmission with(Map<String, Double> sizes) {
         Problems problems = new Problems(unit.circuit(), "");
-        Changes changes = new Changes(problems);
-        Value.Entries changed = parts;
-        for (Map.Entry<String, Double> size : sizes.entrySet()) {
-            boolean area = size.getKey().endsWith("." + MESH);
-            String text = Units.inSi(
-                    size.getValue(),
-                    area ? hotidle.circuits.text.Dimension.AREA : hotidle.circuits.text.Dimension.LENGTH);
-            changed = changes.apply(
-                    changed,
-                    new Changes.Change(size.getKey(), Place.START, "to", new Value.Text(text, Place.START), ""));
-        }
-        Parts all = Parts.read(changed, new ShapeReader(scope, problems, new ReadingLog()), problems);
-        Network network = new Network(unit.network().nodes(), all.place(materials));
+        List<Placed> all = parts.with(sizes, problems);
         problems.inOrder().stream()
                 .filter(problem -> problem.severity() == Problem.Severity.ERROR)
                 .findFirst()
@@ -62,7 +41,7 @@ record Remade(Transmission unit, Value.Entries parts, Scope scope, Materials mat
         Transmission made = new Transmission(
                 unit.circuit(),
                 unit.build(),
-                network,
+                new Network(unit.network().nodes(), all),
                 unit.oil(),
                 unit.ambient(),
                 unit.ranges(),

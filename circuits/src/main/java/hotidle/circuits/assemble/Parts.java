@@ -95,7 +95,7 @@ public final class Parts {
         return placed;
     }
 
-    private static Optional<Placed> make(One one, Kind.Context around) {
+    static Optional<Placed> make(One one, Kind.Context around) {
         Attributes given = one.given();
         try {
             Kind.Made made = one.kind().maker().make(given, around);

@@ -69,6 +69,36 @@ public final class Attributes {
         items.put(key, new Item.Placed(item, at));
     }
 
+    /** The same to change, with all groups in it, telling what is wrong to others; what it is copied from stays as it is. */
+    public Attributes copy(Problems others) {
+        Attributes copy = new Attributes(name, label, place, others);
+        copy.written.addAll(written);
+        copy.untold = untold;
+        copy.broken = broken;
+        copy.nodesKnown = nodesKnown;
+        items.forEach((key, placed) -> copy.items.put(key, placed.copy(others)));
+        return copy;
+    }
+
+    /** Puts a number in the place of another, or of the value in use of a size; one that was not written is new as well. */
+    void change(String key, double value) {
+        Item item = new Item.Amount(value);
+        if (items.get(key).item() instanceof Item.Size old) {
+            Sizes before = old.sizes();
+            item = new Item.Size(
+                    written.contains(key)
+                            ? new Sizes(value, before.fresh(), before.limit(), before.measured())
+                            : new Sizes(value, value, OptionalDouble.empty(), OptionalDouble.empty()));
+        }
+        put(key, item, Place.START);
+    }
+
+    /** Takes a value away that has become impossible. */
+    void take(Key key) {
+        items.remove(key.name());
+        breakAt(key);
+    }
+
     /** Marks it as unusable because something that it needs is. */
     public void breakIt() {
         broken = true;

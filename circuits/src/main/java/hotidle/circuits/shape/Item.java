@@ -1,6 +1,9 @@
 package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Problems;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -44,5 +47,19 @@ sealed interface Item {
     }
 
     /** An item with its place. */
-    record Placed(Item item, Place place) {}
+    record Placed(Item item, Place place) {
+
+        /** The same, where it holds groups with copies of them. */
+        Placed copy(Problems problems) {
+            if (item instanceof Group group) {
+                return new Placed(new Group(group.given().copy(problems)), place);
+            }
+            if (item instanceof Groups groups) {
+                Map<String, Attributes> copies = new LinkedHashMap<>();
+                groups.groups().forEach((name, given) -> copies.put(name, given.copy(problems)));
+                return new Placed(new Groups(Collections.unmodifiableMap(copies)), place);
+            }
+            return this;
+        }
+    }
 }

@@ -27,6 +27,14 @@ public enum Names {
         return word;
     }
 
+    /** Whether it is a part, of any kind or of one. */
+    public boolean isPart() {
+        return switch (this) {
+            case PART, CLUTCH, SOLENOID, SPOOL_VALVE, PUMP_CHAMBER, PUMP_INLET -> true;
+            case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD -> false;
+        };
+    }
+
     /** For messages, for example "an oil". */
     public String withArticle() {
         return (this == OIL ? "an " : "a ") + word;
