@@ -34,7 +34,7 @@ final class Equations {
     private final Bound[] bounds;
     private final Pattern pattern;
     private final int nodes;
-    private Form.Unknown[] states;
+    private final Form.Unknown[] states;
 
     /** Mass balance [kg/s] of each node, balance of each state; and their slopes in the pattern's order. One place more than needed. */
     final double[] value;
@@ -75,6 +75,19 @@ final class Equations {
                 }
             }
             stamp = new Stamp(form, value, rowOf, slope, places);
+        }
+
+        /** Takes another part of the same form, whose law is then settled anew. */
+        void use(Placed other) {
+            if (placed != other) {
+                conditions = placed.region().equals(other.region()) ? conditions : null;
+                placed = other;
+                law = null;
+                List<Form.Unknown> own = other.part().form().states();
+                for (int s = 0; s < own.size(); s++) {
+                    states[rows[form.ports().size() + s] - nodes] = own.get(s);
+                }
+            }
         }
 
         void read(double[] unknowns) {
@@ -122,7 +135,8 @@ final class Equations {
     }
 
     /**
-     * Takes the sizes of another network of the same shape; names, pattern and arrays stay.
+     * Takes the sizes of another network of the same shape; names, pattern and arrays stay, and so do the laws of parts that are
+     * the same objects in both.
      *
      * @throws IllegalArgumentException where nodes, parts or what they are joined to differ
      */
@@ -138,14 +152,15 @@ final class Equations {
             }
         }
         for (int i = 0; i < bounds.length; i++) {
-            bounds[i].placed = other.parts().get(i);
+            bounds[i].use(other.parts().get(i));
         }
         network = other;
-        states = states(other);
-        conditions = null;
     }
 
     private static boolean alike(Placed one, Placed other) {
+        if (one == other) {
+            return true;
+        }
         Form form = one.part().form();
         Form like = other.part().form();
         return one.name().equals(other.name())
@@ -211,7 +226,7 @@ final class Equations {
         double swept = 0;
         scaleDensity = speedOnly ? scaleDensity : 0;
         for (Bound bound : bounds) {
-            if (speedOnly) {
+            if (speedOnly && bound.law != null) {
                 bound.law = bound.law.atSpeed(given.speed());
             } else {
                 Setting setting = given.setting(bound.placed);

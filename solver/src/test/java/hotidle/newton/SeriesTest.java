@@ -6,10 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.part.AnnularGap;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.TenNodes;
 import hotidle.transmission.Transmission;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -91,6 +96,52 @@ class SeriesTest {
                 unit.network().nodes(),
                 unit.network().parts().subList(1, unit.network().parts().size()));
         assertThrows(IllegalArgumentException.class, () -> series.use(less));
+    }
+
+    /** All other parts stay the same objects, so that what was settled of them is kept. */
+    @Test
+    void oneWornPartAfterTheOtherIsTakenOver() {
+        assertTrue(series.solve(conditions));
+        Network now = unit.network();
+        double speed = conditions.speed();
+        for (Placed worn : TenNodes.worn(6).network().parts()) {
+            now = now.with(worn);
+            series.use(now);
+            speed += 0.1;
+            assertTrue(series.solve(conditions.atSpeed(speed)));
+            Solution single =
+                    new SteadySolver(now).solve(conditions.atSpeed(speed)).state().orElseThrow();
+            assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3, worn.name());
+        }
+    }
+
+    @Test
+    void aPartPutWhereItIsColderIsSettledAnewWithTheDensityOfItsOil() {
+        Map<String, Double> temperatures = new HashMap<>(conditions.temperatures());
+        temperatures.put("cold", 270.0);
+        Conditions given = new Conditions(
+                conditions.speed(),
+                conditions.range(),
+                conditions.lockup(),
+                conditions.oil(),
+                conditions.ambient(),
+                temperatures,
+                conditions.commands());
+        Placed gap = unit.network().parts().stream()
+                .filter(placed -> placed.part() instanceof AnnularGap)
+                .findFirst()
+                .orElseThrow();
+        Network moved = unit.network()
+                .with(new Placed(gap.name(), gap.part(), "cold", gap.group(), gap.nodes(), gap.signals()));
+        Equations kept = new Equations(unit.network(), Laws.OWN);
+        kept.set(given);
+        for (Network next : List.of(moved, unit.network())) {
+            kept.use(next);
+            kept.set(given);
+            Equations own = new Equations(next, Laws.OWN);
+            own.set(given);
+            assertEquals(own.massScale(), kept.massScale());
+        }
     }
 
     /** Where a stop moves with the size, the series must know the new one. */
