@@ -99,10 +99,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
         if (!names.contains("bore")) {
             return "";
         }
-        return Kinds.RUN_IN_A_BORE.stream()
-                .filter(names::contains)
-                .findFirst()
-                .orElse("");
+        return Kinds.RUN_IN_A_BORE.stream().filter(names::contains).findFirst().orElse("");
     }
 
     private static Optional<Key> find(List<Key> keys, List<String> path) {

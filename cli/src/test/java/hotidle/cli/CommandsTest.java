@@ -5,12 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import hotidle.answer.StateJson;
-import hotidle.circuits.CircuitReader;
-import hotidle.circuits.Library;
-import hotidle.result.Outcome;
 import hotidle.result.Unsolved;
-import hotidle.transmission.Transmission;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -194,16 +189,8 @@ class CommandsTest {
     }
 
     @Test
-    void anUnsolvedStateIsAReasonAndNeverANumber() {
-        Transmission unit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
-                .circuit()
-                .orElseThrow()
-                .unit();
-        Outcome outcome = Outcome.of(
-                unit.conditions(unit.duties().get(0)), new Unsolved(0.3, "node line", List.of("Newton from rest")));
-        JsonNode state = StateJson.state(unit, unit.duties().get(0), outcome);
-        assertEquals("node line", state.at("/unsolved/culprit").textValue());
-        assertTrue(state.get("pressures_pa") == null && !state.get("solved").booleanValue());
-        assertTrue(CompareCommand.why(outcome.unsolved().orElseThrow()).contains("node line does not settle"));
+    void anUnsolvedStateNamesWhatDoesNotSettle() {
+        String why = CompareCommand.why(new Unsolved(0.3, "node line", List.of("Newton from rest")));
+        assertTrue(why.contains("node line does not settle"), why);
     }
 }

@@ -39,10 +39,8 @@ public final class Kinds {
             ConverterKind.KIND);
 
     /** Names of the keys of what runs in a bore and wears smaller: valve, hub. */
-    public static final List<String> RUN_IN_A_BORE = ALL.stream()
-            .flatMap(kind -> shrinking(kind.shape()))
-            .distinct()
-            .toList();
+    public static final List<String> RUN_IN_A_BORE =
+            ALL.stream().flatMap(kind -> shrinking(kind.shape())).distinct().toList();
 
     private static Stream<String> shrinking(Shape shape) {
         return shape.keys().stream().flatMap(key -> {

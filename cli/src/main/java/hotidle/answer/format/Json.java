@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 
@@ -35,6 +36,11 @@ public final class Json {
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("an answer could not be written as JSON", e);
         }
+    }
+
+    /** The record as a tree to which keys can be added. */
+    public static ObjectNode tree(Object record) {
+        return MAPPER.valueToTree(record);
     }
 
     /** JSON has no word for a number that is not finite. */

@@ -1,0 +1,34 @@
+package hotidle.answer;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.assess.Figures;
+
+/** The figures of a state that are read first, as JSON. */
+record FiguresRecord(
+        String secondary,
+        double overridePa,
+        double converterChargePa,
+        @JsonProperty("cooler_flow_m3_s") double cooler,
+        @JsonProperty("lube_flow_m3_s") double lube,
+        @JsonProperty("pump_slip_m3_s") double slip,
+        @JsonProperty("leak_m3_s") double leak,
+        @JsonProperty("recirculated_m3_s") double recirculated,
+        @JsonProperty("spilled_m3_s") double spilled,
+        @JsonProperty("swept_m3_s") double swept,
+        double filling) {
+
+    static FiguresRecord of(Figures figures) {
+        return new FiguresRecord(
+                figures.secondary().word(),
+                figures.line() - figures.set(),
+                figures.charge(),
+                figures.cooler(),
+                figures.lube(),
+                figures.slip(),
+                figures.leak(),
+                figures.recirculated(),
+                figures.spilled(),
+                figures.swept(),
+                figures.filling());
+    }
+}

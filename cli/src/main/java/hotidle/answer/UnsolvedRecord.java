@@ -1,0 +1,37 @@
+package hotidle.answer;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hotidle.network.Conditions;
+import hotidle.result.Outcome;
+import hotidle.result.Unsolved;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.Optional;
+
+/** A state that was not found, as JSON: what was commanded, and how far each way of solving came. */
+record UnsolvedRecord(
+        @JsonUnwrapped ConditionsRecord conditions, double setPressurePa, boolean solved, Optional<Reason> unsolved)
+        implements StateRecord {
+
+    /**
+     * How near the solver came.
+     *
+     * @param residual the largest imbalance, as a share of its own scale
+     * @param culprit  the node or part that does not settle
+     * @param tried    the ways of solving, in order
+     */
+    record Reason(double residual, String culprit, List<String> tried) {
+        static Reason of(Unsolved unsolved) {
+            return new Reason(unsolved.residual(), unsolved.culprit(), unsolved.tried());
+        }
+    }
+
+    static UnsolvedRecord of(ConditionsRecord asked, Transmission unit, Outcome outcome) {
+        Conditions conditions = outcome.conditions();
+        double set = unit.commanded()
+                .map(command ->
+                        command.setPressure(unit.network(), conditions.range(), command.pilot(conditions.commands())))
+                .orElse(Double.NaN);
+        return new UnsolvedRecord(asked, set, false, outcome.unsolved().map(Reason::of));
+    }
+}
