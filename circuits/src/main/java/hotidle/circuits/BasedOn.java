@@ -1,7 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Likes;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Misspelt;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
@@ -34,7 +34,7 @@ final class BasedOn {
     }
 
     private Optional<Value.Entries> whole(Value.Entries asWritten, String name, List<String> open) {
-        Value.Entries file = Misspelt.asMeant(asWritten, SectionWords.CIRCUIT.names());
+        Value.Entries file = Misspelt.asMeant(asWritten, CircuitFile.CIRCUIT.names());
         Optional<Value.Entry> entry = file.entry(BASED_ON);
         if (entry.isEmpty()) {
             leaveOut(file, Optional.empty());

@@ -1,15 +1,21 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Changes;
-import hotidle.circuits.assemble.ClutchTable;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Likes;
-import hotidle.circuits.assemble.Materials;
-import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.assemble.Resizing;
-import hotidle.circuits.assemble.Sections;
-import hotidle.circuits.assemble.Structure;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.check.Rules;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.kind.Parts;
+import hotidle.circuits.section.BuildSection;
+import hotidle.circuits.section.CircuitFile;
+import hotidle.circuits.section.CommandSection;
+import hotidle.circuits.section.DutySection;
+import hotidle.circuits.section.MaterialSection;
+import hotidle.circuits.section.NodeSection;
+import hotidle.circuits.section.OilSection;
+import hotidle.circuits.section.RangeSection;
+import hotidle.circuits.section.TapSection;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.ReadingLog;
@@ -70,23 +76,23 @@ final class CircuitAssembly {
         Declared.checkNames(file, problems);
         ShapeReader reader = new ShapeReader(scope, problems, used);
         Value.Entry whole = new Value.Entry("", file.place(), file);
-        root = reader.read(SectionWords.CIRCUIT, "", "the circuit", whole);
-        materials = Materials.of(root, used);
+        root = reader.read(CircuitFile.CIRCUIT, "", "the circuit", whole);
+        materials = MaterialSection.of(root, used);
         written = file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries section
                 ? section
                 : new Value.Entries(List.of(), file.place());
         parts = Parts.read(written, reader, problems);
         parts.place(materials);
         if (!written.entries().isEmpty()) {
-            Structure.check(root, parts);
+            Rules.ofParts(root, parts);
         }
-        oil = Sections.oil(root, root.text("oil"));
-        command = Sections.command(root, parts);
-        ranges = Sections.ranges(root, scope);
-        Sections.needSump(root);
-        Sections.duties(root, parts, scope, used);
+        oil = OilSection.oil(root, root.text("oil"));
+        command = CommandSection.command(root, parts);
+        ranges = RangeSection.ranges(root, scope);
+        Rules.ofFile(root, parts);
+        DutySection.duties(root, parts, scope, used);
         changes = new Changes(problems);
-        root.groups("oils").keySet().forEach(name -> Sections.oil(root, name));
+        root.groups("oils").keySet().forEach(name -> OilSection.oil(root, name));
     }
 
     /** The circuit; empty where there is an error. */
@@ -100,7 +106,7 @@ final class CircuitAssembly {
         }
         for (Attributes build : root.groups("builds").values()) {
             changesOf.put(build.name(), changes.of(build, writtenBuild(build.name())));
-            needReason(build);
+            Rules.ofBuild(root, build);
         }
         for (Attributes build : root.groups("builds").values()) {
             chain(build).flatMap(this::unit).ifPresent(unit -> units.put(build.name(), unit));
@@ -111,13 +117,11 @@ final class CircuitAssembly {
         if (problems.anyError()) {
             return Optional.empty();
         }
-        ClutchTable.check(root, parts);
+        Rules.ofSoundFile(root, parts);
         root.group("command").ifPresent(command -> {
             List<Transmission> all =
                     units.values().stream().map(Adjustable::unit).toList();
-            CommandAgainstSpring.check(command, all);
-            CommandAgainstDuty.check(command, all);
-            CommandInReach.check(command, all);
+            Rules.ofUnits(command, all);
         });
         return Optional.of(described(units));
     }
@@ -125,37 +129,6 @@ final class CircuitAssembly {
     private Value.Entry writtenBuild(String name) {
         Value builds = file.entry("builds").orElseThrow().value();
         return ((Value.Entries) builds).entry(name).orElseThrow();
-    }
-
-    private void needReason(Attributes build) {
-        for (String key : List.of("set-pressure", "command")) {
-            if (build.has(key) && !file.keys().contains("command")) {
-                build.error(
-                        key,
-                        "has a " + key + " in a circuit that is not commanded",
-                        "only a circuit with a command has a set pressure",
-                        "add command: to the circuit, or leave out " + key);
-            }
-        }
-        if (build.has("command")
-                && root.group("command")
-                        .filter(own -> !own.broken() && !own.has("solenoid"))
-                        .isPresent()) {
-            build.error(
-                    "command",
-                    "has tables for a command that has no solenoid",
-                    "without one the spring alone sets the line",
-                    "change the regulator's spring, or write set-pressure");
-        }
-        for (String key : List.of("set-pressure", "command", "duty")) {
-            if (build.has(key) && build.text("because").isEmpty()) {
-                build.error(
-                        key,
-                        "gives no reason for its " + key,
-                        "each change has its reason",
-                        "add because: and the reason");
-            }
-        }
     }
 
     /** The build and those it stands on, the first one first; empty where they stand on each other in a circle. */
@@ -188,9 +161,9 @@ final class CircuitAssembly {
         Parts all = Parts.read(changed, new ShapeReader(scope, problems, sizes), problems);
         List<Placed> placed = all.place(materials);
         if (!written.entries().isEmpty()) {
-            Structure.check(root, all);
+            Rules.ofParts(root, all);
         }
-        List<DutyPoint> duties = Sections.duties(root, all, scope, new ReadingLog());
+        List<DutyPoint> duties = DutySection.duties(root, all, scope, new ReadingLog());
         if (problems.anyError() || oil.isEmpty()) {
             return Optional.empty();
         }
@@ -199,25 +172,25 @@ final class CircuitAssembly {
         for (Attributes build : chain) {
             if (build.group("command").isPresent()) {
                 Attributes other = build.group("command").get();
-                tables = tables.map(now -> Sections.withTables(now, other));
+                tables = tables.map(now -> CommandSection.withTables(now, other));
                 pressed = Optional.empty();
             }
             pressed = build.has("set-pressure") ? Optional.of(build) : pressed;
-            duties = Sections.withControl(duties, root, build, all);
+            duties = DutySection.withControl(duties, root, build, all);
         }
         String name = chain.isEmpty()
-                ? SectionWords.AS_WRITTEN
+                ? BuildSection.AS_WRITTEN
                 : chain.get(chain.size() - 1).name();
         Transmission unit = new Transmission(
                 root.word("circuit"),
                 name,
-                new Network(Sections.nodes(root), placed),
+                new Network(NodeSection.nodes(root), placed),
                 oil.get(),
                 root.number("ambient-pressure"),
                 ranges,
                 tables,
                 duties,
-                Sections.taps(root));
+                TapSection.taps(root));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure);
@@ -238,7 +211,7 @@ final class CircuitAssembly {
         List<DescribedCircuit.Build> builds = new ArrayList<>();
         root.groups("builds").values().forEach(build -> builds.add(build(build)));
         if (builds.isEmpty()) {
-            builds.add(new DescribedCircuit.Build(SectionWords.AS_WRITTEN, "", Optional.empty(), List.of()));
+            builds.add(new DescribedCircuit.Build(BuildSection.AS_WRITTEN, "", Optional.empty(), List.of()));
         }
         List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
                 .map(part -> new DescribedCircuit.PartLine(

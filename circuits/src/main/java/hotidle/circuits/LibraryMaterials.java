@@ -1,9 +1,10 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Declared;
-import hotidle.circuits.assemble.Materials;
-import hotidle.circuits.assemble.Sections;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.section.CircuitFile;
+import hotidle.circuits.section.MaterialSection;
+import hotidle.circuits.section.OilSection;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.ShapeReader;
@@ -29,7 +30,7 @@ public record LibraryMaterials(
     public static LibraryMaterials ofLibrary() {
         LibraryMaterials stock =
                 new LibraryMaterials(new LinkedHashMap<>(), new LinkedHashMap<>(), new LinkedHashMap<>());
-        SectionWords.MATERIALS.forEach(known -> stock.expansions.put(known.name(), known.expansion()));
+        Materials.KNOWN.forEach(known -> stock.expansions.put(known.name(), known.expansion()));
         for (String name : Library.names()) {
             stock.add(Library.text(name).orElseThrow(), name);
         }
@@ -41,11 +42,11 @@ public record LibraryMaterials(
         if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
             ShapeReader reader = new ShapeReader(Declared.in(file), problems, new ReadingLog());
             Attributes root =
-                    reader.read(SectionWords.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
+                    reader.read(CircuitFile.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));
             root.groups("oils")
                     .keySet()
-                    .forEach(oil -> Sections.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));
-            Materials materials = Materials.of(root, new ReadingLog());
+                    .forEach(oil -> OilSection.oil(root, oil).ifPresent(good -> oils.putIfAbsent(oil, good)));
+            Materials materials = MaterialSection.of(root, new ReadingLog());
             materials.expansions().forEach(expansions::putIfAbsent);
             materials.permissibleLoads().forEach(permissibleLoads::putIfAbsent);
         }

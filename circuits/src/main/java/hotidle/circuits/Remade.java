@@ -1,7 +1,7 @@
 package hotidle.circuits;
 
-import hotidle.circuits.assemble.Parts;
 import hotidle.circuits.assemble.Resizing;
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;

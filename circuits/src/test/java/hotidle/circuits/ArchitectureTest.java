@@ -84,6 +84,8 @@ class ArchitectureTest {
                         "hotidle.circuits.text",
                         "hotidle.circuits.shape",
                         "hotidle.circuits.kind",
+                        "hotidle.circuits.check",
+                        "hotidle.circuits.section",
                         "hotidle.circuits.sheet",
                         "hotidle.circuits.assemble")
                 .should()

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
@@ -49,7 +49,7 @@ class LeftOutTest {
 
     private static List<Written> written(Value.Entries file) {
         List<Written> found = new ArrayList<>();
-        collect(SectionWords.CIRCUIT, file, List.of(), "circuit", found);
+        collect(CircuitFile.CIRCUIT, file, List.of(), "circuit", found);
         Value parts = file.entry("parts").orElseThrow().value();
         for (Value.Entry part : ((Value.Entries) parts).entries()) {
             Value.Entries keys = (Value.Entries) part.value();

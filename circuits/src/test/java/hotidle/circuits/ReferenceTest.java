@@ -2,7 +2,7 @@ package hotidle.circuits;
 
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
@@ -45,7 +45,7 @@ class ReferenceTest {
                     .append(" |\n");
         }
         text.append("\n## The file\n\n");
-        shape(text, SectionWords.CIRCUIT, "");
+        shape(text, CircuitFile.CIRCUIT, "");
         text.append("## Every part\n\n");
         table(text, Kind.COMMON);
         for (Kind kind : Kinds.ALL) {

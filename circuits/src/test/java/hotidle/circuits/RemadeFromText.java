@@ -3,9 +3,10 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Changes;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Likes;
-import hotidle.circuits.assemble.Materials;
-import hotidle.circuits.assemble.Parts;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.kind.Parts;
+import hotidle.circuits.section.CircuitFile;
+import hotidle.circuits.section.MaterialSection;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
@@ -41,7 +42,7 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
         Scope scope = Declared.in(file);
         ReadingLog log = new ReadingLog();
         Attributes root = new ShapeReader(scope, problems, log)
-                .read(SectionWords.CIRCUIT, "", "", new Value.Entry("", file.place(), file));
+                .read(CircuitFile.CIRCUIT, "", "", new Value.Entry("", file.place(), file));
         Value.Entries parts = (Value.Entries) file.entry("parts").orElseThrow().value();
         Changes changes = new Changes(problems);
         OptionalDouble pressure = OptionalDouble.empty();
@@ -55,7 +56,7 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
             pressure = one.group("command").isPresent() ? OptionalDouble.empty() : pressure;
             pressure = one.has("set-pressure") ? one.numberIf("set-pressure") : pressure;
         }
-        return new RemadeFromText(unit, parts, scope, Materials.of(root, log), pressure);
+        return new RemadeFromText(unit, parts, scope, MaterialSection.of(root, log), pressure);
     }
 
     private static List<Attributes> chain(Attributes root, String build) {

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
@@ -46,8 +46,8 @@ final class SchemaWriter {
         root.put("title", "Circuit file of Hot Idle");
         root.put("description", "Written from the declarations that files are checked against; do not edit.");
         root.set("if", required("based-on"));
-        root.set("then", writer.keys(SectionWords.CIRCUIT, false));
-        root.set("else", writer.keys(SectionWords.CIRCUIT, true));
+        root.set("then", writer.keys(CircuitFile.CIRCUIT, false));
+        root.set("else", writer.keys(CircuitFile.CIRCUIT, true));
         root.set("definitions", writer.definitions);
         return root;
     }

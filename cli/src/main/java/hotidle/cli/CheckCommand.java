@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.NotJudged;
+import hotidle.circuits.check.NotJudged;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.oil.Oil;

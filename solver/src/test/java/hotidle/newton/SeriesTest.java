@@ -109,8 +109,10 @@ class SeriesTest {
             series.use(now);
             speed += 0.1;
             assertTrue(series.solve(conditions.atSpeed(speed)));
-            Solution single =
-                    new SteadySolver(now).solve(conditions.atSpeed(speed)).state().orElseThrow();
+            Solution single = new SteadySolver(now)
+                    .solve(conditions.atSpeed(speed))
+                    .state()
+                    .orElseThrow();
             assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3, worn.name());
         }
     }

@@ -2,6 +2,7 @@ package hotidle.circuits.assemble;
 
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
@@ -99,7 +100,7 @@ public final class Changes {
         }
         Value.Entries changed = parts;
         for (Value.Entry part : having) {
-            Optional<Kind> kind = Kinds.of(Declared.kindOf(part.value()));
+            Optional<Kind> kind = Kinds.of(Parts.kindOf(part.value()));
             if (kind.isPresent() && part.value() instanceof Value.Entries keys) {
                 Value.Entries with =
                         descend(kind.get().shape(), keys, part.key(), path.subList(1, path.size()), change, many);
@@ -133,7 +134,7 @@ public final class Changes {
     }
 
     private static boolean hasKey(Value.Entry part, List<String> path) {
-        return Kinds.of(Declared.kindOf(part.value()))
+        return Kinds.of(Parts.kindOf(part.value()))
                 .map(kind -> kind.shape().key(path.get(1)).isPresent())
                 .orElse(false);
     }

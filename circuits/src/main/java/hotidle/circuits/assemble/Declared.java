@@ -1,7 +1,9 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.check.SumpIsARegion;
 import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.kind.SectionWords;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.MissingColon;
@@ -25,14 +27,14 @@ public final class Declared {
         names.put(Names.OIL, keys(file, "oils"));
         names.put(Names.BEARING_MATERIAL, keys(file, "bearing-materials"));
         Set<String> regions = new LinkedHashSet<>(keys(file, "regions"));
-        regions.add(SectionWords.PAN);
+        regions.add(SumpIsARegion.PAN);
         names.put(Names.REGION, List.copyOf(regions));
         names.put(Names.NODE, keys(file, "nodes"));
         names.put(Names.PART, keys(file, "parts"));
         names.put(Names.RANGE, keys(file, "ranges"));
         names.put(Names.BUILD, keys(file, "builds"));
         Set<String> materials = new LinkedHashSet<>(keys(file, "materials"));
-        SectionWords.MATERIALS.forEach(known -> materials.add(known.name()));
+        Materials.KNOWN.forEach(known -> materials.add(known.name()));
         names.put(Names.MATERIAL, List.copyOf(materials));
         for (Names kind :
                 List.of(Names.CLUTCH, Names.SOLENOID, Names.SPOOL_VALVE, Names.PUMP_CHAMBER, Names.PUMP_INLET)) {
@@ -46,7 +48,7 @@ public final class Declared {
         for (String section : SECTIONS) {
             if (file.entry(section).map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
                 entries.entries().stream()
-                        .filter(entry -> !entry.key().matches(NAME))
+                        .filter(entry -> !Parts.isName(entry.key()))
                         .forEach(entry -> problems.error(
                                 entry.keyPlace(),
                                 "'" + entry.key() + "' cannot be a name",
@@ -58,8 +60,6 @@ public final class Declared {
 
     private static final List<String> SECTIONS = List.of(
             "oils", "materials", "bearing-materials", "regions", "nodes", "parts", "ranges", "duty", "taps", "builds");
-
-    private static final String NAME = "[\\p{L}\\p{N}_-]+";
 
     private static List<String> keys(Value.Entries file, String section) {
         return file.entry(section).map(Value.Entry::value).map(Declared::names).orElse(List.of());
@@ -81,31 +81,11 @@ public final class Declared {
         List<String> parts = new ArrayList<>();
         if (file.entry("parts").map(Value.Entry::value).orElse(null) instanceof Value.Entries entries) {
             for (Value.Entry part : entries.entries()) {
-                if (kinds.contains(kindOf(part.value())) || unresolved(part.value())) {
+                if (kinds.contains(Parts.kindOf(part.value())) || Parts.unresolved(part.value())) {
                     parts.add(part.key());
                 }
             }
         }
         return parts;
-    }
-
-    /** Whether a part is like one that is not there, so that it may be of any kind. */
-    static boolean unresolved(Value part) {
-        return part instanceof Value.Entries keys
-                && keys.entry("like").isPresent()
-                && kindOf(part).isEmpty();
-    }
-
-    /** Whether a word can be a name. */
-    static boolean isName(String word) {
-        return word.matches(NAME);
-    }
-
-    /** The word behind {@code kind}, empty where there is none. */
-    static String kindOf(Value part) {
-        return part instanceof Value.Entries keys
-                        && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text text
-                ? text.text()
-                : "";
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.circuits.assemble;
 
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
@@ -87,13 +88,12 @@ public final class Likes {
             return Optional.empty();
         }
         Value whole = whole(model.get(), open);
-        return Declared.kindOf(whole).isEmpty() && like(whole).isPresent() ? Optional.empty() : Optional.of(whole);
+        return Parts.kindOf(whole).isEmpty() && like(whole).isPresent() ? Optional.empty() : Optional.of(whole);
     }
 
     /** A value with another laid over it, or that alone where it is a part of another kind; a size written as one value is its new size where the other adds to it. */
     public static Value merge(Value under, Value over) {
-        boolean others =
-                !Declared.kindOf(over).isEmpty() && !Declared.kindOf(over).equals(Declared.kindOf(under));
+        boolean others = !Parts.kindOf(over).isEmpty() && !Parts.kindOf(over).equals(Parts.kindOf(under));
         if (!(over instanceof Value.Entries more) || others) {
             return over;
         }

@@ -1,6 +1,8 @@
 package hotidle.circuits.assemble;
 
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.NumberPath;

@@ -179,6 +179,11 @@ public final class Attributes {
         problems.warning(place(key), label + " " + message, why, mend);
     }
 
+    /** Whether a key stands in the file, well or badly written. */
+    public boolean stands(String key) {
+        return written.contains(key);
+    }
+
     /** Whether a key has a value, written or by default. */
     public boolean has(String key) {
         return items.containsKey(key);

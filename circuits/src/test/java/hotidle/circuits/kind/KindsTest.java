@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Bounds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
@@ -29,7 +30,7 @@ class KindsTest {
     static List<Key> allKeys() {
         List<Key> keys = new ArrayList<>();
         Kinds.ALL.forEach(kind -> collect(kind.shape(), keys));
-        collect(SectionWords.CIRCUIT, keys);
+        collect(CircuitFile.CIRCUIT, keys);
         return keys;
     }
 

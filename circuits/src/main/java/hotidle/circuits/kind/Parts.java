@@ -1,7 +1,5 @@
-package hotidle.circuits.assemble;
+package hotidle.circuits.kind;
 
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.text.Nearest;
@@ -18,6 +16,8 @@ import java.util.stream.Stream;
 
 /** The parts of a circuit as one build has them. */
 public final class Parts {
+
+    private static final String NAME = "[\\p{L}\\p{N}_-]+";
 
     /** A part as read. */
     public record One(Kind kind, Attributes given) {}
@@ -46,10 +46,10 @@ public final class Parts {
     }
 
     private void read(Value.Entry entry, ShapeReader reader) {
-        Optional<Kind> kind = Kinds.of(Declared.kindOf(entry.value()));
+        Optional<Kind> kind = Kinds.of(kindOf(entry.value()));
         if (kind.isEmpty()) {
             kindsKnown = false;
-            if (Declared.isName(entry.key()) && !Declared.unresolved(entry.value())) {
+            if (isName(entry.key()) && !unresolved(entry.value())) {
                 unknownKind(entry);
             }
             return;
@@ -59,7 +59,7 @@ public final class Parts {
     }
 
     private void unknownKind(Value.Entry entry) {
-        String word = Declared.kindOf(entry.value());
+        String word = kindOf(entry.value());
         String part = "part '" + entry.key() + "' ";
         if (word.isEmpty()) {
             String mend = "add 'kind: orifice', or another of " + String.join(", ", Kinds.words());
@@ -95,7 +95,8 @@ public final class Parts {
         return placed;
     }
 
-    static Optional<Placed> make(One one, Kind.Context around) {
+    /** Places one part without fault; empty where the solver refuses it, which is noted. */
+    public static Optional<Placed> make(One one, Kind.Context around) {
         Attributes given = one.given();
         try {
             Kind.Made made = one.kind().maker().make(given, around);
@@ -114,5 +115,25 @@ public final class Parts {
                         .filter(group -> group.label().equals(label))
                         .findFirst())
                 .orElse(one.kind().group());
+    }
+
+    /** Whether a part is like one that is not there, so that it may be of any kind. */
+    public static boolean unresolved(Value part) {
+        return part instanceof Value.Entries keys
+                && keys.entry("like").isPresent()
+                && kindOf(part).isEmpty();
+    }
+
+    /** Whether a word can be a name. */
+    public static boolean isName(String word) {
+        return word.matches(NAME);
+    }
+
+    /** The word behind {@code kind}, empty where there is none. */
+    public static String kindOf(Value part) {
+        return part instanceof Value.Entries keys
+                        && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text text
+                ? text.text()
+                : "";
     }
 }

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Command;
@@ -6,17 +6,14 @@ import hotidle.transmission.Curve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 
 /** Warns where a duty point's engine torque lies beyond the table of commanded line pressure, which is then held at its end. */
-final class CommandAgainstDuty {
+final class CommandAgainstDuty implements Rule.OfUnits {
 
-    private CommandAgainstDuty() {}
-
-    /** Notes one warning at the command for all duty points and builds. */
-    static void check(Attributes command, Collection<Transmission> units) {
+    @Override
+    public void check(Attributes command, List<Transmission> units) {
         List<String> beyond = new ArrayList<>();
         for (Transmission unit : units) {
             unit.commanded()

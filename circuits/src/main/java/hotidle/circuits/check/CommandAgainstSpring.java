@@ -1,24 +1,22 @@
-package hotidle.circuits;
+package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
-import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Warns where the tables of a command and the spring of its regulator do not mean the same line pressure. */
-final class CommandAgainstSpring {
+final class CommandAgainstSpring implements Rule.OfUnits {
 
-    private CommandAgainstSpring() {}
-
-    /** Notes one warning at the command for all builds that disagree. */
-    static void check(Attributes command, Collection<Transmission> units) {
+    @Override
+    public void check(Attributes command, List<Transmission> units) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> disagreement(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (found.isEmpty()) {

@@ -1,5 +1,6 @@
-package hotidle.circuits.assemble;
+package hotidle.circuits.check;
 
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +11,7 @@ import java.util.Optional;
  * Warns where the clutches that a range lists are not those that the selector feeds in it. Told of the file as written; a build that
  * changes the selector's table studies a fault.
  */
-public final class ClutchTable {
+final class ClutchTable {
 
     private final Map<String, Attributes> ranges;
     private final List<Parts.One> clutches;
@@ -30,7 +31,7 @@ public final class ClutchTable {
      * @param file  the circuit, without fault
      * @param parts without fault
      */
-    public static void check(Attributes file, Parts parts) {
+    static void check(Attributes file, Parts parts) {
         ClutchTable table = new ClutchTable(file, parts);
         boolean supplied =
                 table.ways.values().stream().noneMatch(one -> one.fed().isEmpty());

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.network.Placed;
@@ -8,6 +8,7 @@ import hotidle.part.SpoolValve;
 import hotidle.transmission.Transmission;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -17,19 +18,17 @@ import java.util.stream.Collectors;
  * Warns where what is commanded is out of reach whatever the pump delivers: the relief valve lifts below it, no commanded pressure
  * moves the slide of a variable pump, or the regulator lets oil go before the edge at which its set pressure is counted.
  */
-final class CommandInReach {
+final class CommandInReach implements Rule.OfUnits {
 
     private static final double PSI = 6894.757293168361;
-
-    private CommandInReach() {}
 
     /** A rule; empty where a unit keeps it. */
     private interface Rule {
         Optional<String> broken(Transmission unit);
     }
 
-    /** Notes one warning a rule at the command, for all builds that break it. */
-    static void check(Attributes command, Collection<Transmission> units) {
+    @Override
+    public void check(Attributes command, List<Transmission> units) {
         check(
                 command,
                 units,

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.check;
 
 import hotidle.network.Placed;
 import hotidle.transmission.DutyPoint;

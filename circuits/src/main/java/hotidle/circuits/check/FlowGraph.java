@@ -1,6 +1,7 @@
-package hotidle.circuits.assemble;
+package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Parts;
 import hotidle.circuits.kind.Passing;
 import hotidle.circuits.shape.Attributes;
 import java.util.ArrayDeque;

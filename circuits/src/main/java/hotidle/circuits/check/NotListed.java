@@ -1,4 +1,4 @@
-package hotidle.circuits.assemble;
+package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
 import java.util.Optional;

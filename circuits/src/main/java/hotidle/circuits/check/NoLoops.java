@@ -1,0 +1,27 @@
+package hotidle.circuits.check;
+
+import hotidle.circuits.kind.Parts;
+import hotidle.circuits.shape.Attributes;
+
+/** No oil flows between a node and itself. */
+final class NoLoops implements Rule.OfCircuit {
+
+    @Override
+    public void check(Attributes file, Parts parts) {
+        for (Parts.One part : parts.all().values()) {
+            loop(part.given());
+            part.given().groups("openings").values().forEach(NoLoops::loop);
+            part.given().groups("passages").values().forEach(NoLoops::loop);
+        }
+    }
+
+    private static void loop(Attributes given) {
+        if (given.has("from") && given.text("from").equals(given.text("to"))) {
+            given.error(
+                    "to",
+                    "has both ends at '" + given.text("to") + "'",
+                    "no oil flows between a node and itself",
+                    "name another node in from or to");
+        }
+    }
+}

@@ -1,0 +1,21 @@
+package hotidle.circuits.check;
+
+import hotidle.circuits.shape.Attributes;
+import java.util.List;
+
+/** A build sets a pressure, or gives other tables, only where line pressure is commanded. */
+final class SetPressureNeedsACommand implements Rule.OfBuild {
+
+    @Override
+    public void check(Attributes file, Attributes build) {
+        for (String key : List.of("set-pressure", "command")) {
+            if (build.has(key) && !file.stands("command")) {
+                build.error(
+                        key,
+                        "has a " + key + " in a circuit that is not commanded",
+                        "only a circuit with a command has a set pressure",
+                        "add command: to the circuit, or leave out " + key);
+            }
+        }
+    }
+}

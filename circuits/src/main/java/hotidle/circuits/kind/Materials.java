@@ -1,0 +1,33 @@
+package hotidle.circuits.kind;
+
+import hotidle.circuits.shape.Key;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What things are made of.
+ *
+ * @param expansions       thermal expansion of each material [1/K]
+ * @param permissibleLoads unit load of each bearing material [Pa]
+ */
+public record Materials(Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
+
+    /**
+     * A material that need not be written.
+     *
+     * @param name      of the file language
+     * @param expansion linear thermal expansion [1/K]
+     * @param fallback  the same as a default, with its source
+     */
+    public record Known(String name, double expansion, Key.Default fallback) {}
+
+    /** Materials that need not be written; a file may give its own value. */
+    public static final List<Known> KNOWN = List.of(
+            new Known("aluminium", 24e-6, new Key.Default("24e-6 1/K", "die-cast aluminium (common practice)")),
+            new Known("steel", 12e-6, new Key.Default("12e-6 1/K", "common practice")));
+
+    public Materials {
+        expansions = Map.copyOf(expansions);
+        permissibleLoads = Map.copyOf(permissibleLoads);
+    }
+}

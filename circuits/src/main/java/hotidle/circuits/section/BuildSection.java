@@ -1,0 +1,72 @@
+package hotidle.circuits.section;
+
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import java.util.List;
+
+/** Named lists of changes: their keys. */
+public final class BuildSection {
+
+    private BuildSection() {}
+
+    /** The name of the one build of a file that has none. */
+    public static final String AS_WRITTEN = "as-written";
+
+    /** A change of a build. */
+    public static final Shape CHANGE = new Shape(
+            "change",
+            List.of(
+                    Key.of("to", new Type.Anything(), "the new value; of a size that wears also measured, limit or new")
+                            .optional(),
+                    Key.of("by", new Type.Anything(), "what to add to the value, in place of to")
+                            .optional(),
+                    Key.of("times", new Type.Quantity(Dimension.RATIO), "what to multiply it with, in place of to")
+                            .optional(),
+                    Key.of("because", new Type.Words(), "the reason")));
+
+    private static final Shape BUILD_COMMAND = new Shape(
+            "command", List.of(CommandSection.LINE_PRESSURE.optional(), CommandSection.PILOT_PRESSURE.optional()));
+
+    private static final Shape BUILD_DUTY = new Shape(
+            "duty point",
+            List.of(
+                    DutySection.lockup().optional(),
+                    Key.of(
+                                    "commands",
+                                    new Type.PerName(Names.SOLENOID, Dimension.PRESSURE),
+                                    "pilot pressure of each solenoid that is commanded otherwise; the others stay")
+                            .optional()
+                            .allowed("0 psi", "500 psi")));
+
+    static final Shape BUILD = new Shape(
+            "build",
+            List.of(
+                    Key.text("about", "what it is"),
+                    Key.of("on", new Type.Name(Names.BUILD), "the build it stands on; left out: the file as written")
+                            .optional(),
+                    Key.of(
+                                    "changes",
+                                    new Type.Groups(CHANGE),
+                                    "part.key of what is changed; * in a part's name stands for anything")
+                            .optional(),
+                    Key.of("command", new Type.Group(BUILD_COMMAND), "tables in place of those of the command")
+                            .optional(),
+                    Key.quantity(
+                                    "set-pressure",
+                                    Dimension.PRESSURE,
+                                    "highest set pressure; command and spring are set to it after all changes")
+                            .optional()
+                            .allowed("1 psi", "5000 psi")
+                            .usual("30 psi", "500 psi"),
+                    Key.of(
+                                    "duty",
+                                    new Type.Groups(BUILD_DUTY),
+                                    "what its control does otherwise at a duty point, as an added controller that applies the lockup"
+                                            + " fully in place of modulating it")
+                            .optional(),
+                    Key.text("because", "the reason for set-pressure, command or duty")
+                            .neededWhere("one of them is given")));
+}

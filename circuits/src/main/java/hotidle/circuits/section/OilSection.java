@@ -1,0 +1,73 @@
+package hotidle.circuits.section;
+
+import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
+import hotidle.oil.Oil;
+import java.util.List;
+import java.util.Optional;
+
+/** Oils that a file has to choose from: their keys, and how one is read. */
+public final class OilSection {
+
+    private OilSection() {}
+
+    static final Shape OIL = new Shape(
+            "oil",
+            List.of(
+                    Key.text("about", "what it is"),
+                    Key.of("viscosity", new Type.ViscosityLine(), "kinematic viscosity, from the data sheet"),
+                    Key.quantity("density", Dimension.DENSITY, "density at 15 degC")
+                            .allowed("101 kg/m3", "19999 kg/m3")
+                            .usual("750 kg/m3", "1000 kg/m3"),
+                    Key.quantity("density-slope", Dimension.DENSITY_SLOPE, "loss of density with temperature")
+                            .byDefault("0.65 kg/m3/K", "mineral oil (common practice)")
+                            .allowed("0 kg/m3/K", "4.9 kg/m3/K"),
+                    Key.quantity(
+                                    "pressure-viscosity",
+                                    Dimension.PRESSURE_COEFFICIENT,
+                                    "rise of viscosity with pressure")
+                            .byDefault("15 1/GPa", "mineral oil, hot (assumed)")
+                            .allowed("0 1/GPa", "900 1/GPa")
+                            .usual("0 1/GPa", "35 1/GPa"),
+                    Key.quantity("air", Dimension.RATIO, "entrained air, by volume, at ambient pressure")
+                            .byDefault("1.5 %", "1 to 5 % (common practice)")
+                            .allowed("0 %", "30 %")
+                            .usual("0 %", "12 %"),
+                    Key.quantity(
+                                    "air-release",
+                                    Dimension.PRESSURE,
+                                    "absolute pressure at which air comes out and a pump no longer fills")
+                            .byDefault("0.7 bar", "inlets are held above 70 kPa absolute, hot (common practice)")
+                            .allowed("0 bar", "1.01 bar"),
+                    Key.text("source", "where its numbers come from")));
+
+    /** The oil of a name; empty where it is faulty. */
+    public static Optional<Oil> oil(Attributes file, String name) {
+        Attributes given = file.groups("oils").get(name);
+        if (given == null || given.broken()) {
+            return Optional.empty();
+        }
+        try {
+            List<Oil.Point> points = given.rows("viscosity").stream()
+                    .map(row -> new Oil.Point(row.x(), row.y()))
+                    .toList();
+            Oil.Walther line = points.size() == 1
+                    ? Oil.Walther.constant(points.get(0).kinematicViscosity())
+                    : Oil.Walther.through(points.get(0), points.get(1));
+            return Optional.of(new Oil(
+                    name,
+                    line,
+                    given.number("density"),
+                    given.number("density-slope"),
+                    given.number("pressure-viscosity"),
+                    given.number("air"),
+                    given.number("air-release")));
+        } catch (IllegalArgumentException impossible) {
+            given.error("viscosity", "has viscosities that make no line", impossible.getMessage(), "");
+            return Optional.empty();
+        }
+    }
+}
