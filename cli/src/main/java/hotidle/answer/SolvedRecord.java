@@ -71,12 +71,25 @@ record SolvedRecord(
                 masses,
                 positions(state),
                 otherStates(state),
-                state.measures(),
+                parts(state),
                 Map.of("pump", figures.pumpPower()),
                 FiguresRecord.of(figures),
                 Doubt.of(unit.network(), state).stream()
                         .map(doubt -> DoubtPhrase.of(doubt, Quantity.UnitSystem.SI))
                         .toList());
+    }
+
+    /** What each part gives in this state, under the keys of its measures. */
+    private static Map<String, Map<String, Double>> parts(Solution state) {
+        Map<String, Map<String, Double>> parts = new LinkedHashMap<>();
+        state.measures().forEach((part, measures) -> {
+            Map<String, Double> given = new LinkedHashMap<>();
+            measures.forEach((measure, value) -> value.ifPresent(known -> given.put(measure.key(), known)));
+            if (!given.isEmpty()) {
+                parts.put(part, given);
+            }
+        });
+        return parts;
     }
 
     private static Map<String, Double> positions(Solution state) {

@@ -7,6 +7,8 @@ import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Group;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
+import hotidle.part.Converter;
 import hotidle.part.PumpChamber;
 import hotidle.part.Selector;
 import hotidle.part.Setting;
@@ -83,7 +85,8 @@ final class CompareRows {
                 rows.add(reading(
                         placed.name() + " delivers after slip",
                         Quantity.SEEPAGE,
-                        state -> state.measure(placed.name(), "delivered_m3_s")));
+                        state -> state.measure(placed.name(), PumpChamber.DELIVERED)
+                                .orElseThrow()));
             }
             for (String key : paths(placed)) {
                 rows.add(reading("flow " + key, Quantity.SEEPAGE, state -> flow(state, key)));
@@ -240,7 +243,8 @@ final class CompareRows {
     private double lockupDrop(Solution state) {
         return state.conditions().lockup() == Setting.Lockup.OFF
                 ? Double.NaN
-                : state.measure(Roles.of(any).converter().orElseThrow().name(), "apply_less_release_pa");
+                : state.measure(Roles.of(any).converter().orElseThrow().name(), Converter.APPLY_LESS_RELEASE)
+                        .orElse(Double.NaN);
     }
 
     private Row number(String label, Quantity quantity, Function<Figures, Double> figure) {
@@ -300,7 +304,9 @@ final class CompareRows {
 
     /** The hub's least film over speed [m]; empty without a film. */
     static Optional<Double> leastFilm(Comparison.Cell cell) {
-        return cell.sweep().thinnestFilm().map(state -> state.measure(hub(cell), "least_film_m"));
+        return cell.sweep()
+                .thinnestFilm()
+                .map(state -> state.measure(hub(cell), Bushing.LEAST_FILM).orElseThrow());
     }
 
     private static String hub(Comparison.Cell cell) {
@@ -322,7 +328,9 @@ final class CompareRows {
     private String permissibleFilm(Comparison.Cell cell) {
         return cell.outcome()
                 .state()
-                .map((Solution state) -> Quantity.FILM.number(units, state.measure(hub(cell), "permissible_film_m")))
+                .map((Solution state) -> Quantity.FILM.number(
+                        units,
+                        state.measure(hub(cell), Bushing.PERMISSIBLE_FILM).orElseThrow()))
                 .orElse("unsolved");
     }
 }

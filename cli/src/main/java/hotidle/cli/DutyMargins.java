@@ -7,6 +7,7 @@ import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.study.HeldLine;
@@ -162,11 +163,15 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
             String hub = Roles.of(judged.unit()).hub().map(Placed::name).orElseThrow();
             return "Hub where its film is thinnest, " + Quantity.SPEED.with(units, speedOf(state))
                     + ": load "
-                    + Quantity.FORCE.with(units, state.measure(hub, "load_n")) + ", unit load "
-                    + Quantity.PRESSURE.with(units, state.measure(hub, "unit_load_pa")) + ", film "
-                    + Quantity.FILM.with(units, state.measure(hub, "least_film_m"))
+                    + Quantity.FORCE.with(
+                            units, state.measure(hub, Bushing.LOAD).orElseThrow()) + ", unit load "
+                    + Quantity.PRESSURE.with(
+                            units, state.measure(hub, Bushing.UNIT_LOAD).orElseThrow()) + ", film "
+                    + Quantity.FILM.with(
+                            units, state.measure(hub, Bushing.LEAST_FILM).orElseThrow())
                     + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
-                    + Quantity.FILM.with(units, state.measure(hub, "trumpler_film_m")) + ".";
+                    + Quantity.FILM.with(
+                            units, state.measure(hub, Bushing.TRUMPLER_FILM).orElseThrow()) + ".";
         });
     }
 

@@ -3,7 +3,8 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.network.Placed;
+import hotidle.part.Bushing;
+import hotidle.part.Measure;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;
 import hotidle.plots.FigureCurve;
@@ -50,7 +51,7 @@ final class FilmPicture {
                         sweeps,
                         sweep,
                         units,
-                        state -> film(sweep, state) / measure(sweep, state, "permissible_film_m"),
+                        state -> film(sweep, state) / measure(sweep, state, Bushing.PERMISSIBLE_FILM),
                         sweep.thinnestFilm().map(state -> thinnest(sweep, state, units))))
                 .toList();
         return new FigureChart(
@@ -65,7 +66,7 @@ final class FilmPicture {
         double film = film(sweep, state);
         return new FigureCurve.Mark(
                 state.conditions().speed() * 60,
-                film / measure(sweep, state, "permissible_film_m"),
+                film / measure(sweep, state, Bushing.PERMISSIBLE_FILM),
                 String.format(
                         Locale.ROOT,
                         "%s: thinnest %s at %s rpm",
@@ -80,7 +81,7 @@ final class FilmPicture {
                         sweeps,
                         sweep,
                         units,
-                        state -> Quantity.FORCE.value(units, measure(sweep, state, "load_n")),
+                        state -> Quantity.FORCE.value(units, measure(sweep, state, Bushing.LOAD)),
                         Optional.empty()))
                 .toList();
         return new FigureChart(
@@ -117,10 +118,15 @@ final class FilmPicture {
     }
 
     private static double film(SpeedSweep sweep, Solution state) {
-        return measure(sweep, state, "metal_contact") > 0 ? Double.NaN : measure(sweep, state, "least_film_m");
+        return measure(sweep, state, Bushing.METAL_CONTACT) > 0
+                ? Double.NaN
+                : measure(sweep, state, Bushing.LEAST_FILM);
     }
 
-    private static double measure(SpeedSweep sweep, Solution state, String measure) {
-        return state.measure(Roles.of(sweep.unit()).hub().map(Placed::name).orElse(""), measure);
+    private static double measure(SpeedSweep sweep, Solution state, Measure measure) {
+        return Roles.of(sweep.unit())
+                .hub()
+                .map(hub -> state.measure(hub.name(), measure).orElse(Double.NaN))
+                .orElse(Double.NaN);
     }
 }

@@ -8,6 +8,7 @@ import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.HubOverSpeed;
@@ -109,9 +110,10 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
         return new SteadySolver(unit.network())
                 .solve(unit.conditions(same).atSpeed(DutyMargins.speedOf(like)), Optional.of(like))
                 .state()
-                .map(state -> state.measure(hub, "metal_contact") > 0
+                .map(state -> state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0
                         ? "contact"
-                        : Quantity.FILM.number(units, state.measure(hub, "least_film_m")))
+                        : Quantity.FILM.number(
+                                units, state.measure(hub, Bushing.LEAST_FILM).orElseThrow()))
                 .orElse("unsolved");
     }
 

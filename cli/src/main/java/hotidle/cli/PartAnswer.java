@@ -8,8 +8,10 @@ import hotidle.circuits.text.Problem;
 import hotidle.law.Channel;
 import hotidle.network.Conditions;
 import hotidle.oil.OilAt;
+import hotidle.part.Bushing;
 import hotidle.part.Fit;
 import hotidle.part.Form;
+import hotidle.part.Measure;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.study.SinglePart;
@@ -101,9 +103,9 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
         if (ports.size() == 2) {
             numbers.put("pressure_drop_pa", state.pressure(ports.get(0)) - state.pressure(ports.get(1)));
         }
-        Map<String, Double> measures =
-                state.measures().getOrDefault(part.placed().name(), Map.of());
-        measures.forEach((name, value) -> numbers.put(named(name), value));
+        state.measures()
+                .getOrDefault(part.placed().name(), Map.of())
+                .forEach((measure, value) -> value.ifPresent(known -> numbers.put(named(measure), known)));
         state.states()
                 .forEach((owner, own) -> own.forEach((name, value) -> {
                     String known = name.replace('-', '_');
@@ -130,12 +132,11 @@ record PartAnswer(OnePart part, PartDuty duty, Outcome outcome, List<Problem> re
     }
 
     /** A part on its own has one film and one power. */
-    private static String named(String measure) {
-        return switch (measure) {
-            case "least_film_m" -> "film_m";
-            case "friction_power_w" -> "power_w";
-            default -> measure;
-        };
+    private static String named(Measure measure) {
+        if (measure.equals(Bushing.LEAST_FILM)) {
+            return "film_m";
+        }
+        return measure.equals(Bushing.FRICTION_POWER) ? "power_w" : measure.key();
     }
 
     private Map<String, Fit> fits() {

@@ -6,6 +6,7 @@ import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
 import hotidle.study.Judgement;
@@ -168,11 +169,12 @@ final class PlainWords {
         String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
         return comparison.cells().stream()
                 .filter(cell -> cell.unit().build().equals(unit.build()))
-                .min(Comparator.comparingDouble(
-                        cell -> cell.sweep().contactSpeeds().isEmpty()
+                .min(Comparator.comparingDouble(cell ->
+                        cell.sweep().contactSpeeds().isEmpty()
                                 ? cell.sweep()
                                         .thinnestFilm()
-                                        .map(state -> state.measure(hub, "least_film_m"))
+                                        .map(state -> state.measure(hub, Bushing.LEAST_FILM)
+                                                .orElseThrow())
                                         .orElse(Double.POSITIVE_INFINITY)
                                 : -1))
                 .orElseThrow();
@@ -219,8 +221,9 @@ final class PlainWords {
             return "";
         }
         String hub = Roles.of(cell.unit()).hub().map(Placed::name).orElseThrow();
-        double film = thinnest.get().measure(hub, "least_film_m");
-        double permissible = thinnest.get().measure(hub, "permissible_film_m");
+        double film = thinnest.get().measure(hub, Bushing.LEAST_FILM).orElseThrow();
+        double permissible =
+                thinnest.get().measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow();
         double at = thinnest.get().conditions().speed();
         return "Hub film thinnest at " + Quantity.SPEED.with(units, at) + ", "
                 + cell.duty().name() + " temperatures: "

@@ -56,7 +56,7 @@ public final class Consumers {
                 ? Optional.of(Margin.of(
                         Margin.Kind.CONVERTER_CHARGE,
                         placed.name(),
-                        state.measure(placed.name(), "charge_pa"),
+                        state.measure(placed.name(), Converter.CHARGE).orElseThrow(),
                         needed,
                         Margin.Scale.PRESSURE))
                 : Optional.empty();

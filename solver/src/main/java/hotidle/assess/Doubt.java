@@ -105,14 +105,13 @@ public record Doubt(Why why, String where, double value, double limit) {
     }
 
     private static void film(String name, Bushing bushing, Solution state, OilAt oil, List<Doubt> doubts) {
-        double core = state.measure(name, "film_core_rise_k");
-        if (core > EVEN) {
-            doubts.add(new Doubt(Why.FILM_NOT_EVEN, name, core, EVEN));
-        }
+        state.measure(name, Bushing.FILM_CORE_RISE).stream()
+                .filter(core -> core > EVEN)
+                .forEach(core -> doubts.add(new Doubt(Why.FILM_NOT_EVEN, name, core, EVEN)));
         double rise = bushing.heated() ? state.own(name, "film-rise") : 0;
         OilAt film = oil.warmer(rise);
         double radius = bushing.fit().inner() / 2;
-        double clearance = state.measure(name, "radial_clearance_m");
+        double clearance = state.measure(name, Bushing.RADIAL_CLEARANCE).orElseThrow();
         double surface = 2 * Math.PI * radius * state.conditions().speed();
         double re = film.liquidDensity() * surface * clearance / film.viscosity();
         if (re > Channel.vortices(radius, clearance)) {
@@ -121,10 +120,11 @@ public record Doubt(Why why, String where, double value, double limit) {
     }
 
     private static void outlet(String name, Solution state, List<Doubt> doubts) {
-        double outlet = state.measure(name, "outlet_temperature_k");
-        double given = state.measure(name, "outlet_temperature_given_k");
-        if (Math.abs(outlet - given) > AS_GIVEN) {
-            doubts.add(new Doubt(Why.OUTLET_NOT_AS_GIVEN, name, outlet, given));
-        }
+        state.measure(name, Cooler.OUTLET_TEMPERATURE).ifPresent(outlet -> {
+            double given = state.measure(name, Cooler.OUTLET_TEMPERATURE_GIVEN).orElseThrow();
+            if (Math.abs(outlet - given) > AS_GIVEN) {
+                doubts.add(new Doubt(Why.OUTLET_NOT_AS_GIVEN, name, outlet, given));
+            }
+        });
     }
 }

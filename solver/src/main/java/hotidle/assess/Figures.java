@@ -2,11 +2,16 @@ package hotidle.assess;
 
 import hotidle.network.Group;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
+import hotidle.part.Converter;
+import hotidle.part.PumpChamber;
+import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
@@ -89,7 +94,7 @@ public record Figures(
                 .map(placed -> state.own(placed.name(), "position"))
                 .orElse(0.0);
         OilBudget budget = OilBudget.of(unit, state);
-        String hub = roles.hub().map(Placed::name).orElse("");
+        Optional<String> hub = roles.hub().map(Placed::name);
         return new Figures(
                 unit.commanded()
                         .map(command -> command.setPressure(unit.network(), range(state), pilot(command, state)))
@@ -103,7 +108,8 @@ public record Figures(
                         .orElse(false),
                 secondary(roles, state, x),
                 roles.converter()
-                        .map(placed -> state.measure(placed.name(), "charge_pa"))
+                        .map(placed ->
+                                state.measure(placed.name(), Converter.CHARGE).orElseThrow())
                         .orElse(Double.NaN),
                 roles.cooler().map(placed -> state.flow(placed.name())).orElse(Double.NaN),
                 roles.lube().stream()
@@ -116,13 +122,18 @@ public record Figures(
                 budget.volume(OilBudget.Fate.SPILLED),
                 budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
-                state.measure(hub, "load_n"),
-                state.measure(hub, "least_film_m"),
-                state.measure(hub, "metal_contact") > 0,
+                hub.map(name -> state.measure(name, Bushing.LOAD).orElseThrow()).orElse(Double.NaN),
+                hub.map(name -> state.measure(name, Bushing.LEAST_FILM).orElse(Double.NaN))
+                        .orElse(Double.NaN),
+                hub.map(name -> state.measure(name, Bushing.METAL_CONTACT).orElseThrow() > 0)
+                        .orElse(false),
                 roles.chambers().stream()
-                        .mapToDouble(placed -> state.measure(placed.name(), "power_w"))
+                        .mapToDouble(placed ->
+                                state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
                         .sum(),
-                unit.reliefs(roles.line()).stream().anyMatch(placed -> state.measure(placed.name(), "lift_m") > 0));
+                unit.reliefs(roles.line()).stream()
+                        .anyMatch(placed ->
+                                state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0));
     }
 
     private static String range(Solution state) {

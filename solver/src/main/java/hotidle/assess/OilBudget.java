@@ -146,7 +146,7 @@ public record OilBudget(double displaced, List<Path> paths) {
             return new End(placed.group(), back ? Fate.RECIRCULATED : Fate.USED, backwards);
         }
         if (placed.part() instanceof ReliefValve) {
-            boolean open = state.measure(placed.name(), "lift_m") > 0;
+            boolean open = state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0;
             return new End(placed.group(), open ? Fate.SPILLED : Fate.LEAK, backwards);
         }
         boolean leak = placed.group().leak() && !(placed.part() instanceof Orifice);

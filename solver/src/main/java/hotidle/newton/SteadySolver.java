@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Solves one network under any conditions: a state that is a solution, or the reason why there is none. Keep one for each thread.
@@ -115,7 +116,7 @@ public final class SteadySolver {
         }
         Map<String, Map<String, Double>> states = new LinkedHashMap<>();
         List<Solution.PartStream> streams = new ArrayList<>();
-        Map<String, Map<String, Double>> measures = new LinkedHashMap<>();
+        Map<String, Map<Measure, OptionalDouble>> measures = new LinkedHashMap<>();
         equations.read(unknowns, (placed, at) -> {
             states(placed, unknowns).ifPresent(own -> states.put(placed.name(), own));
             for (Stream stream : at.law().streams(at.reading())) {
@@ -127,12 +128,9 @@ public final class SteadySolver {
                         stream.mass(),
                         stream.volume()));
             }
-            Map<String, Double> reported = new LinkedHashMap<>();
-            for (Measure measure : at.law().measures(at.reading())) {
-                reported.put(measure.name(), measure.value());
-            }
-            if (!reported.isEmpty()) {
-                measures.put(placed.name(), reported);
+            List<Measure> given = placed.part().measures();
+            if (!given.isEmpty()) {
+                measures.put(placed.name(), Solution.measures(given, at.law().measures(at.reading())));
             }
         });
         return new Solution(

@@ -47,6 +47,100 @@ public record Bushing(
         boolean heated)
         implements Part {
 
+    /** Of the shaft in its bore, over the radial clearance. */
+    public static final Measure ECCENTRICITY = new Measure(
+            "eccentricity", Measure.Dimension.NUMBER, "of the shaft in its bore, over the radial clearance");
+
+    /** That the film carries. */
+    public static final Measure LOAD = new Measure("load_n", Measure.Dimension.FORCE, "that the film carries");
+
+    /** Where the load points. */
+    public static final Measure LOAD_ANGLE =
+            new Measure("load_angle_rad", Measure.Dimension.ANGLE, "where the load points");
+
+    /** Load over length and diameter. */
+    public static final Measure UNIT_LOAD =
+            new Measure("unit_load_pa", Measure.Dimension.PRESSURE, "load over length and diameter");
+
+    /** Unit load that the material bears. */
+    public static final Measure PERMISSIBLE_LOAD =
+            new Measure("permissible_load_pa", Measure.Dimension.PRESSURE, "unit load that the material bears");
+
+    /** At temperature. */
+    public static final Measure RADIAL_CLEARANCE =
+            new Measure("radial_clearance_m", Measure.Dimension.LENGTH, "at temperature");
+
+    /** Least film allowed. */
+    public static final Measure PERMISSIBLE_FILM =
+            new Measure("permissible_film_m", Measure.Dimension.LENGTH, "least film allowed");
+
+    /** Least film by Trumpler's rule, for comparison. */
+    public static final Measure TRUMPLER_FILM =
+            new Measure("trumpler_film_m", Measure.Dimension.LENGTH, "least film by Trumpler's rule, for comparison");
+
+    /** 1 where shaft and bore touch, else 0. */
+    public static final Measure METAL_CONTACT =
+            new Measure("metal_contact", Measure.Dimension.NUMBER, "1 where shaft and bore touch, else 0");
+
+    /** Not given where metal touches. */
+    public static final Measure LEAST_FILM =
+            new Measure("least_film_m", Measure.Dimension.LENGTH, "not given where metal touches");
+
+    /** Highest in the film. */
+    public static final Measure PEAK_PRESSURE =
+            new Measure("peak_pressure_pa", Measure.Dimension.PRESSURE, "highest in the film");
+
+    /** Sommerfeld number, infinite without a load. */
+    public static final Measure SOMMERFELD =
+            new Measure("sommerfeld", Measure.Dimension.NUMBER, "Sommerfeld number, infinite without a load");
+
+    /** From the load to the line of centres. */
+    public static final Measure ATTITUDE =
+            new Measure("attitude_rad", Measure.Dimension.ANGLE, "from the load to the line of centres");
+
+    /** That the film turns out at its ends. */
+    public static final Measure SIDE_FLOW =
+            new Measure("side_flow_m3_s", Measure.Dimension.FLOW, "that the film turns out at its ends");
+
+    /** That shearing the film takes. */
+    public static final Measure FRICTION_POWER =
+            new Measure("friction_power_w", Measure.Dimension.POWER, "that shearing the film takes");
+
+    /** Of the film over the oil that feeds it. */
+    public static final Measure FILM_RISE =
+            new Measure("film_rise_k", Measure.Dimension.TEMPERATURE, "of the film over the oil that feeds it");
+
+    /** Of the oil through the bushing that pressure drives. */
+    public static final Measure END_LEAK_SHARE = new Measure(
+            "end_leak_share", Measure.Dimension.NUMBER, "of the oil through the bushing that pressure drives");
+
+    /** Of the middle of the film over its walls. */
+    public static final Measure FILM_CORE_RISE =
+            new Measure("film_core_rise_k", Measure.Dimension.TEMPERATURE, "of the middle of the film over its walls");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(
+                ECCENTRICITY,
+                LOAD,
+                LOAD_ANGLE,
+                UNIT_LOAD,
+                PERMISSIBLE_LOAD,
+                RADIAL_CLEARANCE,
+                PERMISSIBLE_FILM,
+                TRUMPLER_FILM,
+                METAL_CONTACT,
+                LEAST_FILM,
+                PEAK_PRESSURE,
+                SOMMERFELD,
+                ATTITUDE,
+                SIDE_FLOW,
+                FRICTION_POWER,
+                FILM_RISE,
+                END_LEAK_SHARE,
+                FILM_CORE_RISE);
+    }
+
     /** Shortest bushing whose film is known, length over diameter. */
     public static final double SHORTEST = JournalFilm.SHORTEST;
 
@@ -291,48 +385,46 @@ public record Bushing(
         }
 
         @Override
-        public List<Measure> measures(Reading in) {
+        public List<Measure.Reported> measures(Reading in) {
             double e = in.state(0);
             Load force = load(in);
             double load = force.size();
             double unitLoad = load / (bushing.length * 2 * radius());
             boolean contact = e >= CONTACT;
-            List<Measure> measures = new ArrayList<>(List.of(
-                    new Measure("eccentricity", e),
-                    new Measure("load_n", load),
-                    new Measure("load_angle_rad", Math.atan2(force.y, force.x)),
-                    new Measure("unit_load_pa", unitLoad),
-                    new Measure("permissible_load_pa", bushing.permissibleLoad),
-                    new Measure("radial_clearance_m", clearance),
-                    new Measure("permissible_film_m", bushing.permissibleFilm),
-                    new Measure("trumpler_film_m", TRUMPLER_BASE + TRUMPLER_SLOPE * 2 * radius()),
-                    new Measure("metal_contact", contact ? 1 : 0)));
+            List<Measure.Reported> measures = new ArrayList<>(List.of(
+                    ECCENTRICITY.of(e),
+                    LOAD.of(load),
+                    LOAD_ANGLE.of(Math.atan2(force.y, force.x)),
+                    UNIT_LOAD.of(unitLoad),
+                    PERMISSIBLE_LOAD.of(bushing.permissibleLoad),
+                    RADIAL_CLEARANCE.of(clearance),
+                    PERMISSIBLE_FILM.of(bushing.permissibleFilm),
+                    TRUMPLER_FILM.of(TRUMPLER_BASE + TRUMPLER_SLOPE * 2 * radius()),
+                    METAL_CONTACT.of(contact ? 1 : 0)));
             if (!contact) {
                 film(in, load, unitLoad, measures);
             }
             return measures;
         }
 
-        private void film(Reading in, double load, double unitLoad, List<Measure> measures) {
+        private void film(Reading in, double load, double unitLoad, List<Measure.Reported> measures) {
             double e = in.state(0);
             OilAt hot = hot(in);
             double power = power(hot, e);
             double side = sideFlow(e);
             double fed = Math.abs(streams(in).get(0).volume());
             double surface = 2 * Math.PI * radius() * speed;
-            measures.add(new Measure("least_film_m", clearance * (1 - e)));
-            measures.add(new Measure("peak_pressure_pa", unitLoad / film.loadOverPeak(e)));
-            measures.add(
-                    new Measure("sommerfeld", load == 0 ? Double.POSITIVE_INFINITY : hot.viscosity() * unit / load));
-            measures.add(new Measure("attitude_rad", film.attitude(e)));
-            measures.add(new Measure("side_flow_m3_s", side));
-            measures.add(new Measure("friction_power_w", power));
+            measures.add(LEAST_FILM.of(clearance * (1 - e)));
+            measures.add(PEAK_PRESSURE.of(unitLoad / film.loadOverPeak(e)));
+            measures.add(SOMMERFELD.of(load == 0 ? Double.POSITIVE_INFINITY : hot.viscosity() * unit / load));
+            measures.add(ATTITUDE.of(film.attitude(e)));
+            measures.add(SIDE_FLOW.of(side));
+            measures.add(FRICTION_POWER.of(power));
             if (side + fed > 0) {
-                measures.add(new Measure(
-                        "film_rise_k", bushing.heated ? in.state(1) : power / (heatCapacity() * (side + fed))));
-                measures.add(new Measure("end_leak_share", fed / (side + fed)));
+                measures.add(FILM_RISE.of(bushing.heated ? in.state(1) : power / (heatCapacity() * (side + fed))));
+                measures.add(END_LEAK_SHARE.of(fed / (side + fed)));
             }
-            measures.add(new Measure("film_core_rise_k", coreRise(hot.viscosity(), surface, hot.conductivity())));
+            measures.add(FILM_CORE_RISE.of(coreRise(hot.viscosity(), surface, hot.conductivity())));
         }
     }
 }

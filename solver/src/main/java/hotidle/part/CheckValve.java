@@ -11,6 +11,15 @@ import java.util.Map;
  */
 public record CheckValve(Poppet poppet) implements Part {
 
+    /** Of ball or poppet off its seat. */
+    public static final Measure LIFT =
+            new Measure("lift_m", Measure.Dimension.LENGTH, "of ball or poppet off its seat");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(LIFT);
+    }
+
     @Override
     public Map<String, Channel> channels() {
         return Map.of("", new Channel(Channel.Form.HOLE, 2 * Math.PI * poppet.seat()));
@@ -40,8 +49,8 @@ public record CheckValve(Poppet poppet) implements Part {
             }
 
             @Override
-            public List<Measure> measures(Reading in) {
-                return List.of(new Measure("lift_m", poppet.lift(in.pressure(0) - in.pressure(1))));
+            public List<Measure.Reported> measures(Reading in) {
+                return List.of(LIFT.of(poppet.lift(in.pressure(0) - in.pressure(1))));
             }
         };
     }

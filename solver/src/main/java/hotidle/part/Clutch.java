@@ -25,6 +25,23 @@ import java.util.Optional;
  */
 public record Clutch(Piston piston, Grip grip, double factor, Seal seal) implements Part {
 
+    /** Of the piston, less its return spring. */
+    public static final Measure CLAMP_FORCE =
+            new Measure("clamp_force_n", Measure.Dimension.FORCE, "of the piston, less its return spring");
+
+    /** That the standing clutch holds, holding. */
+    public static final Measure STATIC_CAPACITY =
+            new Measure("static_capacity_n_m", Measure.Dimension.TORQUE, "that the standing clutch holds, holding");
+
+    /** That the standing clutch carries, slipping. */
+    public static final Measure SLIDING_CAPACITY =
+            new Measure("sliding_capacity_n_m", Measure.Dimension.TORQUE, "that the standing clutch carries, slipping");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(CLAMP_FORCE, STATIC_CAPACITY, SLIDING_CAPACITY);
+    }
+
     private static final double BLEED_DISCHARGE = 0.7;
 
     private static final Form FORM = new Form(List.of("piston", "drain"), List.of(), List.of());
@@ -141,12 +158,12 @@ public record Clutch(Piston piston, Grip grip, double factor, Seal seal) impleme
             }
 
             @Override
-            public List<Measure> measures(Reading in) {
+            public List<Measure.Reported> measures(Reading in) {
                 double pressure = in.pressure(0);
                 return List.of(
-                        new Measure("clamp_force_n", pressure * piston.area - piston.returnForce),
-                        new Measure("static_capacity_n_m", capacity(pressure, 0, false)),
-                        new Measure("sliding_capacity_n_m", capacity(pressure, 0, true)));
+                        CLAMP_FORCE.of(pressure * piston.area - piston.returnForce),
+                        STATIC_CAPACITY.of(capacity(pressure, 0, false)),
+                        SLIDING_CAPACITY.of(capacity(pressure, 0, true)));
             }
         };
     }

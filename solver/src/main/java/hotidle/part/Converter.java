@@ -21,6 +21,23 @@ import java.util.Optional;
  */
 public record Converter(RatedPoint open, double neededCharge, Optional<LockupClutch> lockup) implements Part {
 
+    /** On the side where oil enters. */
+    public static final Measure CHARGE =
+            new Measure("charge_pa", Measure.Dimension.PRESSURE, "on the side where oil enters");
+
+    /** That presses the lockup piston. */
+    public static final Measure APPLY_LESS_RELEASE =
+            new Measure("apply_less_release_pa", Measure.Dimension.PRESSURE, "that presses the lockup piston");
+
+    /** That the lockup clutch carries. */
+    public static final Measure LOCKUP_CAPACITY =
+            new Measure("lockup_capacity_n_m", Measure.Dimension.TORQUE, "that the lockup clutch carries");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(CHARGE, APPLY_LESS_RELEASE, LOCKUP_CAPACITY);
+    }
+
     private static final Form FORM = new Form(List.of("release", "apply"), List.of(), List.of());
 
     /**
@@ -94,13 +111,13 @@ public record Converter(RatedPoint open, double neededCharge, Optional<LockupClu
             }
 
             @Override
-            public List<Measure> measures(Reading in) {
-                List<Measure> measures = new ArrayList<>();
-                measures.add(new Measure("charge_pa", Math.max(in.pressure(0), in.pressure(1))));
+            public List<Measure.Reported> measures(Reading in) {
+                List<Measure.Reported> measures = new ArrayList<>();
+                measures.add(CHARGE.of(Math.max(in.pressure(0), in.pressure(1))));
                 lockup.ifPresent(clutch -> {
                     double drop = in.pressure(1) - in.pressure(0);
-                    measures.add(new Measure("apply_less_release_pa", drop));
-                    measures.add(new Measure("lockup_capacity_n_m", clutch.torqueArm() * Math.max(drop, 0)));
+                    measures.add(APPLY_LESS_RELEASE.of(drop));
+                    measures.add(LOCKUP_CAPACITY.of(clutch.torqueArm() * Math.max(drop, 0)));
                 });
                 return measures;
             }

@@ -23,6 +23,32 @@ import java.util.Optional;
  */
 public record Cooler(RatedPoint rated, double blocked, double neededFlow, Optional<Heat> heat) implements Part {
 
+    /** Heat given off over the most that could be. */
+    public static final Measure EFFECTIVENESS =
+            new Measure("effectiveness", Measure.Dimension.NUMBER, "heat given off over the most that could be");
+
+    /** Given off by the oil. */
+    public static final Measure HEAT = new Measure("heat_w", Measure.Dimension.POWER, "given off by the oil");
+
+    /** Of the oil that enters. */
+    public static final Measure INLET_TEMPERATURE =
+            new Measure("inlet_temperature_k", Measure.Dimension.TEMPERATURE, "of the oil that enters");
+
+    /** Of the oil that leaves, from the heat given off. */
+    public static final Measure OUTLET_TEMPERATURE = new Measure(
+            "outlet_temperature_k", Measure.Dimension.TEMPERATURE, "of the oil that leaves, from the heat given off");
+
+    /** Of the oil that leaves, as the duty gives it. */
+    public static final Measure OUTLET_TEMPERATURE_GIVEN = new Measure(
+            "outlet_temperature_given_k",
+            Measure.Dimension.TEMPERATURE,
+            "of the oil that leaves, as the duty gives it");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(EFFECTIVENESS, HEAT, INLET_TEMPERATURE, OUTLET_TEMPERATURE, OUTLET_TEMPERATURE_GIVEN);
+    }
+
     /**
      * What a cooler gives off.
      *
@@ -87,7 +113,7 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
         }
 
         @Override
-        public List<Measure> measures(Reading in) {
+        public List<Measure.Reported> measures(Reading in) {
             double flow = through.streams(in).get(0).mass();
             if (cooler.heat.isEmpty() || flow <= 0) {
                 return List.of();
@@ -101,11 +127,11 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
             double effectiveness = Effectiveness.counterflow(units, 0);
             double power = effectiveness * capacity * (inlet - medium);
             return List.of(
-                    new Measure("effectiveness", effectiveness),
-                    new Measure("heat_w", power),
-                    new Measure("inlet_temperature_k", inlet),
-                    new Measure("outlet_temperature_k", inlet - power / capacity),
-                    new Measure("outlet_temperature_given_k", setting.oil().temperature()));
+                    EFFECTIVENESS.of(effectiveness),
+                    HEAT.of(power),
+                    INLET_TEMPERATURE.of(inlet),
+                    OUTLET_TEMPERATURE.of(inlet - power / capacity),
+                    OUTLET_TEMPERATURE_GIVEN.of(setting.oil().temperature()));
         }
     }
 }

@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import hotidle.law.Channel;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -51,6 +52,11 @@ public sealed interface Part
         return Map.of();
     }
 
+    /** What a part of this kind gives beside its flow, in the order of reading; some only in some states. */
+    default List<Measure> measures() {
+        return List.of();
+    }
+
     /** A law of flow and balance at one duty. */
     interface Law {
 
@@ -75,9 +81,9 @@ public sealed interface Part
             return 0;
         }
 
-        /** What else a reader wants to know: name with unit at its end, value in SI. */
-        default Iterable<Measure> measures(Reading in) {
-            return java.util.List.of();
+        /** Those of the part's measures that there are at the state read, in their order. */
+        default List<Measure.Reported> measures(Reading in) {
+            return List.of();
         }
     }
 }

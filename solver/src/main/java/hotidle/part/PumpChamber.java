@@ -28,6 +28,32 @@ import java.util.Optional;
  */
 public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optional<Slide> slide) implements Part {
 
+    /** That the chamber asks of its shaft. */
+    public static final Measure TORQUE =
+            new Measure("torque_n_m", Measure.Dimension.TORQUE, "that the chamber asks of its shaft");
+
+    /** That the chamber takes. */
+    public static final Measure POWER = new Measure("power_w", Measure.Dimension.POWER, "that the chamber takes");
+
+    /** Outlet less inlet. */
+    public static final Measure PRESSURE_RISE =
+            new Measure("pressure_rise_pa", Measure.Dimension.PRESSURE, "outlet less inlet");
+
+    /** That leaves the outlet, counted at the inlet. */
+    public static final Measure DELIVERED =
+            new Measure("delivered_m3_s", Measure.Dimension.FLOW, "that leaves the outlet, counted at the inlet");
+
+    /** In use. */
+    public static final Measure DISPLACEMENT =
+            new Measure("displacement_m3_rev", Measure.Dimension.DISPLACEMENT, "in use");
+
+    @Override
+    public List<Measure> measures() {
+        List<Measure> measures = new ArrayList<>(List.of(TORQUE, POWER, PRESSURE_RISE, DELIVERED, DISPLACEMENT));
+        measures.addAll(slip.measures());
+        return measures;
+    }
+
     private static final List<String> SIGNALS = List.of("filling");
     private static final Form FIXED = new Form(List.of("inlet", "outlet"), List.of(), SIGNALS);
 
@@ -192,18 +218,18 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
         }
 
         @Override
-        public List<Measure> measures(Reading in) {
+        public List<Measure.Reported> measures(Reading in) {
             double rise = in.pressure(OUTLET) - in.pressure(INLET);
             double perRadian = inUse(in) / (2 * Math.PI);
             double viscous = pump.drag.viscous * oil.viscosity(in.pressure(OUTLET)) * speed * pump.displacement;
             double torque =
                     perRadian * rise + viscous + pump.drag.friction * perRadian * Math.abs(rise) + pump.drag.constant;
-            List<Measure> measures = new ArrayList<>(List.of(
-                    new Measure("torque_n_m", torque),
-                    new Measure("power_w", torque * 2 * Math.PI * speed),
-                    new Measure("pressure_rise_pa", rise),
-                    new Measure("delivered_m3_s", delivered(in)),
-                    new Measure("displacement_m3_rev", inUse(in))));
+            List<Measure.Reported> measures = new ArrayList<>(List.of(
+                    TORQUE.of(torque),
+                    POWER.of(torque * 2 * Math.PI * speed),
+                    PRESSURE_RISE.of(rise),
+                    DELIVERED.of(delivered(in)),
+                    DISPLACEMENT.of(inUse(in))));
             measures.addAll(slip.measures(speed));
             return measures;
         }

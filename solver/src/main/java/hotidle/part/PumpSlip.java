@@ -38,6 +38,10 @@ import java.util.stream.IntStream;
 public record PumpSlip(
         List<Face> faces, List<Tip> tips, double opening, double laminar, double orificeArea, double speedShare) {
 
+    /** That the oil between the faces takes. */
+    public static final Measure FACE_DRAG =
+            new Measure("face_drag_w", Measure.Dimension.POWER, "that the oil between the faces takes");
+
     private static final int INLET = 0;
     private static final int OUTLET = 1;
 
@@ -76,6 +80,11 @@ public record PumpSlip(
             Check.notNegative("turns of the faces", turns);
         }
 
+        /** How wide it is at temperature. */
+        public Measure gap() {
+            return new Measure(name.replace('-', '_') + "_gap_m", Measure.Dimension.LENGTH, "at temperature");
+        }
+
         /** The gears float in the middle of their pocket. */
         private SeriesLoss loss(double gap) {
             return Slot.disc(inner, outer, gap / 2, sector).times(count);
@@ -101,10 +110,25 @@ public record PumpSlip(
             Check.notNegative("diameter of the moving surface", surface);
         }
 
+        /** How wide it is at temperature. */
+        public Measure clearance() {
+            return new Measure(name.replace('-', '_') + "_clearance_m", Measure.Dimension.LENGTH, "at temperature");
+        }
+
         private SeriesLoss loss(double clearance) {
             SeriesLoss one = Slot.flat(width, clearance, land);
             return new SeriesLoss(one.viscous() * teeth, one.kinetic() * teeth);
         }
+    }
+
+    List<Measure> measures() {
+        List<Measure> measures = new ArrayList<>();
+        if (!faces.isEmpty()) {
+            measures.add(FACE_DRAG);
+        }
+        faces.forEach(face -> measures.add(face.gap()));
+        tips.forEach(tip -> measures.add(tip.clearance()));
+        return measures;
     }
 
     Map<String, Channel> channels() {
@@ -269,16 +293,16 @@ public record PumpSlip(
             return sum;
         }
 
-        List<Measure> measures(double speed) {
-            List<Measure> measures = new ArrayList<>();
+        List<Measure.Reported> measures(double speed) {
+            List<Measure.Reported> measures = new ArrayList<>();
             if (faceGap.length > 0) {
-                measures.add(new Measure("face_drag_w", faceDrag(speed)));
+                measures.add(FACE_DRAG.of(faceDrag(speed)));
             }
             for (int i = 0; i < faceGap.length; i++) {
-                measures.add(new Measure(slip.faces.get(i).name.replace('-', '_') + "_gap_m", faceGap[i]));
+                measures.add(slip.faces.get(i).gap().of(faceGap[i]));
             }
             for (int i = 0; i < tipClearance.length; i++) {
-                measures.add(new Measure(slip.tips.get(i).name.replace('-', '_') + "_clearance_m", tipClearance[i]));
+                measures.add(slip.tips.get(i).clearance().of(tipClearance[i]));
             }
             return measures;
         }

@@ -2,6 +2,7 @@ package hotidle.part;
 
 import hotidle.law.Channel;
 import hotidle.law.Poppet;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -9,6 +10,14 @@ import java.util.Map;
  * {@link Poppet}.
  */
 public record ReliefValve(Poppet poppet) implements Part {
+
+    /** Of the poppet off its seat. */
+    public static final Measure LIFT = CheckValve.LIFT;
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(LIFT);
+    }
 
     @Override
     public Map<String, Channel> channels() {

@@ -25,6 +25,19 @@ import java.util.Map;
  */
 public record Solenoid(double feed, double exhaust, double band, boolean bleed) implements Part {
 
+    /** That is asked of the solenoid. */
+    public static final Measure COMMANDED_PILOT =
+            new Measure("commanded_pilot_pa", Measure.Dimension.PRESSURE, "that is asked of the solenoid");
+
+    /** Share to which it is open. */
+    public static final Measure OPENING_SHARE =
+            new Measure("opening", Measure.Dimension.NUMBER, "share to which it is open");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(COMMANDED_PILOT, OPENING_SHARE);
+    }
+
     /** Share of each opening that never closes (assumed): about the clearance of its spool or seat. */
     private static final double LEAST_OPENING = 0.01;
 
@@ -99,8 +112,8 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
         }
 
         @Override
-        public List<Measure> measures(Reading in) {
-            return List.of(new Measure("commanded_pilot_pa", command), new Measure("opening", in.state(0)));
+        public List<Measure.Reported> measures(Reading in) {
+            return List.of(COMMANDED_PILOT.of(command), OPENING_SHARE.of(in.state(0)));
         }
     }
 }

@@ -40,6 +40,26 @@ public record SpoolValve(
         List<String> ports, List<Opening> openings, List<Area> areas, Spring spring, OptionalDouble stuck)
         implements Part {
 
+    /** Of the spool, from where its spring is preloaded. */
+    public static final Measure PLACE =
+            new Measure("position_m", Measure.Dimension.LENGTH, "of the spool, from where its spring is preloaded");
+
+    /** Of all pressures on the spool. */
+    public static final Measure PRESSURE_FORCE =
+            new Measure("pressure_force_n", Measure.Dimension.FORCE, "of all pressures on the spool");
+
+    /** Of the spring. */
+    public static final Measure SPRING_FORCE = new Measure("spring_force_n", Measure.Dimension.FORCE, "of the spring");
+
+    /** Of the jets, closing. */
+    public static final Measure FLOW_FORCE =
+            new Measure("flow_force_n", Measure.Dimension.FORCE, "of the jets, closing");
+
+    @Override
+    public List<Measure> measures() {
+        return List.of(PLACE, PRESSURE_FORCE, SPRING_FORCE, FLOW_FORCE);
+    }
+
     /** Velocity coefficient of the jet, Merritt 1967 §5-2 (from memory). */
     private static final double VELOCITY = 0.98;
 
@@ -299,7 +319,7 @@ public record SpoolValve(
         }
 
         @Override
-        public List<Measure> measures(Reading in) {
+        public List<Measure.Reported> measures(Reading in) {
             double flowForce = 0;
             Edge edge = new Edge();
             for (int i = 0; i < clearance.length; i++) {
@@ -314,10 +334,10 @@ public record SpoolValve(
                 flowForce += sign * opening.jet() * edge.area * edge.loss().kineticDrop(q, density);
             }
             return List.of(
-                    new Measure("position_m", in.state(0)),
-                    new Measure("pressure_force_n", valve.pressureForce(range, in::pressure)),
-                    new Measure("spring_force_n", valve.spring.preload + valve.spring.rate * in.state(0)),
-                    new Measure("flow_force_n", flowForce));
+                    PLACE.of(in.state(0)),
+                    PRESSURE_FORCE.of(valve.pressureForce(range, in::pressure)),
+                    SPRING_FORCE.of(valve.spring.preload + valve.spring.rate * in.state(0)),
+                    FLOW_FORCE.of(flowForce));
         }
     }
 

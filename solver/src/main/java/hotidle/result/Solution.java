@@ -1,8 +1,11 @@
 package hotidle.result;
 
 import hotidle.network.Conditions;
+import hotidle.part.Measure;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A steady state: every node balanced, every own state at rest.
@@ -11,7 +14,8 @@ import java.util.Map;
  * @param pressures   gauge pressure of each node [Pa], held nodes among them
  * @param states      own states of each part: part to state to value
  * @param streams     oil through each part
- * @param measures    what else each part reports: part to measure to value
+ * @param measures    what else each part gives: part to each measure of its kind, in their order, to its value, empty where this
+ *                    state has none
  * @param imbalance   largest imbalance of any node [m³/s]
  * @param forceError  largest imbalance of any own state, as a share of its scale [-]
  * @param steps       evaluations with factorisation that it took
@@ -22,7 +26,7 @@ public record Solution(
         Map<String, Double> pressures,
         Map<String, Map<String, Double>> states,
         List<PartStream> streams,
-        Map<String, Map<String, Double>> measures,
+        Map<String, Map<Measure, OptionalDouble>> measures,
         double imbalance,
         double forceError,
         int steps,
@@ -63,9 +67,25 @@ public record Solution(
         return states.get(part).get(state);
     }
 
-    /** A measure of a part; NaN where the part does not report it in this state. */
-    public double measure(String part, String name) {
-        return measures.getOrDefault(part, Map.of()).getOrDefault(name, Double.NaN);
+    /**
+     * A measure of a part [SI]; empty where the part does not give it in this state.
+     *
+     * @throws IllegalArgumentException where there is no such part, or its kind has no such measure
+     */
+    public OptionalDouble measure(String part, Measure measure) {
+        OptionalDouble value = measures.getOrDefault(part, Map.of()).get(measure);
+        if (value == null) {
+            throw new IllegalArgumentException("part '" + part + "' gives no " + measure.key());
+        }
+        return value;
+    }
+
+    /** What a part of a kind gives in one state: each of its measures, empty where it is not among those reported. */
+    public static Map<Measure, OptionalDouble> measures(List<Measure> all, List<Measure.Reported> reported) {
+        Map<Measure, OptionalDouble> measures = new LinkedHashMap<>();
+        all.forEach(measure -> measures.put(measure, OptionalDouble.empty()));
+        reported.forEach(one -> measures.put(one.measure(), OptionalDouble.of(one.value())));
+        return measures;
     }
 
     /** Volume flow of a part's path [m³/s], 0 where the path is not there in this state. */

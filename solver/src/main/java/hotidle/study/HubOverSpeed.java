@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import java.util.ArrayList;
@@ -80,7 +81,8 @@ public record HubOverSpeed(
             }
         }
         Optional<Solution> heaviest = java.util.stream.Stream.concat(states.stream(), thinnest.stream())
-                .max(Comparator.comparingDouble(state -> state.measure(hub.name(), "unit_load_pa")));
+                .max(Comparator.comparingDouble(
+                        state -> state.measure(hub.name(), Bushing.UNIT_LOAD).orElseThrow()));
         return new HubOverSpeed(states, thinnest.filter(state -> !touches(state, hub)), heaviest, contact, unsolved);
     }
 
@@ -96,12 +98,14 @@ public record HubOverSpeed(
     }
 
     private static boolean touches(Solution state, Placed hub) {
-        return state.measure(hub.name(), "metal_contact") > 0;
+        return state.measure(hub.name(), Bushing.METAL_CONTACT).orElseThrow() > 0;
     }
 
     /** Thinner than any film where metal touches [m]. */
     private static double film(Solution state, Placed hub) {
-        return touches(state, hub) ? -1 : state.measure(hub.name(), "least_film_m");
+        return touches(state, hub)
+                ? -1
+                : state.measure(hub.name(), Bushing.LEAST_FILM).orElseThrow();
     }
 
     /** Where to look closer: around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
@@ -110,8 +114,8 @@ public record HubOverSpeed(
         List<int[]> brackets = new ArrayList<>();
         brackets.add(new int[] {Math.max(thinnest - 1, 0), Math.min(thinnest + 1, last)});
         for (int i = 0; i < last; i++) {
-            double before = states.get(i).measure(hub.name(), "load_n");
-            double after = states.get(i + 1).measure(hub.name(), "load_n");
+            double before = states.get(i).measure(hub.name(), Bushing.LOAD).orElseThrow();
+            double after = states.get(i + 1).measure(hub.name(), Bushing.LOAD).orElseThrow();
             if (after > STEEP * before) {
                 brackets.add(new int[] {i, Math.min(i + 2, last)});
             }

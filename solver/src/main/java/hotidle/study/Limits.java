@@ -5,6 +5,7 @@ import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.ReliefValve;
@@ -150,14 +151,15 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
                         .map(clutch -> Margin.of(
                                 Margin.Kind.LOCKUP,
                                 placed.name(),
-                                state.measure(placed.name(), "apply_less_release_pa"),
+                                state.measure(placed.name(), Converter.APPLY_LESS_RELEASE)
+                                        .orElseThrow(),
                                 clutch.dropFor(Math.abs(duty.engineTorque())),
                                 Margin.Scale.PRESSURE)));
     }
 
     private void film(List<Margin> margins, HubOverSpeed over) {
         String hub = roles.hub().orElseThrow().name();
-        double permissible = state.measure(hub, "permissible_film_m");
+        double permissible = state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow();
         if (!over.contact().isEmpty()) {
             margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
                     .at(over.contact().get(0))
@@ -167,7 +169,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
                     .ifPresent(thinnest -> margins.add(Margin.of(
                                     Margin.Kind.FILM,
                                     hub,
-                                    thinnest.measure(hub, "least_film_m"),
+                                    thinnest.measure(hub, Bushing.LEAST_FILM).orElseThrow(),
                                     permissible,
                                     Margin.Scale.LENGTH)
                             .at(thinnest.conditions().speed())));
@@ -176,8 +178,8 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
                 .ifPresent(heaviest -> margins.add(Margin.of(
                                 Margin.Kind.UNIT_LOAD,
                                 hub,
-                                heaviest.measure(hub, "unit_load_pa"),
-                                heaviest.measure(hub, "permissible_load_pa"),
+                                heaviest.measure(hub, Bushing.UNIT_LOAD).orElseThrow(),
+                                heaviest.measure(hub, Bushing.PERMISSIBLE_LOAD).orElseThrow(),
                                 Margin.Scale.PRESSURE)
                         .at(heaviest.conditions().speed())));
     }

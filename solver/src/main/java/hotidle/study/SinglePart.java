@@ -6,7 +6,6 @@ import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
-import hotidle.part.Measure;
 import hotidle.part.Part;
 import hotidle.part.Reading;
 import hotidle.part.Stream;
@@ -79,10 +78,6 @@ public final class SinglePart {
                     stream.mass(),
                     stream.volume()));
         }
-        Map<String, Double> measures = new LinkedHashMap<>();
-        for (Measure measure : law.measures(reading)) {
-            measures.put(measure.name(), measure.value());
-        }
         Map<String, Double> own = new LinkedHashMap<>();
         for (int i = 0; i < form.states().size(); i++) {
             own.put(form.states().get(i).name(), reading.state(i));
@@ -92,7 +87,7 @@ public final class SinglePart {
                 pressures,
                 own.isEmpty() ? Map.of() : Map.of(placed.name(), own),
                 streams,
-                Map.of(placed.name(), measures),
+                Map.of(placed.name(), Solution.measures(placed.part().measures(), law.measures(reading))),
                 0,
                 0,
                 0,

@@ -5,6 +5,7 @@ import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -167,15 +168,20 @@ public record SpeedSweep(
     public Optional<Solution> thinnestFilm() {
         Optional<Placed> hub = Roles.of(unit).hub();
         return hub.flatMap(placed -> states().stream()
-                .filter(state -> !Double.isNaN(state.measure(placed.name(), "least_film_m")))
-                .min(java.util.Comparator.comparingDouble(state -> state.measure(placed.name(), "least_film_m"))));
+                .filter(state ->
+                        state.measure(placed.name(), Bushing.LEAST_FILM).isPresent())
+                .min(java.util.Comparator.comparingDouble(state ->
+                        state.measure(placed.name(), Bushing.LEAST_FILM).orElseThrow())));
     }
 
     /** Speeds [rev/s] at which the hub runs in metal contact, its film not known. */
     public List<Double> contactSpeeds() {
-        String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
+        Optional<Placed> hub = Roles.of(unit).hub();
         return states().stream()
-                .filter(state -> state.measure(hub, "metal_contact") > 0)
+                .filter(state -> hub.filter(placed -> state.measure(placed.name(), Bushing.METAL_CONTACT)
+                                        .orElseThrow()
+                                > 0)
+                        .isPresent())
                 .map(state -> state.conditions().speed())
                 .toList();
     }

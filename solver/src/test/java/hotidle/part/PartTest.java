@@ -102,14 +102,14 @@ class PartTest {
                 new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, false);
         OilAt oil = new OilAt(383.15, 800, 5e-3, 0, 0, 101_325, -3e4, Optional.empty());
         Part.Law law = bushing.law(new Setting(20, "any", Setting.Lockup.OFF, oil, 0));
-        Map<String, Double> found = new HashMap<>();
-        law.measures(Reading.of(bushing.form(), 2e5, 0, 0.6, 0)).forEach(m -> found.put(m.name(), m.value()));
+        Map<Measure, Double> found = new HashMap<>();
+        law.measures(Reading.of(bushing.form(), 2e5, 0, 0.6, 0)).forEach(m -> found.put(m.measure(), m.value()));
         double leak = law.streams(Reading.of(bushing.form(), 2e5, 0, 0.6, 0))
                 .iterator()
                 .next()
                 .volume();
-        double heat = 800 * oil.specificHeat() * (found.get("side_flow_m3_s") + leak) * found.get("film_rise_k");
-        assertEquals(found.get("friction_power_w"), heat, 1e-9 * heat);
+        double heat = 800 * oil.specificHeat() * (found.get(Bushing.SIDE_FLOW) + leak) * found.get(Bushing.FILM_RISE);
+        assertEquals(found.get(Bushing.FRICTION_POWER), heat, 1e-9 * heat);
     }
 
     /**
@@ -122,23 +122,26 @@ class PartTest {
         double capacity = 8e-3 / 60 * 800 * oil.specificHeat();
         Cooler.Heat heat = new Cooler.Heat(Cooler.Heat.conductance(5000, capacity, 30), "in", "air");
         RatedPoint point = new RatedPoint(8e-3 / 60, 1e5, 5e-3, 800, 0.3);
-        Map<String, Double> clean = cooled(new Cooler(point, 0, 0, Optional.of(heat)), oil);
-        assertEquals(5000, clean.get("heat_w"), 1e-6);
-        assertEquals(393.15 - 5000 / capacity, clean.get("outlet_temperature_k"), 1e-9);
-        Map<String, Double> blocked = cooled(new Cooler(point, 0.5, 0, Optional.of(heat)), oil);
-        assertTrue(blocked.get("heat_w") < 5000);
+        Map<Measure, Double> clean = cooled(new Cooler(point, 0, 0, Optional.of(heat)), oil);
+        assertEquals(5000, clean.get(Cooler.HEAT), 1e-6);
+        assertEquals(393.15 - 5000 / capacity, clean.get(Cooler.OUTLET_TEMPERATURE), 1e-9);
+        Map<Measure, Double> blocked = cooled(new Cooler(point, 0.5, 0, Optional.of(heat)), oil);
+        assertTrue(blocked.get(Cooler.HEAT) < 5000);
         assertEquals(
-                1 - Math.exp(-heat.conductance() / 2 / (blocked.get("heat_w") / 30 / blocked.get("effectiveness"))),
-                blocked.get("effectiveness"),
+                1
+                        - Math.exp(-heat.conductance()
+                                / 2
+                                / (blocked.get(Cooler.HEAT) / 30 / blocked.get(Cooler.EFFECTIVENESS))),
+                blocked.get(Cooler.EFFECTIVENESS),
                 1e-12);
         assertThrows(IllegalArgumentException.class, () -> Cooler.Heat.conductance(9000, capacity, 30));
     }
 
-    private static Map<String, Double> cooled(Cooler cooler, OilAt oil) {
+    private static Map<Measure, Double> cooled(Cooler cooler, OilAt oil) {
         Setting setting =
                 new Setting(20, "any", Setting.Lockup.OFF, oil, 0, Map.of("in", oil.temperature(), "air", 363.15));
-        Map<String, Double> found = new HashMap<>();
-        cooler.law(setting).measures(Reading.of(cooler.form(), 1e5, 0)).forEach(m -> found.put(m.name(), m.value()));
+        Map<Measure, Double> found = new HashMap<>();
+        cooler.law(setting).measures(Reading.of(cooler.form(), 1e5, 0)).forEach(m -> found.put(m.measure(), m.value()));
         return found;
     }
 

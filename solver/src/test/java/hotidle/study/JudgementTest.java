@@ -10,6 +10,7 @@ import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
 import hotidle.network.Placed;
+import hotidle.part.Bushing;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.Lining;
@@ -95,11 +96,11 @@ class JudgementTest {
         Margin film = margin(judged, Margin.Kind.FILM);
         HubOverSpeed hub = judged.hub().orElseThrow();
         for (Solution state : hub.states()) {
-            assertTrue(film.value() <= state.measure("hub", "least_film_m"));
+            assertTrue(film.value() <= state.measure("hub", Bushing.LEAST_FILM).orElseThrow());
         }
         assertEquals(
                 film.value(),
-                hub.thinnest().orElseThrow().measure("hub", "least_film_m"),
+                hub.thinnest().orElseThrow().measure("hub", Bushing.LEAST_FILM).orElseThrow(),
                 0,
                 "the film is a state's own");
         assertEquals(3e-6, film.needed());
@@ -131,7 +132,7 @@ class JudgementTest {
                     judged(TenNodes.worn(wear)).hub().orElseThrow().states()) {
                 double other = state.pressure("secondary-out") - state.pressure("suction");
                 double line = state.pressure("line") - state.pressure("suction");
-                double load = state.measure("hub", "load_n");
+                double load = state.measure("hub", Bushing.LOAD).orElseThrow();
                 if (state.own("regulator", "position") < 0.5e-3) {
                     joined++;
                     assertEquals(100, load, 0.05 * 100);

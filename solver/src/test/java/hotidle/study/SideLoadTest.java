@@ -72,7 +72,7 @@ class SideLoadTest {
     }
 
     private static double load(double primary, double secondary) {
-        return hub(primary, secondary).measure("hub", "load_n");
+        return hub(primary, secondary).measure("hub", Bushing.LOAD).orElseThrow();
     }
 
     @Test
@@ -93,8 +93,8 @@ class SideLoadTest {
 
     @Test
     void unloadingTheSecondaryThinsTheFilm() {
-        double before = hub(10.3e5, 10.3e5).measure("hub", "least_film_m");
-        double after = hub(10.3e5, 0).measure("hub", "least_film_m");
+        double before = hub(10.3e5, 10.3e5).measure("hub", Bushing.LEAST_FILM).orElseThrow();
+        double after = hub(10.3e5, 0).measure("hub", Bushing.LEAST_FILM).orElseThrow();
         assertTrue(after < before / 2, after + " m against " + before + " m");
     }
 }

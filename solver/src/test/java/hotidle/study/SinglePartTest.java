@@ -11,6 +11,7 @@ import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.part.Bushing;
 import hotidle.part.Fit;
+import hotidle.part.Measure;
 import hotidle.part.Orifice;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
@@ -60,7 +61,7 @@ class SinglePartTest {
                 .orElseThrow();
         assertEquals(
                 solved.flow("pilot-valve.feed"), same.flow("pilot-valve.feed"), 1e-9 * same.flow("pilot-valve.feed"));
-        assertEquals(y, same.measure("pilot-valve", "opening"));
+        assertEquals(y, same.measure("pilot-valve", Solenoid.OPENING_SHARE).orElseThrow());
     }
 
     /**
@@ -75,14 +76,15 @@ class SinglePartTest {
         double rise = heated.own("hub", "film-rise");
         Solution told = hub(oil, 363.15 + rise, false);
         assertTrue(rise > 1 && rise < 30, "rise " + rise);
-        for (String name : List.of("eccentricity", "friction_power_w", "side_flow_m3_s", "least_film_m")) {
-            assertEquals(
-                    told.measure("hub", name), heated.measure("hub", name), 1e-9 * told.measure("hub", name), name);
+        for (Measure measure :
+                List.of(Bushing.ECCENTRICITY, Bushing.FRICTION_POWER, Bushing.SIDE_FLOW, Bushing.LEAST_FILM)) {
+            double expected = told.measure("hub", measure).orElseThrow();
+            assertEquals(expected, heated.measure("hub", measure).orElseThrow(), 1e-9 * expected, measure.key());
         }
-        double carried = heated.measure("hub", "side_flow_m3_s") + heated.flow("hub");
+        double carried = heated.measure("hub", Bushing.SIDE_FLOW).orElseThrow() + heated.flow("hub");
         double capacity = oil.density(363.15) * oil.at(363.15, 101_325).specificHeat();
         // 0.02 W/K leave by other ways; the turn of the leak is rounded over 1e-9 m³/s, 5e-7 of this one
-        double power = heated.measure("hub", "friction_power_w");
+        double power = heated.measure("hub", Bushing.FRICTION_POWER).orElseThrow();
         assertEquals(power, (capacity * carried + 0.02) * rise, 1e-6 * power);
     }
 

@@ -2,6 +2,7 @@ package hotidle.torture;
 
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
 import hotidle.part.Form;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
@@ -91,10 +92,11 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
         for (Placed placed : one.network().parts()) {
             if (placed.part() instanceof SpoolValve valve) {
                 Form.Unknown form = valve.form().states().get(0);
-                double at = state.measure(placed.name(), "position_m");
-                double opening = state.measure(placed.name(), "pressure_force_n")
-                        - state.measure(placed.name(), "spring_force_n")
-                        - state.measure(placed.name(), "flow_force_n");
+                double at = state.measure(placed.name(), SpoolValve.PLACE).orElseThrow();
+                double opening = state.measure(placed.name(), SpoolValve.PRESSURE_FORCE)
+                                .orElseThrow()
+                        - state.measure(placed.name(), SpoolValve.SPRING_FORCE).orElseThrow()
+                        - state.measure(placed.name(), SpoolValve.FLOW_FORCE).orElseThrow();
                 double hair = ON_STOP * (form.high() - form.low());
                 boolean held = opening > 0 ? at >= form.high() - hair : at <= form.low() + hair;
                 worst = Math.max(worst, held ? 0 : Double.isNaN(opening) ? opening : Math.abs(opening) / form.scale());
@@ -117,7 +119,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
             }
         });
         for (Placed placed : one.network().parts()) {
-            if (state.measure(placed.name(), "metal_contact") > 0) {
+            if (state.measure(placed.name(), Bushing.METAL_CONTACT).orElseThrow() > 0) {
                 marks.add(Mark.METAL_CONTACT);
             }
             for (Form.Unknown form : placed.part().form().states()) {

@@ -68,7 +68,7 @@ final class BushingRows {
                                 Trade.measure(
                                                 bushing(1.5 * INCH, 30e-6, INCH),
                                                 Trade.setting(20, Oil.fixed(800, 5e-3)),
-                                                "trumpler_film_m",
+                                                Bushing.TRUMPLER_FILM,
                                                 0,
                                                 0,
                                                 0.6,
@@ -104,7 +104,7 @@ final class BushingRows {
         return Trade.measure(
                 bushing(diameter, clearance, length),
                 Trade.setting(speed, Oil.fixed(850, viscosity)),
-                "friction_power_w",
+                Bushing.FRICTION_POWER,
                 0,
                 0,
                 0,

@@ -233,7 +233,7 @@ class OutsideSolverTest {
         second.into(plain, "two", "second");
         PlainCircuit.Solution outside = plain.solve();
 
-        double lift = ours.measure("check", "lift_m");
+        double lift = ours.measure("check", CheckValve.LIFT).orElseThrow();
         assertTrue(bleed < 2e-3 ? lift > 0 && lift < STOP : lift == 0, "lift " + lift);
         assertEquals(1, ours.own("inlet", "filling"));
         double leaks = outside.flows().remove("check-leak");

@@ -10,6 +10,7 @@ import static hotidle.validation.Trade.PSI;
 
 import hotidle.law.GearDisplacement;
 import hotidle.oil.Oil;
+import hotidle.part.Measure;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import hotidle.part.Reading;
@@ -124,15 +125,16 @@ final class PumpRows {
     }
 
     private static double torque(double displacement, double rise, double rpm) {
-        return measure(displacement, rise, rpm, "torque_n_m");
+        return measure(displacement, rise, rpm, PumpChamber.TORQUE);
     }
 
     private static double power(double gallonsAMinute, double psi) {
         double rpm = 1200;
-        return measure(gallonsAMinute * GALLON_A_MINUTE / (rpm / MINUTE), psi * PSI, rpm, "power_w");
+        return measure(gallonsAMinute * GALLON_A_MINUTE / (rpm / MINUTE), psi * PSI, rpm, PumpChamber.POWER);
     }
 
-    private static double measure(double displacement, double rise, double rpm, String name) {
-        return Trade.measure(tight(displacement), Trade.setting(rpm / MINUTE, Oil.fixed(850, 0.03)), name, 0, rise, 1);
+    private static double measure(double displacement, double rise, double rpm, Measure measure) {
+        return Trade.measure(
+                tight(displacement), Trade.setting(rpm / MINUTE, Oil.fixed(850, 0.03)), measure, 0, rise, 1);
     }
 }

@@ -61,7 +61,7 @@ final class SpoolRows {
         double force = Trade.measure(
                 spool(width / Math.PI, 1000, 10),
                 Trade.setting(0, Oil.fixed(850, 1e-9)),
-                "flow_force_n",
+                SpoolValve.FLOW_FORCE,
                 2e6,
                 0,
                 0,

@@ -26,14 +26,13 @@ final class Trade {
         return new Setting(speed, "any", Setting.Lockup.OFF, oil, 0);
     }
 
-    /** What a part reports under a name. */
-    static double measure(Part part, Setting setting, String name, double... readings) {
-        for (Measure measure : part.law(setting).measures(Reading.of(part.form(), readings))) {
-            if (measure.name().equals(name)) {
-                return measure.value();
-            }
-        }
-        return Double.NaN;
+    /** A measure that a part gives. */
+    static double measure(Part part, Setting setting, Measure measure, double... readings) {
+        return part.law(setting).measures(Reading.of(part.form(), readings)).stream()
+                .filter(one -> one.measure().equals(measure))
+                .findFirst()
+                .orElseThrow()
+                .value();
     }
 
     /** The drop [Pa] at which a restriction passes a flow [m³/s], by halving. */

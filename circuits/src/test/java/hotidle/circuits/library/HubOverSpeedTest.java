@@ -29,13 +29,15 @@ class HubOverSpeedTest {
     }
 
     private static double side(Solution state) {
-        double load = state.measure("hub-bushing", "load_n");
+        double load = state.measure("hub-bushing", Bushing.LOAD).orElseThrow();
         return Math.sqrt(Math.max(load * load - WEIGHT * WEIGHT, 0));
     }
 
     /** Headroom of the film over the least one allowed. */
     private static double margin(Solution state) {
-        return state.measure("hub-bushing", "least_film_m") / state.measure("hub-bushing", "permissible_film_m") - 1;
+        return state.measure("hub-bushing", Bushing.LEAST_FILM).orElseThrow()
+                        / state.measure("hub-bushing", Bushing.PERMISSIBLE_FILM).orElseThrow()
+                - 1;
     }
 
     private static double area(Transmission unit) {

@@ -8,6 +8,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.part.Setting;
+import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
@@ -83,7 +84,8 @@ class ShuttleFiveControlTest {
         Solution state = READY.at("restored-command", "light-cruise");
         double position = state.own("lockup-valve", "position");
         double byHand = (state.pressure("lockup-pilot") * 80e-6 - 6 - 4000 * position) / 40e-6;
-        double flowForce = Math.abs(state.measure("lockup-valve", "flow_force_n")) / 40e-6;
+        double flowForce =
+                Math.abs(state.measure("lockup-valve", SpoolValve.FLOW_FORCE).orElseThrow()) / 40e-6;
         assertTrue(position > 0 && position < 4e-3, "regulating, not at a stop");
         assertEquals(byHand, state.pressure("apply"), flowForce + 1);
         assertTrue(state.pressure("apply") < 0.8 * state.pressure("line"), "less than the line");

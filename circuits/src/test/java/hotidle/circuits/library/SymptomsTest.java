@@ -8,6 +8,8 @@ import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.part.Bushing;
+import hotidle.part.Cooler;
 import hotidle.result.Solution;
 import hotidle.study.FrictionBand;
 import hotidle.study.HeldLine;
@@ -347,9 +349,12 @@ class SymptomsTest {
     void raisedPressureOnABareHubShowsAThinFilmAtHighEccentricity() {
         Solution fresh = state("fresh", "first", 1000);
         Solution raised = state("raised", "first", 1000);
-        assertTrue(raised.measure("hub-bushing", "load_n") > 1.6 * fresh.measure("hub-bushing", "load_n"));
-        assertTrue(raised.measure("hub-bushing", "sommerfeld") < 0.6 * fresh.measure("hub-bushing", "sommerfeld"));
-        assertTrue(raised.measure("hub-bushing", "eccentricity") > fresh.measure("hub-bushing", "eccentricity"));
+        assertTrue(raised.measure("hub-bushing", Bushing.LOAD).orElseThrow()
+                > 1.6 * fresh.measure("hub-bushing", Bushing.LOAD).orElseThrow());
+        assertTrue(raised.measure("hub-bushing", Bushing.SOMMERFELD).orElseThrow()
+                < 0.6 * fresh.measure("hub-bushing", Bushing.SOMMERFELD).orElseThrow());
+        assertTrue(raised.measure("hub-bushing", Bushing.ECCENTRICITY).orElseThrow()
+                > fresh.measure("hub-bushing", Bushing.ECCENTRICITY).orElseThrow());
         List<Double> speeds = READ.stream().map(rpm -> rpm / 60.0).toList();
         for (Margin.Kind kind : List.of(Margin.Kind.FILM, Margin.Kind.UNIT_LOAD)) {
             assertTrue(margin("fresh", "hot-idle", speeds, kind).headroom() > 0.1, kind + " of the new unit holds");
@@ -375,8 +380,11 @@ class SymptomsTest {
             for (int rpm : List.of(650, 1000, 2000, 3000, 4000)) {
                 Solution state = state(build, "first", rpm);
                 assertTrue(state.flow("cooler") < 2 * LITRE_A_MINUTE, build + " at " + rpm);
-                assertTrue(state.measure("cooler", "heat_w")
-                        < 0.2 * state("fresh", "first", rpm).measure("cooler", "heat_w"));
+                assertTrue(state.measure("cooler", Cooler.HEAT).orElseThrow()
+                        < 0.2
+                                * state("fresh", "first", rpm)
+                                        .measure("cooler", Cooler.HEAT)
+                                        .orElseThrow());
                 assertEquals(line("fresh", rpm), line(build, rpm), 0.02 * line("fresh", rpm), build + " at " + rpm);
             }
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Figures;
+import hotidle.part.Converter;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -72,7 +73,11 @@ class VaneSixTest {
         for (DutyPoint duty : fresh.duties()) {
             if (duty.lockup() != Setting.Lockup.OFF) {
                 assertTrue(
-                        UNIT.at("fresh", duty.name()).measure("converter", "apply_less_release_pa") > 0, duty.name());
+                        UNIT.at("fresh", duty.name())
+                                        .measure("converter", Converter.APPLY_LESS_RELEASE)
+                                        .orElseThrow()
+                                > 0,
+                        duty.name());
             }
         }
     }
