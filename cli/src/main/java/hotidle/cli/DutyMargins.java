@@ -77,7 +77,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
     /** What does not hold, and what holds with something to be said of it that a reader would ask. */
     private static boolean explained(Row row) {
         boolean odd = row.margin.kind() == Margin.Kind.REGULATION
-                && !row.margin.note().isEmpty();
+                && !row.margin.notes().isEmpty();
         return odd || row.margin.verdict() != Margin.Verdict.HOLDS;
     }
 

@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.MarginNotePhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.part.Clutch;
@@ -228,7 +229,7 @@ record MarginWords(Quantity.UnitSystem units) {
                         "The line stands at " + value(margin) + "; the valve lifts from " + needed(margin)
                                 + " on, and then holds the line in place of the regulator.";
                 };
-        return margin.note().isEmpty() ? said : said + " Note: " + margin.note() + ".";
+        return margin.notes().isEmpty() ? said : said + " Note: " + MarginNotePhrase.of(margin.notes()) + ".";
     }
 
     private String regulation(Judgement judged, Margin margin) {

@@ -1,5 +1,6 @@
 package hotidle.assess;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -11,10 +12,20 @@ import java.util.OptionalDouble;
  * @param needed what is needed, or allowed where it is an upper limit [SI]
  * @param scale  in what both are counted
  * @param speed  engine speed at which it is least [rev/s]; empty where only the duty's own speed was asked
- * @param note   what a reader should know about it; empty where nothing
+ * @param notes  what a reader should know about it
  */
 public record Margin(
-        Kind kind, String part, double value, double needed, Scale scale, OptionalDouble speed, String note) {
+        Kind kind,
+        String part,
+        double value,
+        double needed,
+        Scale scale,
+        OptionalDouble speed,
+        List<MarginNote> notes) {
+
+    public Margin {
+        notes = List.copyOf(notes);
+    }
 
     /** Up to this headroom a margin is close [-]. */
     public static final double CLOSE = 0.10;
@@ -91,17 +102,17 @@ public record Margin(
 
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
-        return new Margin(kind, part, value, needed, scale, OptionalDouble.empty(), "");
+        return new Margin(kind, part, value, needed, scale, OptionalDouble.empty(), List.of());
     }
 
-    /** The same with a note. */
-    public Margin noted(String other) {
-        return new Margin(kind, part, value, needed, scale, speed, other);
+    /** The same with notes. */
+    public Margin noted(MarginNote... other) {
+        return new Margin(kind, part, value, needed, scale, speed, List.of(other));
     }
 
     /** The same at an engine speed [rev/s]. */
     public Margin at(double other) {
-        return new Margin(kind, part, value, needed, scale, OptionalDouble.of(other), note);
+        return new Margin(kind, part, value, needed, scale, OptionalDouble.of(other), notes);
     }
 
     /**

@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.assess.Consumers;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.assess.MarginNote;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
@@ -50,15 +51,15 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
                 .noted(Stream.of(hungry(held), starved(held), pushedBack(held), lifted())
                         .flatMap(Optional::stream)
-                        .collect(Collectors.joining("; ")));
+                        .toArray(MarginNote[]::new));
     }
 
     /** A relief valve that lifts below the set pressure takes what the others miss. */
-    private Optional<String> lifted() {
+    private Optional<MarginNote> lifted() {
         double set = Figures.of(unit, state).set();
         return unit.reliefs(roles.line()).stream()
                 .filter(placed -> cracking(placed) < set)
-                .map(placed -> placed.name() + " lifts below the set pressure and lets the rest go")
+                .map(placed -> MarginNote.of(MarginNote.Why.RELIEF_LIFTS_BELOW_SET, placed.name()))
                 .findFirst();
     }
 
@@ -66,26 +67,21 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         return ((ReliefValve) relief.part()).poppet().cracking();
     }
 
-    private static Optional<String> hungry(HeldLine held) {
-        return held.hungry()
-                .map(part ->
-                        part + " gets too little even with the regulator's feed wide open, so it is not counted here");
+    private static Optional<MarginNote> hungry(HeldLine held) {
+        return held.hungry().map(part -> MarginNote.of(MarginNote.Why.SHORT_AT_FULL_FEED, part));
     }
 
     /** Why a variable pump brings so little, where its slide is not what it could be. */
-    private static Optional<String> pushedBack(HeldLine held) {
+    private static Optional<MarginNote> pushedBack(HeldLine held) {
         return held.slide() < Figures.FULL && held.supply() < held.demand()
-                ? Optional.of("the pump's slide then stands at " + Math.round(100 * held.slide())
-                        + " % of its full displacement, pushed back by what leaks into its control chamber")
+                ? Optional.of(MarginNote.of(MarginNote.Why.SLIDE_PUSHED_BACK, held.slide()))
                 : Optional.empty();
     }
 
     /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
-    private static Optional<String> starved(HeldLine held) {
+    private static Optional<MarginNote> starved(HeldLine held) {
         return held.filling() < Figures.FULL
-                ? Optional.of(
-                        "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the"
-                                + " pump to " + Math.round(100 * held.filling()) + " %")
+                ? Optional.of(MarginNote.of(MarginNote.Why.INLET_LIMITS_SUPPLY, held.filling()))
                 : Optional.empty();
     }
 
@@ -119,27 +115,25 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
                             pressure,
                             clutch.pressureFor(torque, head.force, slipping),
                             Margin.Scale.PRESSURE)
-                    .noted(head.note));
+                    .noted(head.notes));
         }
     }
 
     /** Force of the oil's rotation [N] and what to say of it. */
-    private record Head(double force, String note) {}
+    private record Head(double force, MarginNote... notes) {}
 
     /** Where the turbine's speed is not known, the lesser of a standing drum's head and that at the engine's speed. */
     private Head head(Placed placed, Clutch clutch, double speedRatio) {
         if (clutch.piston().ring().isEmpty()) {
-            return new Head(0, "");
+            return new Head(0);
         }
         double density = state.conditions().setting(placed).oil().liquidDensity();
         OptionalDouble turbine = duty.turbineSpeed();
         if (turbine.isPresent()) {
-            return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()), "");
+            return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()));
         }
         double turning = clutch.head(density, speedRatio * duty.speed());
-        return new Head(
-                Math.min(turning, 0),
-                "turbine speed not given: the oil's rotation counted from standing to engine speed, whichever is worse");
+        return new Head(Math.min(turning, 0), MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN));
     }
 
     private Optional<Margin> lockup() {
@@ -163,7 +157,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         if (!over.contact().isEmpty()) {
             margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
                     .at(over.contact().get(0))
-                    .noted("metal contact: the film is not known"));
+                    .noted(MarginNote.of(MarginNote.Why.METAL_CONTACT)));
         } else if (permissible > 0) {
             over.thinnest()
                     .ifPresent(thinnest -> margins.add(Margin.of(
@@ -190,7 +184,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
             double filling = state.own(placed.name(), "filling");
             if (filling < 1) {
                 return Margin.of(Margin.Kind.PUMP_INLET, placed.name(), filling, 1, Margin.Scale.SHARE)
-                        .noted("the inlet is starved; the pump fills in part");
+                        .noted(MarginNote.of(MarginNote.Why.INLET_STARVED));
             }
             double ambient = state.conditions().ambient();
             double release = state.conditions().setting(placed).oil().release();

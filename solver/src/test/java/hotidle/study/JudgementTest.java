@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.assess.MarginNote;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -200,7 +201,7 @@ class JudgementTest {
         assertEquals(line, holding.value());
         Margin slipping = margin(judged, Margin.Kind.APPLY_SLIDING);
         assertEquals((40 * 1.8 * 0.9 * 1.2 / (0.10 * 4 * 0.06) + 300) / 0.002, slipping.needed(), 1e-6);
-        assertEquals("", holding.note());
+        assertEquals(List.of(), holding.notes());
         assertTrue(judged.margins().stream().noneMatch(margin -> margin.kind() == Margin.Kind.LOCKUP));
         assertTrue(judged.leaky().isEmpty());
     }
@@ -224,9 +225,9 @@ class JudgementTest {
         assertTrue(needed(hindered, OptionalDouble.empty()) > plain, "turning is worst");
         Margin noted =
                 margin(judged(clutched(hindered, Setting.Lockup.OFF, OptionalDouble.empty())), Margin.Kind.APPLY);
-        assertTrue(noted.note().contains("turbine speed not given"));
+        assertEquals(List.of(MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN)), noted.notes());
         Margin locked = margin(judged(clutched(helped, Setting.Lockup.ON, OptionalDouble.empty())), Margin.Kind.APPLY);
-        assertEquals("", locked.note());
+        assertEquals(List.of(), locked.notes());
     }
 
     private static double needed(Clutch clutch, OptionalDouble turbine) {

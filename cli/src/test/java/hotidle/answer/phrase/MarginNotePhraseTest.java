@@ -1,0 +1,28 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.assess.MarginNote;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is said beside a margin. */
+class MarginNotePhraseTest {
+
+    @Test
+    void aPumpThatItsInletStarvesIsToldWithTheShareThatItFills() {
+        assertEquals(
+                "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the pump to 87 %",
+                MarginNotePhrase.of(List.of(MarginNote.of(MarginNote.Why.INLET_LIMITS_SUPPLY, 0.8651))));
+    }
+
+    @Test
+    void severalNotesMakeOneClauseAndNoneMakesNone() {
+        assertEquals(
+                "limit lifts below the set pressure and lets the rest go; metal contact: the film is not known",
+                MarginNotePhrase.of(List.of(
+                        MarginNote.of(MarginNote.Why.RELIEF_LIFTS_BELOW_SET, "limit"),
+                        MarginNote.of(MarginNote.Why.METAL_CONTACT))));
+        assertEquals("", MarginNotePhrase.of(List.of()));
+    }
+}
