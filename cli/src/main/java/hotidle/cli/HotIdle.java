@@ -1,10 +1,13 @@
 package hotidle.cli;
 
+import hotidle.result.SolveCount;
 import hotidle.transmission.NotCommandedException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** The program: its commands, its exit codes, and what it says when it fails. */
 @Command(
@@ -39,6 +42,12 @@ public final class HotIdle implements Runnable {
     static final int WRONG_INPUT = 2;
     static final int OUR_FAULT = 70;
 
+    @Option(
+            names = "--verbose",
+            scope = ScopeType.INHERIT,
+            description = "says at the end on standard error how many states were solved, and in how many steps")
+    private boolean verbose;
+
     private HotIdle() {}
 
     @Override
@@ -54,7 +63,9 @@ public final class HotIdle implements Runnable {
 
     /** Runs the program with given streams and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new HotIdle())
+        HotIdle program = new HotIdle();
+        SolveCount before = SolveCount.now();
+        CommandLine line = new CommandLine(program)
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -65,6 +76,10 @@ public final class HotIdle implements Runnable {
                 })
                 .setExecutionExceptionHandler((fault, commandLine, result) -> explain(err, fault));
         int code = execute(line, err, arguments);
+        if (program.verbose) {
+            SolveCount count = SolveCount.now().since(before);
+            err.println(count.states() + " states solved, " + count.steps() + " steps");
+        }
         out.flush();
         err.flush();
         return code;

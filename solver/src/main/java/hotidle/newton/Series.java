@@ -3,6 +3,7 @@ package hotidle.newton;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.result.Solution;
+import hotidle.result.SolveCount;
 
 /**
  * States of one network one after the other, each started from those before it and read as plain numbers. For studies that solve
@@ -65,7 +66,9 @@ public final class Series {
         before = conditions;
         equations.set(conditions);
         ladder.reset();
-        if (!solved(conditions.speed(), alone)) {
+        boolean found = solved(conditions.speed(), alone);
+        SolveCount.add(ladder.newton().steps());
+        if (!found) {
             return false;
         }
         if (alone) {

@@ -9,6 +9,7 @@ import hotidle.part.Measure;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.result.SolveCount;
 import hotidle.result.Stability;
 import hotidle.result.Unsolved;
 import java.util.ArrayList;
@@ -47,6 +48,12 @@ public final class SteadySolver {
      * @param start      a state to start from, as in a sweep
      */
     public Outcome solve(Conditions conditions, Optional<Solution> start) {
+        Outcome outcome = solved(conditions, start);
+        SolveCount.add(ladder.newton().steps());
+        return outcome;
+    }
+
+    private Outcome solved(Conditions conditions, Optional<Solution> start) {
         equations.set(conditions);
         ladder.reset();
         double[] unknowns = new double[equations.size()];
