@@ -45,7 +45,7 @@ class RemadePropertyTest {
                 all.put(size.name(), size.value() * (1 + 1e-4 * random.nextDouble() * (size.allowance() < 0 ? -1 : 1)));
             }
             same(fast, slow, all);
-            for (int several = 0; several < 100 && !all.isEmpty(); several++) {
+            for (int several = 0; several < 30 && !all.isEmpty(); several++) {
                 same(fast, slow, several(unit.dimensions(), random));
             }
         }
