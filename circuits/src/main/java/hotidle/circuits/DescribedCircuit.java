@@ -147,6 +147,14 @@ public record DescribedCircuit(
                 unit);
     }
 
+    /** How many sizes a build of a name changes; for the build of a sheet, those that were measured. */
+    public long measured(String build) {
+        return builds.stream()
+                .filter(one -> one.name().equals(build))
+                .mapToLong(one -> one.changes().size())
+                .sum();
+    }
+
     /** The unit of the first build. */
     public Transmission unit() {
         return unit(builds.get(0).name());

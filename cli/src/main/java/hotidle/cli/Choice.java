@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.transmission.DutyPoint;
@@ -123,11 +124,11 @@ final class Choice {
 
     /** A name with what it is in brackets, where that is said. */
     static String titled(String name, String about) {
-        return about.isEmpty() ? name : name + " (" + about + ")";
+        return HeadingPhrase.titled(name, about);
     }
 
     /** A name and behind a colon what it is, where that is said. */
     static String headed(String name, String about) {
-        return about.isEmpty() ? name : name + ": " + about;
+        return HeadingPhrase.headed(name, about);
     }
 }

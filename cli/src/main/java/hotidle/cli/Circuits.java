@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.phrase.SheetPhrase;
 import hotidle.circuits.BaseFiles;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
@@ -47,19 +48,10 @@ final class Circuits {
         read.problems().forEach(problem -> err.println(problem.text()));
         DescribedCircuit circuit = read.circuit().get();
         circuit.sheet()
-                .ifPresent(build ->
-                        err.println(measured(circuit, build) + "; 'hotidle check' with the same --sheet lists them"));
+                .ifPresent(build -> err.println(SheetPhrase.filled(
+                                build, circuit.measured(build), circuit.sizes().size())
+                        + "; 'hotidle check' with the same --sheet lists them"));
         return circuit;
-    }
-
-    /** How much of a sheet is filled in, and that all else is assumed. */
-    static String measured(DescribedCircuit circuit, String build) {
-        long measured = circuit.builds().stream()
-                .filter(one -> one.name().equals(build))
-                .mapToLong(one -> one.changes().size())
-                .sum();
-        return "build " + build + ": " + measured + " of " + circuit.sizes().size()
-                + " sizes measured, all others assumed new";
     }
 
     /** What reading gives, problems and all. */

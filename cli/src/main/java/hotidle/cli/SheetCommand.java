@@ -1,6 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.SheetPhrase;
+import hotidle.answer.sheet.SheetAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.SheetWriter;
 import java.io.IOException;
@@ -48,27 +50,26 @@ final class SheetCommand implements Callable<Integer> {
         DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
         SheetWriter.LengthUnit unit =
                 units == Quantity.UnitSystem.SHOP ? SheetWriter.LengthUnit.INCH : SheetWriter.LengthUnit.MM;
-        String text = described.measurementSheet(unit);
+        SheetAnswer sheet = new SheetAnswer(described.measurementSheet(unit));
         if (out == null) {
-            // the mark is for a spreadsheet that opens the file; on a screen or in a pipe it is a stray sign
-            spec.commandLine().getOut().print(text.replace("\uFEFF", ""));
+            spec.commandLine().getOut().print(sheet.screen());
         } else {
-            write(text, described.sizes().size());
+            write(sheet);
+            spec.commandLine()
+                    .getErr()
+                    .println(SheetPhrase.written(
+                            out, sheet.rows(), described.sizes().size()));
         }
         return HotIdle.DONE;
     }
 
-    private void write(String text, int sizes) {
+    private void write(SheetAnswer sheet) {
         if (Files.exists(out)) {
             throw new WrongInputException(
                     "hotidle: --out " + out + " is there already, and may be filled in\nmend: name a new file");
         }
         try {
-            Files.writeString(out, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-            spec.commandLine()
-                    .getErr()
-                    .println("written: " + out + ", " + (text.lines().count() - 1) + " rows for " + sizes
-                            + " sizes: a bore and what runs in it share a row");
+            Files.writeString(out, sheet.file(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         } catch (IOException e) {
             throw new WrongInputException("hotidle: --out " + out + " cannot be written: " + e.getMessage());
         }

@@ -1,15 +1,17 @@
-package hotidle.cli;
+package hotidle.answer.check;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.phrase.WearPhrase;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The sizes that wear, new, limit and measured, and which are measured past their limit. */
-final class SizesText {
+final class SizeTable {
 
     /** Below this a length is shown as a clearance [m]. */
     private static final double SMALL = 1e-3;
@@ -17,14 +19,14 @@ final class SizesText {
     private final DescribedCircuit circuit;
     private final Quantity.UnitSystem units;
 
-    private SizesText(DescribedCircuit circuit, Quantity.UnitSystem units) {
+    private SizeTable(DescribedCircuit circuit, Quantity.UnitSystem units) {
         this.circuit = circuit;
         this.units = units;
     }
 
     /** The table, and a line beneath it. */
     static String of(DescribedCircuit circuit, Quantity.UnitSystem units) {
-        return new SizesText(circuit, units).text();
+        return new SizeTable(circuit, units).text();
     }
 
     private String text() {
@@ -39,10 +41,10 @@ final class SizesText {
                     length(size.fresh()),
                     size.limit().isPresent() ? length(size.limit().getAsDouble()) : "-",
                     measured.orElse("-"),
-                    measured.isPresent() ? remark.orElse("") : "not measured: assumed new"));
+                    measured.isPresent() ? remark.orElse("") : WearPhrase.ASSUMED_NEW));
         }
         return table.aligned()
-                + (past == 0 ? "" : past + " of " + circuit.sizes().size() + " measured past the wear limit\n");
+                + (past == 0 ? "" : WearPhrase.pastLimit(past, circuit.sizes().size()) + "\n");
     }
 
     private static String name(DescribedCircuit.SizeLine size) {
@@ -53,8 +55,8 @@ final class SizesText {
     private Optional<String> past(DescribedCircuit.SizeLine size) {
         OptionalDouble now = circuit.sheet().isPresent() ? inSheet(size) : size.measured();
         return now.isPresent() && size.pastLimit(now.getAsDouble())
-                ? Optional.of("past its limit by "
-                        + length(Math.abs(now.getAsDouble() - size.limit().orElseThrow())))
+                ? Optional.of(WearPhrase.pastLimit(
+                        length(Math.abs(now.getAsDouble() - size.limit().orElseThrow()))))
                 : Optional.empty();
     }
 
@@ -77,7 +79,7 @@ final class SizesText {
     private OptionalDouble inSheet(DescribedCircuit.SizeLine size) {
         return circuit.adjustable(circuit.sheet().orElseThrow()).dimensions().stream()
                 .filter(dimension -> dimension.name().equals(name(size)))
-                .mapToDouble(hotidle.transmission.WearSize::value)
+                .mapToDouble(WearSize::value)
                 .findFirst();
     }
 

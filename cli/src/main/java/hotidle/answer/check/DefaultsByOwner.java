@@ -1,4 +1,4 @@
-package hotidle.cli;
+package hotidle.answer.check;
 
 import hotidle.answer.format.Wrap;
 import hotidle.circuits.DescribedCircuit;
@@ -12,7 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What a circuit file leaves to the program, grouped by what it concerns: once for each value, with how many parts take it. */
-final class DefaultsText {
+final class DefaultsByOwner {
 
     /** Most parts named of a value that was left out. */
     private static final int MOST_NAMED = 4;
@@ -22,7 +22,7 @@ final class DefaultsText {
 
     private final Map<String, String> kinds = new LinkedHashMap<>();
 
-    private DefaultsText(DescribedCircuit circuit) {
+    private DefaultsByOwner(DescribedCircuit circuit) {
         circuit.parts().forEach(part -> kinds.put(part.name(), part.kind()));
     }
 
@@ -31,7 +31,7 @@ final class DefaultsText {
 
     /** Each value under the kind of part, or the section, that takes it. */
     static String of(DescribedCircuit circuit) {
-        return new DefaultsText(circuit).text(circuit.defaults());
+        return new DefaultsByOwner(circuit).text(circuit.defaults());
     }
 
     private String text(List<DescribedCircuit.DefaultLine> defaults) {

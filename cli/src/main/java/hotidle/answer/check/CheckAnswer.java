@@ -1,0 +1,88 @@
+package hotidle.answer.check;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.CountPhrase;
+import hotidle.answer.phrase.DisplacementPhrase;
+import hotidle.answer.phrase.NotJudgedPhrase;
+import hotidle.answer.phrase.OilPhrase;
+import hotidle.answer.phrase.SheetPhrase;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.oil.Oil;
+import hotidle.part.PumpChamber;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What a circuit without faults holds, and what it leaves to the program.
+ *
+ * @param circuit  as it was read
+ * @param warnings how many there are of it
+ * @param unjudged clutches and bands of which nothing is judged, with the ranges that apply them
+ * @param all      whether each value left to the program is listed, not only each sort of them once
+ */
+public record CheckAnswer(
+        DescribedCircuit circuit,
+        int warnings,
+        Map<String, List<String>> unjudged,
+        boolean all,
+        Quantity.UnitSystem units) {
+
+    /** All of it. */
+    public String screen() {
+        StringBuilder text = new StringBuilder();
+        text.append(holds()).append('\n');
+        text.append(oil(circuit.unit().oil(), units)).append('\n');
+        displacements().ifPresent(line -> text.append(line).append('\n'));
+        sheet().ifPresent(line -> text.append(line).append('\n'));
+        if (!circuit.sizes().isEmpty()) {
+            text.append('\n').append(SizeTable.of(circuit, units));
+        }
+        if (!unjudged.isEmpty()) {
+            text.append('\n').append(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
+        }
+        text.append("\nleft to the program")
+                .append(all ? "" : ", each value once (--all lists it for each part)")
+                .append('\n');
+        return text.append(all ? eachDefault() : DefaultsByOwner.of(circuit)).toString();
+    }
+
+    private String holds() {
+        return circuit.name() + ": " + CountPhrase.of(circuit.nodes().size(), "node") + ", "
+                + CountPhrase.of(circuit.parts().size(), "part") + ", "
+                + CountPhrase.of(circuit.builds().size(), "build") + ", "
+                + CountPhrase.of(circuit.sizes().size(), "size") + " that wear, "
+                + CountPhrase.of(warnings, "warning");
+    }
+
+    /** An oil of one viscosity has no temperatures at which it was measured. */
+    private static String oil(Oil oil, Quantity.UnitSystem units) {
+        return oil.line().b() == 0
+                ? OilPhrase.constant(oil.name(), oil.viscosityIndex())
+                : OilPhrase.measured(
+                        oil.name(), oil.line().coldest(), oil.line().hottest(), oil.viscosityIndex(), units);
+    }
+
+    private Optional<String> displacements() {
+        List<String> each = circuit.unit().network().parts().stream()
+                .filter(placed -> placed.part() instanceof PumpChamber)
+                .map(placed ->
+                        DisplacementPhrase.of(placed.name(), ((PumpChamber) placed.part()).displacement(), units))
+                .toList();
+        return each.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", each));
+    }
+
+    private Optional<String> sheet() {
+        return circuit.sheet()
+                .map(build -> SheetPhrase.filled(
+                        build, circuit.measured(build), circuit.sizes().size()));
+    }
+
+    private String eachDefault() {
+        return circuit.defaults().stream()
+                .map(line -> "  " + line.where() + ": " + line.value() + "; " + line.source() + "\n")
+                .collect(Collectors.joining());
+    }
+}

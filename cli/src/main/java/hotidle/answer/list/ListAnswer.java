@@ -1,0 +1,89 @@
+package hotidle.answer.list;
+
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
+import hotidle.transmission.DutyPoint;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What can be asked for.
+ *
+ * @param shown    what was asked for
+ * @param circuits the ready circuits, where they are shown
+ */
+public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
+
+    /** What can be listed. */
+    public enum Section {
+        CIRCUITS,
+        PARTS,
+        UNITS
+    }
+
+    public ListAnswer {
+        shown = Set.copyOf(shown);
+        circuits = List.copyOf(circuits);
+    }
+
+    /** All of it, section by section. */
+    public String screen() {
+        StringBuilder text = new StringBuilder();
+        if (shown.contains(Section.CIRCUITS)) {
+            text.append("circuits\n");
+            circuits.forEach(circuit -> text.append(circuit(circuit)).append('\n'));
+        }
+        if (shown.contains(Section.PARTS)) {
+            text.append("kinds of parts\n").append(kinds()).append(shown.contains(Section.UNITS) ? "\n" : "");
+        }
+        if (shown.contains(Section.UNITS)) {
+            text.append("units\n").append(units());
+        }
+        return text.toString();
+    }
+
+    private static String circuit(DescribedCircuit circuit) {
+        StringBuilder text = new StringBuilder();
+        text.append("  ")
+                .append(HeadingPhrase.headed(circuit.name(), circuit.about()))
+                .append('\n');
+        circuit.builds()
+                .forEach(build -> text.append("    build ")
+                        .append(HeadingPhrase.headed(build.name(), build.about()))
+                        .append('\n'));
+        List<String> duties =
+                circuit.unit().duties().stream().map(DutyPoint::name).toList();
+        text.append("    duty points: ").append(String.join(", ", duties)).append('\n');
+        return text.append("    oils: ")
+                .append(String.join(", ", circuit.oils()))
+                .append('\n')
+                .toString();
+    }
+
+    private static String kinds() {
+        return Kinds.ALL.stream()
+                .map(kind -> "  " + HeadingPhrase.headed(kind.word(), kind.about()) + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private static String units() {
+        StringBuilder text = new StringBuilder();
+        for (Dimension dimension : Dimension.values()) {
+            List<String> units = Units.of(dimension);
+            if (!units.isEmpty()) {
+                String name = dimension.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+                text.append("  ")
+                        .append(name)
+                        .append(": ")
+                        .append(String.join(", ", units))
+                        .append('\n');
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,2 @@
+/** What one part does on its own. */
+package hotidle.answer.part;

@@ -1,0 +1,57 @@
+package hotidle.answer.list;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.circuits.kind.Kinds;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class ListAnswerTest {
+
+    private static DescribedCircuit rig() {
+        return CircuitReader.read(Library.text("training-rig").orElseThrow(), "training-rig.yaml")
+                .circuit()
+                .orElseThrow();
+    }
+
+    @Test
+    void aCircuitIsListedWithItsBuildsDutyPointsAndOils() {
+        DescribedCircuit rig = rig();
+        List<String> said = new ListAnswer(Set.of(ListAnswer.Section.CIRCUITS), List.of(rig))
+                .screen()
+                .lines()
+                .toList();
+        assertEquals("circuits", said.get(0));
+        assertEquals("  training-rig: " + rig.about(), said.get(1));
+        assertEquals(
+                rig.builds().size(),
+                said.stream().filter(line -> line.startsWith("    build ")).count());
+        assertTrue(said.contains("    oils: " + String.join(", ", rig.oils())), said.toString());
+        assertTrue(said.stream().anyMatch(line -> line.startsWith("    duty points: ")), said.toString());
+    }
+
+    @Test
+    void everyKindOfPartIsListedOnALineOfItsOwn() {
+        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS), List.of()).screen();
+        assertEquals(1 + Kinds.ALL.size(), said.lines().count());
+        Kinds.ALL.forEach(kind -> assertTrue(said.contains("\n  " + kind.word() + ": " + kind.about() + "\n")));
+    }
+
+    @Test
+    void aPressureMayBeWrittenInAnyUnitThatIsListed() {
+        String said = new ListAnswer(Set.of(ListAnswer.Section.UNITS), List.of()).screen();
+        assertTrue(said.startsWith("units\n"), said);
+        assertTrue(said.lines().anyMatch(line -> line.startsWith("  pressure: ") && line.contains("psi")), said);
+    }
+
+    @Test
+    void kindsAndUnitsStandApart() {
+        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS, ListAnswer.Section.UNITS), List.of()).screen();
+        assertTrue(said.contains("\n\nunits\n"), said);
+    }
+}
