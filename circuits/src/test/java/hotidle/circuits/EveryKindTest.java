@@ -96,7 +96,11 @@ class EveryKindTest {
         Set<?> kinds = unit.network().parts().stream()
                 .map(placed -> placed.part().getClass())
                 .collect(Collectors.toSet());
-        assertEquals(Set.copyOf(List.of(Part.class.getPermittedSubclasses())), kinds);
+        assertEquals(
+                Set.copyOf(List.of(Part.class.getPermittedSubclasses())),
+                kinds,
+                "add one of each to the parts of circuits/src/test/resources/hotidle/circuits/every-kind.yaml"
+                        + " (DEVELOPERS.md, Add a kind of part)");
     }
 
     @Test

@@ -61,7 +61,11 @@ class PartContractPropertyTest {
     void everyKindOfPartIsSampled() {
         Set<Class<?>> permitted =
                 Arrays.stream(Part.class.getPermittedSubclasses()).collect(Collectors.toSet());
-        assertEquals(permitted, Set.copyOf(Samples.KINDS.keySet()));
+        assertEquals(
+                permitted,
+                Set.copyOf(Samples.KINDS.keySet()),
+                "say in the list kinds() of solver/src/test/java/hotidle/part/Samples.java how one of each is drawn"
+                        + " (DEVELOPERS.md, Add a kind of part)");
     }
 
     @Property(tries = 400, seed = "1")

@@ -34,6 +34,7 @@ final class AnnularGapKind {
                             given.number("length"),
                             given.number("eccentricity")),
                     physics())
+            .example("bore=14.06mm valve=14.00mm length=8mm --drop 150psi")
             .passing(Passing.LEAK)
             .alone(ALONE)
             .needs(AnnularGapKind::needs)
@@ -107,8 +108,9 @@ final class AnnularGapKind {
 
     private static LawText physics() {
         return LawText.of(
-                "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
-                LawText.SLOT);
+                        "q = π·d·c³·(1 + 1.5·ε²)·Δp/(12·μ·L), c the radial clearance when warm; in series the loss of entry and exit",
+                        LawText.SLOT)
+                .checkedIn("Gap");
     }
 
     static Key length() {

@@ -27,16 +27,19 @@ final class BandKind {
                     PumpKeys.all(List.of(ClutchKind.servo(), band(), ClutchKind.seal())),
                     (given, around) -> make(given),
                     physics())
+            .example("piston-area=20cm2 return-force=200N drum-diameter=150mm wrap=320deg seal-diameter=50mm "
+                    + "seal-gap=2um --drop 150psi")
             .turning()
             .passing(Passing.LEAK)
             .role(Names.CLUTCH);
 
     private static LawText physics() {
         return LawText.of(
-                "torque = i·r·(p·A − F)·(e^(μ·θ) − 1) where the drum turns to the servo, i·r·(p·A − F)·(1 − e^(−μ·θ)) where it"
-                        + " turns to the anchor; seals leak as an annular gap, a bleed as a hole",
-                "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, ch. 16 (from memory); leak: Merritt 1967 §2-5"
-                        + " and §3-4");
+                        "torque = i·r·(p·A − F)·(e^(μ·θ) − 1) where the drum turns to the servo, i·r·(p·A − F)·(1 − e^(−μ·θ)) where it"
+                                + " turns to the anchor; seals leak as an annular gap, a bleed as a hole",
+                        "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, ch. 16 (from memory); leak: Merritt 1967 §2-5"
+                                + " and §3-4")
+                .checkedIn("Clutch");
     }
 
     private static List<Key> band() {

@@ -87,6 +87,7 @@ final class BushingKind {
                             : List.of(),
                     BushingKind::make,
                     physics())
+            .example("bore=50.07mm hub=50mm length=17mm load=1500N speed=2000rpm")
             .turning()
             .passing(Passing.LEAK)
             .alone(ALONE)
@@ -94,9 +95,10 @@ final class BushingKind {
 
     private static LawText physics() {
         return LawText.of(
-                "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
-                        + " as an annular gap of that ε",
-                "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)");
+                        "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
+                                + " as an annular gap of that ε",
+                        "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)")
+                .checkedIn("Bushing");
     }
 
     private static Key roughness(String name, String of, String value, String source) {

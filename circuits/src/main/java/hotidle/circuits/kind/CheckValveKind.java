@@ -18,6 +18,7 @@ final class CheckValveKind {
                     PoppetKeys.keys(),
                     (given, around) -> new CheckValve(PoppetKeys.make(given)),
                     physics())
+            .example("seat=10mm spring-rate=0.3N/mm cracking-pressure=5psi lift=3mm --drop 7psi")
             .passing(Passing.WIDE)
             .oneWay()
             .needs(PoppetKeys::needs)

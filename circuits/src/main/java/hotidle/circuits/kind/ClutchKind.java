@@ -29,6 +29,8 @@ final class ClutchKind {
                     PumpKeys.all(List.of(servo(), plates(), seal())),
                     (given, around) -> make(given),
                     physics())
+            .example("piston-area=150cm2 return-force=900N surfaces=14 lining-inner-diameter=130mm "
+                    + "lining-outer-diameter=164mm seal-diameter=160mm seal-gap=2um --drop 150psi")
             .turning()
             .passing(Passing.LEAK)
             .role(Names.CLUTCH)
@@ -36,11 +38,12 @@ final class ClutchKind {
 
     private static LawText physics() {
         return LawText.of(
-                "torque = μ·z·r·(p·A − F + head), r = (ro + ri)/2 run in, ⅔·(ro³ − ri³)/(ro² − ri²) new; head of the turning oil"
-                        + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
-                        + " annular gap, a bleed as a hole",
-                "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
-                        + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4");
+                        "torque = μ·z·r·(p·A − F + head), r = (ro + ri)/2 run in, ⅔·(ro³ − ri³)/(ro² − ri²) new; head of the turning oil"
+                                + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
+                                + " annular gap, a bleed as a hole",
+                        "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
+                                + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4")
+                .checkedIn("Clutch");
     }
 
     /** Keys of the piston that applies it. */

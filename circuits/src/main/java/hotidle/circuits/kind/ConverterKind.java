@@ -31,6 +31,11 @@ final class ConverterKind {
                     keys(),
                     (given, around) -> make(given),
                     physics())
+            .passing(Passing.BY_STATE)
+            .example("losses.off.flow=6L/min losses.off.drop=0.3bar losses.off.viscosity=5mPa.s "
+                    + "losses.slipping.flow=6L/min losses.slipping.drop=2bar losses.slipping.viscosity=5mPa.s "
+                    + "losses.on.flow=0.6L/min losses.on.drop=5bar losses.on.viscosity=5mPa.s charge-needed=30psi "
+                    + "lockup-area=300cm2 lockup-radius=120mm --at from=60psi --at to=55psi")
             .turning()
             .alone(Alone.asking(DutyKey.LOCKUP))
             .rule((given, around) -> check(given));

@@ -70,6 +70,8 @@ final class CoolerKind {
                     (given, around) -> new Cooler(
                             RatedKeys.point(given), given.number("blocked"), given.number("needs"), heat(given)),
                     physics())
+            .passing(Passing.BY_STATE)
+            .example("flow=8L/min drop=1bar viscosity=8mPa.s --drop 20psi")
             .alone(ALONE)
             .rule((given, around) -> check(given));
 
@@ -132,8 +134,9 @@ final class CoolerKind {
 
     private static LawText physics() {
         return LawText.of(
-                "Δp = a·μ·q + b·ρ·q², a and b from one measured point; heat = (1 − exp(−UA/C))·C·(T_in − T_medium), C = ρ·cp·q",
-                LawText.RATED
-                        + "; heat: F. P. Incropera et al., Fundamentals of Heat and Mass Transfer, §11.4 (from memory)");
+                        "Δp = a·μ·q + b·ρ·q², a and b from one measured point; heat = (1 − exp(−UA/C))·C·(T_in − T_medium), C = ρ·cp·q",
+                        LawText.RATED
+                                + "; heat: F. P. Incropera et al., Fundamentals of Heat and Mass Transfer, §11.4 (from memory)")
+                .checkedIn("Cooler");
     }
 }

@@ -54,6 +54,10 @@ final class CrescentPumpKind {
                     PumpKeys::paths,
                     CrescentPumpKind::make,
                     physics())
+            .example("module=3mm inner-teeth=23 ring-teeth=31 tip-diameter=75mm ring-tip-diameter=87mm "
+                    + "ring-diameter=105mm width=12mm face-clearance=0.04mm face-inner-diameter=40mm "
+                    + "face-outer-diameter=100mm inner-tip-clearance=0.1mm ring-tip-clearance=0.12mm "
+                    + "body-clearance=0.08mm body-land=30mm tip-land=1.5mm sealing-teeth=3 speed=800rpm --at to=150psi")
             .turning()
             .role(Names.PUMP_CHAMBER)
             .alone(PumpKeys.ALONE)
@@ -66,9 +70,10 @@ final class CrescentPumpKind {
 
     private static LawText physics() {
         return LawText.of(
-                "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
-                        + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
-                PumpKeys.SOURCE);
+                        "delivery = filling·V·n + drag along the crescent − slip past faces, crescent, body and mesh;"
+                                + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                        PumpKeys.SOURCE)
+                .checkedIn("Pump");
     }
 
     private static List<Key> gears() {

@@ -46,14 +46,16 @@ final class FaceGapKind {
                             .toList(),
                     FaceGapKind::make,
                     physics())
+            .example("inner-diameter=50mm outer-diameter=70mm width=12mm clearance=0.05mm --drop 150psi")
             .passing(Passing.LEAK)
             .rule((given, around) -> rising(given, "inner-diameter", "outer-diameter"));
 
     private static LawText physics() {
         return LawText.of(
-                "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
-                        + " entry and exit",
-                "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + LawText.SLOT_ENTRY);
+                        "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
+                                + " entry and exit",
+                        "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + LawText.SLOT_ENTRY)
+                .checkedIn("Gap");
     }
 
     static Key diameter(String name, String meaning) {

@@ -33,6 +33,7 @@ final class FilterKind {
                     (given, around) ->
                             new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
                     physics())
+            .example("flow=60L/min drop=0.1bar viscosity=6mPa.s rise=60mm --drop 1psi")
             .passing(Passing.WIDE);
 
     private static LawText physics() {

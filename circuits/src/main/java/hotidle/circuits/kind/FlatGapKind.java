@@ -39,14 +39,16 @@ final class FlatGapKind {
                                     .measured("straightedge and feeler, less what the bolts pull out")),
                     (given, around) -> make(given),
                     physics())
+            .example("width=160mm length=4mm gap=6um --drop 150psi")
             .passing(Passing.LEAK)
             .needs(FlatGapKind::needs)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
         return LawText.of(
-                "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
-                LawText.SLOT);
+                        "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
+                        LawText.SLOT)
+                .checkedIn("Gap");
     }
 
     private static Key gap(String name, String meaning, String where) {

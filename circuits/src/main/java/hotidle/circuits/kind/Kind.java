@@ -186,22 +186,27 @@ public record Kind(
 
     /** The same kind; engine speed has an effect on it, or on what is asked of it. */
     Kind turning() {
-        return with(new Facts(true, facts.passing(), facts.role(), facts.alone()));
+        return with(new Facts(true, facts.stated(), facts.role(), facts.alone(), facts.example()));
     }
 
     /** The same kind, passing oil so. */
     Kind passing(Passing other) {
-        return with(new Facts(facts.turns(), other, facts.role(), facts.alone()));
+        return with(new Facts(facts.turns(), Optional.of(other), facts.role(), facts.alone(), facts.example()));
     }
 
     /** The same kind, named as this by keys elsewhere in the file. */
     Kind role(Names other) {
-        return with(new Facts(facts.turns(), facts.passing(), Optional.of(other), facts.alone()));
+        return with(new Facts(facts.turns(), facts.stated(), Optional.of(other), facts.alone(), facts.example()));
     }
 
     /** The same kind, asked for so on its own. */
     Kind alone(Alone other) {
-        return with(new Facts(facts.turns(), facts.passing(), facts.role(), other));
+        return with(new Facts(facts.turns(), facts.stated(), facts.role(), other, facts.example()));
+    }
+
+    /** The same kind, with what may stand behind its word in the command {@code hotidle part}. */
+    Kind example(String words) {
+        return with(new Facts(facts.turns(), facts.stated(), facts.role(), facts.alone(), words));
     }
 
     private Kind with(Facts other) {

@@ -1,12 +1,15 @@
 package hotidle.circuits.kind;
 
+import java.util.Optional;
+
 /**
  * What can be said of a kind of part on its own.
  *
  * @param law    its law in a line, as its solver's part has it
  * @param source where the law comes from
+ * @param rows   section of solver/VALIDATION.md in which the law stands beside published values; empty where none was found
  */
-public record LawText(String law, String source) {
+public record LawText(String law, String source, Optional<String> rows) {
 
     /** Source of the loss at the ends of a gap. */
     static final String SLOT_ENTRY = "T. Lundgren, E. Sparrow, J. Starr, J. Basic Eng. 86 (1964) 620 (from memory)";
@@ -20,6 +23,11 @@ public record LawText(String law, String source) {
 
     /** A law and its source. */
     static LawText of(String law, String source) {
-        return new LawText(law, source);
+        return new LawText(law, source, Optional.empty());
+    }
+
+    /** The same, with the section of solver/VALIDATION.md in which the law stands beside published values. */
+    LawText checkedIn(String section) {
+        return new LawText(law, source, Optional.of(section));
     }
 }

@@ -57,13 +57,16 @@ final class LubeBranchKind {
                             .toList(),
                     LubeBranchKind::make,
                     physics())
+            .passing(Passing.BY_STATE)
+            .example("diameter=1.5mm --drop 10psi")
             .needs(LubeBranchKind::needs)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
         return LawText.of(
-                "a hole as orifice has it, or a gap as annular-gap has it",
-                "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5");
+                        "a hole as orifice has it, or a gap as annular-gap has it",
+                        "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5")
+                .checkedIn("Orifice");
     }
 
     private static void needs(Attributes given) {

@@ -34,14 +34,16 @@ final class OrificeKind {
                             given.numberIf("cd"),
                             given.count("count")),
                     physics())
+            .example("diameter=2mm --drop 150psi")
             .passing(Passing.THROTTLE);
 
     private static LawText physics() {
         return LawText.of(
-                "q = Cd·A·√(2·Δp/ρ) from creeping flow on; from l/d 0.5 a short tube, unless cd is given",
-                "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; short tube: the same in M. G. Rabie, Fluid Power"
-                        + " Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech."
-                        + " 115 (1982) 505 (from memory)");
+                        "q = Cd·A·√(2·Δp/ρ) from creeping flow on; from l/d 0.5 a short tube, unless cd is given",
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; short tube: the same in M. G. Rabie, Fluid Power"
+                                + " Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech."
+                                + " 115 (1982) 505 (from memory)")
+                .checkedIn("Orifice");
     }
 
     static Key diameter() {

@@ -45,13 +45,15 @@ final class PassageKind {
                             given.number("roughness"),
                             given.number("losses")),
                     physics())
+            .example("diameter=8mm length=1.2m --drop 5psi")
             .passing(Passing.WIDE)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
         return LawText.of(
-                "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
-                "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)");
+                        "Δp = (f·L/d + ΣK)·ρ·v²/2, f by Churchill from laminar to turbulent",
+                        "S. W. Churchill, Chemical Engineering 84 (1977) 91 (from memory)")
+                .checkedIn("Passage");
     }
 
     private static void check(Attributes given) {

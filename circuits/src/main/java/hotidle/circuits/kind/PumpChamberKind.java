@@ -43,6 +43,9 @@ final class PumpChamberKind {
                     PumpKeys::paths,
                     PumpChamberKind::make,
                     physics())
+            .example("displacement=18cm3/rev width=12mm face-clearance=0.04mm face-inner-diameter=20mm "
+                    + "face-outer-diameter=32mm tip-diameter=84mm tip-clearance=0.07mm tip-land=1.5mm sealing-teeth=4 "
+                    + "speed=800rpm --at to=150psi")
             .turning()
             .role(Names.PUMP_CHAMBER)
             .alone(PumpKeys.ALONE)
@@ -59,9 +62,10 @@ final class PumpChamberKind {
 
     private static LawText physics() {
         return LawText.of(
-                "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
-                        + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
-                PumpKeys.SOURCE);
+                        "delivery = filling·V·n + drag of the tips − slip past faces, tips and mesh;"
+                                + " torque = V·Δp/(2·π)·(1 + Cf) + Cv·μ·n·V + T0",
+                        PumpKeys.SOURCE)
+                .checkedIn("Pump");
     }
 
     private static List<Key> gears() {

@@ -22,6 +22,8 @@ final class PumpInletKind {
                             : List.of(),
                     (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
                     physics())
+            .passing(Passing.LEAK)
+            .example("--at node=-0.2bar")
             .role(Names.PUMP_INLET);
 
     private static LawText physics() {

@@ -18,6 +18,7 @@ final class ReliefValveKind {
                     PoppetKeys.keys(),
                     (given, around) -> new ReliefValve(PoppetKeys.make(given)),
                     physics())
+            .example("seat=10mm spring-rate=40N/mm cracking-pressure=400psi lift=2mm --drop 420psi")
             .passing(Passing.RELIEF)
             .oneWay()
             .needs(PoppetKeys::needs)

@@ -52,6 +52,7 @@ final class SealingRingKind {
                             given.number("contact"),
                             given.count("count")),
                     physics())
+            .example("diameter=60mm width=2.4mm end-gap=0.2mm radial-clearance=0.1mm contact=2mm --drop 150psi")
             .passing(Passing.LEAK);
 
     private static LawText physics() {

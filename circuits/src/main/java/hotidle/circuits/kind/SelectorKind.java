@@ -42,14 +42,17 @@ final class SelectorKind {
                     SelectorKind::paths,
                     (given, around) -> make(given),
                     physics())
+            .example("passages.feed.from=in passages.feed.to=out passages.feed.diameter=3mm --at in=150psi --at "
+                    + "out=140psi")
             .passing(Passing.BY_RANGE)
             .alone(ALONE)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
         return LawText.of(
-                "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
-                "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)");
+                        "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)")
+                .checkedIn("Orifice");
     }
 
     private static List<Kind.Path> paths(Attributes given) {

@@ -44,6 +44,8 @@ final class SolenoidKind {
                             List.of(given.word("supply"), given.word("pilot"), given.word("exhaust")),
                             List.of()),
                     physics())
+            .passing(Passing.BY_STATE)
+            .example("feed-diameter=0.8mm exhaust-diameter=1.2mm command=60psi --at supply=100psi")
             .role(Names.SOLENOID)
             .alone(Alone.asking(DutyKey.COMMAND).finding("pilot"));
 

@@ -121,15 +121,21 @@ final class SpoolValveKind {
                     SpoolValveKind::paths,
                     SpoolValveKind::make,
                     physics())
+            .passing(Passing.BY_STATE)
+            .example("bore=20.026mm valve=20mm openings.bypass.from=line openings.bypass.to=sump "
+                    + "openings.bypass.edge=1mm areas.line.node=line areas.line.area=200mm2 areas.line.acts=open "
+                    + "areas.boost.node=boost areas.boost.area=150mm2 areas.boost.acts=close spring-rate=8N/mm "
+                    + "preload=120N stops=[0mm,4mm] --at line=130psi --at boost=20psi")
             .role(Names.SPOOL_VALVE)
             .needs(SpoolSpringKeys::needs)
             .rule((given, around) -> check(given));
 
     private static LawText physics() {
         return LawText.of(
-                "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
-                        + " lands leak as an annular gap of their overlap",
-                "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)");
+                        "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
+                                + " lands leak as an annular gap of their overlap",
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)")
+                .checkedIn("Spool valve");
     }
 
     private static List<Kind.Path> paths(Attributes given) {

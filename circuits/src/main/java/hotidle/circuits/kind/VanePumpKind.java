@@ -46,6 +46,9 @@ final class VanePumpKind {
                     PumpKeys::paths,
                     VanePumpKind::make,
                     physics())
+            .example("ring-diameter=78mm tip-diameter=68mm greatest-eccentricity=3mm width=18mm control-area=6cm2 "
+                    + "spring-rate=40N/mm preload=200N face-clearance=0.03mm face-inner-diameter=40mm "
+                    + "face-outer-diameter=78mm speed=800rpm --at to=150psi --at control=80psi")
             .turning()
             .role(Names.PUMP_CHAMBER)
             .alone(PumpKeys.ALONE)
@@ -55,9 +58,10 @@ final class VanePumpKind {
 
     private static LawText physics() {
         return LawText.of(
-                "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
-                        + " V = π/2·(Dc + Dr)·e·b",
-                "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpKeys.SOURCE);
+                        "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
+                                + " V = π/2·(Dc + Dr)·e·b",
+                        "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpKeys.SOURCE)
+                .checkedIn("Pump");
     }
 
     private static List<Key> slide() {

@@ -22,8 +22,11 @@ class KindsTest {
     @Test
     void everyPartOfTheSolverHasADeclarationAndEveryDeclarationAWordOfItsOwn() {
         Set<Class<?>> declared = Kinds.ALL.stream().map(Kind::part).collect(Collectors.toSet());
-        assertEquals(Set.of(Part.class.getPermittedSubclasses()), declared);
-        assertEquals(Kinds.ALL.size(), new HashSet<>(Kinds.words()).size());
+        assertEquals(
+                Set.of(Part.class.getPermittedSubclasses()),
+                declared,
+                "declare its kind and add it to the list in Kinds");
+        assertEquals(Kinds.ALL.size(), new HashSet<>(Kinds.words()).size(), "two kinds have one word");
     }
 
     /** All keys, those within keys among them. */

@@ -1,5 +1,6 @@
 package hotidle.cli.golden;
 
+import hotidle.circuits.kind.Kinds;
 import hotidle.cli.Run;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -33,6 +34,15 @@ record Case(String name, String command) {
                 cases.add(new Case(halves[0].strip(), halves[1].strip()));
             }
         }
+        return List.copyOf(cases);
+    }
+
+    /** All cases whose output is recorded: those of cases.txt, and JSON of a part of each kind, as its declaration gives an example. */
+    static List<Case> recorded() throws IOException {
+        List<Case> cases = new ArrayList<>(of("cases.txt"));
+        Kinds.ALL.forEach(kind -> cases.add(new Case(
+                "part-" + kind.word(),
+                "part " + kind.word() + " " + kind.facts().example() + " --format json")));
         return List.copyOf(cases);
     }
 

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import hotidle.circuits.Library;
-import hotidle.circuits.kind.Kinds;
 import hotidle.cli.HotIdle;
 import java.io.IOException;
 import java.lang.reflect.Field;
@@ -67,7 +66,7 @@ class EverythingIsRecordedTest {
 
     @Test
     void jsonIsRecordedOfEachCommandAndEachReadyCircuitOrItIsRefused() throws IOException {
-        List<Case> cases = Case.of("cases.txt");
+        List<Case> cases = Case.recorded();
         List<Case> refused = MessagesGoldenTest.cases();
         List<String> missing = new ArrayList<>();
         for (String command : commands().keySet()) {
@@ -86,16 +85,8 @@ class EverythingIsRecordedTest {
     }
 
     @Test
-    void jsonIsRecordedOfEachKindOfPart() throws IOException {
-        List<Case> json = of(Case.of("cases.txt"), "part", GoldenTest::json);
-        for (String kind : Kinds.words()) {
-            assertTrue(json.stream().anyMatch(one -> one.words().contains(kind)), kind);
-        }
-    }
-
-    @Test
     void textCsvAndHelpAreRecordedOfEachCommand() throws IOException {
-        List<Case> cases = Case.of("cases.txt");
+        List<Case> cases = Case.recorded();
         for (String command : commands().keySet()) {
             assertTrue(of(cases, command, one -> one.words().contains("--help")).size() > 0, command + " --help");
             assertTrue(
@@ -115,7 +106,7 @@ class EverythingIsRecordedTest {
 
     @Test
     void eachOptionIsUsedOnceAndGivenWronglyOnce() throws IOException {
-        List<Case> cases = Case.of("cases.txt");
+        List<Case> cases = Case.recorded();
         List<Case> wrong = MessagesGoldenTest.cases();
         List<String> missing = new ArrayList<>();
         commands()

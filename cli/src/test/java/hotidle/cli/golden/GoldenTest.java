@@ -32,7 +32,7 @@ class GoldenTest {
 
     @TestFactory
     Stream<DynamicTest> eachCommandAnswersAsRecorded() throws IOException {
-        return Case.of("cases.txt").stream().map(one -> DynamicTest.dynamicTest(one.name(), () -> check(one)));
+        return Case.recorded().stream().map(one -> DynamicTest.dynamicTest(one.name(), () -> check(one)));
     }
 
     private void check(Case one) throws IOException {
@@ -88,7 +88,7 @@ class GoldenTest {
     @Test
     void nothingIsRecordedThatNoCaseAsksFor() throws IOException {
         assumeFalse(GoldenFiles.rewriting(), "files are being written");
-        List<Case> all = Case.of("cases.txt");
+        List<Case> all = Case.recorded();
         List<String> json =
                 all.stream().filter(GoldenTest::json).map(Case::name).sorted().toList();
         List<String> text =

@@ -42,7 +42,7 @@ class OutputSchemaTest {
     }
 
     private static List<Case> recorded() throws IOException {
-        return Case.of("cases.txt").stream().filter(GoldenTest::json).toList();
+        return Case.recorded().stream().filter(GoldenTest::json).toList();
     }
 
     private static String command(Case one) {
