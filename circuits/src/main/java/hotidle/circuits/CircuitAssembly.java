@@ -38,6 +38,7 @@ import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -63,6 +64,8 @@ final class CircuitAssembly {
     private final Parts parts;
     private final Changes changes;
     private final Map<String, List<Changes.Change>> changesOf = new LinkedHashMap<>();
+    private final Map<String, Value.Entries> treeOf = new HashMap<>();
+    private final Map<String, Parts> partsOf = new HashMap<>();
     private final Optional<Oil> oil;
     private final Optional<Command> command;
     private final List<Range> ranges;
@@ -151,15 +154,16 @@ final class CircuitAssembly {
     }
 
     private Optional<Adjustable> unit(List<Attributes> chain) {
-        Value.Entries changed = written;
-        for (Attributes build : chain) {
-            for (Changes.Change change : changesOf.get(build.name())) {
-                changed = changes.apply(changed, change);
-            }
-        }
+        Value.Entries changed = changed(chain);
         ReadingLog sizes = new ReadingLog();
-        Parts all = Parts.read(changed, new ShapeReader(scope, problems, sizes), problems);
+        // a fault found leaves its mark in parts: from then on each build has its own, so that all of its faults are
+        // told
+        Optional<Parts> shared = problems.anyError() ? Optional.empty() : Optional.of(before(chain));
+        Parts all = Parts.read(changed, new ShapeReader(scope, problems, sizes), problems, shared);
         List<Placed> placed = all.place(materials);
+        if (!chain.isEmpty()) {
+            partsOf.put(chain.get(chain.size() - 1).name(), all);
+        }
         if (!written.entries().isEmpty()) {
             Rules.ofParts(root, all);
         }
@@ -196,6 +200,34 @@ final class CircuitAssembly {
         Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure);
         return (pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit))
                 .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
+    }
+
+    /** The parts' tree with the changes of a build and of those that it stands on. */
+    private Value.Entries changed(List<Attributes> chain) {
+        if (chain.isEmpty()) {
+            return written;
+        }
+        Attributes last = chain.get(chain.size() - 1);
+        Value.Entries changed = treeOf.get(last.name());
+        if (changed == null) {
+            changed = changed(chain.subList(0, chain.size() - 1));
+            for (Changes.Change change : changesOf.get(last.name())) {
+                changed = changes.apply(changed, change);
+            }
+            treeOf.put(last.name(), changed);
+        }
+        return changed;
+    }
+
+    /** The parts that a build has most in common with: of the nearest one it stands on that was read, or as written. */
+    private Parts before(List<Attributes> chain) {
+        for (int i = chain.size() - 2; i >= 0; i--) {
+            Parts read = partsOf.get(chain.get(i).name());
+            if (read != null) {
+                return read;
+            }
+        }
+        return parts;
     }
 
     private static Optional<Transmission> pressed(Transmission unit, Attributes build) {

@@ -22,7 +22,7 @@ import hotidle.network.Network;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
-import java.util.LinkedList;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -60,10 +60,10 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
     }
 
     private static List<Attributes> chain(Attributes root, String build) {
-        LinkedList<Attributes> chain = new LinkedList<>();
+        List<Attributes> chain = new ArrayList<>();
         Attributes next = root.groups("builds").get(build);
         while (next != null) {
-            chain.addFirst(next);
+            chain.add(0, next);
             next = next.wordIf("on").map(root.groups("builds")::get).orElse(null);
         }
         return chain;

@@ -37,6 +37,7 @@ class RemadePropertyTest {
             Adjustable unit = circuit.adjustable(build.name());
             Remade fast = (Remade) unit.remake();
             RemadeFromText slow = RemadeFromText.of(name, build.name(), fast.unit());
+            assertEquals(slow.with(Map.of()), unit.unit(), build.name());
             Map<String, Double> all = new HashMap<>();
             for (WearSize size : unit.dimensions()) {
                 double near = size.value() * (1 + 0.02 * random.nextGaussian());

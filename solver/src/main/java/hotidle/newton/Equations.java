@@ -78,6 +78,7 @@ final class Equations {
         }
 
         /** Takes another part of the same form, whose law is then settled anew. */
+        @SuppressWarnings("ReferenceEquality") // only the same object is known to be equal at no cost
         void use(Placed other) {
             if (placed != other) {
                 conditions = placed.region().equals(other.region()) ? conditions : null;
@@ -157,6 +158,7 @@ final class Equations {
         network = other;
     }
 
+    @SuppressWarnings("ReferenceEquality") // the same object is alike, others are looked at
     private static boolean alike(Placed one, Placed other) {
         if (one == other) {
             return true;

@@ -4,9 +4,7 @@ import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Materials;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.NumberPath;
-import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Problems;
 import hotidle.network.Placed;
 import java.util.ArrayList;
@@ -128,7 +126,7 @@ public final class Resizing {
     private List<List<Integer>> with(List<String> names) {
         Map<String, List<Integer>> namedBy = new LinkedHashMap<>();
         for (int part = 0; part < names.size(); part++) {
-            for (String other : named(parts.get(names.get(part)))) {
+            for (String other : parts.get(names.get(part)).named()) {
                 namedBy.computeIfAbsent(other, name -> new ArrayList<>()).add(part);
             }
         }
@@ -143,20 +141,5 @@ public final class Resizing {
             with.add(List.copyOf(all));
         }
         return with;
-    }
-
-    /** The parts that a part names; not the one that it is like, whose keys it has as its own. */
-    private static List<String> named(Parts.One one) {
-        List<String> named = new ArrayList<>();
-        for (Key key : one.kind().shape().keys()) {
-            if (key.type() instanceof Type.Name name
-                    && name.of().isPart()
-                    && !key.name().equals("like")) {
-                one.given().wordIf(key.name()).ifPresent(named::add);
-            } else if (key.type() instanceof Type.NameList list && list.of().isPart()) {
-                named.addAll(one.given().words(key.name()));
-            }
-        }
-        return named;
     }
 }

@@ -1,17 +1,23 @@
 package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** The parts of a circuit as one build has them. */
@@ -20,19 +26,50 @@ public final class Parts {
     private static final String NAME = "[\\p{L}\\p{N}_-]+";
 
     /** A part as read. */
-    public record One(Kind kind, Attributes given) {}
+    public record One(Kind kind, Attributes given) {
+
+        /** The parts that it names and so may draw on; not the one that it is like, whose keys it has as its own. */
+        public List<String> named() {
+            List<String> named = new ArrayList<>();
+            for (Key key : kind.shape().keys()) {
+                if (key.type() instanceof Type.Name name
+                        && name.of().isPart()
+                        && !key.name().equals("like")) {
+                    given.wordIf(key.name()).ifPresent(named::add);
+                } else if (key.type() instanceof Type.NameList list && list.of().isPart()) {
+                    named.addAll(given.words(key.name()));
+                }
+            }
+            return named;
+        }
+    }
 
     private final Map<String, One> parts = new LinkedHashMap<>();
     private final Problems problems;
+    private final Map<String, Value.Entry> entries = new HashMap<>();
+    private final ReadingLog log;
+    private final Optional<Parts> before;
+    private final Map<String, Placed> placed = new LinkedHashMap<>();
     private boolean kindsKnown = true;
 
-    private Parts(Problems problems) {
+    private Parts(Problems problems, ReadingLog log, Optional<Parts> before) {
         this.problems = problems;
+        this.log = log;
+        this.before = before;
     }
 
     /** Reads all parts; a faulty one is left out or broken, and the problems say why. */
     public static Parts read(Value.Entries section, ShapeReader reader, Problems problems) {
-        Parts parts = new Parts(problems);
+        return read(section, reader, problems, Optional.empty());
+    }
+
+    /**
+     * The same where most parts are those of another reading of the same file: these are neither read nor made again.
+     *
+     * @param before the other reading, placed and without error
+     */
+    public static Parts read(Value.Entries section, ShapeReader reader, Problems problems, Optional<Parts> before) {
+        Parts parts = new Parts(problems, reader.log(), before);
         section.entries().forEach(entry -> parts.parts.put(entry.key(), null));
         section.entries().stream().filter(entry -> !isLike(entry.value())).forEach(entry -> parts.read(entry, reader));
         section.entries().stream().filter(entry -> isLike(entry.value())).forEach(entry -> parts.read(entry, reader));
@@ -45,7 +82,14 @@ public final class Parts {
         return part instanceof Value.Entries keys && keys.entry("like").isPresent();
     }
 
+    @SuppressWarnings("ReferenceEquality") // an entry that no build has changed is the same object
     private void read(Value.Entry entry, ShapeReader reader) {
+        entries.put(entry.key(), entry);
+        if (before.isPresent() && before.get().entries.get(entry.key()) == entry) {
+            parts.put(entry.key(), before.get().parts.get(entry.key()));
+            log.noteSizes(entry.key(), before.get().log);
+            return;
+        }
         Optional<Kind> kind = Kinds.of(kindOf(entry.value()));
         if (kind.isEmpty()) {
             kindsKnown = false;
@@ -87,12 +131,46 @@ public final class Parts {
         Map<String, Attributes> givens = new LinkedHashMap<>();
         parts.forEach((name, one) -> givens.put(name, one.given()));
         Kind.Context around = new Kind.Context(givens, materials.expansions(), materials.permissibleLoads());
-        List<Placed> placed = new ArrayList<>();
-        parts.values().forEach(one -> one.kind().check(one.given(), around));
-        parts.values().stream()
-                .filter(one -> !one.given().broken())
-                .forEach(one -> make(one, around).ifPresent(placed::add));
-        return placed;
+        Set<String> anew = anew();
+        parts.forEach((name, one) -> {
+            if (anew.contains(name)) {
+                one.kind().check(one.given(), around);
+            } else {
+                placed.put(name, before.orElseThrow().placed.get(name));
+            }
+        });
+        List<Placed> all = new ArrayList<>();
+        parts.forEach((name, one) -> {
+            if (anew.contains(name) && !one.given().broken()) {
+                make(one, around).ifPresent(made -> placed.put(name, made));
+            }
+            if (placed.containsKey(name)) {
+                all.add(placed.get(name));
+            }
+        });
+        return all;
+    }
+
+    /** The parts that were read here, and those that draw on them. */
+    @SuppressWarnings("ReferenceEquality") // a part that was not read again is the same object
+    private Set<String> anew() {
+        if (before.isEmpty()) {
+            return parts.keySet();
+        }
+        Set<String> anew = new HashSet<>();
+        parts.forEach((name, one) -> {
+            if (before.get().parts.get(name) != one) {
+                anew.add(name);
+            }
+        });
+        boolean more = true;
+        while (more) {
+            more = false;
+            for (Map.Entry<String, One> part : parts.entrySet()) {
+                more |= part.getValue().named().stream().anyMatch(anew::contains) && anew.add(part.getKey());
+            }
+        }
+        return anew;
     }
 
     /** Places one part without fault; empty where the solver refuses it, which is noted. */

@@ -7,7 +7,7 @@ import java.util.Map;
 public final class ReadingLog {
 
     private final Map<String, Key.Default> defaults = new LinkedHashMap<>();
-    private final Map<String, Attributes.Sizes> sizes = new LinkedHashMap<>();
+    private final Map<String, Map<String, Attributes.Sizes>> sizes = new LinkedHashMap<>();
 
     /** Notes a default. */
     public void note(String path, Key.Default fallback) {
@@ -16,7 +16,15 @@ public final class ReadingLog {
 
     /** Notes a size as it is in use. */
     void note(String path, Attributes.Sizes size) {
-        sizes.put(path, size);
+        String part = path.substring(0, path.indexOf('.'));
+        sizes.computeIfAbsent(part, name -> new LinkedHashMap<>()).put(path, size);
+    }
+
+    /** Notes the sizes of a part that another reading has read. */
+    public void noteSizes(String part, ReadingLog other) {
+        if (other.sizes.containsKey(part)) {
+            sizes.put(part, other.sizes.get(part));
+        }
     }
 
     /** Defaults taken, by path. */
@@ -26,6 +34,8 @@ public final class ReadingLog {
 
     /** Sizes that wear, by path. */
     public Map<String, Attributes.Sizes> sizes() {
-        return sizes;
+        Map<String, Attributes.Sizes> all = new LinkedHashMap<>();
+        sizes.values().forEach(all::putAll);
+        return all;
     }
 }

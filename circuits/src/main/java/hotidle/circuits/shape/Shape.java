@@ -22,7 +22,12 @@ public record Shape(String what, List<Key> keys, String brief) {
 
     /** The key of a name. */
     public Optional<Key> key(String name) {
-        return keys.stream().filter(key -> key.name().equals(name)).findFirst();
+        for (Key key : keys) {
+            if (key.name().equals(name)) {
+                return Optional.of(key);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The names of all keys. */

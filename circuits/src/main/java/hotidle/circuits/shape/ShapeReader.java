@@ -20,6 +20,11 @@ public final class ShapeReader {
         items = new ItemReader(this, scope, problems, used);
     }
 
+    /** What it notes besides problems. */
+    public ReadingLog log() {
+        return used;
+    }
+
     /**
      * Reads a mapping.
      *

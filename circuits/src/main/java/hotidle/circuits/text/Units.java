@@ -175,10 +175,11 @@ public final class Units {
     public static Amount read(String written, Dimension dimension) {
         String text = plain(written);
         Matcher matcher = QUANTITY.matcher(text);
-        if (FRACTION.matcher(text).matches()) {
+        if (text.indexOf('/') >= 0 && FRACTION.matcher(text).matches()) {
             return fraction(FRACTION.matcher(text));
         }
-        if (!matcher.matches() || DECIMAL_COMMA.matcher(text).matches()) {
+        if (!matcher.matches()
+                || (text.indexOf(',') >= 0 && DECIMAL_COMMA.matcher(text).matches())) {
             return noNumber(text, dimension);
         }
         String word = matcher.group("unit").strip();
@@ -259,6 +260,9 @@ public final class Units {
     }
 
     private static String plain(String written) {
+        if (written.chars().allMatch(sign -> sign < 128)) {
+            return written.strip();
+        }
         return written.replace('\u00a0', ' ')
                 .replace('\u202f', ' ')
                 .replace('\u2009', ' ')
@@ -273,9 +277,12 @@ public final class Units {
     }
 
     private static Optional<Unit> unit(String word, Dimension dimension) {
-        return TABLE.get(dimension).stream()
-                .filter(unit -> unit.word().equals(word))
-                .findFirst();
+        for (Unit unit : TABLE.get(dimension)) {
+            if (unit.word().equals(word)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
     }
 
     private static Amount fraction(Matcher fraction) {

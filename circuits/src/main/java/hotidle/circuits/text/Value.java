@@ -48,7 +48,17 @@ public sealed interface Value {
 
         /** The entry of a key. */
         public Optional<Entry> entry(String key) {
-            return entries.stream().filter(entry -> entry.key().equals(key)).findFirst();
+            int index = index(key);
+            return index < 0 ? Optional.empty() : Optional.of(entries.get(index));
+        }
+
+        private int index(String key) {
+            for (int i = 0; i < entries.size(); i++) {
+                if (entries.get(i).key().equals(key)) {
+                    return i;
+                }
+            }
+            return -1;
         }
 
         /** All keys. */
@@ -59,7 +69,7 @@ public sealed interface Value {
         /** The same mapping with one entry exchanged, or added at the end. */
         public Entries with(Entry changed) {
             List<Entry> all = new ArrayList<>(entries);
-            int index = keys().indexOf(changed.key());
+            int index = index(changed.key());
             if (index < 0) {
                 all.add(changed);
             } else {

@@ -43,7 +43,8 @@ public class RemadeBench {
 
     @Setup
     public void read() {
-        DescribedCircuit circuit = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+        DescribedCircuit circuit = CircuitReader.read(
+                        Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
                 .circuit()
                 .orElseThrow();
         worn = circuit.adjustable("worn");
