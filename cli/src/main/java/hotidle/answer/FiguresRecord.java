@@ -1,14 +1,16 @@
 package hotidle.answer;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.assess.Figures;
+import java.util.OptionalDouble;
 
 /** The figures of a state that are read first, as JSON. */
 record FiguresRecord(
         String secondary,
-        double overridePa,
-        double converterChargePa,
-        @JsonProperty("cooler_flow_m3_s") double cooler,
+        OptionalDouble overridePa,
+        OptionalDouble converterChargePa,
+        @JsonProperty("cooler_flow_m3_s") OptionalDouble cooler,
         @JsonProperty("lube_flow_m3_s") double lube,
         @JsonProperty("pump_slip_m3_s") double slip,
         @JsonProperty("leak_m3_s") double leak,
@@ -19,8 +21,8 @@ record FiguresRecord(
 
     static FiguresRecord of(Figures figures) {
         return new FiguresRecord(
-                figures.secondary().word(),
-                figures.line() - figures.set(),
+                SecondaryPhrase.of(figures.secondary()),
+                figures.override(),
                 figures.charge(),
                 figures.cooler(),
                 figures.lube(),

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A state that was found, as JSON.
@@ -27,8 +28,8 @@ import java.util.Optional;
  */
 record SolvedRecord(
         @JsonUnwrapped ConditionsRecord conditions,
-        double setPressurePa,
-        double setPressureAtActualBoostPa,
+        OptionalDouble setPressurePa,
+        OptionalDouble setPressureAtActualBoostPa,
         boolean solved,
         @JsonProperty("largest_imbalance_m3_s") double largestImbalance,
         double largestForceError,

@@ -1,6 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.RegulatorPhrase;
+import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.assess.Consumers;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
@@ -140,10 +142,13 @@ final class CompareRows {
     private List<Row> regulated() {
         Roles roles = Roles.of(any);
         List<Row> rows = new ArrayList<>(List.of(
-                number("set pressure commanded", Quantity.PRESSURE, Figures::set),
+                number("set pressure commanded", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
                 number("line pressure", Quantity.PRESSURE, Figures::line),
-                number("  override (line less set)", Quantity.PRESSURE, f -> f.line() - f.set()),
-                word("  regulator", Figures::regulator)));
+                number(
+                        "  override (line less set)",
+                        Quantity.PRESSURE,
+                        f -> f.override().orElse(Double.NaN)),
+                word("  regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
         if (comparison.units().stream().anyMatch(FrictionBand::asked)) {
             rows.add(new Row(
                     "  within spool friction [" + Quantity.PRESSURE.in(units).unit() + "]", this::band));
@@ -151,21 +156,22 @@ final class CompareRows {
         rows.addAll(List.of(speed("onset of regulation", SpeedSweep::onset)));
         rows.addAll(slides());
         if (roles.secondary().isPresent()) {
-            rows.add(word("secondary chamber", f -> f.secondary().word()));
+            rows.add(word("secondary chamber", f -> SecondaryPhrase.of(f.secondary())));
             rows.add(speed("secondary unloads from", SpeedSweep::unloading));
         }
         if (roles.bypass().isPresent()) {
             rows.add(speed("primary bypasses from", SpeedSweep::bypassing));
         }
         if (roles.converter().isPresent()) {
-            rows.add(number("converter charge", Quantity.PRESSURE, Figures::charge));
+            rows.add(number(
+                    "converter charge", Quantity.PRESSURE, f -> f.charge().orElse(Double.NaN)));
         }
         if (roles.converter().isPresent() && anyLockup()) {
             rows.add(new Row("lockup", cell -> word(cell.duty().lockup())));
             rows.add(reading("  apply less release pressure", Quantity.PRESSURE, this::lockupDrop));
         }
         if (roles.cooler().isPresent()) {
-            rows.add(number("cooler flow", Quantity.FLOW, Figures::cooler));
+            rows.add(number("cooler flow", Quantity.FLOW, f -> f.cooler().orElse(Double.NaN)));
         }
         if (!roles.lube().isEmpty()) {
             rows.add(number("lube flow", Quantity.FLOW, Figures::lube));
@@ -184,7 +190,10 @@ final class CompareRows {
                 number("  used by the solenoids", Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
         if (roles.hub().isPresent()) {
             rows.addAll(List.of(
-                    number("hub load", Quantity.FORCE, Figures::hubLoad),
+                    number(
+                            "hub load",
+                            Quantity.FORCE,
+                            f -> f.hub().orElseThrow().load()),
                     new Row("hub film [" + Quantity.FILM.in(units).unit() + "]", this::film),
                     new Row("  least over speed", this::leastFilmText),
                     new Row("    at [rpm]", this::leastFilmSpeed),
@@ -291,7 +300,10 @@ final class CompareRows {
 
     private String film(Comparison.Cell cell) {
         return cell.figures()
-                .map(f -> f.metalContact() ? "metal contact" : Quantity.FILM.number(units, f.film()))
+                .map(f -> f.hub().orElseThrow().metalContact()
+                        ? "metal contact"
+                        : Quantity.FILM.number(
+                                units, f.hub().orElseThrow().leastFilm().orElseThrow()))
                 .orElse("unsolved");
     }
 

@@ -139,7 +139,9 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
                 .map(state -> Figures.of(judged.unit(), state))
                 .map(figures -> ", line " + Quantity.PRESSURE.with(units, figures.line())
                         + (figures.commanded()
-                                ? " of the " + Quantity.PRESSURE.with(units, figures.set()) + " commanded"
+                                ? " of the "
+                                        + Quantity.PRESSURE.with(
+                                                units, figures.set().orElseThrow()) + " commanded"
                                 : ""))
                 .orElse("");
     }

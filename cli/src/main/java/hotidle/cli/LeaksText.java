@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
+import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
 import hotidle.study.Repairs;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -50,7 +52,7 @@ record LeaksText(
         plain().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
         text.append("\n").append(Caution.WHOLE).append("\n");
         Repairs.Effect now = repairs.before();
-        boolean low = NoStall.lowAtIdle(unit, duty, now.line(), now.set());
+        boolean low = IdlePressure.low(unit, duty, OptionalDouble.of(now.line()), OptionalDouble.of(now.set()));
         text.append(NoStall.of(low ? List.of(unit.build()) : List.of()));
         text.append("\nWhere the oil goes [")
                 .append(Quantity.FLOW.in(units).unit())

@@ -181,9 +181,10 @@ record MarginWords(Quantity.UnitSystem units) {
         String line = figures.map(f -> f.regulated()
                         ? "the pump has too little oil for all that hangs on the line"
                         : "line pressure is not held, " + Quantity.PRESSURE.with(units, f.line()) + " of the "
-                                + Quantity.PRESSURE.with(units, f.set()) + " commanded")
+                                + Quantity.PRESSURE.with(units, f.set().orElseThrow()) + " commanded")
                 .orElse("line pressure is not held");
-        String set = figures.map(f -> Quantity.PRESSURE.with(units, f.set())).orElse("its set pressure");
+        String set = figures.map(f -> Quantity.PRESSURE.with(units, f.set().orElseThrow()))
+                .orElse("its set pressure");
         String hangs = judged.margins().stream()
                 .filter(margin -> follows(judged, margin))
                 .map(MarginWords::label)
@@ -234,8 +235,9 @@ record MarginWords(Quantity.UnitSystem units) {
 
     private String regulation(Judgement judged, Margin margin) {
         Optional<Figures> figures = judged.outcome().state().map(state -> Figures.of(judged.unit(), state));
-        String set =
-                figures.map(known -> Quantity.PRESSURE.with(units, known.set())).orElse("its set pressure");
+        String set = figures.map(
+                        known -> Quantity.PRESSURE.with(units, known.set().orElseThrow()))
+                .orElse("its set pressure");
         String said = "With the line at " + set + " " + delivers(margin)
                 + "; leaks, solenoids, clutches and the least that converter, cooler and lubrication need take "
                 + needed(margin) + ".";

@@ -26,12 +26,6 @@ final class PlainWords {
     /** A change smaller than this share is called no change. */
     private static final double NOTHING = 0.02;
 
-    /**
-     * From this multiple of the set pressure on, a line is too high to be called regulated (assumed); over its speed range a
-     * regulator rises by 3 to 8 per cent (common practice).
-     */
-    private static final double FAR_ABOVE = 1.25;
-
     /** Soon after the primary begins to bypass, the secondary is unloaded: up to this multiple of that speed. */
     private static final double UNLOADED_BY = 1.1;
 
@@ -73,7 +67,7 @@ final class PlainWords {
         }
         Figures f = found.get();
         List<String> lines = new ArrayList<>();
-        String asked = Quantity.PRESSURE.with(units, f.set());
+        String asked = Quantity.PRESSURE.with(units, f.set().orElse(Double.NaN));
         String got = Quantity.PRESSURE.with(units, f.line());
         if (!f.commanded()) {
             return List.of(
@@ -132,11 +126,11 @@ final class PlainWords {
 
     /** What is said of a line far above the pressure commanded; empty where it is not. */
     static Optional<String> override(Figures f, Quantity.UnitSystem units) {
-        if (!f.commanded() || f.line() < f.set() * FAR_ABOVE) {
+        if (!f.farAboveSet()) {
             return Optional.empty();
         }
         return Optional.of("the line stands at " + Quantity.PRESSURE.with(units, f.line()) + ", far above the "
-                + Quantity.PRESSURE.with(units, f.set())
+                + Quantity.PRESSURE.with(units, f.set().orElseThrow())
                 + " commanded: the regulator cannot let go of the oil, or sticks"
                 + (f.reliefOpen() ? "; the relief valve holds the line." : "."));
     }
@@ -252,7 +246,11 @@ final class PlainWords {
         List<String> parts = new ArrayList<>();
         parts.add("line " + moved(Quantity.PRESSURE, was.get().line(), is.get().line()));
         if (is.get().commanded()) {
-            change("set pressure", Quantity.PRESSURE, was.get().set(), is.get().set())
+            change(
+                            "set pressure",
+                            Quantity.PRESSURE,
+                            was.get().set().orElse(Double.NaN),
+                            is.get().set().orElse(Double.NaN))
                     .ifPresent(parts::add);
         }
         double lostBefore = was.get().slip() + was.get().leak();
@@ -263,7 +261,7 @@ final class PlainWords {
                     .ifPresent(parts::add);
         }
         String verdict = "";
-        if (is.get().set() > was.get().set() * (1 + NOTHING)
+        if (is.get().set().orElse(Double.NaN) > was.get().set().orElse(Double.NaN) * (1 + NOTHING)
                 && !is.get().regulated()
                 && is.get().line() < was.get().line() * (1 + NOTHING)) {
             verdict = " The pump has no more oil to give: a higher set pressure raises nothing here.";

@@ -1,6 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.RegulatorPhrase;
+import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.result.Solution;
@@ -56,17 +58,17 @@ final class SweepColumns {
 
     private List<Column> regulated(Roles roles) {
         List<Column> columns = new ArrayList<>(List.of(
-                number("set", Quantity.PRESSURE, Figures::set),
+                number("set", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
                 number("line", Quantity.PRESSURE, Figures::line),
-                word("regulator", Figures::regulator)));
+                word("regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
         if (roles.secondary().isPresent()) {
-            columns.add(word("secondary", f -> f.secondary().word()));
+            columns.add(word("secondary", f -> SecondaryPhrase.of(f.secondary())));
         }
         if (roles.converter().isPresent()) {
-            columns.add(number("charge", Quantity.PRESSURE, Figures::charge));
+            columns.add(number("charge", Quantity.PRESSURE, f -> f.charge().orElse(Double.NaN)));
         }
         if (roles.cooler().isPresent()) {
-            columns.add(number("cooler", Quantity.FLOW, Figures::cooler));
+            columns.add(number("cooler", Quantity.FLOW, f -> f.cooler().orElse(Double.NaN)));
         }
         if (!roles.lube().isEmpty()) {
             columns.add(number("lube", Quantity.FLOW, Figures::lube));
@@ -75,10 +77,14 @@ final class SweepColumns {
         columns.add(number("leaks", Quantity.FLOW, Figures::leak));
         columns.add(number("back", Quantity.FLOW, Figures::recirculated));
         if (roles.hub().isPresent()) {
-            columns.add(number("hub load", Quantity.FORCE, Figures::hubLoad));
+            columns.add(number(
+                    "hub load", Quantity.FORCE, f -> f.hub().orElseThrow().load()));
             columns.add(new Column(
                     headed("film", Quantity.FILM),
-                    (f, state) -> f.metalContact() ? "contact" : Quantity.FILM.number(units, f.film())));
+                    (f, state) -> f.hub().orElseThrow().metalContact()
+                            ? "contact"
+                            : Quantity.FILM.number(
+                                    units, f.hub().orElseThrow().leastFilm().orElseThrow())));
         }
         columns.add(number("power", Quantity.POWER, Figures::pumpPower));
         return columns;

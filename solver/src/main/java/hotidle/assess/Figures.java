@@ -1,7 +1,6 @@
 package hotidle.assess;
 
 import hotidle.network.Group;
-import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.part.Converter;
 import hotidle.part.PumpChamber;
@@ -12,17 +11,18 @@ import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
  *
- * @param set           set pressure commanded [Pa], NaN where none is commanded
- * @param setAtBoost    set pressure at the boost actually there [Pa], NaN where none is commanded
+ * @param set           set pressure commanded [Pa]; empty where none is commanded
+ * @param setAtBoost    set pressure at the boost actually there [Pa]; empty where none is commanded
  * @param line          line pressure [Pa]
  * @param offSeat       whether the regulator is off its seat
  * @param secondary     what the second chamber does
- * @param charge        converter charge [Pa], NaN without a converter
- * @param cooler        flow through the cooler [m³/s], NaN without one
+ * @param charge        converter charge [Pa]; empty without a converter
+ * @param cooler        flow through the cooler [m³/s]; empty without one
  * @param lube          flow of all lube branches [m³/s]
  * @param slip          flow that slips back in the pump, less what the tips drag forward [m³/s]
  * @param leaks         oil lost outside the pump, shut lands included, by heading [m³/s]
@@ -31,20 +31,18 @@ import java.util.Optional;
  * @param spilled       oil that an open relief valve lets go [m³/s]
  * @param swept         what the pump displaces [m³/s]
  * @param filling       of the pump [-]
- * @param hubLoad       [N], NaN without a hub bushing
- * @param film          least film in the hub bushing [m], NaN where it is not known
- * @param metalContact  whether the hub's film is not known for metal touching
+ * @param hub          what the hub bushing carries, and on what film; empty without one
  * @param pumpPower     [W]
  * @param reliefOpen    whether a relief valve of the line has lifted; one elsewhere does its work there
  */
 public record Figures(
-        double set,
-        double setAtBoost,
+        OptionalDouble set,
+        OptionalDouble setAtBoost,
         double line,
         boolean offSeat,
         Secondary secondary,
-        double charge,
-        double cooler,
+        OptionalDouble charge,
+        OptionalDouble cooler,
         double lube,
         double slip,
         Map<Group, Double> leaks,
@@ -53,30 +51,51 @@ public record Figures(
         double spilled,
         double swept,
         double filling,
-        double hubLoad,
-        double film,
-        boolean metalContact,
+        Optional<Hub> hub,
         double pumpPower,
         boolean reliefOpen) {
 
     /** What the second chamber of a double pump does. */
     public enum Secondary {
-        NONE("none"),
-        JOINED("joined"),
-        UNLOADING("unloading"),
-        UNLOADED("unloaded");
+        NONE,
+        JOINED,
+        UNLOADING,
+        UNLOADED
+    }
 
-        private final String word;
+    /** What the regulator does. */
+    public enum Regulator {
+        NOT_COMMANDED,
+        ON_ITS_SEAT,
+        OFF_ITS_SEAT_BUT_LOW,
+        REGULATING,
+        /** A lifted relief valve of the line is the graver news, whatever the regulator does. */
+        RELIEF_OPEN
+    }
 
-        Secondary(String word) {
-            this.word = word;
+    /**
+     * The hub bushing.
+     *
+     * @param load      [N]
+     * @param leastFilm [m]; empty in metal contact, where it is not known
+     */
+    public record Hub(double load, OptionalDouble leastFilm) {
+
+        /** Whether metal touches. */
+        public boolean metalContact() {
+            return leastFilm.isEmpty();
         }
 
-        /** The word that users read. */
-        public String word() {
-            return word;
+        private static Hub of(String name, Solution state) {
+            return new Hub(state.measure(name, Bushing.LOAD).orElseThrow(), state.measure(name, Bushing.LEAST_FILM));
         }
     }
+
+    /**
+     * From this multiple of the set pressure on, a line is too high to be called regulated (assumed); over its speed range a
+     * regulator rises by 3 to 8 per cent (common practice).
+     */
+    private static final double FAR_ABOVE = 1.25;
 
     /** A spool this close to its lower stop sits on it [m]. */
     private static final double SEATED = 1e-9;
@@ -94,24 +113,26 @@ public record Figures(
                 .map(placed -> state.own(placed.name(), "position"))
                 .orElse(0.0);
         OilBudget budget = OilBudget.of(unit, state);
-        Optional<String> hub = roles.hub().map(Placed::name);
         return new Figures(
                 unit.commanded()
-                        .map(command -> command.setPressure(unit.network(), range(state), pilot(command, state)))
-                        .orElse(Double.NaN),
+                        .map(command -> OptionalDouble.of(
+                                command.setPressure(unit.network(), range(state), pilot(command, state))))
+                        .orElse(OptionalDouble.empty()),
                 unit.commanded()
-                        .map(command -> command.setPressure(unit.network(), range(state), boost(unit, command, state)))
-                        .orElse(Double.NaN),
+                        .map(command -> OptionalDouble.of(
+                                command.setPressure(unit.network(), range(state), boost(unit, command, state))))
+                        .orElse(OptionalDouble.empty()),
                 state.pressure(roles.line()),
                 roles.regulating()
                         .map(placed -> x > roles.spool().spring().low() + SEATED)
                         .orElse(false),
                 secondary(roles, state, x),
                 roles.converter()
-                        .map(placed ->
-                                state.measure(placed.name(), Converter.CHARGE).orElseThrow())
-                        .orElse(Double.NaN),
-                roles.cooler().map(placed -> state.flow(placed.name())).orElse(Double.NaN),
+                        .map(placed -> state.measure(placed.name(), Converter.CHARGE))
+                        .orElse(OptionalDouble.empty()),
+                roles.cooler()
+                        .map(placed -> OptionalDouble.of(state.flow(placed.name())))
+                        .orElse(OptionalDouble.empty()),
                 roles.lube().stream()
                         .mapToDouble(placed -> state.flow(placed.name()))
                         .sum(),
@@ -122,11 +143,7 @@ public record Figures(
                 budget.volume(OilBudget.Fate.SPILLED),
                 budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
-                hub.map(name -> state.measure(name, Bushing.LOAD).orElseThrow()).orElse(Double.NaN),
-                hub.map(name -> state.measure(name, Bushing.LEAST_FILM).orElse(Double.NaN))
-                        .orElse(Double.NaN),
-                hub.map(name -> state.measure(name, Bushing.METAL_CONTACT).orElseThrow() > 0)
-                        .orElse(false),
+                roles.hub().map(placed -> Hub.of(placed.name(), state)),
                 roles.chambers().stream()
                         .mapToDouble(placed ->
                                 state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
@@ -150,16 +167,36 @@ public record Figures(
 
     /** Whether line pressure is commanded, so that there is a set pressure. */
     public boolean commanded() {
-        return !Double.isNaN(set);
+        return set.isPresent();
     }
 
-    /** What the regulator does, in words; a lifted relief valve and a starved inlet come first, being the graver news. */
-    public String regulator() {
-        String free = line < set ? "off its seat but low" : "regulating";
-        String seat = offSeat ? free : "on its seat";
-        String works = commanded() ? seat : "not commanded";
-        String relief = reliefOpen ? "relief open" : works;
-        return filling < FULL ? relief + ", inlet starved" : relief;
+    /** What the regulator does. */
+    public Regulator regulator() {
+        if (reliefOpen) {
+            return Regulator.RELIEF_OPEN;
+        }
+        if (!commanded()) {
+            return Regulator.NOT_COMMANDED;
+        }
+        if (!offSeat) {
+            return Regulator.ON_ITS_SEAT;
+        }
+        return line < set.getAsDouble() ? Regulator.OFF_ITS_SEAT_BUT_LOW : Regulator.REGULATING;
+    }
+
+    /** Whether the pump fills in part only. */
+    public boolean inletStarved() {
+        return filling < FULL;
+    }
+
+    /** Line pressure less the set pressure [Pa]; empty where none is commanded. */
+    public OptionalDouble override() {
+        return commanded() ? OptionalDouble.of(line - set.getAsDouble()) : OptionalDouble.empty();
+    }
+
+    /** Whether the line stands far above the pressure commanded: the regulator cannot let go of the oil, or sticks. */
+    public boolean farAboveSet() {
+        return commanded() && line >= set.getAsDouble() * FAR_ABOVE;
     }
 
     /** All oil lost to worn fits outside the pump [m³/s]. */
@@ -169,7 +206,7 @@ public record Figures(
 
     /** Whether line pressure is at least the set pressure commanded, with the regulator off its seat. */
     public boolean regulated() {
-        return offSeat && line >= set;
+        return offSeat && commanded() && line >= set.getAsDouble();
     }
 
     /** Unloaded is a chamber off the line once the primary has oil to spare; until then it still carries part of the pressure. */

@@ -56,9 +56,9 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
 
     /** A relief valve that lifts below the set pressure takes what the others miss. */
     private Optional<MarginNote> lifted() {
-        double set = Figures.of(unit, state).set();
+        OptionalDouble set = Figures.of(unit, state).set();
         return unit.reliefs(roles.line()).stream()
-                .filter(placed -> cracking(placed) < set)
+                .filter(placed -> set.isPresent() && cracking(placed) < set.getAsDouble())
                 .map(placed -> MarginNote.of(MarginNote.Why.RELIEF_LIFTS_BELOW_SET, placed.name()))
                 .findFirst();
     }

@@ -197,7 +197,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             Figures figures = Figures.of(unit, state);
             return new Effect(
                     figures.line(),
-                    figures.set(),
+                    figures.set().orElse(Double.NaN),
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
                     OilBudget.of(unit, state).lost(),

@@ -26,11 +26,17 @@ class CrescentFourTest {
         double asked = (70 + 75 * torque) * PSI;
         double pilot = (asked - 60 * PSI) * 1.5;
         assertTrue(pilot < throttle);
-        assertEquals((spring + pilot * 150e-6) / 225e-6, stall.set(), 1e-9 * stall.set());
+        assertEquals(
+                (spring + pilot * 150e-6) / 225e-6,
+                stall.set().orElseThrow(),
+                1e-9 * stall.set().orElseThrow());
         Figures back = UNIT.figures("fresh", "backing-up");
         double backTorque = (200 - 60) / 340.0;
         double backPilot = (10 + 75 * backTorque) * 1.5 * PSI;
-        assertEquals((spring + backPilot * 150e-6) / 140e-6, back.set(), 1e-9 * back.set());
+        assertEquals(
+                (spring + backPilot * 150e-6) / 140e-6,
+                back.set().orElseThrow(),
+                1e-9 * back.set().orElseThrow());
     }
 
     @Test
@@ -60,7 +66,7 @@ class CrescentFourTest {
         Figures worn = UNIT.figures("worn", "hot-idle");
         Figures raised = UNIT.figures("worn-raised", "hot-idle");
         assertTrue(fresh.recirculated() > 3 * worn.recirculated());
-        assertTrue(worn.charge() < 0.6 * fresh.charge());
+        assertTrue(worn.charge().orElseThrow() < 0.6 * fresh.charge().orElseThrow());
         assertTrue(raised.lube() < 1.1e-3 / 60 && worn.lube() > 1.1e-3 / 60, raised.lube() + " m3/s");
         Figures restored = UNIT.figures("restored", "hot-idle");
         assertEquals(fresh.lube(), restored.lube(), 0.03 * fresh.lube());

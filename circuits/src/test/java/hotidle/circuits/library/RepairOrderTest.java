@@ -54,7 +54,7 @@ class RepairOrderTest {
             if (many <= 4) {
                 Figures figures = after(best, set);
                 assertTrue(many == 4 || !figures.regulated(), "three repairs do not hold the set pressure");
-                double held = Math.min(figures.line(), figures.set());
+                double held = Math.min(figures.line(), figures.set().orElseThrow());
                 most[many] = Math.max(most[many], held);
                 least[many] = Math.min(least[many], held);
             }

@@ -34,21 +34,24 @@ class ShuttleFiveControlTest {
 
     @Test
     void anAddedControllerRaisesTheLineAtLightThrottleAndLeavesFullTorqueAlone() {
-        assertEquals(150 * PSI, READY.figures("restored-command", "hot-idle").set(), PSI);
         assertEquals(
-                150 * PSI, READY.figures("restored-command", "light-cruise").set(), PSI);
+                150 * PSI, READY.figures("restored-command", "hot-idle").set().orElseThrow(), PSI);
+        assertEquals(
+                150 * PSI,
+                READY.figures("restored-command", "light-cruise").set().orElseThrow(),
+                PSI);
         // the table's rows at 0 and 150 N.m, straight between them
         assertEquals(
                 (190 + 20 * 40 / 150.0) * PSI,
-                READY.figures("restored-controller", "hot-idle").set(),
+                READY.figures("restored-controller", "hot-idle").set().orElseThrow(),
                 PSI);
         assertEquals(
                 (190 + 20 * 110 / 150.0) * PSI,
-                READY.figures("restored-controller", "light-cruise").set(),
+                READY.figures("restored-controller", "light-cruise").set().orElseThrow(),
                 PSI);
         assertEquals(
-                READY.figures("restored-command", "stall").set(),
-                READY.figures("restored-controller", "stall").set(),
+                READY.figures("restored-command", "stall").set().orElseThrow(),
+                READY.figures("restored-controller", "stall").set().orElseThrow(),
                 1e-6 * PSI);
         for (String duty : List.of("hot-idle", "light-cruise")) {
             assertTrue(READY.figures("restored-controller", duty).line()

@@ -135,7 +135,9 @@ class SymptomsTest {
     void aWornPumpOrHubShowsLowPressureAtHotIdleThatRecoversWithSpeed() {
         for (String build : List.of("worn-pump", "worn-hub")) {
             Figures idle = at(build, 650);
-            assertTrue(idle.line() < 0.85 * idle.set(), build + " at hot idle: " + idle.line() / PSI + " psi");
+            assertTrue(
+                    idle.line() < 0.85 * idle.set().orElseThrow(),
+                    build + " at hot idle: " + idle.line() / PSI + " psi");
             assertFalse(idle.offSeat(), build + ": the regulator is shut");
             assertTrue(idle.lube() < needed(CIRCUIT.unit(build)), build + ": lubrication is starved");
             HeldLine held = HeldLine.at(CIRCUIT.unit(build), in(CIRCUIT.unit(build), "first"));
@@ -195,7 +197,7 @@ class SymptomsTest {
         for (int rpm : READ) {
             Figures f = at("blocked-filter", rpm);
             assertTrue(f.filling() < 1, "the inlet is starved at " + rpm);
-            assertTrue(f.line() < 0.8 * f.set(), rpm + " rpm");
+            assertTrue(f.line() < 0.8 * f.set().orElseThrow(), rpm + " rpm");
             assertEquals(line("blocked-filter", 650), f.line(), 0.01 * f.line(), rpm + " rpm");
         }
         assertTrue(at("blocked-filter", 4000).filling()
@@ -219,17 +221,19 @@ class SymptomsTest {
             for (int rpm : READ) {
                 Figures f = at(build, rpm);
                 assertTrue(f.line() < 0.9 * line("fresh", rpm), build + " at " + rpm);
-                assertTrue(f.offSeat() && f.line() > f.setAtBoost(), build + " regulates, at the wrong pressure");
+                assertTrue(
+                        f.offSeat() && f.line() > f.setAtBoost().orElseThrow(),
+                        build + " regulates, at the wrong pressure");
                 assertTrue(f.lube() > needed(CIRCUIT.unit(build)), build + " at " + rpm);
             }
             // no more override than the new unit has: the droop is right, only the set point is wrong
             double override = line(build, 4000) - line(build, 650);
             assertTrue(override < 1.2 * (line("fresh", 4000) - line("fresh", 650)), build + ": " + override / PSI);
         }
-        assertTrue(at("weak-solenoid", 650).setAtBoost()
-                < 0.85 * at("weak-solenoid", 650).set());
-        assertTrue(at("worn-boost-bore", 650).setAtBoost()
-                < 0.85 * at("worn-boost-bore", 650).set());
+        assertTrue(at("weak-solenoid", 650).setAtBoost().orElseThrow()
+                < 0.85 * at("weak-solenoid", 650).set().orElseThrow());
+        assertTrue(at("worn-boost-bore", 650).setAtBoost().orElseThrow()
+                < 0.85 * at("worn-boost-bore", 650).set().orElseThrow());
     }
 
     @Test
@@ -245,7 +249,8 @@ class SymptomsTest {
         // another 118.106 N of preload on the 300 mm2 that the line acts on
         assertEquals(
                 118.106 / 300e-6,
-                at("wrong-spring", 2000).set() - at("fresh", 2000).set(),
+                at("wrong-spring", 2000).set().orElseThrow()
+                        - at("fresh", 2000).set().orElseThrow(),
                 1e-6 / 300e-6);
     }
 
@@ -389,16 +394,16 @@ class SymptomsTest {
             }
         }
         // a converter that is still charged tells the blocked cooler from the shut feed
-        assertTrue(at("cooler-blocked", 2000).charge() > 80 * PSI
-                && at("feed-restricted", 2000).charge() < 5 * PSI);
+        assertTrue(at("cooler-blocked", 2000).charge().orElseThrow() > 80 * PSI
+                && at("feed-restricted", 2000).charge().orElseThrow() < 5 * PSI);
     }
 
     @Test
     void aLineAtItsMinimumShowsLessCoolerFlow() {
         for (int rpm : List.of(650, 2000, 4000)) {
             assertTrue(
-                    at("line-at-minimum", rpm).cooler()
-                            < 0.85 * at("fresh", rpm).cooler(),
+                    at("line-at-minimum", rpm).cooler().orElseThrow()
+                            < 0.85 * at("fresh", rpm).cooler().orElseThrow(),
                     rpm + " rpm");
         }
     }

@@ -59,11 +59,11 @@ class VaneSixTest {
     @Test
     void theLubeBoostGivesTheLubricationMoreThanTheCoolerPasses() {
         assertTrue(UNIT.figures("fresh", "climbing").lube()
-                > 1.5 * UNIT.figures("fresh", "climbing").cooler());
+                > 1.5 * UNIT.figures("fresh", "climbing").cooler().orElseThrow());
         assertEquals(
-                UNIT.figures("fresh", "hot-idle").cooler(),
+                UNIT.figures("fresh", "hot-idle").cooler().orElseThrow(),
                 UNIT.figures("fresh", "hot-idle").lube(),
-                0.02 * UNIT.figures("fresh", "hot-idle").cooler());
+                0.02 * UNIT.figures("fresh", "hot-idle").cooler().orElseThrow());
     }
 
     /** Where lockup is said to be on, the new unit's apply side has more pressure than its release side. */
