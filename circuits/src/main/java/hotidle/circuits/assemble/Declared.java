@@ -36,10 +36,7 @@ public final class Declared {
         Set<String> materials = new LinkedHashSet<>(keys(file, "materials"));
         Materials.KNOWN.forEach(known -> materials.add(known.name()));
         names.put(Names.MATERIAL, List.copyOf(materials));
-        for (Names kind :
-                List.of(Names.CLUTCH, Names.SOLENOID, Names.SPOOL_VALVE, Names.PUMP_CHAMBER, Names.PUMP_INLET)) {
-            names.put(kind, partsOf(file, Kinds.words(kind)));
-        }
+        Kinds.ROLES.forEach(role -> names.put(role, partsOf(file, Kinds.words(role))));
         return new Scope(names);
     }
 

@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.shape.Type;
 
 /** No oil flows between a node and itself. */
 final class NoLoops implements Rule.OfCircuit {
@@ -10,8 +11,9 @@ final class NoLoops implements Rule.OfCircuit {
     public void check(Attributes file, Parts parts) {
         for (Parts.One part : parts.all().values()) {
             loop(part.given());
-            part.given().groups("openings").values().forEach(NoLoops::loop);
-            part.given().groups("passages").values().forEach(NoLoops::loop);
+            part.kind().shape().keys().stream()
+                    .filter(key -> key.type() instanceof Type.Groups)
+                    .forEach(key -> part.given().groups(key.name()).values().forEach(NoLoops::loop));
         }
     }
 

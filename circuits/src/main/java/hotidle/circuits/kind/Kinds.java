@@ -38,6 +38,12 @@ public final class Kinds {
             BandKind.KIND,
             ConverterKind.KIND);
 
+    /** As what keys elsewhere in the file name parts. */
+    public static final List<Names> ROLES = ALL.stream()
+            .flatMap(kind -> kind.facts().role().stream())
+            .distinct()
+            .toList();
+
     /** Names of the keys of what runs in a bore and wears smaller: valve, hub. */
     public static final List<String> RUN_IN_A_BORE =
             ALL.stream().flatMap(kind -> shrinking(kind.shape())).distinct().toList();
