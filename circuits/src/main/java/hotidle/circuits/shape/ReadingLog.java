@@ -16,7 +16,8 @@ public final class ReadingLog {
 
     /** Notes a size as it is in use. */
     void note(String path, Attributes.Sizes size) {
-        String part = path.substring(0, path.indexOf('.'));
+        // a part that is read on its own has no name in front of its keys
+        String part = path.substring(0, Math.max(path.indexOf('.'), 0));
         sizes.computeIfAbsent(part, name -> new LinkedHashMap<>()).put(path, size);
     }
 
