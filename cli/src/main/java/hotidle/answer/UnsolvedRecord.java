@@ -1,7 +1,6 @@
 package hotidle.answer;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-import hotidle.network.Conditions;
 import hotidle.result.Outcome;
 import hotidle.result.Unsolved;
 import hotidle.transmission.Transmission;
@@ -27,11 +26,10 @@ record UnsolvedRecord(
     }
 
     static UnsolvedRecord of(ConditionsRecord asked, Transmission unit, Outcome outcome) {
-        Conditions conditions = outcome.conditions();
-        double set = unit.commanded()
-                .map(command ->
-                        command.setPressure(unit.network(), conditions.range(), command.pilot(conditions.commands())))
-                .orElse(Double.NaN);
-        return new UnsolvedRecord(asked, set, false, outcome.unsolved().map(Reason::of));
+        return new UnsolvedRecord(
+                asked,
+                CommandedSet.of(unit, outcome.conditions()),
+                false,
+                outcome.unsolved().map(Reason::of));
     }
 }

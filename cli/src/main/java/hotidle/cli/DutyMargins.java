@@ -3,6 +3,8 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.HeldLinePhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
@@ -100,9 +102,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
                 "  "));
         if (judged.outcome().state().isEmpty()) {
             return text.append(Wrap.lines(
-                            CompareCommand.why(judged.outcome().unsolved().orElseThrow()) + "; nothing is known here.",
-                            "  ",
-                            "  "))
+                            why(judged.outcome().unsolved().orElseThrow()) + "; nothing is known here.", "  ", "  "))
                     .toString();
         }
         TextTable table = new TextTable(List.of("limit", "part", "is", "needed or allowed", "headroom", "verdict"));
@@ -128,8 +128,13 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         return judged.outcome()
                 .state()
                 .map(state -> Figures.of(judged.unit(), state))
-                .flatMap(figures -> PlainWords.override(figures, units))
-                .map(words -> "Here " + words);
+                .filter(Figures::farAboveSet)
+                .map(f -> "Here "
+                        + new HeldLinePhrase(units).farAbove(f.line(), f.set().orElseThrow(), f.reliefOpen()));
+    }
+
+    private static String why(Unsolved unsolved) {
+        return UnsolvedPhrase.why(unsolved.culprit(), unsolved.residual(), unsolved.tried());
     }
 
     /** Line pressure and what is commanded. */
@@ -150,7 +155,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         List<Double> open = judged.hub().map(HubOverSpeed::unsolved).orElse(List.of());
         Optional<Unsolved> held = judged.held().flatMap(HeldLine::unsolved);
         if (held.isPresent()) {
-            return Optional.of("Regulation is not known: " + CompareCommand.why(held.get()) + ".");
+            return Optional.of("Regulation is not known: " + why(held.get()) + ".");
         }
         return open.isEmpty()
                 ? Optional.empty()

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.answer.StateJson;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.OilBudget;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
@@ -103,7 +104,9 @@ final class LeaksCommand implements Callable<Integer> {
     private static String unsolved(Transmission unit, DutyPoint at, Outcome outcome) {
         return Wrap.lines(
                 unit.build() + " at " + at.name() + ": "
-                        + outcome.unsolved().map(CompareCommand::why).orElse("not solved"),
+                        + outcome.unsolved()
+                                .map(why -> UnsolvedPhrase.why(why.culprit(), why.residual(), why.tried()))
+                                .orElse("not solved"),
                 "",
                 "  ");
     }

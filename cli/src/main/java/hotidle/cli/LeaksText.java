@@ -3,6 +3,8 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
@@ -53,7 +55,7 @@ record LeaksText(
         text.append("\n").append(Caution.WHOLE).append("\n");
         Repairs.Effect now = repairs.before();
         boolean low = IdlePressure.low(unit, duty, OptionalDouble.of(now.line()), OptionalDouble.of(now.set()));
-        text.append(NoStall.of(low ? List.of(unit.build()) : List.of()));
+        text.append(NoStallPhrase.of(low ? List.of(unit.build()) : List.of()));
         text.append("\nWhere the oil goes [")
                 .append(Quantity.FLOW.in(units).unit())
                 .append("], counted as the pump takes it in\n");
@@ -74,7 +76,7 @@ record LeaksText(
     }
 
     private String line(Repairs.Effect effect) {
-        return LinePressure.of(units, effect);
+        return LinePressurePhrase.of(units, effect.line(), effect.set());
     }
 
     private String setPressure() {

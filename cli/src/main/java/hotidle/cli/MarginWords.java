@@ -1,7 +1,9 @@
 package hotidle.cli;
 
+import hotidle.answer.MarginQuantity;
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.ClutchPhrase;
 import hotidle.answer.phrase.MarginNotePhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
@@ -27,9 +29,6 @@ record MarginWords(Quantity.UnitSystem units) {
     /** What the two margins of a clutch are called that are one and the same. */
     static final String APPLY_BOTH = "apply, holding and slipping";
 
-    /** A need below this is shown with a digit more, so that its headroom can be read from it: about 0.2 gpm [m³/s]. */
-    private static final double SMALL_FLOW = 1.25e-5;
-
     /** What a margin is called. */
     static String label(Margin margin) {
         return label(margin.kind());
@@ -53,12 +52,7 @@ record MarginWords(Quantity.UnitSystem units) {
     }
 
     static Quantity quantity(Margin margin) {
-        return switch (margin.scale()) {
-            case PRESSURE -> Quantity.PRESSURE;
-            case FLOW -> margin.needed() < SMALL_FLOW ? Quantity.TRICKLE : Quantity.FLOW;
-            case LENGTH -> Quantity.FILM;
-            case SHARE -> Quantity.SHARE;
-        };
+        return MarginQuantity.of(margin);
     }
 
     String value(Margin margin) {
@@ -143,10 +137,8 @@ record MarginWords(Quantity.UnitSystem units) {
                 .map(one -> {
                     Clutch clutch = (Clutch)
                             unit.network().part(one.getKey()).orElseThrow().part();
-                    return one.getKey() + " carries " + Quantity.PRESSURE.with(units, one.getValue()) + " at "
-                            + duty.name() + ", though " + duty.range()
-                            + " does not apply it: its return spring yields at "
-                            + Quantity.PRESSURE.with(units, clutch.yields()) + ", so that it drags and burns.";
+                    return new ClutchPhrase(units)
+                            .drags(one.getKey(), one.getValue(), duty.name(), duty.range(), clutch.yields());
                 })
                 .toList();
     }

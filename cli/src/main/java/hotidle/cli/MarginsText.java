@@ -4,6 +4,9 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.assess.Figures;
+import hotidle.assess.IdlePressure;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
@@ -18,6 +21,7 @@ import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The margins of some builds, for readers. */
 record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Judgement> judged) {
@@ -32,9 +36,8 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
         }
         notJudged(builds.get(0)).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         text.append("\n").append(Caution.WHOLE).append("\n");
-        text.append(NoStall.of(judged.stream()
-                .filter(one ->
-                        NoStall.lowAtIdle(one.unit(), one.duty(), one.outcome().state()))
+        text.append(NoStallPhrase.of(judged.stream()
+                .filter(one -> low(one))
                 .map(one -> one.unit().build())
                 .toList()));
         boolean many = builds.size() > 1;
@@ -47,6 +50,15 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
                 .append("\n")
                 .append(Wrap.lines(LEGEND, "", ""))
                 .toString();
+    }
+
+    private static boolean low(Judgement one) {
+        Optional<Figures> figures = one.outcome().state().map(state -> Figures.of(one.unit(), state));
+        return IdlePressure.low(
+                one.unit(),
+                one.duty(),
+                figures.stream().mapToDouble(Figures::line).findFirst(),
+                figures.map(Figures::set).orElse(OptionalDouble.empty()));
     }
 
     /** That regulation is not judged, why, and what to write to have it judged; empty where it is. */

@@ -3,7 +3,9 @@ package hotidle.cli;
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.oil.Oil;
+import hotidle.result.Unsolved;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -78,8 +80,9 @@ record PartText(PartAnswer answer, Quantity.UnitSystem units) {
         if (answer.outcome().state().isPresent()) {
             solved(lines);
         } else {
-            lines.add(new Line(
-                    "no state", CompareCommand.why(answer.outcome().unsolved().orElseThrow()), ""));
+            Unsolved unsolved = answer.outcome().unsolved().orElseThrow();
+            String why = UnsolvedPhrase.why(unsolved.culprit(), unsolved.residual(), unsolved.tried());
+            lines.add(new Line("no state", why, ""));
         }
         oil(lines);
         return lines;

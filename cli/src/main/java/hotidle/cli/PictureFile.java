@@ -37,11 +37,16 @@ final class PictureFile {
      *
      * @throws WrongInputException where it cannot be written
      */
-    static void write(List<Chart> charts, Path file) {
+    static void write(Picture picture, Path file) {
         try {
-            new Picture(charts).write(file);
+            picture.write(file);
         } catch (IllegalArgumentException | IOException e) {
             throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + e.getMessage());
         }
+    }
+
+    /** The same of charts. */
+    static void write(List<Chart> charts, Path file) {
+        write(new Picture(charts), file);
     }
 }

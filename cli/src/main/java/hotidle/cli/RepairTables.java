@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.assess.Roles;
 import hotidle.study.Repairs;
 import hotidle.transmission.Transmission;
@@ -112,7 +113,7 @@ record RepairTables(
 
     private void row(TextTable table, String name, String from, String to, Repairs.Effect after) {
         table.add(known(
-                List.of(name, from, to, LinePressure.of(units, after)),
+                List.of(name, from, to, LinePressurePhrase.of(units, after.line(), after.set())),
                 Quantity.FLOW.with(units, after.lube()),
                 onset(after)));
     }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import hotidle.result.Unsolved;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -186,11 +185,5 @@ class CommandsTest {
                 said.stream().anyMatch(line -> line.startsWith("    region sump: ") && line.endsWith("[56 in all]")));
         long each = Run.of("check", "shuttle-five", "--all").out().lines().count();
         assertTrue(each > said.size() + 200, each + " lines for each part, " + said.size() + " grouped");
-    }
-
-    @Test
-    void anUnsolvedStateNamesWhatDoesNotSettle() {
-        String why = CompareCommand.why(new Unsolved(0.3, "node line", List.of("Newton from rest")));
-        assertTrue(why.contains("node line does not settle"), why);
     }
 }

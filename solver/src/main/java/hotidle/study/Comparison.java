@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -8,6 +9,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -34,6 +36,20 @@ public record Comparison(List<Cell> cells) {
         /** Figures at the duty's own speed, where it was solved. */
         public Optional<Figures> figures() {
             return outcome.state().map(state -> Figures.of(unit, state));
+        }
+
+        /** Clutches and lockup that may slip; empty where nothing was solved. */
+        public List<Margin> slipping() {
+            return outcome.state()
+                    .map(state -> Judgement.slipping(unit, duty, state))
+                    .orElse(List.of());
+        }
+
+        /** Pressure [Pa] by clutch that presses although the range does not apply it; empty where nothing was solved. */
+        public Map<String, Double> dragging() {
+            return outcome.state()
+                    .map(state -> Judgement.dragging(unit, duty, state))
+                    .orElse(Map.of());
         }
     }
 

@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 /** What repairs come to, of lines in kPa (set at 1000) and flows in cm³/s. */
 class RepairFindingsTest {
 
-    private static Repairs.Effect effect(
-            double line, boolean regulated, double lube, double lost, String... starved) {
+    private static Repairs.Effect effect(double line, boolean regulated, double lube, double lost, String... starved) {
         return new Repairs.Effect(
                 line * 1e3, 1e6, regulated, lube * 1e-6, lost * 1e-6, List.of(starved), OptionalDouble.empty());
     }

@@ -1,12 +1,15 @@
-package hotidle.cli;
+package hotidle.answer.sweep;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.RegulatorPhrase;
 import hotidle.answer.phrase.SecondaryPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.result.Solution;
 import hotidle.study.FrictionBand;
+import hotidle.study.FrictionBands;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,24 +29,24 @@ final class SweepColumns {
     }
 
     /** The columns of a unit. */
-    static List<Column> of(Transmission unit, Quantity.UnitSystem units) {
+    static List<Column> of(Transmission unit, FrictionBands bands, Quantity.UnitSystem units) {
         SweepColumns columns = new SweepColumns(units);
         List<Column> all =
                 new ArrayList<>(unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit));
-        if (FrictionBand.asked(unit)) {
-            all.add(columns.band(unit, "line at least", FrictionBand::low));
-            all.add(columns.band(unit, "at most", FrictionBand::high));
+        if (bands.asked(unit)) {
+            all.add(columns.band(bands, "line at least", FrictionBand::low));
+            all.add(columns.band(bands, "at most", FrictionBand::high));
         }
         return all;
     }
 
     /** An end of the band that spool friction leaves the line. */
-    private Column band(Transmission unit, String name, Function<FrictionBand, Double> end) {
+    private Column band(FrictionBands bands, String name, Function<FrictionBand, Double> end) {
         return new Column(
                 headed(name, Quantity.PRESSURE),
-                (figures, state) -> FrictionBand.of(unit, state)
+                (figures, state) -> bands.of(state)
                         .map(band -> Quantity.PRESSURE.number(units, end.apply(band)))
-                        .orElse("unsolved"));
+                        .orElse(UnsolvedPhrase.CELL));
     }
 
     private List<Column> bench(Transmission unit) {
@@ -82,7 +85,7 @@ final class SweepColumns {
             columns.add(new Column(
                     headed("film", Quantity.FILM),
                     (f, state) -> f.hub().orElseThrow().metalContact()
-                            ? "contact"
+                            ? HubFilmPhrase.CONTACT_SHORT
                             : Quantity.FILM.number(
                                     units, f.hub().orElseThrow().leastFilm().orElseThrow())));
         }

@@ -1,18 +1,18 @@
-package hotidle.cli;
+package hotidle.answer.sweep;
 
+import hotidle.answer.HubReading;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Rpm;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.part.Bushing;
-import hotidle.part.Measure;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;
 import hotidle.plots.FigureCurve;
+import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.study.SpeedSweep;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,24 +24,12 @@ final class FilmPicture {
 
     private FilmPicture() {}
 
-    /**
-     * Draws sweeps into a file.
-     *
-     * @return what had to be left out, empty where all is drawn
-     * @throws WrongInputException where there is no film to draw, or the file cannot be written
-     */
-    static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+    /** The picture; empty where no sweep knows a film. */
+    static Optional<Picture> of(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
         List<SpeedSweep> shown = sweeps.stream().limit(FigureChart.MOST_CURVES).toList();
-        if (shown.stream().allMatch(sweep -> sweep.thinnestFilm().isEmpty())) {
-            throw new WrongInputException("hotidle: --plot-film: there is no film to draw: "
-                    + (Roles.of(sweeps.get(0).unit()).hub().isEmpty()
-                            ? circuit.name() + " has no hub bushing that chambers load"
-                            : "metal touches, or no state was found, at every speed"));
-        }
-        PictureFile.write(List.of(film(circuit, shown, units), load(shown, units)), file);
-        return sweeps.size() <= FigureChart.MOST_CURVES
-                ? ""
-                : "; it shows the first " + shown.size() + " of " + sweeps.size() + " sweeps";
+        return shown.stream().allMatch(sweep -> sweep.thinnestFilm().isEmpty())
+                ? Optional.empty()
+                : Optional.of(new Picture(List.of(film(circuit, shown, units), load(shown, units))));
     }
 
     /** Builds differ in the film that they are allowed, so each film is shown as a multiple of its own. */
@@ -51,7 +39,7 @@ final class FilmPicture {
                         sweeps,
                         sweep,
                         units,
-                        state -> film(sweep, state) / measure(sweep, state, Bushing.PERMISSIBLE_FILM),
+                        state -> share(HubReading.of(sweep.unit(), state)),
                         sweep.thinnestFilm().map(state -> thinnest(sweep, state, units))))
                 .toList();
         return new FigureChart(
@@ -63,15 +51,15 @@ final class FilmPicture {
     }
 
     private static FigureCurve.Mark thinnest(SpeedSweep sweep, Solution state, Quantity.UnitSystem units) {
-        double film = film(sweep, state);
+        HubReading hub = HubReading.of(sweep.unit(), state);
         return new FigureCurve.Mark(
-                state.conditions().speed() * 60,
-                film / measure(sweep, state, Bushing.PERMISSIBLE_FILM),
+                Rpm.of(state.conditions().speed()),
+                share(hub),
                 String.format(
                         Locale.ROOT,
                         "%s: thinnest %s at %s rpm",
                         sweep.unit().build(),
-                        Quantity.FILM.with(units, film),
+                        Quantity.FILM.with(units, hub.least()),
                         Quantity.SPEED.number(units, state.conditions().speed())));
     }
 
@@ -81,7 +69,8 @@ final class FilmPicture {
                         sweeps,
                         sweep,
                         units,
-                        state -> Quantity.FORCE.value(units, measure(sweep, state, Bushing.LOAD)),
+                        state -> Quantity.FORCE.value(
+                                units, HubReading.of(sweep.unit(), state).load()),
                         Optional.empty()))
                 .toList();
         return new FigureChart(
@@ -103,13 +92,11 @@ final class FilmPicture {
         return new FigureCurve(
                 SweepPicture.name(all, sweep, units),
                 sweep.shown().stream()
-                        .map(outcome ->
-                                new PressureCurve.Point(outcome.conditions().speed() * 60, known(outcome, figure)))
+                        .map(outcome -> new PressureCurve.Point(
+                                Rpm.of(outcome.conditions().speed()), known(outcome, figure)))
                         .toList(),
                 mark,
-                Roles.of(sweep.unit()).secondary().isPresent()
-                        ? SweepPicture.revolutions(sweep.bypassing())
-                        : OptionalDouble.empty(),
+                Roles.of(sweep.unit()).secondary().isPresent() ? Rpm.of(sweep.bypassing()) : OptionalDouble.empty(),
                 "metal contact or unsolved");
     }
 
@@ -117,16 +104,8 @@ final class FilmPicture {
         return outcome.state().map(figure::applyAsDouble).orElse(Double.NaN);
     }
 
-    private static double film(SpeedSweep sweep, Solution state) {
-        return measure(sweep, state, Bushing.METAL_CONTACT) > 0
-                ? Double.NaN
-                : measure(sweep, state, Bushing.LEAST_FILM);
-    }
-
-    private static double measure(SpeedSweep sweep, Solution state, Measure measure) {
-        return Roles.of(sweep.unit())
-                .hub()
-                .map(hub -> state.measure(hub.name(), measure).orElse(Double.NaN))
-                .orElse(Double.NaN);
+    /** The film as a multiple of the least one allowed; NaN in metal contact. */
+    private static double share(HubReading hub) {
+        return hub.contact() ? Double.NaN : hub.least() / hub.allowed();
     }
 }

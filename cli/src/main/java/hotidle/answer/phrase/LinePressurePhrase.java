@@ -1,25 +1,30 @@
-package hotidle.cli;
+package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
-import hotidle.study.Repairs;
 import java.util.Locale;
 
 /** Line pressure, with as many decimals as tell it from a set pressure that is not quite reached. */
-final class LinePressure {
-
-    private LinePressure() {}
+public final class LinePressurePhrase {
 
     private static final int MOST_DECIMALS = 3;
 
-    static String of(Quantity.UnitSystem units, Repairs.Effect effect) {
+    private LinePressurePhrase() {}
+
+    /**
+     * The line pressure with its unit.
+     *
+     * @param line [Pa]
+     * @param set  set pressure commanded [Pa], NaN where there is none
+     */
+    public static String of(Quantity.UnitSystem units, double line, double set) {
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
-        String text = Quantity.PRESSURE.number(units, effect.line());
-        boolean shortOf = !Double.isNaN(effect.set()) && effect.line() < effect.set();
+        String text = Quantity.PRESSURE.number(units, line);
+        boolean shortOf = !Double.isNaN(set) && line < set;
         for (int more = 1; more <= MOST_DECIMALS && shortOf; more++) {
-            if (!text.equals(number(shown, effect.set(), more - 1))) {
+            if (!text.equals(number(shown, set, more - 1))) {
                 break;
             }
-            text = number(shown, effect.line(), more);
+            text = number(shown, line, more);
         }
         return text + " " + shown.unit();
     }

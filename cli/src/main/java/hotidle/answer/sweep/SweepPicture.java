@@ -1,6 +1,9 @@
-package hotidle.cli;
+package hotidle.answer.sweep;
 
+import hotidle.answer.CommandedSet;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Rpm;
+import hotidle.answer.phrase.SweepPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
@@ -8,41 +11,30 @@ import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import hotidle.plots.Chart;
 import hotidle.plots.OilChart;
+import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
 import hotidle.result.Outcome;
 import hotidle.study.SpeedSweep;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
 final class SweepPicture {
 
     /** More charts of oil than these would be too small to read. */
-    private static final int MOST_OIL_CHARTS = 4;
+    static final int MOST_OIL_CHARTS = 4;
 
     private SweepPicture() {}
 
-    /**
-     * Draws sweeps into a file.
-     *
-     * @return what had to be left out, empty where all is drawn
-     * @throws WrongInputException where it cannot be written
-     */
-    static String write(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, Path file) {
+    static Picture of(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
         List<Chart> charts = new ArrayList<>();
         charts.add(pressure(circuit, sweeps, units));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
-        PictureFile.write(charts, file);
-        return sweeps.size() <= MOST_OIL_CHARTS
-                ? ""
-                : "; it shows the pressure of the first " + Math.min(sweeps.size(), SpeedChart.MOST_CURVES)
-                        + " and the oil of the first " + MOST_OIL_CHARTS + " of " + sweeps.size() + " sweeps";
+        return new Picture(charts);
     }
 
     private static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
@@ -55,9 +47,11 @@ final class SweepPicture {
                                         rpm(outcome),
                                         figure(sweep, outcome, f -> Quantity.PRESSURE.value(units, f.line()))))
                                 .toList(),
-                        Quantity.PRESSURE.value(units, set(sweep)),
-                        revolutions(sweep.onset()),
-                        revolutions(sweep.unloading())))
+                        Quantity.PRESSURE.value(
+                                units,
+                                CommandedSet.of(sweep.unit(), sweep.unit().conditions(sweep.duty()))),
+                        Rpm.of(sweep.onset()),
+                        Rpm.of(sweep.unloading())))
                 .toList();
         return new SpeedChart(
                 "Line pressure against engine speed",
@@ -68,22 +62,13 @@ final class SweepPicture {
 
     /** Circuit, duty and temperature of a picture's first sweep. */
     static String subtitle(DescribedCircuit circuit, SpeedSweep first, Quantity.UnitSystem units) {
-        return circuit.name() + ", " + first.duty().name() + " in "
-                + first.duty().range() + ", sump "
-                + Quantity.TEMPERATURE.with(units, first.duty().temperatures().get("sump")) + "; " + circuit.about();
-    }
-
-    private static double set(SpeedSweep sweep) {
-        var conditions = sweep.unit().conditions(sweep.duty());
-        return sweep.unit()
-                .commanded()
-                .map(command -> command.setPressure(
-                        sweep.unit().network(), sweep.duty().range(), command.pilot(conditions.commands())))
-                .orElse(Double.NaN);
-    }
-
-    static OptionalDouble revolutions(OptionalDouble speed) {
-        return speed.isPresent() ? OptionalDouble.of(speed.getAsDouble() * 60) : speed;
+        return circuit.name() + ", "
+                + new SweepPhrase(units)
+                        .duty(
+                                first.duty().name(),
+                                first.duty().range(),
+                                first.duty().temperatures().get("sump"))
+                + "; " + circuit.about();
     }
 
     /** The build, and its temperature where several are shown. */
@@ -150,7 +135,7 @@ final class SweepPicture {
     }
 
     private static double rpm(Outcome outcome) {
-        return outcome.conditions().speed() * 60;
+        return Rpm.of(outcome.conditions().speed());
     }
 
     private static double figure(SpeedSweep sweep, Outcome outcome, ToDoubleFunction<Figures> figure) {

@@ -1,0 +1,149 @@
+package hotidle.answer.compare;
+
+import hotidle.answer.Answer;
+import hotidle.answer.GivenBack;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.DoubtPhrase;
+import hotidle.answer.phrase.DutyPhrase;
+import hotidle.answer.phrase.FlowsPhrase;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.LockupPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.assess.Doubt;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.Comparison;
+import hotidle.study.FrictionBands;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Builds side by side at each duty point, and what differs.
+ *
+ * @param described  the circuit, for what its author says of it and its builds
+ * @param comparison what was solved
+ * @param bands      the friction bands of its states
+ * @param units      in which it is shown
+ */
+public record CompareAnswer(
+        DescribedCircuit described, Comparison comparison, FrictionBands bands, Quantity.UnitSystem units)
+        implements Answer {
+
+    private boolean commanded() {
+        return comparison.units().get(0).commanded().isPresent();
+    }
+
+    private List<CompareRow> rows() {
+        return commanded()
+                ? new RegulatedRows(comparison, bands, units).all()
+                : new UncommandedRows(comparison, units).all();
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder();
+        text.append(HeadingPhrase.headed(described.name(), described.about())).append("\n");
+        described.builds().stream()
+                .filter(build -> !build.about().isEmpty())
+                .filter(build -> comparison.units().stream()
+                        .anyMatch(unit -> unit.build().equals(build.name())))
+                .forEach(build -> text.append("  ")
+                        .append(HeadingPhrase.headed(build.name(), build.about()))
+                        .append("\n"));
+        List<CompareRow> rows = rows();
+        for (DutyPoint duty : comparison.duties()) {
+            text.append("\n").append(heading(duty)).append("\n");
+            text.append(table(duty, rows).aligned());
+        }
+        text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
+        boolean someBack = GivenBack.some(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
+        text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "");
+        text.append("\nIn plain words\n");
+        new CompareSentences(comparison, units)
+                .all()
+                .forEach(line -> text.append(
+                        line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
+        List<String> doubts = DoubtPhrase.summary(doubts(), units);
+        if (!doubts.isEmpty()) {
+            text.append("\nTake with care\n");
+            doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
+        }
+        text.append("\n").append(Caution.WHOLE).append("\n");
+        return text.append(NoStallPhrase.of(CompareVerdicts.lowAtIdle(comparison)))
+                .toString();
+    }
+
+    private Map<String, List<Doubt>> doubts() {
+        Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
+        comparison
+                .cells()
+                .forEach(cell -> cell.outcome()
+                        .state()
+                        .ifPresent(state -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
+                                .addAll(Doubt.of(cell.unit().network(), state))));
+        return doubts;
+    }
+
+    private String heading(DutyPoint duty) {
+        String name = HeadingPhrase.titled(duty.name(), duty.about());
+        double sump = duty.temperatures().get("sump");
+        return commanded()
+                ? DutyPhrase.commanded(units, name, duty.speed(), duty.range(), lockup(duty), sump, duty.engineTorque())
+                : DutyPhrase.uncommanded(units, name, duty.speed(), duty.range(), sump);
+    }
+
+    /** The lockup's state, where all builds have the same; a line of the table says it where they do not. */
+    private String lockup(DutyPoint duty) {
+        boolean same = comparison.units().stream()
+                .allMatch(unit -> unit.duty(duty.name()).orElseThrow().lockup() == duty.lockup());
+        return same ? LockupPhrase.of(duty.lockup()) : DutyPhrase.LOCKUP_AS_BUILT;
+    }
+
+    private TextTable table(DutyPoint duty, List<CompareRow> rows) {
+        List<String> head = new ArrayList<>(List.of(""));
+        comparison.units().forEach(unit -> head.add(unit.build()));
+        TextTable table = new TextTable(head);
+        for (CompareRow row : rows) {
+            List<String> cells = new ArrayList<>(List.of(row.label()));
+            for (Transmission unit : comparison.units()) {
+                cells.add(row.text().apply(comparison.cell(unit.build(), duty.name())));
+            }
+            table.add(cells);
+        }
+        return table;
+    }
+
+    @Override
+    public TextTable table() {
+        List<String> head = new ArrayList<>(List.of("duty", "build"));
+        List<CompareRow> rows = rows();
+        rows.forEach(row -> head.add(row.label().strip()));
+        TextTable table = new TextTable(head);
+        for (Comparison.Cell cell : comparison.cells()) {
+            List<String> cells =
+                    new ArrayList<>(List.of(cell.duty().name(), cell.unit().build()));
+            rows.forEach(row -> cells.add(row.text().apply(cell)));
+            table.add(cells);
+        }
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return CompareRecord.of(comparison);
+    }
+
+    @Override
+    public boolean complete() {
+        return comparison.cells().stream()
+                .allMatch(cell -> cell.outcome().state().isPresent()
+                        && cell.sweep().rising().stream()
+                                .allMatch(outcome -> outcome.state().isPresent()));
+    }
+}

@@ -1,0 +1,69 @@
+package hotidle.answer.compare;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import hotidle.answer.StateRecord;
+import hotidle.answer.format.Rpm;
+import hotidle.study.Comparison;
+import hotidle.transmission.Transmission;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A comparison as JSON. */
+record CompareRecord(String circuit, List<Build> builds) {
+
+    /** One build; maps are by duty point. */
+    record Build(
+            String build,
+            Map<String, OptionalDouble> onsetRpm,
+            Map<String, OptionalDouble> secondaryUnloadsFromRpm,
+            Map<String, LeastFilm> leastFilm,
+            List<StateRecord> states) {}
+
+    /** The hub's least film over speed; speed and film are left out where there is none. */
+    record LeastFilm(
+            boolean metalContact,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> engineSpeedRpm,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> leastFilmM) {
+
+        static LeastFilm of(Comparison.Cell cell) {
+            return new LeastFilm(
+                    !cell.sweep().contactSpeeds().isEmpty(),
+                    cell.sweep()
+                            .thinnestFilm()
+                            .map(state -> Rpm.of(state.conditions().speed())),
+                    HubRows.least(cell));
+        }
+    }
+
+    static CompareRecord of(Comparison comparison) {
+        return new CompareRecord(
+                comparison.units().get(0).circuit(),
+                comparison.units().stream().map(unit -> build(comparison, unit)).toList());
+    }
+
+    private static Build build(Comparison comparison, Transmission unit) {
+        Map<String, OptionalDouble> onsets = new LinkedHashMap<>();
+        Map<String, OptionalDouble> unloading = new LinkedHashMap<>();
+        Map<String, LeastFilm> films = new LinkedHashMap<>();
+        List<Comparison.Cell> cells = comparison.duties().stream()
+                .map(duty -> comparison.cell(unit.build(), duty.name()))
+                .toList();
+        for (Comparison.Cell cell : cells) {
+            String duty = cell.duty().name();
+            onsets.put(duty, Rpm.of(cell.sweep().onset()));
+            unloading.put(duty, Rpm.of(cell.sweep().unloading()));
+            films.put(duty, LeastFilm.of(cell));
+        }
+        return new Build(
+                unit.build(),
+                onsets,
+                unloading,
+                films,
+                cells.stream()
+                        .map(cell -> StateRecord.of(unit, cell.duty(), cell.outcome()))
+                        .toList());
+    }
+}

@@ -1,0 +1,194 @@
+package hotidle.answer.compare;
+
+import hotidle.answer.HubReading;
+import hotidle.answer.MarginQuantity;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.ClutchPhrase;
+import hotidle.answer.phrase.HeldLinePhrase;
+import hotidle.answer.phrase.HubFilmPhrase;
+import hotidle.answer.phrase.OnsetPhrase;
+import hotidle.answer.phrase.PumpPowerPhrase;
+import hotidle.answer.phrase.ShortOfOilPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
+import hotidle.part.Clutch;
+import hotidle.study.Comparison;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Which sentences a comparison is told in, each from its own numbers, at the circuit's first duty point. */
+record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
+
+    List<String> all() {
+        List<Transmission> builds = comparison.units();
+        ChangeSentences changes = new ChangeSentences(units);
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < builds.size(); i++) {
+            lines.addAll(build(builds.get(i)));
+            if (i > 0) {
+                changes.between(cell(builds.get(i - 1)), cell(builds.get(i))).forEach(line -> lines.add("  " + line));
+            }
+        }
+        power().ifPresent(lines::add);
+        return lines;
+    }
+
+    private DutyPoint duty() {
+        return comparison.duties().get(0);
+    }
+
+    private Comparison.Cell cell(Transmission unit) {
+        return comparison.cell(unit.build(), duty().name());
+    }
+
+    private Stream<Comparison.Cell> cells(Transmission unit) {
+        return comparison.cells().stream().filter(cell -> cell.unit().build().equals(unit.build()));
+    }
+
+    private List<String> build(Transmission unit) {
+        Comparison.Cell cell = cell(unit);
+        Optional<Figures> figures = cell.figures();
+        if (figures.isEmpty()) {
+            return List.of(UnsolvedPhrase.nothingKnown(unit.build(), duty().name()));
+        }
+        if (!figures.get().commanded()) {
+            return List.of(new HeldLinePhrase(units)
+                    .uncommanded(unit.build(), duty().name(), figures.get().line()));
+        }
+        List<String> below = new ArrayList<>();
+        farAbove(unit).ifPresent(below::add);
+        below.addAll(clutches(unit));
+        below.add(joined(onset(cell.sweep()), film(CompareVerdicts.worstFilm(cells(unit)))));
+        below.addAll(shortages(unit));
+        List<String> lines = new ArrayList<>(List.of(line(cell, figures.get())));
+        below.forEach(line -> lines.add("  " + line));
+        return lines;
+    }
+
+    private static String joined(String... sentences) {
+        return String.join(
+                " ", Stream.of(sentences).filter(one -> !one.isEmpty()).toList());
+    }
+
+    private String line(Comparison.Cell cell, Figures f) {
+        HeldLinePhrase phrase = new HeldLinePhrase(units);
+        String build = cell.unit().build();
+        OptionalDouble lube =
+                Roles.of(cell.unit()).lube().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(f.lube());
+        String shortOf = String.join(", ", shortOfOil(cell));
+        double set = f.set().orElseThrow();
+        return f.regulated()
+                ? phrase.held(build, f.farAboveSet(), set, duty().name(), f.line(), lube, shortOf)
+                : phrase.notHeld(build, set, duty().name(), f.line(), !f.offSeat(), f.reliefOpen(), lube, shortOf);
+    }
+
+    /** Duty points at which the line stands far above what is commanded. */
+    private Optional<String> farAbove(Transmission unit) {
+        List<String> found = new ArrayList<>();
+        cells(unit)
+                .forEach(cell -> cell.figures()
+                        .filter(Figures::farAboveSet)
+                        .ifPresent(f -> found.add(HeldLinePhrase.at(
+                                cell.duty().name(),
+                                new HeldLinePhrase(units)
+                                        .farAbove(f.line(), f.set().orElseThrow(), f.reliefOpen())))));
+        return found.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", found));
+    }
+
+    /** Clutches that slip, and those that press where they should be off, at any duty point. */
+    private List<String> clutches(Transmission unit) {
+        ClutchPhrase phrase = new ClutchPhrase(units);
+        List<String> lines = new ArrayList<>();
+        cells(unit).forEach(cell -> {
+            DutyPoint at = cell.duty();
+            cell.slipping().stream()
+                    .filter(margin -> margin.kind() != Margin.Kind.APPLY_SLIDING)
+                    .forEach(margin ->
+                            lines.add(phrase.slips(at.name(), margin.part(), margin.value(), margin.needed())));
+            cell.dragging().forEach((name, pressure) -> {
+                Clutch clutch = (Clutch) unit.network().part(name).orElseThrow().part();
+                lines.add(phrase.drags(name, pressure, at.name(), at.range(), clutch.yields()));
+            });
+        });
+        return lines;
+    }
+
+    /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */
+    private List<String> shortOfOil(Comparison.Cell cell) {
+        return cell.outcome().state().stream()
+                .flatMap(state -> Consumers.starved(cell.unit(), cell.duty(), state).stream())
+                .map(margin -> ShortOfOilPhrase.part(
+                        units, MarginQuantity.of(margin), margin.part(), margin.value(), margin.needed()))
+                .toList();
+    }
+
+    /** Duty points besides the first at which something gets less oil than it needs. */
+    private List<String> shortages(Transmission unit) {
+        return cells(unit)
+                .filter(cell -> !cell.duty().name().equals(duty().name())
+                        && !shortOfOil(cell).isEmpty())
+                .map(cell -> ShortOfOilPhrase.at(cell.duty().name(), shortOfOil(cell)))
+                .toList();
+    }
+
+    private String onset(SpeedSweep sweep) {
+        double highest =
+                sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
+        OptionalDouble onset = sweep.onset();
+        String regulates = new OnsetPhrase(units).regulates(onset, CompareRow.lowest(sweep), highest);
+        List<Double> shortAt = sweep.states().stream()
+                .filter(state ->
+                        !Consumers.starved(sweep.unit(), sweep.duty(), state).isEmpty())
+                .map(state -> state.conditions().speed())
+                .toList();
+        return onset.isEmpty() ? regulates : joined(regulates, ShortOfOilPhrase.speeds(units, shortAt));
+    }
+
+    private String film(Comparison.Cell cell) {
+        HubFilmPhrase phrase = new HubFilmPhrase(units);
+        List<Double> contact = cell.sweep().contactSpeeds();
+        if (!contact.isEmpty()) {
+            return phrase.contact(cell.duty().name(), contact);
+        }
+        return cell.sweep()
+                .thinnestFilm()
+                .map(state -> {
+                    HubReading hub = HubReading.of(cell.unit(), state);
+                    double speed = state.conditions().speed();
+                    return phrase.thinnest(
+                            speed,
+                            cell.duty().name(),
+                            hub.least(),
+                            hub.allowed(),
+                            CompareVerdicts.unbalanced(cell.sweep(), speed));
+                })
+                .orElse("");
+    }
+
+    /** Where the pump takes most power, for each build. */
+    private Optional<String> power() {
+        return CompareVerdicts.mostPower(comparison).map(most -> {
+            String worst = most.duty().name();
+            return PumpPowerPhrase.greatest(
+                    worst,
+                    comparison.units().stream()
+                            .map(unit -> comparison.cell(unit.build(), worst))
+                            .map(cell -> PumpPowerPhrase.build(
+                                    units,
+                                    cell.unit().build(),
+                                    cell.figures().stream()
+                                            .mapToDouble(Figures::pumpPower)
+                                            .findFirst()))
+                            .toList());
+        });
+    }
+}

@@ -1,0 +1,178 @@
+package hotidle.answer.compare;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LockupPhrase;
+import hotidle.answer.phrase.RegulatorPhrase;
+import hotidle.answer.phrase.SecondaryPhrase;
+import hotidle.answer.phrase.ShortOfOilPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Consumers;
+import hotidle.assess.Figures;
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
+import hotidle.network.Group;
+import hotidle.network.Placed;
+import hotidle.part.Converter;
+import hotidle.part.PumpChamber;
+import hotidle.part.Setting;
+import hotidle.result.Solution;
+import hotidle.study.Comparison;
+import hotidle.study.FrictionBands;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.Tap;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** The lines where line pressure is commanded: those of what the unit has, the same at every duty point. */
+record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSystem units) {
+
+    List<CompareRow> all() {
+        Transmission any = comparison.units().get(0);
+        Roles roles = Roles.of(any);
+        List<CompareRow> rows = new ArrayList<>(line());
+        rows.addAll(slides(any));
+        rows.addAll(chambers(roles));
+        rows.addAll(consumers(roles));
+        rows.addAll(List.of(
+                figure("pump delivery before slip", Quantity.FLOW, Figures::swept),
+                figure("  slip in the pump", Quantity.FLOW, Figures::slip),
+                figure("  lost to leaks", Quantity.FLOW, Figures::leak),
+                figure("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
+                figure("  used by the solenoids", Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
+        if (roles.hub().isPresent()) {
+            rows.addAll(new HubRows(units).all());
+        }
+        rows.add(figure("pump power", Quantity.POWER, Figures::pumpPower));
+        any.taps().stream().filter(tap -> !tap.node().equals(roles.line())).forEach(tap -> rows.add(gauge(units, tap)));
+        return rows;
+    }
+
+    private CompareRow figure(String label, Quantity quantity, ToDoubleFunction<Figures> figure) {
+        return CompareRow.figure(units, label, quantity, figure);
+    }
+
+    private CompareRow reading(String label, Quantity quantity, ToDoubleFunction<Solution> reading) {
+        return CompareRow.reading(units, label, quantity, reading);
+    }
+
+    static CompareRow gauge(Quantity.UnitSystem units, Tap tap) {
+        return CompareRow.reading(
+                units, "gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node()));
+    }
+
+    private List<CompareRow> line() {
+        List<CompareRow> rows = new ArrayList<>(List.of(
+                figure("set pressure commanded", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
+                figure("line pressure", Quantity.PRESSURE, Figures::line),
+                figure(
+                        "  override (line less set)",
+                        Quantity.PRESSURE,
+                        f -> f.override().orElse(Double.NaN)),
+                CompareRow.word("  regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
+        if (comparison.units().stream().anyMatch(bands::asked)) {
+            rows.add(
+                    new CompareRow(CompareRow.headed(units, "  within spool friction", Quantity.PRESSURE), this::band));
+        }
+        rows.add(CompareRow.speed(units, "onset of regulation", SpeedSweep::onset));
+        return rows;
+    }
+
+    /** Between which line pressures friction lets the unit stand; blank for a build whose spools are free. */
+    private String band(Comparison.Cell cell) {
+        if (!bands.asked(cell.unit())) {
+            return "";
+        }
+        return cell.outcome()
+                .state()
+                .flatMap(bands::of)
+                .map(band -> Quantity.PRESSURE.number(units, band.low()) + " to "
+                        + Quantity.PRESSURE.number(units, band.high()))
+                .orElse(UnsolvedPhrase.CELL);
+    }
+
+    /** How far the slide of a variable pump is from its full displacement, and the pressure that moves it. */
+    private List<CompareRow> slides(Transmission any) {
+        List<CompareRow> rows = new ArrayList<>();
+        for (Placed placed : any.network().parts()) {
+            if (placed.part() instanceof PumpChamber pump && pump.slide().isPresent()) {
+                rows.add(reading(
+                        placed.name() + " slide, share of full displacement",
+                        Quantity.SHARE,
+                        state -> pump.slide().get().share(state.own(placed.name(), "position"))));
+                rows.add(reading(
+                        "  control pressure",
+                        Quantity.PRESSURE,
+                        state -> state.pressure(placed.nodes().get(PumpChamber.CONTROL))));
+            }
+        }
+        return rows;
+    }
+
+    private List<CompareRow> chambers(Roles roles) {
+        List<CompareRow> rows = new ArrayList<>();
+        if (roles.secondary().isPresent()) {
+            rows.add(CompareRow.word("secondary chamber", f -> SecondaryPhrase.of(f.secondary())));
+            rows.add(CompareRow.speed(units, "secondary unloads from", SpeedSweep::unloading));
+        }
+        if (roles.bypass().isPresent()) {
+            rows.add(CompareRow.speed(units, "primary bypasses from", SpeedSweep::bypassing));
+        }
+        return rows;
+    }
+
+    private List<CompareRow> consumers(Roles roles) {
+        List<CompareRow> rows = new ArrayList<>();
+        if (roles.converter().isPresent()) {
+            rows.add(figure(
+                    "converter charge", Quantity.PRESSURE, f -> f.charge().orElse(Double.NaN)));
+            if (anyLockup()) {
+                String converter = roles.converter().get().name();
+                rows.add(new CompareRow(
+                        "lockup", cell -> LockupPhrase.of(cell.duty().lockup())));
+                rows.add(reading(
+                        "  apply less release pressure", Quantity.PRESSURE, state -> lockupDrop(converter, state)));
+            }
+        }
+        if (roles.cooler().isPresent()) {
+            rows.add(figure("cooler flow", Quantity.FLOW, f -> f.cooler().orElse(Double.NaN)));
+        }
+        if (!roles.lube().isEmpty()) {
+            rows.add(figure("lube flow", Quantity.FLOW, Figures::lube));
+            rows.add(new CompareRow(
+                    CompareRow.headed(units, "  needed", Quantity.FLOW),
+                    cell -> Quantity.FLOW.number(units, Roles.of(cell.unit()).lubeNeeded(cell.duty()))));
+        }
+        if (!rows.isEmpty()) {
+            rows.add(new CompareRow("short of oil", RegulatedRows::shortOfOil));
+        }
+        return rows;
+    }
+
+    private boolean anyLockup() {
+        return comparison.cells().stream().anyMatch(cell -> cell.duty().lockup() != Setting.Lockup.OFF);
+    }
+
+    /** NaN, shown blank, with lockup off: the oil then runs the other way. */
+    private static double lockupDrop(String converter, Solution state) {
+        return state.conditions().lockup() == Setting.Lockup.OFF
+                ? Double.NaN
+                : state.measure(converter, Converter.APPLY_LESS_RELEASE).orElse(Double.NaN);
+    }
+
+    /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */
+    private static String shortOfOil(Comparison.Cell cell) {
+        return cell.outcome()
+                .state()
+                .map(state -> Consumers.starved(cell.unit(), cell.duty(), state))
+                .map(all -> ShortOfOilPhrase.cell(
+                        all.size(),
+                        all.stream()
+                                .min(Comparator.comparingDouble(Margin::rank))
+                                .map(Margin::part)
+                                .orElse("")))
+                .orElse(UnsolvedPhrase.CELL);
+    }
+}

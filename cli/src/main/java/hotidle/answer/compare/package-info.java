@@ -1,0 +1,2 @@
+/** Builds side by side: rows, sentences, JSON record. */
+package hotidle.answer.compare;

@@ -1,0 +1,42 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+
+/** What a duty point asks of the unit, over a table. */
+public final class DutyPhrase {
+
+    /** In place of the lockup's state where builds differ in it; a line of the table says it. */
+    public static final String LOCKUP_AS_BUILT = "as the build has it";
+
+    private DutyPhrase() {}
+
+    /**
+     * Where nothing is commanded.
+     *
+     * @param speed [rev/s]
+     * @param sump  temperature [K]
+     */
+    public static String uncommanded(Quantity.UnitSystem units, String name, double speed, String range, double sump) {
+        return name + ": " + Quantity.SPEED.with(units, speed) + ", " + range + ", sump "
+                + Quantity.TEMPERATURE.with(units, sump);
+    }
+
+    /**
+     * Where line pressure is commanded.
+     *
+     * @param speed  [rev/s]
+     * @param sump   temperature [K]
+     * @param torque of the engine [N·m]
+     */
+    public static String commanded(
+            Quantity.UnitSystem units,
+            String name,
+            double speed,
+            String range,
+            String lockup,
+            double sump,
+            double torque) {
+        return name + ": " + Quantity.SPEED.with(units, speed) + ", " + range + ", lockup " + lockup + ", sump "
+                + Quantity.TEMPERATURE.with(units, sump) + ", engine torque " + Quantity.TORQUE.with(units, torque);
+    }
+}

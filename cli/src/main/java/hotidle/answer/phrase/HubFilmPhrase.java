@@ -1,0 +1,42 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+
+/** The film in the hub bushing over engine speed. */
+public record HubFilmPhrase(Quantity.UnitSystem units) {
+
+    /** In the cell of a table: the film is gone, and how thick it would be nobody knows. */
+    public static final String CONTACT = "metal contact";
+
+    /** The same in a narrow column headed as the film. */
+    public static final String CONTACT_SHORT = "contact";
+
+    /** Metal touches at these speeds [rev/s], with the oil of a duty. */
+    public String contact(String duty, List<Double> speeds) {
+        return "At the temperatures of " + duty + " the hub loses its film from "
+                + Quantity.SPEED.number(units, speeds.get(0)) + " to "
+                + Quantity.SPEED.with(units, speeds.get(speeds.size() - 1)) + ": metal contact, film not known.";
+    }
+
+    /**
+     * The thinnest film.
+     *
+     * @param speed     where it is thinnest [rev/s]
+     * @param film      [m]
+     * @param allowed   the least one allowed [m]
+     * @param unbalanced whether the secondary is unloaded there, so that the side load of the primary stands alone
+     */
+    public String thinnest(double speed, String duty, double film, double allowed, boolean unbalanced) {
+        return "Hub film thinnest at " + Quantity.SPEED.with(units, speed) + ", " + duty + " temperatures: "
+                + Quantity.FILM.with(units, film) + (film < allowed ? ", TOO THIN, " : ", ")
+                + Quantity.FILM.number(units, allowed) + " is the least allowed (assumed)"
+                + (unbalanced ? "; there the secondary stops balancing the primary's side load" : "") + ".";
+    }
+
+    /** The speeds [rev/s] of metal contact in the cell of a table. */
+    public String cell(List<Double> speeds) {
+        return Quantity.SPEED.number(units, speeds.get(0)) + " to "
+                + Quantity.SPEED.number(units, speeds.get(speeds.size() - 1));
+    }
+}

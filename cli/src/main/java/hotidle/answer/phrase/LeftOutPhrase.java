@@ -1,0 +1,20 @@
+package hotidle.answer.phrase;
+
+/** What a picture leaves out; behind the name of its file. */
+public final class LeftOutPhrase {
+
+    private LeftOutPhrase() {}
+
+    /** Where pressures and oil of only some sweeps are shown. */
+    public static String pressuresAndOil(int pressures, int oils, int sweeps) {
+        return sweeps <= oils
+                ? ""
+                : "; it shows the pressure of the first " + pressures + " and the oil of the first " + oils + " of "
+                        + sweeps + " sweeps";
+    }
+
+    /** Where only some sweeps are shown. */
+    public static String sweeps(int shown, int sweeps) {
+        return sweeps <= shown ? "" : "; it shows the first " + shown + " of " + sweeps + " sweeps";
+    }
+}

@@ -1,0 +1,64 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+
+/** What stands over and under the table of a circuit swept over engine speed. */
+public record SweepPhrase(Quantity.UnitSystem units) {
+
+    /** In place of the speeds at which the regulator begins to do something. */
+    public static final String UNCOMMANDED = "not commanded: no set pressure, no onset of regulation";
+
+    /** The oil and the pistons do the same, whichever way the speed was come to. */
+    public static final String AGREE = "rising and falling sweeps agree";
+
+    /** The line over the speeds at which they do not. */
+    public static final String DIFFER = "rising and falling sweeps differ (two steady states):";
+
+    /** What was swept, with the sump's temperature [K]. */
+    public String heading(String circuit, String build, String duty, String range, double sump) {
+        return circuit + ", " + build + ", " + duty(duty, range, sump);
+    }
+
+    /** A duty in a range, with the sump's temperature [K]. */
+    public String duty(String duty, String range, double sump) {
+        return duty + " in " + range + ", sump " + Quantity.TEMPERATURE.with(units, sump);
+    }
+
+    /** Speeds at which the regulator begins to do something, each as {@link OnsetPhrase#from} says it. */
+    public static String crossings(String onset, List<String> others) {
+        return "onset of regulation: " + onset
+                + String.join("", others.stream().map(one -> "; " + one).toList());
+    }
+
+    public static String unloads(String speed) {
+        return "secondary unloads from: " + speed;
+    }
+
+    public static String bypasses(String speed) {
+        return "primary bypasses from: " + speed;
+    }
+
+    /**
+     * A part that stands elsewhere rising and falling.
+     *
+     * @param speed   [rev/s]
+     * @param rising  where it stands [SI]
+     * @param falling where it stands [SI]
+     */
+    public String difference(double speed, String part, double rising, double falling) {
+        return String.format(
+                Locale.ROOT,
+                "  %s: %s stands at %.4g rising and at %.4g falling (SI)",
+                Quantity.SPEED.with(units, speed),
+                part,
+                rising,
+                falling);
+    }
+
+    /** A speed [rev/s] with why there is no state. */
+    public String unsolved(double speed, String why) {
+        return Quantity.SPEED.with(units, speed) + ": " + why;
+    }
+}

@@ -1,0 +1,30 @@
+package hotidle.answer.phrase;
+
+import java.util.List;
+import java.util.Locale;
+
+/** That no steady state was found, and how near the solver came. */
+public final class UnsolvedPhrase {
+
+    /** In the cell of a table in place of the number that is not known. */
+    public static final String CELL = "unsolved";
+
+    private UnsolvedPhrase() {}
+
+    /**
+     * Why, without a stop.
+     *
+     * @param culprit  the node or part that does not settle
+     * @param residual its imbalance as a share of its own scale [-]
+     * @param tried    the ways of solving
+     */
+    public static String why(String culprit, double residual, List<String> tried) {
+        return "not solved: " + culprit + " does not settle (imbalance " + String.format(Locale.ROOT, "%.1e", residual)
+                + " of its scale) after " + String.join(", ", tried);
+    }
+
+    /** Of a build at a duty, in a whole sentence. */
+    public static String nothingKnown(String build, String duty) {
+        return build + ": no steady state was found at " + duty + ", so nothing is known there.";
+    }
+}

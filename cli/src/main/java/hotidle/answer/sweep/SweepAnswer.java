@@ -1,0 +1,192 @@
+package hotidle.answer.sweep;
+
+import hotidle.answer.Answer;
+import hotidle.answer.GivenBack;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.FlowsPhrase;
+import hotidle.answer.phrase.LeftOutPhrase;
+import hotidle.answer.phrase.OnsetPhrase;
+import hotidle.answer.phrase.SweepPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Figures;
+import hotidle.assess.Roles;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.plots.FigureChart;
+import hotidle.plots.Picture;
+import hotidle.plots.SpeedChart;
+import hotidle.result.Outcome;
+import hotidle.study.FrictionBands;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/**
+ * A circuit over engine speed, a sweep for each build and temperature asked for.
+ *
+ * @param described the circuit, for what its author says of it
+ * @param sweeps    what was solved
+ * @param bands     the friction bands of the states shown
+ * @param warm      whether several temperatures were asked for
+ * @param units     in which it is shown
+ */
+public record SweepAnswer(
+        DescribedCircuit described,
+        List<SpeedSweep> sweeps,
+        FrictionBands bands,
+        boolean warm,
+        Quantity.UnitSystem units)
+        implements Answer {
+
+    public SweepAnswer {
+        sweeps = List.copyOf(sweeps);
+    }
+
+    /** What was asked for beyond what the circuit or its oil is good for, a line each. */
+    public List<String> warnings() {
+        return SweepWarnings.of(sweeps);
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder();
+        sweeps.forEach(sweep -> text.append(screen(sweep)).append("\n"));
+        return text.append(Caution.WHOLE).append("\n").toString();
+    }
+
+    private String screen(SpeedSweep sweep) {
+        SweepPhrase phrase = new SweepPhrase(units);
+        StringBuilder text = new StringBuilder();
+        text.append(phrase.heading(
+                        sweep.unit().circuit(),
+                        sweep.unit().build(),
+                        sweep.duty().name(),
+                        sweep.duty().range(),
+                        sump(sweep)))
+                .append("\n")
+                .append(crossings(sweep))
+                .append("\n");
+        TextTable table = new TextTable(head(sweep.unit()));
+        sweep.shown().forEach(outcome -> table.add(row(sweep, outcome)));
+        text.append(table.aligned());
+        sweep.shown()
+                .forEach(outcome -> outcome.unsolved()
+                        .map(why -> UnsolvedPhrase.why(why.culprit(), why.residual(), why.tried()))
+                        .ifPresent(why -> text.append(
+                                        phrase.unsolved(outcome.conditions().speed(), why))
+                                .append("\n")));
+        boolean someBack = GivenBack.some(sweep.states().stream().map(state -> Figures.of(sweep.unit(), state)));
+        return text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "")
+                .append(differences(sweep))
+                .toString();
+    }
+
+    private String crossings(SpeedSweep sweep) {
+        if (sweep.unit().commanded().isEmpty()) {
+            return SweepPhrase.UNCOMMANDED;
+        }
+        Roles roles = Roles.of(sweep.unit());
+        List<String> others = new ArrayList<>();
+        if (roles.secondary().isPresent()) {
+            others.add(SweepPhrase.unloads(from(sweep, sweep.unloading())));
+        }
+        if (roles.bypass().isPresent()) {
+            others.add(SweepPhrase.bypasses(from(sweep, sweep.bypassing())));
+        }
+        return SweepPhrase.crossings(from(sweep, sweep.onset()), others);
+    }
+
+    private String from(SpeedSweep sweep, OptionalDouble speed) {
+        return new OnsetPhrase(units)
+                .from(speed, sweep.rising().get(0).conditions().speed());
+    }
+
+    private String differences(SpeedSweep sweep) {
+        List<SpeedSweep.Difference> differences = sweep.differences();
+        SweepPhrase phrase = new SweepPhrase(units);
+        Stream<String> each =
+                differences.stream().map(d -> phrase.difference(d.speed(), d.part(), d.rising(), d.falling()));
+        Stream<String> lines = differences.isEmpty()
+                ? Stream.of(SweepPhrase.AGREE)
+                : Stream.concat(Stream.of(SweepPhrase.DIFFER), each);
+        return String.join("", lines.map(line -> line + "\n").toList());
+    }
+
+    private static double sump(SpeedSweep sweep) {
+        return sweep.duty().temperatures().get("sump");
+    }
+
+    private List<String> head(Transmission unit) {
+        List<String> head = new ArrayList<>(List.of("rpm"));
+        SweepColumns.of(unit, bands, units).forEach(column -> head.add(column.head()));
+        return head;
+    }
+
+    private List<String> row(SpeedSweep sweep, Outcome outcome) {
+        List<String> row = new ArrayList<>();
+        row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
+        for (SweepColumns.Column column : SweepColumns.of(sweep.unit(), bands, units)) {
+            row.add(outcome.state()
+                    .map(state -> column.text().apply(Figures.of(sweep.unit(), state), state))
+                    .orElse(UnsolvedPhrase.CELL));
+        }
+        return row;
+    }
+
+    @Override
+    public TextTable table() {
+        List<String> head = new ArrayList<>(List.of(
+                "build", "duty", "sump " + Quantity.TEMPERATURE.in(units).unit()));
+        head.addAll(head(sweeps.get(0).unit()));
+        TextTable table = new TextTable(head);
+        for (SpeedSweep sweep : sweeps) {
+            for (Outcome outcome : sweep.shown()) {
+                List<String> row = new ArrayList<>(List.of(
+                        sweep.unit().build(), sweep.duty().name(), Quantity.TEMPERATURE.number(units, sump(sweep))));
+                row.addAll(row(sweep, outcome));
+                table.add(row);
+            }
+        }
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return SweepRecord.of(sweeps, warm);
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return Optional.of(SweepPicture.of(described, sweeps, units));
+    }
+
+    /** What {@link #picture} leaves out; empty where it shows all. */
+    public String leftOutOfPicture() {
+        return LeftOutPhrase.pressuresAndOil(
+                Math.min(sweeps.size(), SpeedChart.MOST_CURVES), SweepPicture.MOST_OIL_CHARTS, sweeps.size());
+    }
+
+    /** The hub's film and load; empty where there is no film to draw. */
+    public Optional<Picture> filmPicture() {
+        return FilmPicture.of(described, sweeps, units);
+    }
+
+    /** What {@link #filmPicture} leaves out; empty where it shows all. */
+    public String leftOutOfFilmPicture() {
+        return LeftOutPhrase.sweeps(FigureChart.MOST_CURVES, sweeps.size());
+    }
+
+    @Override
+    public boolean complete() {
+        return sweeps.stream()
+                .flatMap(sweep -> Stream.of(sweep.rising(), sweep.falling(), sweep.shown()))
+                .flatMap(List::stream)
+                .allMatch(outcome -> outcome.state().isPresent());
+    }
+}

@@ -1,0 +1,85 @@
+package hotidle.answer.sweep;
+
+import hotidle.answer.StateRecord;
+import hotidle.answer.format.Rpm;
+import hotidle.oil.Oil;
+import hotidle.study.SpeedSweep;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Sweeps as JSON, by build. */
+record SweepRecord(String circuit, List<Build> builds) {
+
+    /** One build; maps are by duty point, with the temperature where several were asked for. */
+    record Build(
+            String build,
+            Map<String, OptionalDouble> onsetRpm,
+            Map<String, OptionalDouble> secondaryUnloadsFromRpm,
+            Map<String, OptionalDouble> primaryBypassesFromRpm,
+            List<StateRecord> states,
+            List<Difference> risingFallingDifferences) {}
+
+    /** A part, or the line, that ends in two places. */
+    record Difference(double engineSpeedRpm, String part, double rising, double falling) {
+        static Difference of(SpeedSweep.Difference found) {
+            return new Difference(Rpm.of(found.speed()), found.part(), found.rising(), found.falling());
+        }
+    }
+
+    /**
+     * The record.
+     *
+     * @param warm whether several temperatures were asked for, so that a duty's name alone does not say which sweep is meant
+     */
+    static SweepRecord of(List<SpeedSweep> sweeps, boolean warm) {
+        List<String> builds =
+                sweeps.stream().map(sweep -> sweep.unit().build()).distinct().toList();
+        return new SweepRecord(
+                sweeps.get(0).unit().circuit(),
+                builds.stream()
+                        .map(name -> build(
+                                name,
+                                sweeps.stream()
+                                        .filter(sweep -> sweep.unit().build().equals(name))
+                                        .toList(),
+                                warm))
+                        .toList());
+    }
+
+    private static Build build(String name, List<SpeedSweep> own, boolean warm) {
+        return new Build(
+                name,
+                speeds(own, warm, SpeedSweep::onset),
+                speeds(own, warm, SpeedSweep::unloading),
+                speeds(own, warm, SpeedSweep::bypassing),
+                own.stream()
+                        .flatMap(sweep -> sweep.shown().stream()
+                                .map(outcome -> StateRecord.of(sweep.unit(), sweep.duty(), outcome)))
+                        .toList(),
+                own.stream()
+                        .flatMap(sweep -> sweep.differences().stream())
+                        .map(Difference::of)
+                        .toList());
+    }
+
+    private static Map<String, OptionalDouble> speeds(
+            List<SpeedSweep> own, boolean warm, Function<SpeedSweep, OptionalDouble> speed) {
+        Map<String, OptionalDouble> found = new LinkedHashMap<>();
+        own.forEach(sweep -> found.put(key(sweep, warm), Rpm.of(speed.apply(sweep))));
+        return found;
+    }
+
+    private static String key(SpeedSweep sweep, boolean warm) {
+        return warm
+                ? String.format(
+                        Locale.ROOT,
+                        "%s at %.4g degC",
+                        sweep.duty().name(),
+                        sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS)
+                : sweep.duty().name();
+    }
+}

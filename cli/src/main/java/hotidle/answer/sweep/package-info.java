@@ -1,0 +1,2 @@
+/** A circuit over engine speed: columns, lines, JSON record, pictures. */
+package hotidle.answer.sweep;

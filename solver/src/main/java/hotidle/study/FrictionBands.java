@@ -1,0 +1,51 @@
+package hotidle.study;
+
+import hotidle.result.Solution;
+import hotidle.transmission.Transmission;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The friction bands of the states of a study, each solved once. */
+public final class FrictionBands {
+
+    private final Map<String, Boolean> asked = new HashMap<>();
+    private final Map<Solution, FrictionBand> found = new IdentityHashMap<>();
+
+    private FrictionBands() {}
+
+    /** Those of the states at the duties' own speeds. */
+    public static FrictionBands of(Comparison comparison) {
+        FrictionBands bands = new FrictionBands();
+        comparison
+                .cells()
+                .forEach(cell ->
+                        bands.add(cell.unit(), cell.outcome().state().stream().toList()));
+        return bands;
+    }
+
+    /** Those of the states that sweeps show. */
+    public static FrictionBands of(List<SpeedSweep> sweeps) {
+        FrictionBands bands = new FrictionBands();
+        sweeps.forEach(sweep -> bands.add(sweep.unit(), sweep.states()));
+        return bands;
+    }
+
+    private void add(Transmission unit, List<Solution> states) {
+        if (asked.computeIfAbsent(unit.build(), build -> FrictionBand.asked(unit))) {
+            states.forEach(state -> FrictionBand.of(unit, state).ifPresent(band -> found.put(state, band)));
+        }
+    }
+
+    /** Whether a spool of one of the units has friction. */
+    public boolean asked(Transmission unit) {
+        return asked.getOrDefault(unit.build(), false);
+    }
+
+    /** The band of a state; empty where its spools are free, or an end of the band is not found. */
+    public Optional<FrictionBand> of(Solution state) {
+        return Optional.ofNullable(found.get(state));
+    }
+}
