@@ -1,5 +1,8 @@
 package hotidle.circuits;
 
+import hotidle.circuits.single.ReadPart;
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.OnePart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Digits;
-import hotidle.circuits.LibraryMaterials;
-import hotidle.circuits.OnePart;
-import hotidle.circuits.ReadPart;
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.OnePart;
+import hotidle.circuits.single.ReadPart;
 import hotidle.circuits.text.Problem;
 import hotidle.law.Channel;
 import hotidle.network.Conditions;

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
-import hotidle.circuits.LibraryMaterials;
+import hotidle.circuits.single.LibraryMaterials;
 import hotidle.circuits.kind.Kind;
 import hotidle.plots.LineChart;
 import java.math.BigDecimal;

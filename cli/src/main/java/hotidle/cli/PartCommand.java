@@ -1,10 +1,10 @@
 package hotidle.cli;
 
 import hotidle.answer.StateJson;
-import hotidle.circuits.LibraryMaterials;
-import hotidle.circuits.OnePart;
-import hotidle.circuits.PartKeys;
-import hotidle.circuits.ReadPart;
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.OnePart;
+import hotidle.circuits.single.PartKeys;
+import hotidle.circuits.single.ReadPart;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;

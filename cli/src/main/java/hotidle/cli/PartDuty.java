@@ -1,8 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Digits;
-import hotidle.circuits.LibraryMaterials;
-import hotidle.circuits.OnePart;
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.OnePart;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;

@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.circuits.PartKeys;
+import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Bounds;

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
 import hotidle.circuits.text.Problem;
 import java.util.List;

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.shape.Key;

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problems;
@@ -14,14 +14,14 @@ import java.util.Set;
  * Words such as {@code bore=14.06mm} or {@code openings.feed.edge=1mm} as a tree with places in the line that they make up.
  * Work space of one reading.
  */
-final class PartLine {
+final class KeyWords {
 
     private final Problems problems;
     private final String line;
     private final Set<String> unread = new HashSet<>();
     private Value.Entries tree = new Value.Entries(List.of(), Place.START);
 
-    PartLine(String kind, List<String> words) {
+    KeyWords(String kind, List<String> words) {
         StringBuilder text = new StringBuilder(kind);
         List<String> joined = joined(words);
         List<Integer> starts = new ArrayList<>();

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.shape.Attributes;
@@ -46,7 +46,7 @@ final class PartReader {
     PartReader(Kind kind, List<String> words, LibraryMaterials stock) {
         this.kind = kind;
         this.stock = stock;
-        PartLine text = new PartLine(kind.word(), words);
+        KeyWords text = new KeyWords(kind.word(), words);
         problems = text.problems();
         tree = text.tree();
         excused = text.unread();

@@ -1,5 +1,6 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
+import hotidle.circuits.Library;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.kind.Materials;
 import hotidle.circuits.section.CircuitFile;

@@ -1,4 +1,4 @@
-package hotidle.circuits;
+package hotidle.circuits.single;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
