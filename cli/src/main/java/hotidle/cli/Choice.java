@@ -27,7 +27,7 @@ final class Choice {
 
     private static WrongInputException wrong(String option, String text, Units.Amount amount) {
         return new WrongInputException("hotidle: " + option + " " + text + ", " + amount.wrong() + "\nmend: "
-                + amount.mend().replaceFirst("^write (\\S+) (\\S+)", "write " + option + " $1$2"));
+                + amount.remedy().behind(option));
     }
 
     /** A value that is not above a limit. */

@@ -5,18 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Words what is wrong with a command line, with the nearest name of a command, an option or one of its words. */
 final class WrongOption {
-
-    private static final Pattern NO_WORD = Pattern.compile(
-            "Invalid value for (?<what>option '(?<option>[^']+)'.*|positional.*): expected one of \\[(?<valid>[^\\]]+)\\].*"
-                    + " but was '(?<wrong>[^']*)'");
 
     /** What some call the units of a shop. */
     private static final Map<String, String> OTHER_WORDS = Map.of(
@@ -32,9 +27,10 @@ final class WrongOption {
                 && !unmatched.getUnmatched().isEmpty()) {
             return unmatched(command, unmatched.getUnmatched().get(0));
         }
-        Matcher matcher = NO_WORD.matcher(wrong.getMessage());
-        if (matcher.matches()) {
-            return noWord(matcher);
+        if (wrong.getArgSpec() != null
+                && wrong.getValue() != null
+                && wrong.getArgSpec().typeInfo().isEnum()) {
+            return noWord(wrong.getArgSpec(), wrong.getValue());
         }
         return "hotidle: " + wrong.getMessage() + "\nmend: '" + name + " --help' says what is allowed";
     }
@@ -63,15 +59,15 @@ final class WrongOption {
         return names;
     }
 
-    private static String noWord(Matcher matcher) {
-        List<String> valid =
-                List.of(matcher.group("valid").toLowerCase(Locale.ROOT).split(", "));
-        String wrong = matcher.group("wrong");
+    private static String noWord(ArgSpec argument, String wrong) {
+        List<String> valid = argument.typeInfo().getEnumConstantNames().stream()
+                .map(word -> word.toLowerCase(Locale.ROOT))
+                .toList();
         String other = OTHER_WORDS.getOrDefault(wrong.toLowerCase(Locale.ROOT), "");
         String mend = valid.contains(other)
                 ? "write " + other + "; valid: " + String.join(", ", valid)
                 : Nearest.mend(wrong, valid);
-        String option = matcher.group("option") == null ? "" : matcher.group("option") + " ";
+        String option = argument instanceof OptionSpec named ? named.longestName() + " " : "";
         return "hotidle: " + option + wrong + " is none of its words\nmend: " + mend;
     }
 }

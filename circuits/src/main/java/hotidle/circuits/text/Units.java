@@ -52,9 +52,14 @@ public final class Units {
      * @param si    value in SI; 0 where something is wrong
      * @param wrong what is wrong; empty where nothing is
      * @param why   the rule
-     * @param mend  what to write
+     * @param remedy what to write
      */
-    public record Amount(double si, String wrong, String why, String mend) {
+    public record Amount(double si, String wrong, String why, Remedy remedy) {
+        /** What to write in a file. */
+        public String mend() {
+            return remedy.inFile();
+        }
+
         /** Whether the text is a quantity of the dimension. */
         public boolean good() {
             return wrong.isEmpty();
@@ -185,7 +190,7 @@ public final class Units {
         String word = matcher.group("unit").strip();
         BigDecimal number = new BigDecimal(matcher.group("number"));
         return unit(word, dimension)
-                .map(unit -> new Amount(unit.toSi(number), "", "", ""))
+                .map(unit -> new Amount(unit.toSi(number), "", "", Remedy.NONE))
                 .orElseGet(() -> noUnit(matcher.group("number"), word, dimension));
     }
 
@@ -286,10 +291,10 @@ public final class Units {
     }
 
     private static Amount fraction(Matcher fraction) {
-        String mend = "";
+        Remedy mend = Remedy.NONE;
         if (fraction.matches()) {
             double value = Double.parseDouble(fraction.group("over")) / Double.parseDouble(fraction.group("under"));
-            mend = Double.isFinite(value) ? "write " + (value + " " + fraction.group("unit")).strip() : "";
+            mend = Double.isFinite(value) ? Remedy.write(String.valueOf(value), fraction.group("unit"), "") : Remedy.NONE;
         }
         return new Amount(0, "which is a fraction", "numbers are written with a decimal point", mend);
     }
@@ -297,11 +302,14 @@ public final class Units {
     private static Amount noNumber(String text, Dimension dimension) {
         String rule = dimension.words() + " is a number" + (dimension == Dimension.RATIO ? "" : " with its unit");
         if (DECIMAL_COMMA.matcher(text).matches()) {
-            String mend = "write " + text.replaceFirst(",", ".");
+            String[] halves = text.replaceFirst(",", ".").split(" ", 2);
+            Remedy mend = halves.length == 2
+                    ? Remedy.write(halves[0], halves[1], "")
+                    : Remedy.words("write " + halves[0]);
             return new Amount(0, "which has a decimal comma", "numbers are written with a decimal point", mend);
         }
         return new Amount(
-                0, "which is not " + dimension.words(), rule, "write " + example(usual(dimension), dimension));
+                0, "which is not " + dimension.words(), rule, example(usual(dimension), dimension));
     }
 
     /** A number that makes sense in the first unit of a dimension. */
@@ -324,10 +332,10 @@ public final class Units {
         String rule = dimension == Dimension.RATIO
                 ? "a ratio is a bare number or a percentage"
                 : dimension.words() + " needs its unit: " + String.join(", ", of(dimension));
-        String mend = "write " + example(number, dimension);
+        Remedy mend = example(number, dimension);
         if (word.isEmpty()) {
-            String either = dimension == Dimension.TEMPERATURE
-                    ? "write " + number + " degF or " + number + " degC, whichever is meant"
+            Remedy either = dimension == Dimension.TEMPERATURE
+                    ? Remedy.write(number, "degF", " or " + number + " degC, whichever is meant")
                     : mend;
             return new Amount(0, "a number without its unit", rule, either);
         }
@@ -336,16 +344,16 @@ public final class Units {
                 : "and '" + word + "' is the unit of " + known + ", not of " + dimension.words();
         List<String> near = known.isEmpty() ? Nearest.closest(word, of(dimension)) : List.of();
         if (near.size() > 1) {
-            return new Amount(0, wrong, rule, "did you mean " + String.join(" or ", near) + "?");
+            return new Amount(0, wrong, rule, Remedy.words("did you mean " + String.join(" or ", near) + "?"));
         }
-        return new Amount(0, wrong, rule, near.isEmpty() ? mend : "write " + (number + " " + near.get(0)).strip());
+        return new Amount(0, wrong, rule, near.isEmpty() ? mend : Remedy.write(number, near.get(0), ""));
     }
 
     private static String bare(Dimension dimension) {
         return dimension.words().replaceFirst("^an? ", "");
     }
 
-    private static String example(String number, Dimension dimension) {
-        return (number + " " + of(dimension).get(0)).strip() + ", for example";
+    private static Remedy example(String number, Dimension dimension) {
+        return Remedy.write(number, of(dimension).get(0), ", for example");
     }
 }
