@@ -4,10 +4,9 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.DoubtPhrase;
-import hotidle.assess.Doubt;
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.result.Solution;
-import hotidle.transmission.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,8 +48,9 @@ record SolvedRecord(
 
     private static final String POSITION = "position";
 
-    static SolvedRecord of(ConditionsRecord conditions, Transmission unit, Solution state) {
-        Figures figures = Figures.of(unit, state);
+    static SolvedRecord of(ConditionsRecord conditions, Assessment assessed) {
+        Solution state = assessed.state();
+        Figures figures = assessed.figures();
         Map<String, Double> volumes = new LinkedHashMap<>();
         Map<String, Double> masses = new LinkedHashMap<>();
         state.streams().forEach(stream -> {
@@ -75,7 +75,7 @@ record SolvedRecord(
                 parts(state),
                 Map.of("pump", figures.pumpPower()),
                 FiguresRecord.of(figures),
-                Doubt.of(unit.network(), state).stream()
+                assessed.doubts().stream()
                         .map(doubt -> DoubtPhrase.of(doubt, Quantity.UnitSystem.SI))
                         .toList());
     }

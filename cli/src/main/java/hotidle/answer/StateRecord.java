@@ -1,5 +1,6 @@
 package hotidle.answer;
 
+import hotidle.assess.Assessment;
 import hotidle.result.Outcome;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -11,7 +12,7 @@ public sealed interface StateRecord permits SolvedRecord, UnsolvedRecord {
     static StateRecord of(Transmission unit, DutyPoint duty, Outcome outcome) {
         ConditionsRecord conditions = ConditionsRecord.of(duty, outcome.conditions());
         return outcome.state()
-                .<StateRecord>map(state -> SolvedRecord.of(conditions, unit, state))
+                .<StateRecord>map(state -> SolvedRecord.of(conditions, Assessment.of(unit, duty, state)))
                 .orElseGet(() -> UnsolvedRecord.of(conditions, unit, outcome));
     }
 }

@@ -109,7 +109,7 @@ record MarginWords(Quantity.UnitSystem units) {
                             ? ": nothing to judge; the circuit has no pump, clutch, lubrication or hub."
                             : ": NOT KNOWN." + open);
         }
-        Margin first = headline(worst.get());
+        Margin first = worst.get().first().orElseThrow();
         String words =
                 switch (first.verdict()) {
                     case FAILS -> "FAILS. First limit: ";
@@ -143,31 +143,6 @@ record MarginWords(Quantity.UnitSystem units) {
                 .toList();
     }
 
-    /** The margin that is worst at a duty, or that of the pump where the worst one only follows from it. */
-    private static Margin headline(Judgement judged) {
-        Margin worst = judged.least().orElseThrow();
-        return judged.margins().stream()
-                .filter(margin -> margin.kind() == Margin.Kind.REGULATION
-                        && margin.verdict() == Margin.Verdict.FAILS
-                        && follows(judged, worst))
-                .findFirst()
-                .orElse(worst);
-    }
-
-    /** Whether a margin is gone because the pump has too little oil: what the regulator feeds, and what a low line presses. */
-    private static boolean follows(Judgement judged, Margin margin) {
-        boolean low = judged.outcome()
-                .state()
-                .map(state -> !Figures.of(judged.unit(), state).regulated())
-                .orElse(false);
-        return margin.verdict() == Margin.Verdict.FAILS
-                && switch (margin.kind()) {
-                    case LUBRICATION, COOLER, CONVERTER_CHARGE -> true;
-                    case APPLY, APPLY_SLIDING, LOCKUP -> low;
-                    default -> false;
-                };
-    }
-
     private String notHeld(Judgement judged, Margin regulation) {
         Optional<Figures> figures = judged.outcome().state().map(state -> Figures.of(judged.unit(), state));
         String line = figures.map(f -> f.regulated()
@@ -178,7 +153,7 @@ record MarginWords(Quantity.UnitSystem units) {
         String set = figures.map(f -> Quantity.PRESSURE.with(units, f.set().orElseThrow()))
                 .orElse("its set pressure");
         String hangs = judged.margins().stream()
-                .filter(margin -> follows(judged, margin))
+                .filter(judged::followsFromPump)
                 .map(MarginWords::label)
                 .distinct()
                 .collect(Collectors.joining(", "));

@@ -109,10 +109,14 @@ public record Figures(
     /** The figures of a state of a unit. */
     public static Figures of(Transmission unit, Solution state) {
         Roles roles = Roles.of(unit);
+        return of(unit, roles, OilBudget.of(unit, roles, state), state);
+    }
+
+    /** The same, of roles and a budget already found. */
+    static Figures of(Transmission unit, Roles roles, OilBudget budget, Solution state) {
         double x = roles.regulating()
                 .map(placed -> state.own(placed.name(), "position"))
                 .orElse(0.0);
-        OilBudget budget = OilBudget.of(unit, state);
         return new Figures(
                 unit.commanded()
                         .map(command -> OptionalDouble.of(

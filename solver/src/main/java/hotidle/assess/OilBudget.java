@@ -70,12 +70,16 @@ public record OilBudget(double displaced, List<Path> paths) {
 
     /** The budget of a state. */
     public static OilBudget of(Transmission unit, Solution state) {
-        Roles roles = Roles.of(unit);
+        return of(unit, Roles.of(unit), state);
+    }
+
+    /** The same, of roles already found. */
+    static OilBudget of(Transmission unit, Roles roles, Solution state) {
         Map<String, Placed> parts = new HashMap<>();
         unit.network().parts().forEach(placed -> parts.put(placed.name(), placed));
         Set<String> inlets =
                 roles.chambers().stream().map(chamber -> chamber.nodes().get(0)).collect(Collectors.toSet());
-        double density = inletDensity(unit, state);
+        double density = inletDensity(unit, roles, state);
         double displaced = 0;
         List<Path> paths = new ArrayList<>();
         for (Solution.PartStream stream : state.streams()) {
@@ -157,8 +161,8 @@ public record OilBudget(double displaced, List<Path> paths) {
      * Density of the oil at the pump's inlet [kg/m³]: one litre of the budget weighs a thousandth of it. Without a pump that of the
      * first part at ambient pressure.
      */
-    public static double inletDensity(Transmission unit, Solution state) {
-        Optional<Placed> pump = Roles.of(unit).chambers().stream().findFirst();
+    public static double inletDensity(Transmission unit, Roles roles, Solution state) {
+        Optional<Placed> pump = roles.chambers().stream().findFirst();
         Placed whose = pump.orElseGet(() -> unit.network().parts().get(0));
         double pressure =
                 pump.map(chamber -> state.pressure(chamber.nodes().get(0))).orElse(0.0);

@@ -193,7 +193,7 @@ public record HeldLine(
                     demand += out;
                 }
             }
-            double density = OilBudget.inletDensity(unit, state);
+            double density = OilBudget.inletDensity(unit, roles, state);
             return new HeldLine(
                     supply / density,
                     demand / density,
@@ -227,7 +227,7 @@ public record HeldLine(
         double[] slopes(Linearised linearised, Solution state) {
             Set<String> pumps = pumps();
             HeldLine now = balance(state, 0);
-            double density = OilBudget.inletDensity(unit, state);
+            double density = OilBudget.inletDensity(unit, roles, state);
             double[] brought = linearised.leaving(roles.line(), pumps::contains);
             double[] taken = linearised.leaving(roles.line(), part -> !pumps.contains(part));
             double[] slopes = new double[taken.length];

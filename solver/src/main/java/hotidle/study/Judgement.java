@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
@@ -140,5 +141,30 @@ public record Judgement(
     /** The margin with the least headroom. */
     public Optional<Margin> least() {
         return margins.stream().min(Comparator.comparingDouble(Margin::rank));
+    }
+
+    /**
+     * The margin that is told first: the one with the least headroom, or that of the pump where the least one only follows from it.
+     */
+    public Optional<Margin> first() {
+        return least().map(worst -> margins.stream()
+                .filter(margin -> margin.kind() == Margin.Kind.REGULATION
+                        && margin.verdict() == Margin.Verdict.FAILS
+                        && followsFromPump(worst))
+                .findFirst()
+                .orElse(worst));
+    }
+
+    /** Whether a margin fails because the pump has too little oil: what the regulator feeds, and what a low line presses. */
+    public boolean followsFromPump(Margin margin) {
+        boolean low = outcome.state()
+                .map(state -> !Figures.of(unit, state).regulated())
+                .orElse(false);
+        return margin.verdict() == Margin.Verdict.FAILS
+                && switch (margin.kind()) {
+                    case LUBRICATION, COOLER, CONVERTER_CHARGE -> true;
+                    case APPLY, APPLY_SLIDING, LOCKUP -> low;
+                    default -> false;
+                };
     }
 }

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Assessment;
+import hotidle.assess.Consumers;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.MarginNote;
+import hotidle.assess.OilBudget;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
 import hotidle.network.Network;
@@ -269,5 +272,33 @@ class JudgementTest {
                 Double.POSITIVE_INFINITY,
                 Margin.of(Margin.Kind.APPLY, "low", 1e6, -5, Margin.Scale.PRESSURE)
                         .headroom());
+    }
+
+    /** Where the pump cannot hold the line, lubrication fails for want of oil: the pump is told first, and lubrication follows. */
+    @Test
+    void whatTheRegulatorFeedsFailsBecauseThePumpDoes() {
+        Judgement worn = judged(TenNodes.worn(4));
+        Margin pump = margin(worn, Margin.Kind.REGULATION);
+        Margin least = worn.least().orElseThrow();
+        assertEquals(Margin.Verdict.FAILS, pump.verdict());
+        assertFalse(worn.followsFromPump(pump));
+        assertEquals(worn.followsFromPump(least) ? pump : least, worn.first().orElseThrow());
+        worn.margins().stream()
+                .filter(margin -> margin.kind() == Margin.Kind.LUBRICATION)
+                .forEach(
+                        margin -> assertEquals(margin.verdict() == Margin.Verdict.FAILS, worn.followsFromPump(margin)));
+        Judgement fresh = judged(TenNodes.worn(1));
+        assertEquals(fresh.least(), fresh.first());
+    }
+
+    @Test
+    void whatIsAssessedOnceIsWhatEachPartOfItSays() {
+        Transmission unit = TenNodes.worn(4);
+        DutyPoint duty = unit.duties().get(0);
+        Solution state = judged(unit).outcome().state().orElseThrow();
+        Assessment assessed = Assessment.of(unit, duty, state);
+        assertEquals(Figures.of(unit, state), assessed.figures());
+        assertEquals(OilBudget.of(unit, state), assessed.budget());
+        assertEquals(Consumers.starved(unit, duty, state), assessed.starved());
     }
 }
