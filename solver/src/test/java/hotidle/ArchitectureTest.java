@@ -64,6 +64,18 @@ class ArchitectureTest {
                 .check(SOLVER);
     }
 
+    /** A state is assessed from its numbers: whatever has to be solved for it is a study. */
+    @Test
+    void whatAStateMeansIsFoundWithoutSolving() {
+        noClasses()
+                .that()
+                .resideInAPackage("hotidle.assess..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("hotidle.newton..", "hotidle.study..")
+                .check(SOLVER);
+    }
+
     @Test
     void partsAreRecords() {
         assertTrue(Arrays.stream(Part.class.getPermittedSubclasses()).allMatch(Class::isRecord));
