@@ -1,11 +1,11 @@
 package hotidle.circuits;
 
-import hotidle.circuits.single.ReadPart;
-import hotidle.circuits.single.LibraryMaterials;
-import hotidle.circuits.single.OnePart;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.OnePart;
+import hotidle.circuits.single.ReadPart;
 import hotidle.law.GearDisplacement;
 import hotidle.part.Fit;
 import hotidle.part.PumpChamber;

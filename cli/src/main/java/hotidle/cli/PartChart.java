@@ -1,8 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
-import hotidle.circuits.single.LibraryMaterials;
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.single.LibraryMaterials;
 import hotidle.plots.LineChart;
 import java.math.BigDecimal;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package hotidle.cli;
 
 import hotidle.answer.StateJson;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.single.LibraryMaterials;
 import hotidle.circuits.single.OnePart;
 import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.single.ReadPart;
-import hotidle.circuits.kind.Kind;
-import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Problem;

@@ -1,9 +1,9 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Digits;
+import hotidle.circuits.kind.Kind;
 import hotidle.circuits.single.LibraryMaterials;
 import hotidle.circuits.single.OnePart;
-import hotidle.circuits.kind.Kind;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.network.Placed;

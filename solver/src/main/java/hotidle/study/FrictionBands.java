@@ -12,7 +12,7 @@ import java.util.Optional;
 public final class FrictionBands {
 
     private final Map<String, Boolean> asked = new HashMap<>();
-    private final Map<Solution, FrictionBand> found = new IdentityHashMap<>();
+    private final IdentityHashMap<Solution, FrictionBand> found = new IdentityHashMap<>();
 
     private FrictionBands() {}
 

@@ -115,25 +115,25 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
                             pressure,
                             clutch.pressureFor(torque, head.force, slipping),
                             Margin.Scale.PRESSURE)
-                    .noted(head.notes));
+                    .noted(head.notes.toArray(MarginNote[]::new)));
         }
     }
 
     /** Force of the oil's rotation [N] and what to say of it. */
-    private record Head(double force, MarginNote... notes) {}
+    private record Head(double force, List<MarginNote> notes) {}
 
     /** Where the turbine's speed is not known, the lesser of a standing drum's head and that at the engine's speed. */
     private Head head(Placed placed, Clutch clutch, double speedRatio) {
         if (clutch.piston().ring().isEmpty()) {
-            return new Head(0);
+            return new Head(0, List.of());
         }
         double density = state.conditions().setting(placed).oil().liquidDensity();
         OptionalDouble turbine = duty.turbineSpeed();
         if (turbine.isPresent()) {
-            return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()));
+            return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()), List.of());
         }
         double turning = clutch.head(density, speedRatio * duty.speed());
-        return new Head(Math.min(turning, 0), MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN));
+        return new Head(Math.min(turning, 0), List.of(MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN)));
     }
 
     private Optional<Margin> lockup() {

@@ -294,7 +294,9 @@ public final class Units {
         Remedy mend = Remedy.NONE;
         if (fraction.matches()) {
             double value = Double.parseDouble(fraction.group("over")) / Double.parseDouble(fraction.group("under"));
-            mend = Double.isFinite(value) ? Remedy.write(String.valueOf(value), fraction.group("unit"), "") : Remedy.NONE;
+            mend = Double.isFinite(value)
+                    ? Remedy.write(String.valueOf(value), fraction.group("unit"), "")
+                    : Remedy.NONE;
         }
         return new Amount(0, "which is a fraction", "numbers are written with a decimal point", mend);
     }
@@ -303,13 +305,11 @@ public final class Units {
         String rule = dimension.words() + " is a number" + (dimension == Dimension.RATIO ? "" : " with its unit");
         if (DECIMAL_COMMA.matcher(text).matches()) {
             String[] halves = text.replaceFirst(",", ".").split(" ", 2);
-            Remedy mend = halves.length == 2
-                    ? Remedy.write(halves[0], halves[1], "")
-                    : Remedy.words("write " + halves[0]);
+            Remedy mend =
+                    halves.length == 2 ? Remedy.write(halves[0], halves[1], "") : Remedy.words("write " + halves[0]);
             return new Amount(0, "which has a decimal comma", "numbers are written with a decimal point", mend);
         }
-        return new Amount(
-                0, "which is not " + dimension.words(), rule, example(usual(dimension), dimension));
+        return new Amount(0, "which is not " + dimension.words(), rule, example(usual(dimension), dimension));
     }
 
     /** A number that makes sense in the first unit of a dimension. */
