@@ -2,6 +2,7 @@ package hotidle.newton;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
+import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.SolveCount;
 
@@ -21,6 +22,7 @@ public final class Series {
     private final double[] unknowns;
     private final double aim;
     private Conditions before;
+    private boolean found;
 
     public Series(Network network) {
         this(new Equations(network, Laws.OWN), Newton.POLISHED);
@@ -45,6 +47,14 @@ public final class Series {
         foresight.forget();
     }
 
+    /** Forgets the states before, so that the next one starts from a state of a network with the same names, whatever its speed. */
+    public void restart(Solution from) {
+        solver.warm(from, unknowns);
+        foresight.forget();
+        foresight.add(from.conditions().speed(), unknowns);
+        before = null;
+    }
+
     /**
      * Goes on with another network of the same shape whose sizes differ; states before it are still what the next one starts from.
      *
@@ -66,7 +76,7 @@ public final class Series {
         before = conditions;
         equations.set(conditions);
         ladder.reset();
-        boolean found = solved(conditions.speed(), alone);
+        found = solved(conditions.speed(), alone);
         SolveCount.add(ladder.newton().steps());
         if (!found) {
             return false;
@@ -113,6 +123,11 @@ public final class Series {
     /** Evaluations with factorisation that the last state took. */
     public int steps() {
         return ladder.newton().steps();
+    }
+
+    /** What came of the last question, whole. */
+    public Outcome outcome() {
+        return found ? Outcome.of(state()) : solver.unsolved(before);
     }
 
     /** The state solved last, whole. */

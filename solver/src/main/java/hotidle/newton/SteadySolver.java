@@ -66,6 +66,11 @@ public final class SteadySolver {
         if (ladder.cold(unknowns)) {
             return Outcome.of(state(unknowns));
         }
+        return unsolved(conditions);
+    }
+
+    /** Why the state asked for last was not found. */
+    Outcome unsolved(Conditions conditions) {
         Balance balance = ladder.newton().balance();
         return Outcome.of(conditions, new Unsolved(balance.worst(), equations.name(balance.culprit()), ladder.tried()));
     }
@@ -97,7 +102,8 @@ public final class SteadySolver {
         return unknowns;
     }
 
-    private void warm(Solution start, double[] unknowns) {
+    /** Writes a state as a start: what it does not name stands as in a cold start. */
+    void warm(Solution start, double[] unknowns) {
         ladder.chill(unknowns);
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -73,12 +73,17 @@ public record Comparison(List<Cell> cells) {
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
     private static Cell solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
-        SpeedSweep sweep = SpeedSweep.run(unit, duty, speeds);
+        SpeedSweep sweep = SpeedSweep.rising(unit, duty, speeds, Optional.empty());
         Optional<Solution> below = sweep.states().stream()
                 .filter(state -> state.conditions().speed() <= duty.speed())
                 .reduce((one, later) -> later);
-        Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty), below);
-        return new Cell(unit, duty, outcome, sweep);
+        if (below.filter(state -> state.conditions().speed() == duty.speed()).isPresent()) {
+            return new Cell(unit, duty, Outcome.of(below.get()), sweep);
+        }
+        Series series = new Series(unit.network());
+        below.ifPresent(series::restart);
+        series.solve(unit.conditions(duty));
+        return new Cell(unit, duty, series.outcome(), sweep);
     }
 
     /** The builds, in the order asked for. */

@@ -8,12 +8,13 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.Linearised;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
 import hotidle.part.PumpChamber;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
+import hotidle.study.search.SignChange;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
@@ -51,7 +52,8 @@ public record HeldLine(
     /** The position is found to this share of the spool's travel [-]. */
     private static final double NARROW = 1e-9;
 
-    private static final int MOST_TRIALS = 80;
+    /** A headroom this small is none [-]. */
+    private static final double NIL = 1e-12;
 
     /** The balance at a duty, with the line at the set pressure commanded. */
     public static HeldLine at(Transmission unit, DutyPoint duty) {
@@ -64,6 +66,7 @@ public record HeldLine(
         private final DutyPoint duty;
         private final Roles roles;
         private final double set;
+        private Series series;
         private Optional<Solution> last = Optional.empty();
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
@@ -72,6 +75,12 @@ public record HeldLine(
         private Set<String> hungry = Set.of();
 
         Search(Transmission unit, DutyPoint duty) {
+            this(unit, duty, Optional.empty());
+        }
+
+        /** A search that starts from a state of a unit alike with its line held. */
+        Search(Transmission unit, DutyPoint duty, Optional<Solution> start) {
+            last = start;
             this.unit = unit;
             this.duty = duty;
             roles = Roles.of(unit);
@@ -114,42 +123,49 @@ public record HeldLine(
                     Double.NaN, Double.NaN, position, Double.NaN, Double.NaN, Optional.empty(), outcome.unsolved());
         }
 
-        /** Regula falsi with the Illinois rule on the headroom of the worst served; it grows with the opening. */
+        /** The headroom of the worst served grows with the opening; the regulator stands where it is just not below nil. */
         private HeldLine narrow(double low, Solution seated, double high, Solution wide) {
-            double a = low;
-            double b = high;
-            double fa = worst(seated).orElseThrow().headroom();
-            double fb = worst(wide).orElseThrow().headroom();
+            SignChange search = new SignChange(
+                    high,
+                    worst(wide).orElseThrow().headroom(),
+                    low,
+                    worst(seated).orElseThrow().headroom(),
+                    NARROW * (high - low));
             Solution served = wide;
-            double tolerance = NARROW * (high - low);
-            for (int i = 0; i < MOST_TRIALS && b - a > tolerance && fb > 0; i++) {
-                double x = i % 3 == 2 ? (a + b) / 2 : b - fb * (b - a) / (fb - fa);
+            while (search.open()) {
+                double x = search.next();
                 Outcome outcome = solve(x);
                 if (outcome.state().isEmpty()) {
                     return unknown(x, outcome);
                 }
-                double f = worst(outcome.state().get()).orElseThrow().headroom();
-                if (f >= 0) {
-                    b = x;
-                    fb = f;
-                    served = outcome.state().get();
-                    fa /= 2;
-                } else {
-                    a = x;
-                    fa = f;
-                    fb /= 2;
+                Solution state = outcome.state().get();
+                double headroom = worst(state).orElseThrow().headroom();
+                if (Math.abs(headroom) < NIL) {
+                    return balance(state, x);
                 }
-                if (Math.abs(f) < 1e-12) {
-                    return balance(outcome.state().get(), x);
-                }
+                served = headroom > 0 ? state : served;
+                search.tell(x, headroom);
             }
-            return balance(served, b);
+            return balance(served, search.holds());
         }
 
         private Outcome solve(double position) {
-            Outcome outcome = new SteadySolver(network(position)).solve(unit.conditions(duty), last);
+            Network network = network(position);
+            if (series == null) {
+                series = new Series(network);
+                last.ifPresent(series::restart);
+            } else {
+                series.use(network);
+            }
+            series.solve(unit.conditions(duty));
+            Outcome outcome = series.outcome();
             last = outcome.state().isPresent() ? outcome.state() : last;
             return outcome;
+        }
+
+        /** The state solved last, from which another unit's search can start. */
+        Optional<Solution> last() {
+            return last;
         }
 
         /** The unit's network with the line held and the regulator held at a position [m]. */

@@ -2,10 +2,10 @@ package hotidle.study;
 
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
 import hotidle.part.Bushing;
-import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.study.search.Least;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -34,8 +34,6 @@ public record HubOverSpeed(
     /** A load that grows by this from one speed to the next rises steeply [-]. */
     private static final double STEEP = 1.1;
 
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-
     public HubOverSpeed {
         states = List.copyOf(states);
         contact = List.copyOf(contact);
@@ -45,25 +43,23 @@ public record HubOverSpeed(
     /**
      * Searches.
      *
-     * @param solver     of the unit's network
+     * @param series     of the unit's network, standing where the slowest state is to start from
      * @param conditions of the duty
      * @param hub        the bushing
      * @param speeds     [rev/s], rising
      */
-    public static HubOverSpeed search(SteadySolver solver, Conditions conditions, Placed hub, List<Double> speeds) {
+    public static HubOverSpeed search(Series series, Conditions conditions, Placed hub, List<Double> speeds) {
         List<Solution> states = new ArrayList<>();
         List<Double> contact = new ArrayList<>();
         List<Double> unsolved = new ArrayList<>();
-        Optional<Solution> before = Optional.empty();
         for (double speed : speeds) {
-            Outcome outcome = solver.solve(conditions.atSpeed(speed), before);
-            if (outcome.state().isEmpty()) {
+            if (!series.solve(conditions.atSpeed(speed))) {
                 unsolved.add(speed);
                 continue;
             }
-            before = outcome.state();
-            states.add(before.get());
-            if (touches(before.get(), hub)) {
+            Solution state = series.state();
+            states.add(state);
+            if (touches(state, hub)) {
                 contact.add(speed);
             }
         }
@@ -72,8 +68,7 @@ public record HubOverSpeed(
         if (thinnest.isPresent() && contact.isEmpty()) {
             Solution best = thinnest.get();
             for (int[] bracket : brackets(states, states.indexOf(best), hub)) {
-                Solution narrowed = narrowed(solver, states.get(bracket[0]), states.get(bracket[1]), film);
-                best = thinner(best, narrowed, film);
+                best = new Narrowed(series, film, best).between(states.subList(bracket[0], bracket[1] + 1));
             }
             thinnest = Optional.of(best);
             if (touches(best, hub)) {
@@ -116,49 +111,50 @@ public record HubOverSpeed(
         for (int i = 0; i < last; i++) {
             double before = states.get(i).measure(hub.name(), Bushing.LOAD).orElseThrow();
             double after = states.get(i + 1).measure(hub.name(), Bushing.LOAD).orElseThrow();
-            if (after > STEEP * before) {
+            boolean again = brackets.get(0)[0] == i && brackets.get(0)[1] == Math.min(i + 2, last);
+            if (after > STEEP * before && !again) {
                 brackets.add(new int[] {i, Math.min(i + 2, last)});
             }
         }
         return brackets;
     }
 
-    /** Golden section; every state starts from its neighbour in speed. */
-    private static Solution narrowed(SteadySolver solver, Solution from, Solution to, ToDoubleFunction<Solution> film) {
-        double low = speed(from);
-        double high = speed(to);
-        Solution best = thinner(from, to, film);
-        double left = high - GOLDEN * (high - low);
-        double right = low + GOLDEN * (high - low);
-        Solution one = at(solver, from, left);
-        Solution other = at(solver, to, right);
-        while (high - low > NARROW && one != null && other != null) {
-            best = thinner(thinner(best, one, film), other, film);
-            if (film.applyAsDouble(one) <= film.applyAsDouble(other)) {
-                high = right;
-                right = left;
-                other = one;
-                left = high - GOLDEN * (high - low);
-                one = at(solver, other, left);
-            } else {
-                low = left;
-                left = right;
-                one = other;
-                right = low + GOLDEN * (high - low);
-                other = at(solver, one, right);
-            }
+    /** A search for the thinnest film between states; every state starts from the nearest in speed that is known. */
+    private static final class Narrowed {
+        private final Series series;
+        private final ToDoubleFunction<Solution> film;
+        private final List<Solution> known = new ArrayList<>();
+        private Solution best;
+
+        Narrowed(Series series, ToDoubleFunction<Solution> film, Solution best) {
+            this.series = series;
+            this.film = film;
+            this.best = best;
         }
-        return best;
-    }
 
-    private static Solution thinner(Solution best, Solution other, ToDoubleFunction<Solution> film) {
-        return other != null && film.applyAsDouble(other) < film.applyAsDouble(best) ? other : best;
-    }
+        Solution between(List<Solution> states) {
+            Solution from = states.get(0);
+            Solution to = states.get(states.size() - 1);
+            known.addAll(states);
+            Least.between(
+                    speed(from), film.applyAsDouble(from), speed(to), film.applyAsDouble(to), NARROW, this::filmAt);
+            return best;
+        }
 
-    private static Solution at(SteadySolver solver, Solution start, double speed) {
-        return solver.solve(start.conditions().atSpeed(speed), Optional.of(start))
-                .state()
-                .orElse(null);
+        private double filmAt(double speed) {
+            Solution start = known.stream()
+                    .min(Comparator.comparingDouble(state -> Math.abs(speed(state) - speed)))
+                    .orElseThrow();
+            series.restart(start);
+            if (!series.solve(start.conditions().atSpeed(speed))) {
+                return Double.NaN;
+            }
+            Solution state = series.state();
+            known.add(state);
+            double here = film.applyAsDouble(state);
+            best = here < film.applyAsDouble(best) ? state : best;
+            return here;
+        }
     }
 
     private static double speed(Solution state) {

@@ -3,18 +3,16 @@ package hotidle.study;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
-import hotidle.network.Conditions;
-import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -54,22 +52,7 @@ public record Judgement(
      * @param speeds engine speeds over which the hub's film and load are searched [rev/s], rising
      */
     public static Judgement of(Transmission unit, DutyPoint duty, List<Double> speeds) {
-        SteadySolver solver = new SteadySolver(unit.network());
-        Roles roles = Roles.of(unit);
-        Conditions conditions = unit.conditions(duty);
-        Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.search(solver, conditions, placed, speeds));
-        Outcome outcome = solver.solve(conditions, hub.flatMap(over -> over.below(duty.speed())));
-        Optional<HeldLine> held = unit.commanded().map(command -> HeldLine.at(unit, duty));
-        List<Margin> margins = new ArrayList<>();
-        Map<String, Double> dragging = new TreeMap<>();
-        Map<String, Double> leaky = new TreeMap<>();
-        outcome.state().ifPresent(state -> {
-            Limits limits = new Limits(unit, duty, roles, state);
-            margins.addAll(limits.all(held, hub));
-            dragging.putAll(limits.dragging());
-            leaky.putAll(limits.leaky());
-        });
-        return new Judgement(unit, duty, outcome, hub, held, margins, dragging, leaky);
+        return new DutyChain(duty.name(), speeds).judged(unit, duty);
     }
 
     /**
@@ -79,22 +62,8 @@ public record Judgement(
      * @return empty where no state was found, or the margin is not judged at the duty
      */
     static Optional<Margin> one(Transmission unit, DutyPoint duty, List<Double> speeds, Key key) {
-        SteadySolver solver = new SteadySolver(unit.network());
-        Roles roles = Roles.of(unit);
-        Conditions conditions = unit.conditions(duty);
-        boolean searched = key.kind() == Margin.Kind.FILM || key.kind() == Margin.Kind.UNIT_LOAD;
-        Optional<HubOverSpeed> hub = searched
-                ? roles.hub().map(placed -> HubOverSpeed.search(solver, conditions, placed, speeds))
-                : Optional.empty();
-        Optional<HeldLine> held = key.kind() == Margin.Kind.REGULATION
-                ? unit.commanded().map(command -> HeldLine.at(unit, duty))
-                : Optional.empty();
-        return solver.solve(conditions, hub.flatMap(over -> over.below(duty.speed())))
-                .state()
-                .flatMap(state -> new Limits(unit, duty, roles, state)
-                        .all(held, hub).stream()
-                                .filter(margin -> Key.of(duty, margin).equals(key))
-                                .findFirst());
+        return Optional.ofNullable(
+                new DutyChain(duty.name(), speeds).margins(unit, Set.of(key)).get(key));
     }
 
     /**

@@ -205,7 +205,8 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                             .map(Margin::part)
                             .toList(),
                     onset && unit.commanded().isPresent()
-                            ? SpeedSweep.rising(unit, duty, speeds).onset()
+                            ? SpeedSweep.rising(unit, duty, speeds, Optional.empty())
+                                    .onset()
                             : OptionalDouble.empty());
         }
     }

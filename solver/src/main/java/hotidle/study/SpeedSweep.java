@@ -4,31 +4,34 @@ import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
 import hotidle.part.Bushing;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.study.search.SignChange;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Predicate;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.ToDoubleFunction;
 
-/**
- * A unit over engine speed at one duty, rising and then falling, each state started from the one before it.
- *
- * @param unit    the unit
- * @param duty    range, temperatures, torque
- * @param rising  outcome at each speed, in rising speed
- * @param falling the same speeds swept downwards, given here in rising speed too
- * @param shown   the states that figures are taken from: the rising or the falling ones, or each solved from cold
- */
-public record SpeedSweep(
-        Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
+/** A unit over engine speed at one duty, rising and then falling, each state started from the one before it. */
+public final class SpeedSweep {
+
+    private final Transmission unit;
+    private final DutyPoint duty;
+    private final List<Outcome> rising;
+    private final List<Outcome> falling;
+    private final List<Outcome> shown;
+
+    /** Crossings found so far: each takes states of its own, and a command asks for them more than once. */
+    private final Map<String, OptionalDouble> crossings = new ConcurrentHashMap<>();
 
     /** Where each shown state was started from; where a circuit has two steady states, it decides which one is found. */
     public enum From {
@@ -43,10 +46,38 @@ public record SpeedSweep(
     /** Crossing speeds are narrowed down to this [rev/s]: half a revolution a minute. */
     private static final double CROSSING = 0.5 / 60;
 
-    public SpeedSweep {
-        rising = List.copyOf(rising);
-        falling = List.copyOf(falling);
-        shown = List.copyOf(shown);
+    private SpeedSweep(
+            Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
+        this.unit = unit;
+        this.duty = duty;
+        this.rising = List.copyOf(rising);
+        this.falling = List.copyOf(falling);
+        this.shown = List.copyOf(shown);
+    }
+
+    /** The unit. */
+    public Transmission unit() {
+        return unit;
+    }
+
+    /** Range, temperatures, torque. */
+    public DutyPoint duty() {
+        return duty;
+    }
+
+    /** The outcome at each speed, in rising speed. */
+    public List<Outcome> rising() {
+        return rising;
+    }
+
+    /** The same speeds swept downwards, given here in rising speed too. */
+    public List<Outcome> falling() {
+        return falling;
+    }
+
+    /** The states that figures are taken from: the rising or the falling ones, or each solved from cold. */
+    public List<Outcome> shown() {
+        return shown;
     }
 
     /** Sweeps and shows the rising sweep; speeds [rev/s] rise. */
@@ -61,38 +92,48 @@ public record SpeedSweep(
      * @param from   which states are shown
      */
     public static SpeedSweep run(Transmission unit, DutyPoint duty, List<Double> speeds, From from) {
-        SteadySolver solver = new SteadySolver(unit.network());
+        Series series = new Series(unit.network());
         Conditions conditions = unit.conditions(duty);
-        List<Outcome> rising = pass(solver, conditions, speeds);
+        List<Outcome> rising = pass(series, conditions, speeds);
         List<Double> down = new ArrayList<>(speeds);
         Collections.reverse(down);
-        List<Outcome> falling = new ArrayList<>(pass(solver, conditions, down));
+        List<Outcome> falling = new ArrayList<>(pass(series, conditions, down));
         Collections.reverse(falling);
         List<Outcome> shown =
                 switch (from) {
-                    case COLD ->
-                        speeds.stream()
-                                .map(speed -> solver.solve(conditions.atSpeed(speed)))
-                                .toList();
+                    case COLD -> {
+                        List<Outcome> cold = new ArrayList<>();
+                        for (double speed : speeds) {
+                            series.restart();
+                            series.solve(conditions.atSpeed(speed));
+                            cold.add(series.outcome());
+                        }
+                        yield cold;
+                    }
                     case RISING -> rising;
                     case FALLING -> falling;
                 };
         return new SpeedSweep(unit, duty, rising, falling, shown);
     }
 
-    /** The rising sweep alone; the falling one stands in it as the same. */
-    static SpeedSweep rising(Transmission unit, DutyPoint duty, List<Double> speeds) {
-        List<Outcome> rising = pass(new SteadySolver(unit.network()), unit.conditions(duty), speeds);
+    /** The rising sweep alone, for who does not ask for {@link #differences}; the falling one stands in it as the same. */
+    static SpeedSweep rising(Transmission unit, DutyPoint duty, List<Double> speeds, Optional<Solution> start) {
+        Series series = new Series(unit.network());
+        start.ifPresent(series::restart);
+        List<Outcome> rising = going(series, unit.conditions(duty), speeds);
         return new SpeedSweep(unit, duty, rising, rising, rising);
     }
 
-    private static List<Outcome> pass(SteadySolver solver, Conditions conditions, List<Double> speeds) {
+    private static List<Outcome> pass(Series series, Conditions conditions, List<Double> speeds) {
+        series.restart();
+        return going(series, conditions, speeds);
+    }
+
+    private static List<Outcome> going(Series series, Conditions conditions, List<Double> speeds) {
         List<Outcome> outcomes = new ArrayList<>();
-        Optional<Solution> before = Optional.empty();
         for (double speed : speeds) {
-            Outcome outcome = solver.solve(conditions.atSpeed(speed), before);
-            outcomes.add(outcome);
-            before = outcome.state().isPresent() ? outcome.state() : before;
+            series.solve(conditions.atSpeed(speed));
+            outcomes.add(series.outcome());
         }
         return outcomes;
     }
@@ -108,60 +149,79 @@ public record SpeedSweep(
      * nothing is commanded.
      */
     public OptionalDouble onset() {
-        return from(state -> Figures.of(unit, state).regulated());
+        return crossing("onset", state -> {
+            Figures figures = Figures.of(unit, state);
+            double over = figures.set().isPresent()
+                    ? figures.line() / figures.set().getAsDouble() - 1
+                    : Double.NaN;
+            return over >= 0 && !figures.regulated() ? Double.NaN : over;
+        });
     }
 
     /** Lowest speed from which the secondary unloads at all higher speeds [rev/s]. */
     public OptionalDouble unloading() {
-        return openFrom(Roles.of(unit).unloading());
+        return openFrom("unloading", Roles.of(unit).unloading());
     }
 
     /** Lowest speed from which the line is bypassed at all higher speeds [rev/s]. */
     public OptionalDouble bypassing() {
-        return openFrom(Roles.of(unit).bypass());
+        return openFrom("bypassing", Roles.of(unit).bypass());
     }
 
-    private OptionalDouble openFrom(Optional<SpoolValve.Opening> opening) {
+    private OptionalDouble openFrom(String name, Optional<SpoolValve.Opening> opening) {
         return opening.isEmpty()
                 ? OptionalDouble.empty()
-                : from(state -> state.own(unit.command().regulator(), "position")
-                        > opening.get().edge());
+                : crossing(name, state -> {
+                    double open = state.own(unit.command().regulator(), "position")
+                            - opening.get().edge();
+                    return open == 0 ? Double.NaN : open;
+                });
     }
 
-    /** Lowest speed from which a condition holds at all higher speeds asked, narrowed down between two of them. */
-    private OptionalDouble from(Predicate<Solution> holds) {
+    private OptionalDouble crossing(String name, ToDoubleFunction<Solution> figure) {
+        return crossings.computeIfAbsent(name, asked -> from(figure));
+    }
+
+    /** Lowest speed from which a figure is zero or more at all higher speeds asked, narrowed down between two of them. */
+    private OptionalDouble from(ToDoubleFunction<Solution> figure) {
         int first = shown.size();
-        while (first > 0 && shown.get(first - 1).state().filter(holds).isPresent()) {
+        while (first > 0
+                && shown.get(first - 1)
+                        .state()
+                        .filter(state -> figure.applyAsDouble(state) >= 0)
+                        .isPresent()) {
             first--;
         }
         if (first == shown.size()) {
             return OptionalDouble.empty();
         }
-        double above = shown.get(first).conditions().speed();
+        Solution above = shown.get(first).state().orElseThrow();
         if (first == 0 || shown.get(first - 1).state().isEmpty()) {
-            return OptionalDouble.of(above);
+            return OptionalDouble.of(above.conditions().speed());
         }
-        return OptionalDouble.of(narrow(
-                shown.get(first - 1).conditions().speed(),
-                shown.get(first).state().orElseThrow(),
-                holds));
+        return OptionalDouble.of(narrow(shown.get(first - 1).state().get(), above, figure));
     }
 
-    private double narrow(double below, Solution above, Predicate<Solution> holds) {
-        SteadySolver solver = new SteadySolver(unit.network());
-        double low = below;
+    /** Each state starts from the slowest at which the figure holds, as the engine would come to it from there. */
+    private double narrow(Solution below, Solution above, ToDoubleFunction<Solution> figure) {
+        Series series = new Series(unit.network());
         Solution high = above;
-        while (high.conditions().speed() - low > CROSSING) {
-            double middle = (low + high.conditions().speed()) / 2;
-            Optional<Solution> state = solver.solve(high.conditions().atSpeed(middle), Optional.of(high))
-                    .state();
-            if (state.filter(holds).isPresent()) {
-                high = state.get();
-            } else {
-                low = middle;
-            }
+        SignChange search = new SignChange(
+                above.conditions().speed(),
+                figure.applyAsDouble(above),
+                below.conditions().speed(),
+                figure.applyAsDouble(below),
+                CROSSING);
+        while (search.open()) {
+            double speed = search.next();
+            series.restart(high);
+            Optional<Solution> state =
+                    series.solve(above.conditions().atSpeed(speed)) ? Optional.of(series.state()) : Optional.empty();
+            double value = state.map(figure::applyAsDouble).orElse(Double.NaN);
+            high = value >= 0 ? state.orElseThrow() : high;
+            search.tell(speed, value);
         }
-        return high.conditions().speed();
+        return search.holds();
     }
 
     /** The state with the thinnest known film in the hub bushing; empty without a hub, or where all are in metal contact. */

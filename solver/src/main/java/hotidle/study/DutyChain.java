@@ -1,0 +1,138 @@
+package hotidle.study;
+
+import hotidle.assess.Margin;
+import hotidle.assess.Roles;
+import hotidle.network.Conditions;
+import hotidle.newton.Series;
+import hotidle.result.Outcome;
+import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * Units of one shape judged at one duty point, one after the other, each started from the states of the one before: at the slowest
+ * speed searched, at the duty's own, and with the line held. Keep one for each thread; what it finds depends on the order alone.
+ */
+final class DutyChain {
+
+    private final String duty;
+    private final List<Double> speeds;
+    private Optional<Solution> slowest;
+    private Optional<Solution> own;
+    private Optional<Solution> held;
+
+    /**
+     * A chain that starts cold.
+     *
+     * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
+     */
+    DutyChain(String duty, List<Double> speeds) {
+        this(duty, speeds, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private DutyChain(
+            String duty,
+            List<Double> speeds,
+            Optional<Solution> slowest,
+            Optional<Solution> own,
+            Optional<Solution> held) {
+        this.duty = duty;
+        this.speeds = speeds;
+        this.slowest = slowest;
+        this.own = own;
+        this.held = held;
+    }
+
+    /** Another chain that goes on from where this one stands. */
+    DutyChain branch() {
+        return new DutyChain(duty, speeds, slowest, own, held);
+    }
+
+    /** Judges all limits. */
+    Judgement judged(Transmission unit) {
+        return judged(unit, unit.duty(duty).orElseThrow());
+    }
+
+    Judgement judged(Transmission unit, DutyPoint point) {
+        Roles roles = Roles.of(unit);
+        Series series = new Series(unit.network());
+        Optional<HubOverSpeed> hub = hub(unit, point, roles, series);
+        Outcome outcome = own(unit, point, hub, series);
+        Optional<HeldLine> line = line(unit, point);
+        List<Margin> margins = new ArrayList<>();
+        Map<String, Double> dragging = new TreeMap<>();
+        Map<String, Double> leaky = new TreeMap<>();
+        outcome.state().ifPresent(state -> {
+            Limits limits = new Limits(unit, point, roles, state);
+            margins.addAll(limits.all(line, hub));
+            dragging.putAll(limits.dragging());
+            leaky.putAll(limits.leaky());
+        });
+        return new Judgement(unit, point, outcome, hub, line, margins, dragging, leaky);
+    }
+
+    /** Some margins of the duty, solved without what others need; those that are not judged, or whose state is not found, are missing. */
+    Map<Judgement.Key, Margin> margins(Transmission unit, Set<Judgement.Key> keys) {
+        DutyPoint point = unit.duty(duty).orElseThrow();
+        Roles roles = Roles.of(unit);
+        Series series = new Series(unit.network());
+        boolean searched =
+                keys.stream().anyMatch(key -> key.kind() == Margin.Kind.FILM || key.kind() == Margin.Kind.UNIT_LOAD);
+        boolean regulation = keys.stream().anyMatch(key -> key.kind() == Margin.Kind.REGULATION);
+        Optional<HubOverSpeed> hub = searched ? hub(unit, point, roles, series) : Optional.empty();
+        Outcome outcome = own(unit, point, hub, series);
+        Optional<HeldLine> line = regulation ? line(unit, point) : Optional.empty();
+        Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
+        outcome.state()
+                .ifPresent(state -> new Limits(unit, point, roles, state)
+                        .all(line, hub)
+                        .forEach(margin -> {
+                            Judgement.Key key = Judgement.Key.of(point, margin);
+                            if (keys.contains(key)) {
+                                found.put(key, margin);
+                            }
+                        }));
+        return found;
+    }
+
+    private Optional<HubOverSpeed> hub(Transmission unit, DutyPoint point, Roles roles, Series series) {
+        return roles.hub().map(placed -> {
+            slowest.ifPresent(series::restart);
+            HubOverSpeed over = HubOverSpeed.search(series, unit.conditions(point), placed, speeds);
+            slowest = over.states().stream().findFirst().or(() -> slowest);
+            return over;
+        });
+    }
+
+    /** Started from the state below it in the sweep of the hub where there is one, as the engine would come to it. */
+    private Outcome own(Transmission unit, DutyPoint point, Optional<HubOverSpeed> hub, Series series) {
+        Conditions conditions = unit.conditions(point);
+        Optional<Solution> below = hub.flatMap(over -> over.below(point.speed()));
+        if (below.filter(state -> state.conditions().speed() == point.speed()).isPresent()) {
+            own = below;
+            return Outcome.of(below.get());
+        }
+        series.restart();
+        below.or(() -> own).ifPresent(series::restart);
+        series.solve(conditions);
+        Outcome outcome = series.outcome();
+        own = outcome.state().or(() -> own);
+        return outcome;
+    }
+
+    private Optional<HeldLine> line(Transmission unit, DutyPoint point) {
+        return unit.commanded().map(command -> {
+            HeldLine.Search search = new HeldLine.Search(unit, point, held);
+            HeldLine line = search.run();
+            held = search.last();
+            return line;
+        });
+    }
+}

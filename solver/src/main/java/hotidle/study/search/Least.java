@@ -1,0 +1,105 @@
+package hotidle.study.search;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The least of a figure between two numbers at which it is known.
+ *
+ * <pre>
+ * Method    first beside each end, since a figure that rises from an end is least there; then Brent's: the least of the parabola
+ *           through the three best points, golden section where that does not close in: R. P. Brent, Algorithms for Minimization
+ *           without Derivatives, 1973, ch. 5 (from memory)
+ * Range     a figure with one least between the numbers, with or without a kink there; of several one is found
+ * </pre>
+ */
+public final class Least {
+
+    private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+    private static final int MOST_TRIALS = 60;
+
+    private Least() {}
+
+    /**
+     * The number at which the figure is least.
+     *
+     * @param low       lower number
+     * @param atLow     the figure there
+     * @param high      higher number
+     * @param atHigh    the figure there
+     * @param tolerance to which the number is found, above zero
+     * @param figure    the figure; NaN where it is not known, which ends the search with the best so far
+     */
+    public static double between(
+            double low, double atLow, double high, double atHigh, double tolerance, DoubleUnaryOperator figure) {
+        double end = atLow <= atHigh ? low : high;
+        double atEnd = Math.min(atLow, atHigh);
+        double inner = end == low ? low + tolerance : high - tolerance;
+        if (high - low <= tolerance) {
+            return end;
+        }
+        double beside = figure.applyAsDouble(inner);
+        if (!(beside < atEnd)) {
+            return end;
+        }
+        return inside(low, high, inner, beside, tolerance, figure);
+    }
+
+    /** Brent's method from a point inside that is below both ends. */
+    private static double inside(
+            double from, double to, double start, double atStart, double tolerance, DoubleUnaryOperator figure) {
+        double a = from;
+        double b = to;
+        double x = start;
+        double w = start;
+        double v = start;
+        double fx = atStart;
+        double fw = atStart;
+        double fv = atStart;
+        double step = 0;
+        double before = 0;
+        double least = tolerance / 2;
+        for (int trial = 0; trial < MOST_TRIALS && Math.max(x - a, b - x) > tolerance; trial++) {
+            double middle = (a + b) / 2;
+            double r = (x - w) * (fx - fv);
+            double q = (x - v) * (fx - fw);
+            double p = (x - v) * q - (x - w) * r;
+            q = 2 * (q - r);
+            p = q > 0 ? -p : p;
+            q = Math.abs(q);
+            boolean parabola = Math.abs(p) < Math.abs(q * before / 2) && p > q * (a - x) && p < q * (b - x) && q > 0;
+            before = parabola ? step : x < middle ? b - x : a - x;
+            step = parabola ? p / q : GOLDEN * before;
+            if (Math.abs(step) < least) {
+                step = Math.copySign(least, middle - x);
+            }
+            double u = x + step;
+            double fu = figure.applyAsDouble(u);
+            if (Double.isNaN(fu)) {
+                return x;
+            }
+            if (fu <= fx) {
+                a = u < x ? a : x;
+                b = u < x ? x : b;
+                v = w;
+                fv = fw;
+                w = x;
+                fw = fx;
+                x = u;
+                fx = fu;
+            } else {
+                a = u < x ? u : a;
+                b = u < x ? b : u;
+                if (fu <= fw || w == x) {
+                    v = w;
+                    fv = fw;
+                    w = u;
+                    fw = fu;
+                } else if (fu <= fv || v == x || v == w) {
+                    v = u;
+                    fv = fu;
+                }
+            }
+        }
+        return x;
+    }
+}

@@ -1,0 +1,134 @@
+package hotidle.study.search;
+
+/**
+ * Narrows down where a figure that is zero or more at one number falls below zero on the way to another. Ask {@link #next}, tell
+ * the figure there, until it is no longer {@link #open}; both ends then are numbers that were tried.
+ *
+ * <pre>
+ * Method    first the secant; then inverse quadratic interpolation where the last three points lie on a curve that it follows, else
+ *           the middle: T. R. Chandrupatla, Advances in Engineering Software 28 (1997) 145 (from memory). At least half the
+ *           tolerance off the ends; the middle too where an end has no finite figure, and every other time while the bracket is not
+ *           halved by two trials
+ * Range     any figure: where it leaps the leap is found, where it changes sign several times one of the changes
+ * </pre>
+ */
+public final class SignChange {
+
+    private static final int PATIENCE = 2;
+
+    private final double tolerance;
+    private double holds;
+    private double fails;
+    private double above;
+    private double below;
+    private double old = Double.NaN;
+    private double figureOfOld = Double.NaN;
+    private double width;
+    private int trials;
+
+    /**
+     * A bracket.
+     *
+     * @param holds     a number at which the figure is zero or more
+     * @param above     the figure there; infinite where it has no size
+     * @param fails     a number at which it is below zero or not known
+     * @param below     the figure there; NaN or infinite where it has no size
+     * @param tolerance width down to which is narrowed, above zero
+     */
+    public SignChange(double holds, double above, double fails, double below, double tolerance) {
+        if (!(above >= 0) || below >= 0 || !(tolerance > 0)) {
+            throw new IllegalArgumentException("no change of sign: " + above + " at " + holds + ", " + below + " at "
+                    + fails + ", tolerance " + tolerance);
+        }
+        this.holds = holds;
+        this.fails = fails;
+        this.above = above;
+        this.below = below;
+        this.tolerance = tolerance;
+        width = Math.abs(fails - holds);
+    }
+
+    /** Whether the bracket is wider than the tolerance, and has a number between its ends. */
+    public boolean open() {
+        double middle = holds + (fails - holds) / 2;
+        return Math.abs(fails - holds) > tolerance && middle != holds && middle != fails;
+    }
+
+    /** The last number known to hold. */
+    public double holds() {
+        return holds;
+    }
+
+    /** The first number known to fail. */
+    public double fails() {
+        return fails;
+    }
+
+    /** The number to try next, between the ends. */
+    public double next() {
+        double middle = holds + (fails - holds) / 2;
+        if (trials >= PATIENCE || !Double.isFinite(above) || !Double.isFinite(below)) {
+            return middle;
+        }
+        double guess = Double.isNaN(old)
+                ? fails - below * (fails - holds) / (below - above)
+                : followed() ? quadratic() : middle;
+        double least = Math.copySign(Math.min(0.5 * tolerance, 0.5 * Math.abs(fails - holds)), fails - holds);
+        if (Math.abs(guess - holds) < Math.abs(least)) {
+            guess = holds + least;
+        } else if (Math.abs(fails - guess) < Math.abs(least)) {
+            guess = fails - least;
+        }
+        return between(guess) ? guess : middle;
+    }
+
+    /** Tells the figure at the number asked for last. */
+    public void tell(double number, double figure) {
+        boolean good = figure >= 0;
+        old = good ? holds : fails;
+        figureOfOld = good ? above : below;
+        if (good) {
+            holds = number;
+            above = figure;
+        } else {
+            fails = number;
+            below = figure;
+        }
+        trials = Math.abs(fails - holds) <= width / 2 ? Math.max(trials - 1, 0) : trials + 1;
+        width = Math.abs(fails - holds);
+    }
+
+    /** Goes on with another figure of the same sign at both ends, as when fewer limits are asked. */
+    public void restate(double figureAtHolds, double figureAtFails) {
+        above = figureAtHolds;
+        below = figureAtFails;
+        old = Double.NaN;
+        figureOfOld = Double.NaN;
+    }
+
+    /** Whether number by figure is a curve through the last three points that does not turn within the bracket. */
+    private boolean followed() {
+        boolean good = (old - holds) * (fails - holds) < 0;
+        double last = good ? holds : fails;
+        double other = good ? fails : holds;
+        double figureOfLast = good ? above : below;
+        double figureOfOther = good ? below : above;
+        double way = (last - other) / (old - other);
+        double rise = (figureOfLast - figureOfOther) / (figureOfOld - figureOfOther);
+        return rise * rise < way && (1 - rise) * (1 - rise) < 1 - way;
+    }
+
+    private boolean between(double number) {
+        return (number - holds) * (fails - number) > 0;
+    }
+
+    /** Where the parabola through three points, number by figure, has a figure of nil; NaN without three different figures. */
+    private double quadratic() {
+        double f = above;
+        double g = below;
+        double h = figureOfOld;
+        return holds * g * h / ((f - g) * (f - h))
+                + fails * f * h / ((g - f) * (g - h))
+                + old * f * g / ((h - f) * (h - g));
+    }
+}
