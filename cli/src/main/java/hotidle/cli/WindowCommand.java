@@ -93,8 +93,10 @@ final class WindowCommand implements Callable<Integer> {
         List<WindowText.One> found = new ArrayList<>();
         for (Transmission unit : Circuits.units(described, builds)) {
             unit.command();
-            Progress progress =
-                    new Progress(spec.commandLine().getErr(), "trying set pressures", pressures.size() + LIMITS);
+            Progress progress = new Progress(
+                    spec.commandLine().getErr(),
+                    "trying set pressures",
+                    unit.duties().size() * pressures.size() + LIMITS);
             found.add(new WindowText.One(unit, Window.study(unit, pressures, speeds, progress::step)));
             progress.end();
         }

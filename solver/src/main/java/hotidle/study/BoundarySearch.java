@@ -1,16 +1,18 @@
 package hotidle.study;
 
 import hotidle.assess.Margin;
+import hotidle.study.search.SignChange;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Searches for where margins are gone while one number of a unit changes.
@@ -21,13 +23,32 @@ record BoundarySearch(List<Double> speeds) {
 
     /** All margins of a unit at all its duties, in order; a state that is not found has none. */
     Map<Judgement.Key, Margin> all(Transmission unit) {
+        return all(unit, chains(unit));
+    }
+
+    /** The same, each duty by its chain, which then stands there. */
+    Map<Judgement.Key, Margin> all(Transmission unit, Map<String, DutyChain> chains) {
         Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
         for (DutyPoint duty : unit.duties()) {
-            for (Margin margin : Judgement.of(unit, duty, speeds).margins()) {
+            for (Margin margin : chains.get(duty.name()).judged(unit).margins()) {
                 found.put(Judgement.Key.of(duty, margin), margin);
             }
         }
         return found;
+    }
+
+    /** Cold chains of all duties. */
+    Map<String, DutyChain> chains(Transmission unit) {
+        Map<String, DutyChain> chains = new LinkedHashMap<>();
+        unit.duties().forEach(duty -> chains.put(duty.name(), new DutyChain(duty.name(), speeds)));
+        return chains;
+    }
+
+    /** Chains that go on from where others stand. */
+    static Map<String, DutyChain> branch(Map<String, DutyChain> chains) {
+        Map<String, DutyChain> branched = new LinkedHashMap<>();
+        chains.forEach((duty, chain) -> branched.put(duty, chain.branch()));
+        return branched;
     }
 
     /** A margin that is not there any more, because its state is not found, is gone too. */
@@ -35,19 +56,16 @@ record BoundarySearch(List<Double> speeds) {
         return margin.map(known -> known.verdict() == Margin.Verdict.FAILS).orElse(true);
     }
 
-    /** Those of some margins that fail in a unit. */
-    Set<Judgement.Key> gone(Transmission unit, Set<Judgement.Key> asked) {
-        return asked.stream()
-                .filter(key -> gone(Judgement.one(unit, unit.duty(key.duty()).orElseThrow(), speeds, key)))
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+    /** Those of some margins that are gone from what was found. */
+    static Set<Judgement.Key> gone(Map<Judgement.Key, Margin> found, Set<Judgement.Key> asked) {
+        Set<Judgement.Key> gone = new LinkedHashSet<>(asked);
+        gone.removeIf(key -> !gone(Optional.ofNullable(found.get(key))));
+        return gone;
     }
 
-    /** The same of all margins asked, each duty solved once. */
+    /** Those of some margins that are gone in a unit, all duties solved. */
     Set<Judgement.Key> goneOfAll(Transmission unit, Set<Judgement.Key> asked) {
-        Map<Judgement.Key, Margin> now = all(unit);
-        return asked.stream()
-                .filter(key -> gone(Optional.ofNullable(now.get(key))))
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+        return gone(all(unit), asked);
     }
 
     /**
@@ -64,24 +82,67 @@ record BoundarySearch(List<Double> speeds) {
         Optional<Transmission> at(double number);
     }
 
-    /** Narrows a boundary between a number at which all hold and one at which some are gone; an impossible unit has none left. */
-    Boundary narrow(Made made, double holds, double fails, Set<Judgement.Key> gone, double tolerance) {
-        double good = holds;
-        double bad = fails;
+    /** What was found at one number, and the chains that stand there. */
+    record End(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
+
+        /** The least headroom of some margins; NaN where one has no size. */
+        private double least(Set<Judgement.Key> asked) {
+            double least = Double.POSITIVE_INFINITY;
+            for (Judgement.Key key : asked) {
+                Margin margin = found.get(key);
+                double headroom = margin == null ? Double.NaN : margin.headroom();
+                if (Double.isNaN(headroom)) {
+                    return Double.NaN;
+                }
+                least = Math.min(least, headroom);
+            }
+            return least;
+        }
+    }
+
+    /**
+     * Narrows a boundary between a number at which all hold and one at which some are gone; an impossible unit has none left. Each
+     * unit is started from the nearest at which all held.
+     *
+     * @param holds with the chains that stand there
+     * @param fails at which all of {@code gone} are gone
+     */
+    Boundary narrow(Made made, End holds, End fails, Set<Judgement.Key> gone, double tolerance) {
         Set<Judgement.Key> left = gone;
-        while (Math.abs(bad - good) > tolerance) {
-            double middle = (good + bad) / 2;
-            Optional<Transmission> unit = made.at(middle);
-            Set<Judgement.Key> now = unit.isEmpty() ? left : gone(unit.get(), left);
+        End good = holds;
+        SignChange search = new SignChange(good.number, good.least(left), fails.number, fails.least(left), tolerance);
+        while (search.open()) {
+            double number = search.next();
+            Optional<Transmission> unit = made.at(number);
+            if (unit.isEmpty()) {
+                search.tell(number, Double.NaN);
+                continue;
+            }
+            End end = at(unit.get(), number, left, good.chains);
+            Set<Judgement.Key> now = gone(end.found, left);
+            search.tell(number, end.least(left));
             if (now.isEmpty()) {
-                good = middle;
-            } else {
-                bad = middle;
+                good = end;
+            } else if (now.size() < left.size()) {
                 left = now;
+                search.restate(good.least(left), end.least(left));
             }
         }
         List<Judgement.Key> names = new ArrayList<>(left);
         names.sort(Comparator.comparing(Judgement.Key::kind));
-        return new Boundary(good, bad, names);
+        return new Boundary(search.holds(), search.fails(), names);
+    }
+
+    private static End at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
+        Map<String, DutyChain> here = branch(chains);
+        Map<Judgement.Key, Margin> found = new HashMap<>();
+        for (DutyPoint duty : unit.duties()) {
+            Set<Judgement.Key> own = new LinkedHashSet<>(asked);
+            own.removeIf(key -> !key.duty().equals(duty.name()));
+            if (!own.isEmpty()) {
+                found.putAll(here.get(duty.name()).margins(unit, own));
+            }
+        }
+        return new End(number, found, here);
     }
 }

@@ -136,8 +136,22 @@ public record HubOverSpeed(
             Solution from = states.get(0);
             Solution to = states.get(states.size() - 1);
             known.addAll(states);
-            Least.between(
-                    speed(from), film.applyAsDouble(from), speed(to), film.applyAsDouble(to), NARROW, this::filmAt);
+            double low = film.applyAsDouble(from);
+            double high = film.applyAsDouble(to);
+            if (states.size() == 3) {
+                Solution middle = states.get(1);
+                Least.between(
+                        speed(from),
+                        low,
+                        speed(middle),
+                        film.applyAsDouble(middle),
+                        speed(to),
+                        high,
+                        NARROW,
+                        this::filmAt);
+            } else {
+                Least.between(speed(from), low, speed(to), high, NARROW, this::filmAt);
+            }
             return best;
         }
 

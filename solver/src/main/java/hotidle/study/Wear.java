@@ -75,42 +75,59 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      */
     public static Wear study(Adjustable build, List<WearSize> looked, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        Set<Judgement.Key> all = limiting.all(build.unit()).keySet();
-        Set<Judgement.Key> already = limiting.goneOfAll(build.unit(), all);
+        BoundarySearch.End now = end(limiting, 0, build.unit(), limiting.chains(build.unit()));
+        Set<Judgement.Key> all = now.found().keySet();
+        Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
         List<Fit> fits = looked.parallelStream()
                 .map(dimension -> {
-                    Fit fit = fit(limiting, build, dimension, holding);
+                    Fit fit = fit(limiting, build, dimension, holding, now);
                     step.run();
                     return fit;
                 })
                 .toList();
-        Optional<Together> together = together(limiting, build);
+        Optional<Together> together = together(limiting, build, now);
         step.run();
         return new Wear(holding.size(), List.copyOf(already), fits, together);
     }
 
-    private static Fit fit(BoundarySearch limiting, Adjustable build, WearSize dimension, Set<Judgement.Key> holding) {
+    /** All margins of a unit, its chains gone on from where others stand. */
+    private static BoundarySearch.End end(
+            BoundarySearch limiting, double number, Transmission unit, Map<String, DutyChain> from) {
+        Map<String, DutyChain> chains = BoundarySearch.branch(from);
+        return new BoundarySearch.End(number, limiting.all(unit, chains), chains);
+    }
+
+    private static Fit fit(
+            BoundarySearch limiting,
+            Adjustable build,
+            WearSize dimension,
+            Set<Judgement.Key> holding,
+            BoundarySearch.End now) {
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
                 && Math.abs(far - dimension.value()) > NARROW * Math.abs(allowance)) {
             far = (dimension.value() + far) / 2;
         }
-        Set<Judgement.Key> gone = build.with(dimension, far)
-                .map(unit -> limiting.goneOfAll(unit, holding))
-                .orElse(Set.of());
+        Optional<Transmission> worst = build.with(dimension, far);
+        if (worst.isEmpty()) {
+            return new Fit(dimension, Optional.empty(), List.of(), far);
+        }
+        BoundarySearch.End end = end(limiting, far, worst.get(), now.chains());
+        Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return new Fit(dimension, Optional.empty(), List.of(), far);
         }
         double tolerance = NARROW * Math.abs(allowance);
+        BoundarySearch.End start = new BoundarySearch.End(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
-                limiting.narrow(size -> build.with(dimension, size), dimension.value(), far, gone, tolerance);
+                limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
         return new Fit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
     }
 
-    private static Optional<Together> together(BoundarySearch limiting, Adjustable build) {
+    private static Optional<Together> together(BoundarySearch limiting, Adjustable build, BoundarySearch.End now) {
         List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
@@ -119,17 +136,19 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        Set<Judgement.Key> all = limiting.all(fresh.get()).keySet();
-        Set<Judgement.Key> already = limiting.goneOfAll(fresh.get(), all);
+        BoundarySearch.End start = end(limiting, 0, fresh.get(), now.chains());
+        Set<Judgement.Key> all = start.found().keySet();
+        Set<Judgement.Key> already = BoundarySearch.gone(start.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
-        Set<Judgement.Key> gone =
-                worst.map(unit -> limiting.goneOfAll(unit, holding)).orElse(holding);
+        BoundarySearch.End end = worst.map(unit -> end(limiting, FAR, unit, start.chains()))
+                .orElse(new BoundarySearch.End(FAR, Map.of(), start.chains()));
+        Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return Optional.of(new Together(Optional.empty(), List.of(), List.copyOf(already), FAR));
         }
         BoundarySearch.Boundary boundary =
-                limiting.narrow(share -> build.with(worn(build, limited, share)), 0, FAR, gone, NARROW);
+                limiting.narrow(share -> build.with(worn(build, limited, share)), start, end, gone, NARROW);
         return Optional.of(new Together(Optional.of(boundary.holds()), boundary.gone(), List.copyOf(already), FAR));
     }
 

@@ -34,9 +34,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
         }
 
         private Set<Judgement.Key> gone(Set<Judgement.Key> asked) {
-            Set<Judgement.Key> gone = new LinkedHashSet<>(asked);
-            gone.removeIf(key -> !BoundarySearch.gone(Optional.ofNullable(margins.get(key))));
-            return gone;
+            return BoundarySearch.gone(margins, asked);
         }
     }
 
@@ -76,17 +74,33 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
      * @param unit      commanded
      * @param pressures [Pa], rising, two or more
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
-     * @param step      called after each pressure and each margin, from any thread
+     * @param step      called after each duty at each pressure and after each margin, from any thread
      */
     public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        List<Point> points = pressures.parallelStream()
-                .map(pressure -> {
-                    Point point = new Point(pressure, limiting.all(SetPressure.of(unit, pressure)));
-                    step.run();
-                    return point;
-                })
+        List<Transmission> made = pressures.stream()
+                .map(pressure -> SetPressure.of(unit, pressure))
                 .toList();
+        // a chain a duty, so that what is found does not depend on which thread comes first
+        List<List<Stand>> stands = unit.duties().parallelStream()
+                .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
+                .toList();
+        List<BoundarySearch.End> ends = new ArrayList<>();
+        for (int i = 0; i < made.size(); i++) {
+            Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
+            Map<String, DutyChain> chains = new LinkedHashMap<>();
+            for (List<Stand> ofDuty : stands) {
+                Stand stand = ofDuty.get(i);
+                stand.judged()
+                        .margins()
+                        .forEach(margin ->
+                                margins.put(Judgement.Key.of(stand.judged().duty(), margin), margin));
+                chains.put(stand.judged().duty().name(), stand.chain());
+            }
+            ends.add(new BoundarySearch.End(pressures.get(i), margins, chains));
+        }
+        List<Point> points =
+                ends.stream().map(end -> new Point(end.number(), end.found())).toList();
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
         Set<Judgement.Key> everything = new LinkedHashSet<>();
         for (Point point : points) {
@@ -96,7 +110,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
                         .add(key);
             }
         }
-        Search search = new Search(unit, limiting, points);
+        Search search = new Search(unit, limiting, points, ends);
         List<Span> spans = kinds.values().parallelStream()
                 .map(keys -> {
                     Span span = search.span(keys);
@@ -107,8 +121,22 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
         return new Window(points, spans, search.ranges(everything));
     }
 
+    /** A judged duty and where its chain stood then. */
+    private record Stand(Judgement judged, DutyChain chain) {}
+
+    private static List<Stand> chain(DutyChain chain, List<Transmission> made, Runnable step) {
+        List<Stand> stands = new ArrayList<>();
+        for (Transmission one : made) {
+            Judgement judged = chain.judged(one);
+            stands.add(new Stand(judged, chain.branch()));
+            step.run();
+        }
+        return stands;
+    }
+
     /** Between the pressures tried, boundaries are narrowed down. */
-    private record Search(Transmission unit, BoundarySearch limiting, List<Point> points) {
+    private record Search(
+            Transmission unit, BoundarySearch limiting, List<Point> points, List<BoundarySearch.End> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<Range> ranges = ranges(keys);
@@ -182,8 +210,8 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
             }
             double from = points.get(i - 1).pressure();
             double to = points.get(i).pressure();
-            BoundarySearch.Boundary low = limiting.narrow(this::at, to, from, below, NARROW * to);
-            BoundarySearch.Boundary high = limiting.narrow(this::at, from, to, above, NARROW * to);
+            BoundarySearch.Boundary low = limiting.narrow(this::at, ends.get(i), ends.get(i - 1), below, NARROW * to);
+            BoundarySearch.Boundary high = limiting.narrow(this::at, ends.get(i - 1), ends.get(i), above, NARROW * to);
             return low.holds() <= high.holds()
                     ? Optional.of(new Range(
                             low.holds(),
@@ -196,8 +224,12 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
         private Optional<BoundarySearch.Boundary> boundary(int holds, int fails, Set<Judgement.Key> keys) {
             double good = points.get(holds).pressure();
             double bad = points.get(fails).pressure();
-            return Optional.of(
-                    limiting.narrow(this::at, good, bad, points.get(fails).gone(keys), NARROW * Math.max(good, bad)));
+            return Optional.of(limiting.narrow(
+                    this::at,
+                    ends.get(holds),
+                    ends.get(fails),
+                    points.get(fails).gone(keys),
+                    NARROW * Math.max(good, bad)));
         }
 
         private Optional<Transmission> at(double pressure) {

@@ -8,8 +8,8 @@ import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points.
@@ -91,23 +91,18 @@ public record WindowMap(
             List<Double> values,
             List<Double> speeds,
             Runnable step) {
-        List<Cell> cells = IntStream.range(0, pressures.size() * values.size())
-                .parallel()
-                .mapToObj(i -> {
-                    double pressure = pressures.get(i % pressures.size());
-                    double value = values.get(i / pressures.size());
-                    Cell cell = cell(
-                            build.with(axis.dimension(), value + axis.inner())
-                                    .map(unit -> SetPressure.of(unit, pressure)),
-                            pressure,
-                            value,
-                            speeds);
-                    step.run();
-                    return cell;
+        // a row is solved in order, each of its points started from the one before; rows know nothing of each other
+        List<List<Cell>> rows = values.parallelStream()
+                .map(value -> {
+                    Optional<Transmission> made = build.with(axis.dimension(), value + axis.inner());
+                    Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
+                    List<Cell> row = new ArrayList<>();
+                    for (double pressure : pressures) {
+                        row.add(cell(made.map(unit -> SetPressure.of(unit, pressure)), pressure, value, chains));
+                        step.run();
+                    }
+                    return row;
                 })
-                .toList();
-        List<List<Cell>> rows = IntStream.range(0, values.size())
-                .mapToObj(row -> cells.subList(row * pressures.size(), (row + 1) * pressures.size()))
                 .toList();
         return new WindowMap(axis, pressures, values, rows, marks(build, axis, speeds));
     }
@@ -116,32 +111,34 @@ public record WindowMap(
         WearSize dimension = axis.dimension();
         double pressure = build.unit().highestSet();
         List<Mark> marks = new ArrayList<>();
+        Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
         boolean measured =
                 dimension.measured().isPresent() && dimension.measured().getAsDouble() == dimension.value();
         marks.add(new Mark(
                 build.unit().build() + (measured ? " (as measured)" : ""),
-                cell(Optional.of(build.unit()), pressure, axis.counted(dimension.value()), speeds)));
+                cell(Optional.of(build.unit()), pressure, axis.counted(dimension.value()), chains)));
         if (dimension.measured().isPresent() && !measured) {
-            marks.add(mark("as measured", build, axis, dimension.measured().getAsDouble(), pressure, speeds));
+            marks.add(mark("as measured", build, axis, dimension.measured().getAsDouble(), pressure, chains));
         }
         if (!dimension.isNew()) {
-            marks.add(mark("new", build, axis, dimension.fresh(), pressure, speeds));
+            marks.add(mark("new", build, axis, dimension.fresh(), pressure, chains));
         }
         return marks;
     }
 
     private static Mark mark(
-            String name, Adjustable build, Axis axis, double size, double pressure, List<Double> speeds) {
-        return new Mark(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), speeds));
+            String name, Adjustable build, Axis axis, double size, double pressure, Map<String, DutyChain> chains) {
+        return new Mark(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), chains));
     }
 
-    private static Cell cell(Optional<Transmission> made, double pressure, double value, List<Double> speeds) {
+    private static Cell cell(
+            Optional<Transmission> made, double pressure, double value, Map<String, DutyChain> chains) {
         if (made.isEmpty()) {
             return new Cell(pressure, value, Optional.empty(), "the size is impossible");
         }
         Optional<Least> least = Optional.empty();
         for (DutyPoint duty : made.get().duties()) {
-            Judgement judged = Judgement.of(made.get(), duty, speeds);
+            Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
                 return new Cell(pressure, value, Optional.empty(), "unsolved at " + duty.name());
             }

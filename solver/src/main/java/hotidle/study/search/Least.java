@@ -44,6 +44,26 @@ public final class Least {
         return inside(low, high, inner, beside, tolerance, figure);
     }
 
+    /**
+     * The same where the figure is known at a number in between too: below both ends, the search starts there.
+     *
+     * @param middle   between low and high
+     * @param atMiddle the figure there
+     */
+    public static double between(
+            double low,
+            double atLow,
+            double middle,
+            double atMiddle,
+            double high,
+            double atHigh,
+            double tolerance,
+            DoubleUnaryOperator figure) {
+        return atMiddle < atLow && atMiddle < atHigh
+                ? inside(low, high, middle, atMiddle, tolerance, figure)
+                : between(low, atLow, high, atHigh, tolerance, figure);
+    }
+
     /** Brent's method from a point inside that is below both ends. */
     private static double inside(
             double from, double to, double start, double atStart, double tolerance, DoubleUnaryOperator figure) {

@@ -1,0 +1,67 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** What a study finds is the same to the last bit on one thread and on several. */
+class SameBitsTest {
+
+    private static final List<Double> SPEEDS =
+            IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
+    private static final List<Double> PRESSURES =
+            IntStream.rangeClosed(1, 4).mapToObj(i -> i * 50 * TenNodes.PSI).toList();
+
+    /** All digits of all numbers in it; maps and lists print in their order. */
+    private static <T> void same(Callable<T> study) throws Exception {
+        assertEquals(on(1, study).toString(), on(4, study).toString());
+    }
+
+    private static <T> T on(int threads, Callable<T> study) throws Exception {
+        ForkJoinPool pool = new ForkJoinPool(threads);
+        try {
+            return pool.submit(study).get();
+        } finally {
+            pool.shutdown();
+        }
+    }
+
+    @Test
+    void buildsSideBySide() throws Exception {
+        List<Transmission> units = List.of(TenNodes.worn(1), TenNodes.worn(3));
+        same(() -> Comparison.of(units, SPEEDS).cells().stream()
+                .map(cell -> cell.outcome().toString()
+                        + cell.sweep().rising()
+                        + cell.sweep().onset()
+                        + cell.sweep().unloading())
+                .toList());
+    }
+
+    @Test
+    void theWindow() throws Exception {
+        Transmission unit = TenNodes.worn(3);
+        same(() -> Window.study(unit, PRESSURES, SPEEDS, () -> {}));
+    }
+
+    @Test
+    void wear() throws Exception {
+        Adjustable build = Fits.worn(1);
+        same(() -> Wear.study(build, Wear.fits(build), SPEEDS, () -> {}));
+    }
+
+    @Test
+    void theMap() throws Exception {
+        Adjustable build = Fits.worn(1);
+        WearSize size = Wear.fits(build).get(0);
+        List<Double> values = List.of(size.value(), size.value() + size.allowance() / 2);
+        WindowMap.Axis axis = new WindowMap.Axis(size.name(), size, 0);
+        same(() -> WindowMap.study(build, axis, PRESSURES, values, SPEEDS, () -> {}));
+    }
+}
