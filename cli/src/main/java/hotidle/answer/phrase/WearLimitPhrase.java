@@ -1,0 +1,83 @@
+package hotidle.answer.phrase;
+
+import java.util.List;
+import java.util.Locale;
+
+/** How far fits may wear before a limit is gone. Limits come as {@link LimitPhrase#listed} says them. */
+public final class WearLimitPhrase {
+
+    /** Above the table of fits. */
+    public static final String EACH_ALONE =
+            "Each fit alone, all others as the build has them: what it may wear before the first limit is gone";
+
+    /** Where the table of fits would be empty. */
+    public static final String NO_FIT_ALONE = "  No fit alone takes a limit away.";
+
+    /** Where no fit has a limit written. */
+    public static final String NO_WRITTEN_LIMIT =
+            "no fit has a wear limit written, so nothing can be said of all together.";
+
+    /** Beneath it all. */
+    public static final String LEGEND =
+            "Sizes are as measured cold. 'Shop limit' is the one written in the circuit file. A found"
+                    + " limit counts only the limits that hold in this build, at its own duty points; it is an estimate, not a"
+                    + " maker's limit, and the lower of both counts.";
+
+    private WearLimitPhrase() {}
+
+    /** A build in which no limit holds that wear could take away. */
+    public static String noneHolds(String build, int failing) {
+        return build + ": no limit holds or none is judged in this circuit (" + failing
+                + " fail), so no wear can be said to take one away.";
+    }
+
+    /** Limits that fail before anything wears. */
+    public static String failAlready(List<String> limits) {
+        return "As it is, these fail already and are left out of the table: " + String.join("; ", limits) + ".";
+    }
+
+    /** Fits that take nothing away, however worn. */
+    public static String noneOfThese(List<String> fits) {
+        return "None of these takes a limit away alone, even worn eight times its allowance further: "
+                + String.join(", ", fits) + ".";
+    }
+
+    /**
+     * Fits that are worn in the build, so that what is said of all together, from new, is not taken for what is left.
+     *
+     * @param shares how far those with a written limit are on the way to it [-], rising; may be empty
+     */
+    public static String wornAlready(int worn, int fits, List<Double> shares, long past) {
+        String ways = shares.isEmpty()
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        ", %.0f to %.0f %% of the way from new to their written limits (%d past theirs)",
+                        100 * shares.get(0),
+                        100 * shares.get(shares.size() - 1),
+                        past);
+        return worn + " of its " + fits + " fits are worn already" + ways + ". Counted from new, not from there, ";
+    }
+
+    /** All fits together take a limit away at a share of their way from new to their written limits [-]. */
+    public static String togetherTo(double share, String gone) {
+        return String.format(
+                Locale.ROOT,
+                "all fits together may wear to %.0f %% of the way from new to their written limits; then %s is gone.",
+                100 * share,
+                gone);
+    }
+
+    /** All fits together take nothing away up to a share of their written limits [-]. */
+    public static String togetherNone(double searched) {
+        return String.format(
+                Locale.ROOT,
+                "all fits together, wearing in proportion, take no limit away up to %.0f %% of their written limits.",
+                100 * searched);
+    }
+
+    /** Limits that fail with all fits new. */
+    public static String failWhenNew(List<String> limits) {
+        return " Even with all fits new these fail and are not counted: " + String.join("; ", limits) + ".";
+    }
+}

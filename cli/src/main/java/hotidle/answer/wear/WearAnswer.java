@@ -1,0 +1,90 @@
+package hotidle.answer.wear;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.WearLimitPhrase;
+import hotidle.study.Judgement;
+import hotidle.study.Wear;
+import hotidle.transmission.WearSize;
+import java.util.List;
+
+/**
+ * How far the fits of a build may wear.
+ *
+ * @param circuit its name
+ * @param about   what its file says of it; may be empty
+ * @param build   which
+ * @param wearing all sizes of the build that wear
+ * @param wear    what was found
+ */
+public record WearAnswer(String circuit, String about, String build, List<WearSize> wearing, Wear wear)
+        implements Answer {
+
+    public WearAnswer {
+        wearing = List.copyOf(wearing);
+    }
+
+    @Override
+    public String screen() {
+        String head = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ");
+        if (wear.held() == 0) {
+            return head
+                    + Wrap.lines(WearLimitPhrase.noneHolds(build, wear.already().size()), "", "  ");
+        }
+        String already = wear.already().isEmpty()
+                ? ""
+                : Wrap.lines(WearLimitPhrase.failAlready(listed(wear.already())), "  ", "  ");
+        return head + Wrap.lines(build + ": " + worn() + together(), "", "  ") + already + "\n" + Caution.WHOLE + "\n\n"
+                + fits() + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
+    }
+
+    private String fits() {
+        List<Wear.Fit> found =
+                wear.fits().stream().filter(fit -> fit.size().isPresent()).toList();
+        List<String> none = wear.fits().stream()
+                .filter(fit -> fit.size().isEmpty())
+                .map(fit -> fit.dimension().name())
+                .toList();
+        return WearLimitPhrase.EACH_ALONE + "\n"
+                + (found.isEmpty()
+                        ? WearLimitPhrase.NO_FIT_ALONE + "\n"
+                        : FitRows.shown(found).aligned())
+                + (none.isEmpty() ? "" : Wrap.lines(WearLimitPhrase.noneOfThese(none), "", "  "));
+    }
+
+    private String worn() {
+        WornShares shares = WornShares.of(wearing);
+        return shares.worn() == 0
+                ? ""
+                : WearLimitPhrase.wornAlready(shares.worn(), wearing.size(), shares.shares(), shares.past());
+    }
+
+    private String together() {
+        if (wear.together().isEmpty()) {
+            return WearLimitPhrase.NO_WRITTEN_LIMIT;
+        }
+        Wear.Together all = wear.together().get();
+        String said = all.share()
+                .map(share -> WearLimitPhrase.togetherTo(
+                        share, FitRows.listed(all.gone().get(0))))
+                .orElseGet(() -> WearLimitPhrase.togetherNone(all.searched()));
+        return said + (all.already().isEmpty() ? "" : WearLimitPhrase.failWhenNew(listed(all.already())));
+    }
+
+    private static List<String> listed(List<Judgement.Key> keys) {
+        return keys.stream().map(FitRows::listed).toList();
+    }
+
+    @Override
+    public TextTable table() {
+        return FitRows.all(wear.fits());
+    }
+
+    @Override
+    public Object json() {
+        return WearRecord.of(circuit, build, wear);
+    }
+}

@@ -1,0 +1,60 @@
+package hotidle.answer.wear;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.answer.LimitRecord;
+import hotidle.study.Wear;
+import hotidle.transmission.WearSize;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** How far the fits of a build may wear, as JSON. */
+record WearRecord(String circuit, List<Build> builds) {
+
+    record Build(
+            String build,
+            List<LimitRecord> failAlready,
+            List<FitRecord> fits,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<TogetherRecord> together) {}
+
+    /** A fit that wears alone; sizes in its unit. */
+    record FitRecord(
+            String fit,
+            String unit,
+            @JsonProperty("new") double fresh,
+            double asIs,
+            OptionalDouble shopLimit,
+            Optional<Double> goneAt,
+            double searchedTo,
+            List<LimitRecord> firstGone) {
+
+        static FitRecord of(Wear.Fit fit) {
+            WearSize size = fit.dimension();
+            return new FitRecord(
+                    size.name(),
+                    size.kind() == WearSize.Kind.AREA ? "m2" : "m",
+                    size.fresh(),
+                    size.value(),
+                    size.limit(),
+                    fit.size(),
+                    fit.searched(),
+                    LimitRecord.of(fit.gone()));
+        }
+    }
+
+    record TogetherRecord(
+            Optional<Double> shareOfWrittenLimits, List<LimitRecord> firstGone, List<LimitRecord> failWhenNew) {}
+
+    static WearRecord of(String circuit, String build, Wear wear) {
+        return new WearRecord(
+                circuit,
+                List.of(new Build(
+                        build,
+                        LimitRecord.of(wear.already()),
+                        wear.fits().stream().map(FitRecord::of).toList(),
+                        wear.together()
+                                .map(all -> new TogetherRecord(
+                                        all.share(), LimitRecord.of(all.gone()), LimitRecord.of(all.already()))))));
+    }
+}

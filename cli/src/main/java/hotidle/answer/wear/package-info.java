@@ -1,0 +1,2 @@
+/** What {@code wear} answers. */
+package hotidle.answer.wear;
