@@ -24,6 +24,7 @@ import picocli.CommandLine.ScopeType;
             MarginsCommand.class,
             LeaksCommand.class,
             WindowCommand.class,
+            MapCommand.class,
             WearCommand.class,
             PartCommand.class,
             CheckCommand.class,

@@ -4,6 +4,8 @@ import hotidle.answer.MarginQuantity;
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ClutchPhrase;
+import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.MarginNotePhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
@@ -15,7 +17,6 @@ import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -23,11 +24,8 @@ import java.util.stream.Collectors;
 /** Says of a margin, in plain words, what decides it. */
 record MarginWords(Quantity.UnitSystem units) {
 
-    /** Headroom beyond this is not worth a number [-]. */
-    private static final double AMPLE = 9.99;
-
     /** What the two margins of a clutch are called that are one and the same. */
-    static final String APPLY_BOTH = "apply, holding and slipping";
+    static final String APPLY_BOTH = LimitPhrase.APPLY_BOTH;
 
     /** What a margin is called. */
     static String label(Margin margin) {
@@ -36,19 +34,7 @@ record MarginWords(Quantity.UnitSystem units) {
 
     /** What a kind of margin is called. */
     static String label(Margin.Kind kind) {
-        return switch (kind) {
-            case REGULATION -> "regulation";
-            case APPLY -> "apply, holding";
-            case APPLY_SLIDING -> "apply, slipping";
-            case LOCKUP -> "lockup";
-            case LUBRICATION -> "lubrication";
-            case COOLER -> "cooler";
-            case CONVERTER_CHARGE -> "converter charge";
-            case FILM -> "hub film";
-            case UNIT_LOAD -> "hub unit load";
-            case PUMP_INLET -> "pump inlet";
-            case RELIEF -> "relief valve";
-        };
+        return LimitPhrase.label(kind);
     }
 
     static Quantity quantity(Margin margin) {
@@ -74,16 +60,11 @@ record MarginWords(Quantity.UnitSystem units) {
     }
 
     String headroom(Margin margin) {
-        double headroom = margin.headroom();
-        if (Double.isNaN(headroom)) {
-            return "-";
-        }
-        return headroom > AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f %%", 100 * headroom);
+        return HeadroomPhrase.of(margin.headroom());
     }
 
     static String verdict(Margin margin) {
-        String word = margin.verdict().word();
-        return margin.verdict() == Margin.Verdict.FAILS ? word.toUpperCase(Locale.ROOT) : word;
+        return HeadroomPhrase.verdict(margin.verdict());
     }
 
     /** One margin in a few words, for example "lubrication (lube-rear) at hot-idle: 0.01 gpm, needs 0.11 gpm". */

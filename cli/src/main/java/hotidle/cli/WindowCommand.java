@@ -1,19 +1,9 @@
 package hotidle.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import hotidle.answer.StateJson;
-import hotidle.answer.format.TextTable;
-import hotidle.answer.format.Wrap;
-import hotidle.answer.phrase.Caution;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
-import hotidle.plots.Chart;
 import hotidle.study.Window;
-import hotidle.study.WindowMap;
-import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -54,15 +44,13 @@ final class WindowCommand implements Callable<Integer> {
                             + " Default: from the slowest duty point to 4000rpm in steps of 150rpm")
     String speed;
 
-    @Option(
-            names = "--vary",
-            paramLabel = "PART.key=LOW..HIGHunit",
-            description = "shows the least headroom over set pressure and this size instead, for example"
-                    + " hub-bushing.clearance=0.02..0.15mm; a step may follow, as in 0.02..0.15/0.01mm")
+    /** Now a command of its own; kept to say so. */
+    @Option(names = "--vary", hidden = true)
     String vary;
 
-    @Option(names = "--map", paramLabel = "FILE", description = "draws what --vary shows into this file (.png or .svg)")
-    Path map;
+    /** Went with it. */
+    @Option(names = "--map", hidden = true)
+    String map;
 
     @Spec
     CommandSpec spec;
@@ -72,24 +60,11 @@ final class WindowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        MovedOption.refuse("--vary", vary, "hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit");
+        MovedOption.refuse("--map", map, "hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit --plot FILE");
         DescribedCircuit described = asked.load();
-        List<Double> pressures = Choice.series("--set", set, Dimension.PRESSURE);
-        if (pressures.size() < 2 || pressures.get(0) <= 0) {
-            throw new WrongInputException("hotidle: --set " + set
-                    + ": at least two pressures above zero are needed; write 60..400/20psi, for example");
-        }
+        List<Double> pressures = SetPressures.of(set);
         List<Double> speeds = Choice.searched(speed, described.unit(), STEP);
-        if (map != null) {
-            PictureFile.check("--map", map);
-        }
-        if (map != null && vary == null) {
-            throw new WrongInputException(
-                    "hotidle: --map " + map
-                            + ": which size is to be varied?\nmend: add --vary hub-bushing.clearance=0.02..0.15mm, for example");
-        }
-        if (vary != null) {
-            return map(described, pressures, speeds);
-        }
         List<WindowText.One> found = new ArrayList<>();
         for (Transmission unit : Circuits.units(described, builds)) {
             unit.command();
@@ -110,74 +85,5 @@ final class WindowCommand implements Callable<Integer> {
                             case JSON -> StateJson.text(text.json());
                         });
         return HotIdle.DONE;
-    }
-
-    /** The least margin over set pressure and one size. */
-    private int map(DescribedCircuit described, List<Double> pressures, List<Double> speeds) {
-        VariedSize varied = VariedSize.of(vary);
-        List<Adjustable> chosen = Circuits.units(described, builds).stream()
-                .map(unit -> described.adjustable(unit.build()))
-                .toList();
-        if (map != null && chosen.size() > MOST_MAPS) {
-            throw new WrongInputException(
-                    "hotidle: --map shows " + MOST_MAPS + " builds at most\nmend: name fewer builds");
-        }
-        List<WindowMapText> maps = new ArrayList<>();
-        for (Adjustable one : chosen) {
-            one.unit().command();
-            WindowMap.Axis axis = varied.axis(one);
-            List<Double> values = varied.values(one, axis);
-            Progress progress = new Progress(
-                    spec.commandLine().getErr(), "mapping " + one.unit().build(), pressures.size() * values.size());
-            maps.add(new WindowMapText(
-                    asked.shared.units,
-                    one.unit().build(),
-                    WindowMap.study(one, axis, pressures, values, speeds, progress::step)));
-            progress.end();
-        }
-        if (map != null) {
-            PictureFile.write(
-                    maps.stream()
-                            .map(one -> (Chart) one.chart(described.name()))
-                            .toList(),
-                    map);
-            spec.commandLine().getErr().println("drawn: " + map);
-        }
-        spec.commandLine()
-                .getOut()
-                .print(
-                        switch (asked.shared.format) {
-                            case TABLE -> mapTables(described, maps);
-                            case CSV -> mapCsv(maps);
-                            case JSON -> StateJson.text(mapJson(described, maps));
-                        });
-        return maps.stream().allMatch(one -> one.map().known()) ? HotIdle.DONE : HotIdle.UNSOLVED;
-    }
-
-    /** Maps that stay readable on one page. */
-    private static final int MOST_MAPS = 2;
-
-    private static String mapTables(DescribedCircuit described, List<WindowMapText> maps) {
-        StringBuilder text =
-                new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
-        text.append("\n").append(Caution.WHOLE).append("\n");
-        maps.forEach(one -> text.append("\n").append(one.table()));
-        return text.append("\n")
-                .append(Wrap.lines(WindowMapText.legend(), "", ""))
-                .toString();
-    }
-
-    private static String mapCsv(List<WindowMapText> maps) {
-        TextTable table = new TextTable(maps.get(0).head());
-        maps.forEach(one -> one.rows().forEach(table::add));
-        return table.csv();
-    }
-
-    private static ObjectNode mapJson(DescribedCircuit described, List<WindowMapText> maps) {
-        ObjectNode root = StateJson.object();
-        root.put("circuit", described.name());
-        ArrayNode all = root.putArray("builds");
-        maps.forEach(one -> all.add(one.json()));
-        return root;
     }
 }

@@ -54,7 +54,9 @@ final class WrongOption {
     private static List<String> options(CommandSpec command) {
         List<String> names = new ArrayList<>();
         for (OptionSpec option : command.options()) {
-            names.add(option.longestName());
+            if (!option.hidden()) {
+                names.add(option.longestName());
+            }
         }
         return names;
     }

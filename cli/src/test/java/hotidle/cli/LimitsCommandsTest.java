@@ -18,6 +18,10 @@ class LimitsCommandsTest {
         return run(List.of("window", "shuttle-five", "--set", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
     }
 
+    private static Run map(String... more) {
+        return run(List.of("map", "shuttle-five", "--set", "60..360/150psi", "--speed", "600..3600/600rpm"), more);
+    }
+
     private static Run wear(String... more) {
         return run(List.of("wear", "shuttle-five", "--speed", "600..3600/600rpm", "--fit", "hub-bushing.bore"), more);
     }
@@ -108,7 +112,7 @@ class LimitsCommandsTest {
     @Test
     void theMapNamesBuildLimitAndLineAndItsNumbersComeInEveryForm(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("map.svg");
-        Run run = window("--build", "restored-raised", "--vary", VARY, "--map", file.toString(), "--units", "metric");
+        Run run = map("--build", "restored-raised", "--vary", VARY, "--plot", file.toString(), "--units", "metric");
         assertEquals(0, run.code(), run.err());
         String svg = Files.readString(file);
         assertTrue(svg.contains("hub-bushing.clearance [mm]"), "axis");
@@ -118,13 +122,13 @@ class LimitsCommandsTest {
         assertTrue(svg.contains("An estimate, not an approval"), "caution");
         assertTrue(run.out().contains("restored-raised with that size as measured, hub-bushing.clearance 0.135 mm"));
         JsonNode map = new ObjectMapper()
-                .readTree(window("--build", "restored-raised", "--vary", VARY, "--format", "json")
+                .readTree(map("--build", "restored-raised", "--vary", VARY, "--format", "json")
                         .out())
                 .at("/builds/0/map");
         assertEquals(6, map.get("points").size());
         assertEquals("restored-raised", map.at("/named_points/0/name").textValue());
         assertEquals(0.055e-3, map.at("/named_points/0/size").doubleValue(), 1e-12);
-        String csv = window("--build", "restored-raised", "--vary", VARY, "--format", "csv")
+        String csv = map("--build", "restored-raised", "--vary", VARY, "--format", "csv")
                 .out();
         assertEquals(10, csv.lines().count(), csv);
         assertEquals(List.of("map.svg"), List.of(folder.toFile().list()));
@@ -146,12 +150,12 @@ class LimitsCommandsTest {
             {"hub-bushing.clearance", "write --vary hub-bushing.clearance=0.02..0.15mm"}
         };
         for (String[] one : wrong) {
-            Run run = window("--build", "worn-raised", "--vary", one[0], "--map", file);
+            Run run = map("--build", "worn-raised", "--vary", one[0], "--plot", file);
             assertEquals(2, run.code(), one[0] + ": " + run.err());
             assertTrue(run.err().contains(one[1]), one[0] + ": " + run.err());
             assertEquals("", run.out());
         }
-        assertTrue(window("--map", file).err().contains("add --vary"));
+        assertEquals(2, map("--plot", file).code());
         assertEquals(0, folder.toFile().list().length);
     }
 }

@@ -49,8 +49,7 @@ class OutputSchemaTest {
         List<String> words = one.words();
         String word = words.get(0);
         return words.contains("--sensitivity")
-                ? "sensitivity"
-                : word.equals("window") && words.contains("--vary") ? "map" : word;
+                ? "sensitivity" : word;
     }
 
     private static JsonNode output(Case one) throws IOException {

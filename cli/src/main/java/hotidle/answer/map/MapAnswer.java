@@ -1,0 +1,71 @@
+package hotidle.answer.map;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.MapPhrase;
+import hotidle.plots.Chart;
+import hotidle.plots.Picture;
+import hotidle.study.WindowMap;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The least headroom of some builds over set pressure and one size.
+ *
+ * @param units   of the user
+ * @param circuit its name
+ * @param about   what its file says of it; may be empty
+ * @param maps    one a build, at least one
+ */
+public record MapAnswer(Quantity.UnitSystem units, String circuit, String about, List<Mapped> maps) implements Answer {
+
+    /** A build and its map. */
+    public record Mapped(String build, WindowMap map) {}
+
+    public MapAnswer {
+        maps = List.copyOf(maps);
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        text.append("\n").append(Caution.WHOLE).append("\n");
+        maps.forEach(one -> text.append("\n").append(new MapScreen(units, one.build, one.map).table()));
+        return text.append("\n").append(Wrap.lines(MapPhrase.LEGEND, "", "")).toString();
+    }
+
+    @Override
+    public TextTable table() {
+        TextTable table = new TextTable(new MapRows(units, maps.get(0).build, maps.get(0).map).head());
+        maps.forEach(one -> new MapRows(units, one.build, one.map).rows().forEach(table::add));
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return new MapRecord(
+                circuit,
+                maps.stream().map(one -> MapRecord.of(one.build, one.map)).toList());
+    }
+
+    /** A chart a build. */
+    public List<Chart> charts() {
+        return maps.stream()
+                .map(one -> (Chart) new MapPicture(units, one.build, one.map).chart(circuit))
+                .toList();
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return Optional.of(new Picture(charts()));
+    }
+
+    @Override
+    public boolean complete() {
+        return maps.stream().allMatch(one -> one.map.known());
+    }
+}

@@ -1,0 +1,57 @@
+package hotidle.answer.map;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LimitPhrase;
+import hotidle.study.Judgement;
+import hotidle.study.WindowMap;
+import hotidle.transmission.WearSize;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** What table and picture of a map have in common: letters of the limits that decide, and the unit of the size. */
+record MapGrid(WindowMap map) {
+
+    /** Sizes up to this are told in thousandths or micrometres [m]. */
+    private static final double SMALL = 50e-6;
+
+    /** Headroom beyond this is not worth a number [-]. */
+    private static final double AMPLE = 9.99;
+
+    /** Every limit that decides somewhere, with its letter. */
+    Map<Judgement.Key, String> letters() {
+        Map<Judgement.Key, String> letters = new LinkedHashMap<>();
+        map.cells().stream()
+                .flatMap(List::stream)
+                .flatMap(cell -> cell.least().stream())
+                .forEach(least -> letters.computeIfAbsent(least.key(), key -> letter(letters.size())));
+        return letters;
+    }
+
+    private static String letter(int number) {
+        String one = String.valueOf((char) ('A' + number % 26));
+        return number < 26 ? one : one + (number / 26);
+    }
+
+    static String limit(Judgement.Key key) {
+        return LimitPhrase.at(key.kind(), key.part(), key.duty());
+    }
+
+    Quantity quantity() {
+        if (map.axis().dimension().kind() == WearSize.Kind.AREA) {
+            return Quantity.AREA;
+        }
+        return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;
+    }
+
+    static String percent(double headroom) {
+        if (Double.isNaN(headroom)) {
+            return "?";
+        }
+        if (headroom == Double.NEGATIVE_INFINITY) {
+            return "contact";
+        }
+        return headroom > AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f", 100 * headroom);
+    }
+}

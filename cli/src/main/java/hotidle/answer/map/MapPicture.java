@@ -1,0 +1,70 @@
+package hotidle.answer.map;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.MapPhrase;
+import hotidle.assess.Margin;
+import hotidle.plots.MapChart;
+import hotidle.study.Judgement;
+import hotidle.study.WindowMap;
+import hotidle.transmission.WearSize;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The map of a build as a chart. */
+record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGrid grid) {
+
+    MapPicture(Quantity.UnitSystem units, String build, WindowMap map) {
+        this(units, build, map, new MapGrid(map));
+    }
+
+    /** The map as a chart. */
+    MapChart chart(String circuit) {
+        Map<Judgement.Key, String> letters = grid.letters();
+        Map<String, String> key = new LinkedHashMap<>();
+        letters.forEach((limit, letter) -> key.put(letter, MapGrid.limit(limit)));
+        List<MapChart.Level> levels = new ArrayList<>();
+        WearSize dimension = map.axis().dimension();
+        dimension
+                .limit()
+                .ifPresent(limit -> levels.add(
+                        new MapChart.Level("shop limit", value(map.axis().counted(limit)))));
+        return new MapChart(
+                MapPhrase.title(build, map.axis().name()),
+                MapPhrase.subtitle(circuit),
+                "set pressure [" + Quantity.PRESSURE.in(units).unit() + "]",
+                map.axis().name() + " [" + grid.quantity().in(units).unit() + "]",
+                map.pressures().stream()
+                        .map(pressure -> Quantity.PRESSURE.value(units, pressure))
+                        .toList(),
+                map.values().stream().map(this::value).toList(),
+                map.cells().stream()
+                        .map(row -> row.stream()
+                                .map(cell -> new MapChart.Cell(
+                                        100 * cell.headroom(),
+                                        cell.least()
+                                                .map(least -> letters.get(least.key()))
+                                                .orElse("")))
+                                .toList())
+                        .toList(),
+                100 * Margin.CLOSE,
+                key,
+                map.marks().stream()
+                        .map(mark -> new MapChart.Mark(
+                                mark.name() + ": " + headroom(mark.cell()),
+                                Quantity.PRESSURE.value(units, mark.cell().pressure()),
+                                value(mark.cell().value())))
+                        .toList(),
+                levels);
+    }
+
+    private double value(double siValue) {
+        return grid.quantity().value(units, siValue);
+    }
+
+    private static String headroom(WindowMap.Cell cell) {
+        String number = MapGrid.percent(cell.headroom());
+        return number.equals("?") ? MapRecord.NOT_KNOWN : number.matches("[-+].*") ? number + " %" : number;
+    }
+}

@@ -1,0 +1,2 @@
+/** What {@code map} answers. */
+package hotidle.answer.map;

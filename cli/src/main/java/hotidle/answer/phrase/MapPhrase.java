@@ -1,0 +1,54 @@
+package hotidle.answer.phrase;
+
+/** What is said of a map of headroom over set pressure and a size. */
+public final class MapPhrase {
+
+    /** What is changed, and what is not. */
+    public static final String ASSUMED =
+            "Command and spring are set together, idle with the rest; all other sizes stay as the build has them.";
+
+    /** Beneath the tables. */
+    public static final String LEGEND =
+            "Headroom is the worst of all limits at all duty points; 0 % and less fails, up to 10 % is close. "
+                    + ASSUMED + " The film allowed is an assumption from roughness.";
+
+    private MapPhrase() {}
+
+    /** Above a table; the size with the unit in which it is shown. */
+    public static String heading(String build, String size, String unit) {
+        return build + ": least headroom in % and the limit that decides, over set pressure and " + size + " [" + unit
+                + "]";
+    }
+
+    /** Above a picture. */
+    public static String title(String build, String size) {
+        return build + ": least headroom over set pressure and " + size;
+    }
+
+    /** Beneath a picture. */
+    public static String subtitle(String circuit) {
+        return circuit + ": worst of all limits at all duty points. " + ASSUMED + " An estimate, not an approval.";
+    }
+
+    /** A point with a name: the build's own by that name, another one as that size in the build. */
+    public static String point(String build, String name, String size, String value, String pressure) {
+        return (name.startsWith(build) ? name : build + " with that size " + name) + ", " + size + " " + value + " at "
+                + pressure + ": ";
+    }
+
+    /** Nothing is known at a point. */
+    public static String notKnown(String why) {
+        return "NOT KNOWN, " + why + ".";
+    }
+
+    /** The limit that decides at a point; a film is not known where metal touches. */
+    public static String decides(String verdict, String headroom, String limit, boolean contact) {
+        return verdict + ", " + headroom + "; " + limit
+                + (contact ? ": metal touches, the film is not known." : " decides.");
+    }
+
+    /** How many points are not known. */
+    public static String notKnownAt(long points, String why) {
+        return "?  not known at " + points + " points: " + why;
+    }
+}

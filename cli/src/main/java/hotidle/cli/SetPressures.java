@@ -1,0 +1,24 @@
+package hotidle.cli;
+
+import hotidle.circuits.text.Dimension;
+import java.util.List;
+
+/** Set pressures to try, as written behind --set. */
+final class SetPressures {
+
+    private SetPressures() {}
+
+    /**
+     * In Pa, rising.
+     *
+     * @throws WrongInputException where they are fewer than two, or not above zero
+     */
+    static List<Double> of(String set) {
+        List<Double> pressures = Choice.series("--set", set, Dimension.PRESSURE);
+        if (pressures.size() < 2 || pressures.get(0) <= 0) {
+            throw new WrongInputException("hotidle: --set " + set
+                    + ": at least two pressures above zero are needed; write 60..400/20psi, for example");
+        }
+        return pressures;
+    }
+}
