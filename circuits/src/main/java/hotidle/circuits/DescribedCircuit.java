@@ -147,6 +147,13 @@ public record DescribedCircuit(
                 unit);
     }
 
+    /** What the file says of each part, by name; empty where it says nothing. */
+    public Map<String, String> abouts() {
+        Map<String, String> abouts = new LinkedHashMap<>();
+        parts.forEach(part -> abouts.put(part.name(), part.about()));
+        return abouts;
+    }
+
     /** How many sizes a build of a name changes; for the build of a sheet, those that were measured. */
     public long measured(String build) {
         return builds.stream()

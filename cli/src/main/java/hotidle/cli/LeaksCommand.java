@@ -1,24 +1,22 @@
 package hotidle.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import hotidle.answer.StateJson;
-import hotidle.answer.format.Wrap;
-import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.answer.leaks.LeaksAnswer;
+import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
+import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
+import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,28 +66,32 @@ final class LeaksCommand implements Callable<Integer> {
         if (steps < 0) {
             throw new WrongInputException("hotidle: --steps " + steps + ": allowed is 0 or more");
         }
-        if (hotidle.assess.Roles.of(unit).chambers().isEmpty()) {
+        Roles roles = Roles.of(unit);
+        if (roles.chambers().isEmpty()) {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
-        Optional<OilBudget> budget = outcome.state().map(state -> OilBudget.of(unit, state));
-        Optional<Repairs> repairs = budget.isEmpty() ? Optional.empty() : repairs(chosen, at, speeds);
-        Optional<LeaksText> text = budget.flatMap(oil -> repairs.map(
-                wins -> new LeaksText(asked.shared.units, unit, at, abouts(described), oil, wins, speeds.get(0))));
-        String printed =
-                switch (asked.shared.format) {
-                    case TABLE ->
-                        text.map(known -> known.tables(described.about())).orElseGet(() -> unsolved(unit, at, outcome));
-                    case CSV -> text.map(LeaksText::csv).orElseGet(() -> unsolved(unit, at, outcome));
-                    case JSON -> StateJson.text(json(unit, at, outcome, budget, repairs));
-                };
-        spec.commandLine().getOut().print(printed);
-        return repairs.isPresent() ? HotIdle.DONE : HotIdle.UNSOLVED;
+        Optional<LeaksAnswer.Found> found = outcome.state()
+                .flatMap(state -> repairs(chosen, at, speeds)
+                        .map(repairs -> found(unit, at, OilBudget.of(unit, state), repairs, speeds.get(0))));
+        LeaksAnswer answer = new LeaksAnswer(
+                asked.shared.units, described.about(), described.abouts(), unit, roles, at, outcome, found);
+        return Printed.print(spec, asked.shared, answer);
     }
 
-    private static Map<String, String> abouts(DescribedCircuit described) {
-        return described.parts().stream()
-                .collect(Collectors.toMap(DescribedCircuit.PartLine::name, DescribedCircuit.PartLine::about));
+    private static LeaksAnswer.Found found(
+            Transmission unit, DutyPoint at, OilBudget budget, Repairs repairs, double lowest) {
+        boolean low = IdlePressure.low(
+                unit,
+                at,
+                OptionalDouble.of(repairs.before().line()),
+                OptionalDouble.of(repairs.before().set()));
+        return new LeaksAnswer.Found(
+                budget,
+                repairs,
+                RepairFindings.of(repairs, unit.commanded().isPresent(), LeaksAnswer.MOST_ALONE),
+                low,
+                lowest);
     }
 
     private Optional<Repairs> repairs(Adjustable chosen, DutyPoint at, List<Double> speeds) {
@@ -99,73 +101,5 @@ final class LeaksCommand implements Callable<Integer> {
         Optional<Repairs> found = Repairs.study(chosen, at, speeds, steps, progress::step);
         progress.end();
         return found;
-    }
-
-    private static String unsolved(Transmission unit, DutyPoint at, Outcome outcome) {
-        return Wrap.lines(
-                unit.build() + " at " + at.name() + ": "
-                        + outcome.unsolved()
-                                .map(why -> UnsolvedPhrase.why(why.culprit(), why.residual(), why.tried()))
-                                .orElse("not solved"),
-                "",
-                "  ");
-    }
-
-    private static ObjectNode json(
-            Transmission unit, DutyPoint at, Outcome outcome, Optional<OilBudget> budget, Optional<Repairs> repairs) {
-        ObjectNode root = StateJson.object();
-        root.put("circuit", unit.circuit());
-        ObjectNode build = root.putArray("builds").addObject();
-        build.put("build", unit.build());
-        build.putArray("states").add(StateJson.state(unit, at, outcome));
-        budget.ifPresent(known -> {
-            ObjectNode node = root.putObject("oil_budget");
-            node.put("displaced_m3_s", known.displaced());
-            node.put("unexplained_share", known.unexplained());
-            ArrayNode paths = node.putArray("paths");
-            known.paths()
-                    .forEach(path -> paths.addObject()
-                            .put("path", path.key())
-                            .put("group", path.group().label())
-                            .put("fate", path.fate().name().toLowerCase(java.util.Locale.ROOT))
-                            .put("flow_m3_s", path.flow())
-                            .put("share", path.flow() / known.displaced()));
-        });
-        repairs.ifPresent(known -> {
-            root.set("before", json(known.before()));
-            known.all().ifPresent(all -> root.set("all_as_new", json(all)));
-            ArrayNode alone = root.putArray("repairs");
-            known.alone().forEach(step -> alone.add(json(step)));
-            ArrayNode order = root.putArray("order");
-            known.order().forEach(step -> order.add(json(step)));
-        });
-        return root;
-    }
-
-    private static ObjectNode json(Repairs.Step step) {
-        ObjectNode node = StateJson.object();
-        node.put("repair", step.repair().name());
-        ObjectNode sizes = node.putObject("sizes");
-        step.repair()
-                .dimensions()
-                .forEach(dimension -> sizes.putObject(dimension.name())
-                        .put("from", dimension.value())
-                        .put("to", dimension.fresh())
-                        .put("unit", dimension.kind() == hotidle.transmission.WearSize.Kind.AREA ? "m2" : "m"));
-        node.set("after", json(step.after()));
-        return node;
-    }
-
-    private static ObjectNode json(Repairs.Effect effect) {
-        ObjectNode node = StateJson.object();
-        node.put("line_pa", effect.line());
-        StateJson.putFinite(node, "set_pressure_pa", effect.set());
-        node.put("regulated", effect.regulated());
-        ArrayNode starved = node.putArray("starved");
-        effect.starved().forEach(starved::add);
-        node.put("lube_m3_s", effect.lube());
-        node.put("lost_m3_s", effect.lost());
-        StateJson.putSpeed(node, "onset_rpm", effect.onset());
-        return node;
     }
 }

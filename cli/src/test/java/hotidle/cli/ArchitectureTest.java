@@ -97,7 +97,7 @@ class ArchitectureTest {
                 .check(ALL);
     }
 
-    /** What was solved is handed in; a study begins by a static method. */
+    /** What was solved is handed in; a study begins by a static method, the values of an enum are none. */
     @Test
     void answersBeginNoStudy() {
         noClasses()
@@ -108,12 +108,27 @@ class ArchitectureTest {
                     @Override
                     public boolean test(JavaMethodCall call) {
                         return call.getTargetOwner().getPackageName().startsWith("hotidle.study")
+                                && !call.getTargetOwner().isEnum()
                                 && call.getTarget()
                                         .resolveMember()
                                         .map(method -> method.getModifiers().contains(JavaModifier.STATIC))
                                         .orElse(false);
                     }
                 })
+                .check(ALL);
+    }
+
+    @Test
+    void aPhraseTakesValuesAndNeverAState() {
+        noClasses()
+                .that()
+                .resideInAPackage("hotidle.answer.phrase..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("hotidle.result..", "hotidle.network..")
+                .orShould()
+                .dependOnClassesThat()
+                .areAssignableTo(hotidle.transmission.Transmission.class)
                 .check(ALL);
     }
 

@@ -1,14 +1,14 @@
-package hotidle.cli;
+package hotidle.answer.leaks;
 
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.OilLostPhrase;
 import hotidle.assess.OilBudget;
 import hotidle.network.Group;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -27,10 +27,6 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
 
     /** A budget that leaves more than this open is wrong [-]. */
     private static final double CLOSED = 1e-9;
-
-    private static final String ENDS =
-            "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"
-                    + " face of a gear under the bushing behind it. The fit to repair can lie upstream.";
 
     String text() {
         TextTable table = new TextTable(List.of("", Quantity.FLOW.in(units).unit(), "share"));
@@ -65,10 +61,9 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
     }
 
     private String closing() {
-        String left = String.format(Locale.ROOT, "%.0e of what the pump displaces", budget.unexplained());
         return budget.unexplained() <= CLOSED
-                ? Wrap.lines(ENDS + " The sum closes: " + left + " is left over.", "", "")
-                : "THE SUM DOES NOT CLOSE: " + left + " is left over; do not trust it.\n";
+                ? Wrap.lines(OilLostPhrase.closes(budget.unexplained()), "", "")
+                : OilLostPhrase.doesNotClose(budget.unexplained()) + "\n";
     }
 
     private boolean small(OilBudget.Path path) {
@@ -102,7 +97,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
                 List.of(label, Quantity.FLOW.number(units, flow), Math.round(100 * flow / budget.displaced()) + " %"));
     }
 
-    /** One row a path, for the headings of {@link RepairTables#csv}. */
+    /** One row a path, for the head of {@link LeaksAnswer#table}. */
     List<List<String>> rows() {
         return budget.paths().stream()
                 .map(path -> List.of(

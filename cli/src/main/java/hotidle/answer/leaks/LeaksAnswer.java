@@ -1,0 +1,172 @@
+package hotidle.answer.leaks;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.DutyLinePhrase;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.OilBudget;
+import hotidle.assess.Roles;
+import hotidle.result.Outcome;
+import hotidle.study.RepairFindings;
+import hotidle.study.Repairs;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where the oil of a build goes at a duty point, and what each repair wins back.
+ *
+ * @param units   in which it is shown
+ * @param about   what the file says of the circuit
+ * @param abouts  and of each part
+ * @param unit    the build
+ * @param roles   of its parts
+ * @param duty    the duty point
+ * @param outcome its state there
+ * @param found   what was found; empty where there is no state
+ */
+public record LeaksAnswer(
+        Quantity.UnitSystem units,
+        String about,
+        Map<String, String> abouts,
+        Transmission unit,
+        Roles roles,
+        DutyPoint duty,
+        Outcome outcome,
+        Optional<Found> found)
+        implements Answer {
+
+    /** Repairs on their own that the screen lists. */
+    public static final int MOST_ALONE = RepairTables.MOST_ALONE;
+
+    /**
+     * What was found of a state.
+     *
+     * @param budget    where its oil goes
+     * @param repairs   that were tried
+     * @param findings  what they come to
+     * @param lowAtIdle whether the duty is the slowest and the line is not held there
+     * @param lowest    speed from which the onset of regulation was searched [rev/s]
+     */
+    public record Found(OilBudget budget, Repairs repairs, RepairFindings findings, boolean lowAtIdle, double lowest) {}
+
+    public LeaksAnswer {
+        abouts = Map.copyOf(abouts);
+    }
+
+    @Override
+    public String screen() {
+        return found.map(this::known).orElseGet(() -> Wrap.lines(headed() + why(), "", "  "));
+    }
+
+    private String known(Found known) {
+        StringBuilder text = new StringBuilder();
+        text.append(Wrap.lines(HeadingPhrase.headed(unit.circuit(), about), "", "  "));
+        text.append(Wrap.lines(line(known.repairs().before()), "", "  "));
+        text.append("\nIn plain words\n");
+        sentences(known).all().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
+        text.append('\n').append(Caution.WHOLE).append('\n');
+        text.append(NoStallPhrase.of(known.lowAtIdle() ? List.of(unit.build()) : List.of()));
+        text.append("\nWhere the oil goes [")
+                .append(Quantity.FLOW.in(units).unit())
+                .append("], counted as the pump takes it in\n");
+        return text.append(budget(known).text()).append(repairs(known).text()).toString();
+    }
+
+    private String line(Repairs.Effect now) {
+        String line = LinePressurePhrase.of(units, now.line(), now.set());
+        double sump = duty.temperatures().get("sump");
+        return Double.isNaN(now.set())
+                ? DutyLinePhrase.uncommanded(unit.build(), duty.name(), duty.speed(), duty.range(), sump, line, units)
+                : DutyLinePhrase.commanded(
+                        unit.build(),
+                        duty.name(),
+                        duty.speed(),
+                        duty.range(),
+                        sump,
+                        line,
+                        now.set(),
+                        now.regulated(),
+                        units);
+    }
+
+    private RepairNames names() {
+        return new RepairNames(abouts, units);
+    }
+
+    private LeaksSentences sentences(Found known) {
+        return new LeaksSentences(
+                units,
+                names(),
+                known.budget(),
+                known.repairs(),
+                known.findings(),
+                roles.lubeNeeded(duty),
+                unit.commanded().isPresent());
+    }
+
+    private BudgetTable budget(Found known) {
+        return new BudgetTable(units, known.budget(), abouts);
+    }
+
+    private RepairTables repairs(Found known) {
+        return new RepairTables(
+                units,
+                names(),
+                known.repairs(),
+                known.findings(),
+                !roles.lube().isEmpty(),
+                roles.secondary().isPresent(),
+                known.lowest());
+    }
+
+    private String headed() {
+        return unit.build() + " at " + duty.name() + ": ";
+    }
+
+    private String why() {
+        return outcome.unsolved()
+                .map(unsolved -> UnsolvedPhrase.why(unsolved.culprit(), unsolved.residual(), unsolved.tried()))
+                .orElse("not solved");
+    }
+
+    @Override
+    public TextTable table() {
+        String flow = Quantity.FLOW.in(units).unit();
+        TextTable table = new TextTable(List.of(
+                "kind",
+                "name",
+                "group or sizes",
+                "fate",
+                flow,
+                "share",
+                "line " + Quantity.PRESSURE.in(units).unit(),
+                "lube " + flow,
+                "onset rpm"));
+        found.ifPresentOrElse(
+                known -> {
+                    budget(known).rows().forEach(table::add);
+                    repairs(known).rows().forEach(table::add);
+                },
+                () -> table.add(List.of(UnsolvedPhrase.CELL, headed() + why(), "", "", "", "", "", "", "")));
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return LeaksRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return found.isPresent();
+    }
+}

@@ -1,0 +1,93 @@
+package hotidle.answer.leaks;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.OilLostPhrase;
+import hotidle.answer.phrase.RepairPhrase;
+import hotidle.assess.OilBudget;
+import hotidle.study.RepairFindings;
+import hotidle.study.Repairs;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The oil budget and the repairs of a build, in plain words.
+ *
+ * @param lubeNeeded what the lubrication needs at the duty [m³/s], 0 where none is said
+ * @param commanded  whether line pressure is commanded
+ */
+record LeaksSentences(
+        Quantity.UnitSystem units,
+        RepairNames names,
+        OilBudget budget,
+        Repairs repairs,
+        RepairFindings findings,
+        double lubeNeeded,
+        boolean commanded) {
+
+    List<String> all() {
+        List<String> lines = new ArrayList<>();
+        lines.add(lost());
+        if (lubeNeeded > 0) {
+            lines.add(OilLostPhrase.lubrication(repairs.before().lube(), lubeNeeded, units));
+        }
+        findings.best().map(this::best).ifPresent(lines::add);
+        if (!findings.starving().isEmpty()) {
+            lines.add(RepairPhrase.starving(
+                    findings.starving().stream().map(names::called).toList()));
+        }
+        findings.reach().map(this::reach).ifPresent(lines::add);
+        return lines;
+    }
+
+    private String lost() {
+        String now = OilLostPhrase.lost(
+                budget.displaced(), budget.flow(OilBudget.Fate.SLIP), budget.flow(OilBudget.Fate.LEAK), units);
+        return repairs.all()
+                .map(all -> now + " " + OilLostPhrase.asNew(all.lost(), line(all), units))
+                .orElse(now);
+    }
+
+    private String line(Repairs.Effect effect) {
+        return LinePressurePhrase.of(units, effect.line(), effect.set());
+    }
+
+    private String best(RepairFindings.Best best) {
+        RepairFindings.Gain gain = best.gain();
+        return RepairPhrase.best(
+                names.job(best.step().repair()),
+                word(gain),
+                shown(gain, repairs.before()),
+                shown(gain, best.step().after()),
+                best.near().stream()
+                        .map(step -> RepairPhrase.near(names.called(step.repair()), shown(gain, step.after())))
+                        .toList());
+    }
+
+    private static String word(RepairFindings.Gain gain) {
+        return switch (gain) {
+            case LINE -> "line";
+            case LUBRICATION -> "lubrication";
+            case OIL -> "oil lost";
+        };
+    }
+
+    private String shown(RepairFindings.Gain gain, Repairs.Effect effect) {
+        return switch (gain) {
+            case LINE -> line(effect);
+            case LUBRICATION -> Quantity.FLOW.with(units, effect.lube());
+            case OIL -> Quantity.FLOW.with(units, effect.lost());
+        };
+    }
+
+    private String reach(RepairFindings.Reach reach) {
+        if (reach.held().isEmpty()) {
+            return RepairPhrase.notHeld(repairs.order().size(), line(reach.last()), commanded);
+        }
+        List<String> needed = repairs.order().stream()
+                .limit(reach.held().getAsInt())
+                .map(step -> names.called(step.repair()))
+                .toList();
+        return RepairPhrase.held(needed, reach.starved(), reach.served());
+    }
+}

@@ -1,0 +1,150 @@
+package hotidle.answer.leaks;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.RepairPhrase;
+import hotidle.study.RepairFindings;
+import hotidle.study.Repairs;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What each repair wins back, and the order in which they are best done.
+ *
+ * @param lube     whether the unit has lubrication
+ * @param chambers whether its pump has two chambers
+ * @param lowest   speed from which the onset of regulation was searched [rev/s]
+ */
+record RepairTables(
+        Quantity.UnitSystem units,
+        RepairNames names,
+        Repairs repairs,
+        RepairFindings findings,
+        boolean lube,
+        boolean chambers,
+        double lowest) {
+
+    /** Repairs that are listed on their own. */
+    static final int MOST_ALONE = 15;
+
+    /** The size that stands for scores. */
+    private static final String SCORED = "orifice-slip-area";
+
+    /** Both tables with what stands beneath them. */
+    String text() {
+        StringBuilder text = new StringBuilder("\nWhat each repair wins back on its own\n");
+        if (repairs.alone().isEmpty()) {
+            return text.append("  ").append(RepairPhrase.NOTHING).append('\n').toString();
+        }
+        text.append(alone().aligned());
+        int more = repairs.alone().size() - MOST_ALONE;
+        text.append(more > 0 ? "  " + RepairPhrase.more(more) + "\n" : "");
+        if (!repairs.order().isEmpty()) {
+            text.append("\nBest order: each repair on top of those above it\n").append(order().aligned());
+        }
+        return text.append('\n').append(Wrap.lines(legend(), "", "")).toString();
+    }
+
+    private String legend() {
+        boolean scored = repairs.alone().stream()
+                .flatMap(step -> step.repair().dimensions().stream())
+                .anyMatch(size -> size.key().equals(SCORED));
+        return RepairPhrase.LEGEND
+                + (chambers ? " " + RepairPhrase.CHAMBERS : "")
+                + (scored ? " " + RepairPhrase.SCORES : "");
+    }
+
+    private TextTable table() {
+        TextTable table = new TextTable(known(List.of("repair", "from", "to new", "line"), "lube", "onset rpm"));
+        row(table, "(as it is)", "", "", repairs.before());
+        return table;
+    }
+
+    private TextTable alone() {
+        TextTable table = table();
+        repairs.alone().stream().limit(MOST_ALONE).forEach(step -> row(table, names.called(step.repair()), step));
+        return table;
+    }
+
+    private TextTable order() {
+        TextTable table = table();
+        for (int i = 0; i < repairs.order().size(); i++) {
+            Repairs.Step step = repairs.order().get(i);
+            row(
+                    table,
+                    (i + 1) + ". " + names.called(step.repair())
+                            + mark(findings.marks().get(i), step),
+                    step);
+        }
+        return table;
+    }
+
+    private String mark(RepairFindings.Mark mark, Repairs.Step step) {
+        return switch (mark) {
+            case HOLDS ->
+                "  "
+                        + RepairPhrase.holds(
+                                Quantity.PRESSURE.with(units, step.after().set()));
+            case UNSEEN -> "  " + RepairPhrase.UNSEEN;
+            case NONE -> "";
+        };
+    }
+
+    private void row(TextTable table, String name, Repairs.Step step) {
+        row(table, name, names.from(step.repair()), names.to(step.repair()), step.after());
+    }
+
+    private void row(TextTable table, String name, String from, String to, Repairs.Effect after) {
+        table.add(known(
+                List.of(name, from, to, LinePressurePhrase.of(units, after.line(), after.set())),
+                Quantity.FLOW.with(units, after.lube()),
+                onset(after)));
+    }
+
+    /** Cells with those on lubrication and onset of regulation, where the circuit has the one and commands the other. */
+    private List<String> known(List<String> cells, String lubrication, String onset) {
+        List<String> all = new ArrayList<>(cells);
+        if (lube) {
+            all.add(lubrication);
+        }
+        if (!Double.isNaN(repairs.before().set())) {
+            all.add(onset);
+        }
+        return all;
+    }
+
+    private String onset(Repairs.Effect effect) {
+        if (effect.onset().isEmpty()) {
+            return Double.isNaN(effect.set()) ? "-" : "none";
+        }
+        double onset = effect.onset().getAsDouble();
+        return (onset <= lowest ? "<= " : "") + Quantity.SPEED.number(units, onset);
+    }
+
+    /** One row a repair, for the head of {@link LeaksAnswer#table}. */
+    List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
+        repairs.alone().forEach(step -> rows.add(row("repair", step, repairs.before())));
+        Repairs.Effect before = repairs.before();
+        for (Repairs.Step step : repairs.order()) {
+            rows.add(row("order", step, before));
+            before = step.after();
+        }
+        return rows;
+    }
+
+    private List<String> row(String kind, Repairs.Step step, Repairs.Effect before) {
+        return List.of(
+                kind,
+                step.repair().name(),
+                names.sizes(step.repair()),
+                "saved",
+                Quantity.FLOW.number(units, before.lost() - step.after().lost()),
+                "",
+                Quantity.PRESSURE.number(units, step.after().line()),
+                Quantity.FLOW.number(units, step.after().lube()),
+                onset(step.after()));
+    }
+}

@@ -1,0 +1,59 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.Locale;
+
+/** Where the oil goes that the pump displaces. */
+public final class OilLostPhrase {
+
+    private OilLostPhrase() {}
+
+    private static final String ENDS =
+            "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"
+                    + " face of a gear under the bushing behind it. The fit to repair can lie upstream.";
+
+    /**
+     * How much of it is lost, and on which side of the pump; all flows in m³/s.
+     *
+     * @param slip inside the pump
+     * @param leak outside it
+     */
+    public static String lost(double displaced, double slip, double leak, Quantity.UnitSystem units) {
+        double lost = slip + leak;
+        return "Of the " + Quantity.FLOW.with(units, displaced) + " that the pump displaces, "
+                + Quantity.FLOW.with(units, lost) + " is lost (" + Math.round(100 * lost / displaced) + " %): "
+                + Quantity.FLOW.with(units, slip) + " slips back inside the pump, "
+                + Quantity.FLOW.with(units, leak) + " leaks outside it.";
+    }
+
+    /**
+     * How much would be with every fit as new.
+     *
+     * @param lost [m³/s]
+     * @param line pressure it then has, in words
+     */
+    public static String asNew(double lost, String line, Quantity.UnitSystem units) {
+        return "With every fit as new it would lose " + Quantity.FLOW.with(units, lost) + ", with the line at " + line
+                + ".";
+    }
+
+    /** What the lubrication gets and needs [m³/s]. */
+    public static String lubrication(double gets, double needs, Quantity.UnitSystem units) {
+        return "Lubrication gets " + Quantity.FLOW.with(units, gets) + "; it needs " + Quantity.FLOW.with(units, needs)
+                + " here.";
+    }
+
+    /** Beneath a budget whose sum closes but for a share of what the pump displaces. */
+    public static String closes(double open) {
+        return ENDS + " The sum closes: " + left(open) + " is left over.";
+    }
+
+    /** Beneath a budget whose sum does not. */
+    public static String doesNotClose(double open) {
+        return "THE SUM DOES NOT CLOSE: " + left(open) + " is left over; do not trust it.";
+    }
+
+    private static String left(double open) {
+        return String.format(Locale.ROOT, "%.0e of what the pump displaces", open);
+    }
+}

@@ -1,0 +1,95 @@
+package hotidle.answer.phrase;
+
+import java.util.List;
+import java.util.OptionalInt;
+
+/** What repairs win back, and in which order they are best done. */
+public final class RepairPhrase {
+
+    private RepairPhrase() {}
+
+    /** Beneath the tables of repairs. */
+    public static final String LEGEND =
+            "A repair brings a fit back to the size that the circuit file gives as new. The order takes the repair that adds most"
+                    + " line pressure up to the set pressure, then most lubrication, then saves most oil; hours and prices are not"
+                    + " counted. A bore is brought back by a sleeve, or by an oversize valve with the same clearance. Onset: the"
+                    + " engine speed from which the line holds its set pressure.";
+
+    /** Beneath them where the pump has two chambers. */
+    public static final String CHAMBERS =
+            "Until the line is held both chambers feed it: which is repaired first is a matter of their wear only.";
+
+    /** Beneath them where a pump is scored. */
+    public static final String SCORES =
+            "orifice-slip-area stands for scores and nicks, through which thick oil slips as fast as thin; only new or"
+                    + " reground pump parts bring it back.";
+
+    /** In place of a table where there is nothing to repair. */
+    public static final String NOTHING = "Nothing: no fit is worn beyond new.";
+
+    /** Beside a repair that adds less line pressure than a gauge can show. */
+    public static final String UNSEEN = "<- no gauge shows it";
+
+    /** Beside the repair with which the line is held first. */
+    public static String holds(String setPressure) {
+        return "<- holds " + setPressure;
+    }
+
+    /** Beneath a table that leaves out those that win least. */
+    public static String more(int left) {
+        return "and " + left + " more that win less; --format csv lists them";
+    }
+
+    /**
+     * The best one.
+     *
+     * @param job  in words
+     * @param what it changes: line, lubrication, oil lost
+     * @param near others that win nearly as much, each with what it brings that to
+     */
+    public static String best(String job, String what, String from, String to, List<String> near) {
+        return "The one repair that wins most: " + job + ", " + what + " " + from + " to " + to + "."
+                + (near.isEmpty() ? "" : " Nearly as much: " + String.join("; ", near) + ".");
+    }
+
+    /** Another one that wins nearly as much. */
+    public static String near(String repair, String to) {
+        return repair + ", to " + to;
+    }
+
+    /** Repairs that starve the lubrication when they are done alone. */
+    public static String starving(List<String> repairs) {
+        return String.join(", ", repairs)
+                + (repairs.size() == 1 ? " done alone leaves" : ": each done alone leaves")
+                + " the lubrication LESS oil: while the line is not held, converter and lubrication live on what worn"
+                + " valves let by. Done with the others it does no harm: once the line is held, the regulator feeds"
+                + " them.";
+    }
+
+    /**
+     * After which repairs the line is held.
+     *
+     * @param repairs those that it takes, in order
+     * @param starved what then is still short of oil
+     * @param served  after how many of all nothing is; empty where after none
+     */
+    public static String held(List<String> repairs, List<String> starved, OptionalInt served) {
+        int count = repairs.size();
+        return "The set pressure is held here after " + (count == 1 ? "one repair" : count + " repairs") + ": "
+                + String.join(", ", repairs) + "." + (starved.isEmpty() ? "" : " " + stillShort(starved, served))
+                + " What follows in the list saves oil; the regulator keeps the pressure near its set value.";
+    }
+
+    private static String stillShort(List<String> starved, OptionalInt served) {
+        return "Then still short of oil: " + String.join(", ", starved) + "; all are served "
+                + (served.isPresent()
+                        ? "after repair " + served.getAsInt() + "."
+                        : "after none of the repairs listed.");
+    }
+
+    /** Where all of them do not hold it. */
+    public static String notHeld(int repairs, String line, boolean commanded) {
+        return "After the " + repairs + " repairs listed the line stands at " + line
+                + (commanded ? ", still below the set pressure." : ".");
+    }
+}
