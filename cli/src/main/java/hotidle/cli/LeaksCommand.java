@@ -81,11 +81,8 @@ final class LeaksCommand implements Callable<Integer> {
 
     private static LeaksAnswer.Found found(
             Transmission unit, DutyPoint at, OilBudget budget, Repairs repairs, double lowest) {
-        boolean low = IdlePressure.low(
-                unit,
-                at,
-                OptionalDouble.of(repairs.before().line()),
-                OptionalDouble.of(repairs.before().set()));
+        Repairs.Effect now = repairs.before();
+        boolean low = IdlePressure.low(unit, at, OptionalDouble.of(now.line()), OptionalDouble.of(now.set()));
         return new LeaksAnswer.Found(
                 budget,
                 repairs,
