@@ -1,19 +1,20 @@
 package hotidle.cli;
 
-import hotidle.answer.StateJson;
+import hotidle.answer.part.KindHelp;
+import hotidle.answer.part.PartAnswer;
+import hotidle.answer.part.PartChart;
+import hotidle.answer.part.PartState;
+import hotidle.answer.phrase.ArticlePhrase;
+import hotidle.circuits.single.LibraryMaterials;
+import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.single.LibraryMaterials;
-import hotidle.circuits.single.OnePart;
-import hotidle.circuits.single.PartKeys;
-import hotidle.circuits.single.ReadPart;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
-import hotidle.circuits.text.Problem;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,19 +46,10 @@ final class PartCommand implements Callable<Integer> {
     List<String> words = List.of();
 
     @Mixin
-    PartDuty.Options duty = new PartDuty.Options();
+    PartOptions duty = new PartOptions();
 
-    @Option(
-            names = "--chart",
-            paramLabel = "FILE",
-            description = "draws flow (film of a bushing) against --vary into this file (.png or .svg)")
-    Path chart;
-
-    @Option(
-            names = "--vary",
-            paramLabel = "KEY=FROM..TO",
-            description = "what the chart goes over: any key with a number, drop or temperature: length=1..12mm")
-    String vary;
+    @Mixin
+    PartPlot plot = new PartPlot();
 
     @Option(
             names = {"-h", "--help"},
@@ -78,41 +70,35 @@ final class PartCommand implements Callable<Integer> {
         }
         if (kind == null) {
             spec.commandLine().usage(spec.commandLine().getOut());
-            spec.commandLine().getOut().print(PartHelp.kinds());
+            spec.commandLine().getOut().print(KindHelp.kinds());
             return HotIdle.DONE;
         }
         Kind known = Kinds.of(kind)
                 .orElseThrow(() -> new WrongInputException("hotidle part: '" + kind + "' is no kind of part\nmend: "
                         + Nearest.mend(kind, Kinds.words()) + "\n'hotidle part --help' says what each is"));
         if (help) {
-            spec.commandLine().getOut().print(PartHelp.keys(known));
+            spec.commandLine().getOut().print(KindHelp.keys(known));
             return HotIdle.DONE;
         }
         return answer(known);
     }
 
     private int answer(Kind known) {
-        if ((chart == null) != (vary == null)) {
-            throw new WrongInputException("hotidle part: --chart and --vary go together,"
-                    + " for example --chart flow.png --vary length=1..12mm");
-        }
-        LibraryMaterials stock = LibraryMaterials.ofLibrary();
-        PartVary over = vary == null ? null : PartVary.of(known, vary);
-        List<String> all = withSpeed(known);
-        if (over != null) {
-            PartChart.write(chart, known, all, over, duty, stock, shared.units);
-            spec.commandLine().getErr().println("drawn: " + chart);
-        }
-        List<String> base = over == null ? all : over.completed(all);
-        PartAnswer answer = PartAnswer.of(read(known, base, stock), over == null ? duty : over.completed(duty), stock);
-        String text =
-                switch (shared.format) {
-                    case TABLE -> new PartText(answer, shared.units).table();
-                    case CSV -> new PartText(answer, shared.units).csv();
-                    case JSON -> StateJson.text(PartJson.of(answer));
-                };
-        spec.commandLine().getOut().print(text);
-        return answer.outcome().state().isPresent() ? HotIdle.DONE : HotIdle.UNSOLVED;
+        plot.check();
+        PartRun run = new PartRun(known, LibraryMaterials.ofLibrary());
+        Optional<PartVary> over = plot.over(known);
+        List<String> keys = withSpeed(known);
+        Optional<PartChart> chart = over.map(number -> number.chart(run, keys, duty));
+        chart.ifPresent(PartPlot::checkAny);
+        PartState state = run.of(
+                over.map(number -> number.completed(keys)).orElse(keys),
+                over.map(number -> number.completed(duty)).orElse(duty));
+        PartAnswer answer = new PartAnswer(state, chart, shared.units);
+        answer.picture().ifPresent(picture -> {
+            PictureFile.write(picture.charts(), plot.file);
+            spec.commandLine().getErr().println("drawn: " + plot.file);
+        });
+        return Printed.print(spec, shared, answer);
     }
 
     /** --speed is another way to write the key. */
@@ -120,22 +106,12 @@ final class PartCommand implements Callable<Integer> {
         List<String> all = new ArrayList<>(words);
         if (duty.speed != null) {
             if (PartKeys.of(known).stream().map(Key::name).noneMatch("speed"::equals)) {
-                throw new WrongInputException("hotidle part: --speed changes nothing in " + PartHelp.a(known.word()));
+                throw new WrongInputException(
+                        "hotidle part: --speed changes nothing in " + ArticlePhrase.of(known.word()));
             }
             Choice.quantity("--speed", duty.speed, Dimension.SPEED);
             all.add("speed=" + duty.speed);
         }
         return all;
-    }
-
-    /** Reads the part; its warnings are part of the answer. */
-    static ReadPart read(Kind kind, List<String> words, LibraryMaterials stock) {
-        ReadPart read = OnePart.read(kind.word(), words, stock);
-        if (read.part().isEmpty()) {
-            throw new WrongInputException(Circuits.text(read.problems().stream()
-                    .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                    .toList()));
-        }
-        return read;
     }
 }

@@ -1,11 +1,12 @@
 package hotidle.cli;
 
+import hotidle.answer.part.PartChart;
+import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
-import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
@@ -168,7 +169,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
     }
 
     /** The options with this value in the place of theirs. */
-    PartDuty.Options duty(PartDuty.Options options, BigDecimal value) {
+    PartOptions duty(PartOptions options, BigDecimal value) {
         return of == Of.DUTY ? options.with(name, value.toPlainString() + unit) : options;
     }
 
@@ -179,13 +180,28 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
     }
 
     /** The same for the options. */
-    PartDuty.Options completed(PartDuty.Options options) {
+    PartOptions completed(PartOptions options) {
         boolean given = name.equals("drop") ? options.drop != null : options.temperature != null;
         return of == Of.DUTY && !given ? duty(options, values.get(values.size() - 1)) : options;
     }
 
+    /** What is drawn of a part over it. */
+    PartChart chart(PartRun run, List<String> given, PartOptions options) {
+        String key = of == Of.CLEARANCE ? "bore" : name;
+        return new PartChart(
+                run.kind().word(),
+                run.kind().carriesLoad(),
+                name,
+                axis(),
+                given.stream().filter(word -> !word.startsWith(key + "=")).toList(),
+                values.stream().map(BigDecimal::doubleValue).toList(),
+                values.stream()
+                        .map(value -> run.of(words(given, value), duty(options, value)))
+                        .toList());
+    }
+
     /** Title of the axis. */
-    String axis() {
+    private String axis() {
         String what = of == Of.CLEARANCE ? "clearance, bore less " + inner : name;
         return unit.isEmpty() ? what : what + " [" + unit + "]";
     }

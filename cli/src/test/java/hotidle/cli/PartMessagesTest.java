@@ -79,16 +79,16 @@ class PartMessagesTest {
 
     @Test
     void everyWrongChartIsOneClearMessageAndLeavesNoFile() throws Exception {
-        String drawn = GAP + "--drop 1psi --chart " + folder.resolve("a.png") + " --vary ";
+        String drawn = GAP + "--drop 1psi --plot " + folder.resolve("a.png") + " --vary ";
         assertOneMessage(GAP + "--drop 1psi --vary length=1..3mm", "go together");
         assertOneMessage(drawn + "length=3mm", "two ends");
         assertOneMessage(drawn + "length=3..1mm", "does not rise");
         assertOneMessage(drawn + "length=1..3psi", "'psi' is the unit of a pressure");
         assertOneMessage(drawn + "lengt=1..3mm", "no number 'lengt'", "length");
         assertOneMessage(drawn + "bore=13..15mm", "narrower");
-        assertOneMessage(drawn.replace(".png", ".gif") + "length=1..3mm", "png, svg");
+        assertOneMessage(drawn.replace(".png", ".gif") + "length=1..3mm", ".png or .svg");
         assertOneMessage(
-                "pump-inlet --at node=1psi --chart " + folder.resolve("a.png") + " --vary temperature=1..9degC",
+                "pump-inlet --at node=1psi --plot " + folder.resolve("a.png") + " --vary temperature=1..9degC",
                 "nothing to draw");
         try (var files = Files.list(folder)) {
             assertEquals(0, files.count());
@@ -157,7 +157,7 @@ class PartMessagesTest {
                 PartCommandTest.command("spool-valve") + " --vary openings.bypass.edge=0.5..2mm",
                 PartCommandTest.command("converter") + " --vary losses.off.drop=0.1..1bar")) {
             Path file = folder.resolve("chart.svg");
-            Run run = PartCommandTest.run(what, "--chart", file.toString());
+            Run run = PartCommandTest.run(what, "--plot", file.toString());
             assertEquals(HotIdle.DONE, run.code(), what + run.err());
             String name = what.substring(what.indexOf("--vary ") + 7, what.lastIndexOf('='));
             String svg = Files.readString(file);

@@ -1,4 +1,4 @@
-package hotidle.cli;
+package hotidle.answer.part;
 
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
@@ -12,11 +12,12 @@ import hotidle.circuits.text.Units;
 import java.util.List;
 
 /** What 'hotidle part --help' adds: the kinds, and the keys of one. */
-final class PartHelp {
+public final class KindHelp {
 
-    private PartHelp() {}
+    private KindHelp() {}
 
-    static String kinds() {
+    /** All kinds. */
+    public static String kinds() {
         StringBuilder text = new StringBuilder("\nKinds of parts\n");
         int width = Kinds.words().stream().mapToInt(String::length).max().orElse(0);
         for (Kind kind : Kinds.ALL) {
@@ -29,7 +30,8 @@ final class PartHelp {
         return text.toString();
     }
 
-    static String keys(Kind kind) {
+    /** The keys of one kind. */
+    public static String keys(Kind kind) {
         StringBuilder text = new StringBuilder();
         text.append(kind.word()).append(": ").append(kind.about()).append("\n\n");
         text.append("law     ").append(kind.physics().law()).append('\n');
@@ -119,10 +121,5 @@ final class PartHelp {
 
     private static String units(Dimension dimension) {
         return dimension == Dimension.RATIO ? ", bare or in %" : " in " + String.join(", ", Units.of(dimension));
-    }
-
-    /** With its article. */
-    static String a(String kind) {
-        return ("aeiou".indexOf(kind.charAt(0)) >= 0 ? "an " : "a ") + kind;
     }
 }

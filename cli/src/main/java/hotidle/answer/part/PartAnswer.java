@@ -1,0 +1,84 @@
+package hotidle.answer.part;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.circuits.kind.Kind;
+import hotidle.plots.Picture;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one part does on its own.
+ *
+ * @param state its state
+ * @param chart its chart over one of its numbers, where one is drawn
+ * @param units in which it is shown
+ */
+public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.UnitSystem units) implements Answer {
+
+    private Kind kind() {
+        return state.part().kind();
+    }
+
+    private List<PartLines.Line> lines() {
+        return new PartLines(state, units).lines();
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder();
+        text.append(kind().word()).append(": ").append(kind().about()).append("\n\n");
+        List<PartLines.Line> lines = lines();
+        int width = lines.stream().mapToInt(line -> line.label().length()).max().orElse(0) + 2;
+        for (PartLines.Line line : lines) {
+            text.append(line.label()).append(" ".repeat(width - line.label().length()));
+            text.append((line.value() + " " + line.unit()).strip()).append('\n');
+        }
+        text.append("\nlaw     ").append(kind().physics().law()).append('\n');
+        text.append("source  ").append(kind().physics().source()).append('\n');
+        block(text, "left to the program", defaults());
+        block(text, "warnings", state.warnings());
+        return text.toString();
+    }
+
+    private static void block(StringBuilder text, String head, List<String> lines) {
+        if (!lines.isEmpty()) {
+            text.append('\n').append(head).append('\n');
+            lines.forEach(line -> text.append("  ").append(line).append('\n'));
+        }
+    }
+
+    private List<String> defaults() {
+        return state.part().defaults().entrySet().stream()
+                .map(one -> one.getKey() + " " + one.getValue().text() + ": "
+                        + one.getValue().source())
+                .toList();
+    }
+
+    @Override
+    public TextTable table() {
+        TextTable table = new TextTable(List.of("quantity", "value", "unit"));
+        lines().forEach(line -> table.add(List.of(line.label().strip(), line.value(), line.unit())));
+        table.add(List.of("law", kind().physics().law(), ""));
+        table.add(List.of("source", kind().physics().source(), ""));
+        defaults().forEach(line -> table.add(List.of("left to the program", line, "")));
+        state.warnings().forEach(line -> table.add(List.of("warning", line, "")));
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return PartRecord.of(state);
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return chart.map(drawn -> new Picture(List.of(drawn.chart(units))));
+    }
+
+    @Override
+    public boolean complete() {
+        return state.outcome().state().isPresent();
+    }
+}

@@ -1,0 +1,88 @@
+package hotidle.answer.part;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.ArticlePhrase;
+import hotidle.plots.LineChart;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A part over one of its numbers: its film where it carries a load, otherwise its flow.
+ *
+ * @param kind   of the part
+ * @param film   whether it carries a load
+ * @param varied the number
+ * @param axis   its axis, with the unit
+ * @param keys   as the user wrote them, without the one that is varied
+ * @param at     values of the number, rising
+ * @param states the part at each of them
+ */
+public record PartChart(
+        String kind,
+        boolean film,
+        String varied,
+        String axis,
+        List<String> keys,
+        List<Double> at,
+        List<PartState> states) {
+
+    public PartChart {
+        keys = List.copyOf(keys);
+        at = List.copyOf(at);
+        states = List.copyOf(states);
+    }
+
+    /** Whether there is anything to draw. */
+    public boolean any() {
+        return states.stream().anyMatch(state -> !Double.isNaN(value(state)));
+    }
+
+    /** In SI, NaN where it is not known. */
+    private double value(PartState state) {
+        return film
+                ? state.numbers().getOrDefault(PartNumbers.FILM, Double.NaN)
+                : state.flow().map(flow -> flow.net().orElse(Double.NaN)).orElse(Double.NaN);
+    }
+
+    LineChart chart(Quantity.UnitSystem units) {
+        Quantity quantity = film ? Quantity.FILM : Quantity.FLOW;
+        List<LineChart.Point> points = new ArrayList<>();
+        for (int i = 0; i < at.size(); i++) {
+            points.add(new LineChart.Point(at.get(i), quantity.value(units, value(states.get(i)))));
+        }
+        return new LineChart(
+                (film ? "Least film" : "Flow") + " of " + ArticlePhrase.of(kind) + " against " + varied,
+                subtitle(units),
+                axis,
+                (film ? "least film" : "flow") + " [" + quantity.in(units).unit() + "]",
+                film ? "metal contact" : "unsolved",
+                points);
+    }
+
+    /** What stays the same. */
+    private String subtitle(Quantity.UnitSystem units) {
+        PartState last = states.get(states.size() - 1);
+        List<String> said = new ArrayList<>(keys.isEmpty() ? List.of() : List.of(String.join(" ", keys)));
+        if (!varied.equals("drop")) {
+            said.addAll(pressures(last, units));
+        }
+        String oil = last.asked().oil().name();
+        said.add(
+                varied.equals("temperature")
+                        ? oil
+                        : oil + " at "
+                                + Quantity.TEMPERATURE.with(units, last.asked().temperature()));
+        return String.join("; ", said);
+    }
+
+    private static List<String> pressures(PartState last, Quantity.UnitSystem units) {
+        Double drop = last.numbers().get(PartNumbers.DROP);
+        if (drop != null) {
+            return drop == 0 ? List.of() : List.of("pressure drop " + Quantity.PRESSURE.with(units, drop));
+        }
+        return last.asked().pressures().entrySet().stream()
+                .filter(one -> one.getValue() != 0)
+                .map(one -> Quantity.PRESSURE.with(units, one.getValue()) + " at " + one.getKey())
+                .toList();
+    }
+}
