@@ -54,6 +54,20 @@ class ValidationTest {
     }
 
     @Test
+    void everyFileOfRowsIsEntered() throws IOException {
+        Path folder = Path.of("src/test/java/hotidle/validation");
+        String here = Files.readString(folder.resolve("ValidationTest.java"));
+        try (Stream<Path> files = Files.list(folder)) {
+            List<String> forgotten = files.map(file -> file.getFileName().toString())
+                    .filter(name -> name.endsWith("Rows.java"))
+                    .map(name -> name.replace(".java", ".rows()"))
+                    .filter(rows -> !here.contains(rows))
+                    .toList();
+            assertEquals(List.of(), forgotten, "enter in ROWS of ValidationTest");
+        }
+    }
+
+    @Test
     void noCheckStandsTwice() {
         Set<String> seen = new HashSet<>();
         for (Row row : ROWS) {

@@ -5,6 +5,9 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.text.Value;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.Bushing;
@@ -19,9 +22,8 @@ final class BushingKind {
 
     private static final Alone ALONE = Alone.asking(DutyKey.LOAD, DutyKey.SPEED)
             .without("load is all that it carries", "loaded-by", "weight", "weight-angle")
-            .asked(key -> key.name().equals("bushing-material")
-                    ? key.byDefault("babbitt", "a fitted bushing (assumed)")
-                    : key);
+            .asked(BushingKind::asked)
+            .adding(BushingKind::loaded);
 
     static final Kind KIND = Kind.of(
                     "bushing",
@@ -149,5 +151,28 @@ final class BushingKind {
                 around.permissibleLoad().get(given.word("bushing-material")),
                 given.word("film-temperature").equals("balance"));
         return new Kind.Made(bushing, List.of(given.word("from"), given.word("to")), signals);
+    }
+
+    /** The load is written as the weight, whatever its size. */
+    private static Key asked(Key key) {
+        return switch (key.name()) {
+            case "bushing-material" -> key.byDefault("babbitt", "a fitted bushing (assumed)");
+            case "weight" -> Key.quantity("weight", Dimension.FORCE, "");
+            default -> key;
+        };
+    }
+
+    private static Value.Entries loaded(Value.Entries written) {
+        Value.Entries unloaded = Alone.put(written, "loaded-by", new Value.Items(List.of(), Place.START));
+        Value.Entries still = Alone.put(unloaded, "weight-angle", Alone.text("0 deg"));
+        return Alone.put(still, "weight", Alone.text(loadOrNone(written)));
+    }
+
+    /** The load as written where it is a force; what is wrong with it is said under its own key. */
+    private static String loadOrNone(Value.Entries all) {
+        String load =
+                all.entry("load").map(Value.Entry::value).orElse(null) instanceof Value.Text text ? text.text() : "";
+        Units.Amount amount = Units.read(load, Dimension.FORCE);
+        return amount.good() && amount.si() >= 0 ? load : "0 N";
     }
 }

@@ -6,9 +6,12 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.Value;
 import hotidle.network.Group;
 import hotidle.part.Selector;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,8 +30,9 @@ final class SelectorKind {
                     OrificeKind.diameter(),
                     Key.of("ranges", new Type.NameList(Names.RANGE), "ranges in which it is open")));
 
-    private static final Alone ALONE =
-            Alone.AS_IN_A_CIRCUIT.without("its ports are those that its passages name", "ports");
+    private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
+            .without("its ports are those that its passages name", "ports")
+            .adding(SelectorKind::openAlways);
 
     static final Kind KIND = Kind.of(
                     "selector",
@@ -93,5 +97,30 @@ final class SelectorKind {
         });
         return new Kind.Made(
                 new Selector(ports, links), List.copyOf(given.nodes("ports").values()), List.of());
+    }
+
+    /** Its ports are the ends of its passages, and these are open in the one range there is. */
+    private static Value.Entries openAlways(Value.Entries written) {
+        Value passages = written.entry("passages").map(Value.Entry::value).orElse(null);
+        if (!(passages instanceof Value.Entries all)) {
+            return Alone.put(written, "ports", new Value.Entries(List.of(), Place.START));
+        }
+        Map<String, Value.Entry> ports = new LinkedHashMap<>();
+        List<Value.Entry> open = new ArrayList<>();
+        for (Value.Entry passage : all.entries()) {
+            Value value = passage.value();
+            if (value instanceof Value.Entries keys) {
+                for (String end : List.of("from", "to")) {
+                    if (keys.entry(end).map(Value.Entry::value).orElse(null) instanceof Value.Text port) {
+                        String name = port.text();
+                        ports.putIfAbsent(name, new Value.Entry(name, Place.START, Alone.text(name)));
+                    }
+                }
+                value = keys.entry("ranges").isPresent() ? keys : Alone.put(keys, "ranges", Alone.text(Alone.RANGE));
+            }
+            open.add(new Value.Entry(passage.key(), passage.keyPlace(), value));
+        }
+        Value.Entries with = Alone.put(written, "ports", new Value.Entries(List.copyOf(ports.values()), Place.START));
+        return Alone.put(with, "passages", new Value.Entries(open, all.place()));
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.circuits.single;
 
+import hotidle.circuits.kind.Alone;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Attributes;
@@ -43,7 +44,7 @@ public record OnePart(
     static final String REGION = "sump";
 
     /** The one range there is. */
-    static final String RANGE = "any";
+    static final String RANGE = Alone.RANGE;
 
     private static final double REFERENCE_TEMPERATURE = 293.15;
 

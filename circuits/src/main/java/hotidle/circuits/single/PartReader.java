@@ -10,12 +10,10 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
-import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
-import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
 import hotidle.network.Placed;
 import hotidle.part.PumpInlet;
@@ -97,52 +95,7 @@ final class PartReader {
         PartKeys.named(kind, Names.NODE).forEach(key -> put(key.name(), text(key.name())));
         PartKeys.named(kind, Names.PUMP_INLET).forEach(key -> put(key.name(), text(key.name())));
         put("kind", text(kind.word()));
-        if (kind.shape().key("loaded-by").isPresent()) {
-            put("loaded-by", new Value.Items(List.of(), START));
-            put("weight", text(loadOrNone()));
-            put("weight-angle", text("0 deg"));
-        }
-        if (kind.shape().key("ports").isPresent()) {
-            put("ports", ports());
-            tree.entry("passages").ifPresent(passages -> put("passages", openAlways(passages.value())));
-        }
-    }
-
-    /** The load as written where it is a force; what is wrong with it is said under its own key. */
-    private String loadOrNone() {
-        String written =
-                tree.entry("load").map(Value.Entry::value).orElse(null) instanceof Value.Text load ? load.text() : "";
-        Units.Amount amount = Units.read(written, Dimension.FORCE);
-        return amount.good() && amount.si() >= 0 ? written : "0 N";
-    }
-
-    private Value ports() {
-        List<Value.Entry> entries = new ArrayList<>();
-        groups("passages")
-                .forEach(passage -> List.of("from", "to")
-                        .forEach(end -> passage.entry(end)
-                                .map(Value.Entry::value)
-                                .filter(Value.Text.class::isInstance)
-                                .map(value -> ((Value.Text) value).text())
-                                .filter(name -> entries.stream()
-                                        .noneMatch(one -> one.key().equals(name)))
-                                .ifPresent(name -> entries.add(new Value.Entry(name, START, text(name))))));
-        return new Value.Entries(entries, START);
-    }
-
-    private static Value openAlways(Value passages) {
-        if (!(passages instanceof Value.Entries all)) {
-            return passages;
-        }
-        List<Value.Entry> entries = new ArrayList<>();
-        for (Value.Entry entry : all.entries()) {
-            Value value = entry.value() instanceof Value.Entries keys
-                            && keys.entry("ranges").isEmpty()
-                    ? keys.with(new Value.Entry("ranges", START, text(OnePart.RANGE)))
-                    : entry.value();
-            entries.add(new Value.Entry(entry.key(), entry.keyPlace(), value));
-        }
-        return new Value.Entries(entries, all.place());
+        tree = kind.facts().alone().added().apply(tree);
     }
 
     private List<Value.Entries> groups(String key) {
@@ -165,11 +118,11 @@ final class PartReader {
         return new Value.Text(text, START);
     }
 
-    /** All keys of the kind, those that are asked for as they are asked for; a weight is any load. */
+    /** All keys of the kind as they are asked for, those that are not asked for among them. */
     private Shape shape() {
         Map<String, Key> keys = new LinkedHashMap<>();
         for (Key key : kind.shape().keys()) {
-            keys.put(key.name(), key.name().equals("weight") ? Key.quantity("weight", Dimension.FORCE, "") : key);
+            keys.put(key.name(), kind.facts().alone().asked().apply(key));
         }
         asked.stream().filter(key -> !(key.type() instanceof Type.Groups)).forEach(key -> keys.put(key.name(), key));
         return new Shape(kind.word(), List.copyOf(keys.values()));
@@ -191,9 +144,12 @@ final class PartReader {
                 groups(key.name()).forEach(keys -> nodes.addAll(nodes(inner.shape(), keys)));
             }
         }
-        if (tree.entry("ports").map(Value.Entry::value).orElse(null) instanceof Value.Entries ports) {
-            nodes.addAll(ports.keys());
-        }
+        kind.shape().keys().stream()
+                .filter(key -> key.type() instanceof Type.Ports)
+                .flatMap(key -> tree.entry(key.name()).stream())
+                .map(Value.Entry::value)
+                .filter(Value.Entries.class::isInstance)
+                .forEach(ports -> nodes.addAll(((Value.Entries) ports).keys()));
         names.put(Names.NODE, List.copyOf(nodes));
         return new Scope(names);
     }

@@ -215,7 +215,11 @@ class EveryKindIsWholeTest {
 
     /** What the law of the example says at pressures and states of its own [flow kg/s, balances], and what it sweeps. */
     private static List<Double> law(Kind kind, double speed) {
-        Part part = example(kind).part().orElseThrow().placed().part();
+        ReadPart read = example(kind);
+        if (read.part().isEmpty()) {
+            return List.of(); // what is wrong with the example is told by another test
+        }
+        Part part = read.part().get().placed().part();
         Oil oil = STOCK.oils().values().iterator().next();
         Setting setting = new Setting(speed, "any", Setting.Lockup.OFF, oil.at(363, OilAt.STANDARD_ATMOSPHERE), 3e5);
         Reading reading = new Reading(part.form());
