@@ -1,8 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.phrase.ArticlePhrase;
-import hotidle.circuits.single.OnePart;
 import hotidle.circuits.kind.Kind;
+import hotidle.circuits.single.OnePart;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import java.util.LinkedHashMap;

@@ -1,12 +1,12 @@
 package hotidle.cli;
 
 import hotidle.answer.part.PartChart;
-import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.single.PartKeys;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;

@@ -102,7 +102,8 @@ class StateRecordTest {
         SOLVED.state().orElseThrow().streams().forEach(stream -> {
             double volume = state.get("flows_m3_s").get(stream.key()).doubleValue();
             double mass = state.get("flows_kg_s").get(stream.key()).doubleValue();
-            assertTrue(volume == 0 || (mass / volume > 600 && mass / volume < 1000), stream.key() + " " + mass / volume);
+            assertTrue(
+                    volume == 0 || (mass / volume > 600 && mass / volume < 1000), stream.key() + " " + mass / volume);
         });
     }
 }

@@ -151,9 +151,8 @@ public final class SpeedSweep {
     public OptionalDouble onset() {
         return crossing("onset", state -> {
             Figures figures = Figures.of(unit, state);
-            double over = figures.set().isPresent()
-                    ? figures.line() / figures.set().getAsDouble() - 1
-                    : Double.NaN;
+            double over =
+                    figures.set().isPresent() ? figures.line() / figures.set().getAsDouble() - 1 : Double.NaN;
             return over >= 0 && !figures.regulated() ? Double.NaN : over;
         });
     }

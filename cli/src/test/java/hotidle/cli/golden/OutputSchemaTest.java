@@ -48,8 +48,7 @@ class OutputSchemaTest {
     private static String command(Case one) {
         List<String> words = one.words();
         String word = words.get(0);
-        return words.contains("--sensitivity")
-                ? "sensitivity" : word;
+        return words.contains("--sensitivity") ? "sensitivity" : word;
     }
 
     private static JsonNode output(Case one) throws IOException {
