@@ -67,8 +67,8 @@ public record HubOverSpeed(
         Optional<Solution> thinnest = states.stream().min(Comparator.comparingDouble(film));
         if (thinnest.isPresent() && contact.isEmpty()) {
             Solution best = thinnest.get();
-            for (int[] bracket : brackets(states, states.indexOf(best), hub)) {
-                best = new Narrowed(series, film, best).between(states.subList(bracket[0], bracket[1] + 1));
+            for (Bracket bracket : brackets(states, states.indexOf(best), hub)) {
+                best = new Narrowed(series, film, best).between(bracket);
             }
             thinnest = Optional.of(best);
             if (touches(best, hub)) {
@@ -103,19 +103,32 @@ public record HubOverSpeed(
                 : state.measure(hub.name(), Bushing.LEAST_FILM).orElseThrow();
     }
 
-    /** Where to look closer: around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
-    private static List<int[]> brackets(List<Solution> states, int thinnest, Placed hub) {
+    /**
+     * Where to look closer.
+     *
+     * @param states two or three neighbours
+     * @param jumps  whether the load rises steeply among them, so that the film may fall between them though it rises from the first
+     */
+    private record Bracket(List<Solution> states, boolean jumps) {}
+
+    /** Around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
+    private static List<Bracket> brackets(List<Solution> states, int thinnest, Placed hub) {
         int last = states.size() - 1;
-        List<int[]> brackets = new ArrayList<>();
-        brackets.add(new int[] {Math.max(thinnest - 1, 0), Math.min(thinnest + 1, last)});
+        int from = Math.max(thinnest - 1, 0);
+        int to = Math.min(thinnest + 1, last);
+        boolean jumps = false;
+        List<Bracket> brackets = new ArrayList<>();
         for (int i = 0; i < last; i++) {
             double before = states.get(i).measure(hub.name(), Bushing.LOAD).orElseThrow();
             double after = states.get(i + 1).measure(hub.name(), Bushing.LOAD).orElseThrow();
-            boolean again = brackets.get(0)[0] == i && brackets.get(0)[1] == Math.min(i + 2, last);
-            if (after > STEEP * before && !again) {
-                brackets.add(new int[] {i, Math.min(i + 2, last)});
+            boolean steep = after > STEEP * before;
+            jumps |= steep && i >= from && i < to;
+            boolean same = from == i && to == Math.min(i + 2, last);
+            if (steep && !same) {
+                brackets.add(new Bracket(states.subList(i, Math.min(i + 2, last) + 1), true));
             }
         }
+        brackets.add(0, new Bracket(states.subList(from, to + 1), jumps));
         return brackets;
     }
 
@@ -132,13 +145,14 @@ public record HubOverSpeed(
             this.best = best;
         }
 
-        Solution between(List<Solution> states) {
+        Solution between(Bracket bracket) {
+            List<Solution> states = bracket.states();
             Solution from = states.get(0);
             Solution to = states.get(states.size() - 1);
             known.addAll(states);
             double low = film.applyAsDouble(from);
             double high = film.applyAsDouble(to);
-            if (states.size() == 3) {
+            if (states.size() == 3 && middleIsLeast(states, low, high)) {
                 Solution middle = states.get(1);
                 Least.between(
                         speed(from),
@@ -149,10 +163,17 @@ public record HubOverSpeed(
                         high,
                         NARROW,
                         this::filmAt);
+            } else if (bracket.jumps()) {
+                Least.anywhere(speed(from), low, speed(to), high, NARROW, this::filmAt);
             } else {
                 Least.between(speed(from), low, speed(to), high, NARROW, this::filmAt);
             }
             return best;
+        }
+
+        private boolean middleIsLeast(List<Solution> states, double low, double high) {
+            double middle = film.applyAsDouble(states.get(1));
+            return middle < low && middle < high;
         }
 
         private double filmAt(double speed) {

@@ -9,7 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  * Method    first beside each end, since a figure that rises from an end is least there; then Brent's: the least of the parabola
  *           through the three best points, golden section where that does not close in: R. P. Brent, Algorithms for Minimization
  *           without Derivatives, 1973, ch. 5 (from memory)
- * Range     a figure with one least between the numbers, with or without a kink there; of several one is found
+ * Range     a figure with one least between the numbers, with or without a kink there; of several one is found. A figure that may
+ *           rise from an end and then fall below it, as a film does where a chamber is unloaded, is asked by {@link #anywhere}
  * </pre>
  */
 public final class Least {
@@ -62,6 +63,45 @@ public final class Least {
         return atMiddle < atLow && atMiddle < atHigh
                 ? inside(low, high, middle, atMiddle, tolerance, figure)
                 : between(low, atLow, high, atHigh, tolerance, figure);
+    }
+
+    /**
+     * The number at which a figure that may jump is least: golden section, which looks inside whatever the figure does at the ends.
+     *
+     * @param tolerance to which the number is found, above zero
+     * @param figure    the figure; NaN where it is not known, which ends the search with the best so far
+     */
+    public static double anywhere(
+            double low, double atLow, double high, double atHigh, double tolerance, DoubleUnaryOperator figure) {
+        double a = low;
+        double b = high;
+        double best = atLow <= atHigh ? low : high;
+        double atBest = Math.min(atLow, atHigh);
+        double left = a + GOLDEN * (b - a);
+        double right = b - GOLDEN * (b - a);
+        double atLeft = figure.applyAsDouble(left);
+        double atRight = figure.applyAsDouble(right);
+        while (b - a > tolerance && !Double.isNaN(atLeft) && !Double.isNaN(atRight)) {
+            double lower = Math.min(atLeft, atRight);
+            if (lower < atBest) {
+                atBest = lower;
+                best = atLeft <= atRight ? left : right;
+            }
+            if (atLeft <= atRight) {
+                b = right;
+                right = left;
+                atRight = atLeft;
+                left = a + GOLDEN * (b - a);
+                atLeft = figure.applyAsDouble(left);
+            } else {
+                a = left;
+                left = right;
+                atLeft = atRight;
+                right = b - GOLDEN * (b - a);
+                atRight = figure.applyAsDouble(right);
+            }
+        }
+        return best;
     }
 
     /** Brent's method from a point inside that is below both ends. */

@@ -48,4 +48,13 @@ class LeastTest {
         double found = least(0, 2, x -> x > 0.5 && x < 1.5 ? Double.NaN : x < 1 ? 1 - x / 10 : 2 - x / 2);
         assertTrue(found <= 0.5 || found >= 1.5, found + " is known");
     }
+
+    /** A film that thickens with speed, and drops where a chamber is unloaded, to less than at either end. */
+    @Test
+    void aFilmThatDropsBetweenTwoSpeedsIsFoundThoughItThickensFromTheLower() {
+        DoubleUnaryOperator film = speed -> speed < 641 ? 1 + speed / 1e4 : 0.8 + (speed - 641) / 1e3;
+        double thinnest = Least.anywhere(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, film);
+        assertEquals(641, thinnest, 0.5);
+        assertEquals(600, Least.between(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, film), 0);
+    }
 }
