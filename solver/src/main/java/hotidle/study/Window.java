@@ -208,7 +208,6 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
             if (!both.isEmpty()) {
                 return Optional.empty();
             }
-            double from = points.get(i - 1).pressure();
             double to = points.get(i).pressure();
             BoundarySearch.Boundary low = limiting.narrow(this::at, ends.get(i), ends.get(i - 1), below, NARROW * to);
             BoundarySearch.Boundary high = limiting.narrow(this::at, ends.get(i - 1), ends.get(i), above, NARROW * to);

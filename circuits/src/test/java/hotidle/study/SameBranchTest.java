@@ -1,0 +1,62 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+/** A state that a study starts from is a first guess: it does not choose between two steady states of a ready circuit. */
+class SameBranchTest {
+
+    private static final List<Double> SPEEDS =
+            DoubleStream.of(600, 1100, 2000, 4000).map(rpm -> rpm / 60).boxed().toList();
+
+    @Test
+    void aWarmStartTakesTheSameBranchAsAColdOneAtEveryReadyDuty() {
+        int compared = 0;
+        for (String name : Library.names()) {
+            DescribedCircuit circuit = CircuitReader.read(Library.text(name).orElseThrow(), name)
+                    .circuit()
+                    .orElseThrow();
+            for (DescribedCircuit.Build build : circuit.builds()) {
+                Transmission unit = circuit.unit(build.name());
+                if (unit.commanded().isEmpty()) {
+                    continue;
+                }
+                for (DutyPoint duty : unit.duties()) {
+                    DutyChain chain = new DutyChain(duty.name(), SPEEDS);
+                    for (double share : new double[] {0.6, 1, 1.6}) {
+                        Transmission set = SetPressure.of(unit, share * unit.highestSet());
+                        Judgement warm = chain.judged(set);
+                        Judgement cold = Judgement.of(set, duty, SPEEDS);
+                        String where = name + " " + build.name() + " " + duty.name() + " " + share;
+                        assertEquals(cold.known(), warm.known(), where);
+                        if (cold.outcome().state().isPresent()) {
+                            same(
+                                    cold.outcome().state().get(),
+                                    warm.outcome().state().orElseThrow(),
+                                    where);
+                            compared++;
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(compared > 100, compared + " states");
+    }
+
+    private static void same(Solution cold, Solution warm, String where) {
+        cold.pressures()
+                .forEach((node, pressure) -> assertEquals(
+                        pressure, warm.pressure(node), 1e-7 * (1e5 + Math.abs(pressure)), where + " " + node));
+    }
+}
