@@ -23,9 +23,11 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetBuild;
+import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.network.Network;
@@ -273,9 +275,11 @@ final class CircuitAssembly {
                 wrong -> problems.problem(
                         at,
                         Problem.Severity.ERROR,
-                        "there is no build '" + wrong + "'",
-                        "",
-                        Nearest.mend(wrong, names)));
+                        Fault.of(
+                                ProblemCode.UNKNOWN_NAME,
+                                "there is no build '" + wrong + "'",
+                                "",
+                                Nearest.mend(wrong, names))));
     }
 
     private static DescribedCircuit.DefaultLine line(String path, Key.Default fallback) {

@@ -1,8 +1,10 @@
 package hotidle.circuits;
 
 import hotidle.circuits.sheet.MeasurementSheet;
+import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
@@ -72,9 +74,11 @@ public final class CircuitReader {
                     .problem(
                             Place.START,
                             Problem.Severity.ERROR,
-                            "the file is not in UTF-8",
-                            "circuit files are plain text in UTF-8",
-                            "save it as UTF-8 in your editor");
+                            Fault.of(
+                                    ProblemCode.BROKEN_RULE,
+                                    "the file is not in UTF-8",
+                                    "circuit files are plain text in UTF-8",
+                                    "save it as UTF-8 in your editor"));
             return new ReadCircuit(Optional.empty(), List.of(problem));
         }
     }

@@ -8,8 +8,10 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
@@ -326,7 +328,7 @@ public final class Changes {
             String message = "change '" + change.target() + "' wants what was not written: " + where + " has no "
                     + which + " value";
             if (many) {
-                problems.warning(change.place(), message, "it stays as it is", "");
+                problems.warning(change.place(), Fault.of(ProblemCode.NO_VALUE, message, "it stays as it is", ""));
             } else {
                 String mend = "write it in the part, or give a quantity here";
                 problems.error(change.place(), message, "", mend);

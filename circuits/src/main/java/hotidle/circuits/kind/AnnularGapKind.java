@@ -5,6 +5,8 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
+import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import java.util.List;
@@ -65,10 +67,11 @@ final class AnnularGapKind {
         if (given.lacks("land-of") && !missing.isEmpty()) {
             String sizes = String.join(" and no ", missing);
             given.error(
-                    "",
+                    missing.size() == 1 ? ProblemCode.MISSING_KEY : ProblemCode.BROKEN_RULE,
+                    missing.get(0),
                     "has no " + sizes,
                     "the gap lies between the two",
-                    "add '" + missing.get(0) + ": ...' as measured, or land-of: and the valve");
+                    Remedy.set("add '", missing.get(0), "...").then("' as measured, or land-of: and the valve"));
         }
     }
 

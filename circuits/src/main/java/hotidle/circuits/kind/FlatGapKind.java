@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.FlatGap;
 import java.util.List;
@@ -74,7 +75,7 @@ final class FlatGapKind {
                 "gap",
                 "needs either gap, or gap-in and gap-out",
                 "a gap is even, or tapers from one height to another",
-                "write gap: 5 um, for example");
+                Remedy.set("write ", "gap", "5 um").then(", for example"));
     }
 
     private static void check(Attributes given) {

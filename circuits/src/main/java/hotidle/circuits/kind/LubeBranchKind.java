@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
 import hotidle.part.LubeBranch;
@@ -90,7 +91,7 @@ final class LubeBranchKind {
                 "diameter",
                 "needs either diameter, or bore, valve and length",
                 "a branch ends in a hole or in the gap of a bushing",
-                "write diameter: 1.2 mm, for example");
+                Remedy.set("write ", "diameter", "1.2 mm").then(", for example"));
     }
 
     private static LubeBranch make(Attributes given, Kind.Context around) {

@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Remedy;
 import hotidle.law.Poppet;
 import hotidle.law.Slot;
 import java.util.List;
@@ -65,7 +66,7 @@ final class PoppetKeys {
                 "preload",
                 "needs either preload or cracking-pressure",
                 "the one follows from the other and the seat",
-                "write cracking-pressure: 5 psi, for example");
+                Remedy.set("write ", "cracking-pressure", "5 psi").then(", for example"));
     }
 
     static Poppet make(Attributes given) {

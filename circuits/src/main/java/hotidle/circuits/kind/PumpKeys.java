@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Remedy;
 import hotidle.law.Hole;
 import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
@@ -192,7 +193,7 @@ final class PumpKeys {
                     "displacement",
                     "needs either displacement, or " + and(geometry),
                     "the pump's delivery follows from one or the other",
-                    "write displacement: 20 cm3/rev, for example");
+                    Remedy.set("write ", "displacement", "20 cm3/rev").then(", for example"));
         }
         List<String> missing = gaps.stream().filter(given::lacks).toList();
         if (given.lacks("slip-flow") && !missing.isEmpty()) {
@@ -208,7 +209,10 @@ final class PumpKeys {
                     "slip-flow",
                     "has a slip-flow without " + and(test),
                     "a slip is worth nothing without its pressure and viscosity",
-                    "write slip-pressure: 100 psi and slip-viscosity: 6 mPa.s, for example");
+                    Remedy.set("write ", "slip-pressure", "100 psi")
+                            .then(" and ")
+                            .set("slip-viscosity", "6 mPa.s")
+                            .then(", for example"));
         }
     }
 

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Remedy;
 import hotidle.part.SpoolValve;
 import java.util.Comparator;
 import java.util.List;
@@ -66,7 +67,9 @@ final class SpoolSpringKeys {
                     "preload",
                     "has neither a set-pressure nor a preload",
                     "its spring must be known",
-                    "write set-pressure: 90 psi, at which its first opening begins to open, or preload: 120 N");
+                    Remedy.set("write ", "set-pressure", "90 psi")
+                            .then(", at which its first opening begins to open, or ")
+                            .set("preload", "120 N"));
         }
     }
 

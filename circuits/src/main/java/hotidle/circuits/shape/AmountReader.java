@@ -1,6 +1,7 @@
 package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
@@ -17,9 +18,12 @@ record AmountReader(Problems problems) {
         }
         problems.error(
                 value.place(),
-                given.label() + " has several values behind " + key.name(),
-                ShapeReader.why(key),
-                "write one value");
+                given.fault(
+                        ProblemCode.WRONG_SHAPE,
+                        key.name(),
+                        "has several values behind " + key.name(),
+                        ShapeReader.why(key),
+                        "write one value"));
         return Optional.empty();
     }
 
@@ -31,9 +35,16 @@ record AmountReader(Problems problems) {
         }
         String written = text.get().text();
         Units.Amount amount = Units.read(written, dimension);
-        String has = given.label() + " has " + as + " " + written;
+        String has = "has " + as + " " + written;
         if (!amount.good()) {
-            problems.error(value.place(), has + ", " + amount.wrong(), amount.why(), amount.mend());
+            problems.error(
+                    value.place(),
+                    given.fault(
+                            ProblemCode.NO_QUANTITY,
+                            key.name(),
+                            has + ", " + amount.wrong(),
+                            amount.why(),
+                            amount.remedy()));
             return OptionalDouble.empty();
         }
         if (key.allowed().isPresent() && !key.allowed().get().holds(amount.si())) {
@@ -43,12 +54,13 @@ record AmountReader(Problems problems) {
                     .map(other -> "did you mean " + other + "?")
                     .orElse("");
             String rule = key.name() + " must lie between " + allowed.low() + " and " + allowed.high();
-            problems.error(value.place(), has, rule, mend);
+            problems.error(value.place(), given.fault(ProblemCode.OUT_OF_BOUNDS, key.name(), has, rule, mend));
             return OptionalDouble.empty();
         }
         if (key.usual().isPresent() && !key.usual().get().holds(amount.si())) {
             String rule = "usual is " + key.usual().get().words();
-            problems.warning(value.place(), has, rule, "leave it if it is meant");
+            problems.warning(
+                    value.place(), given.fault(ProblemCode.UNUSUAL, key.name(), has, rule, "leave it if it is meant"));
         }
         return OptionalDouble.of(amount.si());
     }
@@ -60,9 +72,15 @@ record AmountReader(Problems problems) {
             return Optional.empty();
         }
         if (!text.get().text().matches("\\d{1,6}")) {
-            String message =
-                    given.label() + " has " + key.name() + " " + text.get().text() + ", which is no whole number";
-            problems.error(value.place(), message, ShapeReader.why(key), "write 2, for example");
+            String message = "has " + key.name() + " " + text.get().text() + ", which is no whole number";
+            problems.error(
+                    value.place(),
+                    given.fault(
+                            ProblemCode.NO_QUANTITY,
+                            key.name(),
+                            message,
+                            ShapeReader.why(key),
+                            "write 2, for example"));
             return Optional.empty();
         }
         return box(quantity(key, key.name(), given, value, Dimension.RATIO)).map(Item.Amount::new);

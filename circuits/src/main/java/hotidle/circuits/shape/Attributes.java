@@ -1,7 +1,10 @@
 package hotidle.circuits.shape;
 
+import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Remedy;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -160,23 +163,43 @@ public final class Attributes {
                 && groups.groups().values().stream().anyMatch(Attributes::broken);
     }
 
+    /** Notes an error at the value of a key, a rule that is broken. */
+    public void error(String key, String says, String why, String mend) {
+        error(ProblemCode.BROKEN_RULE, key, says, why, Remedy.words(mend));
+    }
+
+    /** The same with a remedy that names keys. */
+    public void error(String key, String says, String why, Remedy remedy) {
+        error(ProblemCode.BROKEN_RULE, key, says, why, remedy);
+    }
+
     /** Notes an error at the value of a key. */
-    public void error(String key, String message, String why, String mend) {
+    public void error(ProblemCode code, String key, String says, String why, Remedy remedy) {
         broken = true;
         nodesKnown &= !ENDS.contains(key);
-        problems.error(place(key), label + " " + message, why, mend);
+        problems.error(place(key), fault(code, key, says, why, remedy));
+    }
+
+    /** A fault of it that stands elsewhere than at the value of the key. */
+    Fault fault(ProblemCode code, String key, String says, String why, String mend) {
+        return fault(code, key, says, why, Remedy.words(mend));
+    }
+
+    /** The same with a remedy that names keys. */
+    Fault fault(ProblemCode code, String key, String says, String why, Remedy remedy) {
+        return new Fault(code, label, key, says, why, remedy);
     }
 
     /** Notes that a key which may be left out elsewhere is needed here; nothing where it is there but wrong. */
     public void missing(String key, String why, String mend) {
         if (!broken) {
-            error("", "has no " + key, why, mend);
+            error(ProblemCode.MISSING_KEY, key, "has no " + key, why, Remedy.words(mend));
         }
     }
 
     /** Notes a warning at the value of a key. */
-    public void warning(String key, String message, String why, String mend) {
-        problems.warning(place(key), label + " " + message, why, mend);
+    public void warning(String key, String says, String why, String mend) {
+        problems.warning(place(key), fault(ProblemCode.BROKEN_RULE, key, says, why, Remedy.words(mend)));
     }
 
     /** Whether a key stands in the file, well or badly written. */

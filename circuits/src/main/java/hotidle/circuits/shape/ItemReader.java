@@ -1,6 +1,7 @@
 package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
@@ -45,7 +46,13 @@ final class ItemReader {
         if (!mayBeEmpty && value instanceof Value.Text text && text.text().isEmpty()) {
             given.breakAt(key);
             problems.error(
-                    entry.keyPlace(), given.label() + " has nothing behind " + key.name(), ShapeReader.why(key), "");
+                    entry.keyPlace(),
+                    given.fault(
+                            ProblemCode.NO_VALUE,
+                            key.name(),
+                            "has nothing behind " + key.name(),
+                            ShapeReader.why(key),
+                            ""));
             return;
         }
         Optional<Item> item = item(key, path, given, new Value.Entry(entry.key(), entry.keyPlace(), value));
@@ -114,8 +121,10 @@ final class ItemReader {
         if (valid.contains(text.text())) {
             return true;
         }
-        String message = given.label() + " has " + key.name() + " '" + text.text() + "', which is not " + what;
-        problems.error(text.place(), message, "", Nearest.mend(text.text(), valid));
+        String message = "has " + key.name() + " '" + text.text() + "', which is not " + what;
+        problems.error(
+                text.place(),
+                given.fault(ProblemCode.UNKNOWN_NAME, key.name(), message, "", Nearest.mend(text.text(), valid)));
         return false;
     }
 
@@ -141,11 +150,16 @@ final class ItemReader {
         }
         problems.error(
                 value.place(),
-                given.label() + " needs names behind " + key.name(),
-                ShapeReader.why(key),
-                "write {name: "
-                        + (key.type() instanceof Type.Groups groups ? ShapeReader.inBraces(groups.shape()) : "...")
-                        + "}");
+                given.fault(
+                        ProblemCode.WRONG_SHAPE,
+                        key.name(),
+                        "needs names behind " + key.name(),
+                        ShapeReader.why(key),
+                        "write {name: "
+                                + (key.type() instanceof Type.Groups groups
+                                        ? ShapeReader.inBraces(groups.shape())
+                                        : "...")
+                                + "}"));
         return false;
     }
 

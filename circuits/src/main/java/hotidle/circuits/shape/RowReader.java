@@ -1,6 +1,7 @@
 package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
@@ -18,9 +19,12 @@ record RowReader(AmountReader amounts, Problems problems) {
         if (items.size() != 2) {
             problems.error(
                     value.place(),
-                    given.label() + " needs two values behind " + key.name(),
-                    ShapeReader.why(key),
-                    "write [0 mm, 4 mm], for example");
+                    given.fault(
+                            ProblemCode.WRONG_SHAPE,
+                            key.name(),
+                            "needs two values behind " + key.name(),
+                            ShapeReader.why(key),
+                            "write [0 mm, 4 mm], for example"));
             return Optional.empty();
         }
         OptionalDouble low = amounts.quantity(key, key.name(), given, items.get(0), dimension);
@@ -31,9 +35,12 @@ record RowReader(AmountReader amounts, Problems problems) {
         if (low.getAsDouble() > high.getAsDouble()) {
             problems.error(
                     value.place(),
-                    given.label() + " has " + key.name() + " that fall",
-                    "the first must not be above the second",
-                    "exchange them");
+                    given.fault(
+                            ProblemCode.NOT_RISING,
+                            key.name(),
+                            "has " + key.name() + " that fall",
+                            "the first must not be above the second",
+                            "exchange them"));
             return Optional.empty();
         }
         return Optional.of(new Item.Rows(List.of(
@@ -60,13 +67,23 @@ record RowReader(AmountReader amounts, Problems problems) {
                         + Units.of(table.y()).get(0) + " value]";
                 problems.error(
                         item.place(),
-                        given.label() + " has a row that is no pair in " + key.name(),
-                        ShapeReader.why(key),
-                        mend);
+                        given.fault(
+                                ProblemCode.WRONG_SHAPE,
+                                key.name(),
+                                "has a row that is no pair in " + key.name(),
+                                ShapeReader.why(key),
+                                mend));
             }
         }
         if (items.isEmpty()) {
-            problems.error(value.place(), given.label() + " has no rows in " + key.name(), ShapeReader.why(key), "");
+            problems.error(
+                    value.place(),
+                    given.fault(
+                            ProblemCode.NO_VALUE,
+                            key.name(),
+                            "has no rows in " + key.name(),
+                            ShapeReader.why(key),
+                            ""));
         }
         boolean rises = true;
         for (int i = 1; i < rows.size(); i++) {
@@ -74,9 +91,12 @@ record RowReader(AmountReader amounts, Problems problems) {
                 rises = false;
                 problems.error(
                         rows.get(i).place(),
-                        given.label() + " has rows in " + key.name() + " that do not rise",
-                        "the first value of each row must be above that of the row before",
-                        "");
+                        given.fault(
+                                ProblemCode.NOT_RISING,
+                                key.name(),
+                                "has rows in " + key.name() + " that do not rise",
+                                "the first value of each row must be above that of the row before",
+                                ""));
             }
         }
         return rises && !items.isEmpty() && rows.size() == items.size()
@@ -94,9 +114,12 @@ record RowReader(AmountReader amounts, Problems problems) {
             if (text.isEmpty() || (halves.length == 1 && items.size() > 1)) {
                 text.ifPresent(at -> problems.error(
                         at.place(),
-                        given.label() + " has viscosity " + at.text() + " without a temperature",
-                        ShapeReader.why(key),
-                        "write '" + at.text() + " at 40 degC'"));
+                        given.fault(
+                                ProblemCode.NO_QUANTITY,
+                                key.name(),
+                                "has viscosity " + at.text() + " without a temperature",
+                                ShapeReader.why(key),
+                                "write '" + at.text() + " at 40 degC'")));
                 return Optional.empty();
             }
             OptionalDouble nu = amounts.quantity(
@@ -113,9 +136,12 @@ record RowReader(AmountReader amounts, Problems problems) {
         if (points.isEmpty() || points.size() > 2) {
             problems.error(
                     value.place(),
-                    given.label() + " has " + points.size() + " viscosities",
-                    ShapeReader.why(key),
-                    "write two");
+                    given.fault(
+                            ProblemCode.WRONG_SHAPE,
+                            key.name(),
+                            "has " + points.size() + " viscosities",
+                            ShapeReader.why(key),
+                            "write two"));
             return Optional.empty();
         }
         return Optional.of(new Item.Rows(points));

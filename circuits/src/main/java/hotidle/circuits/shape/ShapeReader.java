@@ -2,7 +2,9 @@ package hotidle.circuits.shape;
 
 import hotidle.circuits.text.MissingColon;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Remedy;
 import hotidle.circuits.text.Value;
 import java.util.List;
 import java.util.Optional;
@@ -46,9 +48,12 @@ public final class ShapeReader {
             given.untold();
             problems.error(
                     entry.value().place(),
-                    label + " needs keys of its own",
-                    "its keys are " + String.join(", ", shape.names()),
-                    "write " + inBraces(shape));
+                    given.fault(
+                            ProblemCode.WRONG_SHAPE,
+                            "",
+                            "needs keys of its own",
+                            "its keys are " + String.join(", ", shape.names()),
+                            "write " + inBraces(shape)));
             return given;
         }
         Value.Entries keys = mapping.get();
@@ -59,7 +64,7 @@ public final class ShapeReader {
         for (Value.Entry inner : mapping.get().entries()) {
             if (shape.key(inner.key()).isEmpty()) {
                 given.breakIt();
-                unknown(shape, label, inner, mapping.get());
+                unknown(shape, given, inner, mapping.get());
                 keys = Misspelt.asMeant(keys, inner, shape.names());
             }
         }
@@ -70,7 +75,7 @@ public final class ShapeReader {
         return given;
     }
 
-    private void unknown(Shape shape, String label, Value.Entry inner, Value.Entries all) {
+    private void unknown(Shape shape, Attributes given, Value.Entry inner, Value.Entries all) {
         boolean comma = commaInText(inner, shape);
         int before = all.keys().indexOf(inner.key()) - 1;
         boolean list = comma
@@ -81,7 +86,10 @@ public final class ShapeReader {
         String mend = comma
                 ? list ? "put several names in [ ]" : "put text that holds a comma in quotes, inside { }"
                 : MissingColon.mend(inner.key()).orElseGet(() -> Nearest.mend(inner.key(), shape.names()));
-        problems.error(inner.keyPlace(), label + " has the unknown key '" + inner.key() + "'", "", mend);
+        problems.error(
+                inner.keyPlace(),
+                given.fault(
+                        ProblemCode.UNKNOWN_KEY, inner.key(), "has the unknown key '" + inner.key() + "'", "", mend));
     }
 
     /** The shortest good form of a mapping, values left open. */
@@ -131,7 +139,10 @@ public final class ShapeReader {
             if (untold) {
                 return;
             }
-            problems.error(given.place(), given.label() + " has no " + key.name(), why(key), "add " + example(key));
+            problems.error(
+                    given.place(),
+                    given.fault(
+                            ProblemCode.MISSING_KEY, key.name(), "has no " + key.name(), why(key), example(key, path)));
         }
     }
 
@@ -140,18 +151,20 @@ public final class ShapeReader {
     }
 
     /** How to write a key, with its range in place of a value: a number to copy would be taken for one that was measured. */
-    private static String example(Key key) {
-        if (key.type() instanceof Type.Quantity || key.type() instanceof Type.Size) {
-            return "'" + key.name() + ": ...'"
-                    + key.usual()
-                            .map(usual -> ", usually " + usual.words())
-                            .or(() -> key.allowed().map(allowed -> ", " + allowed.words()))
-                            .orElse("");
-        }
+    private static Remedy example(Key key, String path) {
+        Remedy add = Remedy.set("add '", path, value(key)).then("'");
+        return key.type() instanceof Type.Quantity || key.type() instanceof Type.Size
+                ? add.then(key.usual()
+                        .map(usual -> ", usually " + usual.words())
+                        .or(() -> key.allowed().map(allowed -> ", " + allowed.words()))
+                        .orElse(""))
+                : add;
+    }
+
+    private static String value(Key key) {
         if (key.type() instanceof Type.PerName per) {
-            return "'" + key.name() + ": {" + per.of().word() + ": ...}'";
+            return "{" + per.of().word() + ": ...}";
         }
-        return "'" + key.name() + ": " + (key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...")
-                + "'";
+        return key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...";
     }
 }

@@ -2,6 +2,7 @@ package hotidle.circuits.shape;
 
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.List;
@@ -39,7 +40,10 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
                 return Optional.empty();
             }
             String rule = "a size has the keys new, limit and measured, of which new is needed";
-            problems.error(entries.place(), given.label() + " has " + key.name() + " without its new size", rule, "");
+            problems.error(
+                    entries.place(),
+                    given.fault(
+                            ProblemCode.MISSING_KEY, "new", "has " + key.name() + " without its new size", rule, ""));
             return Optional.empty();
         }
         OptionalDouble fresh = sizePart(key, "new", given, entries);
@@ -71,13 +75,22 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
         String side = shrinks ? "above" : "below";
         String rule = "wear makes it " + (shrinks ? "smaller" : "larger");
         if (limit.isPresent() && sign * (limit.getAsDouble() - fresh) < 0) {
-            String message = given.label() + " has a limit of " + key.name() + " " + side + " its new size";
-            problems.warning(entries.entry("limit").orElseThrow().value().place(), message, rule, "exchange the two");
+            String message = "has a limit of " + key.name() + " " + side + " its new size";
+            problems.warning(
+                    entries.entry("limit").orElseThrow().value().place(),
+                    given.fault(ProblemCode.AGAINST_WEAR, key.name(), message, rule, "exchange the two"));
         }
         if (measured.isPresent() && sign * (measured.getAsDouble() - fresh) < -GAUGE_ERROR) {
-            String message = given.label() + " has a measured " + key.name() + " " + side + " its new size";
+            String message = "has a measured " + key.name() + " " + side + " its new size";
             Value at = entries.entry("measured").orElseThrow().value();
-            problems.warning(at.place(), message, rule, "measure again, or correct the new size");
+            problems.warning(
+                    at.place(),
+                    given.fault(
+                            ProblemCode.AGAINST_WEAR,
+                            key.name(),
+                            message,
+                            rule,
+                            "measure again, or correct the new size"));
         }
     }
 
@@ -85,8 +98,10 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
         if (SIZE_KEYS.contains(entry.key())) {
             return true;
         }
-        String message = given.label() + " has the unknown key '" + entry.key() + "' in " + key.name();
-        problems.error(entry.keyPlace(), message, "", Nearest.mend(entry.key(), SIZE_KEYS));
+        String message = "has the unknown key '" + entry.key() + "' in " + key.name();
+        problems.error(
+                entry.keyPlace(),
+                given.fault(ProblemCode.UNKNOWN_KEY, entry.key(), message, "", Nearest.mend(entry.key(), SIZE_KEYS)));
         return false;
     }
 

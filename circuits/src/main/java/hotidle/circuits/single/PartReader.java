@@ -10,10 +10,13 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Remedy;
 import hotidle.circuits.text.Value;
 import hotidle.network.Placed;
 import hotidle.part.PumpInlet;
@@ -60,7 +63,9 @@ final class PartReader {
         Optional<OnePart> part = problems.anyError() ? Optional.empty() : make(given, used);
         return new ReadPart(
                 problems.anyError() ? Optional.empty() : part,
-                inOneMessage(problems.inOrder()).stream().map(this::asCommand).toList());
+                inOneMessage(problems.inOrder()).stream()
+                        .map(PartReader::withoutRanges)
+                        .toList());
     }
 
     /** Every key that is not asked for, with the reason; they are left out of what follows. */
@@ -200,14 +205,12 @@ final class PartReader {
     /** All keys that are missing in one message; none for a key that another message is about. */
     private List<Problem> inOneMessage(List<Problem> found) {
         List<Key> missing = asked.stream()
-                .filter(key ->
-                        found.stream().anyMatch(problem -> problem.message().equals(absence(key))))
+                .filter(key -> found.stream().anyMatch(problem -> missing(key, problem)))
                 .toList();
         List<Key> plain =
                 missing.stream().filter(key -> !excused.contains(key.name())).toList();
         List<Problem> others = new ArrayList<>(found.stream()
-                .filter(problem ->
-                        missing.stream().noneMatch(key -> problem.message().equals(absence(key))))
+                .filter(problem -> missing.stream().noneMatch(key -> missing(key, problem)))
                 .toList());
         if (!plain.isEmpty()) {
             String message =
@@ -219,13 +222,16 @@ final class PartReader {
             String mend = "add " + plain.stream().map(PartReader::example).collect(Collectors.joining(" "))
                     + ", for example; 'hotidle part " + kind.word() + " --help' lists all keys";
             Place word = new Place(1, 1, kind.word().length());
-            others.add(0, problems.problem(word, Problem.Severity.ERROR, message, why, mend));
+            others.add(
+                    0,
+                    problems.problem(
+                            word, Problem.Severity.ERROR, Fault.of(ProblemCode.MISSING_KEY, message, why, mend)));
         }
         return others;
     }
 
-    private String absence(Key key) {
-        return kind.word() + " has no " + key.name();
+    private boolean missing(Key key, Problem problem) {
+        return problem.fault().misses(kind.word(), key.name());
     }
 
     private static String example(Key key) {
@@ -241,23 +247,11 @@ final class PartReader {
         return key.name() + "=" + (low.isEmpty() ? "..." : low);
     }
 
-    /** A remedy in the form of a file, {@code length: 8 mm}, in the form of a command, {@code length=8mm}. */
-    private Problem asCommand(Problem problem) {
-        String mend = problem.mend();
-        if (problem.message().contains(" has ranges ")) {
-            mend = "leave it out: a part on its own is in no range";
-        } else if (mend.startsWith("add '") || mend.startsWith("write ")) {
-            for (Key key : shape().keys()) {
-                mend = mend.replaceFirst("\\b" + key.name() + ": (\\S+) ?([A-Za-z][^ ',]*|%)?", key.name() + "=$1$2");
-            }
-        }
-        return new Problem(
-                problem.position(),
-                problem.width(),
-                problem.severity(),
-                problem.message(),
-                problem.why(),
-                mend,
-                problem.line());
+    /** A part on its own is in no range, so that none can be advised. */
+    private static Problem withoutRanges(Problem problem) {
+        Fault fault = problem.fault();
+        return fault.code() == ProblemCode.UNKNOWN_NAME && fault.key().equals("ranges")
+                ? problem.with(Remedy.words("leave it out: a part on its own is in no range"))
+                : problem;
     }
 }

@@ -10,23 +10,23 @@ import java.util.Set;
 /** Gathers the problems of one file; the same problem found twice counts once. Work space of one reading. */
 public final class Problems {
 
-    /** Longest message, since what a user wrote stands in it. */
-    private static final int LONGEST = 300;
-
     /** A file of this reading. */
     private record Source(String file, List<String> lines) {}
 
+    /** Faults that differ in whose they are only come of one: a part and those that are like it. */
+    private record Told(Place place, Problem.Severity severity, Fault fault) {}
+
     private final List<Source> sources = new ArrayList<>();
-    private final boolean command;
+    private final Problem.Writing writing;
     private final Set<Problem> found = new LinkedHashSet<>();
-    private final Set<String> told = new HashSet<>();
+    private final Set<Told> told = new HashSet<>();
 
     public Problems(String file, String text) {
-        this(file, text, false);
+        this(file, text, Problem.Writing.FILE);
     }
 
-    private Problems(String file, String text, boolean command) {
-        this.command = command;
+    private Problems(String file, String text, Problem.Writing writing) {
+        this.writing = writing;
         source(file, text);
     }
 
@@ -43,36 +43,37 @@ public final class Problems {
      * @param text in one line
      */
     public static Problems ofCommand(String name, String text) {
-        return new Problems(name, text, true);
+        return new Problems(name, text, Problem.Writing.COMMAND);
+    }
+
+    /** Adds an error, a rule broken whose sentence says all. */
+    public void error(Place place, String message, String why, String mend) {
+        error(place, Fault.of(ProblemCode.BROKEN_RULE, message, why, mend));
     }
 
     /** Adds an error. */
-    public void error(Place place, String message, String why, String mend) {
-        add(place, Problem.Severity.ERROR, message, why, mend);
+    public void error(Place place, Fault fault) {
+        add(place, Problem.Severity.ERROR, fault);
     }
 
     /** Adds a warning. */
-    public void warning(Place place, String message, String why, String mend) {
-        add(place, Problem.Severity.WARNING, message, why, mend);
+    public void warning(Place place, Fault fault) {
+        add(place, Problem.Severity.WARNING, fault);
     }
 
-    /** Two problems that differ in the name of their part only come of one fault: a part and those that are like it. */
-    private void add(Place place, Problem.Severity severity, String whole, String why, String mend) {
-        String message = whole.length() > 2 * LONGEST ? whole.substring(0, 2 * LONGEST) : whole;
-        String same = place + " " + severity + message.replaceFirst("'[^']*'", "") + "\n" + why;
-        if (told.add(same)) {
-            found.add(problem(place, severity, message, why, mend));
+    private void add(Place place, Problem.Severity severity, Fault fault) {
+        if (told.add(new Told(place, severity, fault.ofNobody()))) {
+            found.add(problem(place, severity, fault));
         }
     }
 
     /** A problem of this file that is not added. */
-    public Problem problem(Place place, Problem.Severity severity, String message, String why, String mend) {
-        String oneLine = message.replaceAll("\\s+", " ");
-        String shown = oneLine.length() > LONGEST ? oneLine.substring(0, LONGEST) + "..." : oneLine;
+    public Problem problem(Place place, Problem.Severity severity, Fault fault) {
         Source source = sources.get(place.source());
         String line = place.line() <= source.lines.size() ? source.lines.get(place.line() - 1) : "";
-        Position position = new Position(source.file, command ? 0 : place.line(), place.column());
-        return new Problem(position, place.width(), severity, shown, why, mend, line);
+        int number = writing == Problem.Writing.COMMAND ? 0 : place.line();
+        Position position = new Position(source.file, number, place.column());
+        return new Problem(position, place.width(), severity, fault, line, writing);
     }
 
     /** How a place is written in a message. */

@@ -1,32 +1,100 @@
 package hotidle.circuits.text;
 
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /**
- * What to write in place of a faulty quantity; a file and a command write it differently.
+ * What to write in place of what is wrong; a file and a command write it differently.
  *
- * @param number of the quantity to write; empty where the remedy is words alone
- * @param unit   of the quantity; empty for a bare number
- * @param words  behind the quantity, or all there is to say
+ * @param pieces one after the other; none where nothing can be advised
  */
-public record Remedy(String number, String unit, String words) {
+public record Remedy(List<Piece> pieces) {
+
+    /** A piece of a remedy. */
+    public sealed interface Piece {}
+
+    /** Words that are the same everywhere. */
+    record Prose(String words) implements Piece {}
+
+    /** A quantity to write in place of the faulty one; its unit is empty for a bare number. */
+    record Correction(String number, String unit) implements Piece {}
+
+    /** A key, or a path of keys with points between, and its value; a file has the last of the path alone in a line. */
+    record Setting(String path, String value) implements Piece {
+        private String inFile() {
+            return path.substring(path.lastIndexOf('.') + 1) + ": " + value;
+        }
+
+        private String inCommand() {
+            return path + "=" + value.replace(" ", "");
+        }
+    }
 
     /** Nothing can be advised. */
-    public static final Remedy NONE = words("");
+    public static final Remedy NONE = new Remedy(List.of());
+
+    /** Keeps its own list. */
+    public Remedy {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** Words alone. */
+    public static Remedy words(String words) {
+        return NONE.then(words);
+    }
+
+    /** Words, then a key and its value, for example {@code write gap: 5 um}. */
+    public static Remedy set(String before, String path, String value) {
+        return words(before).set(path, value);
+    }
 
     static Remedy write(String number, String unit, String after) {
-        return new Remedy(number, unit, after);
+        return NONE.with(new Correction(number, unit)).then(after);
     }
 
-    static Remedy words(String words) {
-        return new Remedy("", "", words);
+    /** The same and further words. */
+    public Remedy then(String words) {
+        return words.isEmpty() ? this : with(new Prose(words));
     }
 
-    /** As in a file: {@code write 3 mm}. */
+    /** The same and a key with its value. */
+    public Remedy set(String path, String value) {
+        return with(new Setting(path, value));
+    }
+
+    private Remedy with(Piece piece) {
+        return new Remedy(Stream.concat(pieces.stream(), Stream.of(piece)).toList());
+    }
+
+    /** As in a file: {@code write 3 mm}, {@code write gap: 5 um}. */
     public String inFile() {
-        return number.isEmpty() ? words : "write " + (number + " " + unit).strip() + words;
+        return rendered(Remedy::quantity, Setting::inFile);
+    }
+
+    /** As in the words of a command: {@code write gap=5um}. */
+    public String inCommand() {
+        return rendered(Remedy::quantity, Setting::inCommand);
     }
 
     /** As behind an option of a command: {@code write --clearance 3mm}. */
     public String behind(String option) {
-        return number.isEmpty() ? words : "write " + option + " " + number + unit + words;
+        return rendered(right -> "write " + option + " " + right.number() + right.unit(), Setting::inCommand);
+    }
+
+    private static String quantity(Correction right) {
+        return "write " + (right.number() + " " + right.unit()).strip();
+    }
+
+    private String rendered(Function<Correction, String> correction, Function<Setting, String> setting) {
+        return pieces.stream()
+                .map(piece -> {
+                    if (piece instanceof Correction right) {
+                        return correction.apply(right);
+                    }
+                    return piece instanceof Setting key ? setting.apply(key) : ((Prose) piece).words();
+                })
+                .collect(Collectors.joining());
     }
 }

@@ -3,19 +3,19 @@ package hotidle.circuits.text;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 
 /** Says in the words of a shop what a text that is no YAML gets wrong: indentation, brackets, quotes, colons. */
 final class Syntax {
 
     private static final String INDENTATION =
             "the blanks in front of a line say what it belongs to; lines of one group begin in one column";
-    private static final Pattern POSITION = Pattern.compile("position (\\d+)");
-    private static final Pattern START = Pattern.compile("found character '(.)'");
+
+    private static final String EITHER = "a group has keys or list items, not both";
+    private static final String NO_YAML = "this is not YAML";
 
     private final Problems problems;
     private final int source;
@@ -31,39 +31,54 @@ final class Syntax {
     void add(MarkedYamlEngineException fault) {
         Optional<Mark> mark = fault.getProblemMark().or(fault::getContextMark);
         Place at = mark.map(this::place).orElse(Place.START);
-        String what = fault.getProblem();
-        String context = fault.getContext() == null ? "" : fault.getContext();
-        if (what.contains("TAB")) {
-            error(at, "a tab stands here", "files are indented with blanks only", "put blanks in its place");
-        } else if (context.contains("quoted scalar")) {
-            Place quote = fault.getContextMark().map(this::place).orElse(at);
-            error(quote, "the quote that opens here is not closed", "", "close it at the end of the text, on one line");
-        } else if (what.contains("mapping values are not allowed")) {
-            colon(at);
-        } else if (what.contains("could not find expected ':'")) {
-            noColon(before(at.line()) > 0 && !line(before(at.line())).contains(":") ? before(at.line()) : at.line());
-        } else if (what.contains("expected ',' or")) {
-            bracket(at, fault.getContextMark().map(this::place).orElse(at));
-        } else if (what.contains("but found '}'") || what.contains("but found ']'")) {
-            error(at, "a bracket closes here that was never opened", "", "take it out, or open it");
-        } else if (what.contains("expected <block end>")) {
-            block(at, what);
-        } else if (what.contains("document start")) {
-            error(at, "a second document begins here", "one file, one circuit", "take out the line with ... or ---");
-        } else {
-            quotes(at, what);
+        Place from = fault.getContextMark().map(this::place).orElse(at);
+        switch (SyntaxFault.of(fault)) {
+            case TAB ->
+                error(at, "a tab stands here", "files are indented with blanks only", "put blanks in its place");
+            case OPEN_QUOTE ->
+                error(
+                        from,
+                        "the quote that opens here is not closed",
+                        "",
+                        "close it at the end of the text, on one line");
+            case SECOND_COLON -> colon(at);
+            case NO_COLON ->
+                noColon(
+                        before(at.line()) > 0 && !line(before(at.line())).contains(":")
+                                ? before(at.line())
+                                : at.line());
+            case IN_BRACKETS -> bracket(at, from);
+            case NEVER_OPENED ->
+                error(at, "a bracket closes here that was never opened", "", "take it out, or open it");
+            case ITEM_AMONG_KEYS -> error(start(at), "a list item stands among keys", EITHER, "indent it deeper");
+            case KEY_AMONG_ITEMS -> error(start(at), "a key stands among list items", EITHER, "");
+            case NO_SUCH_COLUMN -> column(at);
+            case SECOND_DOCUMENT ->
+                error(
+                        at,
+                        "a second document begins here",
+                        "one file, one circuit",
+                        "take out the line with ... or ---");
+            case RESERVED_CHARACTER -> reserved(at);
+            case ALIAS ->
+                error(
+                        at,
+                        "a * or & stands in front of this",
+                        "they have a meaning of their own in YAML",
+                        "put text that begins with * or & in quotes");
+            case OTHER -> error(at, NO_YAML, fault.getProblem(), "");
         }
+    }
+
+    /** Adds the problem of a character that cannot be printed. */
+    void add(ReaderException character) {
+        String mend = "take it out; it may have come with text copied from elsewhere";
+        error(at(character.getPosition()), "a character stands here that cannot be printed", "", mend);
     }
 
     /** Adds the problem of a fault without a place. */
     void add(String message) {
-        Matcher position = POSITION.matcher(message);
-        if (message.contains("unacceptable code point") && position.find()) {
-            String mend = "take it out; it may have come with text copied from elsewhere";
-            error(at(Integer.parseInt(position.group(1))), "a character stands here that cannot be printed", "", mend);
-        } else {
-            error(Place.START, "this is not YAML", message.lines().findFirst().orElse(""), "");
-        }
+        error(Place.START, NO_YAML, message.lines().findFirst().orElse(""), "");
     }
 
     private void error(Place place, String message, String why, String mend) {
@@ -113,7 +128,7 @@ final class Syntax {
         int before = before(at.line());
         Optional<String> swallowed = MissingColon.mend(start);
         if (swallowed.isPresent()) {
-            Place begin = new Place(at.line(), indent(line) + 1, 1, source);
+            Place begin = start(at);
             error(begin, "a name stands here without a colon and a blank behind it", "", swallowed.get());
         } else if (start.contains(": ") || before == 0) {
             String mend = "put text that holds a colon in quotes; a second key goes on a line of its own";
@@ -137,7 +152,7 @@ final class Syntax {
     }
 
     private void deeper(Place at, int before) {
-        Place begin = new Place(at.line(), indent(line(at.line())) + 1, 1, source);
+        Place begin = start(at);
         error(
                 begin,
                 "this line is indented deeper than the line above it, whose value is complete",
@@ -160,21 +175,21 @@ final class Syntax {
         }
     }
 
-    private void block(Place at, String what) {
-        Place begin = new Place(at.line(), indent(line(at.line())) + 1, 1, source);
-        if (what.contains("found '-'")) {
-            error(
-                    begin,
-                    "a list item stands among keys",
-                    "a group has keys or list items, not both",
-                    "indent it deeper");
-        } else if (what.contains("found '?'")) {
-            error(begin, "a key stands among list items", "a group has keys or list items, not both", "");
-        } else {
-            String columns = columnsAbove(at.line());
-            String mend = columns.isEmpty() ? "" : "begin it in column " + columns + ", as a line above it does";
-            error(begin, "this line begins in a column in which no line above it begins", INDENTATION, mend);
-        }
+    private Place start(Place at) {
+        return new Place(at.line(), indent(line(at.line())) + 1, 1, source);
+    }
+
+    private void column(Place at) {
+        String columns = columnsAbove(at.line());
+        String mend = columns.isEmpty() ? "" : "begin it in column " + columns + ", as a line above it does";
+        error(start(at), "this line begins in a column in which no line above it begins", INDENTATION, mend);
+    }
+
+    private void reserved(Place at) {
+        String line = line(at.line());
+        String sign = line.substring(Math.min(at.column() - 1, line.length()), Math.min(at.column(), line.length()));
+        String mend = "put text that begins with " + sign + " in quotes";
+        error(at, "nothing can begin with " + sign, "it has a meaning of its own in YAML", mend);
     }
 
     /** Columns in which the groups begin that a line may belong to, the outer ones first. */
@@ -189,18 +204,5 @@ final class Syntax {
             }
         }
         return columns.stream().map(String::valueOf).collect(Collectors.joining(" or "));
-    }
-
-    private void quotes(Place at, String what) {
-        Matcher start = START.matcher(what);
-        if (start.find()) {
-            String mend = "put text that begins with " + start.group(1) + " in quotes";
-            error(at, "nothing can begin with " + start.group(1), "it has a meaning of its own in YAML", mend);
-        } else if (what.contains("unexpected character")) {
-            String mend = "put text that begins with * or & in quotes";
-            error(at, "a * or & stands in front of this", "they have a meaning of their own in YAML", mend);
-        } else {
-            error(at, "this is not YAML", what, "");
-        }
     }
 }

@@ -14,6 +14,7 @@ import org.snakeyaml.engine.v2.events.NodeEvent;
 import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /**
@@ -72,6 +73,8 @@ public final class Yaml {
             problems.error(much.place, much.getMessage(), much.why, "");
         } catch (MarkedYamlEngineException fault) {
             syntax.add(fault);
+        } catch (ReaderException character) {
+            syntax.add(character);
         } catch (YamlEngineException fault) {
             syntax.add(fault.getMessage());
         }
