@@ -22,6 +22,7 @@ import picocli.CommandLine.ScopeType;
             CompareCommand.class,
             SweepCommand.class,
             MarginsCommand.class,
+            SensitivityCommand.class,
             LeaksCommand.class,
             WindowCommand.class,
             MapCommand.class,

@@ -6,14 +6,10 @@ import hotidle.answer.StateJson;
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
-import hotidle.answer.format.Wrap;
-import hotidle.answer.phrase.Caution;
 import hotidle.assess.Margin;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Clutch;
 import hotidle.study.Judgement;
-import hotidle.study.Sensitivity;
-import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -51,10 +47,9 @@ final class MarginsCommand implements Callable<Integer> {
                             + " Default: from the slowest duty point to 4000rpm in steps of 50rpm")
     String speed;
 
-    @Option(
-            names = "--sensitivity",
-            description = "shows instead how much each size moves the least headroom, per 0.001 in or 0.01 mm")
-    boolean sensitivity;
+    /** Now a command of its own; kept to say so. */
+    @Option(names = "--sensitivity", hidden = true)
+    Boolean sensitivity;
 
     @Spec
     CommandSpec spec;
@@ -63,13 +58,11 @@ final class MarginsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
         words = new MarginWords(asked.shared.units);
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
         List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
-        if (sensitivity) {
-            return sensitivity(described, units, speeds);
-        }
         List<Judgement> judged = judge(units, speeds);
         String text =
                 switch (asked.shared.format) {
@@ -79,49 +72,6 @@ final class MarginsCommand implements Callable<Integer> {
                 };
         spec.commandLine().getOut().print(text);
         return judged.stream().allMatch(Judgement::known) ? HotIdle.DONE : HotIdle.UNSOLVED;
-    }
-
-    /** What each size does to the margins. */
-    private int sensitivity(DescribedCircuit described, List<Transmission> units, List<Double> speeds) {
-        List<SensitivityText> found = new ArrayList<>();
-        for (Transmission unit : units) {
-            Adjustable build = described.adjustable(unit.build());
-            Progress progress = new Progress(
-                    spec.commandLine().getErr(),
-                    "changing sizes of " + unit.build(),
-                    unit.duties().size() + build.dimensions().size());
-            found.add(new SensitivityText(asked.shared.units, build, Sensitivity.study(build, speeds, progress::step)));
-            progress.end();
-        }
-        spec.commandLine()
-                .getOut()
-                .print(
-                        switch (asked.shared.format) {
-                            case TABLE -> sensitivityTables(described, found);
-                            case CSV -> {
-                                TextTable table = new TextTable(SensitivityText.head());
-                                found.forEach(one -> one.rows().forEach(table::add));
-                                yield table.csv();
-                            }
-                            case JSON -> {
-                                ObjectNode root = StateJson.object();
-                                root.put("circuit", described.name());
-                                ArrayNode all = root.putArray("builds");
-                                found.forEach(one -> all.add(one.json()));
-                                yield StateJson.text(root);
-                            }
-                        });
-        return found.stream().allMatch(one -> one.found().unsolved().isEmpty()) ? HotIdle.DONE : HotIdle.UNSOLVED;
-    }
-
-    private static String sensitivityTables(DescribedCircuit described, List<SensitivityText> found) {
-        StringBuilder text =
-                new StringBuilder(Wrap.lines(Choice.headed(described.name(), described.about()), "", "  "));
-        text.append("\n").append(Caution.WHOLE).append("\n");
-        found.forEach(one -> text.append("\n").append(one.table()));
-        return text.append("\n")
-                .append(Wrap.lines(SensitivityText.legend(), "", ""))
-                .toString();
     }
 
     private record Work(Transmission unit, DutyPoint duty) {}

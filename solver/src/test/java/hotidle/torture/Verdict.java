@@ -119,7 +119,8 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
             }
         });
         for (Placed placed : one.network().parts()) {
-            if (state.measure(placed.name(), Bushing.METAL_CONTACT).orElseThrow() > 0) {
+            if (placed.part() instanceof Bushing
+                    && state.measure(placed.name(), Bushing.METAL_CONTACT).orElseThrow() > 0) {
                 marks.add(Mark.METAL_CONTACT);
             }
             for (Form.Unknown form : placed.part().form().states()) {

@@ -46,9 +46,7 @@ class OutputSchemaTest {
     }
 
     private static String command(Case one) {
-        List<String> words = one.words();
-        String word = words.get(0);
-        return words.contains("--sensitivity") ? "sensitivity" : word;
+        return one.words().get(0);
     }
 
     private static JsonNode output(Case one) throws IOException {

@@ -1,0 +1,106 @@
+package hotidle.answer.sensitivity;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.SensitivityPhrase;
+import hotidle.assess.Margin;
+import hotidle.study.Judgement;
+import hotidle.study.Sensitivity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How much each size of some builds moves the limit with the least headroom.
+ *
+ * @param units   of the user
+ * @param circuit its name
+ * @param about   what its file says of it; may be empty
+ * @param builds  slopes of each
+ */
+public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, String about, List<Slopes> builds)
+        implements Answer {
+
+    /** The slopes of one build. */
+    public record Slopes(String build, Sensitivity found) {}
+
+    public SensitivityAnswer {
+        builds = List.copyOf(builds);
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        text.append("\n").append(Caution.WHOLE).append("\n");
+        builds.forEach(one -> text.append("\n").append(ranking(one.build(), one.found())));
+        return text.append("\n")
+                .append(Wrap.lines(SensitivityPhrase.LEGEND, "", ""))
+                .toString();
+    }
+
+    private String ranking(String build, Sensitivity found) {
+        Optional<Judgement.Key> least = found.least();
+        String leftOut = SensitivityPhrase.leftOut(found.leftOut(), found.unsolved());
+        if (least.isEmpty()) {
+            return Wrap.lines(SensitivityPhrase.nothingRanked(build) + leftOut, "", "  ");
+        }
+        Ranked ranked = new Ranked(units, found);
+        List<Sensitivity.Rate> all = ranked.of(least.get());
+        List<Sensitivity.Rate> shown = ranked.worth(all);
+        StringBuilder text = new StringBuilder(Wrap.lines(head(build, found, least.get()), "", "  "));
+        text.append(
+                shown.isEmpty()
+                        ? "  " + SensitivityPhrase.NONE_MOVES_IT + "\n"
+                        : ranked.shown(shown).aligned());
+        if (shown.size() < all.size()) {
+            double next = Math.abs(ranked.effect(all.get(shown.size())));
+            text.append("  ")
+                    .append(SensitivityPhrase.more(all.size() - shown.size(), Math.max(next, Ranked.WORTH)))
+                    .append("\n");
+        }
+        if (shown.stream().anyMatch(rate -> rate.dimension().wears() && ranked.effect(rate) > 0)) {
+            text.append(Wrap.lines(SensitivityPhrase.PLUS_IS_NO_REPAIR, "  ", "    "));
+        }
+        if (found.rates().stream().anyMatch(Sensitivity.Rate::oneSided)) {
+            text.append(Wrap.lines(SensitivityPhrase.ONE_SIDED, "  ", "    "));
+        }
+        return text.append(leftOut.isEmpty() ? "" : Wrap.lines(leftOut.strip(), "  ", "    "))
+                .toString();
+    }
+
+    private String head(String build, Sensitivity found, Judgement.Key least) {
+        Margin margin = found.margins().get(least);
+        return SensitivityPhrase.ranked(
+                build,
+                HeadroomPhrase.of(margin.headroom()),
+                Ranked.limit(least),
+                margin.speed().isPresent()
+                        ? Quantity.SPEED.with(units, margin.speed().getAsDouble())
+                        : "",
+                units);
+    }
+
+    @Override
+    public TextTable table() {
+        TextTable table = new TextTable(Ranked.head());
+        for (Slopes one : builds) {
+            Ranked ranked = new Ranked(units, one.found());
+            one.found().rates().forEach(rate -> table.add(ranked.row(one.build(), rate)));
+        }
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return SensitivityRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return builds.stream().allMatch(one -> one.found().unsolved().isEmpty());
+    }
+}

@@ -1,0 +1,66 @@
+package hotidle.cli;
+
+import hotidle.answer.sensitivity.SensitivityAnswer;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.Sensitivity;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** What each size does to the margins. */
+@Command(
+        name = "sensitivity",
+        mixinStandardHelpOptions = true,
+        description = "Shows how much each size moves the least headroom of a build, per 0.001 in or 0.01 mm.")
+final class SensitivityCommand implements Callable<Integer> {
+
+    @Mixin
+    Asked asked;
+
+    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    List<String> builds = List.of();
+
+    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    private static final double STEP = 50 / 60.0;
+
+    @Option(
+            names = "--speed",
+            description =
+                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
+                            + " Default: from the slowest duty point to 4000rpm in steps of 50rpm")
+    String speed;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        DescribedCircuit described = asked.load();
+        List<Transmission> units = Circuits.units(described, builds);
+        List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
+        List<SensitivityAnswer.Slopes> found = units.stream()
+                .map(unit -> study(described.adjustable(unit.build()), speeds))
+                .toList();
+        return Printed.print(
+                spec,
+                asked.shared,
+                new SensitivityAnswer(asked.shared.units, described.name(), described.about(), found));
+    }
+
+    private SensitivityAnswer.Slopes study(Adjustable build, List<Double> speeds) {
+        String name = build.unit().build();
+        Progress progress = new Progress(
+                spec.commandLine().getErr(),
+                "changing sizes of " + name,
+                build.unit().duties().size() + build.dimensions().size());
+        Sensitivity found = Sensitivity.study(build, speeds, progress::step);
+        progress.end();
+        return new SensitivityAnswer.Slopes(name, found);
+    }
+}
