@@ -83,12 +83,12 @@ final class Circuits {
     }
 
     /** A file beside the one that is based on it, or a ready circuit. */
-    private static Optional<BaseFiles.Found> base(String name, String from) {
+    private static Optional<BaseFiles.FoundFile> base(String name, String from) {
         try {
             Path file = Path.of(from).resolveSibling(name).normalize();
             if (Files.isRegularFile(file)) {
                 return Optional.of(
-                        new BaseFiles.Found(file.toString(), new String(bytes(file, ""), StandardCharsets.UTF_8)));
+                        new BaseFiles.FoundFile(file.toString(), new String(bytes(file, ""), StandardCharsets.UTF_8)));
             }
         } catch (InvalidPathException none) {
             return Optional.empty();

@@ -43,7 +43,7 @@ final class CompareCommand implements Callable<Integer> {
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
         Comparison comparison =
-                Comparison.of(Circuits.units(described, named), Choice.series("--speed", speed, Dimension.SPEED));
+                Comparison.of(Circuits.units(described, named), OptionValues.series("--speed", speed, Dimension.SPEED));
         return Printed.print(
                 spec,
                 asked.shared,

@@ -93,7 +93,7 @@ record DutyMargins(Quantity.UnitSystem units, Judgement judged) {
         StringBuilder text = new StringBuilder();
         DutyPoint duty = judged.duty();
         text.append(Wrap.lines(
-                build + Choice.titled(duty.name(), duty.about()) + ": "
+                build + OptionValues.titled(duty.name(), duty.about()) + ": "
                         + Quantity.SPEED.with(units, duty.speed()) + ", " + duty.range() + ", lockup "
                         + duty.lockup().name().toLowerCase(Locale.ROOT) + ", sump "
                         + Quantity.TEMPERATURE.with(units, duty.temperatures().get("sump"))

@@ -61,8 +61,8 @@ final class LeaksCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
         Transmission unit = chosen.unit();
-        DutyPoint at = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
-        List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        DutyPoint at = duty == null ? unit.duties().get(0) : OptionValues.duty(unit, duty);
+        List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
         if (steps < 0) {
             throw new WrongInputException("hotidle: --steps " + steps + ": allowed is 0 or more");
         }

@@ -64,7 +64,7 @@ final class MapCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         List<Double> pressures = SetPressures.of(set);
-        List<Double> speeds = Choice.searched(speed, described.unit(), STEP);
+        List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
         if (plot != null) {
             PictureFile.check("--plot", plot);
         }

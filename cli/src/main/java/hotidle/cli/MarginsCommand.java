@@ -62,7 +62,7 @@ final class MarginsCommand implements Callable<Integer> {
         words = new MarginWords(asked.shared.units);
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
-        List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
+        List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<Judgement> judged = judge(units, speeds);
         String text =
                 switch (asked.shared.format) {

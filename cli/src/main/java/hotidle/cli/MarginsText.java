@@ -28,7 +28,7 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
 
     String tables(String about) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(Choice.headed(builds.get(0).circuit(), about), "", "  "));
+        text.append(Wrap.lines(OptionValues.headed(builds.get(0).circuit(), about), "", "  "));
         for (Transmission unit : builds) {
             List<Judgement> own = of(unit, judged);
             text.append(Wrap.lines(new MarginWords(units).summary(unit.build(), own), "", "  "));

@@ -109,7 +109,7 @@ final class PartCommand implements Callable<Integer> {
                 throw new WrongInputException(
                         "hotidle part: --speed changes nothing in " + ArticlePhrase.of(known.word()));
             }
-            Choice.quantity("--speed", duty.speed, Dimension.SPEED);
+            OptionValues.quantity("--speed", duty.speed, Dimension.SPEED);
             all.add("speed=" + duty.speed);
         }
         return all;

@@ -53,7 +53,7 @@ final class PartHolds {
 
     private static double value(String text, Form.Unknown state, String written) {
         Dimension dimension = OnePart.ofState(state.name());
-        double value = Choice.quantity("--hold", written, dimension);
+        double value = OptionValues.quantity("--hold", written, dimension);
         if (!(value >= state.low() && value <= state.high())) {
             boolean length = dimension == Dimension.LENGTH;
             double factor = length ? 1000 : 1;

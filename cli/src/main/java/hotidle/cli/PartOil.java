@@ -66,8 +66,8 @@ record PartOil(Oil oil, boolean byDefault, double temperature, boolean temperatu
             throw new WrongInputException("hotidle part: --viscosity and --density go together,"
                     + " for example --viscosity 7.2mPa.s --density 830kg/m3");
         }
-        double viscosity = Choice.quantity("--viscosity", options.viscosity, Dimension.VISCOSITY);
-        double density = Choice.quantity("--density", options.density, Dimension.DENSITY);
+        double viscosity = OptionValues.quantity("--viscosity", options.viscosity, Dimension.VISCOSITY);
+        double density = OptionValues.quantity("--density", options.density, Dimension.DENSITY);
         try {
             Oil.Walther line = Oil.Walther.constant(viscosity / density);
             return new Oil("fixed liquid", line, density, 0, 0, 0, 0);

@@ -9,7 +9,7 @@ final class PartOptionText {
 
     /** A quantity between two limits. */
     static double within(String option, String text, Dimension dimension, double low, double high, String allowed) {
-        double value = Choice.quantity(option, text, dimension);
+        double value = OptionValues.quantity(option, text, dimension);
         if (!(value >= low && value <= high)) {
             throw new WrongInputException(
                     "hotidle part: " + option + " " + text + " is out of range\nallowed: " + allowed);

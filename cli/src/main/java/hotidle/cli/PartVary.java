@@ -73,7 +73,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
         Dimension dimension = duty
                 ? (name.equals("drop") ? Dimension.PRESSURE : Dimension.TEMPERATURE)
                 : key.map(PartVary::dimension).orElse(Dimension.LENGTH);
-        Choice.quantity("--vary " + name, form.group("from") + unit, dimension);
+        OptionValues.quantity("--vary " + name, form.group("from") + unit, dimension);
         boolean count = key.isPresent() && key.get().type() instanceof Type.Count;
         Of of = duty ? Of.DUTY : clearance ? Of.CLEARANCE : Of.KEY;
         return new PartVary(name, of, inner, values(from, to, count), unit);
@@ -109,28 +109,28 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
         if (path.size() == 1) {
             return first.filter(PartVary::number);
         }
-        if (first.isPresent() && first.get().type() instanceof Type.Group group) {
+        if (first.isPresent() && first.get().type() instanceof Type.OneGroup group) {
             return find(group.shape().keys(), path.subList(1, path.size()));
         }
-        boolean named = first.isPresent() && first.get().type() instanceof Type.Groups && path.size() > 2;
+        boolean named = first.isPresent() && first.get().type() instanceof Type.NamedGroups && path.size() > 2;
         return named ? find(inner(first.get()).keys(), path.subList(2, path.size())) : Optional.empty();
     }
 
     private static Shape inner(Key key) {
-        return ((Type.Groups) key.type()).shape();
+        return ((Type.NamedGroups) key.type()).shape();
     }
 
     private static boolean number(Key key) {
-        return key.type() instanceof Type.Quantity
-                || key.type() instanceof Type.Size
+        return key.type() instanceof Type.Dimensioned
+                || key.type() instanceof Type.Wearing
                 || key.type() instanceof Type.Count;
     }
 
     private static Dimension dimension(Key key) {
-        if (key.type() instanceof Type.Quantity quantity) {
+        if (key.type() instanceof Type.Dimensioned quantity) {
             return quantity.dimension();
         }
-        return key.type() instanceof Type.Size ? Dimension.LENGTH : Dimension.RATIO;
+        return key.type() instanceof Type.Wearing ? Dimension.LENGTH : Dimension.RATIO;
     }
 
     /** The words with this value in the place of that of its key. */
@@ -147,8 +147,8 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
         String piece = written(given, inner)
                 .orElseThrow(() -> new WrongInputException("hotidle part: --vary clearance keeps the " + inner
                         + " and widens the bore\nmend: add " + inner + "=14.00mm"));
-        double sum = Choice.quantity(inner, piece, Dimension.LENGTH)
-                + Choice.quantity("--vary", clearance, Dimension.LENGTH);
+        double sum = OptionValues.quantity(inner, piece, Dimension.LENGTH)
+                + OptionValues.quantity("--vary", clearance, Dimension.LENGTH);
         return Units.inSi(new BigDecimal(sum).round(new MathContext(12)).doubleValue(), Dimension.LENGTH)
                 .replace(" ", "");
     }

@@ -43,7 +43,7 @@ final class SensitivityCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
-        List<Double> speeds = Choice.searched(speed, units.get(0), STEP);
+        List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<SensitivityAnswer.Slopes> found = units.stream()
                 .map(unit -> study(described.adjustable(unit.build()), speeds))
                 .toList();

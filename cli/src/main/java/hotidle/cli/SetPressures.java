@@ -14,7 +14,7 @@ final class SetPressures {
      * @throws WrongInputException where they are fewer than two, or not above zero
      */
     static List<Double> of(String set) {
-        List<Double> pressures = Choice.series("--set", set, Dimension.PRESSURE);
+        List<Double> pressures = OptionValues.series("--set", set, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
             throw new WrongInputException("hotidle: --set " + set
                     + ": at least two pressures above zero are needed; write 60..400/20psi, for example");

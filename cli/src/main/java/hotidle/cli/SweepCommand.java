@@ -68,10 +68,10 @@ final class SweepCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Double> speeds = Choice.series("--speed", speed, Dimension.SPEED);
+        List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
         checkPicture("--plot", plot, speeds);
         checkPicture("--plot-film", plotFilm, speeds);
-        Choice.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
+        OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
         for (Transmission build : Circuits.units(described, builds)) {

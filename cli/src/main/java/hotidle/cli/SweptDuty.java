@@ -54,30 +54,30 @@ final class SweptDuty {
     }
 
     private double setPressure() {
-        double asked = Choice.quantity("--set", set, Dimension.PRESSURE);
+        double asked = OptionValues.quantity("--set", set, Dimension.PRESSURE);
         if (asked < LEAST_SET) {
             throw new WrongInputException("hotidle: --set " + set + ": a set pressure must lie between 1 and 5000 psi");
         }
-        return Choice.within("--set", set, asked, MOST_SET, "1 to 5000 psi");
+        return OptionValues.within("--set", set, asked, MOST_SET, "1 to 5000 psi");
     }
 
     /** The duty asked for, at each temperature asked for. */
     List<DutyPoint> duties(Transmission unit) {
-        DutyPoint named = duty == null ? unit.duties().get(0) : Choice.duty(unit, duty);
-        DutyPoint base = range == null ? named : Choice.inRange(unit, named, range);
+        DutyPoint named = duty == null ? unit.duties().get(0) : OptionValues.duty(unit, duty);
+        DutyPoint base = range == null ? named : OptionValues.inRange(unit, named, range);
         return temperatures.isEmpty()
                 ? List.of(base)
                 : temperatures.stream()
-                        .map(text -> Choice.at(base, temperature(text)))
+                        .map(text -> OptionValues.at(base, temperature(text)))
                         .toList();
     }
 
     private static double temperature(String text) {
-        double asked = Choice.quantity("--temperature", text, Dimension.TEMPERATURE);
+        double asked = OptionValues.quantity("--temperature", text, Dimension.TEMPERATURE);
         if (asked < COLDEST) {
             throw new WrongInputException(
                     "hotidle: --temperature " + text + ": a temperature must lie between -60 and 250 degC");
         }
-        return Choice.within("--temperature", text, asked, HOTTEST, "-60 to 250 degC");
+        return OptionValues.within("--temperature", text, asked, HOTTEST, "-60 to 250 degC");
     }
 }

@@ -48,7 +48,7 @@ final class WearCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
-        List<Double> speeds = Choice.searched(speed, chosen.unit(), STEP);
+        List<Double> speeds = OptionValues.searched(speed, chosen.unit(), STEP);
         List<WearSize> looked = looked(chosen);
         Progress progress = new Progress(spec.commandLine().getErr(), "wearing fits", looked.size() + 1);
         Wear wear = Wear.study(chosen, looked, speeds, progress::step);

@@ -64,7 +64,7 @@ final class WindowCommand implements Callable<Integer> {
         MovedOption.refuse("--map", map, "hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit --plot FILE");
         DescribedCircuit described = asked.load();
         List<Double> pressures = SetPressures.of(set);
-        List<Double> speeds = Choice.searched(speed, described.unit(), STEP);
+        List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
         List<WindowText.One> found = new ArrayList<>();
         for (Transmission unit : Circuits.units(described, builds)) {
             unit.command();

@@ -28,7 +28,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
 
     String tables(String about) {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(Choice.headed(found.get(0).unit.circuit(), about), "", "  "));
+        text.append(Wrap.lines(OptionValues.headed(found.get(0).unit.circuit(), about), "", "  "));
         for (One one : found) {
             text.append(Wrap.lines(summary(one), "", "  "));
         }

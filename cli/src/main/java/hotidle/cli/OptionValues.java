@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /** Reads what a user chose on the command line. */
-final class Choice {
+final class OptionValues {
 
-    private Choice() {}
+    private OptionValues() {}
 
     /** A quantity such as 270psi, in SI. */
     static double quantity(String option, String text, Dimension dimension) {
