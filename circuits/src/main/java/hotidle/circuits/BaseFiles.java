@@ -6,7 +6,7 @@ import java.util.Optional;
 public interface BaseFiles {
 
     /** Ready circuits only, by name. */
-    BaseFiles LIBRARY = (name, from) -> Library.text(name).map(text -> new Found(name + ".yaml", text));
+    BaseFiles LIBRARY = (name, from) -> Library.text(name).map(text -> new FoundFile(name + ".yaml", text));
 
     /**
      * A file.
@@ -14,7 +14,7 @@ public interface BaseFiles {
      * @param name what it is called in messages, and what files that it is based on are looked for beside
      * @param text what stands in it
      */
-    record Found(String name, String text) {}
+    record FoundFile(String name, String text) {}
 
     /**
      * Finds a file.
@@ -22,5 +22,5 @@ public interface BaseFiles {
      * @param name as written behind based-on
      * @param from the file that names it, as it is called in messages
      */
-    Optional<Found> find(String name, String from);
+    Optional<FoundFile> find(String name, String from);
 }

@@ -46,7 +46,7 @@ final class BasedOn {
 
     private Optional<Value.Entries> base(Value.Entry entry, String name, List<String> open) {
         String wanted = entry.value() instanceof Value.Text text ? text.text() : "";
-        Optional<BaseFiles.Found> found = wanted.isEmpty() ? Optional.empty() : files.find(wanted, name);
+        Optional<BaseFiles.FoundFile> found = wanted.isEmpty() ? Optional.empty() : files.find(wanted, name);
         if (found.isEmpty()) {
             problems.error(
                     entry.value().place(),

@@ -141,7 +141,7 @@ public record DescribedCircuit(
                 about.put(part.name(), part.about().isEmpty() ? part.kind() : part.kind() + ": " + part.about()));
         return SheetWriter.write(
                 sizes.stream()
-                        .map(size -> new SheetWriter.Size(size.part(), size.key(), size.fresh(), size.limit()))
+                        .map(size -> new SheetWriter.SheetSize(size.part(), size.key(), size.fresh(), size.limit()))
                         .toList(),
                 about,
                 unit);

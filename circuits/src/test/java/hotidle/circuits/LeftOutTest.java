@@ -71,9 +71,9 @@ class LeftOutTest {
                 found.add(new Written(here, what + "." + key.name(), key));
             }
             if (value.orElse(null) instanceof Value.Entries inner) {
-                if (key.type() instanceof Type.Group group) {
+                if (key.type() instanceof Type.OneGroup group) {
                     collect(group.shape(), inner, here, what + "." + key.name(), found);
-                } else if (key.type() instanceof Type.Groups groups) {
+                } else if (key.type() instanceof Type.NamedGroups groups) {
                     for (Value.Entry one : inner.entries()) {
                         List<String> named = new ArrayList<>(here);
                         named.add(one.key());

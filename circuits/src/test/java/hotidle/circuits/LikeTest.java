@@ -63,7 +63,7 @@ class LikeTest {
     private static final BaseFiles EVERY_KIND = (name, from) -> {
         try {
             return name.equals("every-kind.yaml")
-                    ? java.util.Optional.of(new BaseFiles.Found(
+                    ? java.util.Optional.of(new BaseFiles.FoundFile(
                             name, resource(name).replace("bore-*.bore: {to: measured", "bore-1.bore: {to: measured")))
                     : java.util.Optional.empty();
         } catch (IOException impossible) {
@@ -121,7 +121,7 @@ class LikeTest {
                 CircuitReader.read(
                                 "based-on: me",
                                 "me",
-                                (name, from) -> java.util.Optional.of(new BaseFiles.Found(name, "based-on: me")),
+                                (name, from) -> java.util.Optional.of(new BaseFiles.FoundFile(name, "based-on: me")),
                                 java.util.Optional.empty())
                         .problems()
                         .get(0)

@@ -72,10 +72,10 @@ class ReferenceTest {
 
     private static void below(StringBuilder text, Key key, String path) {
         String here = path.isEmpty() ? key.name() : path + "." + key.name();
-        if (key.type() instanceof Type.Group group) {
+        if (key.type() instanceof Type.OneGroup group) {
             text.append("### ").append(here).append("\n\n");
             shape(text, group.shape(), here);
-        } else if (key.type() instanceof Type.Groups groups) {
+        } else if (key.type() instanceof Type.NamedGroups groups) {
             text.append("### ")
                     .append(here)
                     .append(": each ")

@@ -147,9 +147,9 @@ final class SchemaWriter {
     }
 
     private ObjectNode value(Type type, boolean whole) {
-        if (type instanceof Type.Quantity quantity) {
+        if (type instanceof Type.Dimensioned quantity) {
             return any(ref(name(quantity.dimension())));
-        } else if (type instanceof Type.Size) {
+        } else if (type instanceof Type.Wearing) {
             ObjectNode sizes = type("object");
             List.of("new", "limit", "measured")
                     .forEach(one -> sizes.withObject("/properties").set(one, ref("length")));
@@ -165,9 +165,9 @@ final class SchemaWriter {
             return any(type("string", "number"), list(type("string", "number")));
         } else if (type instanceof Type.Pair pair) {
             return list(ref(name(pair.dimension()))).put("minItems", 2).put("maxItems", 2);
-        } else if (type instanceof Type.Group group) {
+        } else if (type instanceof Type.OneGroup group) {
             return keys(group.shape(), whole);
-        } else if (type instanceof Type.Groups groups) {
+        } else if (type instanceof Type.NamedGroups groups) {
             return named(keys(groups.shape(), whole));
         } else if (type instanceof Type.Ports) {
             return named(type("string", "number"));
@@ -179,7 +179,7 @@ final class SchemaWriter {
             ObjectNode row = type("array").put("minItems", 2).put("maxItems", 2);
             row.putArray("items").add(ref(name(table.x()))).add(ref(name(table.y())));
             return list(row).put("minItems", 1);
-        } else if (type instanceof Type.Parts) {
+        } else if (type instanceof Type.PartNames) {
             return named(ref(whole ? "whole-part" : "some-part"));
         } else if (type instanceof Type.ViscosityLine) {
             return any(type("string"), list(type("string")).put("minItems", 1).put("maxItems", 2));

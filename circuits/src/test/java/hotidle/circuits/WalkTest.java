@@ -84,7 +84,7 @@ class WalkTest {
         ReadCircuit read = CircuitReader.read(
                 pieces().get(piece),
                 "mine.yaml",
-                (name, from) -> Optional.ofNullable(bases.get(name)).map(base -> new BaseFiles.Found(name, base)),
+                (name, from) -> Optional.ofNullable(bases.get(name)).map(base -> new BaseFiles.FoundFile(name, base)),
                 Optional.empty());
         assertEquals(List.of(), read.problems());
         return read.circuit().orElseThrow();

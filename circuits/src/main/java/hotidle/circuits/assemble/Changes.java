@@ -154,7 +154,7 @@ public final class Changes {
         List<String> rest = path.subList(1, path.size());
         Optional<Value.Entry> entry = at.entry(name);
         if (rest.isEmpty()) {
-            boolean groups = key.type() instanceof Type.Group || key.type() instanceof Type.Groups;
+            boolean groups = key.type() instanceof Type.OneGroup || key.type() instanceof Type.NamedGroups;
             if (groups) {
                 unknown(change, where + "." + name + " has keys of its own", name, inner(key, entry));
                 return at;
@@ -163,13 +163,13 @@ public final class Changes {
                     .map(value -> at.with(new Value.Entry(name, change.place(), chosen(key, entry, value))))
                     .orElse(at);
         }
-        if (key.type() instanceof Type.Group group) {
+        if (key.type() instanceof Type.OneGroup group) {
             return at.with(new Value.Entry(
                     name,
                     entry.map(Value.Entry::keyPlace).orElse(change.place()),
                     descend(group.shape(), entries(entry, change), where + "." + name, rest, change, many)));
         }
-        if (key.type() instanceof Type.Groups groups && entry.isPresent()) {
+        if (key.type() instanceof Type.NamedGroups groups && entry.isPresent()) {
             return at.with(new Value.Entry(
                     name,
                     entry.get().keyPlace(),
@@ -180,7 +180,7 @@ public final class Changes {
     }
 
     private Value.Entries group(
-            Type.Groups groups, Value.Entries at, String where, List<String> path, Change change, boolean many) {
+            Type.NamedGroups groups, Value.Entries at, String where, List<String> path, Change change, boolean many) {
         Optional<Value.Entry> entry = at.entry(path.get(0));
         if (entry.isEmpty()) {
             unknown(change, where + " has no '" + path.get(0) + "'", path.get(0), at.keys());
@@ -207,7 +207,7 @@ public final class Changes {
     }
 
     private static List<String> inner(Key key, Optional<Value.Entry> entry) {
-        if (key.type() instanceof Type.Group group) {
+        if (key.type() instanceof Type.OneGroup group) {
             return group.shape().names();
         }
         return entry.map(Value.Entry::value).orElse(null) instanceof Value.Entries entries ? entries.keys() : List.of();
@@ -227,10 +227,12 @@ public final class Changes {
     /** The value that a change leaves behind a key; empty where it leaves it as it is. */
     private Optional<Value> value(Key key, Optional<Value.Entry> entry, Change change, String where, boolean many) {
         if (change.how().equals("to")) {
-            boolean picks = key.type() instanceof Type.Size
+            boolean picks = key.type() instanceof Type.Wearing
                     && change.value() instanceof Value.Text text
                     && SIZES.contains(text.text());
-            if (key.type() instanceof Type.Size && change.value() instanceof Value.Text text && isWord(text.text())) {
+            if (key.type() instanceof Type.Wearing
+                    && change.value() instanceof Value.Text text
+                    && isWord(text.text())) {
                 String message = "change '" + change.target() + "' has to '" + text.text() + "', which is no size";
                 String mend = Nearest.mend(text.text(), SIZES) + ", or a length with its unit";
                 problems.error(text.place(), message, "", mend);
@@ -282,15 +284,15 @@ public final class Changes {
     }
 
     private static Optional<Dimension> dimension(Key key) {
-        if (key.type() instanceof Type.Quantity quantity && quantity.dimension() != Dimension.TEMPERATURE) {
+        if (key.type() instanceof Type.Dimensioned quantity && quantity.dimension() != Dimension.TEMPERATURE) {
             return Optional.of(quantity.dimension());
         }
-        return key.type() instanceof Type.Size ? Optional.of(Dimension.LENGTH) : Optional.empty();
+        return key.type() instanceof Type.Wearing ? Optional.of(Dimension.LENGTH) : Optional.empty();
     }
 
     /** A size that wears keeps what was written, so that a later build can go back to new. */
     private static Value chosen(Key key, Optional<Value.Entry> entry, Value value) {
-        if (!(key.type() instanceof Type.Size)) {
+        if (!(key.type() instanceof Type.Wearing)) {
             return value;
         }
         return new Value.Chosen(

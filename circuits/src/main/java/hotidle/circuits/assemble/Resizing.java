@@ -22,7 +22,7 @@ import java.util.TreeMap;
  */
 public final class Resizing {
 
-    private final Map<String, Parts.One> parts;
+    private final Map<String, Parts.DeclaredPart> parts;
     private final Materials materials;
     private final List<Placed> placed;
 
@@ -88,14 +88,14 @@ public final class Resizing {
         anew.forEach((part, given) -> {
             if (!given.broken()) {
                 Optional<Placed> made =
-                        Parts.make(new Parts.One(one(found, part).kind(), given), around);
+                        Parts.make(new Parts.DeclaredPart(one(found, part).kind(), given), around);
                 made.ifPresent(other -> all.set(part, other));
             }
         });
         return all;
     }
 
-    private Parts.One one(Index found, int part) {
+    private Parts.DeclaredPart one(Index found, int part) {
         return parts.get(found.names().get(part));
     }
 
@@ -112,7 +112,7 @@ public final class Resizing {
         Map<String, Located> numbers = new HashMap<>();
         for (boolean like : new boolean[] {false, true}) {
             for (int part = 0; part < names.size(); part++) {
-                Parts.One one = parts.get(names.get(part));
+                Parts.DeclaredPart one = parts.get(names.get(part));
                 if (one.given().has("like") == like) {
                     for (NumberPath path : NumberPath.of(one.kind().shape(), one.given())) {
                         numbers.put(names.get(part) + "." + path.name(), new Located(part, path, numbers.size()));

@@ -14,7 +14,7 @@ import java.util.Optional;
 final class ClutchTable {
 
     private final Map<String, Attributes> ranges;
-    private final List<Parts.One> clutches;
+    private final List<Parts.DeclaredPart> clutches;
     private final Map<String, FlowGraph> ways = new LinkedHashMap<>();
 
     private ClutchTable(Attributes file, Parts parts) {
@@ -36,7 +36,7 @@ final class ClutchTable {
         boolean supplied =
                 table.ways.values().stream().noneMatch(one -> one.fed().isEmpty());
         if (supplied) {
-            for (Parts.One part : table.clutches) {
+            for (Parts.DeclaredPart part : table.clutches) {
                 table.ranges.values().forEach(range -> table.check(part, range));
             }
             table.clutches.stream()
@@ -46,7 +46,7 @@ final class ClutchTable {
         }
     }
 
-    private void check(Parts.One part, Attributes range) {
+    private void check(Parts.DeclaredPart part, Attributes range) {
         Attributes clutch = part.given();
         String node = clutch.word("from");
         FlowGraph here = ways.get(range.name());
@@ -76,7 +76,7 @@ final class ClutchTable {
 
     private void shutIn(String node) {
         List<Attributes> behind = clutches.stream()
-                .map(Parts.One::given)
+                .map(Parts.DeclaredPart::given)
                 .filter(clutch -> clutch.word("from").equals(node))
                 .toList();
         List<String> shut = ranges.values().stream()

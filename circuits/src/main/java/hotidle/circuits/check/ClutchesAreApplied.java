@@ -18,7 +18,7 @@ final class ClutchesAreApplied implements Rule.OfCircuit {
         if (faulty || !parts.all().keySet().containsAll(applied)) {
             return;
         }
-        for (Parts.One part : parts.all().values()) {
+        for (Parts.DeclaredPart part : parts.all().values()) {
             if (part.kind().isClutch() && !applied.contains(part.given().name())) {
                 part.given()
                         .error(

@@ -23,7 +23,7 @@ final class CommandInReach implements Rule.OfUnits {
     private static final double PSI = 6894.757293168361;
 
     /** A rule; empty where a unit keeps it. */
-    private interface Rule {
+    private interface PressureRule {
         Optional<String> broken(Transmission unit);
     }
 
@@ -49,7 +49,8 @@ final class CommandInReach implements Rule.OfUnits {
                 "name that opening as edge, or correct the edges");
     }
 
-    private static void check(Attributes command, Collection<Transmission> units, Rule rule, String why, String mend) {
+    private static void check(
+            Attributes command, Collection<Transmission> units, PressureRule rule, String why, String mend) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> rule.broken(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (!found.isEmpty()) {

@@ -33,7 +33,7 @@ final class FlowGraph {
      * @param sure    whether it is open for certain
      * @param wide    whether it is no throttle either
      */
-    private record Edge(
+    private record FlowEdge(
             String from, String to, boolean oneWay, Optional<Attributes> passage, boolean sure, boolean wide) {
 
         /** The node that oil gets to from another one; empty where it does not. */
@@ -47,7 +47,7 @@ final class FlowGraph {
 
     private final Set<String> sources = new LinkedHashSet<>();
     private final Set<String> drains = new LinkedHashSet<>();
-    private final List<Edge> ways = new ArrayList<>();
+    private final List<FlowEdge> ways = new ArrayList<>();
     private final Set<String> shutPorts = new LinkedHashSet<>();
     private final Set<String> line;
     private final Map<String, Optional<Attributes>> fed;
@@ -63,14 +63,14 @@ final class FlowGraph {
         file.groups("nodes")
                 .forEach((name, node) ->
                         node.numberIf("held").ifPresent(held -> (held > SUPPLY ? sources : drains).add(name)));
-        for (Parts.One part : parts.all().values()) {
+        for (Parts.DeclaredPart part : parts.all().values()) {
             if (part.kind().isPump()) {
                 sources.add(part.given().word("to"));
             } else {
                 part.kind().paths().apply(part.given()).forEach(path -> add(path, part.kind(), range));
             }
         }
-        line = spread(sources, Edge::wide);
+        line = spread(sources, FlowEdge::wide);
         fed = spreadSurely();
         perhapsFed = spread(sources, way -> true);
     }
@@ -85,7 +85,7 @@ final class FlowGraph {
         return perhapsFed;
     }
 
-    private void add(Kind.Path path, Kind kind, String range) {
+    private void add(Kind.FlowPath path, Kind kind, String range) {
         Passing passing = kind.facts().passing();
         boolean readOnly = path.from().equals(path.to());
         boolean sure = passing == Passing.WIDE || passing == Passing.THROTTLE || passing == Passing.BY_RANGE;
@@ -95,7 +95,7 @@ final class FlowGraph {
         if (passing == Passing.BY_RANGE && !path.ranges().contains(range)) {
             shutPorts.addAll(List.of(path.from(), path.to()));
         } else {
-            ways.add(new Edge(path.from(), path.to(), path.oneWay(), path.cell(), sure, passing == Passing.WIDE));
+            ways.add(new FlowEdge(path.from(), path.to(), path.oneWay(), path.cell(), sure, passing == Passing.WIDE));
         }
     }
 
@@ -105,7 +105,7 @@ final class FlowGraph {
         Deque<String> open = new ArrayDeque<>(sources);
         while (!open.isEmpty()) {
             String node = open.removeFirst();
-            for (Edge way : ways) {
+            for (FlowEdge way : ways) {
                 Optional<String> next = way.leads(node).filter(to -> way.sure && !drains.contains(to));
                 if (next.isPresent() && !reached.containsKey(next.get())) {
                     reached.put(next.get(), way.passage.or(() -> reached.get(node)));
@@ -122,7 +122,7 @@ final class FlowGraph {
         Deque<String> open = new ArrayDeque<>(List.of(start));
         while (!open.isEmpty()) {
             String node = open.removeFirst();
-            for (Edge way : ways) {
+            for (FlowEdge way : ways) {
                 String next = way.leads(node).filter(to -> way.sure).orElse(node);
                 if (drains.contains(next) && way.passage.isPresent()) {
                     return way.passage;
@@ -145,7 +145,7 @@ final class FlowGraph {
         Deque<String> open = new ArrayDeque<>(reached);
         while (!open.isEmpty()) {
             String node = open.pop();
-            for (Edge way : ways) {
+            for (FlowEdge way : ways) {
                 String next = way.leads(node).orElse(node);
                 if (drains.contains(next)) {
                     return true;
@@ -175,7 +175,7 @@ final class FlowGraph {
         boolean grew = true;
         while (grew) {
             grew = false;
-            for (Edge way : ways) {
+            for (FlowEdge way : ways) {
                 if (around.contains(way.from) || around.contains(way.to)) {
                     grew |= around.addAll(List.of(way.from, way.to));
                 }
@@ -185,7 +185,7 @@ final class FlowGraph {
                 && around.stream().noneMatch(one -> sources.contains(one) || drains.contains(one));
     }
 
-    private Set<String> spread(Set<String> from, Predicate<Edge> through) {
+    private Set<String> spread(Set<String> from, Predicate<FlowEdge> through) {
         Set<String> reached = new LinkedHashSet<>(from);
         Deque<String> open = new ArrayDeque<>(from);
         while (!open.isEmpty()) {

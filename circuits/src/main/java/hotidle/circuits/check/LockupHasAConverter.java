@@ -12,7 +12,7 @@ final class LockupHasAConverter implements Rule.OfDuty {
     public void check(Attributes file, Attributes duty, Parts parts) {
         List<Attributes> converters = parts.all().values().stream()
                 .filter(part -> part.kind().asks(DutyKey.LOCKUP))
-                .map(Parts.One::given)
+                .map(Parts.DeclaredPart::given)
                 .toList();
         boolean none = converters.stream().noneMatch(converter -> converter.has("lockup-area"));
         if (!converters.isEmpty() && none && !duty.text("lockup").equals("off") && duty.has("lockup")) {

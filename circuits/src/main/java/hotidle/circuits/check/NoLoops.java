@@ -9,10 +9,10 @@ final class NoLoops implements Rule.OfCircuit {
 
     @Override
     public void check(Attributes file, Parts parts) {
-        for (Parts.One part : parts.all().values()) {
+        for (Parts.DeclaredPart part : parts.all().values()) {
             loop(part.given());
             part.kind().shape().keys().stream()
-                    .filter(key -> key.type() instanceof Type.Groups)
+                    .filter(key -> key.type() instanceof Type.NamedGroups)
                     .forEach(key -> part.given().groups(key.name()).values().forEach(NoLoops::loop));
         }
     }

@@ -31,8 +31,9 @@ final class NodesDrain implements Rule.OfCircuit {
         Set<String> touched = new LinkedHashSet<>();
         parts.all()
                 .values()
-                .forEach(part -> Reach.paths(part).forEach(path -> touched.addAll(List.of(path.from(), path.to()))));
-        Set<String> drained = Reach.of(parts, held, path -> true);
+                .forEach(part ->
+                        Reachable.paths(part).forEach(path -> touched.addAll(List.of(path.from(), path.to()))));
+        Set<String> drained = Reachable.of(parts, held, path -> true);
         for (Attributes node : nodes.values()) {
             if (!touched.contains(node.name())) {
                 node.error(
@@ -42,7 +43,7 @@ final class NodesDrain implements Rule.OfCircuit {
             }
         }
         for (String range : file.groups("ranges").keySet()) {
-            Set<String> inRange = Reach.of(
+            Set<String> inRange = Reachable.of(
                     parts,
                     held,
                     path -> path.ranges().isEmpty() || path.ranges().contains(range));

@@ -9,7 +9,7 @@ final class PilotActsOnRegulator implements Rule.OfCommand {
     @Override
     public void check(Attributes file, Attributes command, Parts parts) {
         Attributes regulator = parts.all().get(command.word("regulator")).given();
-        Parts.One solenoid = parts.all().get(command.text("solenoid"));
+        Parts.DeclaredPart solenoid = parts.all().get(command.text("solenoid"));
         String pilot = solenoid == null ? "" : solenoid.given().text("pilot");
         boolean piloted = regulator.groups("areas").values().stream()
                 .anyMatch(area -> area.text("node").equals(pilot));

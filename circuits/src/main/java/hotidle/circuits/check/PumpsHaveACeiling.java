@@ -22,19 +22,19 @@ final class PumpsHaveACeiling implements Rule.OfCircuit {
         Map<String, Set<String>> next = new HashMap<>();
         List<String> relieved = new ArrayList<>();
         List<Attributes> pumps = new ArrayList<>();
-        for (Parts.One part : parts.all().values()) {
+        for (Parts.DeclaredPart part : parts.all().values()) {
             if (part.kind().isPump()) {
                 pumps.add(part.given());
                 continue;
             }
             if (part.kind().facts().passing() == Passing.RELIEF) {
-                Reach.paths(part).stream().limit(1).map(Kind.Path::from).forEach(relieved::add);
+                Reachable.paths(part).stream().limit(1).map(Kind.FlowPath::from).forEach(relieved::add);
             }
-            Reach.paths(part).forEach(path -> join(file, path, next));
+            Reachable.paths(part).forEach(path -> join(file, path, next));
         }
         for (Attributes pump : pumps) {
             if (pump.has("to")
-                    && Reach.spread(List.of(pump.word("to")), next).stream().noneMatch(relieved::contains)) {
+                    && Reachable.spread(List.of(pump.word("to")), next).stream().noneMatch(relieved::contains)) {
                 pump.error(
                         "to",
                         "has no relief valve at its outlet",
@@ -44,7 +44,7 @@ final class PumpsHaveACeiling implements Rule.OfCircuit {
         }
     }
 
-    private static void join(Attributes file, Kind.Path path, Map<String, Set<String>> next) {
+    private static void join(Attributes file, Kind.FlowPath path, Map<String, Set<String>> next) {
         if (!held(file, path.from()) && !held(file, path.to())) {
             next.computeIfAbsent(path.from(), name -> new LinkedHashSet<>()).add(path.to());
             if (!path.oneWay()) {

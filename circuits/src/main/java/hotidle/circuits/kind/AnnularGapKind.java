@@ -21,7 +21,7 @@ final class AnnularGapKind {
     /** There is no valve here whose land it could be, so that it needs sizes of its own. */
     private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
             .without("there is no other part here", "land-of")
-            .asked(key -> key.type() instanceof Type.Size ? key.demanded() : key);
+            .asked(key -> key.type() instanceof Type.Wearing ? key.demanded() : key);
 
     static final Kind KIND = Kind.through(
                     "annular-gap",
@@ -51,8 +51,9 @@ final class AnnularGapKind {
                 .neededWhere("bore or valve is not given");
         return Stream.concat(
                         FitKeys.boreAndValve().stream()
-                                .map(key ->
-                                        key.type() instanceof Type.Size ? key.neededWhere("no land-of is given") : key),
+                                .map(key -> key.type() instanceof Type.Wearing
+                                        ? key.neededWhere("no land-of is given")
+                                        : key),
                         Stream.of(landOf, length(), FitKeys.eccentricity()))
                 .toList();
     }

@@ -85,7 +85,7 @@ final class BushingKind {
                             FitKeys.material("hub-material", "the hub", "steel"),
                             FitKeys.measuredAt()),
                     given -> given.has("from") && given.has("to")
-                            ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
+                            ? List.of(Kind.FlowPath.between(given.word("from"), given.word("to")))
                             : List.of(),
                     BushingKind::make,
                     physics())
@@ -129,7 +129,7 @@ final class BushingKind {
         }
     }
 
-    private static Kind.Made make(Attributes given, Kind.Context around) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         List<Bushing.SideLoad> loads = new ArrayList<>();
         List<Signal> signals = new ArrayList<>();
         for (String name : given.words("loaded-by")) {
@@ -150,7 +150,7 @@ final class BushingKind {
                 film,
                 around.permissibleLoad().get(given.word("bushing-material")),
                 given.word("film-temperature").equals("balance"));
-        return new Kind.Made(bushing, List.of(given.word("from"), given.word("to")), signals);
+        return new Kind.MadePart(bushing, List.of(given.word("from"), given.word("to")), signals);
     }
 
     /** The load is written as the weight, whatever its size. */

@@ -44,7 +44,7 @@ final class ConverterKind {
         return List.of(
                 Key.of(
                         "losses",
-                        new Type.Group(new Shape(
+                        new Type.OneGroup(new Shape(
                                 "losses",
                                 List.of(
                                         loss("off"),
@@ -78,7 +78,7 @@ final class ConverterKind {
     private static Key loss(String state) {
         Shape rated =
                 new Shape("rated point", RatedKeys.keys("50 %", "between a laminar gap and an orifice (assumed)"));
-        return Key.of(state, new Type.Group(rated), "with lockup " + state);
+        return Key.of(state, new Type.OneGroup(rated), "with lockup " + state);
     }
 
     private static boolean has(Attributes given, String key) {

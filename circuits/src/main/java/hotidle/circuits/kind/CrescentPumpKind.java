@@ -121,7 +121,7 @@ final class CrescentPumpKind {
         PumpKeys.agree(given, geometry(given));
     }
 
-    private static Kind.Made make(Attributes given, Kind.Context around) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         double displacement = PumpKeys.displacement(given, geometry(given));
         return GearKeys.make(given, around, displacement, 1, () -> tips(given, around));
     }

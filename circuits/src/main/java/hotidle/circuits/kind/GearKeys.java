@@ -78,7 +78,7 @@ final class GearKeys {
      * @param turns mean speed of the faces over the engine's
      * @param tips  asked for only where no test is given
      */
-    static Kind.Made make(
+    static Kind.MadePart make(
             Attributes given,
             Kind.Context around,
             double displacement,

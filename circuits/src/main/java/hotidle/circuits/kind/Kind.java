@@ -38,7 +38,7 @@ public record Kind(
         String about,
         Group group,
         Shape shape,
-        Function<Attributes, List<Path>> paths,
+        Function<Attributes, List<FlowPath>> paths,
         Consumer<Attributes> needs,
         BiConsumer<Attributes, Context> rule,
         Maker maker,
@@ -54,14 +54,14 @@ public record Kind(
      * @param oneWay whether it lets oil pass from the first to the second only, leaks aside
      * @param cell   the group of keys whose {@code ranges} say when it is open, where it has one
      */
-    public record Path(String from, String to, List<String> ranges, boolean oneWay, Optional<Attributes> cell) {
-        public Path {
+    public record FlowPath(String from, String to, List<String> ranges, boolean oneWay, Optional<Attributes> cell) {
+        public FlowPath {
             ranges = List.copyOf(ranges);
         }
 
         /** A way that is always open. */
-        public static Path between(String from, String to) {
-            return new Path(from, to, List.of(), false, Optional.empty());
+        public static FlowPath between(String from, String to) {
+            return new FlowPath(from, to, List.of(), false, Optional.empty());
         }
     }
 
@@ -72,8 +72,8 @@ public record Kind(
      * @param nodes   node at each port
      * @param signals source of each signal
      */
-    public record Made(Part part, List<String> nodes, List<Signal> signals) {
-        public Made {
+    public record MadePart(Part part, List<String> nodes, List<Signal> signals) {
+        public MadePart {
             nodes = List.copyOf(nodes);
             signals = List.copyOf(signals);
         }
@@ -87,7 +87,7 @@ public record Kind(
          * @param given  what was read, without fault
          * @param around the rest of the circuit
          */
-        Made make(Attributes given, Context around);
+        MadePart make(Attributes given, Context around);
     }
 
     /**
@@ -109,7 +109,7 @@ public record Kind(
             String from,
             String to,
             List<Key> keys,
-            Through maker,
+            ThroughMaker maker,
             LawText physics) {
         List<Key> all = new ArrayList<>();
         all.add(Key.node("from", from));
@@ -122,13 +122,13 @@ public record Kind(
                 group,
                 all,
                 given -> paths(given, false),
-                (given, around) ->
-                        new Made(maker.make(given, around), List.of(given.word("from"), given.word("to")), List.of()),
+                (given, around) -> new MadePart(
+                        maker.make(given, around), List.of(given.word("from"), given.word("to")), List.of()),
                 physics);
     }
 
     /** Makes a part whose two ports are {@code from} and {@code to}. */
-    interface Through {
+    interface ThroughMaker {
         Part make(Attributes given, Context around);
     }
 
@@ -139,7 +139,7 @@ public record Kind(
             String about,
             Group group,
             List<Key> keys,
-            Function<Attributes, List<Path>> paths,
+            Function<Attributes, List<FlowPath>> paths,
             Maker maker,
             LawText physics) {
         List<Key> all = Stream.of(COMMON.subList(0, 1), keys, COMMON.subList(1, COMMON.size()))
@@ -237,15 +237,15 @@ public record Kind(
         }
     }
 
-    private static List<Path> paths(Attributes given, boolean oneWay) {
+    private static List<FlowPath> paths(Attributes given, boolean oneWay) {
         return given.has("from") && given.has("to")
-                ? List.of(new Path(given.word("from"), given.word("to"), List.of(), oneWay, Optional.empty()))
+                ? List.of(new FlowPath(given.word("from"), given.word("to"), List.of(), oneWay, Optional.empty()))
                 : List.of();
     }
 
     /** The keys that every part has. */
     public static final List<Key> COMMON = List.of(
-            Key.of("kind", new Type.Words(), "what sort of part it is"),
+            Key.of("kind", new Type.FreeText(), "what sort of part it is"),
             Key.of(
                             "like",
                             new Type.Name(Names.PART),

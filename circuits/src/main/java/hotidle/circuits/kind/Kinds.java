@@ -50,11 +50,11 @@ public final class Kinds {
 
     private static Stream<String> shrinking(Shape shape) {
         return shape.keys().stream().flatMap(key -> {
-            if (key.type() instanceof Type.Groups groups) {
+            if (key.type() instanceof Type.NamedGroups groups) {
                 return shrinking(groups.shape());
             }
             return Stream.of(key)
-                    .filter(one -> one.type() instanceof Type.Size size && size.shrinks())
+                    .filter(one -> one.type() instanceof Type.Wearing size && size.shrinks())
                     .map(Key::name);
         });
     }

@@ -26,7 +26,7 @@ public final class Parts {
     private static final String NAME = "[\\p{L}\\p{N}_-]+";
 
     /** A part as read. */
-    public record One(Kind kind, Attributes given) {
+    public record DeclaredPart(Kind kind, Attributes given) {
 
         /** The parts that it names and so may draw on; not the one that it is like, whose keys it has as its own. */
         public List<String> named() {
@@ -44,7 +44,7 @@ public final class Parts {
         }
     }
 
-    private final Map<String, One> parts = new LinkedHashMap<>();
+    private final Map<String, DeclaredPart> parts = new LinkedHashMap<>();
     private final Problems problems;
     private final Map<String, Value.Entry> entries = new HashMap<>();
     private final ReadingLog log;
@@ -99,7 +99,7 @@ public final class Parts {
             return;
         }
         Attributes given = reader.read(kind.get().shape(), entry.key(), entry);
-        parts.put(entry.key(), new One(kind.get(), given));
+        parts.put(entry.key(), new DeclaredPart(kind.get(), given));
     }
 
     private void unknownKind(Value.Entry entry) {
@@ -122,7 +122,7 @@ public final class Parts {
     }
 
     /** All parts that were read, by name. */
-    public Map<String, One> all() {
+    public Map<String, DeclaredPart> all() {
         return parts;
     }
 
@@ -166,7 +166,7 @@ public final class Parts {
         boolean more = true;
         while (more) {
             more = false;
-            for (Map.Entry<String, One> part : parts.entrySet()) {
+            for (Map.Entry<String, DeclaredPart> part : parts.entrySet()) {
                 more |= part.getValue().named().stream().anyMatch(anew::contains) && anew.add(part.getKey());
             }
         }
@@ -174,10 +174,10 @@ public final class Parts {
     }
 
     /** Places one part without fault; empty where the solver refuses it, which is noted. */
-    public static Optional<Placed> make(One one, Kind.Context around) {
+    public static Optional<Placed> make(DeclaredPart one, Kind.Context around) {
         Attributes given = one.given();
         try {
-            Kind.Made made = one.kind().maker().make(given, around);
+            Kind.MadePart made = one.kind().maker().make(given, around);
             return Optional.of(new Placed(
                     given.name(), made.part(), given.word("region"), group(one), made.nodes(), made.signals()));
         } catch (IllegalArgumentException impossible) {
@@ -186,7 +186,7 @@ public final class Parts {
         }
     }
 
-    private static Group group(One one) {
+    private static Group group(DeclaredPart one) {
         return one.given()
                 .wordIf("group")
                 .flatMap(label -> Stream.of(Group.values())

@@ -6,7 +6,7 @@ public enum Passing {
     WIDE,
     /** Always open, and a throttle. */
     THROTTLE,
-    /** By ranges: each of its {@link Kind.Path paths} is open for certain in its ranges and shut in all others. */
+    /** By ranges: each of its {@link Kind.FlowPath paths} is open for certain in its ranges and shut in all others. */
     BY_RANGE,
     /** Open or shut, or somewhere between, by the state: not known before it is solved. */
     BY_STATE,

@@ -95,7 +95,7 @@ final class PumpChamberKind {
     }
 
     /** Displacement and tips of one mesh, for a turn of the drive gear. */
-    private static Kind.Made make(Attributes given, Kind.Context around) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         double displacement = PumpKeys.displacement(given, geometry(given));
         double turns = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
         return GearKeys.make(given, around, displacement, turns, () -> {

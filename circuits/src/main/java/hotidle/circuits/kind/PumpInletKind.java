@@ -18,9 +18,9 @@ final class PumpInletKind {
                     Group.PUMP,
                     List.of(Key.node("node", "the node at which the chambers draw")),
                     given -> given.has("node")
-                            ? List.of(Kind.Path.between(given.word("node"), given.word("node")))
+                            ? List.of(Kind.FlowPath.between(given.word("node"), given.word("node")))
                             : List.of(),
-                    (given, around) -> new Kind.Made(new PumpInlet(), List.of(given.word("node")), List.of()),
+                    (given, around) -> new Kind.MadePart(new PumpInlet(), List.of(given.word("node")), List.of()),
                     physics())
             .passing(Passing.LEAK)
             .example("--at node=-0.2bar")

@@ -153,9 +153,9 @@ final class PumpKeys {
                         .allowed("-360 deg", "360 deg"));
     }
 
-    static List<Kind.Path> paths(Attributes given) {
+    static List<Kind.FlowPath> paths(Attributes given) {
         return given.has("from") && given.has("to")
-                ? List.of(Kind.Path.between(given.word("from"), given.word("to")))
+                ? List.of(Kind.FlowPath.between(given.word("from"), given.word("to")))
                 : List.of();
     }
 
@@ -294,8 +294,8 @@ final class PumpKeys {
                 given.number("viscous-drag"), given.number("friction"), given.number("constant-torque"));
     }
 
-    static Kind.Made fixed(Attributes given, double displacement, PumpSlip slip) {
-        return new Kind.Made(
+    static Kind.MadePart fixed(Attributes given, double displacement, PumpSlip slip) {
+        return new Kind.MadePart(
                 new PumpChamber(displacement, slip, drag(given), Optional.empty()),
                 List.of(given.word("from"), given.word("to")),
                 List.of(Signal.state(given.word("inlet"), "filling")));

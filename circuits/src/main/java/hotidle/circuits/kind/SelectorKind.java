@@ -25,8 +25,8 @@ final class SelectorKind {
     private static final Shape PASSAGE = new Shape(
             "passage",
             List.of(
-                    Key.of("from", new Type.Words(), "one of the ports"),
-                    Key.of("to", new Type.Words(), "another of the ports"),
+                    Key.of("from", new Type.FreeText(), "one of the ports"),
+                    Key.of("to", new Type.FreeText(), "another of the ports"),
                     OrificeKind.diameter(),
                     Key.of("ranges", new Type.NameList(Names.RANGE), "ranges in which it is open")));
 
@@ -42,7 +42,7 @@ final class SelectorKind {
                     Group.VALVE_BODY,
                     List.of(
                             Key.of("ports", new Type.Ports(), "its ports and their nodes"),
-                            Key.of("passages", new Type.Groups(PASSAGE), "passages that it opens")),
+                            Key.of("passages", new Type.NamedGroups(PASSAGE), "passages that it opens")),
                     SelectorKind::paths,
                     (given, around) -> make(given),
                     physics())
@@ -59,15 +59,15 @@ final class SelectorKind {
                 .checkedIn("Orifice");
     }
 
-    private static List<Kind.Path> paths(Attributes given) {
+    private static List<Kind.FlowPath> paths(Attributes given) {
         Map<String, String> nodes = given.nodes("ports");
-        List<Kind.Path> paths = new ArrayList<>();
-        nodes.values().forEach(node -> paths.add(Kind.Path.between(node, node)));
+        List<Kind.FlowPath> paths = new ArrayList<>();
+        nodes.values().forEach(node -> paths.add(Kind.FlowPath.between(node, node)));
         for (Attributes passage : given.groups("passages").values()) {
             String from = nodes.get(passage.text("from"));
             String to = nodes.get(passage.text("to"));
             if (from != null && to != null) {
-                paths.add(new Kind.Path(from, to, passage.words("ranges"), false, Optional.of(passage)));
+                paths.add(new Kind.FlowPath(from, to, passage.words("ranges"), false, Optional.of(passage)));
             }
         }
         return paths;
@@ -86,7 +86,7 @@ final class SelectorKind {
         }
     }
 
-    private static Kind.Made make(Attributes given) {
+    private static Kind.MadePart make(Attributes given) {
         List<String> ports = List.copyOf(given.nodes("ports").keySet());
         List<Selector.Link> links = new ArrayList<>();
         given.groups("passages").forEach((name, passage) -> {
@@ -95,7 +95,7 @@ final class SelectorKind {
             Set<String> ranges = Set.copyOf(passage.words("ranges"));
             links.add(new Selector.Link(name, from, to, passage.number("diameter"), ranges));
         });
-        return new Kind.Made(
+        return new Kind.MadePart(
                 new Selector(ports, links), List.copyOf(given.nodes("ports").values()), List.of());
     }
 

@@ -35,7 +35,7 @@ final class SolenoidKind {
                                     .allowed("1 Pa", "100 bar")
                                     .usual("0.01 bar", "2 bar")),
                     SolenoidKind::paths,
-                    (given, around) -> new Kind.Made(
+                    (given, around) -> new Kind.MadePart(
                             new Solenoid(
                                     given.number("feed-diameter"),
                                     given.number("exhaust-diameter"),
@@ -61,11 +61,11 @@ final class SolenoidKind {
                 .usual("0.3 mm", "5 mm");
     }
 
-    private static List<Kind.Path> paths(Attributes given) {
+    private static List<Kind.FlowPath> paths(Attributes given) {
         return given.has("supply") && given.has("pilot") && given.has("exhaust")
                 ? List.of(
-                        Kind.Path.between(given.word("supply"), given.word("pilot")),
-                        Kind.Path.between(given.word("pilot"), given.word("exhaust")))
+                        Kind.FlowPath.between(given.word("supply"), given.word("pilot")),
+                        Kind.FlowPath.between(given.word("pilot"), given.word("exhaust")))
                 : List.of();
     }
 }

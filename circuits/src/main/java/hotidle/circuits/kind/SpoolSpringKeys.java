@@ -48,7 +48,7 @@ final class SpoolSpringKeys {
                         .measured("gauge, with the pilot pressure off"),
                 Key.of(
                                 "set-edge",
-                                new Type.Words(),
+                                new Type.FreeText(),
                                 "opening at which set-pressure is meant; left out: the first one that opens up, or the only one")
                         .optional(),
                 Key.quantity(

@@ -91,8 +91,11 @@ final class SpoolValveKind {
                                     FitKeys.boreAndValve().stream(),
                                     Stream.of(
                                             FitKeys.eccentricity(),
-                                            Key.of("openings", new Type.Groups(OPENING), "openings that it meters"),
-                                            Key.of("areas", new Type.Groups(AREA), "areas that pressures act on")),
+                                            Key.of(
+                                                    "openings",
+                                                    new Type.NamedGroups(OPENING),
+                                                    "openings that it meters"),
+                                            Key.of("areas", new Type.NamedGroups(AREA), "areas that pressures act on")),
                                     SpoolSpringKeys.keys().stream(),
                                     Stream.of(
                                             Key.of(
@@ -138,15 +141,15 @@ final class SpoolValveKind {
                 .checkedIn("Spool valve");
     }
 
-    private static List<Kind.Path> paths(Attributes given) {
-        List<Kind.Path> paths = new ArrayList<>();
+    private static List<Kind.FlowPath> paths(Attributes given) {
+        List<Kind.FlowPath> paths = new ArrayList<>();
         for (Attributes opening : given.groups("openings").values()) {
             if (opening.has("from") && opening.has("to")) {
-                paths.add(Kind.Path.between(opening.word("from"), opening.word("to")));
+                paths.add(Kind.FlowPath.between(opening.word("from"), opening.word("to")));
             }
         }
         for (Attributes area : given.groups("areas").values()) {
-            area.wordIf("node").ifPresent(node -> paths.add(Kind.Path.between(node, node)));
+            area.wordIf("node").ifPresent(node -> paths.add(Kind.FlowPath.between(node, node)));
         }
         return paths;
     }
@@ -176,9 +179,9 @@ final class SpoolValveKind {
         }
     }
 
-    private static Kind.Made make(Attributes given, Kind.Context around) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         Set<String> touched = new LinkedHashSet<>();
-        for (Kind.Path path : paths(given)) {
+        for (Kind.FlowPath path : paths(given)) {
             touched.add(path.from());
             touched.add(path.to());
         }
@@ -194,7 +197,7 @@ final class SpoolValveKind {
                         ports.indexOf(area.word("node")),
                         area.word("acts").equals("open") ? area.number("area") : -area.number("area"),
                         Set.copyOf(area.words("ranges")))));
-        return new Kind.Made(
+        return new Kind.MadePart(
                 new SpoolValve(ports, openings, areas, SpoolSpringKeys.make(given), given.numberIf("stuck-at")),
                 ports,
                 List.of());

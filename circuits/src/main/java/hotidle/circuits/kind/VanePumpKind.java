@@ -117,7 +117,7 @@ final class VanePumpKind {
                 : OptionalDouble.empty();
     }
 
-    private static Kind.Made make(Attributes given, Kind.Context around) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         double high = given.number("greatest-eccentricity");
         double displacement = PumpKeys.displacement(given, geometry(given));
         List<PumpSlip.Face> faces = given.has("slip-flow") ? List.of() : List.of(PumpKeys.face(given, around, 1));
@@ -131,7 +131,7 @@ final class VanePumpKind {
                         given.number("preload"),
                         given.number("least-eccentricity"),
                         high)));
-        return new Kind.Made(
+        return new Kind.MadePart(
                 pump,
                 List.of(given.word("from"), given.word("to"), given.word("control")),
                 List.of(Signal.state(given.word("inlet"), "filling")));

@@ -23,9 +23,9 @@ public final class BuildSection {
                             .optional(),
                     Key.of("by", new Type.Anything(), "what to add to the value, in place of to")
                             .optional(),
-                    Key.of("times", new Type.Quantity(Dimension.RATIO), "what to multiply it with, in place of to")
+                    Key.of("times", new Type.Dimensioned(Dimension.RATIO), "what to multiply it with, in place of to")
                             .optional(),
-                    Key.of("because", new Type.Words(), "the reason")));
+                    Key.of("because", new Type.FreeText(), "the reason")));
 
     private static final Shape BUILD_COMMAND = new Shape(
             "command", List.of(CommandSection.LINE_PRESSURE.optional(), CommandSection.PILOT_PRESSURE.optional()));
@@ -49,10 +49,10 @@ public final class BuildSection {
                             .optional(),
                     Key.of(
                                     "changes",
-                                    new Type.Groups(CHANGE),
+                                    new Type.NamedGroups(CHANGE),
                                     "part.key of what is changed; * in a part's name stands for anything")
                             .optional(),
-                    Key.of("command", new Type.Group(BUILD_COMMAND), "tables in place of those of the command")
+                    Key.of("command", new Type.OneGroup(BUILD_COMMAND), "tables in place of those of the command")
                             .optional(),
                     Key.quantity(
                                     "set-pressure",
@@ -63,7 +63,7 @@ public final class BuildSection {
                             .usual("30 psi", "500 psi"),
                     Key.of(
                                     "duty",
-                                    new Type.Groups(BUILD_DUTY),
+                                    new Type.NamedGroups(BUILD_DUTY),
                                     "what its control does otherwise at a duty point, as an added controller that applies the lockup"
                                             + " fully in place of modulating it")
                             .optional(),

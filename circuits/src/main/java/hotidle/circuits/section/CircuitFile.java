@@ -16,7 +16,7 @@ public final class CircuitFile {
     public static final Shape CIRCUIT = new Shape(
             "circuit",
             List.of(
-                    Key.of("circuit", new Type.Words(), "its name"),
+                    Key.of("circuit", new Type.FreeText(), "its name"),
                     Key.text("about", "what it is"),
                     Key.text(
                             "based-on",
@@ -29,32 +29,32 @@ public final class CircuitFile {
                             .byDefault("1.01325 bar", "standard atmosphere, ISO 2533")
                             .allowed("0.3 bar", "1.5 bar")
                             .usual("0.6 bar", "1.1 bar"),
-                    Key.of("oils", new Type.Groups(OilSection.OIL), "oils to choose from"),
+                    Key.of("oils", new Type.NamedGroups(OilSection.OIL), "oils to choose from"),
                     Key.of(
                                     "materials",
-                                    new Type.Groups(MaterialSection.MATERIAL),
+                                    new Type.NamedGroups(MaterialSection.MATERIAL),
                                     "materials of fits, besides aluminium and steel")
                             .neededWhere("a part names another"),
                     Key.of(
                                     "bearing-materials",
-                                    new Type.Groups(MaterialSection.BEARING_MATERIAL),
+                                    new Type.NamedGroups(MaterialSection.BEARING_MATERIAL),
                                     "what a hub can run on")
                             .neededWhere("there is a bushing"),
                     Key.of("regions", new Type.Notes(), "places of one oil temperature; one of them is sump"),
-                    Key.of("nodes", new Type.Groups(NodeSection.NODE), "places of one pressure"),
-                    Key.of("parts", new Type.Parts(), "what lies between the nodes"),
-                    Key.of("ranges", new Type.Groups(RangeSection.RANGE), "ranges of the unit"),
+                    Key.of("nodes", new Type.NamedGroups(NodeSection.NODE), "places of one pressure"),
+                    Key.of("parts", new Type.PartNames(), "what lies between the nodes"),
+                    Key.of("ranges", new Type.NamedGroups(RangeSection.RANGE), "ranges of the unit"),
                     Key.of(
                                     "command",
-                                    new Type.Group(CommandSection.COMMAND),
+                                    new Type.OneGroup(CommandSection.COMMAND),
                                     "what regulates the line, and what it is commanded to; left out: not commanded, and regulation is not judged")
                             .optional(),
-                    Key.of("duty", new Type.Groups(DutySection.DUTY), "points at which the unit is judged"),
-                    Key.of("taps", new Type.Groups(TapSection.TAP), "where a gauge can be fitted")
+                    Key.of("duty", new Type.NamedGroups(DutySection.DUTY), "points at which the unit is judged"),
+                    Key.of("taps", new Type.NamedGroups(TapSection.TAP), "where a gauge can be fitted")
                             .optional(),
                     Key.of(
                                     "builds",
-                                    new Type.Groups(BuildSection.BUILD),
+                                    new Type.NamedGroups(BuildSection.BUILD),
                                     "named lists of changes; left out: one build " + BuildSection.AS_WRITTEN)
                             .optional()));
 }

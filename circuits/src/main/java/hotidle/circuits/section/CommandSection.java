@@ -36,7 +36,10 @@ public final class CommandSection {
             List.of(
                     Key.node("line", "the line"),
                     Key.of("regulator", new Type.Name(Names.SPOOL_VALVE), "the valve that regulates it"),
-                    Key.of("edge", new Type.Words(), "its first opening, whose zero overlap defines the set pressure"),
+                    Key.of(
+                            "edge",
+                            new Type.FreeText(),
+                            "its first opening, whose zero overlap defines the set pressure"),
                     Key.of(
                                     "solenoid",
                                     new Type.Name(Names.SOLENOID),
@@ -53,7 +56,7 @@ public final class CommandSection {
             return Optional.empty();
         }
         Attributes command = given.get();
-        Parts.One regulator = parts.all().get(command.word("regulator"));
+        Parts.DeclaredPart regulator = parts.all().get(command.word("regulator"));
         if (regulator == null) {
             return Optional.empty();
         }

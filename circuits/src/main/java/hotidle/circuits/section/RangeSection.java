@@ -38,7 +38,7 @@ public final class RangeSection {
                     Key.text("about", "what it is"),
                     Key.choice("forward", "whether it drives forward; set pressure is quoted in these", "yes", "no")
                             .byDefault("no", "assumed"),
-                    Key.of("clutches", new Type.Groups(APPLIED), "clutches that carry pressure in it")
+                    Key.of("clutches", new Type.NamedGroups(APPLIED), "clutches that carry pressure in it")
                             .neededWhere("a clutch or band is applied in no other range")));
 
     /** All ranges. */

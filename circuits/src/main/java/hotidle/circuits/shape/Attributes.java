@@ -32,7 +32,7 @@ public final class Attributes {
     }
 
     /** A row of a table, or a quantity at a temperature. */
-    public record Row(double x, double y, Place place) {}
+    public record TableRow(double x, double y, Place place) {}
 
     private static final List<String> ENDS = List.of("from", "to");
 
@@ -40,7 +40,7 @@ public final class Attributes {
     private final String label;
     private final Place place;
     private final Problems problems;
-    private final Map<String, Item.Placed> items = new HashMap<>();
+    private final Map<String, Item.PlacedItem> items = new HashMap<>();
     private final Set<String> written = new HashSet<>();
     private boolean untold;
     private boolean broken;
@@ -69,7 +69,7 @@ public final class Attributes {
     }
 
     void put(String key, Item item, Place at) {
-        items.put(key, new Item.Placed(item, at));
+        items.put(key, new Item.PlacedItem(item, at));
     }
 
     /** The same to change, with all groups in it, telling what is wrong to others; what it is copied from stays as it is. */
@@ -85,10 +85,10 @@ public final class Attributes {
 
     /** Puts a number in the place of another, or of the value in use of a size; one that was not written is new as well. */
     void change(String key, double value) {
-        Item item = new Item.Amount(value);
-        if (items.get(key).item() instanceof Item.Size old) {
+        Item item = new Item.Number(value);
+        if (items.get(key).item() instanceof Item.WearingSize old) {
             Sizes before = old.sizes();
-            item = new Item.Size(
+            item = new Item.WearingSize(
                     written.contains(key)
                             ? new Sizes(value, before.fresh(), before.limit(), before.measured())
                             : new Sizes(value, value, OptionalDouble.empty(), OptionalDouble.empty()));
@@ -111,7 +111,7 @@ public final class Attributes {
     void breakAt(Key key) {
         broken = true;
         boolean holdsNodes = key.type() instanceof Type.Ports
-                || key.type() instanceof Type.Groups
+                || key.type() instanceof Type.NamedGroups
                 || (key.type() instanceof Type.Name name && name.of() == Names.NODE);
         nodesKnown &= !holdsNodes;
     }
@@ -120,8 +120,8 @@ public final class Attributes {
     public boolean nodesKnown() {
         return nodesKnown
                 && items.values().stream()
-                        .map(Item.Placed::item)
-                        .allMatch(item -> !(item instanceof Item.Groups groups)
+                        .map(Item.PlacedItem::item)
+                        .allMatch(item -> !(item instanceof Item.KeyGroups groups)
                                 || groups.groups().values().stream().allMatch(Attributes::nodesKnown));
     }
 
@@ -156,10 +156,10 @@ public final class Attributes {
     }
 
     private static boolean broken(Item item) {
-        if (item instanceof Item.Group group) {
+        if (item instanceof Item.KeyGroup group) {
             return group.given().broken();
         }
-        return item instanceof Item.Groups groups
+        return item instanceof Item.KeyGroups groups
                 && groups.groups().values().stream().anyMatch(Attributes::broken);
     }
 
@@ -246,26 +246,26 @@ public final class Attributes {
 
     /** A list of names, empty where nothing is written. */
     public List<String> words(String key) {
-        return has(key) && items.get(key).item() instanceof Item.Words words ? words.words() : List.of();
+        return has(key) && items.get(key).item() instanceof Item.WordList words ? words.words() : List.of();
     }
 
     /** A size that wears. */
     public Optional<Sizes> sizes(String key) {
-        return has(key) && items.get(key).item() instanceof Item.Size size
+        return has(key) && items.get(key).item() instanceof Item.WearingSize size
                 ? Optional.of(size.sizes())
                 : Optional.empty();
     }
 
     /** A group of keys. */
     public Optional<Attributes> group(String key) {
-        return has(key) && items.get(key).item() instanceof Item.Group group
+        return has(key) && items.get(key).item() instanceof Item.KeyGroup group
                 ? Optional.of(group.given())
                 : Optional.empty();
     }
 
     /** Named groups, empty where nothing is written. */
     public Map<String, Attributes> groups(String key) {
-        return has(key) && items.get(key).item() instanceof Item.Groups groups ? groups.groups() : Map.of();
+        return has(key) && items.get(key).item() instanceof Item.KeyGroups groups ? groups.groups() : Map.of();
     }
 
     /** Ports and their nodes. */
@@ -279,7 +279,7 @@ public final class Attributes {
     }
 
     /** Rows of a table, ends of a pair (as x), points of a viscosity line (x temperature, y viscosity). */
-    public List<Row> rows(String key) {
+    public List<TableRow> rows(String key) {
         return has(key) && items.get(key).item() instanceof Item.Rows rows ? rows.rows() : List.of();
     }
 }

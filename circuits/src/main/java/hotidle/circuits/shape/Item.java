@@ -11,28 +11,28 @@ import java.util.OptionalDouble;
 /** What was read behind a key, numbers in SI. */
 sealed interface Item {
 
-    record Amount(double value) implements Item {}
+    record Number(double value) implements Item {}
 
     record Word(String word) implements Item {}
 
-    record Words(List<String> words) implements Item {
-        public Words {
+    record WordList(List<String> words) implements Item {
+        public WordList {
             words = List.copyOf(words);
         }
     }
 
     /** A size that wears, with the places of its values. */
-    record Size(Attributes.Sizes sizes) implements Item {}
+    record WearingSize(Attributes.Sizes sizes) implements Item {}
 
-    record Group(Attributes given) implements Item {}
+    record KeyGroup(Attributes given) implements Item {}
 
-    record Groups(Map<String, Attributes> groups) implements Item {}
+    record KeyGroups(Map<String, Attributes> groups) implements Item {}
 
     record Nodes(Map<String, String> nodes) implements Item {}
 
     record Numbers(Map<String, Double> numbers) implements Item {}
 
-    record Rows(List<Attributes.Row> rows) implements Item {
+    record Rows(List<Attributes.TableRow> rows) implements Item {
         public Rows {
             rows = List.copyOf(rows);
         }
@@ -40,24 +40,24 @@ sealed interface Item {
 
     /** The value in use of a number or a size. */
     default OptionalDouble number() {
-        if (this instanceof Amount number) {
+        if (this instanceof Number number) {
             return OptionalDouble.of(number.value());
         }
-        return this instanceof Size size ? OptionalDouble.of(size.sizes().inUse()) : OptionalDouble.empty();
+        return this instanceof WearingSize size ? OptionalDouble.of(size.sizes().inUse()) : OptionalDouble.empty();
     }
 
     /** An item with its place. */
-    record Placed(Item item, Place place) {
+    record PlacedItem(Item item, Place place) {
 
         /** The same, where it holds groups with copies of them. */
-        Placed copy(Problems problems) {
-            if (item instanceof Group group) {
-                return new Placed(new Group(group.given().copy(problems)), place);
+        PlacedItem copy(Problems problems) {
+            if (item instanceof KeyGroup group) {
+                return new PlacedItem(new KeyGroup(group.given().copy(problems)), place);
             }
-            if (item instanceof Groups groups) {
+            if (item instanceof KeyGroups groups) {
                 Map<String, Attributes> copies = new LinkedHashMap<>();
                 groups.groups().forEach((name, given) -> copies.put(name, given.copy(problems)));
-                return new Placed(new Groups(Collections.unmodifiableMap(copies)), place);
+                return new PlacedItem(new KeyGroups(Collections.unmodifiableMap(copies)), place);
             }
             return this;
         }

@@ -35,12 +35,12 @@ final class ItemReader {
 
     /** Reads an entry into a group; where it is wrong, the group is broken and lacks it. */
     void read(Key key, String path, Attributes given, Value.Entry entry) {
-        Value value = entry.value() instanceof Value.Chosen chosen && !(key.type() instanceof Type.Size)
+        Value value = entry.value() instanceof Value.Chosen chosen && !(key.type() instanceof Type.Wearing)
                 ? chosen.inUse()
                 : entry.value();
-        boolean mayBeEmpty = key.type() instanceof Type.Group
-                || key.type() instanceof Type.Groups
-                || key.type() instanceof Type.Words
+        boolean mayBeEmpty = key.type() instanceof Type.OneGroup
+                || key.type() instanceof Type.NamedGroups
+                || key.type() instanceof Type.FreeText
                 || key.type() instanceof Type.PerName
                 || key.type() instanceof Type.Notes;
         if (!mayBeEmpty && value instanceof Value.Text text && text.text().isEmpty()) {
@@ -66,10 +66,10 @@ final class ItemReader {
     private Optional<Item> item(Key key, String path, Attributes given, Value.Entry entry) {
         Type type = key.type();
         Value value = entry.value();
-        if (type instanceof Type.Quantity quantity) {
+        if (type instanceof Type.Dimensioned quantity) {
             return AmountReader.box(amounts.quantity(key, key.name(), given, value, quantity.dimension()))
-                    .map(Item.Amount::new);
-        } else if (type instanceof Type.Size) {
+                    .map(Item.Number::new);
+        } else if (type instanceof Type.Wearing) {
             return sizes.size(key, path, given, value);
         } else if (type instanceof Type.Count) {
             return amounts.count(key, given, value);
@@ -77,7 +77,7 @@ final class ItemReader {
             return amounts.text(key, given, value)
                     .filter(text -> known(key, given, text, choice.words(), "a word for it"))
                     .map(text -> new Item.Word(text.text()));
-        } else if (type instanceof Type.Words) {
+        } else if (type instanceof Type.FreeText) {
             return amounts.text(key, given, value).map(text -> new Item.Word(text.text()));
         } else if (type instanceof Type.Name name) {
             return amounts.text(key, given, value)
@@ -87,9 +87,9 @@ final class ItemReader {
             return names(key, given, value, list.of());
         } else if (type instanceof Type.Pair pair) {
             return rows.pair(key, given, value, pair.dimension());
-        } else if (type instanceof Type.Group group) {
-            return Optional.of(new Item.Group(shapes.read(group.shape(), path, key.name() + of(given), entry)));
-        } else if (type instanceof Type.Groups groups) {
+        } else if (type instanceof Type.OneGroup group) {
+            return Optional.of(new Item.KeyGroup(shapes.read(group.shape(), path, key.name() + of(given), entry)));
+        } else if (type instanceof Type.NamedGroups groups) {
             return groups(groups.shape(), path, given, key, value);
         } else if (type instanceof Type.Ports) {
             return ports(key, given, value);
@@ -101,15 +101,15 @@ final class ItemReader {
             return rows.table(key, given, value, table);
         }
         if (type instanceof Type.Anything) {
-            return Optional.of(new Item.Words(List.of()));
+            return Optional.of(new Item.WordList(List.of()));
         }
-        return type instanceof Type.Parts ? parts(key, given, value) : rows.viscosity(key, given, value);
+        return type instanceof Type.PartNames ? parts(key, given, value) : rows.viscosity(key, given, value);
     }
 
     private Optional<Item> parts(Key key, Attributes given, Value value) {
         List<String> names = new ArrayList<>();
         return each(key, given, value, (name, entry) -> names.add(name))
-                ? Optional.of(new Item.Words(names))
+                ? Optional.of(new Item.WordList(names))
                 : Optional.empty();
     }
 
@@ -136,7 +136,7 @@ final class ItemReader {
                     .filter(text -> declared(key, given, text, of))
                     .ifPresent(text -> names.add(text.text()));
         }
-        return names.size() == items.size() ? Optional.of(new Item.Words(names)) : Optional.empty();
+        return names.size() == items.size() ? Optional.of(new Item.WordList(names)) : Optional.empty();
     }
 
     /** Calls for each entry of a mapping; false where the value is none. */
@@ -156,7 +156,7 @@ final class ItemReader {
                         "needs names behind " + key.name(),
                         ShapeReader.why(key),
                         "write {name: "
-                                + (key.type() instanceof Type.Groups groups
+                                + (key.type() instanceof Type.NamedGroups groups
                                         ? ShapeReader.inBraces(groups.shape())
                                         : "...")
                                 + "}"));
@@ -174,7 +174,7 @@ final class ItemReader {
             String label = shape.what() + " '" + name + "'" + of(given);
             groups.put(name, shapes.read(shape, path + "." + name, label, entry));
         });
-        return good ? Optional.of(new Item.Groups(Collections.unmodifiableMap(groups))) : Optional.empty();
+        return good ? Optional.of(new Item.KeyGroups(Collections.unmodifiableMap(groups))) : Optional.empty();
     }
 
     private Optional<Item> ports(Key key, Attributes given, Value value) {
@@ -206,13 +206,13 @@ final class ItemReader {
         List<String> names = new ArrayList<>();
         if (value instanceof Value.Items items) {
             items.items().forEach(item -> amounts.text(key, given, item).ifPresent(text -> names.add(text.text())));
-            return names.size() == items.items().size() ? Optional.of(new Item.Words(names)) : Optional.empty();
+            return names.size() == items.items().size() ? Optional.of(new Item.WordList(names)) : Optional.empty();
         }
         boolean good = each(key, given, value, (name, entry) -> {
             if (amounts.text(key, given, entry.value()).isPresent()) {
                 names.add(name);
             }
         });
-        return good ? Optional.of(new Item.Words(names)) : Optional.empty();
+        return good ? Optional.of(new Item.WordList(names)) : Optional.empty();
     }
 }

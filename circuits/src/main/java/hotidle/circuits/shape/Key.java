@@ -43,17 +43,17 @@ public record Key(
 
     /** A quantity. */
     public static Key quantity(String name, Dimension dimension, String meaning) {
-        return of(name, new Type.Quantity(dimension), meaning);
+        return of(name, new Type.Dimensioned(dimension), meaning);
     }
 
     /** A size that grows as it wears: a bore, a gap. */
     public static Key size(String name, String meaning) {
-        return of(name, new Type.Size(false), meaning);
+        return of(name, new Type.Wearing(false), meaning);
     }
 
     /** A size that shrinks as it wears: what runs in a bore. */
     public static Key shaft(String name, String meaning) {
-        return of(name, new Type.Size(true), meaning);
+        return of(name, new Type.Wearing(true), meaning);
     }
 
     /** A whole number. */
@@ -73,7 +73,7 @@ public record Key(
 
     /** Any text. */
     public static Key text(String name, String meaning) {
-        return of(name, new Type.Words(), meaning).optional();
+        return of(name, new Type.FreeText(), meaning).optional();
     }
 
     /** The same, but it may be left out. */
@@ -115,7 +115,7 @@ public record Key(
     }
 
     private Dimension dimension() {
-        if (type instanceof Type.Quantity quantity) {
+        if (type instanceof Type.Dimensioned quantity) {
             return quantity.dimension();
         }
         if (type instanceof Type.Pair pair) {
@@ -124,6 +124,6 @@ public record Key(
         if (type instanceof Type.PerName per) {
             return per.dimension();
         }
-        return type instanceof Type.Size ? Dimension.LENGTH : Dimension.RATIO;
+        return type instanceof Type.Wearing ? Dimension.LENGTH : Dimension.RATIO;
     }
 }

@@ -31,9 +31,9 @@ public record NumberPath(List<String> steps, Key key) {
     private static void add(Shape shape, Attributes given, List<String> before, List<NumberPath> paths) {
         for (Key key : shape.keys()) {
             List<String> steps = joined(before, key.name());
-            if (key.type() instanceof Type.Group inner) {
+            if (key.type() instanceof Type.OneGroup inner) {
                 given.group(key.name()).ifPresent(group -> add(inner.shape(), group, steps, paths));
-            } else if (key.type() instanceof Type.Groups inner) {
+            } else if (key.type() instanceof Type.NamedGroups inner) {
                 for (Map.Entry<String, Attributes> group :
                         given.groups(key.name()).entrySet()) {
                     add(inner.shape(), group.getValue(), joined(steps, group.getKey()), paths);
@@ -51,7 +51,7 @@ public record NumberPath(List<String> steps, Key key) {
     }
 
     private static boolean isNumber(Key key) {
-        return key.type() instanceof Type.Quantity || key.type() instanceof Type.Size;
+        return key.type() instanceof Type.Dimensioned || key.type() instanceof Type.Wearing;
     }
 
     /** As written in a change, below the part. */
@@ -80,7 +80,7 @@ public record NumberPath(List<String> steps, Key key) {
 
     /** Whether a value is good when written out; if not, the problems say why. */
     private boolean readable(double value, Attributes holder, Problems problems) {
-        Dimension dimension = key.type() instanceof Type.Quantity quantity ? quantity.dimension() : Dimension.LENGTH;
+        Dimension dimension = key.type() instanceof Type.Dimensioned quantity ? quantity.dimension() : Dimension.LENGTH;
         Value text = new Value.Text(Units.inSi(value, dimension), Place.START);
         return new AmountReader(problems)
                 .quantity(key, key.name(), holder, text, dimension)

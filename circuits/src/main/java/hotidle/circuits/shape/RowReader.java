@@ -44,13 +44,13 @@ record RowReader(AmountReader amounts, Problems problems) {
             return Optional.empty();
         }
         return Optional.of(new Item.Rows(List.of(
-                new Attributes.Row(low.getAsDouble(), 0, items.get(0).place()),
-                new Attributes.Row(high.getAsDouble(), 0, items.get(1).place()))));
+                new Attributes.TableRow(low.getAsDouble(), 0, items.get(0).place()),
+                new Attributes.TableRow(high.getAsDouble(), 0, items.get(1).place()))));
     }
 
     /** Rows of two values, the first of which rises. */
     Optional<Item> table(Key key, Attributes given, Value value, Type.Table table) {
-        List<Attributes.Row> rows = new ArrayList<>();
+        List<Attributes.TableRow> rows = new ArrayList<>();
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of();
         for (Value item : items) {
             if (item instanceof Value.Items row && row.items().size() == 2) {
@@ -59,7 +59,7 @@ record RowReader(AmountReader amounts, Problems problems) {
                 OptionalDouble y =
                         amounts.quantity(key, key.name(), given, row.items().get(1), table.y());
                 if (x.isPresent() && y.isPresent()) {
-                    rows.add(new Attributes.Row(
+                    rows.add(new Attributes.TableRow(
                             x.getAsDouble(), y.getAsDouble(), row.items().get(0).place()));
                 }
             } else {
@@ -107,7 +107,7 @@ record RowReader(AmountReader amounts, Problems problems) {
     /** One viscosity for every temperature, or two with the temperature of each. */
     Optional<Item> viscosity(Key key, Attributes given, Value value) {
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of(value);
-        List<Attributes.Row> points = new ArrayList<>();
+        List<Attributes.TableRow> points = new ArrayList<>();
         for (Value item : items) {
             Optional<Value.Text> text = amounts.text(key, given, item);
             String[] halves = text.map(Value.Text::text).orElse("").split(" at ", 2);
@@ -131,7 +131,7 @@ record RowReader(AmountReader amounts, Problems problems) {
             if (nu.isEmpty() || t.isEmpty()) {
                 return Optional.empty();
             }
-            points.add(new Attributes.Row(t.getAsDouble(), nu.getAsDouble(), item.place()));
+            points.add(new Attributes.TableRow(t.getAsDouble(), nu.getAsDouble(), item.place()));
         }
         if (points.isEmpty() || points.size() > 2) {
             problems.error(

@@ -153,7 +153,7 @@ public final class ShapeReader {
     /** How to write a key, with its range in place of a value: a number to copy would be taken for one that was measured. */
     private static Remedy example(Key key, String path) {
         Remedy add = Remedy.set("add '", path, value(key)).then("'");
-        return key.type() instanceof Type.Quantity || key.type() instanceof Type.Size
+        return key.type() instanceof Type.Dimensioned || key.type() instanceof Type.Wearing
                 ? add.then(key.usual()
                         .map(usual -> ", usually " + usual.words())
                         .or(() -> key.allowed().map(allowed -> ", " + allowed.words()))
@@ -165,6 +165,6 @@ public final class ShapeReader {
         if (key.type() instanceof Type.PerName per) {
             return "{" + per.of().word() + ": ...}";
         }
-        return key.type() instanceof Type.Group group ? inBraces(group.shape()) : "...";
+        return key.type() instanceof Type.OneGroup group ? inBraces(group.shape()) : "...";
     }
 }

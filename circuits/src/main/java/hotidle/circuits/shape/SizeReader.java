@@ -27,7 +27,7 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
                     .map(inUse -> new Attributes.Sizes(inUse, size.fresh(), size.limit(), size.measured()));
         }
         sizes.ifPresent(size -> used.note(path, size));
-        return sizes.map(Item.Size::new);
+        return sizes.map(Item.WearingSize::new);
     }
 
     private Optional<Attributes.Sizes> sizes(Key key, Attributes given, Value.Entries entries) {
@@ -70,7 +70,7 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
             double fresh,
             OptionalDouble limit,
             OptionalDouble measured) {
-        boolean shrinks = ((Type.Size) key.type()).shrinks();
+        boolean shrinks = ((Type.Wearing) key.type()).shrinks();
         double sign = shrinks ? -1 : 1;
         String side = shrinks ? "above" : "below";
         String rule = "wear makes it " + (shrinks ? "smaller" : "larger");

@@ -7,14 +7,14 @@ import java.util.List;
 public sealed interface Type {
 
     /** A number with its unit. */
-    record Quantity(Dimension dimension) implements Type {}
+    record Dimensioned(Dimension dimension) implements Type {}
 
     /**
      * A size that wears: a quantity, or {@code {new: , limit: , measured: }}.
      *
      * @param shrinks whether wear makes it smaller, as a shaft, and not larger, as a bore
      */
-    record Size(boolean shrinks) implements Type {}
+    record Wearing(boolean shrinks) implements Type {}
 
     /** A whole number. */
     record Count() implements Type {}
@@ -27,7 +27,7 @@ public sealed interface Type {
     }
 
     /** Any text. */
-    record Words() implements Type {}
+    record FreeText() implements Type {}
 
     /** A name that the file declares. */
     record Name(Names of) implements Type {}
@@ -39,10 +39,10 @@ public sealed interface Type {
     record Pair(Dimension dimension) implements Type {}
 
     /** Keys of its own. */
-    record Group(Shape shape) implements Type {}
+    record OneGroup(Shape shape) implements Type {}
 
     /** Named groups, each with the same keys. */
-    record Groups(Shape shape) implements Type {}
+    record NamedGroups(Shape shape) implements Type {}
 
     /** Names of one's own, each for a node. */
     record Ports() implements Type {}
@@ -57,7 +57,7 @@ public sealed interface Type {
     record Table(Dimension x, Dimension y) implements Type {}
 
     /** The parts; what may stand there depends on their kind. */
-    record Parts() implements Type {}
+    record PartNames() implements Type {}
 
     /** Anything; its meaning depends on what it is for. */
     record Anything() implements Type {}
@@ -67,9 +67,9 @@ public sealed interface Type {
 
     /** What a reader of the reference is told. */
     default String says() {
-        if (this instanceof Quantity quantity) {
+        if (this instanceof Dimensioned quantity) {
             return quantity.dimension().words();
-        } else if (this instanceof Size) {
+        } else if (this instanceof Wearing) {
             return "a length, or {new, limit, measured}";
         } else if (this instanceof Count) {
             return "a whole number";
@@ -81,9 +81,9 @@ public sealed interface Type {
             return "list, each the name of " + names.of().withArticle();
         } else if (this instanceof Pair pair) {
             return "two of " + pair.dimension().words() + ", [low, high]";
-        } else if (this instanceof Group) {
+        } else if (this instanceof OneGroup) {
             return "keys of its own, below";
-        } else if (this instanceof Groups) {
+        } else if (this instanceof NamedGroups) {
             return "names with keys of their own, below";
         } else if (this instanceof Ports) {
             return "port: node, for each port";
@@ -93,7 +93,7 @@ public sealed interface Type {
             return "name: text, for each, or [name, name]";
         } else if (this instanceof Table table) {
             return "rows [" + table.x().words() + ", " + table.y().words() + "]";
-        } else if (this instanceof Parts) {
+        } else if (this instanceof PartNames) {
             return "names, each with the keys of its kind";
         } else if (this instanceof ViscosityLine) {
             return "[34.0 mm2/s at 40 degC, 7.4 mm2/s at 100 degC], or one value for every temperature";

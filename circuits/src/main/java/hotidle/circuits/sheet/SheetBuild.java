@@ -81,11 +81,11 @@ public final class SheetBuild {
         for (Key key : shape.keys()) {
             Value value = keys.entry(key.name()).map(Value.Entry::value).orElse(null);
             String here = path + key.name();
-            if (key.type() instanceof Type.Size) {
+            if (key.type() instanceof Type.Wearing) {
                 found.add(here);
-            } else if (key.type() instanceof Type.Group group && value instanceof Value.Entries inner) {
+            } else if (key.type() instanceof Type.OneGroup group && value instanceof Value.Entries inner) {
                 sizes(group.shape(), inner, here + ".", found);
-            } else if (key.type() instanceof Type.Groups groups && value instanceof Value.Entries named) {
+            } else if (key.type() instanceof Type.NamedGroups groups && value instanceof Value.Entries named) {
                 for (Value.Entry one : named.entries()) {
                     if (one.value() instanceof Value.Entries inner) {
                         sizes(groups.shape(), inner, here + "." + one.key() + ".", found);

@@ -33,7 +33,7 @@ public final class SheetReader {
     private final Function<String, Optional<List<String>>> sizesOf;
     private final List<String> parts;
     private final List<Value.Entry> changes = new ArrayList<>();
-    private final Map<Column, Integer> columns = new EnumMap<>(Column.class);
+    private final Map<SheetColumn, Integer> columns = new EnumMap<>(SheetColumn.class);
 
     /**
      * A reader.
@@ -127,39 +127,39 @@ public final class SheetReader {
 
     private void head(CSVRecord row, Cells cells) {
         for (int i = 0; i < row.size(); i++) {
-            Optional<Column> column = Column.of(row.get(i));
+            Optional<SheetColumn> column = SheetColumn.of(row.get(i));
             if (column.isPresent()) {
                 columns.put(column.get(), i);
             } else if (!row.get(i).isBlank()) {
                 String message = "the sheet has the unknown column '" + row.get(i) + "'";
-                problems.error(cells.place(i), message, "", Nearest.mend(row.get(i), Column.titles()));
+                problems.error(cells.place(i), message, "", Nearest.mend(row.get(i), SheetColumn.titles()));
             }
         }
-        Stream.of(Column.PART, Column.SIZE, Column.UNIT)
+        Stream.of(SheetColumn.PART, SheetColumn.SIZE, SheetColumn.UNIT)
                 .filter(needed -> !columns.containsKey(needed))
                 .forEach(needed -> problems.error(
                         cells.place(0),
                         "the sheet has no column '" + needed.title() + "'",
                         "its first line names the columns",
                         "write a new sheet with hotidle sheet, and fill that in"));
-        columns.putIfAbsent(Column.PART, -1);
+        columns.putIfAbsent(SheetColumn.PART, -1);
     }
 
-    private String text(CSVRecord row, Column column) {
+    private String text(CSVRecord row, SheetColumn column) {
         int index = columns.getOrDefault(column, -1);
         String cell = index >= 0 && index < row.size() ? row.get(index).strip() : "";
         return cell.startsWith("'") ? cell.substring(1) : cell;
     }
 
-    private Place place(Cells cells, Column column) {
+    private Place place(Cells cells, SheetColumn column) {
         return cells.place(Math.max(columns.getOrDefault(column, 0), 0));
     }
 
     private void fit(CSVRecord row, Cells cells) {
-        String part = text(row, Column.PART);
-        boolean filled = Stream.of(Column.BORE, Column.VALVE, Column.GAP)
+        String part = text(row, SheetColumn.PART);
+        boolean filled = Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
                 .anyMatch(column -> !text(row, column).isEmpty());
-        if (!filled || columns.get(Column.PART) < 0) {
+        if (!filled || columns.get(SheetColumn.PART) < 0) {
             return;
         }
         if (row.size() > columns.size() && row.stream().skip(columns.size()).anyMatch(cell -> !cell.isBlank())) {
@@ -170,25 +170,25 @@ public final class SheetReader {
         Optional<List<String>> sizes = sizesOf.apply(part);
         if (sizes.isEmpty()) {
             String message = "the sheet has a part '" + part + "', which the circuit does not have";
-            problems.error(place(cells, Column.PART), message, "", Nearest.mend(part, parts));
+            problems.error(place(cells, SheetColumn.PART), message, "", Nearest.mend(part, parts));
             return;
         }
-        String size = text(row, Column.SIZE);
+        String size = text(row, SheetColumn.SIZE);
         if (!sizes.get().contains(size)) {
             String message = "the sheet has a size '" + size + "', which " + part + " does not have";
-            problems.error(place(cells, Column.SIZE), message, "", Nearest.mend(size, sizes.get()));
+            problems.error(place(cells, SheetColumn.SIZE), message, "", Nearest.mend(size, sizes.get()));
             return;
         }
-        measured(row, cells, Fit.of(part, size, sizes.get()));
+        measured(row, cells, SheetRow.of(part, size, sizes.get()));
     }
 
-    private void measured(CSVRecord row, Cells cells, Fit fit) {
-        Column outer = fit.isBore() ? Column.BORE : Column.GAP;
+    private void measured(CSVRecord row, Cells cells, SheetRow fit) {
+        SheetColumn outer = fit.isBore() ? SheetColumn.BORE : SheetColumn.GAP;
         change(row, cells, outer, fit.part(), fit.outer());
-        fit.inner().ifPresent(inner -> change(row, cells, Column.VALVE, fit.part(), inner));
-        Stream.of(Column.BORE, Column.VALVE, Column.GAP)
+        fit.inner().ifPresent(inner -> change(row, cells, SheetColumn.VALVE, fit.part(), inner));
+        Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
                 .filter(column -> column != outer
-                        && !(column == Column.VALVE && fit.inner().isPresent()))
+                        && !(column == SheetColumn.VALVE && fit.inner().isPresent()))
                 .filter(column -> !text(row, column).isEmpty())
                 .forEach(column -> problems.error(
                         place(cells, column),
@@ -197,7 +197,7 @@ public final class SheetReader {
                         "move it there"));
     }
 
-    private void change(CSVRecord row, Cells cells, Column column, String part, String size) {
+    private void change(CSVRecord row, Cells cells, SheetColumn column, String part, String size) {
         String cell = text(row, column);
         if (cell.isEmpty()) {
             return;
@@ -210,7 +210,7 @@ public final class SheetReader {
             problems.error(place, "the sheet has '" + cell + "' for " + target + ", which is no number", "", mend);
             return;
         }
-        String unit = number.group(2).isEmpty() ? text(row, Column.UNIT) : number.group(2);
+        String unit = number.group(2).isEmpty() ? text(row, SheetColumn.UNIT) : number.group(2);
         if (unit.equals("\"") || unit.equalsIgnoreCase("inch")) {
             unit = "in";
         }
@@ -218,7 +218,7 @@ public final class SheetReader {
             String message = unit.isEmpty()
                     ? "the sheet has no unit for " + target
                     : "the sheet has the unit '" + unit + "' for " + target + ", which is none of length";
-            problems.error(place(cells, Column.UNIT), message, "", "write one of " + String.join(", ", UNITS));
+            problems.error(place(cells, SheetColumn.UNIT), message, "", "write one of " + String.join(", ", UNITS));
             return;
         }
         if (changes.stream().anyMatch(before -> before.key().equals(target))) {
@@ -238,9 +238,9 @@ public final class SheetReader {
 
     private String because(CSVRecord row) {
         StringBuilder text = new StringBuilder("measured");
-        String by = text(row, Column.BY);
-        String gauge = text(row, Column.GAUGE);
-        String note = text(row, Column.NOTE);
+        String by = text(row, SheetColumn.BY);
+        String gauge = text(row, SheetColumn.GAUGE);
+        String note = text(row, SheetColumn.NOTE);
         text.append(by.isEmpty() ? "" : " by " + by).append(gauge.isEmpty() ? "" : " with " + gauge);
         return text.append(note.isEmpty() ? "" : ": " + note).toString();
     }

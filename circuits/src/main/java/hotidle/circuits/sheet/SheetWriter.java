@@ -47,7 +47,7 @@ public final class SheetWriter {
      * @param fresh new
      * @param limit wear limit, where one is written
      */
-    public record Size(String part, String key, double fresh, OptionalDouble limit) {}
+    public record SheetSize(String part, String key, double fresh, OptionalDouble limit) {}
 
     /** Signs with which a spreadsheet would take a cell for a formula. */
     private static final String FORMULA = "=+-@\t\r";
@@ -61,12 +61,12 @@ public final class SheetWriter {
      * @param about what each part is
      * @param unit  in which new sizes and limits are written
      */
-    public static String write(List<Size> sizes, Map<String, String> about, LengthUnit unit) {
+    public static String write(List<SheetSize> sizes, Map<String, String> about, LengthUnit unit) {
         StringBuilder text = new StringBuilder("\uFEFF");
         CSVFormat format = CSVFormat.RFC4180.builder().get();
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
-            printer.printRecord(Column.titles());
-            for (Fit fit : fits(sizes)) {
+            printer.printRecord(SheetColumn.titles());
+            for (SheetRow fit : fits(sizes)) {
                 printer.printRecord(row(sizes, fit, about.getOrDefault(fit.part(), ""), unit));
             }
         } catch (IOException impossible) {
@@ -75,34 +75,34 @@ public final class SheetWriter {
         return text.toString();
     }
 
-    private static Set<Fit> fits(List<Size> sizes) {
-        Set<Fit> fits = new LinkedHashSet<>();
-        for (Size size : sizes) {
+    private static Set<SheetRow> fits(List<SheetSize> sizes) {
+        Set<SheetRow> fits = new LinkedHashSet<>();
+        for (SheetSize size : sizes) {
             List<String> keys = sizes.stream()
                     .filter(other -> other.part().equals(size.part()))
-                    .map(Size::key)
+                    .map(SheetSize::key)
                     .toList();
-            fits.add(Fit.of(size.part(), size.key(), keys));
+            fits.add(SheetRow.of(size.part(), size.key(), keys));
         }
         return fits;
     }
 
-    private static List<String> row(List<Size> sizes, Fit fit, String about, LengthUnit unit) {
-        Map<Column, String> cells = new EnumMap<>(Column.class);
-        cells.put(Column.PART, fit.part());
-        cells.put(Column.SIZE, fit.outer());
-        cells.put(Column.WHAT, about);
-        cells.put(Column.GIVEN_IN, unit.word);
-        Size outer = size(sizes, fit.part(), fit.outer());
-        cells.put(fit.isBore() ? Column.NEW_BORE : Column.NEW_GAP, unit.write(outer.fresh()));
-        cells.put(fit.isBore() ? Column.BORE_LIMIT : Column.GAP_LIMIT, limit(outer.limit(), unit));
+    private static List<String> row(List<SheetSize> sizes, SheetRow fit, String about, LengthUnit unit) {
+        Map<SheetColumn, String> cells = new EnumMap<>(SheetColumn.class);
+        cells.put(SheetColumn.PART, fit.part());
+        cells.put(SheetColumn.SIZE, fit.outer());
+        cells.put(SheetColumn.WHAT, about);
+        cells.put(SheetColumn.GIVEN_IN, unit.word);
+        SheetSize outer = size(sizes, fit.part(), fit.outer());
+        cells.put(fit.isBore() ? SheetColumn.NEW_BORE : SheetColumn.NEW_GAP, unit.write(outer.fresh()));
+        cells.put(fit.isBore() ? SheetColumn.BORE_LIMIT : SheetColumn.GAP_LIMIT, limit(outer.limit(), unit));
         fit.inner().ifPresent(inner -> {
-            Size size = size(sizes, fit.part(), inner);
-            cells.put(Column.NEW_VALVE, unit.write(size.fresh()));
-            cells.put(Column.VALVE_LIMIT, limit(size.limit(), unit));
+            SheetSize size = size(sizes, fit.part(), inner);
+            cells.put(SheetColumn.NEW_VALVE, unit.write(size.fresh()));
+            cells.put(SheetColumn.VALVE_LIMIT, limit(size.limit(), unit));
         });
         List<String> row = new ArrayList<>();
-        Stream.of(Column.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
+        Stream.of(SheetColumn.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
         return row;
     }
 
@@ -110,7 +110,7 @@ public final class SheetWriter {
         return limit.isPresent() ? unit.write(limit.getAsDouble()) : "";
     }
 
-    private static Size size(List<Size> sizes, String part, String key) {
+    private static SheetSize size(List<SheetSize> sizes, String part, String key) {
         return sizes.stream()
                 .filter(size -> size.part().equals(part) && size.key().equals(key))
                 .findFirst()

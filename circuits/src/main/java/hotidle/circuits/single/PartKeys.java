@@ -39,12 +39,12 @@ public final class PartKeys {
 
     /** A part on its own is in no range: all its passages are open, all its areas fed. */
     private static Key withoutRanges(Key key) {
-        if (!(key.type() instanceof Type.Groups groups)) {
+        if (!(key.type() instanceof Type.NamedGroups groups)) {
             return key;
         }
         Shape inner = groups.shape();
         List<Key> asked = inner.keys().stream().filter(one -> !ranges(one)).toList();
-        Type type = new Type.Groups(new Shape(inner.what(), asked, inner.brief()));
+        Type type = new Type.NamedGroups(new Shape(inner.what(), asked, inner.brief()));
         Key same = Key.of(key.name(), type, key.meaning());
         return key.needed() ? same : same.optional();
     }

@@ -129,7 +129,9 @@ final class PartReader {
         for (Key key : kind.shape().keys()) {
             keys.put(key.name(), kind.facts().alone().asked().apply(key));
         }
-        asked.stream().filter(key -> !(key.type() instanceof Type.Groups)).forEach(key -> keys.put(key.name(), key));
+        asked.stream()
+                .filter(key -> !(key.type() instanceof Type.NamedGroups))
+                .forEach(key -> keys.put(key.name(), key));
         return new Shape(kind.word(), List.copyOf(keys.values()));
     }
 
@@ -145,7 +147,7 @@ final class PartReader {
         Set<String> nodes = new LinkedHashSet<>(
                 PartKeys.named(kind, Names.NODE).map(Key::name).toList());
         for (Key key : asked) {
-            if (key.type() instanceof Type.Groups inner) {
+            if (key.type() instanceof Type.NamedGroups inner) {
                 groups(key.name()).forEach(keys -> nodes.addAll(nodes(inner.shape(), keys)));
             }
         }
@@ -177,7 +179,7 @@ final class PartReader {
             return Optional.empty();
         }
         try {
-            Kind.Made made = kind.maker().make(given, around);
+            Kind.MadePart made = kind.maker().make(given, around);
             Placed placed =
                     new Placed(kind.word(), made.part(), OnePart.REGION, kind.group(), made.nodes(), made.signals());
             List<Placed> others = PartKeys.named(kind, Names.PUMP_INLET)
@@ -238,10 +240,10 @@ final class PartReader {
         String low = key.usual().or(key::allowed).map(Bounds::low).orElse("").replace(" ", "");
         if (key.type() instanceof Type.Pair) {
             return key.name() + "=[0mm,4mm]";
-        } else if (key.type() instanceof Type.Groups groups) {
+        } else if (key.type() instanceof Type.NamedGroups groups) {
             Key first = groups.shape().keys().get(0);
             return key.name() + ".NAME." + first.name() + "=...";
-        } else if (key.type() instanceof Type.Group group) {
+        } else if (key.type() instanceof Type.OneGroup group) {
             return key.name() + "." + example(group.shape().keys().get(0));
         }
         return key.name() + "=" + (low.isEmpty() ? "..." : low);

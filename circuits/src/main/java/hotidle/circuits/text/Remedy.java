@@ -22,7 +22,7 @@ public record Remedy(List<Piece> pieces) {
     record Correction(String number, String unit) implements Piece {}
 
     /** A key, or a path of keys with points between, and its value; a file has the last of the path alone in a line. */
-    record Setting(String path, String value) implements Piece {
+    record Assignment(String path, String value) implements Piece {
         private String inFile() {
             return path.substring(path.lastIndexOf('.') + 1) + ": " + value;
         }
@@ -61,7 +61,7 @@ public record Remedy(List<Piece> pieces) {
 
     /** The same and a key with its value. */
     public Remedy set(String path, String value) {
-        return with(new Setting(path, value));
+        return with(new Assignment(path, value));
     }
 
     private Remedy with(Piece piece) {
@@ -70,30 +70,30 @@ public record Remedy(List<Piece> pieces) {
 
     /** As in a file: {@code write 3 mm}, {@code write gap: 5 um}. */
     public String inFile() {
-        return rendered(Remedy::quantity, Setting::inFile);
+        return rendered(Remedy::quantity, Assignment::inFile);
     }
 
     /** As in the words of a command: {@code write gap=5um}. */
     public String inCommand() {
-        return rendered(Remedy::quantity, Setting::inCommand);
+        return rendered(Remedy::quantity, Assignment::inCommand);
     }
 
     /** As behind an option of a command: {@code write --clearance 3mm}. */
     public String behind(String option) {
-        return rendered(right -> "write " + option + " " + right.number() + right.unit(), Setting::inCommand);
+        return rendered(right -> "write " + option + " " + right.number() + right.unit(), Assignment::inCommand);
     }
 
     private static String quantity(Correction right) {
         return "write " + (right.number() + " " + right.unit()).strip();
     }
 
-    private String rendered(Function<Correction, String> correction, Function<Setting, String> setting) {
+    private String rendered(Function<Correction, String> correction, Function<Assignment, String> setting) {
         return pieces.stream()
                 .map(piece -> {
                     if (piece instanceof Correction right) {
                         return correction.apply(right);
                     }
-                    return piece instanceof Setting key ? setting.apply(key) : ((Prose) piece).words();
+                    return piece instanceof Assignment key ? setting.apply(key) : ((Prose) piece).words();
                 })
                 .collect(Collectors.joining());
     }

@@ -40,9 +40,9 @@ class KindsTest {
     private static void collect(Shape shape, List<Key> keys) {
         for (Key key : shape.keys()) {
             keys.add(key);
-            if (key.type() instanceof Type.Group group) {
+            if (key.type() instanceof Type.OneGroup group) {
                 collect(group.shape(), keys);
-            } else if (key.type() instanceof Type.Groups groups) {
+            } else if (key.type() instanceof Type.NamedGroups groups) {
                 collect(groups.shape(), keys);
             }
         }
@@ -76,7 +76,7 @@ class KindsTest {
     void everyQuantityAndSizeOfAPartHasLimits() {
         for (Kind kind : Kinds.ALL) {
             for (Key key : kind.shape().keys()) {
-                boolean number = key.type() instanceof Type.Quantity || key.type() instanceof Type.Size;
+                boolean number = key.type() instanceof Type.Dimensioned || key.type() instanceof Type.Wearing;
                 assertTrue(!number || key.allowed().isPresent(), kind.word() + "." + key.name());
             }
         }

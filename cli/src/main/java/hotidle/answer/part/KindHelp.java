@@ -87,9 +87,9 @@ public final class KindHelp {
         if (!key.measure().isEmpty()) {
             line(text, "measure: " + key.measure());
         }
-        if (key.type() instanceof Type.Group group) {
+        if (key.type() instanceof Type.OneGroup group) {
             group.shape().keys().forEach(inner -> key(text, inner, before + key.name() + "."));
-        } else if (key.type() instanceof Type.Groups groups) {
+        } else if (key.type() instanceof Type.NamedGroups groups) {
             groups.shape().keys().forEach(inner -> key(text, inner, before + key.name() + ".NAME."));
         }
     }
@@ -99,16 +99,16 @@ public final class KindHelp {
     }
 
     private static String value(Key key) {
-        if (key.type() instanceof Type.Quantity quantity) {
+        if (key.type() instanceof Type.Dimensioned quantity) {
             return quantity.dimension().words() + units(quantity.dimension());
         }
-        if (key.type() instanceof Type.Size) {
+        if (key.type() instanceof Type.Wearing) {
             return "a length" + units(Dimension.LENGTH);
         }
         if (key.type() instanceof Type.Pair pair) {
             return "two of " + pair.dimension().words() + units(pair.dimension()) + ": " + key.name() + "=[0mm,4mm]";
         }
-        if (key.type() instanceof Type.Groups) {
+        if (key.type() instanceof Type.NamedGroups) {
             return "names of your own, each with the keys below";
         }
         if (PORT.equals(key.type())) {

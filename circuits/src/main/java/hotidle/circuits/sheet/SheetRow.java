@@ -11,15 +11,15 @@ import java.util.Optional;
  * @param outer key of the bore, or of the single size
  * @param inner key of what runs in the bore; empty for a single size
  */
-record Fit(String part, String outer, Optional<String> inner) {
+record SheetRow(String part, String outer, Optional<String> inner) {
 
     /** The row on which a size of a part stands; {@code keys} are the paths of all its sizes. */
-    static Fit of(String part, String key, List<String> keys) {
+    static SheetRow of(String part, String key, List<String> keys) {
         String prefix = key.substring(0, key.lastIndexOf('.') + 1);
         String last = key.substring(prefix.length());
         String bore = prefix + "bore";
         if (Kinds.RUN_IN_A_BORE.contains(last) && keys.contains(bore)) {
-            return new Fit(part, bore, Optional.of(key));
+            return new SheetRow(part, bore, Optional.of(key));
         }
         Optional<String> inner = last.equals("bore")
                 ? Kinds.RUN_IN_A_BORE.stream()
@@ -27,7 +27,7 @@ record Fit(String part, String outer, Optional<String> inner) {
                         .filter(keys::contains)
                         .findFirst()
                 : Optional.empty();
-        return new Fit(part, key, inner);
+        return new SheetRow(part, key, inner);
     }
 
     /** Whether it is a bore, so that what is measured goes into the column of bores. */

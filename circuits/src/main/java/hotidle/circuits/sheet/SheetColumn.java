@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The columns of a measurement sheet, in the order in which they are written. */
-enum Column {
+enum SheetColumn {
     PART("part"),
     SIZE("size"),
     WHAT("what it is"),
@@ -27,7 +27,7 @@ enum Column {
 
     private final String title;
 
-    Column(String title) {
+    SheetColumn(String title) {
         this.title = title;
     }
 
@@ -36,11 +36,11 @@ enum Column {
     }
 
     static List<String> titles() {
-        return Stream.of(values()).map(Column::title).toList();
+        return Stream.of(values()).map(SheetColumn::title).toList();
     }
 
     /** The column of a title, whatever its case. */
-    static Optional<Column> of(String title) {
+    static Optional<SheetColumn> of(String title) {
         String plain = title.strip().toLowerCase(Locale.ROOT);
         return Stream.of(values()).filter(column -> column.title.equals(plain)).findFirst();
     }

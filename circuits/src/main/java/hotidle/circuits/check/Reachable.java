@@ -13,19 +13,19 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /** How far oil gets along the paths of parts. */
-final class Reach {
+final class Reachable {
 
-    private Reach() {}
+    private Reachable() {}
 
     /** The paths through a part. */
-    static List<Kind.Path> paths(Parts.One part) {
+    static List<Kind.FlowPath> paths(Parts.DeclaredPart part) {
         return part.kind().paths().apply(part.given());
     }
 
     /** Nodes that oil can get to or come from, both ways along every path. */
-    static Set<String> of(Parts parts, Collection<String> from, Predicate<Kind.Path> open) {
+    static Set<String> of(Parts parts, Collection<String> from, Predicate<Kind.FlowPath> open) {
         Map<String, Set<String>> next = new HashMap<>();
-        for (Parts.One part : parts.all().values()) {
+        for (Parts.DeclaredPart part : parts.all().values()) {
             paths(part).stream().filter(open).forEach(path -> {
                 next.computeIfAbsent(path.from(), name -> new LinkedHashSet<>()).add(path.to());
                 next.computeIfAbsent(path.to(), name -> new LinkedHashSet<>()).add(path.from());
