@@ -1,0 +1,144 @@
+package hotidle.circuits.text;
+
+import static java.util.Map.entry;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The units that users write, by dimension, each with its factor to SI. The first unit of a dimension is the one shown in
+ * examples.
+ *
+ * <p>Inch 25.4 mm, pound-force 4.4482216152605 N, US gallon 3.785411784 L and so on are exact by definition: NIST Special
+ * Publication 811 (2008), Appendix B (from memory). Sums are done in decimals, so that 14.030 mm is 0.01403 m to the last digit.
+ */
+final class UnitTable {
+
+    /**
+     * A unit: SI value = (number + offset)·times/by.
+     *
+     * @param word   as written, for example psi
+     * @param times  numerator
+     * @param by     denominator
+     * @param offset added to the number first; zero but for temperatures
+     */
+    record Unit(String word, BigDecimal times, BigDecimal by, BigDecimal offset) {
+        private static Unit of(String word, String times) {
+            return new Unit(word, new BigDecimal(times), BigDecimal.ONE, BigDecimal.ZERO);
+        }
+
+        private static Unit of(String word, String times, String by) {
+            return new Unit(word, new BigDecimal(times), new BigDecimal(by), BigDecimal.ZERO);
+        }
+
+        double toSi(BigDecimal number) {
+            BigDecimal product = number.add(offset).multiply(times);
+            return by.compareTo(BigDecimal.ONE) == 0
+                    ? product.doubleValue()
+                    : product.divide(by, MathContext.DECIMAL128).doubleValue();
+        }
+    }
+
+    private static final Map<Dimension, List<Unit>> TABLE = Map.ofEntries(
+            entry(Dimension.RATIO, List.of(Unit.of("", "1"), Unit.of("%", "0.01"))),
+            entry(
+                    Dimension.LENGTH,
+                    List.of(
+                            Unit.of("mm", "0.001"),
+                            Unit.of("um", "0.000001"),
+                            Unit.of("in", "0.0254"),
+                            Unit.of("thou", "0.0000254"),
+                            Unit.of("cm", "0.01"),
+                            Unit.of("m", "1"))),
+            entry(
+                    Dimension.AREA,
+                    List.of(
+                            Unit.of("mm2", "1e-6"),
+                            Unit.of("cm2", "1e-4"),
+                            Unit.of("in2", "0.00064516"),
+                            Unit.of("m2", "1"))),
+            entry(
+                    Dimension.PRESSURE,
+                    List.of(
+                            Unit.of("psi", "4.4482216152605", "0.00064516"),
+                            Unit.of("bar", "1e5"),
+                            Unit.of("kPa", "1e3"),
+                            Unit.of("MPa", "1e6"),
+                            Unit.of("Pa", "1"))),
+            entry(
+                    Dimension.TEMPERATURE,
+                    List.of(
+                            new Unit("degC", BigDecimal.ONE, BigDecimal.ONE, new BigDecimal("273.15")),
+                            new Unit("degF", new BigDecimal(5), new BigDecimal(9), new BigDecimal("459.67")),
+                            Unit.of("K", "1"))),
+            entry(
+                    Dimension.FLOW,
+                    List.of(
+                            Unit.of("L/min", "0.001", "60"),
+                            Unit.of("mL/min", "0.000001", "60"),
+                            Unit.of("gpm", "0.003785411784", "60"),
+                            Unit.of("cm3/s", "1e-6"),
+                            Unit.of("m3/s", "1"))),
+            entry(Dimension.SPEED, List.of(Unit.of("rpm", "1", "60"), Unit.of("rev/s", "1"))),
+            entry(
+                    Dimension.DISPLACEMENT,
+                    List.of(Unit.of("cm3/rev", "1e-6"), Unit.of("in3/rev", "0.000016387064"), Unit.of("m3/rev", "1"))),
+            entry(Dimension.TORQUE, List.of(Unit.of("N.m", "1"), Unit.of("lbf.ft", "1.3558179483314004"))),
+            entry(
+                    Dimension.FORCE,
+                    List.of(Unit.of("N", "1"), Unit.of("lbf", "4.4482216152605"), Unit.of("kN", "1000"))),
+            entry(
+                    Dimension.SPRING_RATE,
+                    List.of(
+                            Unit.of("N/mm", "1000"),
+                            Unit.of("lbf/in", "4.4482216152605", "0.0254"),
+                            Unit.of("N/m", "1"))),
+            entry(
+                    Dimension.ANGLE,
+                    List.of(Unit.of("deg", "3.14159265358979323846264338327950288", "180"), Unit.of("rad", "1"))),
+            entry(
+                    Dimension.KINEMATIC_VISCOSITY,
+                    List.of(Unit.of("mm2/s", "1e-6"), Unit.of("cSt", "1e-6"), Unit.of("m2/s", "1"))),
+            entry(Dimension.VISCOSITY, List.of(Unit.of("mPa.s", "1e-3"), Unit.of("cP", "1e-3"), Unit.of("Pa.s", "1"))),
+            entry(Dimension.DENSITY, List.of(Unit.of("kg/m3", "1"), Unit.of("g/cm3", "1000"))),
+            entry(Dimension.DENSITY_SLOPE, List.of(Unit.of("kg/m3/K", "1"))),
+            entry(Dimension.EXPANSION, List.of(Unit.of("1/K", "1"), Unit.of("um/m/K", "1e-6"))),
+            entry(
+                    Dimension.PRESSURE_COEFFICIENT,
+                    List.of(
+                            Unit.of("1/GPa", "1e-9"),
+                            Unit.of("1/MPa", "1e-6"),
+                            Unit.of("1/bar", "1e-5"),
+                            Unit.of("1/Pa", "1"))),
+            entry(
+                    Dimension.OPENING,
+                    List.of(
+                            Unit.of("um/bar", "1e-11"),
+                            Unit.of("um/MPa", "1e-12"),
+                            Unit.of("mm/bar", "1e-8"),
+                            Unit.of("in/psi", "0.0254", "6894.757293168361"),
+                            Unit.of("m/Pa", "1"))),
+            entry(
+                    Dimension.POWER,
+                    List.of(Unit.of("W", "1"), Unit.of("kW", "1000"), Unit.of("hp", "745.69987158227022"))));
+
+    private UnitTable() {}
+
+    /** The units of a dimension. */
+    static List<Unit> of(Dimension dimension) {
+        return TABLE.get(dimension);
+    }
+
+    /** The unit of a dimension that is written so. */
+    static Optional<Unit> find(String word, Dimension dimension) {
+        for (Unit unit : TABLE.get(dimension)) {
+            if (unit.word().equals(word)) {
+                return Optional.of(unit);
+            }
+        }
+        return Optional.empty();
+    }
+}
