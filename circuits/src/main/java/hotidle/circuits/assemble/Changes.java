@@ -7,13 +7,9 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
-import hotidle.circuits.text.Dimension;
-import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
-import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
-import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,13 +18,14 @@ import java.util.Optional;
 /** Applies the changes of a build to the parts as written; what comes out is read like any other circuit. */
 public final class Changes {
 
-    private static final List<String> SIZES = List.of("measured", "limit", "new");
     private static final List<String> FIXED = List.of("kind", "like", "about", "source");
 
     private final Problems problems;
+    private final ChangedValue values;
 
     public Changes(Problems problems) {
         this.problems = problems;
+        values = new ChangedValue(problems);
     }
 
     /**
@@ -159,8 +156,9 @@ public final class Changes {
                 unknown(change, where + "." + name + " has keys of its own", name, inner(key, entry));
                 return at;
             }
-            return value(key, entry, change, where + "." + name, many)
-                    .map(value -> at.with(new Value.Entry(name, change.place(), chosen(key, entry, value))))
+            return values.value(key, entry, change, where + "." + name, many)
+                    .map(value ->
+                            at.with(new Value.Entry(name, change.place(), ChangedValue.chosen(key, entry, value))))
                     .orElse(at);
         }
         if (key.type() instanceof Type.OneGroup group) {
@@ -222,120 +220,5 @@ public final class Changes {
     private void unknown(Change change, String what, String wrong, List<String> valid) {
         String message = "change '" + change.target() + "' changes what is not there: " + what;
         problems.error(change.place(), message, "", Nearest.mend(wrong, valid));
-    }
-
-    /** The value that a change leaves behind a key; empty where it leaves it as it is. */
-    private Optional<Value> value(Key key, Optional<Value.Entry> entry, Change change, String where, boolean many) {
-        if (change.how().equals("to")) {
-            boolean picks = key.type() instanceof Type.Wearing
-                    && change.value() instanceof Value.Text text
-                    && SIZES.contains(text.text());
-            if (key.type() instanceof Type.Wearing
-                    && change.value() instanceof Value.Text text
-                    && isWord(text.text())) {
-                String message = "change '" + change.target() + "' has to '" + text.text() + "', which is no size";
-                String mend = Nearest.mend(text.text(), SIZES) + ", or a length with its unit";
-                problems.error(text.place(), message, "", mend);
-                return Optional.empty();
-            }
-            return picks
-                    ? pick(entry, ((Value.Text) change.value()).text(), change, where, many)
-                    : Optional.of(change.value());
-        }
-        Optional<Dimension> dimension = dimension(key);
-        if (dimension.isEmpty()) {
-            problems.error(
-                    change.place(),
-                    "change '" + change.target() + "' cannot use " + change.how(),
-                    where + " is no quantity",
-                    "write to instead");
-            return Optional.empty();
-        }
-        String now = now(key, entry);
-        Units.Amount before = Units.read(now, dimension.get());
-        boolean by = change.how().equals("by");
-        String text = change.value() instanceof Value.Text plain ? plain.text() : "";
-        Units.Amount other = Units.read(text, by ? dimension.get() : Dimension.RATIO);
-        if (!other.good()) {
-            String message = "change '" + change.target() + "' has " + change.how() + " " + text + ", " + other.wrong();
-            problems.error(change.value().place(), message, other.why(), other.mend());
-            return Optional.empty();
-        }
-        if (!before.good()) {
-            if (now.isEmpty()) {
-                problems.error(
-                        change.place(),
-                        "change '" + change.target() + "' has nothing to start from",
-                        where + " is not written and has no default",
-                        "write to instead");
-            }
-            return Optional.empty();
-        }
-        if (!key.allowed().map(limits -> limits.holds(before.si())).orElse(true)) {
-            return Optional.empty();
-        }
-        double after = by ? before.si() + other.si() : before.si() * other.si();
-        return Optional.of(new Value.Text(
-                Units.inSi(after, dimension.get()), change.value().place()));
-    }
-
-    private static boolean isWord(String text) {
-        return text.matches("[a-z-]+") && !SIZES.contains(text);
-    }
-
-    private static Optional<Dimension> dimension(Key key) {
-        if (key.type() instanceof Type.Dimensioned quantity && quantity.dimension() != Dimension.TEMPERATURE) {
-            return Optional.of(quantity.dimension());
-        }
-        return key.type() instanceof Type.Wearing ? Optional.of(Dimension.LENGTH) : Optional.empty();
-    }
-
-    /** A size that wears keeps what was written, so that a later build can go back to new. */
-    private static Value chosen(Key key, Optional<Value.Entry> entry, Value value) {
-        if (!(key.type() instanceof Type.Wearing)) {
-            return value;
-        }
-        return new Value.Chosen(
-                entry.map(Value.Entry::value).map(Changes::written).orElse(value), value);
-    }
-
-    private static Value written(Value value) {
-        return value instanceof Value.Chosen chosen ? chosen.written() : value;
-    }
-
-    /** The text of the value in use: of a size as written the new one. */
-    private static String now(Key key, Optional<Value.Entry> entry) {
-        Value value = entry.map(Value.Entry::value)
-                .map(now -> now instanceof Value.Chosen chosen ? chosen.inUse() : now)
-                .orElse(null);
-        if (value instanceof Value.Entries size) {
-            value = size.entry("new").map(Value.Entry::value).orElse(null);
-        }
-        if (value instanceof Value.Text text) {
-            return text.text();
-        }
-        return key.fallback().map(Key.Default::text).orElse("");
-    }
-
-    private Optional<Value> pick(Optional<Value.Entry> entry, String which, Change change, String where, boolean many) {
-        Optional<Value> written = entry.map(Value.Entry::value).map(Changes::written);
-        if (written.isEmpty() || !(written.get() instanceof Value.Entries size)) {
-            return written;
-        }
-        Optional<Value> picked = size.entry(which).map(Value.Entry::value);
-        if (picked.isEmpty() && !List.of("new", "limit", "measured").containsAll(size.keys())) {
-            return Optional.empty();
-        }
-        if (picked.isEmpty()) {
-            String message = "change '" + change.target() + "' wants what was not written: " + where + " has no "
-                    + which + " value";
-            if (many) {
-                problems.warning(change.place(), Fault.of(ProblemCode.NO_VALUE, message, "it stays as it is", ""));
-            } else {
-                String mend = "write it in the part, or give a quantity here";
-                problems.error(change.place(), message, "", mend);
-            }
-        }
-        return picked;
     }
 }
