@@ -83,7 +83,7 @@ record AmountReader(Problems problems) {
                             "write 2, for example"));
             return Optional.empty();
         }
-        return box(quantity(key, key.name(), given, value, Dimension.RATIO)).map(Item.Number::new);
+        return box(quantity(key, key.name(), given, value, Dimension.RATIO)).map(Item.Scalar::new);
     }
 
     static Optional<Double> box(OptionalDouble value) {

@@ -85,7 +85,7 @@ public final class Attributes {
 
     /** Puts a number in the place of another, or of the value in use of a size; one that was not written is new as well. */
     void change(String key, double value) {
-        Item item = new Item.Number(value);
+        Item item = new Item.Scalar(value);
         if (items.get(key).item() instanceof Item.WearingSize old) {
             Sizes before = old.sizes();
             item = new Item.WearingSize(

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 /** What was read behind a key, numbers in SI. */
 sealed interface Item {
 
-    record Number(double value) implements Item {}
+    record Scalar(double value) implements Item {}
 
     record Word(String word) implements Item {}
 
@@ -40,7 +40,7 @@ sealed interface Item {
 
     /** The value in use of a number or a size. */
     default OptionalDouble number() {
-        if (this instanceof Number number) {
+        if (this instanceof Scalar number) {
             return OptionalDouble.of(number.value());
         }
         return this instanceof WearingSize size ? OptionalDouble.of(size.sizes().inUse()) : OptionalDouble.empty();

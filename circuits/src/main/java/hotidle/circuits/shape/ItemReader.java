@@ -68,7 +68,7 @@ final class ItemReader {
         Value value = entry.value();
         if (type instanceof Type.Dimensioned quantity) {
             return AmountReader.box(amounts.quantity(key, key.name(), given, value, quantity.dimension()))
-                    .map(Item.Number::new);
+                    .map(Item.Scalar::new);
         } else if (type instanceof Type.Wearing) {
             return sizes.size(key, path, given, value);
         } else if (type instanceof Type.Count) {

@@ -1,5 +1,6 @@
 package hotidle.circuits.text;
 
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 
 /**
@@ -9,42 +10,36 @@ import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
  */
 enum SyntaxFault {
     TAB("TAB"),
-    OPEN_QUOTE,
+    OPEN_QUOTE("(?!)"),
     SECOND_COLON("mapping values are not allowed"),
     NO_COLON("could not find expected ':'"),
     IN_BRACKETS("expected ',' or"),
-    NEVER_OPENED("but found '}'", "but found ']'"),
+    NEVER_OPENED("but found '[}\\]]'"),
     ITEM_AMONG_KEYS("expected <block end>, but found '-'"),
-    KEY_AMONG_ITEMS("expected <block end>, but found '?'"),
+    KEY_AMONG_ITEMS("expected <block end>, but found '\\?'"),
     NO_SUCH_COLUMN("expected <block end>"),
     SECOND_DOCUMENT("document start"),
     RESERVED_CHARACTER("found character '"),
     ALIAS("unexpected character"),
     OTHER("");
 
-    private final String[] sentences;
+    /** Within the sentence; one that never fits where the sentence alone does not tell. */
+    private final Pattern sentence;
 
-    SyntaxFault(String... sentences) {
-        this.sentences = sentences;
+    SyntaxFault(String sentence) {
+        this.sentence = Pattern.compile(sentence);
     }
 
     /** The first whose sentence it is; a quote that is not closed is known by what the scanner was about to read. */
     static SyntaxFault of(MarkedYamlEngineException fault) {
         boolean quote = fault.getContext() != null && fault.getContext().contains("quoted scalar");
         for (SyntaxFault one : values()) {
-            if (one == OPEN_QUOTE ? quote : one.saidIn(fault.getProblem())) {
+            if (one == OPEN_QUOTE
+                    ? quote
+                    : one.sentence.matcher(fault.getProblem()).find()) {
                 return one;
             }
         }
         return OTHER;
-    }
-
-    private boolean saidIn(String problem) {
-        for (String sentence : sentences) {
-            if (problem.contains(sentence)) {
-                return true;
-            }
-        }
-        return false;
     }
 }
