@@ -86,9 +86,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
         if (size.kind() == WearSize.Kind.AREA) {
             return Quantity.AREA.with(units, size.value());
         }
-        return size.value() < 1e-3
-                ? Quantity.FILM.with(units, size.value())
-                : Quantity.SIZE.with(units, size.value());
+        return size.value() < 1e-3 ? Quantity.FILM.with(units, size.value()) : Quantity.SIZE.with(units, size.value());
     }
 
     static List<String> head() {

@@ -50,7 +50,10 @@ record SensitivityRecord(String circuit, List<Build> builds) {
 
     private static Least least(Sensitivity found, Judgement.Key key) {
         return new Least(
-                key.kind().word(), key.part(), key.duty(), found.margins().get(key).headroom());
+                key.kind().word(),
+                key.part(),
+                key.duty(),
+                found.margins().get(key).headroom());
     }
 
     private static Slope slope(Sensitivity found, Sensitivity.Rate rate) {
