@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer> {
 
     @Mixin
-    Asked asked;
+    CircuitOptions asked;
 
     @Option(names = "--build", description = "a build to show; give it again for each. Default: all builds")
     List<String> builds = List.of();

@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
 final class LeaksCommand implements Callable<Integer> {
 
     @Mixin
-    Asked asked;
+    CircuitOptions asked;
 
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;

@@ -57,7 +57,7 @@ final class PartCommand implements Callable<Integer> {
     boolean help;
 
     @Mixin
-    Shared shared;
+    OutputOptions shared;
 
     @Spec
     CommandSpec spec;

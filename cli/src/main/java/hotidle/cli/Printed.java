@@ -14,7 +14,7 @@ final class Printed {
      *
      * @return the command's exit code
      */
-    static int print(CommandSpec spec, Shared shared, Answer answer) {
+    static int print(CommandSpec spec, OutputOptions shared, Answer answer) {
         spec.commandLine()
                 .getOut()
                 .print(

@@ -30,7 +30,7 @@ final class SweepCommand implements Callable<Integer> {
     private static final double MOST_SPEED = 20_000 / 60.0 + 1e-9;
 
     @Mixin
-    Asked asked;
+    CircuitOptions asked;
 
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();

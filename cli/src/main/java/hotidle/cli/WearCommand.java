@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
 final class WearCommand implements Callable<Integer> {
 
     @Mixin
-    Asked asked;
+    CircuitOptions asked;
 
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;

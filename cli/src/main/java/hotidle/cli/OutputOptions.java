@@ -4,7 +4,7 @@ import hotidle.answer.format.Quantity;
 import picocli.CommandLine.Option;
 
 /** Options of every command that prints numbers. */
-final class Shared {
+final class OutputOptions {
 
     /** How results are written. */
     enum Format {

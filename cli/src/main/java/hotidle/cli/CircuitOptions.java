@@ -7,7 +7,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What every command that solves a circuit is asked: which circuit, with which sheet, shown how. */
-final class Asked {
+final class CircuitOptions {
 
     @Parameters(paramLabel = "CIRCUIT", description = "a ready circuit (see 'hotidle list') or a circuit file")
     private String circuit;
@@ -16,7 +16,7 @@ final class Asked {
     private FilledSheet sheet;
 
     @Mixin
-    Shared shared;
+    OutputOptions shared;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
