@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 final class SensitivityCommand implements Callable<Integer> {
 
     @Mixin
-    Asked asked;
+    CircuitOptions asked;
 
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
