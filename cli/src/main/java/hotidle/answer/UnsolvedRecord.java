@@ -6,10 +6,14 @@ import hotidle.result.Unsolved;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** A state that was not found, as JSON: what was commanded, and how far each way of solving came. */
 record UnsolvedRecord(
-        @JsonUnwrapped ConditionsRecord conditions, double setPressurePa, boolean solved, Optional<Reason> unsolved)
+        @JsonUnwrapped ConditionsRecord conditions,
+        OptionalDouble setPressurePa,
+        boolean solved,
+        Optional<Reason> unsolved)
         implements StateRecord {
 
     /**
@@ -28,7 +32,7 @@ record UnsolvedRecord(
     static UnsolvedRecord of(ConditionsRecord asked, Transmission unit, Outcome outcome) {
         return new UnsolvedRecord(
                 asked,
-                CommandedSet.of(unit, outcome.conditions()),
+                unit.setPressure(outcome.conditions()),
                 false,
                 outcome.unsolved().map(Reason::of));
     }

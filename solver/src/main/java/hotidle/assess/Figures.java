@@ -118,10 +118,7 @@ public record Figures(
                 .map(placed -> state.own(placed.name(), "position"))
                 .orElse(0.0);
         return new Figures(
-                unit.commanded()
-                        .map(command -> OptionalDouble.of(
-                                command.setPressure(unit.network(), range(state), pilot(command, state))))
-                        .orElse(OptionalDouble.empty()),
+                unit.setPressure(state.conditions()),
                 unit.commanded()
                         .map(command -> OptionalDouble.of(
                                 command.setPressure(unit.network(), range(state), boost(unit, command, state))))
@@ -159,10 +156,6 @@ public record Figures(
 
     private static String range(Solution state) {
         return state.conditions().range();
-    }
-
-    private static double pilot(Command command, Solution state) {
-        return command.pilot(state.conditions().commands());
     }
 
     private static double boost(Transmission unit, Command command, Solution state) {

@@ -84,8 +84,7 @@ public record HeldLine(
             this.unit = unit;
             this.duty = duty;
             roles = Roles.of(unit);
-            double pilot = unit.command().pilot(unit.conditions(duty).commands());
-            set = unit.command().setPressure(unit.network(), duty.range(), pilot);
+            set = unit.setPressure(unit.conditions(duty)).orElseThrow();
         }
 
         HeldLine run() {

@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A whole unit as one build has it.
@@ -56,6 +57,14 @@ public record Transmission(
                 .flatMap(Command::pilot)
                 .ifPresent(pilot -> commands.put(pilot.solenoid(), pilot.at(duty.engineTorque())));
         return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
+    }
+
+    /** Set pressure commanded under some conditions, with the areas of their range [Pa]; empty where nothing is commanded. */
+    public OptionalDouble setPressure(Conditions conditions) {
+        return commanded.stream()
+                .mapToDouble(command ->
+                        command.setPressure(network, conditions.range(), command.pilot(conditions.commands())))
+                .findFirst();
     }
 
     /**

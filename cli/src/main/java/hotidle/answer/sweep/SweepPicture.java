@@ -1,6 +1,5 @@
 package hotidle.answer.sweep;
 
-import hotidle.answer.CommandedSet;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SweepPhrase;
@@ -49,7 +48,9 @@ final class SweepPicture {
                                 .toList(),
                         Quantity.PRESSURE.value(
                                 units,
-                                CommandedSet.of(sweep.unit(), sweep.unit().conditions(sweep.duty()))),
+                                sweep.unit()
+                                        .setPressure(sweep.unit().conditions(sweep.duty()))
+                                        .orElse(Double.NaN)),
                         Rpm.of(sweep.onset()),
                         Rpm.of(sweep.unloading())))
                 .toList();
