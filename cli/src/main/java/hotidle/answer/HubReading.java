@@ -7,7 +7,7 @@ import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
 
 /**
- * What the hub bushing of a unit reports in a state; NaN throughout where the unit has none.
+ * What the hub bushing of a unit reports in a state.
  *
  * @param least   least film [m], NaN in metal contact
  * @param allowed least film allowed [m]
@@ -16,12 +16,17 @@ import hotidle.transmission.Transmission;
  */
 public record HubReading(double least, double allowed, double load, boolean contact) {
 
+    /**
+     * Reads it.
+     *
+     * @throws java.util.NoSuchElementException where the unit has no hub bushing
+     */
     public static HubReading of(Transmission unit, Solution state) {
-        String hub = Roles.of(unit).hub().map(Placed::name).orElse("");
+        String hub = Roles.of(unit).hub().map(Placed::name).orElseThrow();
         return new HubReading(
                 state.measure(hub, Bushing.LEAST_FILM).orElse(Double.NaN),
-                state.measure(hub, Bushing.PERMISSIBLE_FILM).orElse(Double.NaN),
-                state.measure(hub, Bushing.LOAD).orElse(Double.NaN),
-                state.measure(hub, Bushing.METAL_CONTACT).orElse(0) > 0);
+                state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow(),
+                state.measure(hub, Bushing.LOAD).orElseThrow(),
+                state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0);
     }
 }

@@ -9,7 +9,6 @@ import hotidle.answer.format.Json;
 import hotidle.result.Outcome;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.util.OptionalDouble;
 
 /** States as JSON: SI but rpm and °C, every digit, the unit at the end of each key. */
 public final class StateJson {
@@ -28,15 +27,6 @@ public final class StateJson {
             return MAPPER.writeValueAsString(node) + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("a state could not be written as JSON", e);
-        }
-    }
-
-    /** Revolutions a minute, or null where there is no such speed. */
-    public static void putSpeed(ObjectNode node, String key, OptionalDouble speed) {
-        if (speed.isPresent()) {
-            node.put(key, speed.getAsDouble() * 60);
-        } else {
-            node.putNull(key);
         }
     }
 

@@ -40,11 +40,7 @@ final class MarginsCommand implements Callable<Integer> {
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 50 / 60.0;
 
-    @Option(
-            names = "--speed",
-            description =
-                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
-                            + " Default: from the slowest duty point to 4000rpm in steps of 50rpm")
+    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;
 
     /** Now a command of its own; kept to say so. */

@@ -51,6 +51,11 @@ final class OptionValues {
         }
     }
 
+    /** What {@code --speed} says where the hub is searched; the step of the default follows. */
+    static final String SEARCHED_SPEEDS =
+            "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
+                    + " Default: from the slowest duty point to 4000rpm in steps of ";
+
     /** No engine idles below this: 400 rpm (assumed) [rev/s]. */
     private static final double SLOWEST = 400 / 60.0;
 

@@ -31,11 +31,7 @@ final class WearCommand implements Callable<Integer> {
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 200 / 60.0;
 
-    @Option(
-            names = "--speed",
-            description =
-                    "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
-                            + " Default: from the slowest duty point to 4000rpm in steps of 200rpm")
+    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "200rpm")
     String speed;
 
     @Option(names = "--fit", description = "a fit to look at, part.key; give it again for each. Default: all that wear")

@@ -1,6 +1,7 @@
 package hotidle.answer.map;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.HeadroomPhrase;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
@@ -15,9 +16,6 @@ record MapGrid(WindowMap map) {
 
     /** Sizes up to this are told in thousandths or micrometres [m]. */
     private static final double SMALL = 50e-6;
-
-    /** Headroom beyond this is not worth a number [-]. */
-    private static final double AMPLE = 9.99;
 
     /** Every limit that decides somewhere, with its letter. */
     Map<Judgement.Key, String> letters() {
@@ -52,6 +50,6 @@ record MapGrid(WindowMap map) {
         if (headroom == Double.NEGATIVE_INFINITY) {
             return "contact";
         }
-        return headroom > AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f", 100 * headroom);
+        return headroom > HeadroomPhrase.AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f", 100 * headroom);
     }
 }

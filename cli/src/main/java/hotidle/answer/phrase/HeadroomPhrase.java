@@ -7,7 +7,7 @@ import java.util.Locale;
 public final class HeadroomPhrase {
 
     /** Headroom beyond this is not worth a number [-]. */
-    private static final double AMPLE = 9.99;
+    public static final double AMPLE = 9.99;
 
     private HeadroomPhrase() {}
 
