@@ -228,8 +228,8 @@ class EveryKindTest {
 
     @Test
     void sectionsComeOutInSi() {
-        Oil.Walther line =
-                Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
+        Oil.Walther line = Oil.Walther.through(
+                new Oil.ViscosityPoint(40 + CELSIUS, 34e-6), new Oil.ViscosityPoint(100 + CELSIUS, 7.4e-6));
         assertEquals(new Oil("thick", line, 850, 0.7, 20e-9, 0.02, 0.6e5), unit.oil());
         assertEquals(1e5, unit.ambient());
         assertEquals(Node.held("sump", 0), unit.network().nodes().get(0));

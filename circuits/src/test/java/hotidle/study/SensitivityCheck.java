@@ -95,7 +95,7 @@ final class SensitivityCheck {
         List<String> leftOut = new ArrayList<>();
         Sensitivity found =
                 Sensitivity.study(new Adjustable(build.unit(), dimensions, build.remake()), SPEEDS, () -> {});
-        List<Sensitivity.Point> points = new ArrayList<>();
+        List<Sensitivity.OperatingPoint> points = new ArrayList<>();
         for (DutyPoint duty : build.unit().duties()) {
             points.addAll(Sensitivity.points(Judgement.of(build.unit(), duty, SPEEDS), leftOut));
         }
@@ -106,7 +106,7 @@ final class SensitivityCheck {
     }
 
     private static List<Compared> compare(
-            Adjustable build, WearSize dimension, Sensitivity.Point point, Sensitivity found) {
+            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, Sensitivity found) {
         List<Compared> all = new ArrayList<>();
         double clearance = clearance(build, dimension);
         Optional<Slopes> slopes = Optional.empty();
@@ -157,7 +157,7 @@ final class SensitivityCheck {
     private record Solved(double[] headrooms, List<Integer> stops) {}
 
     private static Optional<Slopes> differences(
-            Adjustable build, WearSize dimension, Sensitivity.Point point, double widest) {
+            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, double widest) {
         Optional<Solved> here = solved(build, dimension, point, 0);
         List<Solved> up = new ArrayList<>();
         List<Solved> down = new ArrayList<>();
@@ -212,7 +212,7 @@ final class SensitivityCheck {
     }
 
     private static Optional<Solved> solved(
-            Adjustable build, WearSize dimension, Sensitivity.Point point, double shift) {
+            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, double shift) {
         Optional<Transmission> made =
                 shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
         Solution base = point.linearised().in(point.network(build.unit()));

@@ -91,7 +91,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
                 .toList();
     }
 
-    private static Window.Point last(Window window) {
+    private static Window.SetPoint last(Window window) {
         return window.points().get(window.points().size() - 1);
     }
 
@@ -211,7 +211,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
                 node.put("worst_duty", duty(span.worst()));
             }
             ArrayNode points = build.putArray("points");
-            for (Window.Point point : one.window.points()) {
+            for (Window.SetPoint point : one.window.points()) {
                 ObjectNode node = points.addObject();
                 node.put("set_pressure_pa", point.pressure());
                 ArrayNode margins = node.putArray("margins");

@@ -11,9 +11,9 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
 
     private static final int MARKERS = 12;
 
-    private final transient List<List<PressureCurve.Point>> curves;
+    private final transient List<List<PressureCurve.SweepPoint>> curves;
 
-    CurveRenderer(List<List<PressureCurve.Point>> curves) {
+    CurveRenderer(List<List<PressureCurve.SweepPoint>> curves) {
         super(true, true);
         this.curves = List.copyOf(curves);
         setDrawSeriesLineAsPath(true);
@@ -27,12 +27,12 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
 
     @Override
     public boolean getItemShapeVisible(int series, int item) {
-        List<PressureCurve.Point> points = curves.get(series);
+        List<PressureCurve.SweepPoint> points = curves.get(series);
         int every = Math.max(1, points.size() / MARKERS);
         return (item + series * every / curves.size()) % every == 0 || alone(points, item);
     }
 
-    private static boolean alone(List<PressureCurve.Point> points, int item) {
+    private static boolean alone(List<PressureCurve.SweepPoint> points, int item) {
         boolean before = item > 0 && points.get(item - 1).solved();
         boolean after = item + 1 < points.size() && points.get(item + 1).solved();
         return !before && !after;

@@ -53,7 +53,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
                 "a chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
         Require.distinct("curves", curves.stream().map(FigureCurve::build).toList());
         Require.that(
-                curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.Point::solved),
+                curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.SweepPoint::solved),
                 "a chart has no point to show");
     }
 
@@ -62,7 +62,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
                         level.stream().mapToDouble(Level::value),
-                        curve.points().stream().mapToDouble(PressureCurve.Point::pressure)))
+                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
                 .filter(Double::isFinite)
                 .max()
                 .orElseThrow();
@@ -135,7 +135,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
         return new Legend(entries);
     }
 
-    private XYSeriesCollection data(Function<FigureCurve, List<PressureCurve.Point>> points) {
+    private XYSeriesCollection data(Function<FigureCurve, List<PressureCurve.SweepPoint>> points) {
         XYSeriesCollection data = new XYSeriesCollection();
         for (FigureCurve curve : curves) {
             XYSeries series = new XYSeries(curve.build(), false);
@@ -145,19 +145,20 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
         return data;
     }
 
-    private static List<PressureCurve.Point> marked(FigureCurve curve) {
+    private static List<PressureCurve.SweepPoint> marked(FigureCurve curve) {
         return curve.mark().stream()
-                .map(mark -> new PressureCurve.Point(mark.speed(), mark.value()))
+                .map(mark -> new PressureCurve.SweepPoint(mark.speed(), mark.value()))
                 .toList();
     }
 
-    private static List<PressureCurve.Point> unloaded(FigureCurve curve) {
+    private static List<PressureCurve.SweepPoint> unloaded(FigureCurve curve) {
         return curve.unloaded().stream()
-                .mapToObj(speed -> new PressureCurve.Point(speed, PressureCurve.at(curve.points(), speed)))
+                .mapToObj(speed -> new PressureCurve.SweepPoint(speed, PressureCurve.at(curve.points(), speed)))
                 .toList();
     }
 
-    private void marks(XYPlot plot, int index, Function<FigureCurve, List<PressureCurve.Point>> points, boolean dot) {
+    private void marks(
+            XYPlot plot, int index, Function<FigureCurve, List<PressureCurve.SweepPoint>> points, boolean dot) {
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int i = 0; i < curves.size(); i++) {
             renderer.setSeriesPaint(i, LineLook.ALL.get(i).colour());

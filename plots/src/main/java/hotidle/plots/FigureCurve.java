@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param gap     why points are missing, for example metal contact
  */
 public record FigureCurve(
-        String build, List<PressureCurve.Point> points, Optional<Mark> mark, OptionalDouble unloaded, String gap) {
+        String build, List<PressureCurve.SweepPoint> points, Optional<Mark> mark, OptionalDouble unloaded, String gap) {
 
     /**
      * A point with a text beside it.
@@ -30,7 +30,7 @@ public record FigureCurve(
         points = List.copyOf(points);
         Require.speeds(
                 "curve '" + build + "'",
-                points.stream().map(PressureCurve.Point::speed).toList());
+                points.stream().map(PressureCurve.SweepPoint::speed).toList());
     }
 
     /** What the legend says of it. */

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * @param unloads speed at which the secondary unloads [rpm]; empty if it does not
  */
 public record PressureCurve(
-        String build, List<Point> points, double set, OptionalDouble onset, OptionalDouble unloads) {
+        String build, List<SweepPoint> points, double set, OptionalDouble onset, OptionalDouble unloads) {
 
     /**
      * One state of the sweep.
@@ -21,7 +21,7 @@ public record PressureCurve(
      * @param speed    [rpm]
      * @param pressure [display unit], NaN where the state is unsolved
      */
-    public record Point(double speed, double pressure) {
+    public record SweepPoint(double speed, double pressure) {
         /** Whether there is a pressure to show. */
         public boolean solved() {
             return Double.isFinite(pressure);
@@ -32,7 +32,7 @@ public record PressureCurve(
     public PressureCurve {
         points = List.copyOf(points);
         Require.speeds(
-                "curve '" + build + "'", points.stream().map(Point::speed).toList());
+                "curve '" + build + "'", points.stream().map(SweepPoint::speed).toList());
         Require.that(Double.isFinite(set), "curve '" + build + "' has set pressure " + set + "; it must be finite");
     }
 
@@ -57,10 +57,10 @@ public record PressureCurve(
     }
 
     /** The same of any points. */
-    static double at(List<Point> points, double speed) {
+    static double at(List<SweepPoint> points, double speed) {
         for (int i = 1; i < points.size(); i++) {
-            Point a = points.get(i - 1);
-            Point b = points.get(i);
+            SweepPoint a = points.get(i - 1);
+            SweepPoint b = points.get(i);
             if (speed == a.speed()) {
                 return a.pressure();
             }
@@ -69,7 +69,7 @@ public record PressureCurve(
                 return a.pressure() + share * (b.pressure() - a.pressure());
             }
         }
-        Point last = points.get(points.size() - 1);
+        SweepPoint last = points.get(points.size() - 1);
         return speed == last.speed() ? last.pressure() : Double.NaN;
     }
 

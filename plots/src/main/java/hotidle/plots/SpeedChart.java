@@ -40,7 +40,7 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
                         DoubleStream.of(curve.set()),
-                        curve.points().stream().mapToDouble(PressureCurve.Point::pressure)))
+                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
                 .filter(Double::isFinite)
                 .max()
                 .orElseThrow();

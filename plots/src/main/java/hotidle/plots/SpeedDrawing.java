@@ -121,7 +121,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         return new Legend(entries);
     }
 
-    private XYSeriesCollection data(Function<PressureCurve, List<PressureCurve.Point>> points) {
+    private XYSeriesCollection data(Function<PressureCurve, List<PressureCurve.SweepPoint>> points) {
         XYSeriesCollection data = new XYSeriesCollection();
         for (PressureCurve curve : chart.curves()) {
             XYSeries series = new XYSeries(curve.build(), false);
@@ -131,35 +131,35 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         return data;
     }
 
-    private List<PressureCurve.Point> points(PressureCurve curve) {
+    private List<PressureCurve.SweepPoint> points(PressureCurve curve) {
         return curve.points();
     }
 
     /** The onset on the curve, or on the level of the set pressure where the curve has a gap. */
-    private List<PressureCurve.Point> onset(PressureCurve curve) {
+    private List<PressureCurve.SweepPoint> onset(PressureCurve curve) {
         return curve.onset().stream()
-                .mapToObj(speed -> new PressureCurve.Point(speed, curve.at(speed)))
-                .map(point -> point.solved() ? point : new PressureCurve.Point(point.speed(), curve.set()))
+                .mapToObj(speed -> new PressureCurve.SweepPoint(speed, curve.at(speed)))
+                .map(point -> point.solved() ? point : new PressureCurve.SweepPoint(point.speed(), curve.set()))
                 .toList();
     }
 
-    private List<PressureCurve.Point> unloads(PressureCurve curve) {
+    private List<PressureCurve.SweepPoint> unloads(PressureCurve curve) {
         return curve.unloads().stream()
-                .mapToObj(speed -> new PressureCurve.Point(speed, curve.at(speed)))
+                .mapToObj(speed -> new PressureCurve.SweepPoint(speed, curve.at(speed)))
                 .toList();
     }
 
-    private static List<PressureCurve.Point> unsolved(PressureCurve curve) {
+    private static List<PressureCurve.SweepPoint> unsolved(PressureCurve curve) {
         return curve.points().stream()
                 .filter(point -> !point.solved())
-                .map(point -> new PressureCurve.Point(point.speed(), 0))
+                .map(point -> new PressureCurve.SweepPoint(point.speed(), 0))
                 .toList();
     }
 
     private void addMarks(
             XYPlot plot,
             int index,
-            Function<PressureCurve, List<PressureCurve.Point>> points,
+            Function<PressureCurve, List<PressureCurve.SweepPoint>> points,
             IntFunction<Shape> shape,
             boolean ring) {
         boolean cross = index == UNSOLVED;

@@ -21,7 +21,7 @@ class FigureChartTest {
         return new FigureCurve(
                 build,
                 Samples.speeds().stream()
-                        .map(speed -> new PressureCurve.Point(speed, figure.applyAsDouble(speed)))
+                        .map(speed -> new PressureCurve.SweepPoint(speed, figure.applyAsDouble(speed)))
                         .toList(),
                 Optional.of(new FigureCurve.Mark(1000, 2, build + ": thinnest 2 um at 1000 rpm")),
                 OptionalDouble.of(975),

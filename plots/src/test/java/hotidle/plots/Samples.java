@@ -23,7 +23,7 @@ final class Samples {
         return new PressureCurve(
                 build,
                 speeds().stream()
-                        .map(speed -> new PressureCurve.Point(speed, pressure.applyAsDouble(speed)))
+                        .map(speed -> new PressureCurve.SweepPoint(speed, pressure.applyAsDouble(speed)))
                         .toList(),
                 set,
                 onset,
@@ -58,7 +58,7 @@ final class Samples {
                 curve.build(),
                 curve.points().stream()
                         .map(point -> point.speed() >= 900 && point.speed() <= 1100 && point.speed() != 1000
-                                ? new PressureCurve.Point(point.speed(), Double.NaN)
+                                ? new PressureCurve.SweepPoint(point.speed(), Double.NaN)
                                 : point)
                         .toList(),
                 curve.set(),

@@ -140,9 +140,9 @@ class SpeedChartTest {
         PressureCurve curve = new PressureCurve(
                 "x",
                 List.of(
-                        new PressureCurve.Point(500, 50),
-                        new PressureCurve.Point(700, 90),
-                        new PressureCurve.Point(900, Double.NaN)),
+                        new PressureCurve.SweepPoint(500, 50),
+                        new PressureCurve.SweepPoint(700, 90),
+                        new PressureCurve.SweepPoint(900, Double.NaN)),
                 100,
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
@@ -161,7 +161,7 @@ class SpeedChartTest {
                 "speeds must rise",
                 () -> new PressureCurve(
                         "x",
-                        List.of(new PressureCurve.Point(500, 1), new PressureCurve.Point(500, 2)),
+                        List.of(new PressureCurve.SweepPoint(500, 1), new PressureCurve.SweepPoint(500, 2)),
                         1,
                         OptionalDouble.empty(),
                         OptionalDouble.empty()));

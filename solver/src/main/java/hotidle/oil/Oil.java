@@ -71,7 +71,7 @@ public record Oil(
      * @param temperature        [K]
      * @param kinematicViscosity [m²/s]
      */
-    public record Point(double temperature, double kinematicViscosity) {}
+    public record ViscosityPoint(double temperature, double kinematicViscosity) {}
 
     /**
      * A Walther line.
@@ -88,7 +88,7 @@ public record Oil(
          *
          * @throws IllegalArgumentException where the temperatures are equal, or the oil would thicken with heat
          */
-        public static Walther through(Point one, Point other) {
+        public static Walther through(ViscosityPoint one, ViscosityPoint other) {
             double slope = (doubleLog(one.kinematicViscosity()) - doubleLog(other.kinematicViscosity()))
                     / (Math.log10(other.temperature()) - Math.log10(one.temperature()));
             if (!(slope >= 0)) {

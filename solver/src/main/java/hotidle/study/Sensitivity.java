@@ -91,14 +91,14 @@ public record Sensitivity(
         Transmission unit = build.unit();
         List<String> leftOut = new ArrayList<>();
         Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
-        List<Point> points = new ArrayList<>();
+        List<OperatingPoint> points = new ArrayList<>();
         List<String> unsolved = new ArrayList<>();
         for (DutyPoint duty : unit.duties()) {
             Judgement judged = Judgement.of(unit, duty, speeds);
             if (judged.outcome().state().isEmpty()) {
                 unsolved.add(duty.name());
             }
-            List<Point> here = points(judged, leftOut);
+            List<OperatingPoint> here = points(judged, leftOut);
             points.addAll(here);
             judged.margins().forEach(margin -> {
                 Judgement.Key key = Judgement.Key.of(duty, margin);
@@ -124,8 +124,8 @@ public record Sensitivity(
     }
 
     /** The states that the margins of a duty are read from; none where no state was found. */
-    static List<Point> points(Judgement judged, List<String> leftOut) {
-        List<Point> points = new ArrayList<>();
+    static List<OperatingPoint> points(Judgement judged, List<String> leftOut) {
+        List<OperatingPoint> points = new ArrayList<>();
         List<Judgement.Key> own = new ArrayList<>();
         String at = " at " + judged.duty().name() + ": ";
         if (judged.held().flatMap(HeldLine::unsolved).isPresent()) {
@@ -156,13 +156,13 @@ public record Sensitivity(
     }
 
     /** A state of the unit as it is. */
-    private static Point free(Judgement judged, List<Judgement.Key> keys, Optional<Solution> state) {
+    private static OperatingPoint free(Judgement judged, List<Judgement.Key> keys, Optional<Solution> state) {
         return new Free(
                 judged.duty(), keys, new Linearised(judged.unit().network(), state.orElseThrow()), judged.unit());
     }
 
     /** The state with the line held. */
-    private static Point held(Judgement judged, Judgement.Key key) {
+    private static OperatingPoint held(Judgement judged, Judgement.Key key) {
         double position = judged.held().orElseThrow().position();
         HeldLine.Search search = new HeldLine.Search(judged.unit(), judged.duty());
         Network network = search.network(position);
@@ -184,7 +184,7 @@ public record Sensitivity(
                 just.map(Margin::part));
     }
 
-    private static List<Rate> rates(Adjustable build, WearSize dimension, List<Point> points) {
+    private static List<Rate> rates(Adjustable build, WearSize dimension, List<OperatingPoint> points) {
         double step = STEP * Math.abs(dimension.value());
         List<Transmission> made = new ArrayList<>();
         for (int shift : new int[] {1, -1, 2, -2}) {
@@ -196,7 +196,7 @@ public record Sensitivity(
             made.add(other.get());
         }
         List<Rate> rates = new ArrayList<>();
-        for (Point point : points) {
+        for (OperatingPoint point : points) {
             double[] slopes = point.slopes(step, shift -> made.get(which(shift, step)));
             for (int i = 0; i < point.keys().size(); i++) {
                 rates.add(new Rate(
@@ -220,7 +220,7 @@ public record Sensitivity(
     }
 
     /** A state, the margins that are read from it, and their slopes by a size. */
-    interface Point {
+    interface OperatingPoint {
         DutyPoint duty();
 
         List<Judgement.Key> keys();
@@ -264,7 +264,7 @@ public record Sensitivity(
     /** Margins that a state has by itself. */
     @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
     private record Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, double[][] weights)
-            implements Point {
+            implements OperatingPoint {
 
         Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, Transmission unit) {
             this(
@@ -305,7 +305,7 @@ public record Sensitivity(
             int number,
             Optional<String> just,
             double[][] weights)
-            implements Point {
+            implements OperatingPoint {
 
         Held(
                 DutyPoint duty,

@@ -18,7 +18,7 @@ import java.util.Set;
  * @param spans  of each margin of each part over all duties
  * @param all    spans of set pressure at which every margin holds at every duty
  */
-public record Window(List<Point> points, List<Span> spans, List<Range> all) {
+public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
 
     /** Boundaries are narrowed down to this share of the pressure [-]. */
     private static final double NARROW = 2e-4;
@@ -28,8 +28,8 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
      *
      * @param margins at all duties
      */
-    public record Point(double pressure, Map<Judgement.Key, Margin> margins) {
-        public Point {
+    public record SetPoint(double pressure, Map<Judgement.Key, Margin> margins) {
+        public SetPoint {
             margins = java.util.Collections.unmodifiableMap(margins);
         }
 
@@ -99,11 +99,12 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
             }
             ends.add(new BoundarySearch.End(pressures.get(i), margins, chains));
         }
-        List<Point> points =
-                ends.stream().map(end -> new Point(end.number(), end.found())).toList();
+        List<SetPoint> points = ends.stream()
+                .map(end -> new SetPoint(end.number(), end.found()))
+                .toList();
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
         Set<Judgement.Key> everything = new LinkedHashSet<>();
-        for (Point point : points) {
+        for (SetPoint point : points) {
             for (Judgement.Key key : point.margins().keySet()) {
                 everything.add(key);
                 kinds.computeIfAbsent(List.of(key.kind(), key.part()), name -> new LinkedHashSet<>())
@@ -136,7 +137,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record Search(
-            Transmission unit, BoundarySearch limiting, List<Point> points, List<BoundarySearch.End> ends) {
+            Transmission unit, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.End> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<Range> ranges = ranges(keys);
@@ -148,7 +149,7 @@ public record Window(List<Point> points, List<Span> spans, List<Range> all) {
         private Optional<Judgement.Key> best(Set<Judgement.Key> keys) {
             double most = Double.NEGATIVE_INFINITY;
             Optional<Judgement.Key> found = keys.stream().findFirst();
-            for (Point point : points) {
+            for (SetPoint point : points) {
                 double least = Double.POSITIVE_INFINITY;
                 Optional<Judgement.Key> worst = found;
                 for (Judgement.Key key : keys) {

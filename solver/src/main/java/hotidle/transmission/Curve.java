@@ -7,10 +7,10 @@ import java.util.List;
  *
  * @param points in rising x
  */
-public record Curve(List<Point> points) {
+public record Curve(List<Knot> points) {
 
     /** A row of the table. */
-    public record Point(double x, double y) {}
+    public record Knot(double x, double y) {}
 
     public Curve {
         points = List.copyOf(points);
@@ -26,8 +26,8 @@ public record Curve(List<Point> points) {
 
     /** Value at x. */
     public double at(double x) {
-        Point before = points.get(0);
-        for (Point after : points) {
+        Knot before = points.get(0);
+        for (Knot after : points) {
             if (x <= after.x()) {
                 double span = after.x() - before.x();
                 return span == 0 ? after.y() : before.y() + (after.y() - before.y()) * (x - before.x()) / span;
@@ -39,12 +39,12 @@ public record Curve(List<Point> points) {
 
     /** Largest value of the table. */
     public double highest() {
-        return points.stream().mapToDouble(Point::y).max().orElseThrow();
+        return points.stream().mapToDouble(Knot::y).max().orElseThrow();
     }
 
     /** The table with every value multiplied. */
     public Curve scaled(double factor) {
         return new Curve(
-                points.stream().map(p -> new Point(p.x(), p.y() * factor)).toList());
+                points.stream().map(p -> new Knot(p.x(), p.y() * factor)).toList());
     }
 }

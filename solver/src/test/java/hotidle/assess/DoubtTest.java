@@ -28,7 +28,8 @@ class DoubtTest {
     private static final double CELSIUS = 273.15;
     private static final Oil OIL = new Oil(
             "invented",
-            Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6)),
+            Oil.Walther.through(
+                    new Oil.ViscosityPoint(40 + CELSIUS, 34e-6), new Oil.ViscosityPoint(100 + CELSIUS, 7.4e-6)),
             855,
             0.65,
             0,

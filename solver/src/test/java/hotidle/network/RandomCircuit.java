@@ -76,7 +76,8 @@ public record RandomCircuit(Network network, Conditions conditions) {
                 commands.put(name, samples.decades(1e4, 1e6));
             }
         }
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 850, 0.65, 1.5e-8, samples.between(0, 0.05), 7e4);
         double sump = samples.between(253, 403);
         Conditions conditions = new Conditions(

@@ -21,8 +21,8 @@ class OilTest {
     /** Range of common practice: new automatic transmission fluid of 34.0 and 7.4 mm²/s has 5.0 mPa·s at 110 °C (Walther, density 850 at 15 °C). */
     @Test
     void conventionalFluidAtHotIdleIsThinnerThanAtHundredDegrees() {
-        Oil.Walther line =
-                Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
+        Oil.Walther line = Oil.Walther.through(
+                new Oil.ViscosityPoint(40 + CELSIUS, 34e-6), new Oil.ViscosityPoint(100 + CELSIUS, 7.4e-6));
         Oil oil = new Oil("A", line, 865, 0.65, 0, 0, 0);
         assertEquals(28.7e-3, oil.at(40 + CELSIUS, 101_325).viscosity(), 0.05e-3 * 5);
         assertEquals(5.0e-3, oil.at(110 + CELSIUS, 101_325).viscosity(), 0.05e-3);

@@ -34,7 +34,8 @@ class MeasureTest {
         Bushing bushing = new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), load, 0, 2e-6, 7e6, false);
         Placed hub = Placed.of("hub", bushing, "sump", Group.HUB, "back", "sump");
         Network network = new Network(List.of(Node.held("back", 0.5e5), Node.held("sump", 0)), List.of(hub));
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 855, 0.65, 0, 0, 6e4);
         Conditions conditions =
                 new Conditions(speed, "any", Setting.Lockup.OFF, oil, 101_325, Map.of("sump", 363.15), Map.of());

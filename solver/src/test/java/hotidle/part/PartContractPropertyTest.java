@@ -19,7 +19,8 @@ class PartContractPropertyTest {
     private static final Oil OIL = oil();
 
     private static Oil oil() {
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         return new Oil("invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4);
     }
 

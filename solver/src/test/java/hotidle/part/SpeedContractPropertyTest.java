@@ -46,7 +46,8 @@ class SpeedContractPropertyTest {
     }
 
     private static Setting setting(double speed) {
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4);
         return new Setting(speed, "first", Setting.Lockup.OFF, oil.at(370, 101_325), 3e5);
     }

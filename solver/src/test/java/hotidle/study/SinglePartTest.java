@@ -70,7 +70,8 @@ class SinglePartTest {
      */
     @Test
     void aFilmIsAsHotAsItsOwnFrictionMakesIt() {
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(313.15, 34e-6), new Oil.Point(373.15, 7.4e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 855, 0.65, 0, 0, 6e4);
         Solution heated = hub(oil, 363.15, true);
         double rise = heated.own("hub", "film-rise");

@@ -127,8 +127,8 @@ public final class TenNodes {
                 List.of("suction", "line", "secondary-out", "pilot", "hub-back", "converter", "cooler-in", "lube")) {
             nodes.add(Node.free(name));
         }
-        Oil.Walther walther =
-                Oil.Walther.through(new Oil.Point(40 + CELSIUS, 34.0e-6), new Oil.Point(100 + CELSIUS, 7.4e-6));
+        Oil.Walther walther = Oil.Walther.through(
+                new Oil.ViscosityPoint(40 + CELSIUS, 34.0e-6), new Oil.ViscosityPoint(100 + CELSIUS, 7.4e-6));
         Oil oil = new Oil("invented", walther, 850, 0.65, 1.5e-8, 0.015, 7e4);
         Command command = new Command(
                 "line",
@@ -136,8 +136,8 @@ public final class TenNodes {
                 "feed",
                 Optional.of(new Command.Pilot(
                         "solenoid",
-                        new Curve(List.of(new Curve.Point(0, 150 * PSI))),
-                        new Curve(List.of(new Curve.Point(60 * PSI, 0), new Curve.Point(180 * PSI, 80 * PSI))))));
+                        new Curve(List.of(new Curve.Knot(0, 150 * PSI))),
+                        new Curve(List.of(new Curve.Knot(60 * PSI, 0), new Curve.Knot(180 * PSI, 80 * PSI))))));
         Map<String, Double> temperatures = Map.of("sump", 110 + CELSIUS, "film", 125 + CELSIUS);
         DutyPoint idle = new DutyPoint(
                 "hot-idle",

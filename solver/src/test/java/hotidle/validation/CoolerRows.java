@@ -47,7 +47,8 @@ final class CoolerRows {
     private static double loop(double celsius) {
         double kelvin = celsius + Oil.ZERO_CELSIUS;
         Oil.Walther line = Oil.Walther.through(
-                new Oil.Point(40 + Oil.ZERO_CELSIUS, 34.0e-6), new Oil.Point(100 + Oil.ZERO_CELSIUS, 7.4e-6));
+                new Oil.ViscosityPoint(40 + Oil.ZERO_CELSIUS, 34.0e-6),
+                new Oil.ViscosityPoint(100 + Oil.ZERO_CELSIUS, 7.4e-6));
         OilAt oil = new Oil("usual", line, 865, 0.65, 0, 0, 0).at(kelvin, OilAt.STANDARD_ATMOSPHERE);
         return new RatedPoint(5e-5, 1e5, 0.03, 850, 0)
                 .loss()

@@ -43,8 +43,8 @@ final class OilRows {
 
     private static Row between(String name, double at30, String at60, double at100) {
         Oil.Walther line = Oil.Walther.through(
-                new Oil.Point(30 + CELSIUS, at30 * PASCAL_SECOND_MILLI / density(30)),
-                new Oil.Point(100 + CELSIUS, at100 * PASCAL_SECOND_MILLI / density(100)));
+                new Oil.ViscosityPoint(30 + CELSIUS, at30 * PASCAL_SECOND_MILLI / density(30)),
+                new Oil.ViscosityPoint(100 + CELSIUS, at100 * PASCAL_SECOND_MILLI / density(100)));
         Oil oil = new Oil(name, line, DENSITY, 0.00065 * DENSITY, 0, 0, 0);
         return Row.of(
                         PART,
@@ -64,7 +64,8 @@ final class OilRows {
     }
 
     private static Row engineOil(double kelvin, String published) {
-        Oil.Walther line = Oil.Walther.through(new Oil.Point(310, 288e-6), new Oil.Point(370, 22.0e-6));
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(310, 288e-6), new Oil.ViscosityPoint(370, 22.0e-6));
         return Row.of(
                         PART,
                         "kinematic viscosity at " + (int) kelvin + " K",

@@ -32,7 +32,7 @@ final class CommandAgainstDuty implements Rule.OfUnits {
         }
     }
 
-    private static void beyond(Transmission unit, List<Curve.Point> rows, List<String> beyond) {
+    private static void beyond(Transmission unit, List<Curve.Knot> rows, List<String> beyond) {
         double first = rows.get(0).x();
         double last = rows.get(rows.size() - 1).x();
         for (DutyPoint duty : unit.duties()) {

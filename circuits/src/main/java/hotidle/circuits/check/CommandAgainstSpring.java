@@ -38,7 +38,7 @@ final class CommandAgainstSpring implements Rule.OfUnits {
         }
         Command.Pilot asked = command.pilot().get();
         for (Range range : unit.ranges()) {
-            for (Curve.Point row : asked.lineByTorque().points()) {
+            for (Curve.Knot row : asked.lineByTorque().points()) {
                 double pilot = asked.pilotByLine().at(row.y());
                 double balance = command.setPressure(unit.network(), range.name(), pilot);
                 if (range.forward() && Math.abs(balance - row.y()) > Command.AGREE) {

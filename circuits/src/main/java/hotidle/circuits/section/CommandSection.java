@@ -84,7 +84,7 @@ public final class CommandSection {
 
     private static Curve curve(Attributes given, String key) {
         return new Curve(given.rows(key).stream()
-                .map(row -> new Curve.Point(row.x(), row.y()))
+                .map(row -> new Curve.Knot(row.x(), row.y()))
                 .toList());
     }
 }

@@ -51,8 +51,8 @@ public final class OilSection {
             return Optional.empty();
         }
         try {
-            List<Oil.Point> points = given.rows("viscosity").stream()
-                    .map(row -> new Oil.Point(row.x(), row.y()))
+            List<Oil.ViscosityPoint> points = given.rows("viscosity").stream()
+                    .map(row -> new Oil.ViscosityPoint(row.x(), row.y()))
                     .toList();
             Oil.Walther line = points.size() == 1
                     ? Oil.Walther.constant(points.get(0).kinematicViscosity())

@@ -14,11 +14,11 @@ record MapRecord(String circuit, List<Build> builds) {
 
     record Build(String build, Field map) {}
 
-    record Field(String size, String sizeUnit, List<Named> namedPoints, List<Point> points) {}
+    record Field(String size, String sizeUnit, List<Named> namedPoints, List<MapPoint> points) {}
 
-    record Named(@JsonUnwrapped Point point, String name) {}
+    record Named(@JsonUnwrapped MapPoint point, String name) {}
 
-    record Point(
+    record MapPoint(
             double setPressurePa,
             double size,
             double headroom,
@@ -28,8 +28,8 @@ record MapRecord(String circuit, List<Build> builds) {
             Optional<String> duty,
             Optional<String> whyNotKnown) {
 
-        static Point of(WindowMap.Cell cell) {
-            return new Point(
+        static MapPoint of(WindowMap.Cell cell) {
+            return new MapPoint(
                     cell.pressure(),
                     cell.value(),
                     cell.headroom(),
@@ -48,11 +48,11 @@ record MapRecord(String circuit, List<Build> builds) {
                         map.axis().name(),
                         map.axis().dimension().kind() == WearSize.Kind.AREA ? "m2" : "m",
                         map.marks().stream()
-                                .map(mark -> new Named(Point.of(mark.cell()), mark.name()))
+                                .map(mark -> new Named(MapPoint.of(mark.cell()), mark.name()))
                                 .toList(),
                         map.cells().stream()
                                 .flatMap(List::stream)
-                                .map(Point::of)
+                                .map(MapPoint::of)
                                 .toList()));
     }
 }

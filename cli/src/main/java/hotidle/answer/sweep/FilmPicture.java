@@ -92,7 +92,7 @@ final class FilmPicture {
         return new FigureCurve(
                 SweepPicture.name(all, sweep, units),
                 sweep.shown().stream()
-                        .map(outcome -> new PressureCurve.Point(
+                        .map(outcome -> new PressureCurve.SweepPoint(
                                 Rpm.of(outcome.conditions().speed()), known(outcome, figure)))
                         .toList(),
                 mark,

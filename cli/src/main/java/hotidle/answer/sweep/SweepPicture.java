@@ -42,7 +42,7 @@ final class SweepPicture {
                 .map(sweep -> new PressureCurve(
                         name(sweeps, sweep, units),
                         sweep.shown().stream()
-                                .map(outcome -> new PressureCurve.Point(
+                                .map(outcome -> new PressureCurve.SweepPoint(
                                         rpm(outcome),
                                         figure(sweep, outcome, f -> Quantity.PRESSURE.value(units, f.line()))))
                                 .toList(),
