@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A comparison as JSON. */
-record CompareRecord(String circuit, List<Build> builds) {
+record CompareRecord(String circuit, List<BuildFigures> builds) {
 
     /** One build; maps are by duty point. */
-    record Build(
+    record BuildFigures(
             String build,
             Map<String, OptionalDouble> onsetRpm,
             Map<String, OptionalDouble> secondaryUnloadsFromRpm,
@@ -44,7 +44,7 @@ record CompareRecord(String circuit, List<Build> builds) {
                 comparison.units().stream().map(unit -> build(comparison, unit)).toList());
     }
 
-    private static Build build(Comparison comparison, Transmission unit) {
+    private static BuildFigures build(Comparison comparison, Transmission unit) {
         Map<String, OptionalDouble> onsets = new LinkedHashMap<>();
         Map<String, OptionalDouble> unloading = new LinkedHashMap<>();
         Map<String, LeastFilm> films = new LinkedHashMap<>();
@@ -57,7 +57,7 @@ record CompareRecord(String circuit, List<Build> builds) {
             unloading.put(duty, Rpm.of(cell.sweep().unloading()));
             films.put(duty, LeastFilm.of(cell));
         }
-        return new Build(
+        return new BuildFigures(
                 unit.build(),
                 onsets,
                 unloading,

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** Maps as JSON. */
-record MapRecord(String circuit, List<Build> builds) {
+record MapRecord(String circuit, List<BuildMap> builds) {
 
     /** The verdict of a point of which nothing is known. */
     static final String NOT_KNOWN = "not known";
 
-    record Build(String build, Field map) {}
+    record BuildMap(String build, MapGrid map) {}
 
-    record Field(String size, String sizeUnit, List<Named> namedPoints, List<MapPoint> points) {}
+    record MapGrid(String size, String sizeUnit, List<Named> namedPoints, List<MapPoint> points) {}
 
     record Named(@JsonUnwrapped MapPoint point, String name) {}
 
@@ -41,10 +41,10 @@ record MapRecord(String circuit, List<Build> builds) {
         }
     }
 
-    static Build of(String build, WindowMap map) {
-        return new Build(
+    static BuildMap of(String build, WindowMap map) {
+        return new BuildMap(
                 build,
-                new Field(
+                new MapGrid(
                         map.axis().name(),
                         map.axis().dimension().kind() == WearSize.Kind.AREA ? "m2" : "m",
                         map.marks().stream()

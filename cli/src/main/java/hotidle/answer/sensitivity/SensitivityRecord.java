@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** How much each size moves each limit, as JSON. */
-record SensitivityRecord(String circuit, List<Build> builds) {
+record SensitivityRecord(String circuit, List<BuildSensitivities> builds) {
 
-    record Build(
+    record BuildSensitivities(
             String build,
             Optional<Least> least,
             List<Slope> sensitivities,
@@ -39,8 +39,8 @@ record SensitivityRecord(String circuit, List<Build> builds) {
                         .toList());
     }
 
-    private static Build build(String name, Sensitivity found) {
-        return new Build(
+    private static BuildSensitivities build(String name, Sensitivity found) {
+        return new BuildSensitivities(
                 name,
                 found.least().map(key -> least(found, key)),
                 found.rates().stream().map(rate -> slope(found, rate)).toList(),

@@ -12,10 +12,10 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** Sweeps as JSON, by build. */
-record SweepRecord(String circuit, List<Build> builds) {
+record SweepRecord(String circuit, List<BuildSweeps> builds) {
 
     /** One build; maps are by duty point, with the temperature where several were asked for. */
-    record Build(
+    record BuildSweeps(
             String build,
             Map<String, OptionalDouble> onsetRpm,
             Map<String, OptionalDouble> secondaryUnloadsFromRpm,
@@ -50,8 +50,8 @@ record SweepRecord(String circuit, List<Build> builds) {
                         .toList());
     }
 
-    private static Build build(String name, List<SpeedSweep> own, boolean warm) {
-        return new Build(
+    private static BuildSweeps build(String name, List<SpeedSweep> own, boolean warm) {
+        return new BuildSweeps(
                 name,
                 speeds(own, warm, SpeedSweep::onset),
                 speeds(own, warm, SpeedSweep::unloading),

@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How far the fits of a build may wear, as JSON. */
-record WearRecord(String circuit, List<Build> builds) {
+record WearRecord(String circuit, List<BuildWear> builds) {
 
-    record Build(
+    record BuildWear(
             String build,
             List<LimitRecord> failAlready,
             List<FitRecord> fits,
@@ -49,7 +49,7 @@ record WearRecord(String circuit, List<Build> builds) {
     static WearRecord of(String circuit, String build, Wear wear) {
         return new WearRecord(
                 circuit,
-                List.of(new Build(
+                List.of(new BuildWear(
                         build,
                         LimitRecord.of(wear.already()),
                         wear.fits().stream().map(FitRecord::of).toList(),
