@@ -14,7 +14,11 @@ import java.util.OptionalDouble;
  * @param gap     why points are missing, for example metal contact
  */
 public record FigureCurve(
-        String build, List<PressureCurve.SweepPoint> points, Optional<Mark> mark, OptionalDouble unloaded, String gap) {
+        String build,
+        List<PressureCurve.SweepPoint> points,
+        Optional<LabelledPoint> mark,
+        OptionalDouble unloaded,
+        String gap) {
 
     /**
      * A point with a text beside it.
@@ -23,7 +27,7 @@ public record FigureCurve(
      * @param value on the upright axis
      * @param text  as it is to be read
      */
-    public record Mark(double speed, double value, String text) {}
+    public record LabelledPoint(double speed, double value, String text) {}
 
     /** Checks the speeds. */
     public FigureCurve {

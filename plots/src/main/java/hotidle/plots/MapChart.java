@@ -30,7 +30,7 @@ public record MapChart(
         List<List<Cell>> cells,
         double close,
         Map<String, String> key,
-        List<Mark> marks,
+        List<NamedPoint> marks,
         List<Level> levels)
         implements Chart {
 
@@ -48,7 +48,7 @@ public record MapChart(
     }
 
     /** A point with its name. */
-    public record Mark(String name, double x, double y) {}
+    public record NamedPoint(String name, double x, double y) {}
 
     /** A level with its name. */
     public record Level(String name, double y) {}
@@ -92,18 +92,18 @@ public record MapChart(
     public Axes scale() {
         double[] x = edges(xs);
         double[] y = edges(ys);
-        double low = marks.stream().mapToDouble(Mark::x).reduce(x[0], Math::min);
-        double high = marks.stream().mapToDouble(Mark::x).reduce(x[x.length - 1], Math::max);
+        double low = marks.stream().mapToDouble(NamedPoint::x).reduce(x[0], Math::min);
+        double high = marks.stream().mapToDouble(NamedPoint::x).reduce(x[x.length - 1], Math::max);
         return new Axes(low, high, Map.of(axis, top(y)), List.of(), false);
     }
 
     private double top(double[] edges) {
-        return marks.stream().mapToDouble(Mark::y).reduce(edges[edges.length - 1], Math::max);
+        return marks.stream().mapToDouble(NamedPoint::y).reduce(edges[edges.length - 1], Math::max);
     }
 
     /** Lower end of the upright axis. */
     double bottom() {
-        return marks.stream().mapToDouble(Mark::y).reduce(edges(ys)[0], Math::min);
+        return marks.stream().mapToDouble(NamedPoint::y).reduce(edges(ys)[0], Math::min);
     }
 
     @Override

@@ -202,7 +202,7 @@ record MapDrawing(MapChart chart, Axes scale) {
     private void marks(Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area, List<Line2D> zero) {
         FontMetrics font = g.getFontMetrics(Style.LABEL);
         List<Placement.Wish> wishes = new ArrayList<>();
-        for (MapChart.Mark mark : chart.marks()) {
+        for (MapChart.NamedPoint mark : chart.marks()) {
             wishes.add(new Placement.Wish(
                     pixel.apply(new Point2D.Double(mark.x(), mark.y())),
                     font.stringWidth(mark.name()) + 2 * PAD,

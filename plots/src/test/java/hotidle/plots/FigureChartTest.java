@@ -23,7 +23,7 @@ class FigureChartTest {
                 Samples.speeds().stream()
                         .map(speed -> new PressureCurve.SweepPoint(speed, figure.applyAsDouble(speed)))
                         .toList(),
-                Optional.of(new FigureCurve.Mark(1000, 2, build + ": thinnest 2 um at 1000 rpm")),
+                Optional.of(new FigureCurve.LabelledPoint(1000, 2, build + ": thinnest 2 um at 1000 rpm")),
                 OptionalDouble.of(975),
                 "metal contact");
     }

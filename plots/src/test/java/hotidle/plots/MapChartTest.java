@@ -27,7 +27,7 @@ class MapChartTest {
                 List.of(cells.subList(0, 2), cells.subList(2, 4)),
                 10,
                 Map.of("A", "hub film at hot-idle"),
-                List.of(new MapChart.Mark("worn: -3 %", 150, 0.0015)),
+                List.of(new MapChart.NamedPoint("worn: -3 %", 150, 0.0015)),
                 List.of(new MapChart.Level("shop limit", 0.0018)));
     }
 

@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param marks     the build itself, and what else its file says of the size
  */
 public record WindowMap(
-        Axis axis, List<Double> pressures, List<Double> values, List<List<Cell>> cells, List<Mark> marks) {
+        Axis axis, List<Double> pressures, List<Double> values, List<List<Cell>> cells, List<NamedCell> marks) {
 
     /**
      * A size, or the clearance that it leaves around a piece that stays as it is.
@@ -58,7 +58,7 @@ public record WindowMap(
     public record Least(Judgement.Key key, Margin margin) {}
 
     /** A point with a name, solved exactly there and not read off the grid. */
-    public record Mark(String name, Cell cell) {}
+    public record NamedCell(String name, Cell cell) {}
 
     public WindowMap {
         pressures = List.copyOf(pressures);
@@ -107,14 +107,14 @@ public record WindowMap(
         return new WindowMap(axis, pressures, values, rows, marks(build, axis, speeds));
     }
 
-    private static List<Mark> marks(Adjustable build, Axis axis, List<Double> speeds) {
+    private static List<NamedCell> marks(Adjustable build, Axis axis, List<Double> speeds) {
         WearSize dimension = axis.dimension();
         double pressure = build.unit().highestSet();
-        List<Mark> marks = new ArrayList<>();
+        List<NamedCell> marks = new ArrayList<>();
         Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
         boolean measured =
                 dimension.measured().isPresent() && dimension.measured().getAsDouble() == dimension.value();
-        marks.add(new Mark(
+        marks.add(new NamedCell(
                 build.unit().build() + (measured ? " (as measured)" : ""),
                 cell(Optional.of(build.unit()), pressure, axis.counted(dimension.value()), chains)));
         if (dimension.measured().isPresent() && !measured) {
@@ -126,9 +126,9 @@ public record WindowMap(
         return marks;
     }
 
-    private static Mark mark(
+    private static NamedCell mark(
             String name, Adjustable build, Axis axis, double size, double pressure, Map<String, DutyChain> chains) {
-        return new Mark(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), chains));
+        return new NamedCell(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), chains));
     }
 
     private static Cell cell(

@@ -51,7 +51,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 100 * Margin.CLOSE,
                 key,
                 map.marks().stream()
-                        .map(mark -> new MapChart.Mark(
+                        .map(mark -> new MapChart.NamedPoint(
                                 mark.name() + ": " + headroom(mark.cell()),
                                 Quantity.PRESSURE.value(units, mark.cell().pressure()),
                                 value(mark.cell().value())))

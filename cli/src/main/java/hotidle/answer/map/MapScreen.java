@@ -72,7 +72,7 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
                         .toList());
     }
 
-    private String sentence(WindowMap.Mark mark) {
+    private String sentence(WindowMap.NamedCell mark) {
         WindowMap.Cell cell = mark.cell();
         String at = MapPhrase.point(
                 build,

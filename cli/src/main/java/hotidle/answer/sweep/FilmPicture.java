@@ -50,9 +50,9 @@ final class FilmPicture {
                 curves);
     }
 
-    private static FigureCurve.Mark thinnest(SpeedSweep sweep, Solution state, Quantity.UnitSystem units) {
+    private static FigureCurve.LabelledPoint thinnest(SpeedSweep sweep, Solution state, Quantity.UnitSystem units) {
         HubReading hub = HubReading.of(sweep.unit(), state);
-        return new FigureCurve.Mark(
+        return new FigureCurve.LabelledPoint(
                 Rpm.of(state.conditions().speed()),
                 share(hub),
                 String.format(
@@ -88,7 +88,7 @@ final class FilmPicture {
             SpeedSweep sweep,
             Quantity.UnitSystem units,
             ToDoubleFunction<Solution> figure,
-            Optional<FigureCurve.Mark> mark) {
+            Optional<FigureCurve.LabelledPoint> mark) {
         return new FigureCurve(
                 SweepPicture.name(all, sweep, units),
                 sweep.shown().stream()
