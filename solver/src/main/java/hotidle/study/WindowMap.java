@@ -46,7 +46,7 @@ public record WindowMap(
      * @param least    the worst limit, with a value that is not a number where metal touches; empty where it is not known
      * @param why      why it is not known; empty where it is
      */
-    public record Cell(double pressure, double value, Optional<Least> least, String why) {
+    public record Cell(double pressure, double value, Optional<LeastMargin> least, String why) {
 
         /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
         public double headroom() {
@@ -55,7 +55,7 @@ public record WindowMap(
     }
 
     /** A limit with its duty. */
-    public record Least(Judgement.Key key, Margin margin) {}
+    public record LeastMargin(Judgement.Key key, Margin margin) {}
 
     /** A point with a name, solved exactly there and not read off the grid. */
     public record NamedCell(String name, Cell cell) {}
@@ -136,13 +136,14 @@ public record WindowMap(
         if (made.isEmpty()) {
             return new Cell(pressure, value, Optional.empty(), "the size is impossible");
         }
-        Optional<Least> least = Optional.empty();
+        Optional<LeastMargin> least = Optional.empty();
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
                 return new Cell(pressure, value, Optional.empty(), "unsolved at " + duty.name());
             }
-            Optional<Least> worst = judged.least().map(margin -> new Least(Judgement.Key.of(duty, margin), margin));
+            Optional<LeastMargin> worst =
+                    judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
             if (rank(worst) < rank(least)) {
                 least = worst;
             }
@@ -150,7 +151,7 @@ public record WindowMap(
         return new Cell(pressure, value, least, least.isEmpty() ? "no limit is judged" : "");
     }
 
-    private static double rank(Optional<Least> least) {
+    private static double rank(Optional<LeastMargin> least) {
         return least.map(one -> one.margin().rank()).orElse(Double.POSITIVE_INFINITY);
     }
 }

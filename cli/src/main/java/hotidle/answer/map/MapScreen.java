@@ -83,7 +83,7 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
         return at + cell.least().map(least -> decides(least)).orElseGet(() -> MapPhrase.notKnown(cell.why()));
     }
 
-    private static String decides(WindowMap.Least least) {
+    private static String decides(WindowMap.LeastMargin least) {
         Margin margin = least.margin();
         return MapPhrase.decides(
                 HeadroomPhrase.verdict(margin.verdict()),

@@ -11,13 +11,13 @@ record SensitivityRecord(String circuit, List<BuildSensitivities> builds) {
 
     record BuildSensitivities(
             String build,
-            Optional<Least> least,
+            Optional<LeastHeadroom> least,
             List<Slope> sensitivities,
             List<String> leftOut,
             List<String> unsolvedDuties) {}
 
     /** The limit with the least headroom. */
-    record Least(String margin, String part, String duty, double headroom) {}
+    record LeastHeadroom(String margin, String part, String duty, double headroom) {}
 
     /** Change of a limit's headroom by a size, whose unit is told. */
     record Slope(
@@ -48,8 +48,8 @@ record SensitivityRecord(String circuit, List<BuildSensitivities> builds) {
                 found.unsolved());
     }
 
-    private static Least least(Sensitivity found, Judgement.Key key) {
-        return new Least(
+    private static LeastHeadroom least(Sensitivity found, Judgement.Key key) {
+        return new LeastHeadroom(
                 key.kind().word(),
                 key.part(),
                 key.duty(),
