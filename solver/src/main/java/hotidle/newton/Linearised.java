@@ -117,7 +117,7 @@ public final class Linearised {
                     ? SHARE * Math.max(Math.abs(unknowns[j]), LEAST_PRESSURE)
                     : held ? HELD_STEP : SHARE * balance.span(j);
             int unknown = j;
-            double[] by = Difference.central(step, shift -> {
+            double[] by = CentralDifference.central(step, shift -> {
                 double[] moved = unknowns.clone();
                 moved[unknown] += shift;
                 return figures.of(at(network, moved));

@@ -2,7 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Margin;
 import hotidle.network.Network;
-import hotidle.newton.Difference;
+import hotidle.newton.CentralDifference;
 import hotidle.newton.Linearised;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
@@ -22,7 +22,7 @@ import java.util.Optional;
  * <pre>
  * Method    adjoint, {@link Linearised}: dh/ds = ∂h/∂s − λ·∂r/∂s with Jᵀ·λ = ∂h/∂u, h being the headroom, one transposed solve each
  * ∂r/∂s     the equations stamped anew by the parts of the changed unit at the unchanged state, and ∂h/∂s the headroom read so:
- *           central differences of fourth order, {@link Difference}. ∂h/∂u: differences of the headroom alone, at fixed sizes
+ *           central differences of fourth order, {@link CentralDifference}. ∂h/∂u: differences of the headroom alone, at fixed sizes
  * Hub       film and unit load at the engine speed at which they bind in the build as it is; where the binding speed moves
  *           smoothly that is the whole slope, since the film is least there. At the end of the speeds searched, or where the
  *           secondary begins to unload, it is the slope at that speed
@@ -235,8 +235,8 @@ public record Sensitivity(
 
     /** ∂h/∂s − λ·∂r/∂s of some figures h by the weights λ of each. */
     private static double[] total(
-            Linearised linearised, double[][] weights, double step, Difference.Functions figuresThenResidual) {
-        double[] by = Difference.central(step, figuresThenResidual);
+            Linearised linearised, double[][] weights, double step, CentralDifference.Functions figuresThenResidual) {
+        double[] by = CentralDifference.central(step, figuresThenResidual);
         double[] slopes = new double[weights.length];
         for (int i = 0; i < slopes.length; i++) {
             slopes[i] = by[i];

@@ -253,11 +253,11 @@ public final class SpeedSweep {
      * @param rising  its position or pressure, rising
      * @param falling the same, falling
      */
-    public record Difference(double speed, String part, double rising, double falling) {}
+    public record Hysteresis(double speed, String part, double rising, double falling) {}
 
     /** Speeds at which both sweeps were solved and differ. */
-    public List<Difference> differences() {
-        List<Difference> found = new ArrayList<>();
+    public List<Hysteresis> differences() {
+        List<Hysteresis> found = new ArrayList<>();
         for (int i = 0; i < rising.size(); i++) {
             if (rising.get(i).state().isPresent() && falling.get(i).state().isPresent()) {
                 difference(rising.get(i).state().get(), falling.get(i).state().get())
@@ -267,8 +267,8 @@ public final class SpeedSweep {
         return found;
     }
 
-    private Optional<Difference> difference(Solution up, Solution down) {
-        Difference worst = null;
+    private Optional<Hysteresis> difference(Solution up, Solution down) {
+        Hysteresis worst = null;
         double most = SAME;
         for (String part : up.states().keySet()) {
             for (String state : up.states().get(part).keySet()) {
@@ -277,7 +277,7 @@ public final class SpeedSweep {
                 double share = Math.abs(one - other) / Math.max(Math.max(Math.abs(one), Math.abs(other)), 1e-6);
                 if (share > most) {
                     most = share;
-                    worst = new Difference(up.conditions().speed(), part, one, other);
+                    worst = new Hysteresis(up.conditions().speed(), part, one, other);
                 }
             }
         }

@@ -37,7 +37,7 @@ class TwoSteadyStatesTest {
     void risingAndFallingSweepsFindBothAndNameThem() {
         SpeedSweep sweep = sweep(SpeedSweep.From.RISING);
         assertTrue(sweep.differences().size() >= 5, sweep.differences().size() + " speeds with two states");
-        for (SpeedSweep.Difference difference : sweep.differences()) {
+        for (SpeedSweep.Hysteresis difference : sweep.differences()) {
             assertEquals("latch", difference.part());
             assertTrue(difference.rising() < 1e-3, "shut while the speed rises, " + difference.rising());
             assertTrue(difference.falling() > 1.5e-3, "open while it falls, " + difference.falling());

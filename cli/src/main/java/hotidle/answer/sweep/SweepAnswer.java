@@ -108,7 +108,7 @@ public record SweepAnswer(
     }
 
     private String differences(SpeedSweep sweep) {
-        List<SpeedSweep.Difference> differences = sweep.differences();
+        List<SpeedSweep.Hysteresis> differences = sweep.differences();
         SweepPhrase phrase = new SweepPhrase(units);
         Stream<String> each =
                 differences.stream().map(d -> phrase.difference(d.speed(), d.part(), d.rising(), d.falling()));

@@ -21,12 +21,12 @@ record SweepRecord(String circuit, List<BuildSweeps> builds) {
             Map<String, OptionalDouble> secondaryUnloadsFromRpm,
             Map<String, OptionalDouble> primaryBypassesFromRpm,
             List<StateRecord> states,
-            List<Difference> risingFallingDifferences) {}
+            List<RisingFalling> risingFallingDifferences) {}
 
     /** A part, or the line, that ends in two places. */
-    record Difference(double engineSpeedRpm, String part, double rising, double falling) {
-        static Difference of(SpeedSweep.Difference found) {
-            return new Difference(Rpm.of(found.speed()), found.part(), found.rising(), found.falling());
+    record RisingFalling(double engineSpeedRpm, String part, double rising, double falling) {
+        static RisingFalling of(SpeedSweep.Hysteresis found) {
+            return new RisingFalling(Rpm.of(found.speed()), found.part(), found.rising(), found.falling());
         }
     }
 
@@ -62,7 +62,7 @@ record SweepRecord(String circuit, List<BuildSweeps> builds) {
                         .toList(),
                 own.stream()
                         .flatMap(sweep -> sweep.differences().stream())
-                        .map(Difference::of)
+                        .map(RisingFalling::of)
                         .toList());
     }
 

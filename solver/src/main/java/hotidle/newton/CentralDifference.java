@@ -8,9 +8,9 @@ package hotidle.newton;
  *           I. A. Stegun, Handbook of Mathematical Functions, 1964, 25.3.6 and table 25.2 (from memory)
  * </pre>
  */
-public final class Difference {
+public final class CentralDifference {
 
-    private Difference() {}
+    private CentralDifference() {}
 
     /** Several functions of one number. */
     public interface Functions {
