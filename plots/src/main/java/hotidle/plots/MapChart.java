@@ -27,7 +27,7 @@ public record MapChart(
         String axis,
         List<Double> xs,
         List<Double> ys,
-        List<List<Cell>> cells,
+        List<List<Tile>> cells,
         double close,
         Map<String, String> key,
         List<NamedPoint> marks,
@@ -40,7 +40,7 @@ public record MapChart(
      * @param headroom [%], minus infinity where it fails by an amount that is not known, NaN where nothing is known
      * @param letter   of the limit that decides, explained in the key; empty where nothing is known
      */
-    public record Cell(double headroom, String letter) {
+    public record Tile(double headroom, String letter) {
 
         boolean known() {
             return !Double.isNaN(headroom);

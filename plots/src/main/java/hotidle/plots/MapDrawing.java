@@ -133,7 +133,7 @@ record MapDrawing(MapChart chart, Axes scale) {
         }
     }
 
-    private void cell(Graphics2D g, MapChart.Cell cell, Rectangle2D box) {
+    private void cell(Graphics2D g, MapChart.Tile cell, Rectangle2D box) {
         ground(g, cell.headroom(), box);
         String letter = cell.known() ? cell.letter() : "?";
         FontMetrics font = g.getFontMetrics(LETTER);
@@ -173,7 +173,7 @@ record MapDrawing(MapChart chart, Axes scale) {
 
     private List<Line2D> lines(UnaryOperator<Point2D> pixel, double level) {
         List<List<Double>> values = chart.cells().stream()
-                .map(row -> row.stream().map(MapChart.Cell::headroom).toList())
+                .map(row -> row.stream().map(MapChart.Tile::headroom).toList())
                 .toList();
         return Contour.pieces(chart.xs(), chart.ys(), values, level).stream()
                 .map(piece -> (Line2D) new Line2D.Double(pixel.apply(piece.getP1()), pixel.apply(piece.getP2())))
@@ -298,7 +298,7 @@ record MapDrawing(MapChart chart, Axes scale) {
     private boolean any(java.util.function.DoublePredicate holds) {
         return chart.cells().stream()
                 .flatMap(List::stream)
-                .mapToDouble(MapChart.Cell::headroom)
+                .mapToDouble(MapChart.Tile::headroom)
                 .anyMatch(holds);
     }
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 class MapChartTest {
 
     private static MapChart chart(double... headrooms) {
-        List<MapChart.Cell> cells = DoubleStream.of(headrooms)
-                .mapToObj(headroom -> new MapChart.Cell(headroom, Double.isNaN(headroom) ? "" : "A"))
+        List<MapChart.Tile> cells = DoubleStream.of(headrooms)
+                .mapToObj(headroom -> new MapChart.Tile(headroom, Double.isNaN(headroom) ? "" : "A"))
                 .toList();
         return new MapChart(
                 "worn: least headroom",
@@ -80,7 +80,7 @@ class MapChartTest {
     }
 
     private static MapChart map(List<Double> axis, int columns) {
-        List<MapChart.Cell> row = java.util.Collections.nCopies(columns, new MapChart.Cell(1, "A"));
+        List<MapChart.Tile> row = java.util.Collections.nCopies(columns, new MapChart.Tile(1, "A"));
         return new MapChart("", "", "x", "y", axis, axis, List.of(row, row), 10, Map.of(), List.of(), List.of());
     }
 }

@@ -17,7 +17,7 @@ import java.util.Optional;
  *
  * @param cells one for each duty and build, builds running first
  */
-public record Comparison(List<Cell> cells) {
+public record Comparison(List<BuildAtDuty> cells) {
 
     public Comparison {
         cells = List.copyOf(cells);
@@ -31,7 +31,7 @@ public record Comparison(List<Cell> cells) {
      * @param outcome at the duty's own speed
      * @param sweep   over engine speed, everything else as at the duty
      */
-    public record Cell(Transmission unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
+    public record BuildAtDuty(Transmission unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
 
         /** Figures at the duty's own speed, where it was solved. */
         public Optional<Figures> figures() {
@@ -60,10 +60,10 @@ public record Comparison(List<Cell> cells) {
      * @param speeds engine speeds of the sweeps [rev/s], rising
      */
     public static Comparison of(List<Transmission> units, List<Double> speeds) {
-        List<Cell> open = new ArrayList<>();
+        List<BuildAtDuty> open = new ArrayList<>();
         for (DutyPoint duty : units.get(0).duties()) {
             for (Transmission unit : units) {
-                open.add(new Cell(unit, unit.duty(duty.name()).orElseThrow(), null, null));
+                open.add(new BuildAtDuty(unit, unit.duty(duty.name()).orElseThrow(), null, null));
             }
         }
         return new Comparison(open.parallelStream()
@@ -72,28 +72,28 @@ public record Comparison(List<Cell> cells) {
     }
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
-    private static Cell solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
+    private static BuildAtDuty solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
         SpeedSweep sweep = SpeedSweep.rising(unit, duty, speeds, Optional.empty());
         Optional<Solution> below = sweep.states().stream()
                 .filter(state -> state.conditions().speed() <= duty.speed())
                 .reduce((one, later) -> later);
         if (below.filter(state -> state.conditions().speed() == duty.speed()).isPresent()) {
-            return new Cell(unit, duty, Outcome.of(below.get()), sweep);
+            return new BuildAtDuty(unit, duty, Outcome.of(below.get()), sweep);
         }
         Series series = new Series(unit.network());
         below.ifPresent(series::restart);
         series.solve(unit.conditions(duty));
-        return new Cell(unit, duty, series.outcome(), sweep);
+        return new BuildAtDuty(unit, duty, series.outcome(), sweep);
     }
 
     /** The builds, in the order asked for. */
     public List<Transmission> units() {
-        return cells.stream().map(Cell::unit).distinct().toList();
+        return cells.stream().map(BuildAtDuty::unit).distinct().toList();
     }
 
     /** The duties, in the circuit's order. */
     public List<DutyPoint> duties() {
-        return cells.stream().map(Cell::duty).filter(distinctByName()).toList();
+        return cells.stream().map(BuildAtDuty::duty).filter(distinctByName()).toList();
     }
 
     private static java.util.function.Predicate<DutyPoint> distinctByName() {
@@ -102,7 +102,7 @@ public record Comparison(List<Cell> cells) {
     }
 
     /** The cell of a build at a duty. */
-    public Cell cell(String build, String duty) {
+    public BuildAtDuty cell(String build, String duty) {
         return cells.stream()
                 .filter(cell ->
                         cell.unit.build().equals(build) && cell.duty.name().equals(duty))

@@ -19,7 +19,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
     private static final double SAME_ONSET = 1 / 60.0;
 
     /** One line; none where one of the two is not known. */
-    List<String> between(Comparison.Cell before, Comparison.Cell after) {
+    List<String> between(Comparison.BuildAtDuty before, Comparison.BuildAtDuty after) {
         Optional<Figures> was = before.figures();
         Optional<Figures> is = after.figures();
         if (was.isEmpty() || is.isEmpty()) {

@@ -125,7 +125,7 @@ public record CompareAnswer(
         List<CompareRow> rows = rows();
         rows.forEach(row -> head.add(row.label().strip()));
         TextTable table = new TextTable(head);
-        for (Comparison.Cell cell : comparison.cells()) {
+        for (Comparison.BuildAtDuty cell : comparison.cells()) {
             List<String> cells =
                     new ArrayList<>(List.of(cell.duty().name(), cell.unit().build()));
             rows.forEach(row -> cells.add(row.text().apply(cell)));

@@ -28,7 +28,7 @@ record CompareRecord(String circuit, List<BuildFigures> builds) {
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> engineSpeedRpm,
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> leastFilmM) {
 
-        static LeastFilm of(Comparison.Cell cell) {
+        static LeastFilm of(Comparison.BuildAtDuty cell) {
             return new LeastFilm(
                     !cell.sweep().contactSpeeds().isEmpty(),
                     cell.sweep()
@@ -48,10 +48,10 @@ record CompareRecord(String circuit, List<BuildFigures> builds) {
         Map<String, OptionalDouble> onsets = new LinkedHashMap<>();
         Map<String, OptionalDouble> unloading = new LinkedHashMap<>();
         Map<String, LeastFilm> films = new LinkedHashMap<>();
-        List<Comparison.Cell> cells = comparison.duties().stream()
+        List<Comparison.BuildAtDuty> cells = comparison.duties().stream()
                 .map(duty -> comparison.cell(unit.build(), duty.name()))
                 .toList();
-        for (Comparison.Cell cell : cells) {
+        for (Comparison.BuildAtDuty cell : cells) {
             String duty = cell.duty().name();
             onsets.put(duty, Rpm.of(cell.sweep().onset()));
             unloading.put(duty, Rpm.of(cell.sweep().unloading()));

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** One line of a comparison: what it is called and what it says of a build at a duty point. */
-record CompareRow(String label, Function<Comparison.Cell, String> text) {
+record CompareRow(String label, Function<Comparison.BuildAtDuty, String> text) {
 
     /** A figure. */
     static CompareRow figure(

@@ -46,16 +46,16 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
         return comparison.duties().get(0);
     }
 
-    private Comparison.Cell cell(Transmission unit) {
+    private Comparison.BuildAtDuty cell(Transmission unit) {
         return comparison.cell(unit.build(), duty().name());
     }
 
-    private Stream<Comparison.Cell> cells(Transmission unit) {
+    private Stream<Comparison.BuildAtDuty> cells(Transmission unit) {
         return comparison.cells().stream().filter(cell -> cell.unit().build().equals(unit.build()));
     }
 
     private List<String> build(Transmission unit) {
-        Comparison.Cell cell = cell(unit);
+        Comparison.BuildAtDuty cell = cell(unit);
         Optional<Figures> figures = cell.figures();
         if (figures.isEmpty()) {
             return List.of(UnsolvedPhrase.nothingKnown(unit.build(), duty().name()));
@@ -79,7 +79,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
                 " ", Stream.of(sentences).filter(one -> !one.isEmpty()).toList());
     }
 
-    private String line(Comparison.Cell cell, Figures f) {
+    private String line(Comparison.BuildAtDuty cell, Figures f) {
         HeldLinePhrase phrase = new HeldLinePhrase(units);
         String build = cell.unit().build();
         OptionalDouble lube =
@@ -123,7 +123,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
     }
 
     /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */
-    private List<String> shortOfOil(Comparison.Cell cell) {
+    private List<String> shortOfOil(Comparison.BuildAtDuty cell) {
         return cell.outcome().state().stream()
                 .flatMap(state -> Consumers.starved(cell.unit(), cell.duty(), state).stream())
                 .map(margin -> ShortOfOilPhrase.part(
@@ -153,7 +153,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
         return onset.isEmpty() ? regulates : joined(regulates, ShortOfOilPhrase.speeds(units, shortAt));
     }
 
-    private String film(Comparison.Cell cell) {
+    private String film(Comparison.BuildAtDuty cell) {
         HubFilmPhrase phrase = new HubFilmPhrase(units);
         List<Double> contact = cell.sweep().contactSpeeds();
         if (!contact.isEmpty()) {

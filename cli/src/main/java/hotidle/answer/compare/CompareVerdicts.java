@@ -45,11 +45,11 @@ final class CompareVerdicts {
     }
 
     /** The cell whose oil leaves the hub its thinnest film over all speeds; one in metal contact before any other. */
-    static Comparison.Cell worstFilm(Stream<Comparison.Cell> cells) {
+    static Comparison.BuildAtDuty worstFilm(Stream<Comparison.BuildAtDuty> cells) {
         return cells.min(Comparator.comparingDouble(CompareVerdicts::film)).orElseThrow();
     }
 
-    private static double film(Comparison.Cell cell) {
+    private static double film(Comparison.BuildAtDuty cell) {
         return cell.sweep().contactSpeeds().isEmpty()
                 ? cell.sweep()
                         .thinnestFilm()
@@ -59,7 +59,7 @@ final class CompareVerdicts {
     }
 
     /** The solved cell whose pump takes most power; empty where none takes any. */
-    static Optional<Comparison.Cell> mostPower(Comparison comparison) {
+    static Optional<Comparison.BuildAtDuty> mostPower(Comparison comparison) {
         return comparison.cells().stream()
                 .filter(cell -> cell.figures().isPresent())
                 .max(Comparator.comparingDouble(

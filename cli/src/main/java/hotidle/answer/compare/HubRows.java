@@ -25,7 +25,7 @@ record HubRows(Quantity.UnitSystem units) {
                 new CompareRow("  least allowed (assumed)", this::allowed));
     }
 
-    private String film(Comparison.Cell cell) {
+    private String film(Comparison.BuildAtDuty cell) {
         return cell.figures()
                 .flatMap(Figures::hub)
                 .map(hub -> hub.leastFilm().isPresent()
@@ -34,20 +34,20 @@ record HubRows(Quantity.UnitSystem units) {
                 .orElse(UnsolvedPhrase.CELL);
     }
 
-    private String leastText(Comparison.Cell cell) {
+    private String leastText(Comparison.BuildAtDuty cell) {
         return cell.sweep().contactSpeeds().isEmpty()
                 ? least(cell).map(film -> Quantity.FILM.number(units, film)).orElse("-")
                 : HubFilmPhrase.CONTACT;
     }
 
     /** The hub's least film over speed [m]; empty without a film. */
-    static Optional<Double> least(Comparison.Cell cell) {
+    static Optional<Double> least(Comparison.BuildAtDuty cell) {
         return cell.sweep()
                 .thinnestFilm()
                 .map(state -> HubReading.of(cell.unit(), state).least());
     }
 
-    private String leastSpeed(Comparison.Cell cell) {
+    private String leastSpeed(Comparison.BuildAtDuty cell) {
         List<Double> contact = cell.sweep().contactSpeeds();
         return contact.isEmpty()
                 ? cell.sweep()
@@ -58,7 +58,7 @@ record HubRows(Quantity.UnitSystem units) {
                 : new HubFilmPhrase(units).cell(contact);
     }
 
-    private String allowed(Comparison.Cell cell) {
+    private String allowed(Comparison.BuildAtDuty cell) {
         return cell.outcome()
                 .state()
                 .map(state -> Quantity.FILM.number(

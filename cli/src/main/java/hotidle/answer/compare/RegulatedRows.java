@@ -81,7 +81,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
     }
 
     /** Between which line pressures friction lets the unit stand; blank for a build whose spools are free. */
-    private String band(Comparison.Cell cell) {
+    private String band(Comparison.BuildAtDuty cell) {
         if (!bands.asked(cell.unit())) {
             return "";
         }
@@ -163,7 +163,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
     }
 
     /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */
-    private static String shortOfOil(Comparison.Cell cell) {
+    private static String shortOfOil(Comparison.BuildAtDuty cell) {
         return cell.outcome()
                 .state()
                 .map(state -> Consumers.starved(cell.unit(), cell.duty(), state))

@@ -41,7 +41,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 map.values().stream().map(this::value).toList(),
                 map.cells().stream()
                         .map(row -> row.stream()
-                                .map(cell -> new MapChart.Cell(
+                                .map(cell -> new MapChart.Tile(
                                         100 * cell.headroom(),
                                         cell.least()
                                                 .map(least -> letters.get(least.key()))
