@@ -120,7 +120,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
                 + window.all().stream().map(this::range).collect(Collectors.joining("; and from ")) + ". " + own;
     }
 
-    private String range(Window.Range range) {
+    private String range(Window.PressureRange range) {
         return psi(range.low()) + " to " + psi(range.high())
                 + range.lowBy()
                         .map(key -> "; below, " + limit(key) + " fails first")
@@ -144,14 +144,14 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
         if (!never.isEmpty()) {
             return String.join(", ", never) + (never.size() == 1 ? " fails" : " fail") + " at every one tried";
         }
-        Optional<Window.Range> lowest = window.spans().stream()
+        Optional<Window.PressureRange> lowest = window.spans().stream()
                 .map(span -> span.ranges().get(0))
                 .filter(range -> range.lowBy().isPresent())
-                .max(Comparator.comparingDouble(Window.Range::low));
-        Optional<Window.Range> highest = window.spans().stream()
+                .max(Comparator.comparingDouble(Window.PressureRange::low));
+        Optional<Window.PressureRange> highest = window.spans().stream()
                 .map(span -> span.ranges().get(span.ranges().size() - 1))
                 .filter(range -> range.highBy().isPresent())
-                .min(Comparator.comparingDouble(Window.Range::high));
+                .min(Comparator.comparingDouble(Window.PressureRange::high));
         if (lowest.isEmpty() || highest.isEmpty()) {
             return "limits that hold apart do not hold together";
         }
@@ -167,7 +167,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
                 List.of("build", "limit", "part", "from " + psi, "fails below at", "to " + psi, "fails above at"));
         for (One one : found) {
             for (Window.Span span : one.window.spans()) {
-                for (Window.Range range : span.ranges()) {
+                for (Window.PressureRange range : span.ranges()) {
                     table.add(row(one, span.kind().word(), span.part(), range));
                 }
                 if (span.ranges().isEmpty()) {
@@ -180,7 +180,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
         return table.csv();
     }
 
-    private List<String> row(One one, String limit, String part, Window.Range range) {
+    private List<String> row(One one, String limit, String part, Window.PressureRange range) {
         return List.of(
                 one.unit.build(),
                 limit,
@@ -229,7 +229,7 @@ record WindowText(Quantity.UnitSystem units, List<WindowText.One> found) {
         return root;
     }
 
-    private static ObjectNode json(Window.Range range) {
+    private static ObjectNode json(Window.PressureRange range) {
         ObjectNode node = StateJson.object();
         node.put("low_pa", range.low());
         node.put("low_by", range.lowBy().map(WindowText::limit).orElse(null));

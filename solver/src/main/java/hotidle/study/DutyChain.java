@@ -129,7 +129,7 @@ final class DutyChain {
 
     private Optional<HeldLine> line(Transmission unit, DutyPoint point) {
         return unit.commanded().map(command -> {
-            HeldLine.Search search = new HeldLine.Search(unit, point, held);
+            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, held);
             HeldLine line = search.run();
             held = search.last();
             return line;

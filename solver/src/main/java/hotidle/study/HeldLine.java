@@ -57,11 +57,11 @@ public record HeldLine(
 
     /** The balance at a duty, with the line at the set pressure commanded. */
     public static HeldLine at(Transmission unit, DutyPoint duty) {
-        return new Search(unit, duty).run();
+        return new HeldLineSearch(unit, duty).run();
     }
 
     /** Work space of one search. */
-    static final class Search {
+    static final class HeldLineSearch {
         private final Transmission unit;
         private final DutyPoint duty;
         private final Roles roles;
@@ -74,12 +74,12 @@ public record HeldLine(
 
         private Set<String> hungry = Set.of();
 
-        Search(Transmission unit, DutyPoint duty) {
+        HeldLineSearch(Transmission unit, DutyPoint duty) {
             this(unit, duty, Optional.empty());
         }
 
         /** A search that starts from a state of a unit alike with its line held. */
-        Search(Transmission unit, DutyPoint duty, Optional<Solution> start) {
+        HeldLineSearch(Transmission unit, DutyPoint duty, Optional<Solution> start) {
             last = start;
             this.unit = unit;
             this.duty = duty;

@@ -164,7 +164,7 @@ public record Sensitivity(
     /** The state with the line held. */
     private static OperatingPoint held(Judgement judged, Judgement.Key key) {
         double position = judged.held().orElseThrow().position();
-        HeldLine.Search search = new HeldLine.Search(judged.unit(), judged.duty());
+        HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(judged.unit(), judged.duty());
         Network network = search.network(position);
         Solution state = new hotidle.newton.SteadySolver(network)
                 .solve(judged.unit().conditions(judged.duty()), judged.outcome().state())
@@ -322,11 +322,11 @@ public record Sensitivity(
                     position,
                     linearised.number(regulator, "position"),
                     just,
-                    weights(linearised, new HeldLine.Search(unit, duty), position, just));
+                    weights(linearised, new HeldLine.HeldLineSearch(unit, duty), position, just));
         }
 
         private static double[][] weights(
-                Linearised linearised, HeldLine.Search search, double position, Optional<String> just) {
+                Linearised linearised, HeldLine.HeldLineSearch search, double position, Optional<String> just) {
             double[][] slopes = linearised.slopes(state -> figures(search, position, just, state));
             // a clutch hardly takes oil, so that differences by its pressure would be wider than its drop
             slopes[0] = search.slopes(linearised, linearised.in(search.network(position)));
@@ -335,7 +335,7 @@ public record Sensitivity(
 
         /** Supply over demand less 1, and by how much the least served is served. */
         private static double[] figures(
-                HeldLine.Search search, double position, Optional<String> just, Solution state) {
+                HeldLine.HeldLineSearch search, double position, Optional<String> just, Solution state) {
             HeldLine held = search.balance(state, position);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {
@@ -351,13 +351,13 @@ public record Sensitivity(
 
         @Override
         public Network network(Transmission unit) {
-            return new HeldLine.Search(unit, duty).network(position);
+            return new HeldLine.HeldLineSearch(unit, duty).network(position);
         }
 
         @Override
         public double[] slopes(double step, Made made) {
             double[] by = total(linearised, weights, step, shift -> {
-                HeldLine.Search search = new HeldLine.Search(made.at(shift), duty);
+                HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(made.at(shift), duty);
                 Network network = search.network(position);
                 return joined(figures(search, position, just, linearised.in(network)), linearised.residual(network));
             });

@@ -18,7 +18,7 @@ import java.util.Set;
  * @param spans  of each margin of each part over all duties
  * @param all    spans of set pressure at which every margin holds at every duty
  */
-public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
+public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange> all) {
 
     /** Boundaries are narrowed down to this share of the pressure [-]. */
     private static final double NARROW = 2e-4;
@@ -46,7 +46,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
      * @param high    highest
      * @param highBy  duty that would fail above; empty where it holds up to the highest tried
      */
-    public record Range(double low, Optional<Judgement.Key> lowBy, double high, Optional<Judgement.Key> highBy) {}
+    public record PressureRange(
+            double low, Optional<Judgement.Key> lowBy, double high, Optional<Judgement.Key> highBy) {}
 
     /**
      * What one margin of one part allows.
@@ -56,7 +57,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
      * @param ranges in which it holds at every duty; none where it fails at every pressure tried
      * @param worst  duty at which it has least headroom at the pressure where that is greatest, for one that never holds
      */
-    public record Span(Margin.Kind kind, String part, List<Range> ranges, Optional<Judgement.Key> worst) {
+    public record Span(Margin.Kind kind, String part, List<PressureRange> ranges, Optional<Judgement.Key> worst) {
         public Span {
             ranges = List.copyOf(ranges);
         }
@@ -111,7 +112,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
                         .add(key);
             }
         }
-        Search search = new Search(unit, limiting, points, ends);
+        SpanSearch search = new SpanSearch(unit, limiting, points, ends);
         List<Span> spans = kinds.values().parallelStream()
                 .map(keys -> {
                     Span span = search.span(keys);
@@ -136,11 +137,11 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
     }
 
     /** Between the pressures tried, boundaries are narrowed down. */
-    private record Search(
+    private record SpanSearch(
             Transmission unit, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.End> ends) {
 
         Span span(Set<Judgement.Key> keys) {
-            List<Range> ranges = ranges(keys);
+            List<PressureRange> ranges = ranges(keys);
             Judgement.Key first = keys.iterator().next();
             return new Span(first.kind(), first.part(), ranges, ranges.isEmpty() ? best(keys) : Optional.empty());
         }
@@ -169,8 +170,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
             return found;
         }
 
-        List<Range> ranges(Set<Judgement.Key> keys) {
-            List<Range> ranges = new ArrayList<>();
+        List<PressureRange> ranges(Set<Judgement.Key> keys) {
+            List<PressureRange> ranges = new ArrayList<>();
             double low = 0;
             Optional<Judgement.Key> lowBy = Optional.empty();
             boolean inside = false;
@@ -185,7 +186,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
                 } else if (!gone.isEmpty() && inside) {
                     inside = false;
                     BoundarySearch.Boundary boundary = boundary(i - 1, i, keys).orElseThrow();
-                    ranges.add(new Range(
+                    ranges.add(new PressureRange(
                             low,
                             lowBy,
                             boundary.holds(),
@@ -195,13 +196,14 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
                 }
             }
             if (inside) {
-                ranges.add(new Range(low, lowBy, points.get(points.size() - 1).pressure(), Optional.empty()));
+                ranges.add(new PressureRange(
+                        low, lowBy, points.get(points.size() - 1).pressure(), Optional.empty()));
             }
             return ranges;
         }
 
         /** A range that lies between two pressures tried: what fails below and what fails above are not the same there. */
-        private Optional<Range> hidden(int i, Set<Judgement.Key> keys) {
+        private Optional<PressureRange> hidden(int i, Set<Judgement.Key> keys) {
             Set<Judgement.Key> below = points.get(i - 1).gone(keys);
             Set<Judgement.Key> above = points.get(i).gone(keys);
             Set<Judgement.Key> both = new LinkedHashSet<>(below);
@@ -213,7 +215,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<Range> all) {
             BoundarySearch.Boundary low = limiting.narrow(this::at, ends.get(i), ends.get(i - 1), below, NARROW * to);
             BoundarySearch.Boundary high = limiting.narrow(this::at, ends.get(i - 1), ends.get(i), above, NARROW * to);
             return low.holds() <= high.holds()
-                    ? Optional.of(new Range(
+                    ? Optional.of(new PressureRange(
                             low.holds(),
                             Optional.of(low.gone().get(0)),
                             high.holds(),

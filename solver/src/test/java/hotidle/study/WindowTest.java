@@ -36,7 +36,7 @@ class WindowTest {
         Window window = Window.study(unit, pressures(40, 240, 40), SPEEDS, () -> {});
         int ends = 0;
         for (Window.Span span : window.spans()) {
-            for (Window.Range range : span.ranges()) {
+            for (Window.PressureRange range : span.ranges()) {
                 if (range.highBy().isPresent()) {
                     ends++;
                     Judgement.Key key = range.highBy().get();
@@ -53,7 +53,7 @@ class WindowTest {
             }
         }
         assertTrue(ends >= 2, ends + " ends");
-        for (Window.Range all : window.all()) {
+        for (Window.PressureRange all : window.all()) {
             for (Window.Span span : window.spans()) {
                 assertTrue(span.ranges().stream()
                         .anyMatch(range -> range.low() <= all.low() * 1.001 && range.high() >= all.high() / 1.001));
@@ -84,7 +84,7 @@ class WindowTest {
         assertEquals(high, span(coarse, Margin.Kind.REGULATION).high(), 1e-3 * high);
     }
 
-    private static Window.Range span(Window window, Margin.Kind kind) {
+    private static Window.PressureRange span(Window window, Margin.Kind kind) {
         Optional<Window.Span> found =
                 window.spans().stream().filter(span -> span.kind() == kind).findFirst();
         return found.orElseThrow().ranges().get(0);

@@ -58,7 +58,7 @@ class ShuttleFiveLimitsTest {
         Transmission unit = CIRCUIT.unit("restored-raised");
         Window window = Window.study(unit, PRESSURES, SPEEDS, () -> {});
         assertEquals(1, window.all().size());
-        Window.Range all = window.all().get(0);
+        Window.PressureRange all = window.all().get(0);
         assertTrue(all.low() < 150 * PSI && all.high() > 270 * PSI, all.toString());
         Judgement.Key low = all.lowBy().orElseThrow();
         assertEquals(Margin.Kind.APPLY, low.kind());
