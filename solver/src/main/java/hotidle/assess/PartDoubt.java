@@ -80,7 +80,7 @@ public record PartDoubt(Why why, String where, double value, double limit) {
     }
 
     private static void gaps(Placed placed, PartFlow flow, List<PartDoubt> doubts) {
-        for (PartFlow.Path path : flow.paths()) {
+        for (PartFlow.PathFlow path : flow.paths()) {
             Channel channel = placed.part().channels().get(path.name());
             if (channel != null && channel.form() == Channel.Form.SLOT) {
                 double reynolds = path.reynolds().orElseThrow();

@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  * @param paths each on its own
  * @param net   into the part at its first port [m³/s]; empty where it passes no oil
  */
-public record PartFlow(List<Path> paths, OptionalDouble net) {
+public record PartFlow(List<PathFlow> paths, OptionalDouble net) {
 
     /**
      * One path.
@@ -26,7 +26,7 @@ public record PartFlow(List<Path> paths, OptionalDouble net) {
      * @param reynolds Reynolds number; empty where the path has no geometry
      * @param regime   how the oil flows there
      */
-    public record Path(String name, double flow, OptionalDouble reynolds, Optional<Channel.Regime> regime) {}
+    public record PathFlow(String name, double flow, OptionalDouble reynolds, Optional<Channel.Regime> regime) {}
 
     public PartFlow {
         paths = List.copyOf(paths);
@@ -36,7 +36,7 @@ public record PartFlow(List<Path> paths, OptionalDouble net) {
     public static PartFlow of(Placed placed, OilAt oil, Solution state) {
         Map<String, Channel> channels = placed.part().channels();
         String first = placed.nodes().get(0);
-        List<Path> paths = new ArrayList<>();
+        List<PathFlow> paths = new ArrayList<>();
         double net = 0;
         for (Solution.PartStream stream : state.streams()) {
             if (stream.part().equals(placed.name())) {
@@ -50,13 +50,13 @@ public record PartFlow(List<Path> paths, OptionalDouble net) {
         return new PartFlow(paths, paths.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(net));
     }
 
-    private static Path path(Solution.PartStream stream, Optional<Channel> channel, OilAt oil, Solution state) {
+    private static PathFlow path(Solution.PartStream stream, Optional<Channel> channel, OilAt oil, Solution state) {
         if (channel.isEmpty()) {
-            return new Path(stream.name(), stream.volume(), OptionalDouble.empty(), Optional.empty());
+            return new PathFlow(stream.name(), stream.volume(), OptionalDouble.empty(), Optional.empty());
         }
         double mean = (state.pressure(stream.from()) + state.pressure(stream.to())) / 2;
         double reynolds = channel.get().reynolds(stream.mass(), oil.viscosity(mean));
-        return new Path(
+        return new PathFlow(
                 stream.name(),
                 stream.volume(),
                 OptionalDouble.of(reynolds),
@@ -64,7 +64,7 @@ public record PartFlow(List<Path> paths, OptionalDouble net) {
     }
 
     /** The path with the highest Reynolds number. */
-    public Optional<Path> swiftest() {
+    public Optional<PathFlow> swiftest() {
         return paths.stream()
                 .filter(path -> path.reynolds().isPresent())
                 .reduce((one, other) ->

@@ -70,7 +70,7 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
         String label = several ? "flow in at " + answer.part().ports().get(0) : "flow";
         flow.net().ifPresent(net -> lines.add(line(label, Quantity.FLOW, net)));
         String indent = several ? "    " : "";
-        for (PartFlow.Path path : flow.paths()) {
+        for (PartFlow.PathFlow path : flow.paths()) {
             if (several) {
                 lines.add(line("  " + path.name(), Quantity.FLOW, path.flow()));
             }

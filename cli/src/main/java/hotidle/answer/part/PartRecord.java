@@ -80,19 +80,19 @@ record PartRecord(
             @JsonAnyGetter Map<String, Double> numbers) {
 
         static Solved of(PartState part, PartFlow flow, Solution state) {
-            Optional<PartFlow.Path> swiftest = flow.swiftest();
+            Optional<PartFlow.PathFlow> swiftest = flow.swiftest();
             return new Solved(
                     flow.net(),
-                    swiftest.map(PartFlow.Path::reynolds).orElse(OptionalDouble.empty()),
-                    swiftest.flatMap(PartFlow.Path::regime).map(RegimePhrase::of),
-                    byPath(flow, PartFlow.Path::flow),
-                    byPath(flow, PartFlow.Path::reynolds),
+                    swiftest.map(PartFlow.PathFlow::reynolds).orElse(OptionalDouble.empty()),
+                    swiftest.flatMap(PartFlow.PathFlow::regime).map(RegimePhrase::of),
+                    byPath(flow, PartFlow.PathFlow::flow),
+                    byPath(flow, PartFlow.PathFlow::reynolds),
                     byPath(flow, path -> path.regime().map(RegimePhrase::of)),
                     state.pressures(),
                     part.numbers());
         }
 
-        private static <T> Optional<Map<String, T>> byPath(PartFlow flow, Function<PartFlow.Path, T> what) {
+        private static <T> Optional<Map<String, T>> byPath(PartFlow flow, Function<PartFlow.PathFlow, T> what) {
             Map<String, T> all = new LinkedHashMap<>();
             flow.paths().forEach(path -> all.put(path.name(), what.apply(path)));
             return flow.paths().size() > 1 ? Optional.of(all) : Optional.empty();
