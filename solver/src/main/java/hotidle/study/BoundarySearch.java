@@ -78,12 +78,12 @@ record BoundarySearch(List<Double> speeds) {
     record Boundary(double holds, double fails, List<Judgement.Key> gone) {}
 
     /** Makes a unit for a number; empty where that is impossible. */
-    interface Made {
+    interface UnitAt {
         Optional<Transmission> at(double number);
     }
 
     /** What was found at one number, and the chains that stand there. */
-    record End(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
+    record Trial(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
 
         /** The least headroom of some margins; NaN where one has no size. */
         private double least(Set<Judgement.Key> asked) {
@@ -107,9 +107,9 @@ record BoundarySearch(List<Double> speeds) {
      * @param holds with the chains that stand there
      * @param fails at which all of {@code gone} are gone
      */
-    Boundary narrow(Made made, End holds, End fails, Set<Judgement.Key> gone, double tolerance) {
+    Boundary narrow(UnitAt made, Trial holds, Trial fails, Set<Judgement.Key> gone, double tolerance) {
         Set<Judgement.Key> left = gone;
-        End good = holds;
+        Trial good = holds;
         SignChange search = new SignChange(good.number, good.least(left), fails.number, fails.least(left), tolerance);
         while (search.open()) {
             double number = search.next();
@@ -118,7 +118,7 @@ record BoundarySearch(List<Double> speeds) {
                 search.tell(number, Double.NaN);
                 continue;
             }
-            End end = at(unit.get(), number, left, good.chains);
+            Trial end = at(unit.get(), number, left, good.chains);
             Set<Judgement.Key> now = gone(end.found, left);
             search.tell(number, end.least(left));
             if (now.isEmpty()) {
@@ -133,7 +133,7 @@ record BoundarySearch(List<Double> speeds) {
         return new Boundary(search.holds(), search.fails(), names);
     }
 
-    private static End at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
+    private static Trial at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
         Map<String, DutyChain> here = branch(chains);
         Map<Judgement.Key, Margin> found = new HashMap<>();
         for (DutyPoint duty : unit.duties()) {
@@ -143,6 +143,6 @@ record BoundarySearch(List<Double> speeds) {
                 found.putAll(here.get(duty.name()).margins(unit, own));
             }
         }
-        return new End(number, found, here);
+        return new Trial(number, found, here);
     }
 }

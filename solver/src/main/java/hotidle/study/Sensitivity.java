@@ -215,7 +215,7 @@ public record Sensitivity(
     }
 
     /** A changed unit by the shift of its size. */
-    interface Made {
+    interface ShiftedUnit {
         Transmission at(double shift);
     }
 
@@ -230,7 +230,7 @@ public record Sensitivity(
         /** The network of a unit in which the state is solved. */
         Network network(Transmission unit);
 
-        double[] slopes(double step, Made made);
+        double[] slopes(double step, ShiftedUnit made);
     }
 
     /** ∂h/∂s − λ·∂r/∂s of some figures h by the weights λ of each. */
@@ -285,7 +285,7 @@ public record Sensitivity(
         }
 
         @Override
-        public double[] slopes(double step, Made made) {
+        public double[] slopes(double step, ShiftedUnit made) {
             return total(linearised, weights, step, shift -> {
                 Transmission other = made.at(shift);
                 return joined(
@@ -355,7 +355,7 @@ public record Sensitivity(
         }
 
         @Override
-        public double[] slopes(double step, Made made) {
+        public double[] slopes(double step, ShiftedUnit made) {
             double[] by = total(linearised, weights, step, shift -> {
                 HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(made.at(shift), duty);
                 Network network = search.network(position);

@@ -75,7 +75,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      */
     public static Wear study(Adjustable build, List<WearSize> looked, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        BoundarySearch.End now = end(limiting, 0, build.unit(), limiting.chains(build.unit()));
+        BoundarySearch.Trial now = end(limiting, 0, build.unit(), limiting.chains(build.unit()));
         Set<Judgement.Key> all = now.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
@@ -93,10 +93,10 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
     }
 
     /** All margins of a unit, its chains gone on from where others stand. */
-    private static BoundarySearch.End end(
+    private static BoundarySearch.Trial end(
             BoundarySearch limiting, double number, Transmission unit, Map<String, DutyChain> from) {
         Map<String, DutyChain> chains = BoundarySearch.branch(from);
-        return new BoundarySearch.End(number, limiting.all(unit, chains), chains);
+        return new BoundarySearch.Trial(number, limiting.all(unit, chains), chains);
     }
 
     private static Fit fit(
@@ -104,7 +104,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
             Adjustable build,
             WearSize dimension,
             Set<Judgement.Key> holding,
-            BoundarySearch.End now) {
+            BoundarySearch.Trial now) {
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
@@ -115,19 +115,19 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         if (worst.isEmpty()) {
             return new Fit(dimension, Optional.empty(), List.of(), far);
         }
-        BoundarySearch.End end = end(limiting, far, worst.get(), now.chains());
+        BoundarySearch.Trial end = end(limiting, far, worst.get(), now.chains());
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return new Fit(dimension, Optional.empty(), List.of(), far);
         }
         double tolerance = NARROW * Math.abs(allowance);
-        BoundarySearch.End start = new BoundarySearch.End(dimension.value(), now.found(), now.chains());
+        BoundarySearch.Trial start = new BoundarySearch.Trial(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
         return new Fit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
     }
 
-    private static Optional<Together> together(BoundarySearch limiting, Adjustable build, BoundarySearch.End now) {
+    private static Optional<Together> together(BoundarySearch limiting, Adjustable build, BoundarySearch.Trial now) {
         List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
@@ -136,13 +136,13 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        BoundarySearch.End start = end(limiting, 0, fresh.get(), now.chains());
+        BoundarySearch.Trial start = end(limiting, 0, fresh.get(), now.chains());
         Set<Judgement.Key> all = start.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(start.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
-        BoundarySearch.End end = worst.map(unit -> end(limiting, FAR, unit, start.chains()))
-                .orElse(new BoundarySearch.End(FAR, Map.of(), start.chains()));
+        BoundarySearch.Trial end = worst.map(unit -> end(limiting, FAR, unit, start.chains()))
+                .orElse(new BoundarySearch.Trial(FAR, Map.of(), start.chains()));
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return Optional.of(new Together(Optional.empty(), List.of(), List.copyOf(already), FAR));

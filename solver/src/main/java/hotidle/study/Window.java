@@ -86,7 +86,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         List<List<Stand>> stands = unit.duties().parallelStream()
                 .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
                 .toList();
-        List<BoundarySearch.End> ends = new ArrayList<>();
+        List<BoundarySearch.Trial> ends = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
             Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
             Map<String, DutyChain> chains = new LinkedHashMap<>();
@@ -98,7 +98,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                                 margins.put(Judgement.Key.of(stand.judged().duty(), margin), margin));
                 chains.put(stand.judged().duty().name(), stand.chain());
             }
-            ends.add(new BoundarySearch.End(pressures.get(i), margins, chains));
+            ends.add(new BoundarySearch.Trial(pressures.get(i), margins, chains));
         }
         List<SetPoint> points = ends.stream()
                 .map(end -> new SetPoint(end.number(), end.found()))
@@ -138,7 +138,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record SpanSearch(
-            Transmission unit, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.End> ends) {
+            Transmission unit, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.Trial> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<PressureRange> ranges = ranges(keys);
