@@ -26,7 +26,8 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param level    a limit to compare with; empty without one
  * @param curves   one per build
  */
-public record FigureChart(String title, String subtitle, String axis, Optional<Level> level, List<FigureCurve> curves)
+public record FigureChart(
+        String title, String subtitle, String axis, Optional<LimitLine> level, List<FigureCurve> curves)
         implements Chart {
 
     /** As many curves as there are looks. */
@@ -43,7 +44,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
      * @param value on the upright axis
      * @param text  as it is to be read
      */
-    public record Level(double value, String text) {}
+    public record LimitLine(double value, String text) {}
 
     /** Checks the number of curves, their names, and that there is something to draw. */
     public FigureChart {
@@ -61,7 +62,7 @@ public record FigureChart(String title, String subtitle, String axis, Optional<L
     public Axes scale() {
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
-                        level.stream().mapToDouble(Level::value),
+                        level.stream().mapToDouble(LimitLine::value),
                         curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
                 .filter(Double::isFinite)
                 .max()

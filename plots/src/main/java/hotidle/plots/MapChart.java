@@ -31,7 +31,7 @@ public record MapChart(
         double close,
         Map<String, String> key,
         List<NamedPoint> marks,
-        List<Level> levels)
+        List<LevelLine> levels)
         implements Chart {
 
     /**
@@ -51,7 +51,7 @@ public record MapChart(
     public record NamedPoint(String name, double x, double y) {}
 
     /** A level with its name. */
-    public record Level(String name, double y) {}
+    public record LevelLine(String name, double y) {}
 
     /** Checks that cells and axes fit. */
     public MapChart {

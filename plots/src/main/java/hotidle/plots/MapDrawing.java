@@ -187,7 +187,7 @@ record MapDrawing(MapChart chart, Axes scale) {
     }
 
     private void levels(Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area) {
-        for (MapChart.Level level : chart.levels()) {
+        for (MapChart.LevelLine level : chart.levels()) {
             double y = pixel.apply(new Point2D.Double(scale.low(), level.y())).getY();
             if (y > area.getMinY() && y < area.getMaxY()) {
                 g.setPaint(Style.INK);

@@ -32,7 +32,7 @@ class FigureChartTest {
             "Film against engine speed",
             "invented data",
             "film / least film allowed [-]",
-            Optional.of(new FigureChart.Level(1, "least film allowed")),
+            Optional.of(new FigureChart.LimitLine(1, "least film allowed")),
             List.of(
                     curve("worn", n -> n < 1000 ? n / 200 : n / 500),
                     curve("torn", n -> n < 500 ? Double.NaN : n / 400)));

@@ -28,7 +28,7 @@ class MapChartTest {
                 10,
                 Map.of("A", "hub film at hot-idle"),
                 List.of(new MapChart.NamedPoint("worn: -3 %", 150, 0.0015)),
-                List.of(new MapChart.Level("shop limit", 0.0018)));
+                List.of(new MapChart.LevelLine("shop limit", 0.0018)));
     }
 
     private static String svg(MapChart chart) {

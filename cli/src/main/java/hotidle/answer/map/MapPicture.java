@@ -24,12 +24,12 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
         Map<Judgement.Key, String> letters = grid.letters();
         Map<String, String> key = new LinkedHashMap<>();
         letters.forEach((limit, letter) -> key.put(letter, MapGrid.limit(limit)));
-        List<MapChart.Level> levels = new ArrayList<>();
+        List<MapChart.LevelLine> levels = new ArrayList<>();
         WearSize dimension = map.axis().dimension();
         dimension
                 .limit()
                 .ifPresent(limit -> levels.add(
-                        new MapChart.Level("shop limit", value(map.axis().counted(limit)))));
+                        new MapChart.LevelLine("shop limit", value(map.axis().counted(limit)))));
         return new MapChart(
                 MapPhrase.title(build, map.axis().name()),
                 MapPhrase.subtitle(circuit),

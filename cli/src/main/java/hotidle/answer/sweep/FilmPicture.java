@@ -46,7 +46,7 @@ final class FilmPicture {
                 "Film in the hub bushing against engine speed",
                 SweepPicture.subtitle(circuit, sweeps.get(0), units),
                 "film / least film allowed [-]",
-                Optional.of(new FigureChart.Level(1, "least film allowed (assumed from roughness)")),
+                Optional.of(new FigureChart.LimitLine(1, "least film allowed (assumed from roughness)")),
                 curves);
     }
 
