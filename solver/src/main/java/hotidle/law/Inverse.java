@@ -10,7 +10,7 @@ final class Inverse {
     private Inverse() {}
 
     /** A drop that rises with the flow. */
-    interface Law {
+    interface DropLaw {
         /** Writes the drop at a flow above zero [Pa], and its slope by the flow, into the first two places. */
         void dropAt(double q, double density, double viscosity, double[] at);
     }
@@ -24,7 +24,7 @@ final class Inverse {
      * @param viscosity [Pa·s]
      * @param at        work space
      */
-    static double flow(double drop, double upper, Law law, double density, double viscosity, double[] at) {
+    static double flow(double drop, double upper, DropLaw law, double density, double viscosity, double[] at) {
         double low = 0;
         double high = upper;
         double q = upper;

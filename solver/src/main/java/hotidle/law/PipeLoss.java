@@ -19,7 +19,7 @@ import java.util.Arrays;
  * @param losses    ΣK [-], 0 or more
  */
 public record PipeLoss(double diameter, double length, double roughness, double losses)
-        implements Restriction, Inverse.Law {
+        implements Restriction, Inverse.DropLaw {
 
     /** Below this Reynolds number the turbulent terms are lost in rounding, and would overflow further down. */
     private static final double CREEPING = 1;

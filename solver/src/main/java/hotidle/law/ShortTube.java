@@ -17,7 +17,7 @@ package hotidle.law;
  * @param diameter d [m]
  * @param length   l [m], above zero
  */
-public record ShortTube(double diameter, double length) implements Restriction, Inverse.Law {
+public record ShortTube(double diameter, double length) implements Restriction, Inverse.DropLaw {
 
     /** Shortest hole that flows full, as a multiple of its diameter (common practice). */
     public static final double SHORTEST = 0.5;

@@ -78,7 +78,7 @@ public final class Linearised {
     }
 
     /** A function of the unknowns and of the network that they are read in. */
-    public interface Figures {
+    public interface Outputs {
         /** Figures at a state that need not be a solution. */
         double[] of(Solution state);
     }
@@ -105,7 +105,7 @@ public final class Linearised {
      * Slopes of figures by each unknown at fixed sizes, a row for each figure: central differences of fourth order of the figures
      * alone, nothing is solved. A state that its stop holds does not move, so its slope counts as nil.
      */
-    public double[][] slopes(Figures figures) {
+    public double[][] slopes(Outputs figures) {
         double[][] slopes = new double[figures.of(at(network, unknowns)).length][size()];
         for (int j = 0; j < size(); j++) {
             boolean held = j >= balance.nodes()
