@@ -26,7 +26,7 @@ public record PartDoubt(Why why, String where, double value, double limit) {
     public enum Why {
         /** No clearance is left in a fit at this temperature. */
         PIECES_BIND,
-        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Form}. */
+        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Shape}. */
         GAP_NOT_LAMINAR,
         /** What should regulate rests at its lower stop. */
         AT_LOWER_STOP,
@@ -82,7 +82,7 @@ public record PartDoubt(Why why, String where, double value, double limit) {
     private static void gaps(Placed placed, PartFlow flow, List<PartDoubt> doubts) {
         for (PartFlow.PathFlow path : flow.paths()) {
             Channel channel = placed.part().channels().get(path.name());
-            if (channel != null && channel.form() == Channel.Form.SLOT) {
+            if (channel != null && channel.form() == Channel.Shape.SLOT) {
                 double reynolds = path.reynolds().orElseThrow();
                 double laminar = channel.form().laminar();
                 if (reynolds > laminar) {

@@ -219,7 +219,7 @@ public record SpoolValve(
     public Map<String, Channel> channels() {
         Map<String, Channel> channels = new LinkedHashMap<>();
         for (Opening opening : openings) {
-            channels.put(opening.name(), new Channel(Channel.Form.HOLE, 2 * opening.width()));
+            channels.put(opening.name(), new Channel(Channel.Shape.HOLE, 2 * opening.width()));
         }
         return channels;
     }
