@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * @param displacement geometric delivery of the pump for each turn of the engine [display unit of flow per rpm]
  */
 public record OilChart(
-        String title, String subtitle, String unit, List<Double> speeds, List<Band> bands, double displacement)
+        String title, String subtitle, String unit, List<Double> speeds, List<FlowBand> bands, double displacement)
         implements Chart {
 
     /** As many bands as there are looks. */
@@ -34,9 +34,9 @@ public record OilChart(
      * @param name  as it is to be read
      * @param flows at each speed [display unit], NaN where the state is unsolved
      */
-    public record Band(String name, List<Double> flows) {
+    public record FlowBand(String name, List<Double> flows) {
         /** Keeps a copy. */
-        public Band {
+        public FlowBand {
             flows = List.copyOf(flows);
         }
 
@@ -54,8 +54,8 @@ public record OilChart(
         Require.that(
                 !bands.isEmpty() && bands.size() <= MOST_BANDS,
                 "an oil chart shows 1 to " + MOST_BANDS + " bands, not " + bands.size());
-        Require.distinct("bands", bands.stream().map(Band::name).toList());
-        for (Band band : bands) {
+        Require.distinct("bands", bands.stream().map(FlowBand::name).toList());
+        for (FlowBand band : bands) {
             Require.that(
                     band.flows().size() == speeds.size(),
                     "band '" + band.name() + "' has " + band.flows().size() + " flows at " + speeds.size() + " speeds");
@@ -95,7 +95,7 @@ public record OilChart(
                 speeds.get(0),
                 high,
                 Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
-                bands.stream().map(Band::name).toList(),
+                bands.stream().map(FlowBand::name).toList(),
                 false);
     }
 

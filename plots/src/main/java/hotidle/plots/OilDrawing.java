@@ -76,7 +76,7 @@ record OilDrawing(OilChart chart, Axes scale) {
             entries.add(delivered());
         }
         for (int i = chart.bands().size() - 1; i >= 0; i--) {
-            OilChart.Band band = chart.bands().get(i);
+            OilChart.FlowBand band = chart.bands().get(i);
             if (band.backward() > 0 || (!scale.key() && !named.contains(band.name()))) {
                 entries.add(new Legend.KeySample(text(band), looks().get(i)::paint));
             }
@@ -98,7 +98,7 @@ record OilDrawing(OilChart chart, Axes scale) {
         });
     }
 
-    private static String text(OilChart.Band band) {
+    private static String text(OilChart.FlowBand band) {
         return band.backward() == 0
                 ? band.name()
                 : band.name() + " (flows backward at " + Style.speeds(band.backward()) + ", not shown)";

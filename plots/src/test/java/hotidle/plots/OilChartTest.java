@@ -28,7 +28,7 @@ class OilChartTest {
                 "",
                 "L/min",
                 List.of(0.0, 100.0, 200.0, 300.0),
-                List.of(new OilChart.Band("lower", lower), new OilChart.Band("upper", upper)),
+                List.of(new OilChart.FlowBand("lower", lower), new OilChart.FlowBand("upper", upper)),
                 0.1);
     }
 
@@ -140,7 +140,7 @@ class OilChartTest {
                         "gpm",
                         chart.speeds(),
                         IntStream.range(0, 13)
-                                .mapToObj(i -> new OilChart.Band("b" + i, Collections.nCopies(73, 1.0)))
+                                .mapToObj(i -> new OilChart.FlowBand("b" + i, Collections.nCopies(73, 1.0)))
                                 .toList(),
                         0));
         assertMessage(

@@ -186,7 +186,7 @@ class PictureTest {
                 "L/min",
                 chart.speeds(),
                 chart.bands().stream()
-                        .map(band -> new OilChart.Band(band.name() + " again", band.flows()))
+                        .map(band -> new OilChart.FlowBand(band.name() + " again", band.flows()))
                         .toList(),
                 0);
         assertMessage("up to 12 different bands together, not 20", () -> new Picture(List.of(chart, other)));

@@ -131,8 +131,8 @@ final class Samples {
             }
             flows.get(wants.length).add(left);
         }
-        List<OilChart.Band> bands = IntStream.range(0, names.size())
-                .mapToObj(i -> new OilChart.Band(names.get(i), flows.get(i)))
+        List<OilChart.FlowBand> bands = IntStream.range(0, names.size())
+                .mapToObj(i -> new OilChart.FlowBand(names.get(i), flows.get(i)))
                 .toList();
         return new OilChart("Where the oil goes: " + build, NOTE, "L/min", speeds(), bands, 0.036);
     }
@@ -145,7 +145,7 @@ final class Samples {
                 chart.unit(),
                 chart.speeds(),
                 chart.bands().stream()
-                        .map(band -> new OilChart.Band(
+                        .map(band -> new OilChart.FlowBand(
                                 band.name(),
                                 IntStream.range(0, chart.speeds().size())
                                         .mapToObj(i -> i >= 12 && i <= 15

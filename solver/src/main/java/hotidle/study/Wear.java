@@ -18,7 +18,7 @@ import java.util.Set;
  * @param fits    each fit alone, in the order of the build
  * @param together all fits that have a limit, wearing from new in proportion; empty where none has one
  */
-public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Optional<Together> together) {
+public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Optional<Together> together) {
 
     /** A fit is worn up to this many times its allowance beyond what the build has, no further. */
     private static final double FAR = 8;
@@ -34,8 +34,8 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
      * @param gone      margins that go first, at that size
      * @param searched  size up to which was searched [m]
      */
-    public record Fit(WearSize dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
-        public Fit {
+    public record WornFit(WearSize dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
+        public WornFit {
             gone = List.copyOf(gone);
         }
     }
@@ -80,9 +80,9 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
-        List<Fit> fits = looked.parallelStream()
+        List<WornFit> fits = looked.parallelStream()
                 .map(dimension -> {
-                    Fit fit = fit(limiting, build, dimension, holding, now);
+                    WornFit fit = fit(limiting, build, dimension, holding, now);
                     step.run();
                     return fit;
                 })
@@ -99,7 +99,7 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         return new BoundarySearch.Trial(number, limiting.all(unit, chains), chains);
     }
 
-    private static Fit fit(
+    private static WornFit fit(
             BoundarySearch limiting,
             Adjustable build,
             WearSize dimension,
@@ -113,18 +113,18 @@ public record Wear(int held, List<Judgement.Key> already, List<Fit> fits, Option
         }
         Optional<Transmission> worst = build.with(dimension, far);
         if (worst.isEmpty()) {
-            return new Fit(dimension, Optional.empty(), List.of(), far);
+            return new WornFit(dimension, Optional.empty(), List.of(), far);
         }
         BoundarySearch.Trial end = end(limiting, far, worst.get(), now.chains());
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
-            return new Fit(dimension, Optional.empty(), List.of(), far);
+            return new WornFit(dimension, Optional.empty(), List.of(), far);
         }
         double tolerance = NARROW * Math.abs(allowance);
         BoundarySearch.Trial start = new BoundarySearch.Trial(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
-        return new Fit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
+        return new WornFit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
     }
 
     private static Optional<Together> together(BoundarySearch limiting, Adjustable build, BoundarySearch.Trial now) {

@@ -32,7 +32,7 @@ class WearTest {
         Set<Judgement.Key> holding = new HashSet<>(limiting.all(build.unit()).keySet());
         holding.removeAll(wear.already());
         int turned = 0;
-        for (Wear.Fit fit : wear.fits()) {
+        for (Wear.WornFit fit : wear.fits()) {
             if (fit.size().isPresent()) {
                 turned++;
                 double size = fit.size().get();
@@ -66,7 +66,7 @@ class WearTest {
         Adjustable build = Fits.worn(4);
         Wear wear = Wear.study(build, Wear.fits(build), SPEEDS, () -> {});
         assertFalse(wear.already().isEmpty());
-        for (Wear.Fit fit : wear.fits()) {
+        for (Wear.WornFit fit : wear.fits()) {
             assertTrue(fit.gone().stream().noneMatch(wear.already()::contains));
         }
     }

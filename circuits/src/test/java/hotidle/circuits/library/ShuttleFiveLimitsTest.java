@@ -79,7 +79,7 @@ class ShuttleFiveLimitsTest {
         Wear wear = Wear.study(whole, three, SPEEDS, () -> {});
         assertEquals(List.of(), wear.already());
         assertEquals(3, wear.fits().size());
-        for (Wear.Fit fit : wear.fits()) {
+        for (Wear.WornFit fit : wear.fits()) {
             double size = fit.size().orElseThrow();
             double worn = size - fit.dimension().fresh();
             assertTrue(

@@ -88,7 +88,7 @@ final class SweepPicture {
     }
 
     private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
-        List<OilChart.Band> bands = new ArrayList<>();
+        List<OilChart.FlowBand> bands = new ArrayList<>();
         bands.add(band("slip in the pump", sweep, units, Figures::slip));
         for (Group group : Group.values()) {
             if (group.leak()) {
@@ -108,7 +108,7 @@ final class SweepPicture {
                         .filter(entry -> entry.getKey() != Group.SOLENOIDS)
                         .mapToDouble(Map.Entry::getValue)
                         .sum()));
-        OilChart.Band spilled = band("spilled by relief and limit valves", sweep, units, Figures::spilled);
+        OilChart.FlowBand spilled = band("spilled by relief and limit valves", sweep, units, Figures::spilled);
         if (spilled.flows().stream().anyMatch(flow -> flow > 0)) {
             bands.add(spilled);
         }
@@ -126,9 +126,9 @@ final class SweepPicture {
                 Quantity.FLOW.value(units, swept / 60));
     }
 
-    private static OilChart.Band band(
+    private static OilChart.FlowBand band(
             String name, SpeedSweep sweep, Quantity.UnitSystem units, ToDoubleFunction<Figures> flow) {
-        return new OilChart.Band(
+        return new OilChart.FlowBand(
                 name,
                 sweep.shown().stream()
                         .map(outcome -> figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))

@@ -20,7 +20,7 @@ final class FitRows {
     private FitRows() {}
 
     /** For readers: fits at which a limit is gone. */
-    static TextTable shown(List<Wear.Fit> fits) {
+    static TextTable shown(List<Wear.WornFit> fits) {
         TextTable table = new TextTable(List.of(
                 "fit",
                 "new mm",
@@ -60,14 +60,14 @@ final class FitRows {
     }
 
     /** For a spreadsheet: all fits, SI, every digit. */
-    static TextTable all(List<Wear.Fit> fits) {
+    static TextTable all(List<Wear.WornFit> fits) {
         TextTable table = new TextTable(List.of(
                 "fit", "new m", "as is m", "shop limit m", "gone at m", "first limit gone", "duty", "searched to m"));
         fits.forEach(fit -> table.add(row(fit)));
         return table;
     }
 
-    private static List<String> row(Wear.Fit fit) {
+    private static List<String> row(Wear.WornFit fit) {
         WearSize size = fit.dimension();
         OptionalDouble limit = size.limit();
         boolean none = fit.gone().isEmpty();

@@ -42,7 +42,7 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
     }
 
     private String fits() {
-        List<Wear.Fit> found =
+        List<Wear.WornFit> found =
                 wear.fits().stream().filter(fit -> fit.size().isPresent()).toList();
         List<String> none = wear.fits().stream()
                 .filter(fit -> fit.size().isEmpty())

@@ -29,7 +29,7 @@ record WearRecord(String circuit, List<BuildWear> builds) {
             double searchedTo,
             List<LimitRecord> firstGone) {
 
-        static FitRecord of(Wear.Fit fit) {
+        static FitRecord of(Wear.WornFit fit) {
             WearSize size = fit.dimension();
             return new FitRecord(
                     size.name(),

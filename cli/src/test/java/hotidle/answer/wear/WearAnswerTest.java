@@ -26,12 +26,12 @@ class WearAnswerTest {
     private static final Judgement.Key COOLER = new Judgement.Key("hot-idle", Margin.Kind.COOLER, "cooler");
     private static final WearSize FIRST = WEARING.get(0);
 
-    private static WearAnswer answer(int held, List<Wear.Fit> fits, Optional<Wear.Together> together) {
+    private static WearAnswer answer(int held, List<Wear.WornFit> fits, Optional<Wear.Together> together) {
         return new WearAnswer("rig", "", "bench", WEARING, new Wear(held, List.of(), fits, together));
     }
 
-    private static Wear.Fit gone(double further) {
-        return new Wear.Fit(FIRST, Optional.of(FIRST.value() + further), List.of(COOLER), FIRST.value() + 1e-3);
+    private static Wear.WornFit gone(double further) {
+        return new Wear.WornFit(FIRST, Optional.of(FIRST.value() + further), List.of(COOLER), FIRST.value() + 1e-3);
     }
 
     @Test
@@ -42,7 +42,7 @@ class WearAnswerTest {
 
     @Test
     void aFitThatTakesNothingAwayIsNamedBeneathTheTable() {
-        Wear.Fit harmless = new Wear.Fit(FIRST, Optional.empty(), List.of(), FIRST.value() + 1e-3);
+        Wear.WornFit harmless = new Wear.WornFit(FIRST, Optional.empty(), List.of(), FIRST.value() + 1e-3);
         WearAnswer answer = answer(1, List.of(harmless), Optional.empty());
         assertTrue(answer.screen().contains("No fit alone takes a limit away."));
         assertTrue(answer.screen().replaceAll("\\s+", " ").contains("allowance further: " + FIRST.name()));
