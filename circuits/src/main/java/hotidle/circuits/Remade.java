@@ -65,7 +65,7 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implem
             found.add(new WearSize(
                     path.substring(0, dot),
                     path.substring(dot + 1),
-                    WearSize.Kind.LENGTH,
+                    WearSize.SizeKind.LENGTH,
                     size.inUse(),
                     size.fresh(),
                     size.limit(),
@@ -76,7 +76,7 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implem
                 found.add(new WearSize(
                         name,
                         MESH,
-                        WearSize.Kind.AREA,
+                        WearSize.SizeKind.AREA,
                         part.given().number(MESH),
                         written.all().get(name).given().number(MESH),
                         OptionalDouble.empty(),

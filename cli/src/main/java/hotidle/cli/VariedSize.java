@@ -104,7 +104,7 @@ record VariedSize(String text, String name, String from, String to, String step,
 
     /** The values in SI, rising, as the axis counts them; both ends are sizes that the part can have. */
     List<Double> values(Adjustable build, WindowMap.Axis axis) {
-        hotidle.circuits.text.Dimension dimension = axis.dimension().kind() == WearSize.Kind.AREA
+        hotidle.circuits.text.Dimension dimension = axis.dimension().kind() == WearSize.SizeKind.AREA
                 ? hotidle.circuits.text.Dimension.AREA
                 : hotidle.circuits.text.Dimension.LENGTH;
         double low = si(from, dimension);

@@ -46,74 +46,74 @@ public record Bushing(
 
     /** Of the shaft in its bore, over the radial clearance. */
     public static final Measure ECCENTRICITY = new Measure(
-            "eccentricity", Measure.Dimension.NUMBER, "of the shaft in its bore, over the radial clearance");
+            "eccentricity", Measure.QuantityKind.NUMBER, "of the shaft in its bore, over the radial clearance");
 
     /** That the film carries. */
-    public static final Measure LOAD = new Measure("load_n", Measure.Dimension.FORCE, "that the film carries");
+    public static final Measure LOAD = new Measure("load_n", Measure.QuantityKind.FORCE, "that the film carries");
 
     /** Where the load points. */
     public static final Measure LOAD_ANGLE =
-            new Measure("load_angle_rad", Measure.Dimension.ANGLE, "where the load points");
+            new Measure("load_angle_rad", Measure.QuantityKind.ANGLE, "where the load points");
 
     /** Load over length and diameter. */
     public static final Measure UNIT_LOAD =
-            new Measure("unit_load_pa", Measure.Dimension.PRESSURE, "load over length and diameter");
+            new Measure("unit_load_pa", Measure.QuantityKind.PRESSURE, "load over length and diameter");
 
     /** Unit load that the material bears. */
     public static final Measure PERMISSIBLE_LOAD =
-            new Measure("permissible_load_pa", Measure.Dimension.PRESSURE, "unit load that the material bears");
+            new Measure("permissible_load_pa", Measure.QuantityKind.PRESSURE, "unit load that the material bears");
 
     /** At temperature. */
     public static final Measure RADIAL_CLEARANCE =
-            new Measure("radial_clearance_m", Measure.Dimension.LENGTH, "at temperature");
+            new Measure("radial_clearance_m", Measure.QuantityKind.LENGTH, "at temperature");
 
     /** Least film allowed. */
     public static final Measure PERMISSIBLE_FILM =
-            new Measure("permissible_film_m", Measure.Dimension.LENGTH, "least film allowed");
+            new Measure("permissible_film_m", Measure.QuantityKind.LENGTH, "least film allowed");
 
     /** Least film by Trumpler's rule, for comparison. */
     public static final Measure TRUMPLER_FILM =
-            new Measure("trumpler_film_m", Measure.Dimension.LENGTH, "least film by Trumpler's rule, for comparison");
+            new Measure("trumpler_film_m", Measure.QuantityKind.LENGTH, "least film by Trumpler's rule, for comparison");
 
     /** 1 where shaft and bore touch, else 0. */
     public static final Measure METAL_CONTACT =
-            new Measure("metal_contact", Measure.Dimension.NUMBER, "1 where shaft and bore touch, else 0");
+            new Measure("metal_contact", Measure.QuantityKind.NUMBER, "1 where shaft and bore touch, else 0");
 
     /** Not given where metal touches. */
     public static final Measure LEAST_FILM =
-            new Measure("least_film_m", Measure.Dimension.LENGTH, "not given where metal touches");
+            new Measure("least_film_m", Measure.QuantityKind.LENGTH, "not given where metal touches");
 
     /** Highest in the film. */
     public static final Measure PEAK_PRESSURE =
-            new Measure("peak_pressure_pa", Measure.Dimension.PRESSURE, "highest in the film");
+            new Measure("peak_pressure_pa", Measure.QuantityKind.PRESSURE, "highest in the film");
 
     /** Sommerfeld number, infinite without a load. */
     public static final Measure SOMMERFELD =
-            new Measure("sommerfeld", Measure.Dimension.NUMBER, "Sommerfeld number, infinite without a load");
+            new Measure("sommerfeld", Measure.QuantityKind.NUMBER, "Sommerfeld number, infinite without a load");
 
     /** From the load to the line of centres. */
     public static final Measure ATTITUDE =
-            new Measure("attitude_rad", Measure.Dimension.ANGLE, "from the load to the line of centres");
+            new Measure("attitude_rad", Measure.QuantityKind.ANGLE, "from the load to the line of centres");
 
     /** That the film turns out at its ends. */
     public static final Measure SIDE_FLOW =
-            new Measure("side_flow_m3_s", Measure.Dimension.FLOW, "that the film turns out at its ends");
+            new Measure("side_flow_m3_s", Measure.QuantityKind.FLOW, "that the film turns out at its ends");
 
     /** That shearing the film takes. */
     public static final Measure FRICTION_POWER =
-            new Measure("friction_power_w", Measure.Dimension.POWER, "that shearing the film takes");
+            new Measure("friction_power_w", Measure.QuantityKind.POWER, "that shearing the film takes");
 
     /** Of the film over the oil that feeds it. */
     public static final Measure FILM_RISE =
-            new Measure("film_rise_k", Measure.Dimension.TEMPERATURE, "of the film over the oil that feeds it");
+            new Measure("film_rise_k", Measure.QuantityKind.TEMPERATURE, "of the film over the oil that feeds it");
 
     /** Of the oil through the bushing that pressure drives. */
     public static final Measure END_LEAK_SHARE = new Measure(
-            "end_leak_share", Measure.Dimension.NUMBER, "of the oil through the bushing that pressure drives");
+            "end_leak_share", Measure.QuantityKind.NUMBER, "of the oil through the bushing that pressure drives");
 
     /** Of the middle of the film over its walls. */
     public static final Measure FILM_CORE_RISE =
-            new Measure("film_core_rise_k", Measure.Dimension.TEMPERATURE, "of the middle of the film over its walls");
+            new Measure("film_core_rise_k", Measure.QuantityKind.TEMPERATURE, "of the middle of the film over its walls");
 
     @Override
     public List<Measure> measures() {

@@ -13,7 +13,7 @@ public record CheckValve(Poppet poppet) implements Part {
 
     /** Of ball or poppet off its seat. */
     public static final Measure LIFT =
-            new Measure("lift_m", Measure.Dimension.LENGTH, "of ball or poppet off its seat");
+            new Measure("lift_m", Measure.QuantityKind.LENGTH, "of ball or poppet off its seat");
 
     @Override
     public List<Measure> measures() {

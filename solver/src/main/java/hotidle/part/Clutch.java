@@ -27,15 +27,15 @@ public record Clutch(Piston piston, Grip grip, double factor, Seal seal) impleme
 
     /** Of the piston, less its return spring. */
     public static final Measure CLAMP_FORCE =
-            new Measure("clamp_force_n", Measure.Dimension.FORCE, "of the piston, less its return spring");
+            new Measure("clamp_force_n", Measure.QuantityKind.FORCE, "of the piston, less its return spring");
 
     /** That the standing clutch holds, holding. */
     public static final Measure STATIC_CAPACITY =
-            new Measure("static_capacity_n_m", Measure.Dimension.TORQUE, "that the standing clutch holds, holding");
+            new Measure("static_capacity_n_m", Measure.QuantityKind.TORQUE, "that the standing clutch holds, holding");
 
     /** That the standing clutch carries, slipping. */
     public static final Measure SLIDING_CAPACITY =
-            new Measure("sliding_capacity_n_m", Measure.Dimension.TORQUE, "that the standing clutch carries, slipping");
+            new Measure("sliding_capacity_n_m", Measure.QuantityKind.TORQUE, "that the standing clutch carries, slipping");
 
     @Override
     public List<Measure> measures() {

@@ -23,15 +23,15 @@ public record Converter(RatedPoint open, double neededCharge, Optional<LockupClu
 
     /** On the side where oil enters. */
     public static final Measure CHARGE =
-            new Measure("charge_pa", Measure.Dimension.PRESSURE, "on the side where oil enters");
+            new Measure("charge_pa", Measure.QuantityKind.PRESSURE, "on the side where oil enters");
 
     /** That presses the lockup piston. */
     public static final Measure APPLY_LESS_RELEASE =
-            new Measure("apply_less_release_pa", Measure.Dimension.PRESSURE, "that presses the lockup piston");
+            new Measure("apply_less_release_pa", Measure.QuantityKind.PRESSURE, "that presses the lockup piston");
 
     /** That the lockup clutch carries. */
     public static final Measure LOCKUP_CAPACITY =
-            new Measure("lockup_capacity_n_m", Measure.Dimension.TORQUE, "that the lockup clutch carries");
+            new Measure("lockup_capacity_n_m", Measure.QuantityKind.TORQUE, "that the lockup clutch carries");
 
     @Override
     public List<Measure> measures() {

@@ -25,23 +25,23 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
 
     /** Heat given off over the most that could be. */
     public static final Measure EFFECTIVENESS =
-            new Measure("effectiveness", Measure.Dimension.NUMBER, "heat given off over the most that could be");
+            new Measure("effectiveness", Measure.QuantityKind.NUMBER, "heat given off over the most that could be");
 
     /** Given off by the oil. */
-    public static final Measure HEAT = new Measure("heat_w", Measure.Dimension.POWER, "given off by the oil");
+    public static final Measure HEAT = new Measure("heat_w", Measure.QuantityKind.POWER, "given off by the oil");
 
     /** Of the oil that enters. */
     public static final Measure INLET_TEMPERATURE =
-            new Measure("inlet_temperature_k", Measure.Dimension.TEMPERATURE, "of the oil that enters");
+            new Measure("inlet_temperature_k", Measure.QuantityKind.TEMPERATURE, "of the oil that enters");
 
     /** Of the oil that leaves, from the heat given off. */
     public static final Measure OUTLET_TEMPERATURE = new Measure(
-            "outlet_temperature_k", Measure.Dimension.TEMPERATURE, "of the oil that leaves, from the heat given off");
+            "outlet_temperature_k", Measure.QuantityKind.TEMPERATURE, "of the oil that leaves, from the heat given off");
 
     /** Of the oil that leaves, as the duty gives it. */
     public static final Measure OUTLET_TEMPERATURE_GIVEN = new Measure(
             "outlet_temperature_given_k",
-            Measure.Dimension.TEMPERATURE,
+            Measure.QuantityKind.TEMPERATURE,
             "of the oil that leaves, as the duty gives it");
 
     @Override

@@ -7,10 +7,10 @@ package hotidle.part;
  * @param dimension what it is counted in
  * @param meaning   in a few words
  */
-public record Measure(String key, Dimension dimension, String meaning) {
+public record Measure(String key, QuantityKind dimension, String meaning) {
 
     /** What a measure is counted in, and how a key that is counted in it ends. */
-    public enum Dimension {
+    public enum QuantityKind {
         LENGTH("_m"),
         PRESSURE("_pa"),
         FORCE("_n"),
@@ -26,7 +26,7 @@ public record Measure(String key, Dimension dimension, String meaning) {
 
         private final String ending;
 
-        Dimension(String ending) {
+        QuantityKind(String ending) {
             this.ending = ending;
         }
 

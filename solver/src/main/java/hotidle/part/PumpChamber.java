@@ -30,22 +30,22 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
 
     /** That the chamber asks of its shaft. */
     public static final Measure TORQUE =
-            new Measure("torque_n_m", Measure.Dimension.TORQUE, "that the chamber asks of its shaft");
+            new Measure("torque_n_m", Measure.QuantityKind.TORQUE, "that the chamber asks of its shaft");
 
     /** That the chamber takes. */
-    public static final Measure POWER = new Measure("power_w", Measure.Dimension.POWER, "that the chamber takes");
+    public static final Measure POWER = new Measure("power_w", Measure.QuantityKind.POWER, "that the chamber takes");
 
     /** Outlet less inlet. */
     public static final Measure PRESSURE_RISE =
-            new Measure("pressure_rise_pa", Measure.Dimension.PRESSURE, "outlet less inlet");
+            new Measure("pressure_rise_pa", Measure.QuantityKind.PRESSURE, "outlet less inlet");
 
     /** That leaves the outlet, counted at the inlet. */
     public static final Measure DELIVERED =
-            new Measure("delivered_m3_s", Measure.Dimension.FLOW, "that leaves the outlet, counted at the inlet");
+            new Measure("delivered_m3_s", Measure.QuantityKind.FLOW, "that leaves the outlet, counted at the inlet");
 
     /** In use. */
     public static final Measure DISPLACEMENT =
-            new Measure("displacement_m3_rev", Measure.Dimension.DISPLACEMENT, "in use");
+            new Measure("displacement_m3_rev", Measure.QuantityKind.DISPLACEMENT, "in use");
 
     @Override
     public List<Measure> measures() {

@@ -40,7 +40,7 @@ public record PumpSlip(
 
     /** That the oil between the faces takes. */
     public static final Measure FACE_DRAG =
-            new Measure("face_drag_w", Measure.Dimension.POWER, "that the oil between the faces takes");
+            new Measure("face_drag_w", Measure.QuantityKind.POWER, "that the oil between the faces takes");
 
     private static final int INLET = 0;
     private static final int OUTLET = 1;
@@ -82,7 +82,7 @@ public record PumpSlip(
 
         /** How wide it is at temperature. */
         public Measure gap() {
-            return new Measure(name.replace('-', '_') + "_gap_m", Measure.Dimension.LENGTH, "at temperature");
+            return new Measure(name.replace('-', '_') + "_gap_m", Measure.QuantityKind.LENGTH, "at temperature");
         }
 
         /** The gears float in the middle of their pocket. */
@@ -112,7 +112,7 @@ public record PumpSlip(
 
         /** How wide it is at temperature. */
         public Measure clearance() {
-            return new Measure(name.replace('-', '_') + "_clearance_m", Measure.Dimension.LENGTH, "at temperature");
+            return new Measure(name.replace('-', '_') + "_clearance_m", Measure.QuantityKind.LENGTH, "at temperature");
         }
 
         private SeriesLoss loss(double clearance) {

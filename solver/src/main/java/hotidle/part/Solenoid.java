@@ -27,11 +27,11 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
 
     /** That is asked of the solenoid. */
     public static final Measure COMMANDED_PILOT =
-            new Measure("commanded_pilot_pa", Measure.Dimension.PRESSURE, "that is asked of the solenoid");
+            new Measure("commanded_pilot_pa", Measure.QuantityKind.PRESSURE, "that is asked of the solenoid");
 
     /** Share to which it is open. */
     public static final Measure OPENING_SHARE =
-            new Measure("opening", Measure.Dimension.NUMBER, "share to which it is open");
+            new Measure("opening", Measure.QuantityKind.NUMBER, "share to which it is open");
 
     @Override
     public List<Measure> measures() {

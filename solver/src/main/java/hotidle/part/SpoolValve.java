@@ -42,18 +42,18 @@ public record SpoolValve(
 
     /** Of the spool, from where its spring is preloaded. */
     public static final Measure PLACE =
-            new Measure("position_m", Measure.Dimension.LENGTH, "of the spool, from where its spring is preloaded");
+            new Measure("position_m", Measure.QuantityKind.LENGTH, "of the spool, from where its spring is preloaded");
 
     /** Of all pressures on the spool. */
     public static final Measure PRESSURE_FORCE =
-            new Measure("pressure_force_n", Measure.Dimension.FORCE, "of all pressures on the spool");
+            new Measure("pressure_force_n", Measure.QuantityKind.FORCE, "of all pressures on the spool");
 
     /** Of the spring. */
-    public static final Measure SPRING_FORCE = new Measure("spring_force_n", Measure.Dimension.FORCE, "of the spring");
+    public static final Measure SPRING_FORCE = new Measure("spring_force_n", Measure.QuantityKind.FORCE, "of the spring");
 
     /** Of the jets, closing. */
     public static final Measure FLOW_FORCE =
-            new Measure("flow_force_n", Measure.Dimension.FORCE, "of the jets, closing");
+            new Measure("flow_force_n", Measure.QuantityKind.FORCE, "of the jets, closing");
 
     @Override
     public List<Measure> measures() {

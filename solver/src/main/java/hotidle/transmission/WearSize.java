@@ -14,10 +14,10 @@ import java.util.OptionalDouble;
  * @param measured as measured, where it was
  */
 public record WearSize(
-        String part, String key, Kind kind, double value, double fresh, OptionalDouble limit, OptionalDouble measured) {
+        String part, String key, SizeKind kind, double value, double fresh, OptionalDouble limit, OptionalDouble measured) {
 
     /** What a dimension is. */
-    public enum Kind {
+    public enum SizeKind {
         LENGTH,
         AREA
     }

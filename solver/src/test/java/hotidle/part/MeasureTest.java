@@ -26,7 +26,7 @@ class MeasureTest {
         assertEquals("least_film_m", Bushing.LEAST_FILM.key());
         assertThrows(
                 IllegalArgumentException.class,
-                () -> new Measure("least_film", Measure.Dimension.LENGTH, "without its unit"));
+                () -> new Measure("least_film", Measure.QuantityKind.LENGTH, "without its unit"));
     }
 
     /** A shaft of 50 mm, standing at its place on a film or on the metal. */

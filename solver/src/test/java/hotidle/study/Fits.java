@@ -32,7 +32,7 @@ final class Fits {
                         new WearSize(
                                 "primary",
                                 "orifice-slip-area",
-                                WearSize.Kind.AREA,
+                                WearSize.SizeKind.AREA,
                                 0.4e-6 * wear,
                                 0.4e-6,
                                 OptionalDouble.empty(),
@@ -42,7 +42,7 @@ final class Fits {
 
     private static WearSize size(String part, String key, double value, double fresh, double limit) {
         return new WearSize(
-                part, key, WearSize.Kind.LENGTH, value, fresh, OptionalDouble.of(limit), OptionalDouble.empty());
+                part, key, WearSize.SizeKind.LENGTH, value, fresh, OptionalDouble.of(limit), OptionalDouble.empty());
     }
 
     private static Network remade(Network network, Map<String, Double> sizes) {

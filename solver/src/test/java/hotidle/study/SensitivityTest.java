@@ -89,7 +89,7 @@ class SensitivityTest {
     @Test
     void aSizeThatIsNilIsLeftOutWithItsReason() {
         WearSize nil = new WearSize(
-                "bores", "taper", WearSize.Kind.LENGTH, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
+                "bores", "taper", WearSize.SizeKind.LENGTH, 0, 0, OptionalDouble.empty(), OptionalDouble.empty());
         Sensitivity one =
                 Sensitivity.study(new Adjustable(BUILD.unit(), List.of(nil), BUILD.remake()), SPEED, () -> {});
         assertEquals(List.of(), one.rates());

@@ -49,7 +49,7 @@ record RepairNames(Map<String, String> abouts, Quantity.UnitSystem units) {
     }
 
     private String size(WearSize size, double value) {
-        Quantity quantity = size.kind() == WearSize.Kind.AREA ? Quantity.AREA : Quantity.SIZE;
+        Quantity quantity = size.kind() == WearSize.SizeKind.AREA ? Quantity.AREA : Quantity.SIZE;
         return quantity.with(units, value);
     }
 }

@@ -20,7 +20,7 @@ record RepairRecord(String repair, Map<String, SizeChange> sizes, After after) {
     /** A size before and after. */
     record SizeChange(double from, double to, String unit) {
         static SizeChange of(WearSize size) {
-            return new SizeChange(size.value(), size.fresh(), size.kind() == WearSize.Kind.AREA ? "m2" : "m");
+            return new SizeChange(size.value(), size.fresh(), size.kind() == WearSize.SizeKind.AREA ? "m2" : "m");
         }
     }
 

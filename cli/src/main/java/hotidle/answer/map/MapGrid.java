@@ -37,7 +37,7 @@ record MapGrid(WindowMap map) {
     }
 
     Quantity quantity() {
-        if (map.axis().dimension().kind() == WearSize.Kind.AREA) {
+        if (map.axis().dimension().kind() == WearSize.SizeKind.AREA) {
             return Quantity.AREA;
         }
         return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;

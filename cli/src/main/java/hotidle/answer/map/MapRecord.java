@@ -46,7 +46,7 @@ record MapRecord(String circuit, List<BuildMap> builds) {
                 build,
                 new MapGrid(
                         map.axis().name(),
-                        map.axis().dimension().kind() == WearSize.Kind.AREA ? "m2" : "m",
+                        map.axis().dimension().kind() == WearSize.SizeKind.AREA ? "m2" : "m",
                         map.marks().stream()
                                 .map(mark -> new Named(MapPoint.of(mark.cell()), mark.name()))
                                 .toList(),

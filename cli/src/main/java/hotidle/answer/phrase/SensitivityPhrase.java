@@ -43,14 +43,14 @@ public final class SensitivityPhrase {
      */
     public static String ranked(String build, String headroom, String limit, String speed, Quantity.UnitSystem units) {
         return build + ": least headroom " + headroom + ", " + limit + (speed.isEmpty() ? "" : ", at " + speed)
-                + ". A size made larger by " + step(WearSize.Kind.LENGTH, units) + " (an area by "
-                + step(WearSize.Kind.AREA, units) + ") changes it by so many points of headroom:";
+                + ". A size made larger by " + step(WearSize.SizeKind.LENGTH, units) + " (an area by "
+                + step(WearSize.SizeKind.AREA, units) + ") changes it by so many points of headroom:";
     }
 
     /** The change of a size for which effects are told. */
-    public static String step(WearSize.Kind kind, Quantity.UnitSystem units) {
+    public static String step(WearSize.SizeKind kind, Quantity.UnitSystem units) {
         boolean shop = units == Quantity.UnitSystem.SHOP;
-        return kind == WearSize.Kind.AREA ? shop ? "0.0001 in2" : "0.1 mm2" : shop ? "0.001 in" : "0.01 mm";
+        return kind == WearSize.SizeKind.AREA ? shop ? "0.0001 in2" : "0.1 mm2" : shop ? "0.001 in" : "0.01 mm";
     }
 
     /** An effect in points of headroom [-]. */

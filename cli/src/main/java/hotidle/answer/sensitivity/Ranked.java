@@ -32,7 +32,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     /** The change of a size for which effects are told [m] or [m²]. */
     private double step(WearSize size) {
         boolean shop = units == Quantity.UnitSystem.SHOP;
-        if (size.kind() == WearSize.Kind.AREA) {
+        if (size.kind() == WearSize.SizeKind.AREA) {
             return shop ? 1e-4 * SQUARE_INCH : 1e-7;
         }
         return shop ? THOUSANDTH : HUNDREDTH;
@@ -83,7 +83,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     }
 
     private String now(WearSize size) {
-        if (size.kind() == WearSize.Kind.AREA) {
+        if (size.kind() == WearSize.SizeKind.AREA) {
             return Quantity.AREA.with(units, size.value());
         }
         return size.value() < 1e-3 ? Quantity.FILM.with(units, size.value()) : Quantity.SIZE.with(units, size.value());
@@ -96,7 +96,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
 
     List<String> row(String build, Sensitivity.Rate rate) {
         WearSize size = rate.dimension();
-        Quantity quantity = size.kind() == WearSize.Kind.AREA ? Quantity.AREA : Quantity.SIZE;
+        Quantity quantity = size.kind() == WearSize.SizeKind.AREA ? Quantity.AREA : Quantity.SIZE;
         return List.of(
                 build,
                 size.name(),

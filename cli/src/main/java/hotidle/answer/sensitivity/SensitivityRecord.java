@@ -64,7 +64,7 @@ record SensitivityRecord(String circuit, List<BuildSensitivities> builds) {
                 rate.key().duty(),
                 found.margins().get(rate.key()).headroom(),
                 size.name(),
-                size.kind() == WearSize.Kind.AREA ? "m2" : "m",
+                size.kind() == WearSize.SizeKind.AREA ? "m2" : "m",
                 size.value(),
                 rate.slope(),
                 rate.oneSided());

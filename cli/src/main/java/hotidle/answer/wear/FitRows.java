@@ -43,7 +43,7 @@ final class FitRows {
                 limit.isPresent() ? text(size, MILLIMETRES, limit.getAsDouble()) : "-",
                 text(size, MILLIMETRES, gone),
                 text(size, INCHES, gone),
-                size.kind() == WearSize.Kind.AREA
+                size.kind() == WearSize.SizeKind.AREA
                         ? "-"
                         : String.format(Locale.ROOT, "%.2f", Math.abs(gone - size.value()) / THOUSANDTH),
                 listed(limits.get(0)));
@@ -54,7 +54,7 @@ final class FitRows {
     }
 
     private static String text(WearSize size, Quantity.UnitSystem units, double value) {
-        return size.kind() == WearSize.Kind.AREA
+        return size.kind() == WearSize.SizeKind.AREA
                 ? Quantity.AREA.with(units, value)
                 : Quantity.SIZE.number(units, value);
     }

@@ -33,7 +33,7 @@ record WearRecord(String circuit, List<BuildWear> builds) {
             WearSize size = fit.dimension();
             return new FitRecord(
                     size.name(),
-                    size.kind() == WearSize.Kind.AREA ? "m2" : "m",
+                    size.kind() == WearSize.SizeKind.AREA ? "m2" : "m",
                     size.fresh(),
                     size.value(),
                     size.limit(),
