@@ -10,10 +10,10 @@ import java.util.OptionalDouble;
  * @param part  the part that it is about, where it is another than the margin's own
  * @param share the number that it comes with [-], where it has one
  */
-public record MarginNote(Why why, Optional<String> part, OptionalDouble share) {
+public record MarginNote(Remark why, Optional<String> part, OptionalDouble share) {
 
     /** What is to be said. */
-    public enum Why {
+    public enum Remark {
         /** The part gets too little even with the regulator's feed wide open, so that it is not counted in the demand. */
         SHORT_AT_FULL_FEED,
         /** The pump's inlet lets in no more: the share to which the pump fills with the line held. */
@@ -31,17 +31,17 @@ public record MarginNote(Why why, Optional<String> part, OptionalDouble share) {
     }
 
     /** A note that says all by itself. */
-    public static MarginNote of(Why why) {
+    public static MarginNote of(Remark why) {
         return new MarginNote(why, Optional.empty(), OptionalDouble.empty());
     }
 
     /** A note about a part. */
-    public static MarginNote of(Why why, String part) {
+    public static MarginNote of(Remark why, String part) {
         return new MarginNote(why, Optional.of(part), OptionalDouble.empty());
     }
 
     /** A note with a share [-]. */
-    public static MarginNote of(Why why, double share) {
+    public static MarginNote of(Remark why, double share) {
         return new MarginNote(why, Optional.empty(), OptionalDouble.of(share));
     }
 }

@@ -59,7 +59,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         OptionalDouble set = Figures.of(unit, state).set();
         return unit.reliefs(roles.line()).stream()
                 .filter(placed -> set.isPresent() && cracking(placed) < set.getAsDouble())
-                .map(placed -> MarginNote.of(MarginNote.Why.RELIEF_LIFTS_BELOW_SET, placed.name()))
+                .map(placed -> MarginNote.of(MarginNote.Remark.RELIEF_LIFTS_BELOW_SET, placed.name()))
                 .findFirst();
     }
 
@@ -68,20 +68,20 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
     }
 
     private static Optional<MarginNote> hungry(HeldLine held) {
-        return held.hungry().map(part -> MarginNote.of(MarginNote.Why.SHORT_AT_FULL_FEED, part));
+        return held.hungry().map(part -> MarginNote.of(MarginNote.Remark.SHORT_AT_FULL_FEED, part));
     }
 
     /** Why a variable pump brings so little, where its slide is not what it could be. */
     private static Optional<MarginNote> pushedBack(HeldLine held) {
         return held.slide() < Figures.FULL && held.supply() < held.demand()
-                ? Optional.of(MarginNote.of(MarginNote.Why.SLIDE_PUSHED_BACK, held.slide()))
+                ? Optional.of(MarginNote.of(MarginNote.Remark.SLIDE_PUSHED_BACK, held.slide()))
                 : Optional.empty();
     }
 
     /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
     private static Optional<MarginNote> starved(HeldLine held) {
         return held.filling() < Figures.FULL
-                ? Optional.of(MarginNote.of(MarginNote.Why.INLET_LIMITS_SUPPLY, held.filling()))
+                ? Optional.of(MarginNote.of(MarginNote.Remark.INLET_LIMITS_SUPPLY, held.filling()))
                 : Optional.empty();
     }
 
@@ -133,7 +133,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
             return new Head(clutch.head(density, speedRatio * turbine.getAsDouble()), List.of());
         }
         double turning = clutch.head(density, speedRatio * duty.speed());
-        return new Head(Math.min(turning, 0), List.of(MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN)));
+        return new Head(Math.min(turning, 0), List.of(MarginNote.of(MarginNote.Remark.TURBINE_SPEED_NOT_GIVEN)));
     }
 
     private Optional<Margin> lockup() {
@@ -157,7 +157,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         if (!over.contact().isEmpty()) {
             margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
                     .at(over.contact().get(0))
-                    .noted(MarginNote.of(MarginNote.Why.METAL_CONTACT)));
+                    .noted(MarginNote.of(MarginNote.Remark.METAL_CONTACT)));
         } else if (permissible > 0) {
             over.thinnest()
                     .ifPresent(thinnest -> margins.add(Margin.of(
@@ -184,7 +184,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
             double filling = state.own(placed.name(), "filling");
             if (filling < 1) {
                 return Margin.of(Margin.Kind.PUMP_INLET, placed.name(), filling, 1, Margin.Scale.SHARE)
-                        .noted(MarginNote.of(MarginNote.Why.INLET_STARVED));
+                        .noted(MarginNote.of(MarginNote.Remark.INLET_STARVED));
             }
             double ambient = state.conditions().ambient();
             double release = state.conditions().setting(placed).oil().release();

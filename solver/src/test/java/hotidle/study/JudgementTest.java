@@ -228,7 +228,7 @@ class JudgementTest {
         assertTrue(needed(hindered, OptionalDouble.empty()) > plain, "turning is worst");
         Margin noted =
                 margin(judged(clutched(hindered, Setting.Lockup.OFF, OptionalDouble.empty())), Margin.Kind.APPLY);
-        assertEquals(List.of(MarginNote.of(MarginNote.Why.TURBINE_SPEED_NOT_GIVEN)), noted.notes());
+        assertEquals(List.of(MarginNote.of(MarginNote.Remark.TURBINE_SPEED_NOT_GIVEN)), noted.notes());
         Margin locked = margin(judged(clutched(helped, Setting.Lockup.ON, OptionalDouble.empty())), Margin.Kind.APPLY);
         assertEquals(List.of(), locked.notes());
     }

@@ -13,7 +13,7 @@ class MarginNotePhraseTest {
     void aPumpThatItsInletStarvesIsToldWithTheShareThatItFills() {
         assertEquals(
                 "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the pump to 87 %",
-                MarginNotePhrase.of(List.of(MarginNote.of(MarginNote.Why.INLET_LIMITS_SUPPLY, 0.8651))));
+                MarginNotePhrase.of(List.of(MarginNote.of(MarginNote.Remark.INLET_LIMITS_SUPPLY, 0.8651))));
     }
 
     @Test
@@ -21,8 +21,8 @@ class MarginNotePhraseTest {
         assertEquals(
                 "limit lifts below the set pressure and lets the rest go; metal contact: the film is not known",
                 MarginNotePhrase.of(List.of(
-                        MarginNote.of(MarginNote.Why.RELIEF_LIFTS_BELOW_SET, "limit"),
-                        MarginNote.of(MarginNote.Why.METAL_CONTACT))));
+                        MarginNote.of(MarginNote.Remark.RELIEF_LIFTS_BELOW_SET, "limit"),
+                        MarginNote.of(MarginNote.Remark.METAL_CONTACT))));
         assertEquals("", MarginNotePhrase.of(List.of()));
     }
 }
