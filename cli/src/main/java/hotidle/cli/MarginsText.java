@@ -71,7 +71,7 @@ record MarginsText(Quantity.UnitSystem units, List<Transmission> builds, List<Ju
                 !valve
                         ? "Regulation is not judged: the circuit has no spool-valve, so nothing in it regulates the line."
                         : "Regulation is not judged: the circuit asks for no line pressure that could be held. To have it"
-                                + " judged add " + HowToCommand.of(unit)
+                                + " judged add " + SuggestedCommand.of(unit)
                                 + ", then the spring's own set pressure is what must be held; with a solenoid also solenoid,"
                                 + " line-pressure and pilot-pressure (circuits/README.md, step 4).");
     }

@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** What to write in a circuit that says of no valve that it regulates the line, so that regulation can be judged. */
-final class HowToCommand {
+final class SuggestedCommand {
 
-    private HowToCommand() {}
+    private SuggestedCommand() {}
 
     /** The section to write, with the circuit's own names where only one valve can be meant. */
     static String of(Transmission unit) {
