@@ -30,7 +30,7 @@ public record Doubt(Why why, String where, double value, double limit) {
         OIL_EXTRAPOLATED,
         /** Kinematic viscosity of the oil in a region and the least of the Walther line's form [m²/s]. */
         OIL_TOO_THIN,
-        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Shape}. */
+        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Geometry}. */
         GAP_NOT_LAMINAR,
         /** A clearance at temperature and the least that lets the pieces move [m]. */
         PIECES_BIND,
@@ -90,7 +90,7 @@ public record Doubt(Why why, String where, double value, double limit) {
         Map<String, Channel> channels = placed.part().channels();
         for (Solution.PartStream stream : state.streams()) {
             Channel channel = stream.part().equals(placed.name()) ? channels.get(stream.name()) : null;
-            if (channel != null && channel.form() == Channel.Shape.SLOT) {
+            if (channel != null && channel.form() == Channel.Geometry.SLOT) {
                 double mean = (state.pressure(stream.from()) + state.pressure(stream.to())) / 2;
                 double re = channel.reynolds(stream.mass(), oil.viscosity(mean));
                 if (re > channel.form().laminar()) {

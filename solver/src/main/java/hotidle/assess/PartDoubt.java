@@ -20,13 +20,13 @@ import java.util.Set;
  * @param value Reynolds number, where it is one [-]; otherwise NaN
  * @param limit that it should keep [-], or NaN
  */
-public record PartDoubt(Caution why, String where, double value, double limit) {
+public record PartDoubt(Concern why, String where, double value, double limit) {
 
     /** What there is to be careful about. */
-    public enum Caution {
+    public enum Concern {
         /** No clearance is left in a fit at this temperature. */
         PIECES_BIND,
-        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Shape}. */
+        /** Reynolds number in a gap and the highest of laminar flow: {@link Channel.Geometry}. */
         GAP_NOT_LAMINAR,
         /** What should regulate rests at its lower stop. */
         AT_LOWER_STOP,
@@ -52,7 +52,7 @@ public record PartDoubt(Caution why, String where, double value, double limit) {
         List<PartDoubt> doubts = new ArrayList<>();
         placed.part().fits().forEach((name, fit) -> {
             if (fit.gap(temperature) <= 0) {
-                doubts.add(plain(Caution.PIECES_BIND, name));
+                doubts.add(plain(Concern.PIECES_BIND, name));
             }
         });
         return doubts;
@@ -75,18 +75,18 @@ public record PartDoubt(Caution why, String where, double value, double limit) {
         return doubts;
     }
 
-    private static PartDoubt plain(Caution why, String where) {
+    private static PartDoubt plain(Concern why, String where) {
         return new PartDoubt(why, where, Double.NaN, Double.NaN);
     }
 
     private static void gaps(Placed placed, PartFlow flow, List<PartDoubt> doubts) {
         for (PartFlow.PathFlow path : flow.paths()) {
             Channel channel = placed.part().channels().get(path.name());
-            if (channel != null && channel.form() == Channel.Shape.SLOT) {
+            if (channel != null && channel.form() == Channel.Geometry.SLOT) {
                 double reynolds = path.reynolds().orElseThrow();
                 double laminar = channel.form().laminar();
                 if (reynolds > laminar) {
-                    doubts.add(new PartDoubt(Caution.GAP_NOT_LAMINAR, path.name(), reynolds, laminar));
+                    doubts.add(new PartDoubt(Concern.GAP_NOT_LAMINAR, path.name(), reynolds, laminar));
                 }
             }
         }
@@ -99,36 +99,36 @@ public record PartDoubt(Caution why, String where, double value, double limit) {
             double at = own.getOrDefault(name, Double.NaN);
             boolean moves = unknown.high() > unknown.low() && !held.contains(name) && REGULATING.contains(name);
             if (moves && at <= unknown.low()) {
-                doubts.add(plain(Caution.AT_LOWER_STOP, name));
+                doubts.add(plain(Concern.AT_LOWER_STOP, name));
             } else if (moves && at >= unknown.high()) {
-                doubts.add(plain(Caution.AT_UPPER_STOP, name));
+                doubts.add(plain(Concern.AT_UPPER_STOP, name));
             }
             if (name.equals("filling") && at < 1) {
-                doubts.add(plain(Caution.STARVED, ""));
+                doubts.add(plain(Concern.STARVED, ""));
             }
         }
     }
 
     private static void film(String name, Bushing bushing, OilAt oil, Solution state, List<PartDoubt> doubts) {
         if (state.measure(name, Bushing.METAL_CONTACT).orElse(0) > 0) {
-            doubts.add(plain(Caution.METAL_CONTACT, ""));
+            doubts.add(plain(Concern.METAL_CONTACT, ""));
         }
         OptionalDouble film = state.measure(name, Bushing.LEAST_FILM);
         if (film.isPresent()
                 && film.getAsDouble()
                         < state.measure(name, Bushing.PERMISSIBLE_FILM).orElse(0)) {
-            doubts.add(plain(Caution.FILM_TOO_THIN, ""));
+            doubts.add(plain(Concern.FILM_TOO_THIN, ""));
         }
         if (state.measure(name, Bushing.UNIT_LOAD).orElseThrow()
                 > state.measure(name, Bushing.PERMISSIBLE_LOAD).orElse(Double.POSITIVE_INFINITY)) {
-            doubts.add(plain(Caution.LOAD_TOO_HIGH, ""));
+            doubts.add(plain(Concern.LOAD_TOO_HIGH, ""));
         }
         double clearance = state.measure(name, Bushing.RADIAL_CLEARANCE).orElseThrow();
         double radius = bushing.fit().inner() / 2;
         double surface = 2 * Math.PI * radius * state.conditions().speed();
         double reynolds = oil.liquidDensity() * surface * clearance / oil.viscosity();
         if (reynolds > Channel.vortices(radius, clearance)) {
-            doubts.add(new PartDoubt(Caution.FILM_NOT_LAMINAR, "", reynolds, Channel.vortices(radius, clearance)));
+            doubts.add(new PartDoubt(Concern.FILM_NOT_LAMINAR, "", reynolds, Channel.vortices(radius, clearance)));
         }
     }
 }

@@ -13,10 +13,10 @@ package hotidle.law;
  * @param form      shape of the way
  * @param perimeter wetted, of all equal ways side by side [m]
  */
-public record Channel(Shape form, double perimeter) {
+public record Channel(Geometry form, double perimeter) {
 
     /** Shape of a way, with the Reynolds numbers up to which it is laminar and from which it is turbulent. */
-    public enum Shape {
+    public enum Geometry {
         PIPE(2300, 4000),
         SLOT(2300, 4000),
         HOLE(10, 260);
@@ -24,7 +24,7 @@ public record Channel(Shape form, double perimeter) {
         private final double laminar;
         private final double turbulent;
 
-        Shape(double laminar, double turbulent) {
+        Geometry(double laminar, double turbulent) {
             this.laminar = laminar;
             this.turbulent = turbulent;
         }
@@ -50,17 +50,17 @@ public record Channel(Shape form, double perimeter) {
 
     /** A round passage, or several [m]. */
     public static Channel pipe(double diameter, double count) {
-        return new Channel(Shape.PIPE, Math.PI * diameter * count);
+        return new Channel(Geometry.PIPE, Math.PI * diameter * count);
     }
 
     /** A round hole, or several [m]. */
     public static Channel hole(double diameter, double count) {
-        return new Channel(Shape.HOLE, Math.PI * diameter * count);
+        return new Channel(Geometry.HOLE, Math.PI * diameter * count);
     }
 
     /** A thin gap of a width across the flow [m]. */
     public static Channel slot(double width) {
-        return new Channel(Shape.SLOT, 2 * width);
+        return new Channel(Geometry.SLOT, 2 * width);
     }
 
     /**

@@ -72,8 +72,8 @@ public record Bushing(
             new Measure("permissible_film_m", Measure.QuantityKind.LENGTH, "least film allowed");
 
     /** Least film by Trumpler's rule, for comparison. */
-    public static final Measure TRUMPLER_FILM =
-            new Measure("trumpler_film_m", Measure.QuantityKind.LENGTH, "least film by Trumpler's rule, for comparison");
+    public static final Measure TRUMPLER_FILM = new Measure(
+            "trumpler_film_m", Measure.QuantityKind.LENGTH, "least film by Trumpler's rule, for comparison");
 
     /** 1 where shaft and bore touch, else 0. */
     public static final Measure METAL_CONTACT =
@@ -112,8 +112,8 @@ public record Bushing(
             "end_leak_share", Measure.QuantityKind.NUMBER, "of the oil through the bushing that pressure drives");
 
     /** Of the middle of the film over its walls. */
-    public static final Measure FILM_CORE_RISE =
-            new Measure("film_core_rise_k", Measure.QuantityKind.TEMPERATURE, "of the middle of the film over its walls");
+    public static final Measure FILM_CORE_RISE = new Measure(
+            "film_core_rise_k", Measure.QuantityKind.TEMPERATURE, "of the middle of the film over its walls");
 
     @Override
     public List<Measure> measures() {

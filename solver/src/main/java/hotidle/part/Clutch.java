@@ -34,8 +34,8 @@ public record Clutch(Piston piston, Grip grip, double factor, Seal seal) impleme
             new Measure("static_capacity_n_m", Measure.QuantityKind.TORQUE, "that the standing clutch holds, holding");
 
     /** That the standing clutch carries, slipping. */
-    public static final Measure SLIDING_CAPACITY =
-            new Measure("sliding_capacity_n_m", Measure.QuantityKind.TORQUE, "that the standing clutch carries, slipping");
+    public static final Measure SLIDING_CAPACITY = new Measure(
+            "sliding_capacity_n_m", Measure.QuantityKind.TORQUE, "that the standing clutch carries, slipping");
 
     @Override
     public List<Measure> measures() {

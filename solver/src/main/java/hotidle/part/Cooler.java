@@ -36,7 +36,9 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
 
     /** Of the oil that leaves, from the heat given off. */
     public static final Measure OUTLET_TEMPERATURE = new Measure(
-            "outlet_temperature_k", Measure.QuantityKind.TEMPERATURE, "of the oil that leaves, from the heat given off");
+            "outlet_temperature_k",
+            Measure.QuantityKind.TEMPERATURE,
+            "of the oil that leaves, from the heat given off");
 
     /** Of the oil that leaves, as the duty gives it. */
     public static final Measure OUTLET_TEMPERATURE_GIVEN = new Measure(

@@ -21,7 +21,7 @@ public record ReliefValve(Poppet poppet) implements Part {
 
     @Override
     public Map<String, Channel> channels() {
-        return Map.of("", new Channel(Channel.Shape.HOLE, 2 * Math.PI * poppet.seat()));
+        return Map.of("", new Channel(Channel.Geometry.HOLE, 2 * Math.PI * poppet.seat()));
     }
 
     @Override

@@ -49,7 +49,8 @@ public record SpoolValve(
             new Measure("pressure_force_n", Measure.QuantityKind.FORCE, "of all pressures on the spool");
 
     /** Of the spring. */
-    public static final Measure SPRING_FORCE = new Measure("spring_force_n", Measure.QuantityKind.FORCE, "of the spring");
+    public static final Measure SPRING_FORCE =
+            new Measure("spring_force_n", Measure.QuantityKind.FORCE, "of the spring");
 
     /** Of the jets, closing. */
     public static final Measure FLOW_FORCE =
@@ -219,7 +220,7 @@ public record SpoolValve(
     public Map<String, Channel> channels() {
         Map<String, Channel> channels = new LinkedHashMap<>();
         for (Opening opening : openings) {
-            channels.put(opening.name(), new Channel(Channel.Shape.HOLE, 2 * opening.width()));
+            channels.put(opening.name(), new Channel(Channel.Geometry.HOLE, 2 * opening.width()));
         }
         return channels;
     }

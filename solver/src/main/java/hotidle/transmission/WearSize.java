@@ -14,7 +14,13 @@ import java.util.OptionalDouble;
  * @param measured as measured, where it was
  */
 public record WearSize(
-        String part, String key, SizeKind kind, double value, double fresh, OptionalDouble limit, OptionalDouble measured) {
+        String part,
+        String key,
+        SizeKind kind,
+        double value,
+        double fresh,
+        OptionalDouble limit,
+        OptionalDouble measured) {
 
     /** What a dimension is. */
     public enum SizeKind {

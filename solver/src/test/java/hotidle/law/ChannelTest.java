@@ -25,7 +25,7 @@ class ChannelTest {
         assertEquals(Channel.Regime.TRANSITIONAL, Channel.slot(1).regime(2301));
         assertEquals(Channel.Regime.TURBULENT, Channel.pipe(1, 1).regime(4000));
         assertEquals(Channel.Regime.TRANSITIONAL, Channel.hole(1, 2).regime(100));
-        assertEquals(2300, Channel.Shape.SLOT.laminar());
+        assertEquals(2300, Channel.Geometry.SLOT.laminar());
     }
 
     @Test

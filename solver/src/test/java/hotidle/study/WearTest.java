@@ -76,11 +76,11 @@ class WearTest {
         WearSize bore = new WearSize(
                 "b", "bore", WearSize.SizeKind.LENGTH, 1.02, 1, OptionalDouble.of(1.05), OptionalDouble.of(1.03));
         assertEquals(0.05, bore.allowance(), 1e-12);
-        WearSize hub =
-                new WearSize("b", "hub", WearSize.SizeKind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
+        WearSize hub = new WearSize(
+                "b", "hub", WearSize.SizeKind.LENGTH, 1, 1, OptionalDouble.empty(), OptionalDouble.of(0.98));
         assertEquals(-0.02, hub.allowance(), 1e-12);
-        WearSize mended =
-                new WearSize("p", "mesh", WearSize.SizeKind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
+        WearSize mended = new WearSize(
+                "p", "mesh", WearSize.SizeKind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(0.1, mended.allowance(), 1e-12);
         assertTrue(mended.wears());
     }

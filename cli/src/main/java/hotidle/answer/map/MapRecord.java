@@ -12,9 +12,9 @@ record MapRecord(String circuit, List<BuildMap> builds) {
     /** The verdict of a point of which nothing is known. */
     static final String NOT_KNOWN = "not known";
 
-    record BuildMap(String build, MapGrid map) {}
+    record BuildMap(String build, SolvedMap map) {}
 
-    record MapGrid(String size, String sizeUnit, List<Named> namedPoints, List<MapPoint> points) {}
+    record SolvedMap(String size, String sizeUnit, List<Named> namedPoints, List<MapPoint> points) {}
 
     record Named(@JsonUnwrapped MapPoint point, String name) {}
 
@@ -44,7 +44,7 @@ record MapRecord(String circuit, List<BuildMap> builds) {
     static BuildMap of(String build, WindowMap map) {
         return new BuildMap(
                 build,
-                new MapGrid(
+                new SolvedMap(
                         map.axis().name(),
                         map.axis().dimension().kind() == WearSize.SizeKind.AREA ? "m2" : "m",
                         map.marks().stream()

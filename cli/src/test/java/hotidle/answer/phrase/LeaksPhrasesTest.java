@@ -87,11 +87,11 @@ class LeaksPhrasesTest {
         assertEquals(
                 "Reynolds number 4200 at feed is above 2300: the law of a gap holds for laminar flow, the true flow is"
                         + " less",
-                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Caution.GAP_NOT_LAMINAR, "feed", 4200, 2300)));
+                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Concern.GAP_NOT_LAMINAR, "feed", 4200, 2300)));
         assertEquals(
                 "position is at its upper stop: it does not regulate here",
-                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Caution.AT_UPPER_STOP, "position", Double.NaN, Double.NaN)));
-        for (PartDoubt.Caution why : PartDoubt.Caution.values()) {
+                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Concern.AT_UPPER_STOP, "position", Double.NaN, Double.NaN)));
+        for (PartDoubt.Concern why : PartDoubt.Concern.values()) {
             String said = PartDoubtPhrase.of(new PartDoubt(why, "clearance", 2, 1));
             assertTrue(said.length() > 30 && !said.endsWith("."), said);
         }
