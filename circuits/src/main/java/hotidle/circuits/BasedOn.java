@@ -4,6 +4,7 @@ import hotidle.circuits.assemble.Likes;
 import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.shape.Misspelt;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
@@ -50,6 +51,7 @@ final class BasedOn {
         if (found.isEmpty()) {
             problems.error(
                     entry.value().place(),
+                    ProblemCode.BASE_NOT_FOUND,
                     "the circuit is based on '" + wanted + "', which is neither a file nor a ready circuit",
                     "a file is looked for beside the one that names it",
                     Nearest.mend(wanted, Library.names()));
@@ -57,14 +59,23 @@ final class BasedOn {
         }
         if (open.contains(found.get().name()) || open.size() >= MOST) {
             String circle = String.join(" on ", open) + " on " + found.get().name();
-            problems.error(entry.value().place(), "the circuit is based on itself", circle, "leave out one based-on");
+            problems.error(
+                    entry.value().place(),
+                    ProblemCode.BASED_ON_ITSELF,
+                    "the circuit is based on itself",
+                    circle,
+                    "leave out one based-on");
             return Optional.empty();
         }
         int source = problems.source(found.get().name(), found.get().text());
         Optional<Value> tree = Yaml.read(found.get().text(), problems, source);
         if (!(tree.orElse(null) instanceof Value.Entries base)) {
             tree.ifPresent(value -> problems.error(
-                    value.place(), "this is no circuit", "a circuit file begins with keys", "write circuit: first"));
+                    value.place(),
+                    ProblemCode.NO_CIRCUIT,
+                    "this is no circuit",
+                    "a circuit file begins with keys",
+                    "write circuit: first"));
             return Optional.empty();
         }
         open.add(found.get().name());
@@ -84,6 +95,7 @@ final class BasedOn {
             if (without.isEmpty()) {
                 problems.error(
                         name.place(),
+                        ProblemCode.LEAVES_OUT_NOTHING,
                         "the circuit leaves out '" + path + "', which its base does not have",
                         "leave-out names section.name of the file that this one is based on",
                         "write parts.bore-3, for example");

@@ -106,7 +106,12 @@ final class CircuitAssembly {
         int size = root.groups("builds").size() * written.entries().size();
         if (size > LARGEST) {
             String rule = "builds times parts are at most " + LARGEST;
-            root.error("builds", "has too many builds for its parts, " + size + " in all", rule, "");
+            root.error(
+                    ProblemCode.TOO_MANY_BUILDS,
+                    "builds",
+                    "has too many builds for its parts, " + size + " in all",
+                    rule,
+                    "");
             return Optional.empty();
         }
         for (Attributes build : root.groups("builds").values()) {
@@ -145,7 +150,7 @@ final class CircuitAssembly {
             if (!seen.add(next.name())) {
                 String circle = String.join(" on ", seen) + " on " + next.name();
                 if (next.name().equals(build.name())) {
-                    build.error("on", "stands on itself", circle, "leave out one on");
+                    build.error(ProblemCode.BUILD_ON_ITSELF, "on", "stands on itself", circle, "leave out one on");
                 }
                 return Optional.empty();
             }
@@ -236,7 +241,12 @@ final class CircuitAssembly {
         try {
             return Optional.of(SetPressure.of(unit, build.number("set-pressure")));
         } catch (IllegalArgumentException impossible) {
-            build.error("set-pressure", "cannot be set to its set-pressure", impossible.getMessage(), "");
+            build.error(
+                    ProblemCode.SET_PRESSURE_OUT_OF_REACH,
+                    "set-pressure",
+                    "cannot be set to its set-pressure",
+                    impossible.getMessage(),
+                    "");
             return Optional.empty();
         }
     }

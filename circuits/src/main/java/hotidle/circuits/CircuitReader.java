@@ -44,6 +44,7 @@ public final class CircuitReader {
         if (tree.isPresent() && !(tree.get() instanceof Value.Entries)) {
             problems.error(
                     tree.get().place(),
+                    ProblemCode.NO_CIRCUIT,
                     "this is no circuit",
                     "a circuit file begins with keys",
                     "write circuit: and its name first");
@@ -75,7 +76,7 @@ public final class CircuitReader {
                             Place.START,
                             Problem.Severity.ERROR,
                             Fault.of(
-                                    ProblemCode.BROKEN_RULE,
+                                    ProblemCode.NOT_UTF8,
                                     "the file is not in UTF-8",
                                     "circuit files are plain text in UTF-8",
                                     "save it as UTF-8 in your editor"));

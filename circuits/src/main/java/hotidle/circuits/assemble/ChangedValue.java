@@ -28,7 +28,7 @@ record ChangedValue(Problems problems) {
                     && isWord(text.text())) {
                 String message = "change '" + change.target() + "' has to '" + text.text() + "', which is no size";
                 String mend = Nearest.mend(text.text(), SIZES) + ", or a length with its unit";
-                problems.error(text.place(), message, "", mend);
+                problems.error(text.place(), ProblemCode.NO_SUCH_SIZE, message, "", mend);
                 return Optional.empty();
             }
             return picks
@@ -39,6 +39,7 @@ record ChangedValue(Problems problems) {
         if (dimension.isEmpty()) {
             problems.error(
                     change.place(),
+                    ProblemCode.CHANGE_OF_NO_QUANTITY,
                     "change '" + change.target() + "' cannot use " + change.how(),
                     where + " is no quantity",
                     "write to instead");
@@ -51,13 +52,14 @@ record ChangedValue(Problems problems) {
         Units.Amount other = Units.read(text, by ? dimension.get() : Dimension.RATIO);
         if (!other.good()) {
             String message = "change '" + change.target() + "' has " + change.how() + " " + text + ", " + other.wrong();
-            problems.error(change.value().place(), message, other.why(), other.mend());
+            problems.error(change.value().place(), ProblemCode.NO_QUANTITY, message, other.why(), other.mend());
             return Optional.empty();
         }
         if (!before.good()) {
             if (now.isEmpty()) {
                 problems.error(
                         change.place(),
+                        ProblemCode.CHANGE_OF_NOTHING,
                         "change '" + change.target() + "' has nothing to start from",
                         where + " is not written and has no default",
                         "write to instead");
@@ -127,7 +129,7 @@ record ChangedValue(Problems problems) {
                 problems.warning(change.place(), Fault.of(ProblemCode.NO_VALUE, message, "it stays as it is", ""));
             } else {
                 String mend = "write it in the part, or give a quantity here";
-                problems.error(change.place(), message, "", mend);
+                problems.error(change.place(), ProblemCode.SIZE_NOT_WRITTEN, message, "", mend);
             }
         }
         return picked;

@@ -9,6 +9,7 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
@@ -57,6 +58,7 @@ public final class Changes {
             if (ways.size() != 1) {
                 problems.error(
                         target.keyPlace(),
+                        ProblemCode.CHANGE_WITHOUT_ONE_WAY,
                         given.label() + " needs one of to, by and times",
                         "a change says what the new value is, in one way",
                         "write to: measured, for example");
@@ -78,6 +80,7 @@ public final class Changes {
         if (path.size() < 2) {
             problems.error(
                     change.place(),
+                    ProblemCode.CHANGE_OF_NO_KEY,
                     "change '" + change.target() + "' names no key",
                     "a change names part.key",
                     "write regulator.preload, for example");
@@ -88,7 +91,12 @@ public final class Changes {
                 .toList();
         if (matching.isEmpty()) {
             String message = "change '" + change.target() + "' matches no part";
-            problems.error(change.place(), message, "", Nearest.mend(path.get(0), parts.keys()));
+            problems.error(
+                    change.place(),
+                    ProblemCode.CHANGE_OF_NO_PART,
+                    message,
+                    "",
+                    Nearest.mend(path.get(0), parts.keys()));
             return parts;
         }
         boolean many = path.get(0).contains("*");
@@ -219,6 +227,6 @@ public final class Changes {
 
     private void unknown(Change change, String what, String wrong, List<String> valid) {
         String message = "change '" + change.target() + "' changes what is not there: " + what;
-        problems.error(change.place(), message, "", Nearest.mend(wrong, valid));
+        problems.error(change.place(), ProblemCode.CHANGE_OF_UNKNOWN_KEY, message, "", Nearest.mend(wrong, valid));
     }
 }

@@ -7,6 +7,7 @@ import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.text.MissingColon;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
@@ -48,6 +49,7 @@ public final class Declared {
                         .filter(entry -> !Parts.isName(entry.key()))
                         .forEach(entry -> problems.error(
                                 entry.keyPlace(),
+                                ProblemCode.NO_NAME,
                                 "'" + entry.key() + "' cannot be a name",
                                 "a name has letters, digits and hyphens only",
                                 MissingColon.mend(entry.key()).orElse("")));

@@ -2,6 +2,7 @@ package hotidle.circuits.assemble;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.LinkedHashMap;
@@ -74,17 +75,31 @@ public final class Likes {
         if (model.isEmpty()) {
             String mend = Nearest.mend(name, parts.keys());
             problems.error(
-                    like.value().place(), has + "is like '" + name + "', which is not the name of a part", "", mend);
+                    like.value().place(),
+                    ProblemCode.LIKE_NO_PART,
+                    has + "is like '" + name + "', which is not the name of a part",
+                    "",
+                    mend);
             return Optional.empty();
         }
         if (open.size() > LONGEST) {
             String mend = "let it be like the one that the others are like";
-            problems.error(like.value().place(), has + "comes at the end of too long a row of likes", "", mend);
+            problems.error(
+                    like.value().place(),
+                    ProblemCode.TOO_MANY_LIKES,
+                    has + "comes at the end of too long a row of likes",
+                    "",
+                    mend);
             return Optional.empty();
         }
         if (open.contains(name)) {
             String circle = String.join(" like ", open) + " like " + name;
-            problems.error(like.value().place(), has + "is like itself", circle, "write one of them out");
+            problems.error(
+                    like.value().place(),
+                    ProblemCode.LIKE_ITSELF,
+                    has + "is like itself",
+                    circle,
+                    "write one of them out");
             return Optional.empty();
         }
         Value whole = whole(model.get(), open);

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 
 /** A build says why it sets a pressure, gives other tables or commands a duty point otherwise. */
@@ -11,6 +12,7 @@ final class BuildGivesItsReason implements Rule.OfBuild {
         for (String key : List.of("set-pressure", "command", "duty")) {
             if (build.has(key) && build.text("because").isEmpty()) {
                 build.error(
+                        ProblemCode.BUILD_WITHOUT_REASON,
                         key,
                         "gives no reason for its " + key,
                         "each change has its reason",

@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
@@ -22,6 +23,7 @@ final class ClutchesAreApplied implements Rule.OfCircuit {
             if (part.kind().isClutch() && !applied.contains(part.given().name())) {
                 part.given()
                         .error(
+                                ProblemCode.CLUTCH_NEVER_APPLIED,
                                 "",
                                 "is applied in no range",
                                 "a clutch or band has its torque to hold in some range",

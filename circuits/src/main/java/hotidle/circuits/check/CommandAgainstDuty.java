@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.DutyPoint;
@@ -22,6 +23,7 @@ final class CommandAgainstDuty implements Rule.OfUnits {
         }
         if (!beyond.isEmpty()) {
             command.warning(
+                    ProblemCode.TORQUE_BEYOND_COMMAND_TABLE,
                     "line-pressure",
                     "is asked beyond its table of engine torque: " + beyond.get(0),
                     "nothing is known there, so the pressure of the nearest row is taken; "

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.Range;
@@ -24,6 +25,7 @@ final class CommandAgainstSpring implements Rule.OfUnits {
         }
         String builds = found.keySet().stream().limit(6).collect(Collectors.joining(", "));
         command.warning(
+                ProblemCode.COMMAND_AGAINST_SPRING,
                 "line-pressure",
                 found.values().iterator().next(),
                 "its preload, spring-rate, edge and areas balance there in build " + builds

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
@@ -32,30 +33,38 @@ final class CommandInReach implements Rule.OfUnits {
         check(
                 command,
                 units,
+                ProblemCode.COMMAND_ABOVE_RELIEF,
                 CommandInReach::relief,
                 "the relief valve then holds the line in place of the regulator",
                 "raise its cracking-pressure, or command less");
         check(
                 command,
                 units,
+                ProblemCode.COMMAND_BEYOND_SLIDE,
                 CommandInReach::slide,
                 "no pressure that is commanded makes the pump deliver less",
                 "correct control-area, preload or the command");
         check(
                 command,
                 units,
+                ProblemCode.COMMAND_BEFORE_EDGE,
                 CommandInReach::edge,
                 "the set pressure is counted where the regulator's first opening begins to open",
                 "name that opening as edge, or correct the edges");
     }
 
     private static void check(
-            Attributes command, Collection<Transmission> units, PressureRule rule, String why, String mend) {
+            Attributes command,
+            Collection<Transmission> units,
+            ProblemCode code,
+            PressureRule rule,
+            String why,
+            String mend) {
         Map<String, String> found = new LinkedHashMap<>();
         units.forEach(unit -> rule.broken(unit).ifPresent(what -> found.putIfAbsent(unit.build(), what)));
         if (!found.isEmpty()) {
             String builds = found.keySet().stream().limit(6).collect(Collectors.joining(", "));
-            command.warning("regulator", found.values().iterator().next(), why + "; in build " + builds, mend);
+            command.warning(code, "regulator", found.values().iterator().next(), why + "; in build " + builds, mend);
         }
     }
 

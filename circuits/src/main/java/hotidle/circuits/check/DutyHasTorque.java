@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.Optional;
 
 /** A duty point says its engine torque where line pressure follows it, or clutches must hold it. */
@@ -25,6 +26,7 @@ final class DutyHasTorque implements Rule.OfDuty {
                     "add 'engine-torque: 40 N.m', for example");
         } else if (applies) {
             duty.warning(
+                    ProblemCode.DUTY_WITHOUT_TORQUE,
                     "",
                     "has no engine-torque, though its range applies clutches",
                     "without it no torque is asked of them, and none can slip",

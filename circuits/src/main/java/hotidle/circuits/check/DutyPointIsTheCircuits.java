@@ -3,6 +3,7 @@ package hotidle.circuits.check;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 
 /** A build changes the control at a duty point that the circuit has. */
 final class DutyPointIsTheCircuits implements Rule.OfDuty {
@@ -11,6 +12,7 @@ final class DutyPointIsTheCircuits implements Rule.OfDuty {
     public void check(Attributes file, Attributes duty, Parts parts) {
         if (!file.groups("duty").containsKey(duty.name())) {
             duty.error(
+                    ProblemCode.NO_DUTY_POINT,
                     "",
                     "is no duty point of the circuit",
                     "a build changes what its control does at one that is there",

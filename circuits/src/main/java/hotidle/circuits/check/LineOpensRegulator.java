@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 
 /** Line pressure opens the regulator in every range. */
 final class LineOpensRegulator implements Rule.OfCommand {
@@ -13,6 +14,7 @@ final class LineOpensRegulator implements Rule.OfCommand {
             double net = net(regulator, command.word("line"), range.name());
             if (!(net > 0)) {
                 command.error(
+                        ProblemCode.LINE_OPENS_NO_REGULATOR,
                         "regulator",
                         "has a regulator on which '" + command.word("line") + "' does not act in range " + range.name(),
                         "line pressure must open it: areas that act open less those that act close",

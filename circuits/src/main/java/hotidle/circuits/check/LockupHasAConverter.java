@@ -3,6 +3,7 @@ package hotidle.circuits.check;
 import hotidle.circuits.kind.DutyKey;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 
 /** A duty point with lockup slipping or on has a converter with a lockup; where there is no converter it says nothing. */
@@ -17,6 +18,7 @@ final class LockupHasAConverter implements Rule.OfDuty {
         boolean none = converters.stream().noneMatch(converter -> converter.has("lockup-area"));
         if (!converters.isEmpty() && none && !duty.text("lockup").equals("off") && duty.has("lockup")) {
             duty.error(
+                    ProblemCode.NO_LOCKUP,
                     "lockup",
                     "has lockup " + duty.text("lockup") + ", but "
                             + converters.get(0).label() + " has no lockup",

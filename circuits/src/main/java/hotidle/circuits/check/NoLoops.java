@@ -3,6 +3,7 @@ package hotidle.circuits.check;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.ProblemCode;
 
 /** No oil flows between a node and itself. */
 final class NoLoops implements Rule.OfCircuit {
@@ -20,6 +21,7 @@ final class NoLoops implements Rule.OfCircuit {
     private static void loop(Attributes given) {
         if (given.has("from") && given.text("from").equals(given.text("to"))) {
             given.error(
+                    ProblemCode.BOTH_ENDS_AT_ONE_NODE,
                     "to",
                     "has both ends at '" + given.text("to") + "'",
                     "no oil flows between a node and itself",

@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,7 @@ final class NodesDrain implements Rule.OfCircuit {
                 .toList();
         if (held.isEmpty() && !nodes.isEmpty()) {
             file.error(
+                    ProblemCode.NO_NODE_HELD,
                     "nodes",
                     "has no node that is held",
                     "the sump holds the pressure that all others are counted from",
@@ -37,7 +39,11 @@ final class NodesDrain implements Rule.OfCircuit {
         for (Attributes node : nodes.values()) {
             if (!touched.contains(node.name())) {
                 node.error(
-                        "", "touches no part", "its pressure would be anything", "leave it out, or name it in a part");
+                        ProblemCode.NODE_WITHOUT_PART,
+                        "",
+                        "touches no part",
+                        "its pressure would be anything",
+                        "leave it out, or name it in a part");
             } else if (!drained.contains(node.name())) {
                 cutOff(node, "");
             }
@@ -55,6 +61,7 @@ final class NodesDrain implements Rule.OfCircuit {
 
     private static void cutOff(Attributes node, String when) {
         node.error(
+                ProblemCode.NODE_SHUT_IN,
                 "",
                 "has no way to the sump" + when,
                 "oil that cannot leave leaves its pressure open; every node leaks or is vented",

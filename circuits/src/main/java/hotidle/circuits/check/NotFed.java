@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.Optional;
 
 /** A clutch or band that a range lists as applied, and that gets no pressure in it. */
@@ -12,6 +13,7 @@ final class NotFed {
     static void vented(Attributes listed, Attributes range, Attributes vent, Optional<Attributes> feed) {
         String open = vent.label() + " (" + vent.at("ranges") + ") opens it to the sump in " + range.name();
         listed.warning(
+                ProblemCode.APPLIED_BUT_VENTED,
                 "",
                 "is vented there" + (feed.isPresent() ? ", and fed at the same time" : ", and so cannot be applied"),
                 feed.map(passage -> open + "; " + passage.name() + " feeds it").orElse(open + "; nothing feeds it"),
@@ -23,6 +25,7 @@ final class NotFed {
     /** No open way leads to it. */
     static void closed(Attributes listed, Attributes range, String node, Optional<Attributes> feeder) {
         listed.warning(
+                ProblemCode.APPLIED_BUT_NOT_FED,
                 "",
                 "is fed by nothing there, and so cannot be applied",
                 "no open way leads from a pump to '" + node + "' in " + range.name() + "; leaks alone apply no clutch",

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.Optional;
 
 /** A clutch or band that gets pressure in a range that does not list it. */
@@ -13,6 +14,7 @@ final class NotListed {
         String drags = "; a clutch or band held on where it should be off drags, or ties up the gear train";
         String list = ", or list it here with its torque-share, 0 where it is to hold nothing";
         range.warning(
+                ProblemCode.FED_BUT_NOT_APPLIED,
                 "",
                 "does not list " + clutch.name() + ", which is fed there"
                         + (passage.isPresent() ? "" : " as everywhere"),
@@ -28,6 +30,7 @@ final class NotListed {
     /** Two passages that meet feed it and empty it at the same time: the pump's oil runs straight to the sump. */
     static void fedAndVented(Attributes clutch, Attributes range, Attributes feed, Attributes vent) {
         range.warning(
+                ProblemCode.FED_AND_VENTED,
                 "",
                 "has " + clutch.name() + " fed and vented at the same time",
                 feed.label() + " (" + feed.at("ranges") + ") and " + vent.name() + " (" + vent.at("ranges")

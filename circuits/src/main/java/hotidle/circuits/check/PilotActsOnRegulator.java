@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 
 /** The pilot pressure of the command's solenoid acts on the regulator. */
 final class PilotActsOnRegulator implements Rule.OfCommand {
@@ -15,6 +16,7 @@ final class PilotActsOnRegulator implements Rule.OfCommand {
                 .anyMatch(area -> area.text("node").equals(pilot));
         if (!pilot.isEmpty() && !piloted) {
             command.warning(
+                    ProblemCode.PILOT_ACTS_NOT_ON_REGULATOR,
                     "solenoid",
                     "has a solenoid whose pilot '" + pilot + "' does not act on the regulator",
                     "then the command does not move line pressure",

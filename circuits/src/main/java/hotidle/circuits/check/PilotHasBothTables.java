@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -16,6 +17,7 @@ final class PilotHasBothTables implements Rule.OfCommand {
         if (!missing.isEmpty() && missing.size() < PILOTED.size()) {
             String given = PILOTED.stream().filter(command::has).findFirst().orElseThrow();
             command.error(
+                    ProblemCode.COMMAND_TABLE_MISSING,
                     given,
                     "has " + given + " but no " + String.join(" and no ", missing),
                     "a solenoid commands the line by both tables; without all three the spring alone sets it",

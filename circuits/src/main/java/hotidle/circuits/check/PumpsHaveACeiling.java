@@ -4,6 +4,7 @@ import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.kind.Passing;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -36,6 +37,7 @@ final class PumpsHaveACeiling implements Rule.OfCircuit {
             if (pump.has("to")
                     && Reachable.spread(List.of(pump.word("to")), next).stream().noneMatch(relieved::contains)) {
                 pump.error(
+                        ProblemCode.PUMP_WITHOUT_RELIEF,
                         "to",
                         "has no relief valve at its outlet",
                         "with every valve shut the pressure must still end somewhere",

@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +22,7 @@ final class RegionsHaveTemperatures implements Rule.OfDuty {
                 .toList();
         if (!missing.isEmpty()) {
             duty.error(
+                    ProblemCode.REGION_WITHOUT_TEMPERATURE,
                     "temperatures",
                     "has no temperature for region " + String.join(", ", missing),
                     "parts lie there, and their oil needs one",

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 
 /** A build sets a pressure, or gives other tables, only where line pressure is commanded. */
@@ -11,6 +12,7 @@ final class SetPressureNeedsACommand implements Rule.OfBuild {
         for (String key : List.of("set-pressure", "command")) {
             if (build.has(key) && !file.stands("command")) {
                 build.error(
+                        ProblemCode.SET_PRESSURE_WITHOUT_COMMAND,
                         key,
                         "has a " + key + " in a circuit that is not commanded",
                         "only a circuit with a command has a set pressure",

@@ -1,6 +1,7 @@
 package hotidle.circuits.check;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ final class ShutIn {
         vent.or(() -> feeder)
                 .orElse(behind.get(0))
                 .warning(
+                        ProblemCode.CLUTCH_SHUT_IN,
                         vent.or(() -> feeder).isPresent() ? "ranges" : "from",
                         shut,
                         rule,

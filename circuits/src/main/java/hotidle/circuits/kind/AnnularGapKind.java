@@ -68,7 +68,7 @@ final class AnnularGapKind {
         if (given.lacks("land-of") && !missing.isEmpty()) {
             String sizes = String.join(" and no ", missing);
             given.error(
-                    missing.size() == 1 ? ProblemCode.MISSING_KEY : ProblemCode.BROKEN_RULE,
+                    missing.size() == 1 ? ProblemCode.MISSING_KEY : ProblemCode.GAP_WITHOUT_SIZES,
                     missing.get(0),
                     "has no " + sizes,
                     "the gap lies between the two",
@@ -97,6 +97,7 @@ final class AnnularGapKind {
         Attributes.Sizes there = valve.sizes(size).orElseThrow();
         if (here.fresh() == there.fresh() && here.inUse() != there.inUse()) {
             given.warning(
+                    ProblemCode.LAND_OF_ANOTHER_SIZE,
                     size,
                     String.format(
                             Locale.ROOT,

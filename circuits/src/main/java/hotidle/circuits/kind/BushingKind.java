@@ -6,6 +6,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Units;
 import hotidle.circuits.text.Value;
 import hotidle.network.Group;
@@ -116,6 +117,7 @@ final class BushingKind {
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
             given.error(
+                    ProblemCode.BUSHING_OF_UNKNOWN_FILM,
                     "length",
                     String.format(Locale.ROOT, "is %.2f times as long as its hub is wide", ratio),
                     "the film is known from " + Bushing.SHORTEST + " to " + Bushing.LONGEST + " times",

@@ -4,6 +4,7 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;
 import hotidle.part.Clutch;
 import hotidle.part.Lining;
@@ -144,6 +145,7 @@ final class ClutchKind {
         ring(given, "balance-inner-diameter", "balance-outer-diameter", "balance-oil-diameter");
         if (given.number("balance-outer-diameter") > 0 && !(given.number("piston-outer-diameter") > 0)) {
             given.error(
+                    ProblemCode.BALANCE_WITHOUT_OIL_SPACE,
                     "balance-outer-diameter",
                     "has a balance chamber and no oil space behind its piston",
                     "the chamber balances the oil that turns behind the piston",
@@ -156,16 +158,23 @@ final class ClutchKind {
         if (started != given.has(inner)) {
             String missing = started ? inner : outer;
             given.error(
+                    ProblemCode.OIL_SPACE_HALF_GIVEN,
                     started ? outer : inner,
                     "needs " + missing + " too",
                     "turning oil presses between an inside and an outside diameter",
                     "add " + missing + ", or leave both out");
         } else if (!started && given.has(oil)) {
-            given.error(oil, "needs " + inner + " and " + outer + " too", "", "add both, or leave " + oil + " out");
+            given.error(
+                    ProblemCode.OIL_DIAMETER_WITHOUT_SPACE,
+                    oil,
+                    "needs " + inner + " and " + outer + " too",
+                    "",
+                    "add both, or leave " + oil + " out");
         } else if (started) {
             FaceGapKind.rising(given, inner, outer);
             if (given.numberIf(oil).orElse(0) > given.number(inner)) {
                 given.error(
+                        ProblemCode.OIL_DIAMETER_TOO_LARGE,
                         oil,
                         "has " + oil + " larger than its " + inner,
                         "oil enters inside the piston or at its inner edge",

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;
 import hotidle.part.Converter;
 import java.util.List;
@@ -97,6 +98,7 @@ final class ConverterKind {
         List<String> missing = LOCKUP.stream().filter(key -> !has(given, key)).toList();
         if (!there.isEmpty() && !missing.isEmpty()) {
             given.error(
+                    ProblemCode.LOCKUP_HALF_GIVEN,
                     there.get(0).startsWith("losses") ? "losses" : there.get(0),
                     "has " + PumpKeys.and(there) + ", but no " + PumpKeys.and(missing),
                     "a lockup clutch needs all of them; a converter without lockup has none",

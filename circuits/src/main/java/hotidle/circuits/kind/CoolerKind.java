@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;
 import hotidle.oil.OilAt;
 import hotidle.part.Cooler;
@@ -93,6 +94,7 @@ final class CoolerKind {
         List<String> written = HEAT.stream().filter(given::has).toList();
         if (!written.isEmpty() && written.size() < HEAT.size()) {
             given.error(
+                    ProblemCode.HEAT_HALF_GIVEN,
                     written.get(0),
                     "has only some of " + String.join(", ", HEAT),
                     "the outlet temperature follows from all of them together",
@@ -101,6 +103,7 @@ final class CoolerKind {
             double most = capacity(given) * (given.number("heat-oil") - given.number("heat-medium"));
             if (!(given.number("heat") < most)) {
                 given.error(
+                        ProblemCode.HEAT_TOO_GREAT,
                         "heat",
                         String.format(
                                 Locale.ROOT,

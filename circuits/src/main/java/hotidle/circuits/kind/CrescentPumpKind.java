@@ -4,6 +4,7 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
@@ -113,6 +114,7 @@ final class CrescentPumpKind {
                 && given.has("ring-teeth")
                 && given.count("ring-teeth") <= given.count("inner-teeth")) {
             given.error(
+                    ProblemCode.TEETH_EXCHANGED,
                     "ring-teeth",
                     "has no more teeth in the ring gear than in the inner one",
                     "the inner gear runs inside the ring gear",

@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;
 import hotidle.part.FaceGap;
 import java.util.stream.Stream;
@@ -86,6 +87,7 @@ final class FaceGapKind {
     static void rising(Attributes given, String inner, String outer) {
         if (given.number(outer) <= given.number(inner) * 1.0001) {
             given.error(
+                    ProblemCode.DIAMETERS_EXCHANGED,
                     outer,
                     "has " + outer + " no larger than its " + inner,
                     "the outer one must be larger",

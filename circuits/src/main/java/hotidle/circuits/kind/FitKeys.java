@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.part.Fit;
 import java.util.List;
 
@@ -103,6 +104,7 @@ final class FitKeys {
     private static void tooWide(
             Attributes given, String outer, String inner, String when, double bore, double valve, String at) {
         given.error(
+                ProblemCode.FIT_WITHOUT_CLEARANCE,
                 at,
                 String.format(
                         java.util.Locale.ROOT,

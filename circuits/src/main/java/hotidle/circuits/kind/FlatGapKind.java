@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.FlatGap;
@@ -72,6 +73,7 @@ final class FlatGapKind {
 
     private static void either(Attributes given) {
         given.error(
+                ProblemCode.NOT_ONE_GAP,
                 "gap",
                 "needs either gap, or gap-in and gap-out",
                 "a gap is even, or tapers from one height to another",
@@ -84,7 +86,11 @@ final class FlatGapKind {
             either(given);
         } else if (tapered && given.number("bow") > 0) {
             given.error(
-                    "bow", "is tapered and bowed", "a gap is tapered along the flow or bowed across it, not both", "");
+                    ProblemCode.TAPERED_AND_BOWED,
+                    "bow",
+                    "is tapered and bowed",
+                    "a gap is tapered along the flow or bowed across it, not both",
+                    "");
         }
     }
 

@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.AnnularGap;
@@ -88,6 +89,7 @@ final class LubeBranchKind {
 
     private static void either(Attributes given) {
         given.error(
+                ProblemCode.NOT_ONE_END_OF_BRANCH,
                 "diameter",
                 "needs either diameter, or bore, valve and length",
                 "a branch ends in a hole or in the gap of a bushing",

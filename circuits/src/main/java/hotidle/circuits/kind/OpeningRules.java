@@ -1,6 +1,7 @@
 package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,7 @@ final class OpeningRules {
                 opening.count("holes") * opening.numberIf("hole-diameter").orElse(0);
         if (taken > Math.PI * bore) {
             opening.error(
+                    ProblemCode.HOLES_OVERLAP,
                     "holes",
                     String.format(Locale.ROOT, "has holes that overlap: they take %.1f mm", taken * 1000),
                     String.format(Locale.ROOT, "the bore has %.1f mm of circumference", Math.PI * bore * 1000),
@@ -49,6 +51,7 @@ final class OpeningRules {
                 + same.stream().mapToDouble(other -> other.number("share")).sum();
         if (!same.isEmpty() && share > 1 + 1e-9) {
             opening.error(
+                    ProblemCode.OPENINGS_SHARE_TOO_MUCH,
                     "share",
                     String.format(
                             Locale.ROOT,
@@ -74,6 +77,7 @@ final class OpeningRules {
         double to = Math.min(down.number("edge"), valve.rows("stops").get(1).x());
         if (to > from) {
             out.warning(
+                    ProblemCode.OPENINGS_OPEN_TOGETHER,
                     "edge",
                     String.format(
                             Locale.ROOT,

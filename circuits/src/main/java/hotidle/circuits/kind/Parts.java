@@ -6,6 +6,7 @@ import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.network.Group;
@@ -107,12 +108,17 @@ public final class Parts {
         String part = "part '" + entry.key() + "' ";
         if (word.isEmpty()) {
             String mend = "add 'kind: orifice', or another of " + String.join(", ", Kinds.words());
-            problems.error(entry.keyPlace(), part + "has no kind", "the kind says which keys it has", mend);
+            problems.error(
+                    entry.keyPlace(),
+                    ProblemCode.NO_KIND,
+                    part + "has no kind",
+                    "the kind says which keys it has",
+                    mend);
         } else {
             Value value =
                     ((Value.Entries) entry.value()).entry("kind").orElseThrow().value();
             String message = part + "has kind '" + word + "', which is none";
-            problems.error(value.place(), message, "", Nearest.mend(word, Kinds.words()));
+            problems.error(value.place(), ProblemCode.UNKNOWN_KIND, message, "", Nearest.mend(word, Kinds.words()));
         }
     }
 
@@ -181,7 +187,7 @@ public final class Parts {
             return Optional.of(new Placed(
                     given.name(), made.part(), given.word("region"), group(one), made.nodes(), made.signals()));
         } catch (IllegalArgumentException impossible) {
-            given.error("kind", "cannot be built", impossible.getMessage(), "");
+            given.error(ProblemCode.NOT_TO_BE_BUILT, "kind", "cannot be built", impossible.getMessage(), "");
             return Optional.empty();
         }
     }

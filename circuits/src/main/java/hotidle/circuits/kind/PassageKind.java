@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;
 import hotidle.part.Passage;
 import java.util.List;
@@ -59,7 +60,7 @@ final class PassageKind {
     private static void check(Attributes given) {
         if (given.number("roughness") > given.number("diameter") / 4) {
             String why = "roughness is at most a quarter of the diameter";
-            given.error("roughness", "has walls too rough for its diameter", why, "");
+            given.error(ProblemCode.WALLS_TOO_ROUGH, "roughness", "has walls too rough for its diameter", why, "");
         }
     }
 }

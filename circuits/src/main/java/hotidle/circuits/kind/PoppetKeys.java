@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.law.Poppet;
 import hotidle.law.Slot;
@@ -63,6 +64,7 @@ final class PoppetKeys {
 
     private static void either(Attributes given) {
         given.error(
+                ProblemCode.NOT_ONE_PRELOAD,
                 "preload",
                 "needs either preload or cracking-pressure",
                 "the one follows from the other and the seat",

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.law.Hole;
 import hotidle.network.Signal;
@@ -174,6 +175,7 @@ final class PumpKeys {
             double displaced = geometry.getAsDouble();
             if (Math.abs(written / displaced - 1) > ANOTHER_PUMP) {
                 given.warning(
+                        ProblemCode.DISPLACEMENT_AGAINST_GEOMETRY,
                         "displacement",
                         String.format(
                                 Locale.ROOT,
@@ -190,6 +192,7 @@ final class PumpKeys {
     static void needs(Attributes given, List<String> geometry, List<String> gaps) {
         if (given.lacks("displacement") && geometry.stream().anyMatch(given::lacks)) {
             given.error(
+                    ProblemCode.NO_DISPLACEMENT,
                     "displacement",
                     "needs either displacement, or " + and(geometry),
                     "the pump's delivery follows from one or the other",
@@ -198,6 +201,7 @@ final class PumpKeys {
         List<String> missing = gaps.stream().filter(given::lacks).toList();
         if (given.lacks("slip-flow") && !missing.isEmpty()) {
             given.error(
+                    ProblemCode.NO_SLIP,
                     "",
                     "needs " + and(missing) + ", or the slip-flow of a test",
                     "what slips back follows from one or the other",
@@ -206,6 +210,7 @@ final class PumpKeys {
         List<String> test = List.of("slip-pressure", "slip-viscosity");
         if (given.has("slip-flow") && test.stream().anyMatch(given::lacks)) {
             given.error(
+                    ProblemCode.SLIP_WITHOUT_TEST,
                     "slip-flow",
                     "has a slip-flow without " + and(test),
                     "a slip is worth nothing without its pressure and viscosity",
@@ -222,6 +227,7 @@ final class PumpKeys {
         Attributes inlet = around.parts().get(given.word("inlet"));
         if (inlet != null && inlet.has("node") && !inlet.word("node").equals(given.word("from"))) {
             given.error(
+                    ProblemCode.INLET_ELSEWHERE,
                     "inlet",
                     "draws from '" + given.word("from") + "', but its inlet stands at '" + inlet.word("node") + "'",
                     "the inlet says how far the chamber fills, so both stand at one node",
@@ -238,6 +244,7 @@ final class PumpKeys {
                 .filter(given::has)
                 .findFirst()
                 .ifPresent(gap -> given.error(
+                        ProblemCode.SLIP_GIVEN_TWICE,
                         gap,
                         "has both slip-flow and " + gap,
                         "the slip of a test stands in place of the clearances",

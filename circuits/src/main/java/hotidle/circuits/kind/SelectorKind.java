@@ -7,6 +7,7 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Value;
 import hotidle.network.Group;
 import hotidle.part.Selector;
@@ -80,7 +81,7 @@ final class SelectorKind {
                 String port = passage.word(key);
                 if (!ports.contains(port)) {
                     String message = "has " + key + " '" + port + "', which is no port of it";
-                    passage.error(key, message, "", Nearest.mend(port, ports));
+                    passage.error(ProblemCode.NO_PORT, key, message, "", Nearest.mend(port, ports));
                 }
             }
         }

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.part.SpoolValve;
 import java.util.Comparator;
@@ -64,6 +65,7 @@ final class SpoolSpringKeys {
     static void needs(Attributes given) {
         if (given.lacks("preload") && given.lacks("set-pressure")) {
             given.error(
+                    ProblemCode.SPRING_NOT_KNOWN,
                     "preload",
                     "has neither a set-pressure nor a preload",
                     "its spring must be known",
@@ -76,6 +78,7 @@ final class SpoolSpringKeys {
     static void check(Attributes given) {
         if (given.has("preload") && given.has("set-pressure")) {
             given.error(
+                    ProblemCode.SPRING_GIVEN_TWICE,
                     "preload",
                     "has both a preload and a set-pressure",
                     "the one follows from the other, the areas and the spring-rate",
@@ -84,13 +87,18 @@ final class SpoolSpringKeys {
             checkSet(given);
         } else if (given.has("set-edge")) {
             given.error(
-                    "set-edge", "has a set-edge without a set-pressure", "it says where that is meant", "leave it out");
+                    ProblemCode.SET_EDGE_WITHOUT_PRESSURE,
+                    "set-edge",
+                    "has a set-edge without a set-pressure",
+                    "it says where that is meant",
+                    "leave it out");
         }
     }
 
     private static void checkSet(Attributes given) {
         if (given.has("set-edge") && !given.groups("openings").containsKey(given.word("set-edge"))) {
             given.error(
+                    ProblemCode.SET_EDGE_IS_NO_OPENING,
                     "set-edge",
                     "has set-edge '" + given.word("set-edge") + "', which is no opening of it",
                     "",
@@ -100,6 +108,7 @@ final class SpoolSpringKeys {
         }
         if (edge(given).isEmpty()) {
             given.error(
+                    ProblemCode.NOTHING_OPENS_UP,
                     "set-pressure",
                     "has a set-pressure, but none of its openings opens up",
                     "then it is not known at which of them the pressure is meant",
@@ -113,6 +122,7 @@ final class SpoolSpringKeys {
                 .toList();
         if (pushing.size() != 1 || !(area(given) > 0)) {
             given.error(
+                    ProblemCode.NOT_ONE_NODE_OPENS,
                     "set-pressure",
                     pushing.size() > 1
                             ? "has a set-pressure, but several nodes open it: " + String.join(", ", pushing)
@@ -123,6 +133,7 @@ final class SpoolSpringKeys {
         }
         if (preload(given) < 0) {
             given.error(
+                    ProblemCode.SPRING_TOO_STIFF,
                     "set-pressure",
                     "has a set-pressure that its spring would exceed without any preload",
                     String.format(

@@ -6,6 +6,8 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
+import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.SpoolValve;
 import java.util.ArrayList;
@@ -159,24 +161,35 @@ final class SpoolValveKind {
             FitKeys.check(opening, given, "bore", "valve");
             if (opening.count("holes") > 0 && !opening.has("hole-diameter")) {
                 opening.error(
+                        ProblemCode.HOLES_WITHOUT_DIAMETER,
                         "holes",
                         "has holes without a hole-diameter",
                         "their area follows from it",
-                        "write hole-diameter: 3 mm, for example");
+                        Remedy.set("write ", path(opening, "hole-diameter"), "3 mm")
+                                .then(", for example"));
             }
             notches(opening, given);
         }
         OpeningRules.check(given);
         if (given.groups("areas").isEmpty()) {
-            given.error("areas", "has no areas", "nothing would move its spool", "");
+            given.error(ProblemCode.SPOOL_WITHOUT_AREAS, "areas", "has no areas", "nothing would move its spool", "");
         }
         SpoolSpringKeys.check(given);
         double low = given.rows("stops").get(0).x();
         double high = given.rows("stops").get(1).x();
         double stuck = given.numberIf("stuck-at").orElse(low);
         if (stuck < low || stuck > high) {
-            given.error("stuck-at", "is stuck beyond its stops", "it can only stick where it can move", "");
+            given.error(
+                    ProblemCode.STUCK_BEYOND_STOPS,
+                    "stuck-at",
+                    "is stuck beyond its stops",
+                    "it can only stick where it can move",
+                    "");
         }
+    }
+
+    private static String path(Attributes opening, String key) {
+        return "openings." + opening.name() + "." + key;
     }
 
     private static Kind.MadePart make(Attributes given, Kind.Context around) {
@@ -225,17 +238,27 @@ final class SpoolValveKind {
         }
         if (!opening.has("notch-width") || !opening.has("notch-length")) {
             opening.error(
+                    ProblemCode.NOTCHES_WITHOUT_SIZE,
                     "notches",
                     "has notches without a notch-width and a notch-length",
                     "their area follows from them",
-                    "write notch-width: 2 mm, notch-length: 1 mm, for example");
+                    Remedy.set("write ", path(opening, "notch-width"), "2 mm")
+                            .then(", ")
+                            .set(path(opening, "notch-length"), "1 mm")
+                            .then(", for example"));
         } else if (opening.count("holes") > 0) {
-            opening.error("notches", "has both notches and holes", "a land meters by the one or the other", "");
+            opening.error(
+                    ProblemCode.NOTCHES_AND_HOLES,
+                    "notches",
+                    "has both notches and holes",
+                    "a land meters by the one or the other",
+                    "");
         } else {
             Attributes holder = opening.has("bore") ? opening : valve;
             double ring = Math.PI * holder.number("bore") * opening.number("share");
             if (opening.count("notches") * opening.number("notch-width") >= ring) {
                 opening.error(
+                        ProblemCode.NOTCHES_TAKE_ALL,
                         "notch-width",
                         "has notches that leave nothing of its land",
                         String.format(java.util.Locale.ROOT, "the land is %.1f mm long round its bore", ring * 1000),

@@ -4,6 +4,7 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.network.Signal;
@@ -91,12 +92,14 @@ final class VanePumpKind {
         double room = (given.number("ring-diameter") - given.number("tip-diameter")) / 2;
         if (given.number("greatest-eccentricity") > room) {
             given.error(
+                    ProblemCode.ROTOR_IN_RING,
                     "greatest-eccentricity",
                     "lets the rotor run into its ring",
                     "the eccentricity can be no more than half of ring-diameter less tip-diameter",
                     "measure all three again");
         } else if (given.number("least-eccentricity") >= given.number("greatest-eccentricity")) {
             given.error(
+                    ProblemCode.SLIDE_WITHOUT_WAY,
                     "least-eccentricity",
                     "has a least-eccentricity no smaller than its greatest-eccentricity",
                     "the slide needs a way to move",

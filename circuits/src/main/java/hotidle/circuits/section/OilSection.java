@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.oil.Oil;
 import java.util.List;
 import java.util.Optional;
@@ -66,7 +67,12 @@ public final class OilSection {
                     given.number("air"),
                     given.number("air-release")));
         } catch (IllegalArgumentException impossible) {
-            given.error("viscosity", "has viscosities that make no line", impossible.getMessage(), "");
+            given.error(
+                    ProblemCode.NO_VISCOSITY_LINE,
+                    "viscosity",
+                    "has viscosities that make no line",
+                    impossible.getMessage(),
+                    "");
             return Optional.empty();
         }
     }

@@ -8,6 +8,7 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.transmission.Range;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -49,7 +50,11 @@ public final class RangeSection {
             for (Attributes clutch : range.groups("clutches").values()) {
                 if (!scope.of(Names.CLUTCH).contains(clutch.name())) {
                     clutch.error(
-                            "", "is no clutch of the parts", "", Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
+                            ProblemCode.NO_CLUTCH,
+                            "",
+                            "is no clutch of the parts",
+                            "",
+                            Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
                 } else if (!clutch.broken()) {
                     applied.put(
                             clutch.name(),

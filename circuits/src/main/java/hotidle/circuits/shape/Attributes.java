@@ -163,17 +163,12 @@ public final class Attributes {
                 && groups.groups().values().stream().anyMatch(Attributes::broken);
     }
 
-    /** Notes an error at the value of a key, a rule that is broken. */
-    public void error(String key, String says, String why, String mend) {
-        error(ProblemCode.BROKEN_RULE, key, says, why, Remedy.words(mend));
+    /** Notes an error at the value of a key. */
+    public void error(ProblemCode code, String key, String says, String why, String mend) {
+        error(code, key, says, why, Remedy.words(mend));
     }
 
     /** The same with a remedy that names keys. */
-    public void error(String key, String says, String why, Remedy remedy) {
-        error(ProblemCode.BROKEN_RULE, key, says, why, remedy);
-    }
-
-    /** Notes an error at the value of a key. */
     public void error(ProblemCode code, String key, String says, String why, Remedy remedy) {
         broken = true;
         nodesKnown &= !ENDS.contains(key);
@@ -198,8 +193,8 @@ public final class Attributes {
     }
 
     /** Notes a warning at the value of a key. */
-    public void warning(String key, String says, String why, String mend) {
-        problems.warning(place(key), fault(ProblemCode.BROKEN_RULE, key, says, why, Remedy.words(mend)));
+    public void warning(ProblemCode code, String key, String says, String why, String mend) {
+        problems.warning(place(key), fault(code, key, says, why, Remedy.words(mend)));
     }
 
     /** Whether a key stands in the file, well or badly written. */

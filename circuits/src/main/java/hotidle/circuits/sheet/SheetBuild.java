@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
@@ -31,7 +32,8 @@ public final class SheetBuild {
     public static Value.Entries add(Value.Entries file, MeasurementSheet sheet, Problems problems) {
         if (sheet.text().length() > MeasurementSheet.LONGEST) {
             int start = problems.source(sheet.fileName(), "");
-            problems.error(new Place(1, 1, 1, start), "the sheet is too long", "at most 1 MB", "");
+            problems.error(
+                    new Place(1, 1, 1, start), ProblemCode.SHEET_TOO_LONG, "the sheet is too long", "at most 1 MB", "");
             return file;
         }
         int source = problems.source(sheet.fileName(), sheet.text());
@@ -44,7 +46,12 @@ public final class SheetBuild {
         String name = name(sheet);
         if (builds.entry(name).isPresent()) {
             String message = "the sheet would make a build '" + name + "', which the circuit has already";
-            problems.error(top, message, "a sheet's build is called after its file", "give the file another name");
+            problems.error(
+                    top,
+                    ProblemCode.SHEET_OF_A_BUILD,
+                    message,
+                    "a sheet's build is called after its file",
+                    "give the file another name");
             return file;
         }
         List<Value.Entry> keys = new ArrayList<>();

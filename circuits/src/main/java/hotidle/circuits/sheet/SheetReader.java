@@ -2,6 +2,7 @@ package hotidle.circuits.sheet;
 
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.io.IOException;
@@ -67,7 +68,8 @@ public final class SheetReader {
             }
         } catch (IOException | UncheckedIOException broken) {
             String mend = "save it again from the spreadsheet as CSV";
-            problems.error(at(1, 1, 1), "the sheet cannot be read", broken.getMessage(), mend);
+            problems.error(
+                    at(1, 1, 1), ProblemCode.SHEET_NOT_READ, "the sheet cannot be read", broken.getMessage(), mend);
         }
         return changes;
     }
@@ -132,13 +134,19 @@ public final class SheetReader {
                 columns.put(column.get(), i);
             } else if (!row.get(i).isBlank()) {
                 String message = "the sheet has the unknown column '" + row.get(i) + "'";
-                problems.error(cells.place(i), message, "", Nearest.mend(row.get(i), SheetColumn.titles()));
+                problems.error(
+                        cells.place(i),
+                        ProblemCode.UNKNOWN_COLUMN,
+                        message,
+                        "",
+                        Nearest.mend(row.get(i), SheetColumn.titles()));
             }
         }
         Stream.of(SheetColumn.PART, SheetColumn.SIZE, SheetColumn.UNIT)
                 .filter(needed -> !columns.containsKey(needed))
                 .forEach(needed -> problems.error(
                         cells.place(0),
+                        ProblemCode.NO_COLUMN,
                         "the sheet has no column '" + needed.title() + "'",
                         "its first line names the columns",
                         "write a new sheet with hotidle sheet, and fill that in"));
@@ -164,19 +172,34 @@ public final class SheetReader {
         }
         if (row.size() > columns.size() && row.stream().skip(columns.size()).anyMatch(cell -> !cell.isBlank())) {
             String mend = "put numbers with a decimal comma in quotes, or part the columns with semicolons";
-            problems.error(cells.place(columns.size()), "this row has more cells than the sheet has columns", "", mend);
+            problems.error(
+                    cells.place(columns.size()),
+                    ProblemCode.TOO_MANY_CELLS,
+                    "this row has more cells than the sheet has columns",
+                    "",
+                    mend);
             return;
         }
         Optional<List<String>> sizes = sizesOf.apply(part);
         if (sizes.isEmpty()) {
             String message = "the sheet has a part '" + part + "', which the circuit does not have";
-            problems.error(place(cells, SheetColumn.PART), message, "", Nearest.mend(part, parts));
+            problems.error(
+                    place(cells, SheetColumn.PART),
+                    ProblemCode.SHEET_OF_UNKNOWN_PART,
+                    message,
+                    "",
+                    Nearest.mend(part, parts));
             return;
         }
         String size = text(row, SheetColumn.SIZE);
         if (!sizes.get().contains(size)) {
             String message = "the sheet has a size '" + size + "', which " + part + " does not have";
-            problems.error(place(cells, SheetColumn.SIZE), message, "", Nearest.mend(size, sizes.get()));
+            problems.error(
+                    place(cells, SheetColumn.SIZE),
+                    ProblemCode.SHEET_OF_UNKNOWN_SIZE,
+                    message,
+                    "",
+                    Nearest.mend(size, sizes.get()));
             return;
         }
         measured(row, cells, SheetRow.of(part, size, sizes.get()));
@@ -192,6 +215,7 @@ public final class SheetReader {
                 .filter(column -> !text(row, column).isEmpty())
                 .forEach(column -> problems.error(
                         place(cells, column),
+                        ProblemCode.CELL_IN_WRONG_COLUMN,
                         "the sheet has a " + column.title() + " for " + fit.part() + "." + fit.outer(),
                         "this row is filled in under '" + outer.title() + "'",
                         "move it there"));
@@ -207,7 +231,12 @@ public final class SheetReader {
         Matcher number = NUMBER.matcher(cell);
         if (!number.matches()) {
             String mend = "write a number, such as 14.058 or 14,058; leave the cell empty where nothing was measured";
-            problems.error(place, "the sheet has '" + cell + "' for " + target + ", which is no number", "", mend);
+            problems.error(
+                    place,
+                    ProblemCode.CELL_IS_NO_NUMBER,
+                    "the sheet has '" + cell + "' for " + target + ", which is no number",
+                    "",
+                    mend);
             return;
         }
         String unit = number.group(2).isEmpty() ? text(row, SheetColumn.UNIT) : number.group(2);
@@ -218,11 +247,21 @@ public final class SheetReader {
             String message = unit.isEmpty()
                     ? "the sheet has no unit for " + target
                     : "the sheet has the unit '" + unit + "' for " + target + ", which is none of length";
-            problems.error(place(cells, SheetColumn.UNIT), message, "", "write one of " + String.join(", ", UNITS));
+            problems.error(
+                    place(cells, SheetColumn.UNIT),
+                    ProblemCode.SHEET_WITHOUT_UNIT,
+                    message,
+                    "",
+                    "write one of " + String.join(", ", UNITS));
             return;
         }
         if (changes.stream().anyMatch(before -> before.key().equals(target))) {
-            problems.error(place, "the sheet has " + target + " twice", "", "leave one of the two rows empty");
+            problems.error(
+                    place,
+                    ProblemCode.MEASURED_TWICE,
+                    "the sheet has " + target + " twice",
+                    "",
+                    "leave one of the two rows empty");
             return;
         }
         String value = number.group(1).replace(',', '.') + " " + unit.toLowerCase(java.util.Locale.ROOT);

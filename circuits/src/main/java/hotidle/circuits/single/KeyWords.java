@@ -1,6 +1,7 @@
 package hotidle.circuits.single;
 
 import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
@@ -73,6 +74,7 @@ final class KeyWords {
             unread.add(word);
             problems.error(
                     place,
+                    ProblemCode.NO_KEY_AND_VALUE,
                     "'" + word + "' is no key with its value",
                     "a key and its value stand in one word",
                     "write bore=14.06mm, for example, without blanks beside the equals sign");
@@ -110,7 +112,7 @@ final class KeyWords {
         Optional<Value> before = into.entry(first).map(Value.Entry::value);
         boolean deeper = path.size() > 1;
         if (before.isPresent() && !(deeper && before.get() instanceof Value.Entries)) {
-            problems.error(place, "key '" + first + "' stands twice", "", "leave one of them out");
+            problems.error(place, ProblemCode.TWICE, "key '" + first + "' stands twice", "", "leave one of them out");
             return into;
         }
         Value inner = value;

@@ -80,6 +80,7 @@ final class PartReader {
                 String message = kind.word() + " on its own does not take the key '" + entry.key() + "'";
                 problems.error(
                         entry.keyPlace(),
+                        ProblemCode.NOT_ON_ITS_OWN,
                         message,
                         PartKeys.why(kind, tie.get()).orElse(""),
                         "leave out " + entry.key() + "=");
@@ -87,6 +88,7 @@ final class PartReader {
                 excused.addAll(Nearest.to(entry.key(), names));
                 problems.error(
                         entry.keyPlace(),
+                        ProblemCode.UNKNOWN_KEY,
                         kind.word() + " has the unknown key '" + entry.key() + "'",
                         "",
                         Nearest.mend(entry.key(), names));
@@ -188,7 +190,7 @@ final class PartReader {
                     .toList();
             return Optional.of(OnePart.of(kind, placed, others, defaults(used), given));
         } catch (IllegalArgumentException impossible) {
-            given.error("kind", "cannot be built", impossible.getMessage(), "");
+            given.error(ProblemCode.NOT_TO_BE_BUILT, "kind", "cannot be built", impossible.getMessage(), "");
             return Optional.empty();
         }
     }

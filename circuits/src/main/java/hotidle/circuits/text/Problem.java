@@ -31,6 +31,11 @@ public record Problem(Position position, int width, Severity severity, Fault fau
     /** The longest part of a source line that is shown. */
     private static final int LONGEST = 110;
 
+    /** What is wrong, as a value. */
+    public ProblemCode code() {
+        return fault.code();
+    }
+
     /** What is wrong, in one line. */
     public String message() {
         return fault.message();

@@ -1,7 +1,42 @@
 package hotidle.circuits.text;
 
-/** What sort of thing is wrong, for those who decide by it; the sentence is for reading only. */
+/**
+ * What is wrong, a value for each rule, for those who decide or test by it; the sentence is for reading only. A rule stands where
+ * its value is used: {@code git grep NO_SUMP} finds it.
+ */
 public enum ProblemCode {
+
+    // What is no text of this language.
+
+    NOT_UTF8,
+    TOO_LONG,
+    /** Nested too deep, or too many values. */
+    TOO_MUCH,
+    NO_YAML,
+    UNPRINTABLE,
+    TAB,
+    OPEN_QUOTE,
+    OPEN_BRACKET,
+    NEVER_OPENED,
+    NO_COMMA,
+    NO_COLON,
+    NO_BLANK_AFTER_COLON,
+    SECOND_COLON,
+    INDENTED_TOO_DEEP,
+    NO_SUCH_COLUMN,
+    ITEM_AMONG_KEYS,
+    KEY_AMONG_ITEMS,
+    RESERVED_CHARACTER,
+    SECOND_DOCUMENT,
+    ALIAS,
+    ANCHOR,
+    TAG,
+    KEY_IS_NO_WORD,
+    NO_KEY_AND_VALUE,
+    NO_CIRCUIT,
+
+    // Any key of any group.
+
     /** A key that is needed is not there. */
     MISSING_KEY,
     /** A key that there is none of. */
@@ -24,6 +59,146 @@ public enum ProblemCode {
     NOT_RISING,
     /** A measured size or a limit on the wrong side of the new one. */
     AGAINST_WEAR,
-    /** What a kind, a section or the circuit as a whole does not allow; the sentence says which rule. */
-    BROKEN_RULE
+    NO_NAME,
+
+    // What a file is based on, and what is like another.
+
+    BASE_NOT_FOUND,
+    BASED_ON_ITSELF,
+    LEAVES_OUT_NOTHING,
+    LIKE_NO_PART,
+    LIKE_ITSELF,
+    TOO_MANY_LIKES,
+
+    // Builds and their changes.
+
+    TOO_MANY_BUILDS,
+    BUILD_ON_ITSELF,
+    BUILD_WITHOUT_REASON,
+    CHANGE_WITHOUT_ONE_WAY,
+    CHANGE_OF_NO_KEY,
+    CHANGE_OF_NO_PART,
+    CHANGE_OF_UNKNOWN_KEY,
+    CHANGE_OF_NO_QUANTITY,
+    CHANGE_OF_NOTHING,
+    NO_SUCH_SIZE,
+    SIZE_NOT_WRITTEN,
+
+    // Any part.
+
+    NO_KIND,
+    UNKNOWN_KIND,
+    /** What the solver's own checks refuse. */
+    NOT_TO_BE_BUILT,
+    NOT_ON_ITS_OWN,
+    BOTH_ENDS_AT_ONE_NODE,
+
+    // Gaps and holes.
+
+    FIT_WITHOUT_CLEARANCE,
+    GAP_WITHOUT_SIZES,
+    LAND_OF_ANOTHER_SIZE,
+    NOT_ONE_GAP,
+    TAPERED_AND_BOWED,
+    DIAMETERS_EXCHANGED,
+    BUSHING_OF_UNKNOWN_FILM,
+    NOT_ONE_END_OF_BRANCH,
+    WALLS_TOO_ROUGH,
+
+    // Valves and their springs.
+
+    NOT_ONE_PRELOAD,
+    SPRING_NOT_KNOWN,
+    SPRING_GIVEN_TWICE,
+    SPRING_TOO_STIFF,
+    SET_EDGE_WITHOUT_PRESSURE,
+    SET_EDGE_IS_NO_OPENING,
+    NOTHING_OPENS_UP,
+    NOT_ONE_NODE_OPENS,
+    SPOOL_WITHOUT_AREAS,
+    STUCK_BEYOND_STOPS,
+    HOLES_WITHOUT_DIAMETER,
+    HOLES_OVERLAP,
+    NOTCHES_WITHOUT_SIZE,
+    NOTCHES_AND_HOLES,
+    NOTCHES_TAKE_ALL,
+    OPENINGS_SHARE_TOO_MUCH,
+    OPENINGS_OPEN_TOGETHER,
+    NO_PORT,
+
+    // Clutches, converter, cooler.
+
+    BALANCE_WITHOUT_OIL_SPACE,
+    OIL_SPACE_HALF_GIVEN,
+    OIL_DIAMETER_WITHOUT_SPACE,
+    OIL_DIAMETER_TOO_LARGE,
+    LOCKUP_HALF_GIVEN,
+    HEAT_HALF_GIVEN,
+    HEAT_TOO_GREAT,
+
+    // Pumps.
+
+    DISPLACEMENT_AGAINST_GEOMETRY,
+    NO_DISPLACEMENT,
+    NO_SLIP,
+    SLIP_WITHOUT_TEST,
+    SLIP_GIVEN_TWICE,
+    INLET_ELSEWHERE,
+    TEETH_EXCHANGED,
+    ROTOR_IN_RING,
+    SLIDE_WITHOUT_WAY,
+
+    // How the parts hang together.
+
+    NO_NODE_HELD,
+    NODE_WITHOUT_PART,
+    NODE_SHUT_IN,
+    PUMP_WITHOUT_RELIEF,
+    CLUTCH_NEVER_APPLIED,
+    NO_CLUTCH,
+    APPLIED_BUT_VENTED,
+    APPLIED_BUT_NOT_FED,
+    FED_BUT_NOT_APPLIED,
+    FED_AND_VENTED,
+    CLUTCH_SHUT_IN,
+
+    // Regions, oil and duty points.
+
+    NO_SUMP,
+    REGION_WITHOUT_TEMPERATURE,
+    NO_VISCOSITY_LINE,
+    NO_DUTY_POINT,
+    DUTY_WITHOUT_TORQUE,
+    NO_LOCKUP,
+    LINE_SOLENOID_COMMANDED,
+
+    // The command of line pressure.
+
+    EDGE_IS_NO_OPENING,
+    COMMAND_TABLE_MISSING,
+    TABLES_WITHOUT_SOLENOID,
+    SET_PRESSURE_WITHOUT_COMMAND,
+    SET_PRESSURE_OUT_OF_REACH,
+    LINE_OPENS_NO_REGULATOR,
+    PILOT_ACTS_NOT_ON_REGULATOR,
+    COMMAND_AGAINST_SPRING,
+    TORQUE_BEYOND_COMMAND_TABLE,
+    COMMAND_ABOVE_RELIEF,
+    COMMAND_BEYOND_SLIDE,
+    COMMAND_BEFORE_EDGE,
+
+    // Measurement sheets.
+
+    SHEET_TOO_LONG,
+    SHEET_NOT_READ,
+    SHEET_OF_A_BUILD,
+    SHEET_OF_UNKNOWN_PART,
+    SHEET_OF_UNKNOWN_SIZE,
+    SHEET_WITHOUT_UNIT,
+    UNKNOWN_COLUMN,
+    NO_COLUMN,
+    TOO_MANY_CELLS,
+    CELL_IN_WRONG_COLUMN,
+    CELL_IS_NO_NUMBER,
+    MEASURED_TWICE
 }

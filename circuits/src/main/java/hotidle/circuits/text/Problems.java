@@ -46,9 +46,9 @@ public final class Problems {
         return new Problems(name, text, Problem.Writing.COMMAND);
     }
 
-    /** Adds an error, a rule broken whose sentence says all. */
-    public void error(Place place, String message, String why, String mend) {
-        error(place, Fault.of(ProblemCode.BROKEN_RULE, message, why, mend));
+    /** Adds an error whose sentence says all. */
+    public void error(Place place, ProblemCode code, String message, String why, String mend) {
+        error(place, Fault.of(code, message, why, mend));
     }
 
     /** Adds an error. */

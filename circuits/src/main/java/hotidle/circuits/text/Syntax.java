@@ -34,10 +34,16 @@ final class Syntax {
         Place from = fault.getContextMark().map(this::place).orElse(at);
         switch (SyntaxFault.of(fault)) {
             case TAB ->
-                error(at, "a tab stands here", "files are indented with blanks only", "put blanks in its place");
+                error(
+                        at,
+                        ProblemCode.TAB,
+                        "a tab stands here",
+                        "files are indented with blanks only",
+                        "put blanks in its place");
             case OPEN_QUOTE ->
                 error(
                         from,
+                        ProblemCode.OPEN_QUOTE,
                         "the quote that opens here is not closed",
                         "",
                         "close it at the end of the text, on one line");
@@ -49,13 +55,26 @@ final class Syntax {
                                 : at.line());
             case IN_BRACKETS -> bracket(at, from);
             case NEVER_OPENED ->
-                error(at, "a bracket closes here that was never opened", "", "take it out, or open it");
-            case ITEM_AMONG_KEYS -> error(start(at), "a list item stands among keys", EITHER, "indent it deeper");
-            case KEY_AMONG_ITEMS -> error(start(at), "a key stands among list items", EITHER, "");
+                error(
+                        at,
+                        ProblemCode.NEVER_OPENED,
+                        "a bracket closes here that was never opened",
+                        "",
+                        "take it out, or open it");
+            case ITEM_AMONG_KEYS ->
+                error(
+                        start(at),
+                        ProblemCode.ITEM_AMONG_KEYS,
+                        "a list item stands among keys",
+                        EITHER,
+                        "indent it deeper");
+            case KEY_AMONG_ITEMS ->
+                error(start(at), ProblemCode.KEY_AMONG_ITEMS, "a key stands among list items", EITHER, "");
             case NO_SUCH_COLUMN -> column(at);
             case SECOND_DOCUMENT ->
                 error(
                         at,
+                        ProblemCode.SECOND_DOCUMENT,
                         "a second document begins here",
                         "one file, one circuit",
                         "take out the line with ... or ---");
@@ -63,26 +82,37 @@ final class Syntax {
             case ALIAS ->
                 error(
                         at,
+                        ProblemCode.ALIAS,
                         "a * or & stands in front of this",
                         "they have a meaning of their own in YAML",
                         "put text that begins with * or & in quotes");
-            case OTHER -> error(at, NO_YAML, fault.getProblem(), "");
+            case OTHER -> error(at, ProblemCode.NO_YAML, NO_YAML, fault.getProblem(), "");
         }
     }
 
     /** Adds the problem of a character that cannot be printed. */
     void add(ReaderException character) {
         String mend = "take it out; it may have come with text copied from elsewhere";
-        error(at(character.getPosition()), "a character stands here that cannot be printed", "", mend);
+        error(
+                at(character.getPosition()),
+                ProblemCode.UNPRINTABLE,
+                "a character stands here that cannot be printed",
+                "",
+                mend);
     }
 
     /** Adds the problem of a fault without a place. */
     void add(String message) {
-        error(Place.START, NO_YAML, message.lines().findFirst().orElse(""), "");
+        error(
+                Place.START,
+                ProblemCode.NO_YAML,
+                NO_YAML,
+                message.lines().findFirst().orElse(""),
+                "");
     }
 
-    private void error(Place place, String message, String why, String mend) {
-        problems.error(place, message, why, mend);
+    private void error(Place place, ProblemCode code, String message, String why, String mend) {
+        problems.error(place, code, message, why, mend);
     }
 
     private Place place(Mark mark) {
@@ -129,10 +159,20 @@ final class Syntax {
         Optional<String> swallowed = MissingColon.mend(start);
         if (swallowed.isPresent()) {
             Place begin = start(at);
-            error(begin, "a name stands here without a colon and a blank behind it", "", swallowed.get());
+            error(
+                    begin,
+                    ProblemCode.NO_BLANK_AFTER_COLON,
+                    "a name stands here without a colon and a blank behind it",
+                    "",
+                    swallowed.get());
         } else if (start.contains(": ") || before == 0) {
             String mend = "put text that holds a colon in quotes; a second key goes on a line of its own";
-            error(at, "a second colon stands in this line", "the first one ends the key, and only one can", mend);
+            error(
+                    at,
+                    ProblemCode.SECOND_COLON,
+                    "a second colon stands in this line",
+                    "the first one ends the key, and only one can",
+                    mend);
         } else if (!line(before).contains(":")) {
             noColon(before);
         } else {
@@ -143,7 +183,12 @@ final class Syntax {
     private void noColon(int number) {
         Place there = new Place(
                 number, indent(line(number)) + 1, Math.max(line(number).strip().length(), 1), source);
-        error(there, "this line has no colon", "a key is followed by a colon", "write '" + key(number) + ":'");
+        error(
+                there,
+                ProblemCode.NO_COLON,
+                "this line has no colon",
+                "a key is followed by a colon",
+                "write '" + key(number) + ":'");
     }
 
     private String key(int number) {
@@ -155,6 +200,7 @@ final class Syntax {
         Place begin = start(at);
         error(
                 begin,
+                ProblemCode.INDENTED_TOO_DEEP,
                 "this line is indented deeper than the line above it, whose value is complete",
                 INDENTATION,
                 "begin it in column " + (indent(line(before)) + 1) + ", as line " + before + " does");
@@ -166,12 +212,18 @@ final class Syntax {
             String mend = "put a comma between the two, or quotes around text that holds a colon";
             error(
                     at,
+                    ProblemCode.NO_COMMA,
                     "a comma is missing before this",
                     "between " + kind + " commas part one thing from the next",
                     mend);
         } else {
             String mend = "close it at the end of line " + opened.line() + ", if all of it stands there";
-            error(opened, "the bracket that opens here is not closed", "it ends in a line further down only", mend);
+            error(
+                    opened,
+                    ProblemCode.OPEN_BRACKET,
+                    "the bracket that opens here is not closed",
+                    "it ends in a line further down only",
+                    mend);
         }
     }
 
@@ -182,14 +234,24 @@ final class Syntax {
     private void column(Place at) {
         String columns = columnsAbove(at.line());
         String mend = columns.isEmpty() ? "" : "begin it in column " + columns + ", as a line above it does";
-        error(start(at), "this line begins in a column in which no line above it begins", INDENTATION, mend);
+        error(
+                start(at),
+                ProblemCode.NO_SUCH_COLUMN,
+                "this line begins in a column in which no line above it begins",
+                INDENTATION,
+                mend);
     }
 
     private void reserved(Place at) {
         String line = line(at.line());
         String sign = line.substring(Math.min(at.column() - 1, line.length()), Math.min(at.column(), line.length()));
         String mend = "put text that begins with " + sign + " in quotes";
-        error(at, "nothing can begin with " + sign, "it has a meaning of its own in YAML", mend);
+        error(
+                at,
+                ProblemCode.RESERVED_CHARACTER,
+                "nothing can begin with " + sign,
+                "it has a meaning of its own in YAML",
+                mend);
     }
 
     /** Columns in which the groups begin that a line may belong to, the outer ones first. */

@@ -64,13 +64,18 @@ public final class Yaml {
         Syntax syntax = new Syntax(text, problems, source);
         if (text.length() > LONGEST) {
             String size = "the file has " + text.length() + " characters";
-            problems.error(new Place(1, 1, 1, source), size, "a circuit file has at most " + LONGEST, "");
+            problems.error(
+                    new Place(1, 1, 1, source),
+                    ProblemCode.TOO_LONG,
+                    size,
+                    "a circuit file has at most " + LONGEST,
+                    "");
             return Optional.empty();
         }
         try {
             return Optional.of(new Yaml(text, problems, source).document());
         } catch (TooMuchException much) {
-            problems.error(much.place, much.getMessage(), much.why, "");
+            problems.error(much.place, ProblemCode.TOO_MUCH, much.getMessage(), much.why, "");
         } catch (MarkedYamlEngineException fault) {
             syntax.add(fault);
         } catch (ReaderException character) {
@@ -93,7 +98,12 @@ public final class Yaml {
         if (events.next().getEventId() == Event.ID.DocumentEnd) {
             Event after = events.next();
             if (after.getEventId() != Event.ID.StreamEnd) {
-                problems.error(place(after), "a second document begins here", OWN_LANGUAGE, "one file, one circuit");
+                problems.error(
+                        place(after),
+                        ProblemCode.SECOND_DOCUMENT,
+                        "a second document begins here",
+                        OWN_LANGUAGE,
+                        "one file, one circuit");
             }
         }
         return value;
@@ -118,13 +128,13 @@ public final class Yaml {
     private void refuseExtras(Place place) {
         if (last.getEventId() == Event.ID.Alias) {
             String mend = "write the value out; put a name that begins with * in quotes";
-            problems.error(place, "an alias (*...) stands here", OWN_LANGUAGE, mend);
+            problems.error(place, ProblemCode.ALIAS, "an alias (*...) stands here", OWN_LANGUAGE, mend);
         } else if (last instanceof NodeEvent node && node.getAnchor().isPresent()) {
             String mend = "leave it out; put text that begins with & in quotes";
-            problems.error(place, "an anchor (&...) stands here", OWN_LANGUAGE, mend);
+            problems.error(place, ProblemCode.ANCHOR, "an anchor (&...) stands here", OWN_LANGUAGE, mend);
         } else if (tag().isPresent()) {
             String mend = "leave it out; put text that begins with ! in quotes";
-            problems.error(place, "a tag (!...) stands here", OWN_LANGUAGE, mend);
+            problems.error(place, ProblemCode.TAG, "a tag (!...) stands here", OWN_LANGUAGE, mend);
         }
     }
 
@@ -176,7 +186,7 @@ public final class Yaml {
                 Value.Entry entry = before.get();
                 entries.set(entries.size() - 1, new Value.Entry(entry.key(), entry.keyPlace(), whole.get()));
             } else if (!(key instanceof Value.Text text) || text.text().isEmpty()) {
-                problems.error(key.place(), "a key must be a word", OWN_LANGUAGE, "");
+                problems.error(key.place(), ProblemCode.KEY_IS_NO_WORD, "a key must be a word", OWN_LANGUAGE, "");
             } else if (known.containsKey(text.text())) {
                 twice(text, value, entries, known.get(text.text()));
             } else {
@@ -215,7 +225,7 @@ public final class Yaml {
         String where = "it stands first at " + problems.at(first.keyPlace());
         boolean groups = first.value() instanceof Value.Entries && value instanceof Value.Entries;
         String mend = groups ? "put all of it under one of them" : "leave one of them out";
-        problems.error(key.place(), "key '" + key.text() + "' stands twice", where, mend);
+        problems.error(key.place(), ProblemCode.TWICE, "key '" + key.text() + "' stands twice", where, mend);
         if (groups) {
             Value.Entries all = (Value.Entries) first.value();
             for (Value.Entry entry : ((Value.Entries) value).entries()) {

@@ -10,6 +10,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.ProblemCode;
 import hotidle.part.AnnularGap;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.Transmission;
@@ -17,6 +18,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -78,33 +80,26 @@ class MeasurementSheetTest {
 
     @Test
     void everyOtherSlipIsToldAtItsCell() {
-        String[][] slips = {
-            {"bore-0l;bore;14.05;;;mm;;;", "2:1: error: the sheet has a part 'bore-0l', which the circuit does not have"
-            },
-            {"bore-01;bor;14.05;;;mm;;;", "2:9: error: the sheet has a size 'bor', which bore-01 does not have"},
-            {"bore-01;bore;14.05;;;;;;", "2:22: error: the sheet has no unit for bore-01.bore"},
-            {
-                "bore-01;bore;14.05;;;psi;;;",
-                "2:22: error: the sheet has the unit 'psi' for bore-01.bore, which is none of length"
-            },
-            {"bore-01;bore;;;14.05;mm;;;", "2:16: error: the sheet has a measured gap or flatness for bore-01.bore"},
-            {"bore-01;bore;14.05;;;mm;;;\nbore-01;bore;14.06;;;mm;;;", "3:14: error: the sheet has bore-01.bore twice"},
-            {
-                "bore-01;bore;13.9;;;mm;;;",
-                "2:14: error: annular-gap 'bore-01' has a valve of 14.0000 mm in a bore of 13.9000 mm"
-            },
-            {"bore-01;bore;1405;;;mm;;;", "2:14: error: annular-gap 'bore-01' has bore 1405 mm"},
-            {"bore-01;bore;14.05;;;mm;;;;;x", "error: this row has more cells than the sheet has columns"},
-        };
-        for (String[] slip : slips) {
-            List<String> said = read(HEAD + slip[0]).problems().stream()
-                    .map(Problem::headline)
-                    .toList();
-            assertEquals(
-                    1, said.stream().filter(one -> one.contains(": error: ")).count(), said.toString());
-            assertTrue(said.stream().anyMatch(one -> one.contains(slip[1])), said.toString());
-        }
-        assertTrue(read("a,b,c\n1,2,3\n").problems().get(0).headline().contains("unknown column 'a'"));
+        Map<String, String> slips = Map.of(
+                "bore-0l;bore;14.05;;;mm;;;", "2:1 SHEET_OF_UNKNOWN_PART",
+                "bore-01;bor;14.05;;;mm;;;", "2:9 SHEET_OF_UNKNOWN_SIZE",
+                "bore-01;bore;14.05;;;;;;", "2:22 SHEET_WITHOUT_UNIT",
+                "bore-01;bore;14.05;;;psi;;;", "2:22 SHEET_WITHOUT_UNIT",
+                "bore-01;bore;;;14.05;mm;;;", "2:16 CELL_IN_WRONG_COLUMN",
+                "bore-01;bore;14.05;;;mm;;;\nbore-01;bore;14.06;;;mm;;;", "3:14 MEASURED_TWICE",
+                "bore-01;bore;13.9;;;mm;;;", "2:14 FIT_WITHOUT_CLEARANCE",
+                "bore-01;bore;1405;;;mm;;;", "2:14 OUT_OF_BOUNDS",
+                "bore-01;bore;14.05;;;mm;;;;;x", "2:28 TOO_MANY_CELLS");
+        slips.forEach((row, slip) -> assertEquals(
+                List.of(slip),
+                read(HEAD + row).problems().stream()
+                        .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                        .map(problem -> problem.position().line() + ":"
+                                + problem.position().column() + " " + problem.code())
+                        .toList()));
+        assertEquals(
+                ProblemCode.UNKNOWN_COLUMN,
+                read("a,b,c\n1,2,3\n").problems().get(0).code());
         assertTrue(read("\"open\n").circuit().isEmpty());
         assertEquals(List.of(), read(HEAD).problems());
     }
