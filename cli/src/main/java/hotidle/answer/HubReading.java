@@ -4,27 +4,27 @@ import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.result.Solution;
-import hotidle.transmission.Transmission;
+import java.util.OptionalDouble;
 
 /**
  * What the hub bushing of a unit reports in a state.
  *
- * @param least   least film [m], NaN in metal contact
+ * @param least   least film [m]; empty in metal contact
  * @param allowed least film allowed [m]
  * @param load    [N]
  * @param contact whether metal touches
  */
-public record HubReading(double least, double allowed, double load, boolean contact) {
+public record HubReading(OptionalDouble least, double allowed, double load, boolean contact) {
 
     /**
      * Reads it.
      *
      * @throws java.util.NoSuchElementException where the unit has no hub bushing
      */
-    public static HubReading of(Transmission unit, Solution state) {
-        String hub = Roles.of(unit).hub().map(Placed::name).orElseThrow();
+    public static HubReading of(Roles roles, Solution state) {
+        String hub = roles.hub().map(Placed::name).orElseThrow();
         return new HubReading(
-                state.measure(hub, Bushing.LEAST_FILM).orElse(Double.NaN),
+                state.measure(hub, Bushing.LEAST_FILM),
                 state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow(),
                 state.measure(hub, Bushing.LOAD).orElseThrow(),
                 state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0);

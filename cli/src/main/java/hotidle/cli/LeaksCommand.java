@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import hotidle.answer.leaks.LeaksAnswer;
+import hotidle.assess.Assessment;
 import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
@@ -71,11 +72,11 @@ final class LeaksCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
         Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
-        Optional<LeaksAnswer.Found> found = outcome.state()
-                .flatMap(state -> repairs(chosen, at, speeds)
-                        .map(repairs -> found(unit, at, OilBudget.of(unit, state), repairs, speeds.get(0))));
+        Optional<Assessment> assessed = outcome.state().map(state -> Assessment.of(unit, at, roles, state));
+        Optional<LeaksAnswer.Found> found = assessed.flatMap(one ->
+                repairs(chosen, at, speeds).map(repairs -> found(unit, at, one.budget(), repairs, speeds.get(0))));
         LeaksAnswer answer = new LeaksAnswer(
-                asked.shared.units, described.about(), described.abouts(), unit, roles, at, outcome, found);
+                asked.shared.units, described.about(), described.abouts(), unit, roles, at, outcome, assessed, found);
         return Printed.print(spec, asked.shared, answer);
     }
 

@@ -14,20 +14,9 @@ import java.util.List;
  * @param roles   of the unit's parts
  * @param budget  where the oil goes
  * @param figures what a reader asks of the state
- * @param doubts  where it lies outside what a law was made for
  */
 public record Assessment(
-        Transmission unit,
-        DutyPoint duty,
-        Solution state,
-        Roles roles,
-        OilBudget budget,
-        Figures figures,
-        List<Doubt> doubts) {
-
-    public Assessment {
-        doubts = List.copyOf(doubts);
-    }
+        Transmission unit, DutyPoint duty, Solution state, Roles roles, OilBudget budget, Figures figures) {
 
     /** Assesses a state. */
     public static Assessment of(Transmission unit, DutyPoint duty, Solution state) {
@@ -37,8 +26,12 @@ public record Assessment(
     /** The same, of the unit's roles already found. */
     public static Assessment of(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
         OilBudget budget = OilBudget.of(unit, roles, state);
-        Figures figures = Figures.of(unit, roles, budget, state);
-        return new Assessment(unit, duty, state, roles, budget, figures, Doubt.of(unit.network(), state));
+        return new Assessment(unit, duty, state, roles, budget, Figures.of(unit, roles, budget, state));
+    }
+
+    /** Where it lies outside what a law was made for. */
+    public List<Doubt> doubts() {
+        return Doubt.of(unit.network(), state);
     }
 
     /** One margin a lube branch, the cooler's and the converter's; those that need nothing at the duty are left out. */

@@ -6,7 +6,6 @@ import hotidle.part.Cooler;
 import hotidle.part.LubeBranch;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,11 +16,6 @@ public final class Consumers {
     private Consumers() {}
 
     /** One margin a lube branch, the cooler's and the converter's; those that need nothing at the duty are left out. */
-    public static List<Margin> of(Transmission unit, DutyPoint duty, Solution state) {
-        return of(Roles.of(unit), duty, state);
-    }
-
-    /** The same, of roles already found. */
     public static List<Margin> of(Roles roles, DutyPoint duty, Solution state) {
         List<Margin> margins = new ArrayList<>();
         for (Placed branch : roles.lube()) {
@@ -33,13 +27,6 @@ public final class Consumers {
                 .ifPresent(margins::add);
         roles.converter().flatMap(placed -> charge(placed, state)).ifPresent(margins::add);
         return margins;
-    }
-
-    /** Those that get less than they need. */
-    public static List<Margin> starved(Transmission unit, DutyPoint duty, Solution state) {
-        return of(unit, duty, state).stream()
-                .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
-                .toList();
     }
 
     private static Optional<Margin> flow(

@@ -1,7 +1,9 @@
 package hotidle.study;
 
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.newton.Series;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -11,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Builds of one circuit side by side at its duty points.
@@ -29,27 +32,44 @@ public record Comparison(List<BuildAtDuty> cells) {
      * @param unit    the build
      * @param duty    the duty
      * @param outcome at the duty's own speed
+     * @param assessed what that state means; empty where it was not found
      * @param sweep   over engine speed, everything else as at the duty
      */
-    public record BuildAtDuty(Transmission unit, DutyPoint duty, Outcome outcome, SpeedSweep sweep) {
+    public record BuildAtDuty(
+            Transmission unit, DutyPoint duty, Outcome outcome, Optional<Assessment> assessed, SpeedSweep sweep) {
+
+        private static BuildAtDuty of(Outcome outcome, SpeedSweep sweep) {
+            return new BuildAtDuty(
+                    sweep.unit(),
+                    sweep.duty(),
+                    outcome,
+                    outcome.state().map(state -> Assessment.of(sweep.unit(), sweep.duty(), sweep.roles(), state)),
+                    sweep);
+        }
+
+        /** Of the unit's parts. */
+        public Roles roles() {
+            return sweep.roles();
+        }
+
+        /** What gets less oil than it needs; empty where nothing was solved. */
+        public List<Margin> starved() {
+            return assessed.map(Assessment::starved).orElse(List.of());
+        }
 
         /** Figures at the duty's own speed, where it was solved. */
         public Optional<Figures> figures() {
-            return outcome.state().map(state -> Figures.of(unit, state));
+            return assessed.map(Assessment::figures);
         }
 
         /** Clutches and lockup that may slip; empty where nothing was solved. */
         public List<Margin> slipping() {
-            return outcome.state()
-                    .map(state -> Judgement.slipping(unit, duty, state))
-                    .orElse(List.of());
+            return assessed.map(Judgement::slipping).orElse(List.of());
         }
 
         /** Pressure [Pa] by clutch that presses although the range does not apply it; empty where nothing was solved. */
         public Map<String, Double> dragging() {
-            return outcome.state()
-                    .map(state -> Judgement.dragging(unit, duty, state))
-                    .orElse(Map.of());
+            return assessed.map(Judgement::dragging).orElse(Map.of());
         }
     }
 
@@ -60,15 +80,14 @@ public record Comparison(List<BuildAtDuty> cells) {
      * @param speeds engine speeds of the sweeps [rev/s], rising
      */
     public static Comparison of(List<Transmission> units, List<Double> speeds) {
-        List<BuildAtDuty> open = new ArrayList<>();
+        List<Supplier<BuildAtDuty>> open = new ArrayList<>();
         for (DutyPoint duty : units.get(0).duties()) {
             for (Transmission unit : units) {
-                open.add(new BuildAtDuty(unit, unit.duty(duty.name()).orElseThrow(), null, null));
+                DutyPoint own = unit.duty(duty.name()).orElseThrow();
+                open.add(() -> solve(unit, own, speeds));
             }
         }
-        return new Comparison(open.parallelStream()
-                .map(cell -> solve(cell.unit, cell.duty, speeds))
-                .toList());
+        return new Comparison(open.parallelStream().map(Supplier::get).toList());
     }
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
@@ -78,12 +97,12 @@ public record Comparison(List<BuildAtDuty> cells) {
                 .filter(state -> state.conditions().speed() <= duty.speed())
                 .reduce((one, later) -> later);
         if (below.filter(state -> state.conditions().speed() == duty.speed()).isPresent()) {
-            return new BuildAtDuty(unit, duty, Outcome.of(below.get()), sweep);
+            return BuildAtDuty.of(Outcome.of(below.get()), sweep);
         }
         Series series = new Series(unit.network());
         below.ifPresent(series::restart);
         series.solve(unit.conditions(duty));
-        return new BuildAtDuty(unit, duty, series.outcome(), sweep);
+        return BuildAtDuty.of(series.outcome(), sweep);
     }
 
     /** The builds, in the order asked for. */

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Assessment;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
@@ -65,17 +66,18 @@ final class DutyChain {
         Series series = new Series(unit.network());
         Optional<HubOverSpeed> hub = hub(unit, point, roles, series);
         Outcome outcome = own(unit, point, hub, series);
-        Optional<HeldLine> line = line(unit, point);
+        Optional<HeldLine> line = line(unit, point, roles);
         List<Margin> margins = new ArrayList<>();
         Map<String, Double> dragging = new TreeMap<>();
         Map<String, Double> leaky = new TreeMap<>();
-        outcome.state().ifPresent(state -> {
-            Limits limits = new Limits(unit, point, roles, state);
+        Optional<Assessment> assessed = outcome.state().map(state -> Assessment.of(unit, point, roles, state));
+        assessed.ifPresent(one -> {
+            Limits limits = new Limits(one);
             margins.addAll(limits.all(line, hub));
             dragging.putAll(limits.dragging());
             leaky.putAll(limits.leaky());
         });
-        return new Judgement(unit, point, outcome, hub, line, margins, dragging, leaky);
+        return new Judgement(unit, point, outcome, assessed, hub, line, margins, dragging, leaky);
     }
 
     /** Some margins of the duty, solved without what others need; those that are not judged, or whose state is not found, are missing. */
@@ -88,10 +90,10 @@ final class DutyChain {
         boolean regulation = keys.stream().anyMatch(key -> key.kind() == Margin.Kind.REGULATION);
         Optional<HubOverSpeed> hub = searched ? hub(unit, point, roles, series) : Optional.empty();
         Outcome outcome = own(unit, point, hub, series);
-        Optional<HeldLine> line = regulation ? line(unit, point) : Optional.empty();
+        Optional<HeldLine> line = regulation ? line(unit, point, roles) : Optional.empty();
         Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
         outcome.state()
-                .ifPresent(state -> new Limits(unit, point, roles, state)
+                .ifPresent(state -> new Limits(Assessment.of(unit, point, roles, state))
                         .all(line, hub)
                         .forEach(margin -> {
                             Judgement.Key key = Judgement.Key.of(point, margin);
@@ -127,9 +129,9 @@ final class DutyChain {
         return outcome;
     }
 
-    private Optional<HeldLine> line(Transmission unit, DutyPoint point) {
+    private Optional<HeldLine> line(Transmission unit, DutyPoint point, Roles roles) {
         return unit.commanded().map(command -> {
-            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, held);
+            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, roles, held);
             HeldLine line = search.run();
             held = search.last();
             return line;

@@ -1,6 +1,5 @@
 package hotidle.study;
 
-import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SpoolValve;
@@ -30,9 +29,10 @@ public record FrictionBand(double low, double high) {
     /**
      * The band of a state.
      *
+     * @param line node whose pressure is told
      * @return empty where no spool has friction, or an end of the band is not found
      */
-    public static Optional<FrictionBand> of(Transmission unit, Solution state) {
+    public static Optional<FrictionBand> of(Transmission unit, String line, Solution state) {
         List<Placed> sticky = sticky(unit);
         List<Outcome> ends = sticky.stream()
                 .flatMap(placed -> Stream.of(1, -1).map(sign -> end(unit, state, placed, sign)))
@@ -40,7 +40,6 @@ public record FrictionBand(double low, double high) {
         if (ends.isEmpty() || ends.stream().anyMatch(end -> end.state().isEmpty())) {
             return Optional.empty();
         }
-        String line = Roles.of(unit).line();
         double[] pressures = DoubleStream.concat(
                         DoubleStream.of(state.pressure(line)),
                         ends.stream()

@@ -22,20 +22,22 @@ public final class FrictionBands {
         comparison
                 .cells()
                 .forEach(cell ->
-                        bands.add(cell.unit(), cell.outcome().state().stream().toList()));
+                        bands.add(cell.sweep(), cell.outcome().state().stream().toList()));
         return bands;
     }
 
     /** Those of the states that sweeps show. */
     public static FrictionBands of(List<SpeedSweep> sweeps) {
         FrictionBands bands = new FrictionBands();
-        sweeps.forEach(sweep -> bands.add(sweep.unit(), sweep.states()));
+        sweeps.forEach(sweep -> bands.add(sweep, sweep.states()));
         return bands;
     }
 
-    private void add(Transmission unit, List<Solution> states) {
+    private void add(SpeedSweep sweep, List<Solution> states) {
+        Transmission unit = sweep.unit();
+        String line = sweep.roles().line();
         if (asked.computeIfAbsent(unit.build(), build -> FrictionBand.asked(unit))) {
-            states.forEach(state -> FrictionBand.of(unit, state).ifPresent(band -> found.put(state, band)));
+            states.forEach(state -> FrictionBand.of(unit, line, state).ifPresent(band -> found.put(state, band)));
         }
     }
 

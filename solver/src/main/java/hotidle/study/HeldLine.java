@@ -75,15 +75,15 @@ public record HeldLine(
         private Set<String> hungry = Set.of();
 
         HeldLineSearch(Transmission unit, DutyPoint duty) {
-            this(unit, duty, Optional.empty());
+            this(unit, duty, Roles.of(unit), Optional.empty());
         }
 
         /** A search that starts from a state of a unit alike with its line held. */
-        HeldLineSearch(Transmission unit, DutyPoint duty, Optional<Solution> start) {
+        HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<Solution> start) {
             last = start;
             this.unit = unit;
             this.duty = duty;
-            roles = Roles.of(unit);
+            this.roles = roles;
             set = unit.setPressure(unit.conditions(duty)).orElseThrow();
         }
 

@@ -1,8 +1,7 @@
 package hotidle.study;
 
-import hotidle.assess.Figures;
+import hotidle.assess.Assessment;
 import hotidle.assess.Margin;
-import hotidle.assess.Roles;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -21,6 +20,7 @@ import java.util.TreeMap;
  * @param unit     the build
  * @param duty     the duty
  * @param outcome  at the duty's own speed
+ * @param assessed what that state means; empty where it was not found
  * @param hub      the hub over the range of speeds; empty without a loaded bushing
  * @param held     the line held at the set pressure; empty where nothing commands one
  * @param margins  none where the state was not found
@@ -31,6 +31,7 @@ public record Judgement(
         Transmission unit,
         DutyPoint duty,
         Outcome outcome,
+        Optional<Assessment> assessed,
         Optional<HubOverSpeed> hub,
         Optional<HeldLine> held,
         List<Margin> margins,
@@ -71,26 +72,26 @@ public record Judgement(
      * which is asked with the line held.
      */
     static Map<Key, Margin> at(Transmission unit, DutyPoint duty, Solution state) {
-        Roles roles = Roles.of(unit);
-        Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
+        Assessment assessed = Assessment.of(unit, duty, state);
+        Optional<HubOverSpeed> hub = assessed.roles().hub().map(placed -> HubOverSpeed.alone(state, placed));
         Map<Key, Margin> margins = new LinkedHashMap<>();
-        for (Margin margin : new Limits(unit, duty, roles, state).all(Optional.empty(), hub)) {
+        for (Margin margin : new Limits(assessed).all(Optional.empty(), hub)) {
             margins.put(Key.of(duty, margin), margin);
         }
         return margins;
     }
 
     /** The applied clutches, the lockup among them, that have too little pressure for their torque. */
-    public static List<Margin> slipping(Transmission unit, DutyPoint duty, Solution state) {
-        return new Limits(unit, duty, Roles.of(unit), state)
+    public static List<Margin> slipping(Assessment assessed) {
+        return new Limits(assessed)
                 .grips().stream()
                         .filter(margin -> margin.verdict() == Margin.Verdict.FAILS)
                         .toList();
     }
 
     /** Clutches that press although the range does not apply them, with their pressure [Pa]. */
-    public static Map<String, Double> dragging(Transmission unit, DutyPoint duty, Solution state) {
-        return new Limits(unit, duty, Roles.of(unit), state).dragging();
+    public static Map<String, Double> dragging(Assessment assessed) {
+        return new Limits(assessed).dragging();
     }
 
     /** Which limit at which duty. */
@@ -126,9 +127,7 @@ public record Judgement(
 
     /** Whether a margin fails because the pump has too little oil: what the regulator feeds, and what a low line presses. */
     public boolean followsFromPump(Margin margin) {
-        boolean low = outcome.state()
-                .map(state -> !Figures.of(unit, state).regulated())
-                .orElse(false);
+        boolean low = assessed.map(one -> !one.figures().regulated()).orElse(false);
         return margin.verdict() == Margin.Verdict.FAILS
                 && switch (margin.kind()) {
                     case LUBRICATION, COOLER, CONVERTER_CHARGE -> true;

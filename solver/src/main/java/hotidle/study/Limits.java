@@ -1,6 +1,6 @@
 package hotidle.study;
 
-import hotidle.assess.Consumers;
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.MarginNote;
@@ -25,14 +25,18 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** All limits of a state of a unit at a duty, each as a margin. */
-record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
+/** All limits of an assessed state, each as a margin. */
+record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles roles, Solution state) {
+
+    Limits(Assessment assessed) {
+        this(assessed, assessed.unit(), assessed.duty(), assessed.roles(), assessed.state());
+    }
 
     List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
         List<Margin> margins = new ArrayList<>();
         held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
         margins.addAll(grips());
-        margins.addAll(Consumers.of(roles, duty, state));
+        margins.addAll(assessed.consumers());
         hub.ifPresent(over -> film(margins, over));
         inlet().ifPresent(margins::add);
         margins.addAll(relief());
@@ -56,7 +60,7 @@ record Limits(Transmission unit, DutyPoint duty, Roles roles, Solution state) {
 
     /** A relief valve that lifts below the set pressure takes what the others miss. */
     private Optional<MarginNote> lifted() {
-        OptionalDouble set = Figures.of(unit, state).set();
+        OptionalDouble set = assessed.figures().set();
         return unit.reliefs(roles.line()).stream()
                 .filter(placed -> set.isPresent() && cracking(placed) < set.getAsDouble())
                 .map(placed -> MarginNote.of(MarginNote.Remark.RELIEF_LIFTS_BELOW_SET, placed.name()))

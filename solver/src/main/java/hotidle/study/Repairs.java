@@ -1,9 +1,8 @@
 package hotidle.study;
 
-import hotidle.assess.Consumers;
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
-import hotidle.assess.OilBudget;
 import hotidle.newton.SteadySolver;
 import hotidle.part.SealingRing;
 import hotidle.result.Solution;
@@ -194,16 +193,15 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
         }
 
         private Effect effect(Transmission unit, Solution state, boolean onset) {
-            Figures figures = Figures.of(unit, state);
+            Assessment assessed = Assessment.of(unit, duty, state);
+            Figures figures = assessed.figures();
             return new Effect(
                     figures.line(),
                     figures.set().orElse(Double.NaN),
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
-                    OilBudget.of(unit, state).lost(),
-                    Consumers.starved(unit, duty, state).stream()
-                            .map(Margin::part)
-                            .toList(),
+                    assessed.budget().lost(),
+                    assessed.starved().stream().map(Margin::part).toList(),
                     onset && unit.commanded().isPresent()
                             ? SpeedSweep.rising(unit, duty, speeds, Optional.empty())
                                     .onset()

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
@@ -26,9 +27,13 @@ public final class SpeedSweep {
 
     private final Transmission unit;
     private final DutyPoint duty;
+    private final Roles roles;
     private final List<Outcome> rising;
     private final List<Outcome> falling;
     private final List<Outcome> shown;
+
+    /** What the shown states mean, once asked for. */
+    private List<Optional<Assessment>> assessed;
 
     /** Crossings found so far: each takes states of its own, and a command asks for them more than once. */
     private final Map<String, OptionalDouble> crossings = new ConcurrentHashMap<>();
@@ -50,6 +55,7 @@ public final class SpeedSweep {
             Transmission unit, DutyPoint duty, List<Outcome> rising, List<Outcome> falling, List<Outcome> shown) {
         this.unit = unit;
         this.duty = duty;
+        this.roles = Roles.of(unit);
         this.rising = List.copyOf(rising);
         this.falling = List.copyOf(falling);
         this.shown = List.copyOf(shown);
@@ -63,6 +69,25 @@ public final class SpeedSweep {
     /** Range, temperatures, torque. */
     public DutyPoint duty() {
         return duty;
+    }
+
+    /** Of the unit's parts. */
+    public Roles roles() {
+        return roles;
+    }
+
+    /** What each shown state means, empty where it was not found; assessed once. */
+    public synchronized List<Optional<Assessment>> assessed() {
+        if (assessed == null) {
+            assessed = shown.stream()
+                    .map(outcome -> outcome.state().map(this::assess))
+                    .toList();
+        }
+        return assessed;
+    }
+
+    private Assessment assess(Solution state) {
+        return Assessment.of(unit, duty, roles, state);
     }
 
     /** The outcome at each speed, in rising speed. */
@@ -149,8 +174,8 @@ public final class SpeedSweep {
      * nothing is commanded.
      */
     public OptionalDouble onset() {
-        return crossing("onset", state -> {
-            Figures figures = Figures.of(unit, state);
+        return crossing("onset", one -> {
+            Figures figures = one.figures();
             double over =
                     figures.set().isPresent() ? figures.line() / figures.set().getAsDouble() - 1 : Double.NaN;
             return over >= 0 && !figures.regulated() ? Double.NaN : over;
@@ -159,64 +184,64 @@ public final class SpeedSweep {
 
     /** Lowest speed from which the secondary unloads at all higher speeds [rev/s]. */
     public OptionalDouble unloading() {
-        return openFrom("unloading", Roles.of(unit).unloading());
+        return openFrom("unloading", roles.unloading());
     }
 
     /** Lowest speed from which the line is bypassed at all higher speeds [rev/s]. */
     public OptionalDouble bypassing() {
-        return openFrom("bypassing", Roles.of(unit).bypass());
+        return openFrom("bypassing", roles.bypass());
     }
 
     private OptionalDouble openFrom(String name, Optional<SpoolValve.Opening> opening) {
         return opening.isEmpty()
                 ? OptionalDouble.empty()
-                : crossing(name, state -> {
-                    double open = state.own(unit.command().regulator(), "position")
+                : crossing(name, one -> {
+                    double open = one.state().own(unit.command().regulator(), "position")
                             - opening.get().edge();
                     return open == 0 ? Double.NaN : open;
                 });
     }
 
-    private OptionalDouble crossing(String name, ToDoubleFunction<Solution> figure) {
+    private OptionalDouble crossing(String name, ToDoubleFunction<Assessment> figure) {
         return crossings.computeIfAbsent(name, asked -> from(figure));
     }
 
     /** Lowest speed from which a figure is zero or more at all higher speeds asked, narrowed down between two of them. */
-    private OptionalDouble from(ToDoubleFunction<Solution> figure) {
+    private OptionalDouble from(ToDoubleFunction<Assessment> figure) {
         int first = shown.size();
         while (first > 0
-                && shown.get(first - 1)
-                        .state()
-                        .filter(state -> figure.applyAsDouble(state) >= 0)
+                && assessed()
+                        .get(first - 1)
+                        .filter(one -> figure.applyAsDouble(one) >= 0)
                         .isPresent()) {
             first--;
         }
         if (first == shown.size()) {
             return OptionalDouble.empty();
         }
-        Solution above = shown.get(first).state().orElseThrow();
-        if (first == 0 || shown.get(first - 1).state().isEmpty()) {
-            return OptionalDouble.of(above.conditions().speed());
-        }
-        return OptionalDouble.of(narrow(shown.get(first - 1).state().get(), above, figure));
+        Assessment above = assessed().get(first).orElseThrow();
+        Optional<Assessment> below = first == 0 ? Optional.empty() : assessed().get(first - 1);
+        return OptionalDouble.of(below.map(one -> narrow(one, above, figure))
+                .orElseGet(() -> above.state().conditions().speed()));
     }
 
     /** Each state starts from the slowest at which the figure holds, as the engine would come to it from there. */
-    private double narrow(Solution below, Solution above, ToDoubleFunction<Solution> figure) {
+    private double narrow(Assessment below, Assessment above, ToDoubleFunction<Assessment> figure) {
         Series series = new Series(unit.network());
-        Solution high = above;
+        Solution high = above.state();
         SignChange search = new SignChange(
-                above.conditions().speed(),
+                above.state().conditions().speed(),
                 figure.applyAsDouble(above),
-                below.conditions().speed(),
+                below.state().conditions().speed(),
                 figure.applyAsDouble(below),
                 CROSSING);
         while (search.open()) {
             double speed = search.next();
             series.restart(high);
-            Optional<Solution> state =
-                    series.solve(above.conditions().atSpeed(speed)) ? Optional.of(series.state()) : Optional.empty();
-            double value = state.map(figure::applyAsDouble).orElse(Double.NaN);
+            Optional<Solution> state = series.solve(above.state().conditions().atSpeed(speed))
+                    ? Optional.of(series.state())
+                    : Optional.empty();
+            double value = state.map(this::assess).map(figure::applyAsDouble).orElse(Double.NaN);
             high = value >= 0 ? state.orElseThrow() : high;
             search.tell(speed, value);
         }
@@ -225,7 +250,7 @@ public final class SpeedSweep {
 
     /** The state with the thinnest known film in the hub bushing; empty without a hub, or where all are in metal contact. */
     public Optional<Solution> thinnestFilm() {
-        Optional<Placed> hub = Roles.of(unit).hub();
+        Optional<Placed> hub = roles.hub();
         return hub.flatMap(placed -> states().stream()
                 .filter(state ->
                         state.measure(placed.name(), Bushing.LEAST_FILM).isPresent())
@@ -235,7 +260,7 @@ public final class SpeedSweep {
 
     /** Speeds [rev/s] at which the hub runs in metal contact, its film not known. */
     public List<Double> contactSpeeds() {
-        Optional<Placed> hub = Roles.of(unit).hub();
+        Optional<Placed> hub = roles.hub();
         return states().stream()
                 .filter(state -> hub.filter(placed -> state.measure(placed.name(), Bushing.METAL_CONTACT)
                                         .orElseThrow()

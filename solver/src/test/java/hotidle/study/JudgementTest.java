@@ -299,6 +299,6 @@ class JudgementTest {
         Assessment assessed = Assessment.of(unit, duty, state);
         assertEquals(Figures.of(unit, state), assessed.figures());
         assertEquals(OilBudget.of(unit, state), assessed.budget());
-        assertEquals(Consumers.starved(unit, duty, state), assessed.starved());
+        assertEquals(Consumers.of(assessed.roles(), duty, state), assessed.consumers());
     }
 }

@@ -301,13 +301,13 @@ class SymptomsTest {
             assertEquals(2 * 5 / 300e-6, band, 0.1 * band, rpm + " rpm");
         }
         for (int rpm : List.of(650, 2000, 4000)) {
-            FrictionBand told = FrictionBand.of(CIRCUIT.unit("sticky"), state("sticky", "first", rpm))
+            FrictionBand told = FrictionBand.of(CIRCUIT.unit("sticky"), "line", state("sticky", "first", rpm))
                     .orElseThrow();
             assertEquals(line("fresh", rpm), line("sticky", rpm), 1, "the state itself is that of a free spool");
             assertEquals(line("sticky-rising", rpm), told.high(), 1, rpm + " rpm, upper end");
             assertEquals(line("sticky-falling", rpm), told.low(), 1, rpm + " rpm, lower end");
         }
-        assertEquals(Optional.empty(), FrictionBand.of(CIRCUIT.unit("fresh"), state("fresh", "first", 650)));
+        assertEquals(Optional.empty(), FrictionBand.of(CIRCUIT.unit("fresh"), "line", state("fresh", "first", 650)));
         for (String build : List.of("fresh", "worn", "sticky-rising", "sticky-falling")) {
             assertEquals(List.of(), sweep(build, "first").differences(), build + " has one steady state at each speed");
         }

@@ -4,7 +4,6 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ChangePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.assess.Figures;
-import hotidle.assess.Roles;
 import hotidle.study.Comparison;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
@@ -29,7 +28,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
         sentences.add(ChangePhrase.against(
                 before.unit().build(),
                 before.duty().name(),
-                figures(was.get(), is.get(), !Roles.of(after.unit()).lube().isEmpty())));
+                figures(was.get(), is.get(), !after.roles().lube().isEmpty())));
         if (CompareVerdicts.noMoreOil(was.get(), is.get())) {
             sentences.add(ChangePhrase.NO_MORE_OIL);
         }

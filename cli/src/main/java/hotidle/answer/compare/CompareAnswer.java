@@ -83,10 +83,9 @@ public record CompareAnswer(
         Map<String, List<Doubt>> doubts = new LinkedHashMap<>();
         comparison
                 .cells()
-                .forEach(cell -> cell.outcome()
-                        .state()
-                        .ifPresent(state -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
-                                .addAll(Doubt.of(cell.unit().network(), state))));
+                .forEach(cell -> cell.assessed()
+                        .ifPresent(one -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
+                                .addAll(one.doubts())));
         return doubts;
     }
 

@@ -63,7 +63,7 @@ record CompareRecord(String circuit, List<BuildFigures> builds) {
                 unloading,
                 films,
                 cells.stream()
-                        .map(cell -> StateRecord.of(unit, cell.duty(), cell.outcome()))
+                        .map(cell -> StateRecord.of(unit, cell.duty(), cell.outcome(), cell.assessed()))
                         .toList());
     }
 }

@@ -10,10 +10,8 @@ import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.PumpPowerPhrase;
 import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
-import hotidle.assess.Consumers;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
-import hotidle.assess.Roles;
 import hotidle.part.Clutch;
 import hotidle.study.Comparison;
 import hotidle.study.SpeedSweep;
@@ -82,8 +80,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
     private String line(Comparison.BuildAtDuty cell, Figures f) {
         HeldLinePhrase phrase = new HeldLinePhrase(units);
         String build = cell.unit().build();
-        OptionalDouble lube =
-                Roles.of(cell.unit()).lube().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(f.lube());
+        OptionalDouble lube = cell.roles().lube().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(f.lube());
         String shortOf = String.join(", ", shortOfOil(cell));
         double set = f.set().orElseThrow();
         return f.regulated()
@@ -124,8 +121,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
 
     /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */
     private List<String> shortOfOil(Comparison.BuildAtDuty cell) {
-        return cell.outcome().state().stream()
-                .flatMap(state -> Consumers.starved(cell.unit(), cell.duty(), state).stream())
+        return cell.starved().stream()
                 .map(margin -> ShortOfOilPhrase.part(
                         units, MarginQuantity.of(margin), margin.part(), margin.value(), margin.needed()))
                 .toList();
@@ -145,10 +141,10 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
                 sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
         OptionalDouble onset = sweep.onset();
         String regulates = new OnsetPhrase(units).regulates(onset, CompareRow.lowest(sweep), highest);
-        List<Double> shortAt = sweep.states().stream()
-                .filter(state ->
-                        !Consumers.starved(sweep.unit(), sweep.duty(), state).isEmpty())
-                .map(state -> state.conditions().speed())
+        List<Double> shortAt = sweep.assessed().stream()
+                .flatMap(Optional::stream)
+                .filter(one -> !one.starved().isEmpty())
+                .map(one -> one.state().conditions().speed())
                 .toList();
         return onset.isEmpty() ? regulates : joined(regulates, ShortOfOilPhrase.speeds(units, shortAt));
     }
@@ -162,12 +158,12 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
         return cell.sweep()
                 .thinnestFilm()
                 .map(state -> {
-                    HubReading hub = HubReading.of(cell.unit(), state);
+                    HubReading hub = HubReading.of(cell.roles(), state);
                     double speed = state.conditions().speed();
                     return phrase.thinnest(
                             speed,
                             cell.duty().name(),
-                            hub.least(),
+                            hub.least().orElseThrow(),
                             hub.allowed(),
                             CompareVerdicts.unbalanced(cell.sweep(), speed));
                 })

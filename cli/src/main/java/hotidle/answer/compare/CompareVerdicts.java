@@ -53,7 +53,7 @@ final class CompareVerdicts {
         return cell.sweep().contactSpeeds().isEmpty()
                 ? cell.sweep()
                         .thinnestFilm()
-                        .map(state -> HubReading.of(cell.unit(), state).least())
+                        .map(state -> HubReading.of(cell.roles(), state).least().orElseThrow())
                         .orElse(Double.POSITIVE_INFINITY)
                 : -1;
     }

@@ -44,7 +44,7 @@ record HubRows(Quantity.UnitSystem units) {
     static Optional<Double> least(Comparison.BuildAtDuty cell) {
         return cell.sweep()
                 .thinnestFilm()
-                .map(state -> HubReading.of(cell.unit(), state).least());
+                .map(state -> HubReading.of(cell.roles(), state).least().orElseThrow());
     }
 
     private String leastSpeed(Comparison.BuildAtDuty cell) {
@@ -62,7 +62,7 @@ record HubRows(Quantity.UnitSystem units) {
         return cell.outcome()
                 .state()
                 .map(state -> Quantity.FILM.number(
-                        units, HubReading.of(cell.unit(), state).allowed()))
+                        units, HubReading.of(cell.roles(), state).allowed()))
                 .orElse(UnsolvedPhrase.CELL);
     }
 }

@@ -6,7 +6,7 @@ import hotidle.answer.phrase.RegulatorPhrase;
 import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
-import hotidle.assess.Consumers;
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
@@ -31,7 +31,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
 
     List<CompareRow> all() {
         Transmission any = comparison.units().get(0);
-        Roles roles = Roles.of(any);
+        Roles roles = comparison.cells().get(0).roles();
         List<CompareRow> rows = new ArrayList<>(line());
         rows.addAll(slides(any));
         rows.addAll(chambers(roles));
@@ -143,7 +143,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
             rows.add(figure("lube flow", Quantity.FLOW, Figures::lube));
             rows.add(new CompareRow(
                     CompareRow.headed(units, "  needed", Quantity.FLOW),
-                    cell -> Quantity.FLOW.number(units, Roles.of(cell.unit()).lubeNeeded(cell.duty()))));
+                    cell -> Quantity.FLOW.number(units, cell.roles().lubeNeeded(cell.duty()))));
         }
         if (!rows.isEmpty()) {
             rows.add(new CompareRow("short of oil", RegulatedRows::shortOfOil));
@@ -164,9 +164,8 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
 
     /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */
     private static String shortOfOil(Comparison.BuildAtDuty cell) {
-        return cell.outcome()
-                .state()
-                .map(state -> Consumers.starved(cell.unit(), cell.duty(), state))
+        return cell.assessed()
+                .map(Assessment::starved)
                 .map(all -> ShortOfOilPhrase.cell(
                         all.size(),
                         all.stream()

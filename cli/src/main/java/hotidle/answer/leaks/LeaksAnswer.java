@@ -10,6 +10,7 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Assessment;
 import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
 import hotidle.result.Outcome;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param roles   of its parts
  * @param duty    the duty point
  * @param outcome its state there
+ * @param assessed what that state means
  * @param found   what was found; empty where there is no state
  */
 public record LeaksAnswer(
@@ -41,6 +43,7 @@ public record LeaksAnswer(
         Roles roles,
         DutyPoint duty,
         Outcome outcome,
+        Optional<Assessment> assessed,
         Optional<Found> found)
         implements Answer {
 

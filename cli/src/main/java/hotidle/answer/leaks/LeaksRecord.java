@@ -71,7 +71,7 @@ record LeaksRecord(
                 answer.unit().circuit(),
                 List.of(new BuildStates(
                         answer.unit().build(),
-                        List.of(StateRecord.of(answer.unit(), answer.duty(), answer.outcome())))),
+                        List.of(StateRecord.of(answer.unit(), answer.duty(), answer.outcome(), answer.assessed())))),
                 found.map(known -> BudgetRecord.of(known.budget())),
                 found.map(known -> RepairRecord.After.of(known.repairs().before())),
                 found.flatMap(known -> known.repairs().all()).map(RepairRecord.After::of),

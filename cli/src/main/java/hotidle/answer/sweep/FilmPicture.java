@@ -3,7 +3,6 @@ package hotidle.answer.sweep;
 import hotidle.answer.HubReading;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
-import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;
@@ -39,7 +38,7 @@ final class FilmPicture {
                         sweeps,
                         sweep,
                         units,
-                        state -> share(HubReading.of(sweep.unit(), state)),
+                        state -> share(HubReading.of(sweep.roles(), state)),
                         sweep.thinnestFilm().map(state -> thinnest(sweep, state, units))))
                 .toList();
         return new FigureChart(
@@ -51,7 +50,7 @@ final class FilmPicture {
     }
 
     private static FigureCurve.LabelledPoint thinnest(SpeedSweep sweep, Solution state, Quantity.UnitSystem units) {
-        HubReading hub = HubReading.of(sweep.unit(), state);
+        HubReading hub = HubReading.of(sweep.roles(), state);
         return new FigureCurve.LabelledPoint(
                 Rpm.of(state.conditions().speed()),
                 share(hub),
@@ -59,7 +58,7 @@ final class FilmPicture {
                         Locale.ROOT,
                         "%s: thinnest %s at %s rpm",
                         sweep.unit().build(),
-                        Quantity.FILM.with(units, hub.least()),
+                        Quantity.FILM.with(units, hub.least().orElseThrow()),
                         Quantity.SPEED.number(units, state.conditions().speed())));
     }
 
@@ -70,11 +69,11 @@ final class FilmPicture {
                         sweep,
                         units,
                         state -> Quantity.FORCE.value(
-                                units, HubReading.of(sweep.unit(), state).load()),
+                                units, HubReading.of(sweep.roles(), state).load()),
                         Optional.empty()))
                 .toList();
         return new FigureChart(
-                Roles.of(sweeps.get(0).unit()).secondary().isPresent()
+                sweeps.get(0).roles().secondary().isPresent()
                         ? "Load on the hub: weight alone while both chambers carry line pressure, side load once one is unloaded"
                         : "Load on the hub: side load of the pump and weight",
                 "",
@@ -96,7 +95,7 @@ final class FilmPicture {
                                 Rpm.of(outcome.conditions().speed()), known(outcome, figure)))
                         .toList(),
                 mark,
-                Roles.of(sweep.unit()).secondary().isPresent() ? Rpm.of(sweep.bypassing()) : OptionalDouble.empty(),
+                sweep.roles().secondary().isPresent() ? Rpm.of(sweep.bypassing()) : OptionalDouble.empty(),
                 "metal contact or unsolved");
     }
 
@@ -106,6 +105,6 @@ final class FilmPicture {
 
     /** The film as a multiple of the least one allowed; NaN in metal contact. */
     private static double share(HubReading hub) {
-        return hub.contact() ? Double.NaN : hub.least() / hub.allowed();
+        return hub.least().isEmpty() ? Double.NaN : hub.least().getAsDouble() / hub.allowed();
     }
 }

@@ -11,16 +11,14 @@ import hotidle.answer.phrase.LeftOutPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
-import hotidle.assess.Figures;
+import hotidle.assess.Assessment;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.FigureChart;
 import hotidle.plots.Picture;
 import hotidle.plots.SpeedChart;
-import hotidle.result.Outcome;
 import hotidle.study.FrictionBands;
 import hotidle.study.SpeedSweep;
-import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,8 +70,8 @@ public record SweepAnswer(
                 .append("\n")
                 .append(crossings(sweep))
                 .append("\n");
-        TextTable table = new TextTable(head(sweep.unit()));
-        sweep.shown().forEach(outcome -> table.add(row(sweep, outcome)));
+        TextTable table = new TextTable(head(sweep));
+        rows(sweep).forEach(table::add);
         text.append(table.aligned());
         sweep.shown()
                 .forEach(outcome -> outcome.unsolved()
@@ -81,7 +79,8 @@ public record SweepAnswer(
                         .ifPresent(why -> text.append(
                                         phrase.unsolved(outcome.conditions().speed(), why))
                                 .append("\n")));
-        boolean someBack = GivenBack.some(sweep.states().stream().map(state -> Figures.of(sweep.unit(), state)));
+        boolean someBack = GivenBack.some(
+                sweep.assessed().stream().flatMap(Optional::stream).map(Assessment::figures));
         return text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "")
                 .append(differences(sweep))
                 .toString();
@@ -91,7 +90,7 @@ public record SweepAnswer(
         if (sweep.unit().commanded().isEmpty()) {
             return SweepPhrase.UNCOMMANDED;
         }
-        Roles roles = Roles.of(sweep.unit());
+        Roles roles = sweep.roles();
         List<String> others = new ArrayList<>();
         if (roles.secondary().isPresent()) {
             others.add(SweepPhrase.unloads(from(sweep, sweep.unloading())));
@@ -122,34 +121,38 @@ public record SweepAnswer(
         return sweep.duty().temperatures().get("sump");
     }
 
-    private List<String> head(Transmission unit) {
+    private List<String> head(SpeedSweep sweep) {
         List<String> head = new ArrayList<>(List.of("rpm"));
-        SweepColumns.of(unit, bands, units).forEach(column -> head.add(column.head()));
+        SweepColumns.of(sweep, bands, units).forEach(column -> head.add(column.head()));
         return head;
     }
 
-    private List<String> row(SpeedSweep sweep, Outcome outcome) {
-        List<String> row = new ArrayList<>();
-        row.add(Quantity.SPEED.number(units, outcome.conditions().speed()));
-        for (SweepColumns.Column column : SweepColumns.of(sweep.unit(), bands, units)) {
-            row.add(outcome.state()
-                    .map(state -> column.text().apply(Figures.of(sweep.unit(), state), state))
-                    .orElse(UnsolvedPhrase.CELL));
+    private List<List<String>> rows(SpeedSweep sweep) {
+        List<SweepColumns.Column> columns = SweepColumns.of(sweep, bands, units);
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < sweep.shown().size(); i++) {
+            Optional<Assessment> assessed = sweep.assessed().get(i);
+            List<String> row = new ArrayList<>();
+            row.add(Quantity.SPEED.number(
+                    units, sweep.shown().get(i).conditions().speed()));
+            columns.forEach(column -> row.add(assessed.map(one -> column.text().apply(one.figures(), one.state()))
+                    .orElse(UnsolvedPhrase.CELL)));
+            rows.add(row);
         }
-        return row;
+        return rows;
     }
 
     @Override
     public TextTable table() {
         List<String> head = new ArrayList<>(List.of(
                 "build", "duty", "sump " + Quantity.TEMPERATURE.in(units).unit()));
-        head.addAll(head(sweeps.get(0).unit()));
+        head.addAll(head(sweeps.get(0)));
         TextTable table = new TextTable(head);
         for (SpeedSweep sweep : sweeps) {
-            for (Outcome outcome : sweep.shown()) {
+            for (List<String> figures : rows(sweep)) {
                 List<String> row = new ArrayList<>(List.of(
                         sweep.unit().build(), sweep.duty().name(), Quantity.TEMPERATURE.number(units, sump(sweep))));
-                row.addAll(row(sweep, outcome));
+                row.addAll(figures);
                 table.add(row);
             }
         }

@@ -10,6 +10,7 @@ import hotidle.assess.Roles;
 import hotidle.result.Solution;
 import hotidle.study.FrictionBand;
 import hotidle.study.FrictionBands;
+import hotidle.study.SpeedSweep;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,10 +30,11 @@ final class SweepColumns {
     }
 
     /** The columns of a unit. */
-    static List<Column> of(Transmission unit, FrictionBands bands, Quantity.UnitSystem units) {
+    static List<Column> of(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem units) {
+        Transmission unit = sweep.unit();
         SweepColumns columns = new SweepColumns(units);
         List<Column> all =
-                new ArrayList<>(unit.commanded().isPresent() ? columns.regulated(Roles.of(unit)) : columns.bench(unit));
+                new ArrayList<>(unit.commanded().isPresent() ? columns.regulated(sweep.roles()) : columns.bench(unit));
         if (bands.asked(unit)) {
             all.add(columns.band(bands, "line at least", FrictionBand::low));
             all.add(columns.band(bands, "at most", FrictionBand::high));

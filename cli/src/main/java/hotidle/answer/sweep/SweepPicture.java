@@ -4,7 +4,6 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.assess.Figures;
-import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
@@ -18,7 +17,6 @@ import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
@@ -41,11 +39,7 @@ final class SweepPicture {
                 .limit(SpeedChart.MOST_CURVES)
                 .map(sweep -> new PressureCurve(
                         name(sweeps, sweep, units),
-                        sweep.shown().stream()
-                                .map(outcome -> new PressureCurve.SweepPoint(
-                                        rpm(outcome),
-                                        figure(sweep, outcome, f -> Quantity.PRESSURE.value(units, f.line()))))
-                                .toList(),
+                        points(sweep, units),
                         Quantity.PRESSURE.value(
                                 units,
                                 sweep.unit()
@@ -59,6 +53,15 @@ final class SweepPicture {
                 subtitle(circuit, sweeps.get(0), units),
                 Quantity.PRESSURE.in(units).unit(),
                 curves);
+    }
+
+    private static List<PressureCurve.SweepPoint> points(SpeedSweep sweep, Quantity.UnitSystem units) {
+        List<Double> lines = figures(sweep, f -> Quantity.PRESSURE.value(units, f.line()));
+        List<PressureCurve.SweepPoint> points = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            points.add(new PressureCurve.SweepPoint(rpm(sweep.shown().get(i)), lines.get(i)));
+        }
+        return points;
     }
 
     /** Circuit, duty and temperature of a picture's first sweep. */
@@ -113,7 +116,7 @@ final class SweepPicture {
             bands.add(spilled);
         }
         bands.add(band("sent back by the regulator", sweep, units, Figures::recirculated));
-        double swept = Roles.of(sweep.unit()).chambers().stream()
+        double swept = sweep.roles().chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
                 .sum();
         List<Double> speeds = sweep.shown().stream().map(SweepPicture::rpm).toList();
@@ -128,19 +131,18 @@ final class SweepPicture {
 
     private static OilChart.FlowBand band(
             String name, SpeedSweep sweep, Quantity.UnitSystem units, ToDoubleFunction<Figures> flow) {
-        return new OilChart.FlowBand(
-                name,
-                sweep.shown().stream()
-                        .map(outcome -> figure(sweep, outcome, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))))
-                        .toList());
+        return new OilChart.FlowBand(name, figures(sweep, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))));
     }
 
     private static double rpm(Outcome outcome) {
         return Rpm.of(outcome.conditions().speed());
     }
 
-    private static double figure(SpeedSweep sweep, Outcome outcome, ToDoubleFunction<Figures> figure) {
-        Optional<Figures> figures = outcome.state().map(state -> Figures.of(sweep.unit(), state));
-        return figures.isPresent() ? figure.applyAsDouble(figures.get()) : Double.NaN;
+    /** A figure at each speed, not a number where the state is unsolved. */
+    private static List<Double> figures(SpeedSweep sweep, ToDoubleFunction<Figures> figure) {
+        return sweep.assessed().stream()
+                .map(one ->
+                        one.map(found -> figure.applyAsDouble(found.figures())).orElse(Double.NaN))
+                .toList();
     }
 }

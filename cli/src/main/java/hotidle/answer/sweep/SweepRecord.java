@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Sweeps as JSON, by build. */
 record SweepRecord(String circuit, List<BuildSweeps> builds) {
@@ -57,8 +58,12 @@ record SweepRecord(String circuit, List<BuildSweeps> builds) {
                 speeds(own, warm, SpeedSweep::unloading),
                 speeds(own, warm, SpeedSweep::bypassing),
                 own.stream()
-                        .flatMap(sweep -> sweep.shown().stream()
-                                .map(outcome -> StateRecord.of(sweep.unit(), sweep.duty(), outcome)))
+                        .flatMap(sweep -> IntStream.range(0, sweep.shown().size())
+                                .mapToObj(i -> StateRecord.of(
+                                        sweep.unit(),
+                                        sweep.duty(),
+                                        sweep.shown().get(i),
+                                        sweep.assessed().get(i))))
                         .toList(),
                 own.stream()
                         .flatMap(sweep -> sweep.differences().stream())

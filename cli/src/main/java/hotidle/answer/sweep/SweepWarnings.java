@@ -2,12 +2,12 @@ package hotidle.answer.sweep;
 
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SweepWarningPhrase;
-import hotidle.assess.Figures;
 import hotidle.oil.Oil;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What was asked for beyond what the circuit or the oil's viscosity line is good for. */
 final class SweepWarnings {
@@ -32,8 +32,9 @@ final class SweepWarnings {
         if (sump < COLDEST || sump > HOTTEST) {
             found.add(SweepWarningPhrase.temperature(sump, COLDEST, HOTTEST));
         }
-        if (sweep.states().stream()
-                .anyMatch(state -> Figures.of(sweep.unit(), state).reliefOpen())) {
+        if (sweep.assessed().stream()
+                .flatMap(Optional::stream)
+                .anyMatch(one -> one.figures().reliefOpen())) {
             found.add(SweepWarningPhrase.relief(sweep.unit().build()));
         }
         double fastest = sweep.unit().duties().stream()
