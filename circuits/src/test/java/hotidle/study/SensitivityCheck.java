@@ -32,7 +32,7 @@ import java.util.stream.IntStream;
  * One side     where a stop takes hold or lets go within the steps, the differences to the side that keeps the build's stops
  * </pre>
  *
- * Run by hand for all ready circuits: {@code java ... hotidle.study.SensitivityCheck [circuit [build]]}
+ * Past 300 lines, since regulation is solved anew in a network of its own. Run by hand for all ready circuits: {@code java ... hotidle.study.SensitivityCheck [circuit [build]]}
  */
 final class SensitivityCheck {
 
@@ -92,10 +92,10 @@ final class SensitivityCheck {
 
     /** Compares all margins of a build by some of its sizes. */
     static List<Compared> compare(Adjustable build, List<WearSize> dimensions) {
-        List<String> leftOut = new ArrayList<>();
+        List<LeftOut> leftOut = new ArrayList<>();
         Sensitivity found =
                 Sensitivity.study(new Adjustable(build.unit(), dimensions, build.remake()), SPEEDS, () -> {});
-        List<Sensitivity.OperatingPoint> points = new ArrayList<>();
+        List<OperatingPoint> points = new ArrayList<>();
         for (DutyPoint duty : build.unit().duties()) {
             points.addAll(Sensitivity.points(Judgement.of(build.unit(), duty, SPEEDS), leftOut));
         }
@@ -106,7 +106,7 @@ final class SensitivityCheck {
     }
 
     private static List<Compared> compare(
-            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, Sensitivity found) {
+            Adjustable build, WearSize dimension, OperatingPoint point, Sensitivity found) {
         List<Compared> all = new ArrayList<>();
         double clearance = clearance(build, dimension);
         Optional<Slopes> slopes = Optional.empty();
@@ -157,7 +157,7 @@ final class SensitivityCheck {
     private record Solved(double[] headrooms, List<Integer> stops) {}
 
     private static Optional<Slopes> differences(
-            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, double widest) {
+            Adjustable build, WearSize dimension, OperatingPoint point, double widest) {
         Optional<Solved> here = solved(build, dimension, point, 0);
         List<Solved> up = new ArrayList<>();
         List<Solved> down = new ArrayList<>();
@@ -211,8 +211,7 @@ final class SensitivityCheck {
         return best;
     }
 
-    private static Optional<Solved> solved(
-            Adjustable build, WearSize dimension, Sensitivity.OperatingPoint point, double shift) {
+    private static Optional<Solved> solved(Adjustable build, WearSize dimension, OperatingPoint point, double shift) {
         Optional<Transmission> made =
                 shift == 0 ? Optional.of(build.unit()) : build.with(dimension, dimension.value() + shift);
         Solution base = point.linearised().in(point.network(build.unit()));

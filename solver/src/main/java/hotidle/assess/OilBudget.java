@@ -29,22 +29,16 @@ public record OilBudget(double displaced, List<Path> paths) {
 
     /** What becomes of oil. */
     public enum Fate {
-        SLIP("slip in the pump"),
-        LEAK("leaks"),
-        USED("used"),
-        RECIRCULATED("sent back to the inlet by the regulator"),
-        SPILLED("spilled by relief and limit valves");
-
-        private final String words;
-
-        Fate(String words) {
-            this.words = words;
-        }
-
-        /** For readers. */
-        public String words() {
-            return words;
-        }
+        /** Slips back in the pump. */
+        SLIP,
+        /** Is lost past a fit. */
+        LEAK,
+        /** Does something on its way to the sump. */
+        USED,
+        /** Is sent back to the inlet by the regulator. */
+        RECIRCULATED,
+        /** Is spilled by relief and limit valves. */
+        SPILLED
     }
 
     /**

@@ -39,15 +39,15 @@ import java.util.Optional;
  * @param unsolved duties at which no steady state was found
  */
 public record Sensitivity(
-        Map<Judgement.Key, Margin> margins, List<Rate> rates, List<String> leftOut, List<String> unsolved) {
+        Map<Judgement.Key, Margin> margins, List<Rate> rates, List<LeftOut> leftOut, List<String> unsolved) {
 
-    /** Steps of the differences by a size, as a share of it: far less than the clearance of the closest fit [-]. */
+    /** Steps of the differences by a size, as a share of it: far less than the clearance of the closest fit (ours) [-]. */
     private static final double STEP = 1e-5;
 
-    /** A state this near to a stop, as a share of its way, has a slope to one side only [-]. */
+    /** A state this near to a stop, as a share of its way, has a slope to one side only (ours) [-]. */
     private static final double EDGE = 1e-6;
 
-    /** A least served that is off its need by less than this is just served [-]. */
+    /** A least served that is off its need by less than this is just served (ours) [-]. */
     private static final double SERVED = 1e-6;
 
     /**
@@ -89,7 +89,7 @@ public record Sensitivity(
      */
     public static Sensitivity study(Adjustable build, List<Double> speeds, Runnable step) {
         Transmission unit = build.unit();
-        List<String> leftOut = new ArrayList<>();
+        List<LeftOut> leftOut = new ArrayList<>();
         Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
         List<OperatingPoint> points = new ArrayList<>();
         List<String> unsolved = new ArrayList<>();
@@ -118,24 +118,25 @@ public record Sensitivity(
         build.dimensions().stream()
                 .filter(dimension ->
                         rates.stream().noneMatch(rate -> rate.dimension().equals(dimension)))
-                .forEach(dimension -> leftOut.add(dimension.name()
-                        + (dimension.value() == 0 ? ": is nil here" : ": cannot be made a little larger and smaller")));
+                .forEach(dimension -> leftOut.add(LeftOut.size(
+                        dimension.value() == 0 ? LeftOut.Cause.SIZE_IS_NIL : LeftOut.Cause.SIZE_IS_FIXED,
+                        dimension.name())));
         return new Sensitivity(margins, rates, leftOut, unsolved);
     }
 
     /** The states that the margins of a duty are read from; none where no state was found. */
-    static List<OperatingPoint> points(Judgement judged, List<String> leftOut) {
+    static List<OperatingPoint> points(Judgement judged, List<LeftOut> leftOut) {
         List<OperatingPoint> points = new ArrayList<>();
         List<Judgement.Key> own = new ArrayList<>();
-        String at = " at " + judged.duty().name() + ": ";
         if (judged.held().flatMap(HeldLine::unsolved).isPresent()) {
-            leftOut.add(Margin.Kind.REGULATION.word() + at + "no steady state was found with the line held");
+            leftOut.add(LeftOut.heldLine(judged.duty().name()));
         }
         for (Margin margin : judged.margins()) {
             Judgement.Key key = Judgement.Key.of(judged.duty(), margin);
             if (!Double.isFinite(margin.headroom())) {
-                leftOut.add(key.kind().word() + " (" + key.part() + ")" + at
-                        + (Double.isNaN(margin.value()) ? "its value is not known" : "nothing is needed"));
+                leftOut.add(LeftOut.margin(
+                        Double.isNaN(margin.value()) ? LeftOut.Cause.VALUE_NOT_KNOWN : LeftOut.Cause.NOTHING_NEEDED,
+                        key));
                 continue;
             }
             switch (key.kind()) {
@@ -157,7 +158,7 @@ public record Sensitivity(
 
     /** A state of the unit as it is. */
     private static OperatingPoint free(Judgement judged, List<Judgement.Key> keys, Optional<Solution> state) {
-        return new Free(
+        return new OperatingPoint.Free(
                 judged.duty(), keys, new Linearised(judged.unit().network(), state.orElseThrow()), judged.unit());
     }
 
@@ -174,7 +175,7 @@ public record Sensitivity(
                 .filter(one -> Math.abs(one.headroom()) < SERVED)
                 .findFirst();
         String regulator = judged.unit().command().regulator();
-        return new Held(
+        return new OperatingPoint.Held(
                 judged.duty(),
                 List.of(key),
                 new Linearised(network, state),
@@ -212,159 +213,5 @@ public record Sensitivity(
     /** Number of the unit made for a shift of one or two steps up or down. */
     private static int which(double shift, double step) {
         return (Math.abs(shift) > 1.5 * step ? 2 : 0) + (shift < 0 ? 1 : 0);
-    }
-
-    /** A changed unit by the shift of its size. */
-    interface ShiftedUnit {
-        Transmission at(double shift);
-    }
-
-    /** A state, the margins that are read from it, and their slopes by a size. */
-    interface OperatingPoint {
-        DutyPoint duty();
-
-        List<Judgement.Key> keys();
-
-        Linearised linearised();
-
-        /** The network of a unit in which the state is solved. */
-        Network network(Transmission unit);
-
-        double[] slopes(double step, ShiftedUnit made);
-    }
-
-    /** ∂h/∂s − λ·∂r/∂s of some figures h by the weights λ of each. */
-    private static double[] total(
-            Linearised linearised, double[][] weights, double step, CentralDifference.Functions figuresThenResidual) {
-        double[] by = CentralDifference.central(step, figuresThenResidual);
-        double[] slopes = new double[weights.length];
-        for (int i = 0; i < slopes.length; i++) {
-            slopes[i] = by[i];
-            for (int j = 0; j < linearised.size(); j++) {
-                slopes[i] -= weights[i][j] * by[slopes.length + j];
-            }
-        }
-        return slopes;
-    }
-
-    private static double[] joined(double[] figures, double[] residual) {
-        double[] all = java.util.Arrays.copyOf(figures, figures.length + residual.length);
-        System.arraycopy(residual, 0, all, figures.length, residual.length);
-        return all;
-    }
-
-    private static double[][] weights(Linearised linearised, double[][] slopes) {
-        double[][] weights = new double[slopes.length][];
-        for (int i = 0; i < slopes.length; i++) {
-            weights[i] = linearised.weights(slopes[i]);
-        }
-        return weights;
-    }
-
-    /** Margins that a state has by itself. */
-    @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
-    private record Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, double[][] weights)
-            implements OperatingPoint {
-
-        Free(DutyPoint duty, List<Judgement.Key> keys, Linearised linearised, Transmission unit) {
-            this(
-                    duty,
-                    keys,
-                    linearised,
-                    Sensitivity.weights(linearised, linearised.slopes(state -> figures(unit, duty, keys, state))));
-        }
-
-        private static double[] figures(Transmission unit, DutyPoint duty, List<Judgement.Key> keys, Solution state) {
-            Map<Judgement.Key, Margin> margins = Judgement.at(unit, duty, state);
-            return keys.stream().mapToDouble(key -> margins.get(key).headroom()).toArray();
-        }
-
-        @Override
-        public Network network(Transmission unit) {
-            return unit.network();
-        }
-
-        @Override
-        public double[] slopes(double step, ShiftedUnit made) {
-            return total(linearised, weights, step, shift -> {
-                Transmission other = made.at(shift);
-                return joined(
-                        figures(other, duty, keys, linearised.in(other.network())),
-                        linearised.residual(other.network()));
-            });
-        }
-    }
-
-    /** Regulation, with the line held and the regulator where the least served is just served. */
-    @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
-    private record Held(
-            DutyPoint duty,
-            List<Judgement.Key> keys,
-            Linearised linearised,
-            double position,
-            int number,
-            Optional<String> just,
-            double[][] weights)
-            implements OperatingPoint {
-
-        Held(
-                DutyPoint duty,
-                List<Judgement.Key> keys,
-                Linearised linearised,
-                Transmission unit,
-                double position,
-                String regulator,
-                Optional<String> just) {
-            this(
-                    duty,
-                    keys,
-                    linearised,
-                    position,
-                    linearised.number(regulator, "position"),
-                    just,
-                    weights(linearised, new HeldLine.HeldLineSearch(unit, duty), position, just));
-        }
-
-        private static double[][] weights(
-                Linearised linearised, HeldLine.HeldLineSearch search, double position, Optional<String> just) {
-            double[][] slopes = linearised.slopes(state -> figures(search, position, just, state));
-            // a clutch hardly takes oil, so that differences by its pressure would be wider than its drop
-            slopes[0] = search.slopes(linearised, linearised.in(search.network(position)));
-            return Sensitivity.weights(linearised, slopes);
-        }
-
-        /** Supply over demand less 1, and by how much the least served is served. */
-        private static double[] figures(
-                HeldLine.HeldLineSearch search, double position, Optional<String> just, Solution state) {
-            HeldLine held = search.balance(state, position);
-            double headroom = held.supply() / held.demand() - 1;
-            if (just.isEmpty()) {
-                return new double[] {headroom};
-            }
-            double served = search.served(state).stream()
-                    .filter(one -> one.part().equals(just.get()))
-                    .findFirst()
-                    .orElseThrow()
-                    .headroom();
-            return new double[] {headroom, served};
-        }
-
-        @Override
-        public Network network(Transmission unit) {
-            return new HeldLine.HeldLineSearch(unit, duty).network(position);
-        }
-
-        @Override
-        public double[] slopes(double step, ShiftedUnit made) {
-            double[] by = total(linearised, weights, step, shift -> {
-                HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(made.at(shift), duty);
-                Network network = search.network(position);
-                return joined(figures(search, position, just, linearised.in(network)), linearised.residual(network));
-            });
-            // the regulator's own equation is x − position = 0, so that its weight is the slope by the position
-            return just.isEmpty()
-                    ? new double[] {by[0]}
-                    : new double[] {by[0] - weights[0][number] / weights[1][number] * by[1]};
-        }
     }
 }

@@ -46,11 +46,31 @@ public record WindowMap(
      * @param least    the worst limit, with a value that is not a number where metal touches; empty where it is not known
      * @param why      why it is not known; empty where it is
      */
-    public record Cell(double pressure, double value, Optional<LeastMargin> least, String why) {
+    public record Cell(double pressure, double value, Optional<LeastMargin> least, Optional<NotKnown> why) {
 
         /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
         public double headroom() {
             return least.map(worst -> worst.margin().rank()).orElse(Double.NaN);
+        }
+    }
+
+    /**
+     * Why nothing is known at a point.
+     *
+     * @param cause what is in the way
+     * @param duty  at which no state was found; empty for another cause
+     */
+    public record NotKnown(Cause cause, Optional<String> duty) {
+
+        /** What is in the way. */
+        public enum Cause {
+            SIZE_IMPOSSIBLE,
+            UNSOLVED,
+            NOTHING_JUDGED
+        }
+
+        private static NotKnown of(Cause cause) {
+            return new NotKnown(cause, Optional.empty());
         }
     }
 
@@ -134,13 +154,13 @@ public record WindowMap(
     private static Cell cell(
             Optional<Transmission> made, double pressure, double value, Map<String, DutyChain> chains) {
         if (made.isEmpty()) {
-            return new Cell(pressure, value, Optional.empty(), "the size is impossible");
+            return unknown(pressure, value, NotKnown.of(NotKnown.Cause.SIZE_IMPOSSIBLE));
         }
         Optional<LeastMargin> least = Optional.empty();
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
-                return new Cell(pressure, value, Optional.empty(), "unsolved at " + duty.name());
+                return unknown(pressure, value, new NotKnown(NotKnown.Cause.UNSOLVED, Optional.of(duty.name())));
             }
             Optional<LeastMargin> worst =
                     judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
@@ -148,7 +168,13 @@ public record WindowMap(
                 least = worst;
             }
         }
-        return new Cell(pressure, value, least, least.isEmpty() ? "no limit is judged" : "");
+        return least.isEmpty()
+                ? unknown(pressure, value, NotKnown.of(NotKnown.Cause.NOTHING_JUDGED))
+                : new Cell(pressure, value, least, Optional.empty());
+    }
+
+    private static Cell unknown(double pressure, double value, NotKnown why) {
+        return new Cell(pressure, value, Optional.empty(), Optional.of(why));
     }
 
     private static double rank(Optional<LeastMargin> least) {

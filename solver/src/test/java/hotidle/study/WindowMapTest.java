@@ -70,7 +70,9 @@ class WindowMapTest {
         assertFalse(map.known());
         for (WindowMap.Cell cell : map.cells().get(0)) {
             assertTrue(Double.isNaN(cell.headroom()));
-            assertEquals("the size is impossible", cell.why());
+            assertEquals(
+                    WindowMap.NotKnown.Cause.SIZE_IMPOSSIBLE,
+                    cell.why().orElseThrow().cause());
         }
     }
 }

@@ -4,6 +4,7 @@ import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.FatePhrase;
 import hotidle.answer.phrase.OilLostPhrase;
 import hotidle.assess.OilBudget;
 import hotidle.network.Group;
@@ -19,13 +20,13 @@ import java.util.Map;
  */
 record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, String> abouts) {
 
-    /** Paths below this share of the oil displaced are put together, but for lube branches: a starved one is news [-]. */
+    /** Paths below this share of the oil displaced are put together, but for lube branches: a starved one is news (chosen) [-]. */
     private static final double SMALL = 0.005;
 
     /** Longest note of a part that stands in a table. */
     private static final int MOST_WORDS = 35;
 
-    /** A budget that leaves more than this open is wrong [-]. */
+    /** A budget that leaves more than this open is wrong: far above the solver's own tolerance (ours) [-]. */
     private static final double CLOSED = 1e-9;
 
     String text() {
@@ -35,7 +36,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
             List<OilBudget.Path> all =
                     budget.paths().stream().filter(path -> path.fate() == fate).toList();
             if (!all.isEmpty()) {
-                row(table, fate.words(), budget.flow(fate));
+                row(table, FatePhrase.of(fate), budget.flow(fate));
                 fate(table, fate, all);
             }
         }
@@ -104,7 +105,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
                         "path",
                         path.key(),
                         path.group().label(),
-                        path.fate().words(),
+                        FatePhrase.of(path.fate()),
                         Quantity.FLOW.number(units, path.flow()),
                         Digits.four(path.flow() / budget.displaced()),
                         "",

@@ -14,7 +14,7 @@ import java.util.Map;
 /** What table and picture of a map have in common: letters of the limits that decide, and the unit of the size. */
 record MapGrid(WindowMap map) {
 
-    /** Sizes up to this are told in thousandths or micrometres [m]. */
+    /** Sizes up to this are told in thousandths or micrometres (chosen) [m]. */
     private static final double SMALL = 50e-6;
 
     /** Every limit that decides somewhere, with its letter. */

@@ -37,7 +37,7 @@ record MapRecord(String circuit, List<BuildMap> builds) {
                     cell.least().map(least -> least.key().kind().word()),
                     cell.least().map(least -> least.key().part()),
                     cell.least().map(least -> least.key().duty()),
-                    Optional.of(cell.why()).filter(why -> !why.isEmpty()));
+                    Optional.of(WhyNotKnown.of(cell)).filter(why -> !why.isEmpty()));
         }
     }
 

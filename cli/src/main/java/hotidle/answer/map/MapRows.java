@@ -48,6 +48,6 @@ record MapRows(Quantity.UnitSystem units, String build, WindowMap map, MapGrid g
                 cell.least().map(least -> least.key().kind().word()).orElse("-"),
                 cell.least().map(least -> least.key().part()).orElse("-"),
                 cell.least().map(least -> least.key().duty()).orElse("-"),
-                cell.why());
+                WhyNotKnown.of(cell));
     }
 }

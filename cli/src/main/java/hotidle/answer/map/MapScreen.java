@@ -66,7 +66,7 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
                 ", ",
                 map.cells().stream()
                         .flatMap(List::stream)
-                        .map(WindowMap.Cell::why)
+                        .map(WhyNotKnown::of)
                         .filter(why -> !why.isEmpty())
                         .distinct()
                         .toList());
@@ -80,7 +80,7 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
                 map.axis().name(),
                 grid.quantity().with(units, cell.value()),
                 Quantity.PRESSURE.with(units, cell.pressure()));
-        return at + cell.least().map(least -> decides(least)).orElseGet(() -> MapPhrase.notKnown(cell.why()));
+        return at + cell.least().map(least -> decides(least)).orElseGet(() -> MapPhrase.notKnown(WhyNotKnown.of(cell)));
     }
 
     private static String decides(WindowMap.LeastMargin least) {

@@ -12,7 +12,18 @@ public final class MapPhrase {
             "Headroom is the worst of all limits at all duty points; 0 % and less fails, up to 10 % is close. "
                     + ASSUMED + " The film allowed is an assumption from roughness.";
 
+    /** Why nothing is known: the size cannot be made. */
+    public static final String IMPOSSIBLE = "the size is impossible";
+
+    /** Why nothing is known: no limit has a need. */
+    public static final String NOTHING_JUDGED = "no limit is judged";
+
     private MapPhrase() {}
+
+    /** Why nothing is known: no steady state at a duty point. */
+    public static String unsolved(String duty) {
+        return "unsolved at " + duty;
+    }
 
     /** Above a table; the size with the unit in which it is shown. */
     public static String heading(String build, String size, String unit) {

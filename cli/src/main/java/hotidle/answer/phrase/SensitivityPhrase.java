@@ -68,6 +68,31 @@ public final class SensitivityPhrase {
         return String.format(Locale.ROOT, "%.2f", points);
     }
 
+    /** Regulation is not counted. */
+    public static String heldLineUnsolved(String margin, String duty) {
+        return margin + " at " + duty + ": no steady state was found with the line held";
+    }
+
+    /** A margin is not counted. */
+    public static String valueNotKnown(String margin, String part, String duty) {
+        return margin + " (" + part + ") at " + duty + ": its value is not known";
+    }
+
+    /** A margin is not counted. */
+    public static String nothingNeeded(String margin, String part, String duty) {
+        return margin + " (" + part + ") at " + duty + ": nothing is needed";
+    }
+
+    /** A size is not counted. */
+    public static String nil(String size) {
+        return size + ": is nil here";
+    }
+
+    /** A size is not counted. */
+    public static String fixed(String size) {
+        return size + ": cannot be made a little larger and smaller";
+    }
+
     /** What could not be told, and why. */
     public static String leftOut(List<String> notCounted, List<String> unsolved) {
         return (notCounted.isEmpty() ? "" : " Not counted: " + String.join("; ", notCounted) + ".")

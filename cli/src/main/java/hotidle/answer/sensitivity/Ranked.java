@@ -19,10 +19,10 @@ import java.util.List;
  */
 record Ranked(Quantity.UnitSystem units, Sensitivity found) {
 
-    /** Rows of a table. */
+    /** Rows of a table (chosen). */
     private static final int ROWS = 25;
 
-    /** Less than this share of headroom in a step is not worth a row [-]. */
+    /** Less than this share of headroom in a step is not worth a row (chosen) [-]. */
     static final double WORTH = 5e-4;
 
     private static final double THOUSANDTH = 25.4e-6;

@@ -44,7 +44,7 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
 
     private String ranking(String build, Sensitivity found) {
         Optional<Judgement.Key> least = found.least();
-        String leftOut = SensitivityPhrase.leftOut(found.leftOut(), found.unsolved());
+        String leftOut = SensitivityPhrase.leftOut(NotCounted.of(found.leftOut()), found.unsolved());
         if (least.isEmpty()) {
             return Wrap.lines(SensitivityPhrase.nothingRanked(build) + leftOut, "", "  ");
         }

@@ -44,7 +44,7 @@ record SensitivityRecord(String circuit, List<BuildSensitivities> builds) {
                 name,
                 found.least().map(key -> least(found, key)),
                 found.rates().stream().map(rate -> slope(found, rate)).toList(),
-                found.leftOut(),
+                NotCounted.of(found.leftOut()),
                 found.unsolved());
     }
 

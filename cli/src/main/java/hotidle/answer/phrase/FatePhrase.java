@@ -1,0 +1,20 @@
+package hotidle.answer.phrase;
+
+import hotidle.assess.OilBudget;
+
+/** What becomes of oil, in a few words. */
+public final class FatePhrase {
+
+    private FatePhrase() {}
+
+    /** The words of a fate. */
+    public static String of(OilBudget.Fate fate) {
+        return switch (fate) {
+            case SLIP -> "slip in the pump";
+            case LEAK -> "leaks";
+            case USED -> "used";
+            case RECIRCULATED -> "sent back to the inlet by the regulator";
+            case SPILLED -> "spilled by relief and limit valves";
+        };
+    }
+}
