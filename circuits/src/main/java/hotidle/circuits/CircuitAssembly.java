@@ -49,7 +49,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. */
+/**
+ * Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. Past 300 lines, since it
+ * is the order of one reading, each step of which needs what the steps before it found; what a step does stands elsewhere.
+ */
 final class CircuitAssembly {
 
     /** Most parts of all builds together: a hundred builds of a circuit of two hundred parts. */

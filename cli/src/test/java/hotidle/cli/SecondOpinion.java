@@ -37,6 +37,7 @@ import java.util.Map;
  * The laws of flow written a second time, from their Javadoc and not from their code, to recompute the mass balance of each node from
  * nothing but printed numbers and the dimensions of the parts. It shares no formula with the solver: flows come out of
  * {@code a·q² + b·q = Δp} by the plain quadratic formula, openings and gaps as lengths and areas.
+ * Past 300 lines, since every kind of part is written here a second time.
  */
 final class SecondOpinion {
 

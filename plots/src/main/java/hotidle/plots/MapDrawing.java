@@ -24,7 +24,8 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /**
- * Draws a map: cells by colour and letter, the lines of no headroom and of close, named points, key.
+ * Draws a map: cells by colour and letter, the lines of no headroom and of close, named points, key. Past 300 lines, since all of it is
+ * drawn over each other in the one pixel grid.
  *
  * @param chart what to draw
  * @param scale of the picture

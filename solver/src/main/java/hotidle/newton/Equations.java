@@ -21,10 +21,11 @@ import java.util.function.Predicate;
 /**
  * The equations of a network: mass balance of each free node, balance of each own state. Unknowns are the free pressures [Pa],
  * then the states. The pattern is found once; values are written into arrays that stay.
+ * Past 300 lines, since pattern and values are found by one walk over the parts, and must not drift apart.
  */
 final class Equations {
 
-    /** The balance is judged against the pump's flow, but against this at least [m³/s]. */
+    /** The balance is judged against the pump's flow, but against this at least (ours) [m³/s]. */
     private static final double LEAST_SCALE = 1e-6;
 
     private Network network;

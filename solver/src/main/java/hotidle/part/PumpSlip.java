@@ -26,7 +26,8 @@ import java.util.stream.IntStream;
  *            losses in pumps and motors", 1st Bath Int. Fluid Workshop, 1988 (both from memory)
  * </pre>
  *
- * All of them add up; those that are not known are left out.
+ * All of them add up; those that are not known are left out. Past 300 lines, since each way oil slips
+ * has its sizes, its flow and its slopes here.
  *
  * @param faces       gaps under the gears' or rotor's faces
  * @param tips        gaps along the housing
@@ -45,7 +46,7 @@ public record PumpSlip(
     private static final int INLET = 0;
     private static final int OUTLET = 1;
 
-    /** A clearance that closes when cold is left this [m]: the pump would seize before. */
+    /** A clearance that closes when cold is left this [m]: the pump would seize before (assumed). */
     private static final double TIGHTEST = 1e-6;
 
     /** Cd of the orifice-like slip: a sharp edge. */

@@ -15,7 +15,7 @@ import java.util.Set;
 
 /**
  * A spool on a spring: any number of metering openings and of pressure areas. Regulator, boost, converter limit, lockup and
- * solenoid-feed valves are all this part.
+ * solenoid-feed valves are all this part. Past 300 lines, since its dimensions, its law and the slopes of that law stand together.
  *
  * <pre>
  * Balance    Σ p·A − preload − k·x − Σ flow force = 0 between the stops; areas that open the valve count positive. The solver
@@ -264,7 +264,7 @@ public record SpoolValve(
                     .toArray();
         }
 
-        /** A land that would bind when cold is left this radial clearance [m]; it must move to work at all. */
+        /** A land that would bind when cold is left this radial clearance [m]; it must move to work at all (assumed). */
         private static final double TIGHTEST = 0.5e-6;
 
         @Override

@@ -22,7 +22,10 @@ import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 
-/** A unit over engine speed at one duty, rising and then falling, each state started from the one before it. */
+/**
+ * A unit over engine speed at one duty, rising and then falling, each state started from the one before it. Past 300 lines, since
+ * what is asked of a sweep is narrowed down by states of its own chain.
+ */
 public final class SpeedSweep {
 
     private final Transmission unit;
@@ -45,10 +48,10 @@ public final class SpeedSweep {
         FALLING
     }
 
-    /** Two sweeps differ where line pressures or positions differ by more than this share. */
+    /** Two sweeps differ where line pressures or positions differ by more than this share: a thousand times the solver's tolerance (ours) [-]. */
     private static final double SAME = 1e-6;
 
-    /** Crossing speeds are narrowed down to this [rev/s]: half a revolution a minute. */
+    /** Crossing speeds are narrowed down to this [rev/s]: half a revolution a minute, below what a tachometer shows (assumed). */
     private static final double CROSSING = 0.5 / 60;
 
     private SpeedSweep(

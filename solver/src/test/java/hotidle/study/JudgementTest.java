@@ -32,6 +32,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
+/** Past 300 lines, since each limit has its statement here, on one unit of ten nodes. */
 class JudgementTest {
 
     private static final double CELSIUS = 273.15;

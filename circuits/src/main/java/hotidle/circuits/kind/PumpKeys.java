@@ -17,7 +17,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What all pumps have in common: ports, slip by a test, torque, side load. */
+/**
+ * What all pumps have in common: ports, slip by a test, torque, side load. Past 300 lines, since a key, the rule that it breaks and
+ * what is made of it stand together, and three kinds of pump share all of them.
+ */
 final class PumpKeys {
 
     private PumpKeys() {}
