@@ -6,7 +6,7 @@ import hotidle.assess.Margin;
 /** What a margin is counted in. */
 public final class MarginQuantity {
 
-    /** A need below this is shown with a digit more, so that its headroom can be read from it: about 0.2 gpm [m³/s]. */
+    /** A need below this is shown with a digit more, so that its headroom can be read from it: about 0.2 gpm (chosen) [m³/s]. */
     private static final double SMALL_FLOW = 1.25e-5;
 
     private MarginQuantity() {}

@@ -33,7 +33,7 @@ final class MapCommand implements Callable<Integer> {
             description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String set;
 
-    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
     @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "150rpm")

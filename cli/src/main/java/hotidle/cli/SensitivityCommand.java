@@ -26,7 +26,7 @@ final class SensitivityCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
-    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 50 / 60.0;
 
     @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "50rpm")

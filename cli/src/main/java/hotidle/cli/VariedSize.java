@@ -31,7 +31,7 @@ record VariedSize(String text, String name, String from, String to, String step,
     /** Values where no step is given. */
     private static final int VALUES = 10;
 
-    /** Most values: more could not be told apart in a picture. */
+    /** Most values: more could not be told apart in a picture (chosen). */
     private static final int MOST_VALUES = 60;
 
     private static final String NUMBER = "[+-]?\\d{1,9}(?:\\.\\d{0,9})?";

@@ -28,7 +28,7 @@ final class WearCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
 
-    /** Step of the engine speeds searched, where none are given [rev/s]. */
+    /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 200 / 60.0;
 
     @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "200rpm")

@@ -97,13 +97,13 @@ public record Figures(
      */
     private static final double FAR_ABOVE = 1.25;
 
-    /** A spool this close to its lower stop sits on it [m]. */
+    /** A spool this close to its lower stop sits on it: a millionth of its travel (ours) [m]. */
     private static final double SEATED = 1e-9;
 
-    /** A check valve that passes less than this share of what the chamber displaces is shut. */
+    /** A check valve that passes less than this share of what the chamber displaces is shut (assumed) [-]. */
     private static final double SHUT = 1e-3;
 
-    /** A pump that fills less than this has a starved inlet. */
+    /** A pump that fills less than this has a starved inlet: what rounding leaves (ours) [-]. */
     public static final double FULL = 1 - 1e-9;
 
     /** The figures of a state of a unit. */

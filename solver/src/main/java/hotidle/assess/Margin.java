@@ -27,7 +27,7 @@ public record Margin(
         notes = List.copyOf(notes);
     }
 
-    /** Up to this headroom a margin is close [-]. */
+    /** Up to this headroom a margin is close (assumed) [-]. */
     public static final double CLOSE = 0.10;
 
     /** The limits of a unit, in the order in which they are shown. */

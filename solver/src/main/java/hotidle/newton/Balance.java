@@ -16,7 +16,7 @@ import java.util.BitSet;
  */
 final class Balance {
 
-    /** Compliance of the dynamics: the pump's whole flow raises a node by 1 bar in one second [1/Pa]. */
+    /** Compliance of the dynamics: the pump's whole flow raises a node by 1 bar in one second (ours) [1/Pa]. */
     static final double COMPLIANCE = 1e-5;
 
     private final Equations equations;

@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 public final class Batch {
 
-    /** States a block: long enough that its cold start is little, short enough that threads end together. */
+    /** States a block: long enough that its cold start is little, short enough that threads end together (ours). */
     public static final int BLOCK = 250;
 
     private Batch() {}

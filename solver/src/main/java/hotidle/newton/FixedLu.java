@@ -16,7 +16,7 @@ import java.util.BitSet;
  */
 final class FixedLu implements Factorisation {
 
-    /** A pivot below this share of the largest entry of its row is rounding and no pivot [-]. */
+    /** A pivot below this share of the largest entry of its row is rounding and no pivot (ours: a hundred times the machine's rounding) [-]. */
     private static final double ROUNDING = 1e-14;
 
     private final int n;

@@ -98,7 +98,7 @@ public final class Linearised {
 
     private static final double LEAST_PRESSURE = 1e4;
 
-    /** Step of a state that is held at one place, as a spool's position [m]. */
+    /** Step of a state that is held at one place, as a spool's position (ours) [m]. */
     private static final double HELD_STEP = 1e-9;
 
     /**

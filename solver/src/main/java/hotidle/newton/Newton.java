@@ -16,7 +16,7 @@ package hotidle.newton;
  */
 final class Newton {
 
-    /** What a solve aims at: ten times tighter than the 1e-9 that it promises [-]. */
+    /** What a solve aims at: ten times tighter than the 1e-9 that it promises (ours) [-]. */
     static final double TOLERANCE = 1e-10;
 
     /** What is good enough where rounding lets it go no further: half of what it promises [-]. */
@@ -25,13 +25,15 @@ final class Newton {
     /** Where it stops polishing [-]. */
     static final double POLISHED = 1e-13;
 
+    /** Limits of steps and halvings (ours), and of the decrease asked of a step. */
     private static final int MOST_STEPS = 60;
+
     private static final int FINISHING_STEPS = 8;
     private static final int MOST_HALVINGS = 12;
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
-    /** Largest change of a pressure in one step: this, and twice what it is [Pa]. */
+    /** Largest change of a pressure in one step: this, and twice what it is (ours) [Pa]. */
     private static final double LARGEST_STEP = 1e6;
 
     /** No gauge pressure goes below this in the search [Pa]: next to absolute vacuum. */

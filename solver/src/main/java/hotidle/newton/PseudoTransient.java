@@ -17,13 +17,15 @@ final class PseudoTransient {
     /** Damping times of the spools [s]: quick, as they are, and slow, so that the pressures follow them. */
     static final double[] DAMPING_TIMES = {0.03, 3};
 
+    /** Time steps [s] and how many (ours). */
     private static final double FIRST_STEP = 1e-3;
+
     private static final double LEAST_STEP = 1e-9;
     private static final double LAST_STEP = 1e12;
     private static final int MOST_STEPS = 400;
     private static final int NEWTON_STEPS = 12;
 
-    /** Share of the imbalance that a step may leave [-]. */
+    /** Share of the imbalance that a step may leave (ours) [-]. */
     private static final double LEFT = 0.1;
 
     /** An imbalance above this counts as this [-]. */
@@ -32,7 +34,7 @@ final class PseudoTransient {
     /** Past this time step most of a circuit has settled [s], and a few of Newton's steps may be all that is left. */
     private static final double SETTLED = 0.1;
 
-    /** Time steps between two such tries. */
+    /** Time steps between two such tries (ours). */
     private static final int BETWEEN = 4;
 
     private final Newton newton;

@@ -15,7 +15,7 @@ final class SolveStrategy {
     /** Pressures from which a cold solve starts, one after the other [Pa]. */
     private static final double[] COLD_STARTS = {1e3, 1e5};
 
-    /** Way beside an unstable state from which the circuit is let go: this share of the way between the stops [-]. */
+    /** Way beside an unstable state from which the circuit is let go: this share of the way between the stops (ours) [-]. */
     private static final double BESIDE = 1e-3;
 
     private final Equations equations;

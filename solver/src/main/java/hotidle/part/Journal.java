@@ -19,16 +19,16 @@ final class Journal implements Part.Law {
 
     private static final double TRUMPLER_SLOPE = 0.00004;
 
-    /** Slowest rotation for which a film is asked [rev/s]; below it the hub is taken as standing and in contact. */
+    /** Slowest rotation for which a film is asked [rev/s]; below it the hub is taken as standing and in contact (ours). */
     private static final double STANDING = 1e-6;
 
-    /** Heat that leaves the film by other ways [W/K]: little beside the oil's 1 to 10, so that a film without flow has a temperature. */
+    /** Heat that leaves the film by other ways [W/K]: little beside the oil's 1 to 10, so that a film without flow has a temperature (assumed). */
     private static final double OTHER_WAYS = 0.02;
 
-    /** A leak counts for the heat whichever way it runs; about its turn it is rounded over this [m³/s]. */
+    /** A leak counts for the heat whichever way it runs; about its turn it is rounded over this (ours) [m³/s]. */
     private static final double TURN = 1e-9;
 
-    /** A clearance that closes when cold is left this [m]: the bushing would seize before. */
+    /** A clearance that closes when cold is left this [m]: the bushing would seize before (assumed). */
     private static final double TIGHTEST = 1e-6;
 
     private static final int BEHIND = 0;

@@ -49,10 +49,10 @@ public record HeldLine(
         Optional<String> hungry,
         Optional<Unsolved> unsolved) {
 
-    /** The position is found to this share of the spool's travel [-]. */
+    /** The position is found to this share of the spool's travel (ours) [-]. */
     private static final double NARROW = 1e-9;
 
-    /** A headroom this small is none [-]. */
+    /** A headroom this small is none: rounding (ours) [-]. */
     private static final double NIL = 1e-12;
 
     /** The balance at a duty, with the line at the set pressure commanded. */

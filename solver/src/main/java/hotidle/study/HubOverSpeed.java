@@ -28,10 +28,10 @@ public record HubOverSpeed(
         List<Double> contact,
         List<Double> unsolved) {
 
-    /** Speeds are narrowed down to this [rev/s]: half a revolution a minute. */
+    /** Speeds are narrowed down to this [rev/s]: half a revolution a minute, below what a tachometer shows (assumed). */
     private static final double NARROW = 0.5 / 60;
 
-    /** A load that grows by this from one speed to the next rises steeply [-]. */
+    /** A load that grows by this from one speed to the next rises steeply (ours) [-]. */
     private static final double STEEP = 1.1;
 
     public HubOverSpeed {

@@ -69,7 +69,7 @@ public record RepairFindings(
     /** A repair that wins this share of what the best one wins is as good as it; chosen [-]. */
     private static final double NEARLY = 0.8;
 
-    /** What a gauge cannot show: 1 psi [Pa]. */
+    /** What a gauge cannot show: 1 psi (assumed) [Pa]. */
     private static final double UNSEEN = 6894.757;
 
     public RepairFindings {

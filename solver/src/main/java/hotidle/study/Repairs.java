@@ -28,7 +28,7 @@ import java.util.OptionalDouble;
  */
 public record Repairs(Effect before, List<Step> alone, List<Step> order, Optional<Effect> all) {
 
-    /** A gain below this share is nothing [-]. */
+    /** A gain below this share is nothing: rounding (ours) [-]. */
     private static final double NOTHING = 1e-6;
 
     /**

@@ -20,10 +20,10 @@ import java.util.Set;
  */
 public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Optional<Together> together) {
 
-    /** A fit is worn up to this many times its allowance beyond what the build has, no further. */
+    /** A fit is worn up to this many times its allowance beyond what the build has, no further (chosen). */
     private static final double FAR = 8;
 
-    /** Sizes are narrowed down to this share of the wear [-]. */
+    /** Sizes are narrowed down to this share of the wear, below what is measured (chosen) [-]. */
     private static final double NARROW = 1e-3;
 
     /**

@@ -20,7 +20,7 @@ import java.util.Set;
  */
 public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange> all) {
 
-    /** Boundaries are narrowed down to this share of the pressure [-]. */
+    /** Boundaries are narrowed down to this share of the pressure, far below a gauge's division (chosen) [-]. */
     private static final double NARROW = 2e-4;
 
     /**

@@ -28,7 +28,7 @@ public record WearSize(
         AREA
     }
 
-    /** A size closer to another than this share of it is the same [-]. */
+    /** A size closer to another than this share of it is the same: rounding (ours) [-]. */
     private static final double SAME = 1e-9;
 
     /** Name of part and key. */

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
 /** What a circuit file leaves to the program, grouped by what it concerns: once for each value, with how many parts take it. */
 final class DefaultsByOwner {
 
-    /** Most parts named of a value that was left out. */
+    /** Most parts named of a value that was left out (chosen). */
     private static final int MOST_NAMED = 4;
 
     private static final String SEVERAL = "parts of several kinds";

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 /** The sizes that wear, new, limit and measured, and which are measured past their limit. */
 final class SizeTable {
 
-    /** Below this a length is shown as a clearance [m]. */
+    /** Below this a length is shown as a clearance (chosen) [m]. */
     private static final double SMALL = 1e-3;
 
     private final DescribedCircuit circuit;

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 /** What is told of a build against the one before it, at one duty point. */
 record ChangeSentences(Quantity.UnitSystem units) {
 
-    /** Onsets nearer than this are one and the same: 1 rpm [rev/s]. */
+    /** Onsets nearer than this are one and the same: 1 rpm, what a tachometer shows (assumed) [rev/s]. */
     private static final double SAME_ONSET = 1 / 60.0;
 
     /** One line; none where one of the two is not known. */

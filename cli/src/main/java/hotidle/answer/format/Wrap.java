@@ -3,7 +3,7 @@ package hotidle.answer.format;
 /** Breaks text into lines of a width, at blanks. */
 public final class Wrap {
 
-    /** Characters in a line of text that is meant to be read. */
+    /** Characters in a line of text that is meant to be read (chosen). */
     public static final int WIDTH = 100;
 
     private Wrap() {}

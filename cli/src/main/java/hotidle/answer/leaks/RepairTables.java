@@ -26,7 +26,7 @@ record RepairTables(
         boolean chambers,
         double lowest) {
 
-    /** Repairs that are listed on their own. */
+    /** Repairs that are listed on their own (chosen). */
     static final int MOST_ALONE = 15;
 
     /** The size that stands for scores. */

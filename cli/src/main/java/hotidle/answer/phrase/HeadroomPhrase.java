@@ -6,7 +6,7 @@ import java.util.Locale;
 /** Headroom and verdict of a limit. */
 public final class HeadroomPhrase {
 
-    /** Headroom beyond this is not worth a number [-]. */
+    /** Headroom beyond this is not worth a number (chosen) [-]. */
     public static final double AMPLE = 9.99;
 
     private HeadroomPhrase() {}

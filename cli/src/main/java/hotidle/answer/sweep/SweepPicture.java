@@ -22,7 +22,7 @@ import java.util.function.ToDoubleFunction;
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
 final class SweepPicture {
 
-    /** More charts of oil than these would be too small to read. */
+    /** More charts of oil than these would be too small to read (chosen). */
     static final int MOST_OIL_CHARTS = 4;
 
     private SweepPicture() {}

@@ -16,6 +16,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class Least {
 
     private static final double GOLDEN = (3 - Math.sqrt(5)) / 2;
+    /** Golden sections that narrow any bracket to rounding: 0.62^60 is 3e-13 (ours). */
     private static final int MOST_TRIALS = 60;
 
     private Least() {}

@@ -14,6 +14,7 @@ package hotidle.study.search;
  */
 public final class SignChange {
 
+    /** Trials that may leave more than half of the bracket before its middle is tried (ours). */
     private static final int PATIENCE = 2;
 
     private final double tolerance;
