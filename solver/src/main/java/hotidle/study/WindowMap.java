@@ -57,20 +57,20 @@ public record WindowMap(
     /**
      * Why nothing is known at a point.
      *
-     * @param cause what is in the way
-     * @param duty  at which no state was found; empty for another cause
+     * @param obstacle what is in the way
+     * @param duty  at which no state was found; empty for another
      */
-    public record NotKnown(Cause cause, Optional<String> duty) {
+    public record NotKnown(Obstacle obstacle, Optional<String> duty) {
 
         /** What is in the way. */
-        public enum Cause {
+        public enum Obstacle {
             SIZE_IMPOSSIBLE,
             UNSOLVED,
             NOTHING_JUDGED
         }
 
-        private static NotKnown of(Cause cause) {
-            return new NotKnown(cause, Optional.empty());
+        private static NotKnown of(Obstacle obstacle) {
+            return new NotKnown(obstacle, Optional.empty());
         }
     }
 
@@ -154,13 +154,13 @@ public record WindowMap(
     private static Cell cell(
             Optional<Transmission> made, double pressure, double value, Map<String, DutyChain> chains) {
         if (made.isEmpty()) {
-            return unknown(pressure, value, NotKnown.of(NotKnown.Cause.SIZE_IMPOSSIBLE));
+            return unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.SIZE_IMPOSSIBLE));
         }
         Optional<LeastMargin> least = Optional.empty();
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
-                return unknown(pressure, value, new NotKnown(NotKnown.Cause.UNSOLVED, Optional.of(duty.name())));
+                return unknown(pressure, value, new NotKnown(NotKnown.Obstacle.UNSOLVED, Optional.of(duty.name())));
             }
             Optional<LeastMargin> worst =
                     judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
@@ -169,7 +169,7 @@ public record WindowMap(
             }
         }
         return least.isEmpty()
-                ? unknown(pressure, value, NotKnown.of(NotKnown.Cause.NOTHING_JUDGED))
+                ? unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.NOTHING_JUDGED))
                 : new Cell(pressure, value, least, Optional.empty());
     }
 

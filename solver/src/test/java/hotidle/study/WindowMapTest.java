@@ -71,8 +71,8 @@ class WindowMapTest {
         for (WindowMap.Cell cell : map.cells().get(0)) {
             assertTrue(Double.isNaN(cell.headroom()));
             assertEquals(
-                    WindowMap.NotKnown.Cause.SIZE_IMPOSSIBLE,
-                    cell.why().orElseThrow().cause());
+                    WindowMap.NotKnown.Obstacle.SIZE_IMPOSSIBLE,
+                    cell.why().orElseThrow().obstacle());
         }
     }
 }

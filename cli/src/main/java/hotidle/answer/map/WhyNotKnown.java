@@ -11,7 +11,7 @@ final class WhyNotKnown {
     /** The reason; empty where the point is known. */
     static String of(WindowMap.Cell cell) {
         return cell.why()
-                .map(why -> switch (why.cause()) {
+                .map(why -> switch (why.obstacle()) {
                     case SIZE_IMPOSSIBLE -> MapPhrase.IMPOSSIBLE;
                     case UNSOLVED -> MapPhrase.unsolved(why.duty().orElseThrow());
                     case NOTHING_JUDGED -> MapPhrase.NOTHING_JUDGED;
