@@ -33,6 +33,11 @@ final class Newton {
     private static final int MOST_NATURAL_HALVINGS = 24;
     private static final double ARMIJO = 1e-4;
 
+    /** A step cut to less than this share is short (ours) [-]; so many in a row creep, and the natural level is there sooner. */
+    private static final double SHORT = 0.1;
+
+    private static final int CREEPING = 3;
+
     /** Largest change of a pressure in one step: this, and twice what it is (ours) [Pa]. */
     private static final double LARGEST_STEP = 1e6;
 
@@ -48,6 +53,9 @@ final class Newton {
     private final double[] trial;
     private final double[] simplified;
     private int steps;
+
+    /** Share of Newton's step that the last step took. */
+    private double taken;
 
     Newton(Equations equations) {
         balance = new Balance(equations);
@@ -83,6 +91,12 @@ final class Newton {
         return iterate(unknowns, MOST_STEPS, aim, ACCEPTED, false);
     }
 
+    /** The same from a start that should be near: given up where it creeps, as across the opening of a valve. */
+    boolean near(double[] unknowns, double aim) {
+        balance.still();
+        return iterate(unknowns, MOST_STEPS, CREEPING, aim, ACCEPTED, false);
+    }
+
     /** The same, given up after a few steps. */
     boolean finish(double[] unknowns) {
         balance.still();
@@ -102,8 +116,14 @@ final class Newton {
      * @param accepted what is good enough where it cannot go on [-]
      */
     boolean iterate(double[] unknowns, int most, double aim, double accepted, boolean natural) {
+        return iterate(unknowns, most, most, aim, accepted, natural);
+    }
+
+    /** The same, given up after so many short steps in a row. */
+    private boolean iterate(double[] unknowns, int most, int patience, double aim, double accepted, boolean natural) {
         balance.project(unknowns, LOWEST);
         double level = balance.evaluate(unknowns);
+        int creeping = 0;
         for (int step = 0; step < most; step++) {
             double error = balance.worst();
             if (error <= aim) {
@@ -120,6 +140,10 @@ final class Newton {
                 return balance.worst() <= accepted;
             }
             level = next;
+            creeping = taken < SHORT ? creeping + 1 : 0;
+            if (creeping >= patience) {
+                break;
+            }
         }
         return balance.worst() <= accepted;
     }
@@ -145,6 +169,7 @@ final class Newton {
             double next = attempt(unknowns, share);
             if (next <= (1 - 2 * ARMIJO * share) * level && next < level) {
                 System.arraycopy(trial, 0, unknowns, 0, trial.length);
+                taken = share;
                 return next;
             }
             share /= 2;

@@ -53,10 +53,19 @@ final class SolveStrategy {
         newton.reset();
     }
 
-    /** Newton alone, from a start that is likely to be near; an answer that took no step is as stable as the one before it. */
+    /**
+     * Newton alone, from a start that is likely to be near; by the natural level where the residual's creeps. An answer that took no
+     * step is as stable as the one before it.
+     */
     boolean quick(double[] unknowns, double aim) {
         method = "Newton";
-        return newton.solve(unknowns, aim) && (newton.steps() == 0 || !newton.negativeDeterminant());
+        if (!newton.near(unknowns, aim)) {
+            method = "Newton by the natural level";
+            if (!newton.descend(unknowns)) {
+                return false;
+            }
+        }
+        return newton.steps() == 0 || !newton.negativeDeterminant();
     }
 
     /** All methods from one start; the unknowns are moved to the answer, and are of no use where there is none. */
