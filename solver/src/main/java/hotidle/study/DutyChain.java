@@ -27,7 +27,7 @@ final class DutyChain {
     private final List<Double> speeds;
     private Optional<Solution> slowest;
     private Optional<Solution> own;
-    private Optional<Solution> held;
+    private Optional<HeldLine.Found> held;
 
     /**
      * A chain that starts cold.
@@ -43,7 +43,7 @@ final class DutyChain {
             List<Double> speeds,
             Optional<Solution> slowest,
             Optional<Solution> own,
-            Optional<Solution> held) {
+            Optional<HeldLine.Found> held) {
         this.duty = duty;
         this.speeds = speeds;
         this.slowest = slowest;
@@ -133,7 +133,7 @@ final class DutyChain {
         return unit.commanded().map(command -> {
             HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, roles, held);
             HeldLine line = search.run();
-            held = search.last();
+            held = search.found(line);
             return line;
         });
     }

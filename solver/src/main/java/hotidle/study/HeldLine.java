@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -60,14 +61,27 @@ public record HeldLine(
         return new HeldLineSearch(unit, duty).run();
     }
 
+    /**
+     * States of a unit with its line held, from which the search in a unit alike starts.
+     *
+     * @param shut     with the regulator on its seat
+     * @param open     with it as far open as it may be
+     * @param served   where the worst served was just served
+     * @param position there [m]
+     * @param slope    of its headroom there, by the position [1/m]; NaN where it is served all the way
+     */
+    record Found(Solution shut, Solution open, Solution served, double position, double slope) {}
+
     /** Work space of one search. */
     static final class HeldLineSearch {
         private final Transmission unit;
         private final DutyPoint duty;
         private final Roles roles;
         private final double set;
+        private final Optional<Found> before;
+        private final TreeMap<Double, Solution> known = new TreeMap<>();
         private Series series;
-        private Optional<Solution> last = Optional.empty();
+        private double slope = Double.NaN;
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
         private Optional<Margin> hungriest = Optional.empty();
@@ -78,9 +92,9 @@ public record HeldLine(
             this(unit, duty, Roles.of(unit), Optional.empty());
         }
 
-        /** A search that starts from a state of a unit alike with its line held. */
-        HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<Solution> start) {
-            last = start;
+        /** A search that starts from what was found of a unit alike. */
+        HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<Found> before) {
+            this.before = before;
             this.unit = unit;
             this.duty = duty;
             this.roles = roles;
@@ -95,8 +109,8 @@ public record HeldLine(
                     .filter(edge -> edge > low)
                     .min()
                     .orElse(roles.spool().spring().high());
-            Outcome shut = solve(low);
-            Outcome open = solve(high);
+            Outcome shut = solve(low, before.map(Found::shut));
+            Outcome open = solve(high, before.map(Found::open));
             for (Outcome outcome : List.of(shut, open)) {
                 if (outcome.state().isEmpty()) {
                     return unknown(low, outcome);
@@ -131,9 +145,11 @@ public record HeldLine(
                     worst(seated).orElseThrow().headroom(),
                     NARROW * (high - low));
             Solution served = wide;
+            before.ifPresent(found -> search.foretell(found.position(), found.slope()));
             while (search.open()) {
                 double x = search.next();
-                Outcome outcome = solve(x);
+                Outcome outcome =
+                        solve(x, before.filter(found -> found.position() == x).map(Found::served));
                 if (outcome.state().isEmpty()) {
                     return unknown(x, outcome);
                 }
@@ -144,27 +160,42 @@ public record HeldLine(
                 }
                 served = headroom > 0 ? state : served;
                 search.tell(x, headroom);
+                slope = search.slope();
             }
             return balance(served, search.holds());
         }
 
-        private Outcome solve(double position) {
+        /** Solves from a start, or else from the state known whose position is nearest. */
+        private Outcome solve(double position, Optional<Solution> start) {
             Network network = network(position);
             if (series == null) {
                 series = new Series(network);
-                last.ifPresent(series::restart);
             } else {
                 series.use(network);
             }
+            start.or(() -> nearest(position)).ifPresent(series::restart);
             series.solve(unit.conditions(duty));
             Outcome outcome = series.outcome();
-            last = outcome.state().isPresent() ? outcome.state() : last;
+            outcome.state().ifPresent(state -> known.put(position, state));
             return outcome;
         }
 
-        /** The state solved last, from which another unit's search can start. */
-        Optional<Solution> last() {
-            return last;
+        private Optional<Solution> nearest(double position) {
+            return known.keySet().stream()
+                    .min(Comparator.comparingDouble(at -> Math.abs(at - position)))
+                    .map(known::get);
+        }
+
+        /** What another unit's search can start from: what was found last, where nothing was found here. */
+        Optional<Found> found(HeldLine line) {
+            return line.unsolved().isPresent()
+                    ? before
+                    : Optional.of(new Found(
+                            known.firstEntry().getValue(),
+                            known.lastEntry().getValue(),
+                            known.get(line.position()),
+                            line.position(),
+                            slope));
         }
 
         /** The unit's network with the line held and the regulator held at a position [m]. */

@@ -17,6 +17,9 @@ public final class SignChange {
     /** Trials that may leave more than half of the bracket before its middle is tried (ours). */
     private static final int PATIENCE = 2;
 
+    /** How far beyond a foretold change is looked, so that it is caught between two numbers: this times the way to it [-]. */
+    private static final double BEYOND = 1.2;
+
     private final double tolerance;
     private double holds;
     private double fails;
@@ -26,6 +29,8 @@ public final class SignChange {
     private double figureOfOld = Double.NaN;
     private double width;
     private int trials;
+    private double foretold = Double.NaN;
+    private double slope = Double.NaN;
 
     /**
      * A bracket.
@@ -49,6 +54,22 @@ public final class SignChange {
         width = Math.abs(fails - holds);
     }
 
+    /**
+     * Begins with what a search alike has found.
+     *
+     * @param number the change there; asked first, where it lies in the bracket
+     * @param steep  slope of the figure there; next is asked beyond where it leads to
+     */
+    public void foretell(double number, double steep) {
+        foretold = number;
+        slope = steep;
+    }
+
+    /** Slope of the figure across the bracket. */
+    public double slope() {
+        return (above - below) / (holds - fails);
+    }
+
     /** Whether the bracket is wider than the tolerance, and has a number between its ends. */
     public boolean open() {
         double middle = holds + (fails - holds) / 2;
@@ -67,6 +88,9 @@ public final class SignChange {
 
     /** The number to try next, between the ends. */
     public double next() {
+        if (between(foretold)) {
+            return foretold;
+        }
         double middle = holds + (fails - holds) / 2;
         if (trials >= PATIENCE || !Double.isFinite(above) || !Double.isFinite(below)) {
             return middle;
@@ -85,6 +109,8 @@ public final class SignChange {
 
     /** Tells the figure at the number asked for last. */
     public void tell(double number, double figure) {
+        foretold = number == foretold ? number - BEYOND * figure / slope : Double.NaN;
+        slope = Double.NaN;
         boolean good = figure >= 0;
         old = good ? holds : fails;
         figureOfOld = good ? above : below;

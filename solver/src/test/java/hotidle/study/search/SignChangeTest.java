@@ -66,6 +66,31 @@ class SignChangeTest {
     }
 
     @Test
+    void whatASearchAlikeFoundSavesTrialsAndWhatIsForetoldWronglyMisleadsNone() {
+        DoubleUnaryOperator figure = x -> x * x - 2;
+        int alone = foretold(figure, Double.NaN, Double.NaN);
+        assertTrue(foretold(figure, 1.42, 2.9) < alone - 1, "near, its slope a little off");
+        assertTrue(foretold(figure, 0.1, -1e-3) <= alone + 2, "far, its slope wrong");
+        assertTrue(foretold(figure, 7, 1) <= alone, "outside of the bracket");
+        assertTrue(foretold(figure, 1.5, 0) <= alone + 1, "without a slope");
+    }
+
+    /** Trials to a root that is found to nine digits, which a search alike foretells. */
+    private static int foretold(DoubleUnaryOperator figure, double number, double slope) {
+        SignChange search = new SignChange(2, figure.applyAsDouble(2), 0, figure.applyAsDouble(0), 1e-9);
+        search.foretell(number, slope);
+        int trials = 0;
+        while (search.open()) {
+            double next = search.next();
+            search.tell(next, figure.applyAsDouble(next));
+            trials++;
+        }
+        assertEquals(Math.sqrt(2), search.holds(), 1e-9);
+        assertEquals(2 * Math.sqrt(2), search.slope(), 1e-3);
+        return trials;
+    }
+
+    @Test
     void neighbouringNumbersEndTheSearchWhateverTheTolerance() {
         double low = 1e9;
         SignChange search = new SignChange(low, 1, low + 4 * Math.ulp(low), -1, 1e-30);
