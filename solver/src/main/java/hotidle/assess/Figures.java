@@ -124,9 +124,7 @@ public record Figures(
                                 command.setPressure(unit.network(), range(state), boost(unit, command, state))))
                         .orElse(OptionalDouble.empty()),
                 state.pressure(roles.line()),
-                roles.regulating()
-                        .map(placed -> x > roles.spool().spring().low() + SEATED)
-                        .orElse(false),
+                offSeat(roles, state),
                 secondary(roles, state, x),
                 roles.converter()
                         .map(placed -> state.measure(placed.name(), Converter.CHARGE))
@@ -152,6 +150,14 @@ public record Figures(
                 unit.reliefs(roles.line()).stream()
                         .anyMatch(placed ->
                                 state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0));
+    }
+
+    /** Whether the regulator is off its seat; not where nothing is commanded. */
+    public static boolean offSeat(Roles roles, Solution state) {
+        return roles.regulating()
+                .map(placed -> state.own(placed.name(), "position")
+                        > roles.spool().spring().low() + SEATED)
+                .orElse(false);
     }
 
     private static String range(Solution state) {

@@ -10,10 +10,14 @@ import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Builds of one circuit side by side at its duty points.
@@ -92,7 +96,8 @@ public record Comparison(List<BuildAtDuty> cells) {
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */
     private static BuildAtDuty solve(Transmission unit, DutyPoint duty, List<Double> speeds) {
-        SpeedSweep sweep = SpeedSweep.rising(unit, duty, speeds, Optional.empty());
+        SpeedSweep sweep =
+                SpeedSweep.rising(unit, duty, speeds, Optional.empty()).withCrossings();
         Optional<Solution> below = sweep.states().stream()
                 .filter(state -> state.conditions().speed() <= duty.speed())
                 .reduce((one, later) -> later);
@@ -107,17 +112,24 @@ public record Comparison(List<BuildAtDuty> cells) {
 
     /** The builds, in the order asked for. */
     public List<Transmission> units() {
-        return cells.stream().map(BuildAtDuty::unit).distinct().toList();
+        // by name: one record of a unit against another compares every size in it
+        return cells.stream()
+                .map(BuildAtDuty::unit)
+                .filter(distinctBy(Transmission::build))
+                .toList();
     }
 
     /** The duties, in the circuit's order. */
     public List<DutyPoint> duties() {
-        return cells.stream().map(BuildAtDuty::duty).filter(distinctByName()).toList();
+        return cells.stream()
+                .map(BuildAtDuty::duty)
+                .filter(distinctBy(DutyPoint::name))
+                .toList();
     }
 
-    private static java.util.function.Predicate<DutyPoint> distinctByName() {
-        java.util.Set<String> seen = new java.util.HashSet<>();
-        return duty -> seen.add(duty.name());
+    private static <T> Predicate<T> distinctBy(Function<T, String> name) {
+        Set<String> seen = new HashSet<>();
+        return one -> seen.add(name.apply(one));
     }
 
     /** The cell of a build at a duty. */

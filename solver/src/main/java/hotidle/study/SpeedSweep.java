@@ -177,11 +177,10 @@ public final class SpeedSweep {
      * nothing is commanded.
      */
     public OptionalDouble onset() {
-        return crossing("onset", one -> {
-            Figures figures = one.figures();
-            double over =
-                    figures.set().isPresent() ? figures.line() / figures.set().getAsDouble() - 1 : Double.NaN;
-            return over >= 0 && !figures.regulated() ? Double.NaN : over;
+        return crossing("onset", state -> {
+            OptionalDouble set = unit.setPressure(state.conditions());
+            double over = set.isPresent() ? state.pressure(roles.line()) / set.getAsDouble() - 1 : Double.NaN;
+            return over >= 0 && !Figures.offSeat(roles, state) ? Double.NaN : over;
         });
     }
 
@@ -195,56 +194,64 @@ public final class SpeedSweep {
         return openFrom("bypassing", roles.bypass());
     }
 
+    /** This sweep with all of these speeds found already, on the caller's thread. */
+    SpeedSweep withCrossings() {
+        onset();
+        unloading();
+        bypassing();
+        return this;
+    }
+
     private OptionalDouble openFrom(String name, Optional<SpoolValve.Opening> opening) {
         return opening.isEmpty()
                 ? OptionalDouble.empty()
-                : crossing(name, one -> {
-                    double open = one.state().own(unit.command().regulator(), "position")
+                : crossing(name, state -> {
+                    double open = state.own(unit.command().regulator(), "position")
                             - opening.get().edge();
                     return open == 0 ? Double.NaN : open;
                 });
     }
 
-    private OptionalDouble crossing(String name, ToDoubleFunction<Assessment> figure) {
+    private OptionalDouble crossing(String name, ToDoubleFunction<Solution> figure) {
         return crossings.computeIfAbsent(name, asked -> from(figure));
     }
 
     /** Lowest speed from which a figure is zero or more at all higher speeds asked, narrowed down between two of them. */
-    private OptionalDouble from(ToDoubleFunction<Assessment> figure) {
+    private OptionalDouble from(ToDoubleFunction<Solution> figure) {
         int first = shown.size();
         while (first > 0
-                && assessed()
-                        .get(first - 1)
-                        .filter(one -> figure.applyAsDouble(one) >= 0)
+                && shown.get(first - 1)
+                        .state()
+                        .filter(state -> figure.applyAsDouble(state) >= 0)
                         .isPresent()) {
             first--;
         }
         if (first == shown.size()) {
             return OptionalDouble.empty();
         }
-        Assessment above = assessed().get(first).orElseThrow();
-        Optional<Assessment> below = first == 0 ? Optional.empty() : assessed().get(first - 1);
-        return OptionalDouble.of(below.map(one -> narrow(one, above, figure))
-                .orElseGet(() -> above.state().conditions().speed()));
+        Solution above = shown.get(first).state().orElseThrow();
+        if (first == 0 || shown.get(first - 1).state().isEmpty()) {
+            return OptionalDouble.of(above.conditions().speed());
+        }
+        return OptionalDouble.of(narrow(shown.get(first - 1).state().get(), above, figure));
     }
 
     /** Each state starts from the slowest at which the figure holds, as the engine would come to it from there. */
-    private double narrow(Assessment below, Assessment above, ToDoubleFunction<Assessment> figure) {
+    private double narrow(Solution below, Solution above, ToDoubleFunction<Solution> figure) {
         Series series = new Series(unit.network());
-        Solution high = above.state();
+        Solution high = above;
         SignChange search = new SignChange(
-                above.state().conditions().speed(),
+                above.conditions().speed(),
                 figure.applyAsDouble(above),
-                below.state().conditions().speed(),
+                below.conditions().speed(),
                 figure.applyAsDouble(below),
                 CROSSING);
         while (search.open()) {
             double speed = search.next();
             series.restart(high);
-            Optional<Solution> state = series.solve(above.state().conditions().atSpeed(speed))
-                    ? Optional.of(series.state())
-                    : Optional.empty();
-            double value = state.map(this::assess).map(figure::applyAsDouble).orElse(Double.NaN);
+            Optional<Solution> state =
+                    series.solve(above.conditions().atSpeed(speed)) ? Optional.of(series.state()) : Optional.empty();
+            double value = state.map(figure::applyAsDouble).orElse(Double.NaN);
             high = value >= 0 ? state.orElseThrow() : high;
             search.tell(speed, value);
         }
