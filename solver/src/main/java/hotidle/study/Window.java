@@ -47,7 +47,30 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
      * @param highBy  duty that would fail above; empty where it holds up to the highest tried
      */
     public record PressureRange(
-            double low, Optional<Judgement.Key> lowBy, double high, Optional<Judgement.Key> highBy) {}
+            double low, Optional<Judgement.Key> lowBy, double high, Optional<Judgement.Key> highBy) {
+
+        /** What two have in common; where both end at one pressure, the margin that is told first. */
+        private Optional<PressureRange> common(PressureRange other) {
+            boolean lowIsMine = same(low, other.low) ? first(lowBy, other.lowBy) : low > other.low;
+            boolean highIsMine = same(high, other.high) ? first(highBy, other.highBy) : high < other.high;
+            double lowest = Math.max(low, other.low);
+            double highest = Math.min(high, other.high);
+            return lowest <= highest
+                    ? Optional.of(new PressureRange(
+                            lowest, lowIsMine ? lowBy : other.lowBy, highest, highIsMine ? highBy : other.highBy))
+                    : Optional.empty();
+        }
+
+        /** Whether two ends are one within what they are narrowed down to. */
+        private static boolean same(double one, double other) {
+            return Math.abs(one - other) <= NARROW * Math.max(one, other);
+        }
+
+        private static boolean first(Optional<Judgement.Key> one, Optional<Judgement.Key> other) {
+            return other.isEmpty()
+                    || (one.isPresent() && one.get().kind().compareTo(other.get().kind()) <= 0);
+        }
+    }
 
     /**
      * What one margin of one part allows.
@@ -104,10 +127,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                 .map(end -> new SetPoint(end.number(), end.found()))
                 .toList();
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
-        Set<Judgement.Key> everything = new LinkedHashSet<>();
         for (SetPoint point : points) {
             for (Judgement.Key key : point.margins().keySet()) {
-                everything.add(key);
                 kinds.computeIfAbsent(List.of(key.kind(), key.part()), name -> new LinkedHashSet<>())
                         .add(key);
             }
@@ -120,7 +141,22 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                     return span;
                 })
                 .toList();
-        return new Window(points, spans, search.ranges(everything));
+        return new Window(points, spans, common(points, spans));
+    }
+
+    /** Where all hold: the ends of the spans are narrowed down already, so that nothing is solved for it. */
+    private static List<PressureRange> common(List<SetPoint> points, List<Span> spans) {
+        List<PressureRange> common = List.of(new PressureRange(
+                points.get(0).pressure(),
+                Optional.empty(),
+                points.get(points.size() - 1).pressure(),
+                Optional.empty()));
+        for (Span span : spans) {
+            common = common.stream()
+                    .flatMap(one -> span.ranges().stream().flatMap(other -> one.common(other).stream()))
+                    .toList();
+        }
+        return common;
     }
 
     /** A judged duty and where its chain stood then. */

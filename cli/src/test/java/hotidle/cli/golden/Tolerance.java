@@ -59,6 +59,11 @@ record Tolerance(
                     (path, was) -> path.beside("margin").equals("regulation"),
                     (path, was) -> 1e-8 * (1 + Math.abs(was)),
                     "HeldLine.NARROW: the held regulator is narrowed down to 1e-9 of its way, over which demand grows up to tenfold"),
+            new Tolerance(
+                    List.of("needed"),
+                    (path, was) -> path.beside("margin").equals("regulation"),
+                    (path, was) -> 1e-8 * Math.abs(was),
+                    "HeldLine.NARROW: the demand at that position; no other margin's need is searched"),
             of((path, was) -> STATE * (1 + Math.abs(was)), "a share of its need, so that 1 is its scale", "headroom"),
             of(
                     (path, was) -> 2e-4 * Math.abs(was),
