@@ -7,10 +7,13 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +55,53 @@ class SameBranchTest {
             }
         }
         assertTrue(compared > 100, compared + " states");
+    }
+
+    /** As wear goes on: each size a little, then far beyond what the build has, and back to new. */
+    @Test
+    void aWarmStartTakesTheSameBranchAsAColdOneWhereASizeHasChanged() {
+        int compared = 0;
+        for (String name : Library.names()) {
+            DescribedCircuit circuit = CircuitReader.read(Library.text(name).orElseThrow(), name)
+                    .circuit()
+                    .orElseThrow();
+            Adjustable build = circuit.adjustable(
+                    circuit.builds().get(circuit.builds().size() - 1).name());
+            DutyPoint duty = build.unit().duties().get(0);
+            DutyChain before = new DutyChain(duty.name(), SPEEDS);
+            before.judged(build.unit());
+            for (WearSize size : Wear.fits(build)) {
+                DutyChain chain = before.branch();
+                for (double share : new double[] {0.1, 4, 0}) {
+                    double changed = share == 0 ? size.fresh() : size.value() + share * size.allowance();
+                    Optional<Transmission> unit = build.with(size, changed);
+                    if (unit.isPresent()) {
+                        Judgement warm = chain.judged(unit.get());
+                        Judgement cold = Judgement.of(unit.get(), duty, SPEEDS);
+                        String where = name + " " + size.name() + " " + share;
+                        assertEquals(cold.known(), warm.known(), where);
+                        if (cold.outcome().state().isPresent()) {
+                            same(
+                                    cold.outcome().state().get(),
+                                    warm.outcome().state().orElseThrow(),
+                                    where);
+                            sameLine(cold, warm, where);
+                            compared++;
+                        }
+                    }
+                }
+            }
+        }
+        assertTrue(compared > 100, compared + " states");
+    }
+
+    /** The line held is found to 1e-9 of the regulator's way; supply and demand then to ten times that. */
+    private static void sameLine(Judgement cold, Judgement warm, String where) {
+        cold.held().filter(line -> line.unsolved().isEmpty()).ifPresent(line -> {
+            HeldLine other = warm.held().orElseThrow();
+            assertEquals(line.supply(), other.supply(), 1e-8 * Math.abs(line.supply()), where + " supply");
+            assertEquals(line.demand(), other.demand(), 1e-8 * Math.abs(line.demand()), where + " demand");
+        });
     }
 
     private static void same(Solution cold, Solution warm, String where) {
