@@ -1,14 +1,13 @@
 package hotidle.study;
 
+import hotidle.network.Network;
 import hotidle.network.Placed;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
 import hotidle.part.SpoolValve;
-import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -33,20 +32,39 @@ public record FrictionBand(double low, double high) {
      * @return empty where no spool has friction, or an end of the band is not found
      */
     public static Optional<FrictionBand> of(Transmission unit, String line, Solution state) {
-        List<Placed> sticky = sticky(unit);
-        List<Outcome> ends = sticky.stream()
-                .flatMap(placed -> Stream.of(1, -1).map(sign -> end(unit, state, placed, sign)))
-                .toList();
-        if (ends.isEmpty() || ends.stream().anyMatch(end -> end.state().isEmpty())) {
-            return Optional.empty();
+        return new Search(unit, line).of(state);
+    }
+
+    /** Finds the bands of a unit's states. Keep one for each thread. */
+    static final class Search {
+        private final List<Network> ends;
+        private final String line;
+        private final Series series;
+
+        Search(Transmission unit, String line) {
+            ends = sticky(unit).stream()
+                    .flatMap(placed -> Stream.of(1, -1).map(sign -> pressed(unit, placed, sign)))
+                    .toList();
+            this.line = line;
+            series = new Series(unit.network());
         }
-        double[] pressures = DoubleStream.concat(
-                        DoubleStream.of(state.pressure(line)),
-                        ends.stream()
-                                .mapToDouble(end -> end.state().orElseThrow().pressure(line)))
-                .sorted()
-                .toArray();
-        return Optional.of(new FrictionBand(pressures[0], pressures[pressures.length - 1]));
+
+        /** As {@link FrictionBand#of}. */
+        Optional<FrictionBand> of(Solution state) {
+            double low = state.pressure(line);
+            double high = low;
+            for (Network end : ends) {
+                series.use(end);
+                series.restart(state);
+                if (!series.solve(state.conditions())) {
+                    return Optional.empty();
+                }
+                double pressure = series.state().pressure(line);
+                low = Math.min(low, pressure);
+                high = Math.max(high, pressure);
+            }
+            return ends.isEmpty() ? Optional.empty() : Optional.of(new FrictionBand(low, high));
+        }
     }
 
     /** Whether a spool of the unit has friction. */
@@ -62,11 +80,10 @@ public record FrictionBand(double low, double high) {
                 .toList();
     }
 
-    private static Outcome end(Transmission unit, Solution state, Placed placed, int sign) {
+    private static Network pressed(Transmission unit, Placed placed, int sign) {
         SpoolValve valve = (SpoolValve) placed.part();
         SpoolValve.Spring spring = valve.spring();
-        SpoolValve pressed = valve.with(spring.withPreload(spring.preload() + sign * spring.friction()));
-        return new SteadySolver(unit.network().with(placed.with(pressed)))
-                .solve(state.conditions(), Optional.of(state));
+        return unit.network()
+                .with(placed.with(valve.with(spring.withPreload(spring.preload() + sign * spring.friction()))));
     }
 }

@@ -37,7 +37,8 @@ public final class FrictionBands {
         Transmission unit = sweep.unit();
         String line = sweep.roles().line();
         if (asked.computeIfAbsent(unit.build(), build -> FrictionBand.asked(unit))) {
-            states.forEach(state -> FrictionBand.of(unit, line, state).ifPresent(band -> found.put(state, band)));
+            FrictionBand.Search search = new FrictionBand.Search(unit, line);
+            states.forEach(state -> search.of(state).ifPresent(band -> found.put(state, band)));
         }
     }
 

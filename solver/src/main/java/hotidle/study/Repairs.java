@@ -3,7 +3,8 @@ package hotidle.study;
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
-import hotidle.newton.SteadySolver;
+import hotidle.network.Conditions;
+import hotidle.newton.Series;
 import hotidle.part.SealingRing;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
@@ -123,7 +124,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      */
     public static Optional<Repairs> study(
             Adjustable build, DutyPoint duty, List<Double> speeds, int most, Runnable step) {
-        Bay bay = new Bay(build, duty, speeds);
+        Bay bay = Bay.of(build, duty, speeds);
         Optional<Effect> before = bay.effect(Map.of(), true);
         if (before.isEmpty()) {
             return Optional.empty();
@@ -180,16 +181,37 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
         return sizes;
     }
 
-    /** Solves the unit with sizes changed. */
-    record Bay(Adjustable build, DutyPoint duty, List<Double> speeds) {
+    /**
+     * Solves the unit with sizes changed, each from what the build itself does.
+     *
+     * @param own     the build's state at the duty; empty where none is found
+     * @param slowest the same at the slowest speed
+     */
+    record Bay(
+            Adjustable build, DutyPoint duty, List<Double> speeds, Optional<Solution> own, Optional<Solution> slowest) {
+
+        static Bay of(Adjustable build, DutyPoint duty, List<Double> speeds) {
+            Series series = new Series(build.unit().network());
+            Conditions conditions = build.unit().conditions(duty);
+            Optional<Solution> own = solved(series, conditions);
+            series.restart();
+            Optional<Solution> slowest = build.unit().commanded().isEmpty()
+                    ? Optional.empty()
+                    : solved(series, conditions.atSpeed(speeds.get(0)));
+            return new Bay(build, duty, speeds, own, slowest);
+        }
+
+        private static Optional<Solution> solved(Series series, Conditions conditions) {
+            return series.solve(conditions) ? Optional.of(series.state()) : Optional.empty();
+        }
 
         /** What it does; empty where a size is impossible or the state is not found. */
         Optional<Effect> effect(Map<String, Double> sizes, boolean onset) {
-            return build.with(sizes)
-                    .flatMap(unit -> new SteadySolver(unit.network())
-                            .solve(unit.conditions(duty))
-                            .state()
-                            .map(state -> effect(unit, state, onset)));
+            return build.with(sizes).flatMap(unit -> {
+                Series series = new Series(unit.network());
+                own.ifPresent(series::restart);
+                return solved(series, unit.conditions(duty)).map(state -> effect(unit, state, onset));
+            });
         }
 
         private Effect effect(Transmission unit, Solution state, boolean onset) {
@@ -203,8 +225,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                     assessed.budget().lost(),
                     assessed.starved().stream().map(Margin::part).toList(),
                     onset && unit.commanded().isPresent()
-                            ? SpeedSweep.rising(unit, duty, speeds, Optional.empty())
-                                    .onset()
+                            ? SpeedSweep.rising(unit, duty, speeds, slowest).onset()
                             : OptionalDouble.empty());
         }
     }

@@ -93,8 +93,15 @@ public record Sensitivity(
         Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
         List<OperatingPoint> points = new ArrayList<>();
         List<String> unsolved = new ArrayList<>();
-        for (DutyPoint duty : unit.duties()) {
-            Judgement judged = Judgement.of(unit, duty, speeds);
+        List<Judgement> atDuties = unit.duties().parallelStream()
+                .map(duty -> {
+                    Judgement judged = Judgement.of(unit, duty, speeds);
+                    step.run();
+                    return judged;
+                })
+                .toList();
+        for (Judgement judged : atDuties) {
+            DutyPoint duty = judged.duty();
             if (judged.outcome().state().isEmpty()) {
                 unsolved.add(duty.name());
             }
@@ -106,7 +113,6 @@ public record Sensitivity(
                     margins.put(key, margin);
                 }
             });
-            step.run();
         }
         List<Rate> rates = build.dimensions().parallelStream()
                 .flatMap(dimension -> {

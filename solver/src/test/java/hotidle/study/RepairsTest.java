@@ -93,7 +93,7 @@ class RepairsTest {
     @Test
     void theOrderFoundOneByOneIsAsGoodAsTheBestOfAllOrdersHere() {
         Adjustable build = Fits.worn(4);
-        Repairs.Bay bay = new Repairs.Bay(build, build.unit().duties().get(0), SPEEDS);
+        Repairs.Bay bay = Repairs.Bay.of(build, build.unit().duties().get(0), SPEEDS);
         List<Repairs.Repair> all = Repairs.of(build);
         Map<Integer, Double> held = new HashMap<>();
         for (int set = 0; set < 1 << all.size(); set++) {
