@@ -68,7 +68,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
         private static boolean first(Optional<Judgement.Key> one, Optional<Judgement.Key> other) {
             return other.isEmpty()
-                    || (one.isPresent() && one.get().kind().compareTo(other.get().kind()) <= 0);
+                    || (one.isPresent()
+                            && one.get().kind().compareTo(other.get().kind()) <= 0);
         }
     }
 
