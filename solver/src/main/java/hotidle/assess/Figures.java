@@ -12,6 +12,7 @@ import hotidle.transmission.Transmission;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
@@ -200,6 +201,16 @@ public record Figures(
     /** Whether the line stands far above the pressure commanded: the regulator cannot let go of the oil, or sticks. */
     public boolean farAboveSet() {
         return commanded() && line >= set.getAsDouble() * FAR_ABOVE;
+    }
+
+    /** Whether the regulator gives oil back to the pump, which changes what counts as a leak. */
+    public boolean givesOilBack() {
+        return recirculated > 0;
+    }
+
+    /** Whether some of these states give oil back to the pump and others do not. */
+    public static boolean someGiveOilBack(Stream<Figures> figures) {
+        return figures.map(Figures::givesOilBack).distinct().count() > 1;
     }
 
     /** All oil lost to worn fits outside the pump [m³/s]. */

@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
+import hotidle.assess.IdlePressure;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.newton.Series;
@@ -11,13 +12,16 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Builds of one circuit side by side at its duty points.
@@ -66,6 +70,16 @@ public record Comparison(List<BuildAtDuty> cells) {
             return assessed.map(Assessment::figures);
         }
 
+        /** The thinnest film in the hub over the speeds of the sweep; empty without a hub, or where no film is known. */
+        public Optional<ThinnestFilm> thinnestFilm() {
+            return ThinnestFilm.of(sweep);
+        }
+
+        /** What became of the onset of regulation since another build, at the same duty and speeds. */
+        public OnsetShift onsetSince(BuildAtDuty before) {
+            return OnsetShift.between(before.sweep.onset(), sweep.onset());
+        }
+
         /** Clutches and lockup that may slip; empty where nothing was solved. */
         public List<Margin> slipping() {
             return assessed.map(Judgement::slipping).orElse(List.of());
@@ -108,6 +122,41 @@ public record Comparison(List<BuildAtDuty> cells) {
         below.ifPresent(series::restart);
         series.solve(unit.conditions(duty));
         return BuildAtDuty.of(series.outcome(), sweep);
+    }
+
+    /** The cell whose oil leaves the hub of a build its thinnest film over all speeds; one in metal contact before any other. */
+    public BuildAtDuty worstFilm(String build) {
+        return cells.stream()
+                .filter(cell -> cell.unit.build().equals(build))
+                .min(Comparator.comparingDouble(Comparison::film))
+                .orElseThrow();
+    }
+
+    private static double film(BuildAtDuty cell) {
+        return cell.sweep.contactSpeeds().isEmpty()
+                ? cell.thinnestFilm().map(ThinnestFilm::film).orElse(Double.POSITIVE_INFINITY)
+                : -1;
+    }
+
+    /** The solved cell whose pump takes most power; empty where none takes any. */
+    public Optional<BuildAtDuty> mostPower() {
+        ToDoubleFunction<BuildAtDuty> power = cell -> cell.figures().orElseThrow().pumpPower();
+        return cells.stream()
+                .filter(cell -> cell.figures().isPresent())
+                .max(Comparator.comparingDouble(power))
+                .filter(cell -> power.applyAsDouble(cell) > 0);
+    }
+
+    /** Builds with low pressure at idle, which are not to be stall-tested. */
+    public List<String> lowAtIdle() {
+        return cells.stream()
+                .filter(cell -> IdlePressure.low(
+                        cell.unit,
+                        cell.duty,
+                        cell.figures().stream().mapToDouble(Figures::line).findFirst(),
+                        cell.figures().map(Figures::set).orElse(OptionalDouble.empty())))
+                .map(cell -> cell.unit.build())
+                .toList();
     }
 
     /** The builds, in the order asked for. */

@@ -280,6 +280,11 @@ public final class SpeedSweep {
                 .toList();
     }
 
+    /** What was asked for beyond what the circuit or its oil is good for. */
+    public List<SweepCaveat> caveats() {
+        return SweepCaveat.of(this);
+    }
+
     /**
      * A speed at which the rising and the falling sweep end in different states.
      *

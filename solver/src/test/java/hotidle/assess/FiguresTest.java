@@ -4,9 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What the figures of a state say of its line. */
@@ -14,30 +13,8 @@ class FiguresTest {
 
     private static final double BAR = 1e5;
 
-    private static Figures figures(OptionalDouble set, double line, boolean offSeat, double filling, boolean relief) {
-        return new Figures(
-                set,
-                set,
-                line,
-                offSeat,
-                Figures.Secondary.NONE,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                0,
-                0,
-                Map.of(),
-                Map.of(),
-                0,
-                0,
-                0,
-                filling,
-                Optional.empty(),
-                0,
-                relief);
-    }
-
     private static Figures held(double line, boolean offSeat) {
-        return figures(OptionalDouble.of(10 * BAR), line, offSeat, 1, false);
+        return MadeFigures.of(OptionalDouble.of(10 * BAR), line, offSeat, 1, false);
     }
 
     @Test
@@ -60,7 +37,7 @@ class FiguresTest {
 
     @Test
     void withoutACommandThereIsNoOverrideAndNothingIsHeld() {
-        Figures free = figures(OptionalDouble.empty(), 10 * BAR, true, 1, false);
+        Figures free = MadeFigures.of(OptionalDouble.empty(), 10 * BAR, true, 1, false);
         assertEquals(Figures.Regulator.NOT_COMMANDED, free.regulator());
         assertEquals(OptionalDouble.empty(), free.override());
         assertFalse(free.regulated() || free.farAboveSet());
@@ -68,7 +45,7 @@ class FiguresTest {
 
     @Test
     void aLiftedReliefValveIsGraverThanWhatTheRegulatorDoes() {
-        Figures lifted = figures(OptionalDouble.of(10 * BAR), 11 * BAR, true, 0.9, true);
+        Figures lifted = MadeFigures.of(OptionalDouble.of(10 * BAR), 11 * BAR, true, 0.9, true);
         assertEquals(Figures.Regulator.RELIEF_OPEN, lifted.regulator());
         assertTrue(lifted.inletStarved());
     }
@@ -77,5 +54,18 @@ class FiguresTest {
     void aHubWithoutAKnownFilmTouches() {
         assertTrue(new Figures.Hub(900, OptionalDouble.empty()).metalContact());
         assertFalse(new Figures.Hub(900, OptionalDouble.of(3e-6)).metalContact());
+    }
+
+    private static Figures givingBack(double recirculated) {
+        return MadeFigures.of(OptionalDouble.of(10 * BAR), 10 * BAR, true, 1, false, recirculated);
+    }
+
+    /** Shut lands count as leaks in some states and not in others only where some give oil back and others do not. */
+    @Test
+    void aSweepMixesStatesThatGiveOilBackWithOthersOnlyWhereBothAreThere() {
+        assertTrue(Figures.someGiveOilBack(Stream.of(givingBack(0), givingBack(1e-4))));
+        assertFalse(Figures.someGiveOilBack(Stream.of(givingBack(2e-4), givingBack(1e-4))));
+        assertFalse(Figures.someGiveOilBack(Stream.of(givingBack(0), givingBack(0))));
+        assertFalse(Figures.someGiveOilBack(Stream.of()));
     }
 }

@@ -4,18 +4,14 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ChangePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.assess.Figures;
+import hotidle.assess.FiguresChange;
 import hotidle.study.Comparison;
-import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** What is told of a build against the one before it, at one duty point. */
 record ChangeSentences(Quantity.UnitSystem units) {
-
-    /** Onsets nearer than this are one and the same: 1 rpm, what a tachometer shows (assumed) [rev/s]. */
-    private static final double SAME_ONSET = 1 / 60.0;
 
     /** One line; none where one of the two is not known. */
     List<String> between(Comparison.BuildAtDuty before, Comparison.BuildAtDuty after) {
@@ -29,10 +25,10 @@ record ChangeSentences(Quantity.UnitSystem units) {
                 before.unit().build(),
                 before.duty().name(),
                 figures(was.get(), is.get(), !after.roles().lube().isEmpty())));
-        if (CompareVerdicts.noMoreOil(was.get(), is.get())) {
+        if (new FiguresChange(was.get(), is.get()).noMoreOil()) {
             sentences.add(ChangePhrase.NO_MORE_OIL);
         }
-        onset(before.sweep(), after.sweep()).ifPresent(sentences::add);
+        onset(before, after).ifPresent(sentences::add);
         return List.of(String.join(" ", sentences));
     }
 
@@ -41,7 +37,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
         List<String> all = new ArrayList<>();
         ChangePhrase phrase = new ChangePhrase(units);
         all.add(
-                CompareVerdicts.same(was.line(), is.line())
+                FiguresChange.same(was.line(), is.line())
                         ? phrase.stays("line", Quantity.PRESSURE, was.line(), is.line())
                         : phrase.moves("line", Quantity.PRESSURE, was.line(), is.line()));
         if (is.commanded()) {
@@ -61,23 +57,21 @@ record ChangeSentences(Quantity.UnitSystem units) {
     }
 
     private Optional<String> moved(String what, Quantity quantity, double was, double is) {
-        return CompareVerdicts.same(was, is)
+        return FiguresChange.same(was, is)
                 ? Optional.empty()
                 : Optional.of(new ChangePhrase(units).moves(what, quantity, was, is));
     }
 
-    private Optional<String> onset(SpeedSweep before, SpeedSweep after) {
-        OptionalDouble was = before.onset();
-        OptionalDouble is = after.onset();
-        if (was.isEmpty()) {
-            return Optional.empty();
-        }
-        if (is.isEmpty()) {
-            return Optional.of(OnsetPhrase.LOST);
-        }
-        return Math.abs(is.getAsDouble() - was.getAsDouble()) >= SAME_ONSET
-                ? Optional.of(
-                        new OnsetPhrase(units).moves(was.getAsDouble(), is.getAsDouble(), CompareRow.lowest(before)))
-                : Optional.empty();
+    private Optional<String> onset(Comparison.BuildAtDuty before, Comparison.BuildAtDuty after) {
+        return switch (after.onsetSince(before)) {
+            case NONE_BEFORE, SAME -> Optional.empty();
+            case LOST -> Optional.of(OnsetPhrase.LOST);
+            case MOVED ->
+                Optional.of(new OnsetPhrase(units)
+                        .moves(
+                                before.sweep().onset().orElseThrow(),
+                                after.sweep().onset().orElseThrow(),
+                                CompareRow.lowest(before.sweep())));
+        };
     }
 }

@@ -1,7 +1,6 @@
 package hotidle.answer.compare;
 
 import hotidle.answer.Answer;
-import hotidle.answer.GivenBack;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -13,6 +12,7 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LockupPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.assess.Doubt;
+import hotidle.assess.Figures;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
@@ -62,7 +62,8 @@ public record CompareAnswer(
             text.append(table(duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
-        boolean someBack = GivenBack.some(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
+        boolean someBack =
+                Figures.someGiveOilBack(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
         text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "");
         text.append("\nIn plain words\n");
         new CompareSentences(comparison, units)
@@ -75,8 +76,7 @@ public record CompareAnswer(
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
         text.append("\n").append(Caution.WHOLE).append("\n");
-        return text.append(NoStallPhrase.of(CompareVerdicts.lowAtIdle(comparison)))
-                .toString();
+        return text.append(NoStallPhrase.of(comparison.lowAtIdle())).toString();
     }
 
     private Map<String, List<Doubt>> doubts() {

@@ -1,6 +1,5 @@
 package hotidle.answer.compare;
 
-import hotidle.answer.HubReading;
 import hotidle.answer.MarginQuantity;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ClutchPhrase;
@@ -65,7 +64,7 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
         List<String> below = new ArrayList<>();
         farAbove(unit).ifPresent(below::add);
         below.addAll(clutches(unit));
-        below.add(joined(onset(cell.sweep()), film(CompareVerdicts.worstFilm(cells(unit)))));
+        below.add(joined(onset(cell.sweep()), film(comparison.worstFilm(unit.build()))));
         below.addAll(shortages(unit));
         List<String> lines = new ArrayList<>(List.of(line(cell, figures.get())));
         below.forEach(line -> lines.add("  " + line));
@@ -155,24 +154,20 @@ record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
         if (!contact.isEmpty()) {
             return phrase.contact(cell.duty().name(), contact);
         }
-        return cell.sweep()
-                .thinnestFilm()
-                .map(state -> {
-                    HubReading hub = HubReading.of(cell.roles(), state);
-                    double speed = state.conditions().speed();
-                    return phrase.thinnest(
-                            speed,
-                            cell.duty().name(),
-                            hub.least().orElseThrow(),
-                            hub.allowed(),
-                            CompareVerdicts.unbalanced(cell.sweep(), speed));
-                })
+        return cell.thinnestFilm()
+                .map(thinnest -> phrase.thinnest(
+                        thinnest.speed(),
+                        cell.duty().name(),
+                        thinnest.film(),
+                        thinnest.allowed(),
+                        thinnest.tooThin(),
+                        thinnest.unbalanced()))
                 .orElse("");
     }
 
     /** Where the pump takes most power, for each build. */
     private Optional<String> power() {
-        return CompareVerdicts.mostPower(comparison).map(most -> {
+        return comparison.mostPower().map(most -> {
             String worst = most.duty().name();
             return PumpPowerPhrase.greatest(
                     worst,

@@ -1,10 +1,10 @@
 package hotidle.answer.compare;
 
-import hotidle.answer.HubReading;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
+import hotidle.assess.HubReading;
 import hotidle.study.Comparison;
 import java.util.List;
 import java.util.Optional;

@@ -22,14 +22,16 @@ public record HubFilmPhrase(Quantity.UnitSystem units) {
     /**
      * The thinnest film.
      *
-     * @param speed     where it is thinnest [rev/s]
-     * @param film      [m]
-     * @param allowed   the least one allowed [m]
+     * @param speed      where it is thinnest [rev/s]
+     * @param film       [m]
+     * @param allowed    the least one allowed [m]
+     * @param tooThin    whether it is thinner
      * @param unbalanced whether the secondary is unloaded there, so that the side load of the primary stands alone
      */
-    public String thinnest(double speed, String duty, double film, double allowed, boolean unbalanced) {
+    public String thinnest(
+            double speed, String duty, double film, double allowed, boolean tooThin, boolean unbalanced) {
         return "Hub film thinnest at " + Quantity.SPEED.with(units, speed) + ", " + duty + " temperatures: "
-                + Quantity.FILM.with(units, film) + (film < allowed ? ", TOO THIN, " : ", ")
+                + Quantity.FILM.with(units, film) + (tooThin ? ", TOO THIN, " : ", ")
                 + Quantity.FILM.number(units, allowed) + " is the least allowed (assumed)"
                 + (unbalanced ? "; there the secondary stops balancing the primary's side load" : "") + ".";
     }

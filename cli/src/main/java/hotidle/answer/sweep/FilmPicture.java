@@ -1,8 +1,8 @@
 package hotidle.answer.sweep;
 
-import hotidle.answer.HubReading;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
+import hotidle.assess.HubReading;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;

@@ -1,7 +1,6 @@
 package hotidle.answer.sweep;
 
 import hotidle.answer.Answer;
-import hotidle.answer.GivenBack;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -12,6 +11,7 @@ import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
+import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.FigureChart;
@@ -79,7 +79,7 @@ public record SweepAnswer(
                         .ifPresent(why -> text.append(
                                         phrase.unsolved(outcome.conditions().speed(), why))
                                 .append("\n")));
-        boolean someBack = GivenBack.some(
+        boolean someBack = Figures.someGiveOilBack(
                 sweep.assessed().stream().flatMap(Optional::stream).map(Assessment::figures));
         return text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "")
                 .append(differences(sweep))

@@ -4,48 +4,31 @@ import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SweepWarningPhrase;
 import hotidle.oil.Oil;
 import hotidle.study.SpeedSweep;
-import hotidle.transmission.DutyPoint;
-import java.util.ArrayList;
+import hotidle.study.SweepCaveat;
 import java.util.List;
-import java.util.Optional;
 
-/** What was asked for beyond what the circuit or the oil's viscosity line is good for. */
+/** What was asked for beyond what the circuit or the oil's viscosity line is good for, a line each. */
 final class SweepWarnings {
-
-    /** Sump temperatures between which a Walther line through 40 and 100 °C is taken as good (assumed) [°C]. */
-    private static final double COLDEST = -40;
-
-    private static final double HOTTEST = 160;
-
-    /** Speeds beyond this multiple of the fastest duty point are remarked on (assumed). */
-    private static final double FAR_BEYOND = 2.5;
 
     private SweepWarnings() {}
 
     static List<String> of(List<SpeedSweep> sweeps) {
-        return sweeps.stream().flatMap(sweep -> of(sweep).stream()).distinct().toList();
+        return sweeps.stream()
+                .flatMap(sweep -> sweep.caveats().stream())
+                .map(SweepWarnings::of)
+                .distinct()
+                .toList();
     }
 
-    private static List<String> of(SpeedSweep sweep) {
-        List<String> found = new ArrayList<>();
-        double sump = sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS;
-        if (sump < COLDEST || sump > HOTTEST) {
-            found.add(SweepWarningPhrase.temperature(sump, COLDEST, HOTTEST));
-        }
-        if (sweep.assessed().stream()
-                .flatMap(Optional::stream)
-                .anyMatch(one -> one.figures().reliefOpen())) {
-            found.add(SweepWarningPhrase.relief(sweep.unit().build()));
-        }
-        double fastest = sweep.unit().duties().stream()
-                .mapToDouble(DutyPoint::speed)
-                .max()
-                .orElseThrow();
-        double asked =
-                sweep.rising().get(sweep.rising().size() - 1).conditions().speed();
-        if (fastest > 0 && asked > FAR_BEYOND * fastest) {
-            found.add(SweepWarningPhrase.tooFast(Rpm.of(asked), Rpm.of(fastest)));
-        }
-        return found;
+    private static String of(SweepCaveat caveat) {
+        return switch (caveat.why()) {
+            case OIL_OUT_OF_RANGE ->
+                SweepWarningPhrase.temperature(
+                        caveat.value() - Oil.ZERO_CELSIUS,
+                        caveat.low() - Oil.ZERO_CELSIUS,
+                        caveat.high() - Oil.ZERO_CELSIUS);
+            case RELIEF_OPENS -> SweepWarningPhrase.relief(caveat.build());
+            case FAR_TOO_FAST -> SweepWarningPhrase.tooFast(Rpm.of(caveat.value()), Rpm.of(caveat.high()));
+        };
     }
 }

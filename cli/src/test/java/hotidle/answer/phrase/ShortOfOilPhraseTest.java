@@ -65,11 +65,11 @@ class ShortOfOilPhraseTest {
         assertEquals(
                 "Hub film thinnest at 600 rpm, cruise temperatures: 5.0 um, TOO THIN, 6.0 is the least allowed"
                         + " (assumed).",
-                said.thinnest(10, "cruise", 5e-6, 6e-6, false));
+                said.thinnest(10, "cruise", 5e-6, 6e-6, true, false));
         assertEquals(
                 "Hub film thinnest at 600 rpm, cruise temperatures: 7.0 um, 6.0 is the least allowed (assumed); there the"
                         + " secondary stops balancing the primary's side load.",
-                said.thinnest(10, "cruise", 7e-6, 6e-6, true));
+                said.thinnest(10, "cruise", 7e-6, 6e-6, false, true));
         assertEquals(
                 "At the temperatures of cruise the hub loses its film from 600 to 900 rpm: metal contact, film not"
                         + " known.",

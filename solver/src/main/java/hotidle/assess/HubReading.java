@@ -1,6 +1,5 @@
-package hotidle.answer;
+package hotidle.assess;
 
-import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.result.Solution;
