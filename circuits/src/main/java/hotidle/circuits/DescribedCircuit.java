@@ -4,6 +4,7 @@ import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +74,11 @@ public record DescribedCircuit(
      * @param measured as measured, where it was; otherwise a worn size is an assumption
      */
     public record SizeLine(String part, String key, double fresh, OptionalDouble limit, OptionalDouble measured) {
+
+        /** Name of part and key. */
+        public String name() {
+            return part + "." + key;
+        }
 
         /** Whether a size lies beyond the wear limit, seen from the new size: above that of a bore, below that of a shaft. */
         public boolean pastLimit(double size) {
@@ -145,6 +151,39 @@ public record DescribedCircuit(
                         .toList(),
                 about,
                 unit);
+    }
+
+    /** A size as measured [m]: as the sheet says, where there is one, otherwise as the file does; empty where it was not measured. */
+    public OptionalDouble measured(SizeLine size) {
+        if (sheet.isEmpty()) {
+            return size.measured();
+        }
+        boolean inSheet = builds.stream()
+                .filter(build -> build.name().equals(sheet.get()))
+                .flatMap(build -> build.changes().stream())
+                .anyMatch(change -> change.what().equals(size.name()));
+        return inSheet ? inUse(size, sheet.get()) : OptionalDouble.empty();
+    }
+
+    /** By how much a size is measured past its wear limit [m]; empty where it is not. */
+    public OptionalDouble pastLimit(SizeLine size) {
+        OptionalDouble measured = measured(size);
+        return measured.isPresent() && size.pastLimit(measured.getAsDouble())
+                ? OptionalDouble.of(
+                        Math.abs(measured.getAsDouble() - size.limit().orElseThrow()))
+                : OptionalDouble.empty();
+    }
+
+    private OptionalDouble inUse(SizeLine size, String build) {
+        return adjustable(build).dimensions().stream()
+                .filter(dimension -> dimension.name().equals(size.name()))
+                .mapToDouble(WearSize::value)
+                .findFirst();
+    }
+
+    /** How many sizes are measured past their wear limit. */
+    public long pastLimit() {
+        return sizes.stream().filter(size -> pastLimit(size).isPresent()).count();
     }
 
     /** What the file says of each part, by name; empty where it says nothing. */

@@ -27,6 +27,12 @@ import java.util.stream.Collectors;
  */
 public record OilBudget(double displaced, List<Path> paths) {
 
+    /** Paths below this share of the oil displaced are put together where space is short (assumed by us) [-]. */
+    private static final double SMALL = 0.005;
+
+    /** A budget that leaves more than this open is wrong: far above what rounding and Newton's steps leave (assumed by us) [-]. */
+    private static final double CLOSED = 1e-9;
+
     /** What becomes of oil. */
     public enum Fate {
         /** Slips back in the pump. */
@@ -188,6 +194,16 @@ public record OilBudget(double displaced, List<Path> paths) {
     /** Slip and leaks: what the pump delivers for nothing [m³/s]. */
     public double lost() {
         return flow(Fate.SLIP) + flow(Fate.LEAK);
+    }
+
+    /** Whether a path is too small for a line of its own; a lube branch never is, for a starved one is news. */
+    public boolean small(Path path) {
+        return path.group() != Group.LUBE && Math.abs(path.flow()) < SMALL * displaced;
+    }
+
+    /** Whether all oil displaced is accounted for. */
+    public boolean closes() {
+        return unexplained() <= CLOSED;
     }
 
     /** Share of the oil displaced that no path accounts for [-]. */

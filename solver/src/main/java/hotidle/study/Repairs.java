@@ -43,6 +43,11 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             dimensions = List.copyOf(dimensions);
         }
 
+        /** Whether it takes scores and nicks away. */
+        public boolean takesScoresAway() {
+            return dimensions.stream().anyMatch(WearSize::scores);
+        }
+
         /** The sizes that it leaves behind. */
         public Map<String, Double> sizes() {
             Map<String, Double> sizes = new LinkedHashMap<>();

@@ -24,7 +24,9 @@ public record WearSize(
 
     /** What a dimension is. */
     public enum SizeKind {
+        /** Of a fit: a bore, a clearance, a gap. */
         LENGTH,
+        /** Of scores and nicks, through which thick oil slips as fast as thin; no other area wears. */
         AREA
     }
 
@@ -34,6 +36,11 @@ public record WearSize(
     /** Name of part and key. */
     public String name() {
         return part + "." + key;
+    }
+
+    /** Whether it stands for scores and nicks, which only new or reground parts take away. */
+    public boolean scores() {
+        return kind == SizeKind.AREA;
     }
 
     /** Whether the build has it as new. */

@@ -1,14 +1,17 @@
 package hotidle.assess;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.network.Group;
 import hotidle.newton.SteadySolver;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
 import hotidle.study.TenNodes;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class OilBudgetTest {
@@ -114,5 +117,28 @@ class OilBudgetTest {
         assertEquals(OilBudget.Fate.SPILLED, path(lifted, "relief").fate());
         assertTrue(lifted.flow(OilBudget.Fate.SPILLED) > 0.3 * lifted.displaced());
         assertTrue(lifted.unexplained() < 1e-9);
+    }
+
+    private static OilBudget.Path leak(Group group, double litresPerMinute) {
+        double flow = litresPerMinute / 6e4;
+        return new OilBudget.Path("bore", "", group, OilBudget.Fate.LEAK, flow, flow);
+    }
+
+    /** Of 10 L/min, 0.05 L/min is half a per cent. */
+    @Test
+    void aPathBelowHalfAPerCentOfTheOilIsSmallButAStarvedLubeBranchIsNews() {
+        OilBudget budget = new OilBudget(10 / 6e4, List.of());
+        assertTrue(budget.small(leak(Group.VALVE_BODY, 0.049)));
+        assertTrue(budget.small(leak(Group.VALVE_BODY, -0.049)), "as small when it brings oil back");
+        assertFalse(budget.small(leak(Group.VALVE_BODY, 0.051)));
+        assertFalse(budget.small(leak(Group.LUBE, 0)));
+    }
+
+    @Test
+    void aBudgetThatLeavesADropOpenDoesNotClose() {
+        assertTrue(new OilBudget(10 / 6e4, List.of(leak(Group.PUMP, 10))).closes());
+        assertFalse(new OilBudget(10 / 6e4, List.of(leak(Group.PUMP, 9.9999))).closes());
+        assertFalse(new OilBudget(10 / 6e4, List.of(leak(Group.PUMP, 10.0001))).closes(), "too much is as wrong");
+        assertTrue(new OilBudget(0, List.of()).closes(), "a pump that stands");
     }
 }

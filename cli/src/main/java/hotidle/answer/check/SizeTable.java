@@ -4,10 +4,8 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.phrase.WearPhrase;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The sizes that wear, new, limit and measured, and which are measured past their limit. */
@@ -31,56 +29,28 @@ final class SizeTable {
 
     private String text() {
         TextTable table = new TextTable(List.of("size", "new", "limit", "measured", ""));
-        int past = 0;
-        for (DescribedCircuit.SizeLine size : circuit.sizes()) {
-            Optional<String> remark = past(size);
-            past += remark.isPresent() ? 1 : 0;
-            Optional<String> measured = measured(size);
-            table.add(List.of(
-                    name(size),
-                    length(size.fresh()),
-                    size.limit().isPresent() ? length(size.limit().getAsDouble()) : "-",
-                    measured.orElse("-"),
-                    measured.isPresent() ? remark.orElse("") : WearPhrase.ASSUMED_NEW));
-        }
+        circuit.sizes()
+                .forEach(size -> table.add(List.of(
+                        size.name(),
+                        length(size.fresh()),
+                        cell(size.limit()),
+                        cell(circuit.measured(size)),
+                        remark(size))));
+        long past = circuit.pastLimit();
         return table.aligned()
                 + (past == 0 ? "" : WearPhrase.pastLimit(past, circuit.sizes().size()) + "\n");
     }
 
-    private static String name(DescribedCircuit.SizeLine size) {
-        return size.part() + "." + size.key();
-    }
-
-    /** By how much it is worn past its limit, where it is. */
-    private Optional<String> past(DescribedCircuit.SizeLine size) {
-        OptionalDouble now = circuit.sheet().isPresent() ? inSheet(size) : size.measured();
-        return now.isPresent() && size.pastLimit(now.getAsDouble())
-                ? Optional.of(WearPhrase.pastLimit(
-                        length(Math.abs(now.getAsDouble() - size.limit().orElseThrow()))))
-                : Optional.empty();
-    }
-
-    /** What the sheet says, where there is one; otherwise what the file says. */
-    private Optional<String> measured(DescribedCircuit.SizeLine size) {
-        if (circuit.sheet().isEmpty()) {
-            return size.measured().isPresent()
-                    ? Optional.of(length(size.measured().getAsDouble()))
-                    : Optional.empty();
+    private String remark(DescribedCircuit.SizeLine size) {
+        if (circuit.measured(size).isEmpty()) {
+            return WearPhrase.ASSUMED_NEW;
         }
-        return circuit.builds().stream()
-                .filter(build -> build.name().equals(circuit.sheet().get()))
-                .flatMap(build -> build.changes().stream())
-                .filter(change -> change.what().equals(name(size)))
-                .map(change -> length(inSheet(size).orElseThrow()))
-                .findFirst();
+        OptionalDouble past = circuit.pastLimit(size);
+        return past.isPresent() ? WearPhrase.pastLimit(length(past.getAsDouble())) : "";
     }
 
-    /** The size in the build that the sheet has made. */
-    private OptionalDouble inSheet(DescribedCircuit.SizeLine size) {
-        return circuit.adjustable(circuit.sheet().orElseThrow()).dimensions().stream()
-                .filter(dimension -> dimension.name().equals(name(size)))
-                .mapToDouble(WearSize::value)
-                .findFirst();
+    private String cell(OptionalDouble metres) {
+        return metres.isPresent() ? length(metres.getAsDouble()) : "-";
     }
 
     /** A size with its unit; a clearance in thousandths of an inch, or micrometres, so that it shows. */

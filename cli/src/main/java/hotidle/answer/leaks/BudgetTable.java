@@ -20,14 +20,8 @@ import java.util.Map;
  */
 record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, String> abouts) {
 
-    /** Paths below this share of the oil displaced are put together, but for lube branches: a starved one is news (chosen) [-]. */
-    private static final double SMALL = 0.005;
-
     /** Longest note of a part that stands in a table. */
     private static final int MOST_WORDS = 35;
-
-    /** A budget that leaves more than this open is wrong: far above the solver's own tolerance (ours) [-]. */
-    private static final double CLOSED = 1e-9;
 
     String text() {
         TextTable table = new TextTable(List.of("", Quantity.FLOW.in(units).unit(), "share"));
@@ -55,28 +49,24 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
                 return;
             }
             row(table, "  " + group.label(), sum(some));
-            if (some.stream().anyMatch(path -> !small(path))) {
+            if (some.stream().anyMatch(path -> !budget.small(path))) {
                 paths(table, "    ", some);
             }
         });
     }
 
     private String closing() {
-        return budget.unexplained() <= CLOSED
+        return budget.closes()
                 ? Wrap.lines(OilLostPhrase.closes(budget.unexplained()), "", "")
                 : OilLostPhrase.doesNotClose(budget.unexplained()) + "\n";
-    }
-
-    private boolean small(OilBudget.Path path) {
-        return path.group() != Group.LUBE && Math.abs(path.flow()) < SMALL * budget.displaced();
     }
 
     /** Each path that is not small, and the small ones together. */
     private void paths(TextTable table, String indent, List<OilBudget.Path> paths) {
         paths.stream()
-                .filter(path -> !small(path))
+                .filter(path -> !budget.small(path))
                 .forEach(path -> row(table, indent + path.key() + about(path), path.flow()));
-        List<OilBudget.Path> small = paths.stream().filter(this::small).toList();
+        List<OilBudget.Path> small = paths.stream().filter(budget::small).toList();
         if (!small.isEmpty()) {
             row(table, indent + small.size() + (small.size() == 1 ? " smaller one" : " smaller ones"), sum(small));
         }

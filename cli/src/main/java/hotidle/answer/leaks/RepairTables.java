@@ -29,9 +29,6 @@ record RepairTables(
     /** Repairs that are listed on their own (chosen). */
     static final int MOST_ALONE = 15;
 
-    /** The size that stands for scores. */
-    private static final String SCORED = "orifice-slip-area";
-
     /** Both tables with what stands beneath them. */
     String text() {
         StringBuilder text = new StringBuilder("\nWhat each repair wins back on its own\n");
@@ -48,9 +45,7 @@ record RepairTables(
     }
 
     private String legend() {
-        boolean scored = repairs.alone().stream()
-                .flatMap(step -> step.repair().dimensions().stream())
-                .anyMatch(size -> size.key().equals(SCORED));
+        boolean scored = repairs.alone().stream().anyMatch(step -> step.repair().takesScoresAway());
         return RepairPhrase.LEGEND
                 + (chambers ? " " + RepairPhrase.CHAMBERS : "")
                 + (scored ? " " + RepairPhrase.SCORES : "");

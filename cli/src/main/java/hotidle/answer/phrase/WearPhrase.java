@@ -14,7 +14,7 @@ public final class WearPhrase {
     }
 
     /** Beneath the table. */
-    public static String pastLimit(int past, int sizes) {
+    public static String pastLimit(long past, int sizes) {
         return past + " of " + sizes + " measured past the wear limit";
     }
 }

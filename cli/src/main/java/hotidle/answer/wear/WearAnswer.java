@@ -6,6 +6,7 @@ import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.WearLimitPhrase;
+import hotidle.assess.WornShares;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
