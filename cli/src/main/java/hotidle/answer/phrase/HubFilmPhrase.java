@@ -14,9 +14,9 @@ public record HubFilmPhrase(Quantity.UnitSystem units) {
 
     /** Metal touches at these speeds [rev/s], with the oil of a duty. */
     public String contact(String duty, List<Double> speeds) {
-        return "At the temperatures of " + duty + " the hub loses its film from "
-                + Quantity.SPEED.number(units, speeds.get(0)) + " to "
-                + Quantity.SPEED.with(units, speeds.get(speeds.size() - 1)) + ": metal contact, film not known.";
+        return "At the temperatures of " + duty + " the hub loses its film "
+                + (speeds.size() == 1 ? "at " : "from ") + cell(speeds) + " "
+                + Quantity.SPEED.in(units).unit() + ": metal contact, film not known.";
     }
 
     /**
@@ -38,7 +38,9 @@ public record HubFilmPhrase(Quantity.UnitSystem units) {
 
     /** The speeds [rev/s] of metal contact in the cell of a table. */
     public String cell(List<Double> speeds) {
-        return Quantity.SPEED.number(units, speeds.get(0)) + " to "
-                + Quantity.SPEED.number(units, speeds.get(speeds.size() - 1));
+        String first = Quantity.SPEED.number(units, speeds.get(0));
+        return speeds.size() == 1
+                ? first
+                : first + " to " + Quantity.SPEED.number(units, speeds.get(speeds.size() - 1));
     }
 }

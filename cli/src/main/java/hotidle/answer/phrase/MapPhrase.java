@@ -60,6 +60,6 @@ public final class MapPhrase {
 
     /** How many points are not known. */
     public static String notKnownAt(long points, String why) {
-        return "?  not known at " + points + " points: " + why;
+        return "?  not known at " + CountPhrase.of(points, "point") + ": " + why;
     }
 }

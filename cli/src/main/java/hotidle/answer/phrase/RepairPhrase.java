@@ -37,7 +37,7 @@ public final class RepairPhrase {
 
     /** Beneath a table that leaves out those that win least. */
     public static String more(int left) {
-        return "and " + left + " more that win less; --format csv lists them";
+        return "and " + left + " more that " + (left == 1 ? "wins" : "win") + " less; --format csv lists them";
     }
 
     /**
@@ -89,7 +89,7 @@ public final class RepairPhrase {
 
     /** Where all of them do not hold it. */
     public static String notHeld(int repairs, String line, boolean commanded) {
-        return "After the " + repairs + " repairs listed the line stands at " + line
-                + (commanded ? ", still below the set pressure." : ".");
+        return "After the " + (repairs == 1 ? "one repair" : repairs + " repairs") + " listed the line stands at "
+                + line + (commanded ? ", still below the set pressure." : ".");
     }
 }

@@ -60,8 +60,10 @@ public final class SensitivityPhrase {
 
     /** Sizes that are not shown; the largest effect among them is given as at least a bound. */
     public static String more(int sizes, double bound) {
-        return String.format(
-                Locale.ROOT, "%d more sizes move it by %s points or less each.", sizes, digits(100 * bound));
+        String points = digits(100 * bound);
+        return sizes == 1
+                ? "1 more size moves it by " + points + " points or less."
+                : sizes + " more sizes move it by " + points + " points or less each.";
     }
 
     private static String digits(double points) {

@@ -12,7 +12,7 @@ public final class SheetPhrase {
 
     /** A blank one that was written into a file. */
     public static String written(Object file, long rows, int sizes) {
-        return "written: " + file + ", " + rows + " rows for " + sizes
-                + " sizes: a bore and what runs in it share a row";
+        return "written: " + file + ", " + CountPhrase.of(rows, "row") + " for " + CountPhrase.of(sizes, "size")
+                + ": a bore and what runs in it share a row";
     }
 }

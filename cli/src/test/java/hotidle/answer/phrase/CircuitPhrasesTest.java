@@ -76,6 +76,9 @@ class CircuitPhrasesTest {
         assertEquals(
                 "written: rig.csv, 6 rows for 10 sizes: a bore and what runs in it share a row",
                 SheetPhrase.written("rig.csv", 6, 10));
+        assertEquals(
+                "written: one.csv, 1 row for 1 size: a bore and what runs in it share a row",
+                SheetPhrase.written("one.csv", 1, 1));
     }
 
     @Test

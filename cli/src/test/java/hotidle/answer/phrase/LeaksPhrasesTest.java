@@ -75,11 +75,19 @@ class LeaksPhrasesTest {
     }
 
     @Test
+    void aTableThatLeavesRepairsOutSaysHowManyAndWhereTheyAre() {
+        assertEquals("and 1 more that wins less; --format csv lists them", RepairPhrase.more(1));
+        assertEquals("and 9 more that win less; --format csv lists them", RepairPhrase.more(9));
+    }
+
+    @Test
     void aLineThatIsNotHeldIsStillBelowItsSetPressureOnlyWhereOneIsCommanded() {
         assertEquals(
                 "After the 4 repairs listed the line stands at 120 psi, still below the set pressure.",
                 RepairPhrase.notHeld(4, "120 psi", true));
         assertFalse(RepairPhrase.notHeld(4, "120 psi", false).contains("set pressure"));
+        assertEquals(
+                "After the one repair listed the line stands at 120 psi.", RepairPhrase.notHeld(1, "120 psi", false));
     }
 
     @Test
