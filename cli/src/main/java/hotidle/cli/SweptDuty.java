@@ -45,7 +45,7 @@ final class SweptDuty {
 
     /** Whether several temperatures are asked for. */
     boolean warm() {
-        return temperatures.size() > 1;
+        return temperatures().size() > 1;
     }
 
     /** The unit with the set pressure asked for. */
@@ -65,11 +65,15 @@ final class SweptDuty {
     List<DutyPoint> duties(Transmission unit) {
         DutyPoint named = duty == null ? unit.duties().get(0) : OptionValues.duty(unit, duty);
         DutyPoint base = range == null ? named : OptionValues.inRange(unit, named, range);
-        return temperatures.isEmpty()
+        List<Double> asked = temperatures();
+        return asked.isEmpty()
                 ? List.of(base)
-                : temperatures.stream()
-                        .map(text -> OptionValues.at(base, temperature(text)))
-                        .toList();
+                : asked.stream().map(sump -> OptionValues.at(base, sump)).toList();
+    }
+
+    /** The temperatures asked for [K], each once. */
+    private List<Double> temperatures() {
+        return temperatures.stream().map(SweptDuty::temperature).distinct().toList();
     }
 
     private static double temperature(String text) {

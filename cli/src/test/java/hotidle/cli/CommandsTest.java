@@ -131,6 +131,25 @@ class CommandsTest {
     }
 
     @Test
+    void aTemperatureAskedForTwiceIsSweptOnceAndNearOnesAreDrawnApart() throws Exception {
+        String[] twice = {"sweep", "shuttle-five", "--temperature", "80degC", "--temperature", "80degC"};
+        String[] more = {"--build", "worn", "--speed", "600..1200/600rpm", "--plot"};
+        Path file = folder.resolve("near.svg");
+        Run once = Run.of(with(with(twice, more), file.toString()));
+        assertEquals(0, once.code(), once.err());
+        assertEquals(
+                1,
+                once.out()
+                        .lines()
+                        .filter(line -> line.startsWith("shuttle-five, worn"))
+                        .count());
+        twice[5] = "80.2degC";
+        Run near = Run.of(with(with(twice, more), file.toString(), "--units", "metric"));
+        assertEquals(0, near.code(), near.err());
+        assertTrue(Files.readString(file).contains("worn at 80.2 degC"), "the name of a curve");
+    }
+
+    @Test
     void theFilmOfTheHubIsDrawnOverSpeedWhereThereIsAHub() throws Exception {
         Path file = folder.resolve("film.svg");
         Run run = Run.of(

@@ -1,5 +1,6 @@
 package hotidle.answer.sweep;
 
+import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SweepPhrase;
@@ -77,17 +78,16 @@ final class SweepPicture {
 
     /** The build, and its temperature where several are shown. */
     static String name(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
-        boolean one = all.stream()
-                        .map(other -> other.duty().temperatures().get("sump"))
-                        .distinct()
-                        .count()
-                == 1;
+        List<Double> sumps = all.stream().map(other -> sump(other, units)).toList();
         String build = sweep.unit().build();
-        return one
+        return sumps.stream().distinct().count() == 1
                 ? build
-                : build + " at "
-                        + Quantity.TEMPERATURE.with(
-                                units, sweep.duty().temperatures().get("sump"));
+                : build + " at " + Digits.apart(sump(sweep, units), sumps, 'f', 0) + " "
+                        + Quantity.TEMPERATURE.in(units).unit();
+    }
+
+    private static double sump(SpeedSweep sweep, Quantity.UnitSystem units) {
+        return Quantity.TEMPERATURE.value(units, sweep.duty().temperatures().get("sump"));
     }
 
     private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {

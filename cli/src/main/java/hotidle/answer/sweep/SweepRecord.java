@@ -1,12 +1,12 @@
 package hotidle.answer.sweep;
 
 import hotidle.answer.StateRecord;
+import hotidle.answer.format.Digits;
 import hotidle.answer.format.Rpm;
 import hotidle.oil.Oil;
 import hotidle.study.SpeedSweep;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -74,17 +74,14 @@ record SweepRecord(String circuit, List<BuildSweeps> builds) {
     private static Map<String, OptionalDouble> speeds(
             List<SpeedSweep> own, boolean warm, Function<SpeedSweep, OptionalDouble> speed) {
         Map<String, OptionalDouble> found = new LinkedHashMap<>();
-        own.forEach(sweep -> found.put(key(sweep, warm), Rpm.of(speed.apply(sweep))));
+        List<Double> sumps = own.stream().map(SweepRecord::sump).toList();
+        own.forEach(sweep -> found.put(
+                sweep.duty().name() + (warm ? " at " + Digits.apart(sump(sweep), sumps, 'g', 4) + " degC" : ""),
+                Rpm.of(speed.apply(sweep))));
         return found;
     }
 
-    private static String key(SpeedSweep sweep, boolean warm) {
-        return warm
-                ? String.format(
-                        Locale.ROOT,
-                        "%s at %.4g degC",
-                        sweep.duty().name(),
-                        sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS)
-                : sweep.duty().name();
+    private static double sump(SpeedSweep sweep) {
+        return sweep.duty().temperatures().get("sump") - Oil.ZERO_CELSIUS;
     }
 }

@@ -1,0 +1,253 @@
+package hotidle.answer.sweep;
+
+import static hotidle.answer.ReadyCircuits.PSI;
+import static hotidle.answer.ReadyCircuits.rpm;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hotidle.answer.ReadyCircuits;
+import hotidle.answer.format.Json;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.plots.Chart;
+import hotidle.plots.FigureChart;
+import hotidle.plots.OilChart;
+import hotidle.plots.SpeedChart;
+import hotidle.study.FrictionBands;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The ready five-speed unit over four engine speeds, and the training rig, on which nothing is commanded. */
+class SweepAnswerTest {
+
+    private static final DescribedCircuit FIVE = ReadyCircuits.read("shuttle-five");
+    private static final DescribedCircuit RIG = ReadyCircuits.read("training-rig");
+    private static final SpeedSweep WORN = sweep(FIVE.unit("worn"), 600, 1200, 1800, 2400);
+    private static final SpeedSweep BENCH = sweep(RIG.unit("worn"), 400, 500);
+
+    private static SpeedSweep sweep(Transmission unit, double... speeds) {
+        return SpeedSweep.run(unit, unit.duties().get(0), rpm(speeds));
+    }
+
+    private static SweepAnswer answer(DescribedCircuit circuit, UnitSystem units, SpeedSweep... sweeps) {
+        List<SpeedSweep> all = List.of(sweeps);
+        return new SweepAnswer(circuit, all, FrictionBands.of(all), false, units);
+    }
+
+    private static final SweepAnswer SHOP = answer(FIVE, UnitSystem.SHOP, WORN);
+
+    private static double line(SpeedSweep sweep, int speed) {
+        return sweep.shown().get(speed).state().orElseThrow().pressure("line");
+    }
+
+    @Test
+    void everySpeedHasARowWithTheLinePressureOfItsState() {
+        List<String> rows =
+                SHOP.screen().lines().filter(line -> line.matches("\\d+ .*")).toList();
+        assertEquals(4, rows.size());
+        for (int i = 0; i < 4; i++) {
+            assertTrue(
+                    rows.get(i)
+                            .matches(
+                                    String.format(Locale.ROOT, "%d +150 +%.0f .*", 600 * (i + 1), line(WORN, i) / PSI)),
+                    rows.get(i));
+        }
+    }
+
+    @Test
+    void theHeadSaysFromWhereTheRegulatorWorks() {
+        List<String> lines = SHOP.screen().lines().toList();
+        assertEquals("shuttle-five, worn, hot-idle in first, sump 230 degF", lines.get(0));
+        assertEquals(
+                String.format(
+                        Locale.ROOT,
+                        "onset of regulation: %.0f rpm",
+                        60 * WORN.onset().orElseThrow()),
+                lines.get(1).split(";")[0]);
+        assertTrue(lines.get(1).contains("; secondary unloads from: "), lines.get(1));
+    }
+
+    @Test
+    void bothWaysThroughTheSpeedsAreComparedAndAgreeHere() {
+        assertTrue(SHOP.screen().contains("\nrising and falling sweeps agree\n"), SHOP.screen());
+        assertTrue(Json.tree(SHOP.json())
+                .at("/builds/0/rising_falling_differences")
+                .isEmpty());
+    }
+
+    /** The worn unit sends oil back from its onset on: its shut lands leak before and no longer after. */
+    @Test
+    void leaksThatFallWhereTheRegulatorOpensAreExplained() {
+        String why = "What shut lands of the regulator let by counts as a leak only";
+        assertTrue(SHOP.screen().contains(why), SHOP.screen());
+        SpeedSweep slow = sweep(FIVE.unit("worn"), 500, 600);
+        assertFalse(answer(FIVE, UnitSystem.SHOP, slow).screen().contains(why), "on its seat throughout");
+    }
+
+    @Test
+    void aBenchHasAColumnForEachGaugeAndNoOnset() {
+        String screen = answer(RIG, UnitSystem.METRIC, BENCH).screen();
+        assertTrue(screen.contains("\nnot commanded: no set pressure, no onset of regulation\n"), screen);
+        assertTrue(
+                screen.lines().anyMatch(line -> line.matches("rpm +line bar +middle bar +last bar +power kW")), screen);
+        assertTrue(
+                screen.lines()
+                        .anyMatch(
+                                line -> line.matches(String.format(Locale.ROOT, "400 +%.2f .*", line(BENCH, 0) / 1e5))),
+                screen);
+    }
+
+    @Test
+    void aSpreadsheetGetsBuildDutyAndSumpBesideEverySpeed() {
+        List<String> rows = answer(FIVE, UnitSystem.METRIC, WORN).csv().lines().toList();
+        assertEquals(5, rows.size());
+        assertTrue(rows.get(0).startsWith("build,duty,sump degC,rpm,set bar,line bar,regulator,"), rows.get(0));
+        assertTrue(
+                rows.get(1)
+                        .startsWith(String.format(
+                                Locale.ROOT, "worn,hot-idle,110,600,10.34,%.2f,on its seat,", line(WORN, 0) / 1e5)),
+                rows.get(1));
+        assertTrue(SHOP.complete());
+    }
+
+    @Test
+    void theRecordHasEveryStateAtItsOwnSpeed() {
+        JsonNode build = Json.tree(SHOP.json()).at("/builds/0");
+        assertEquals("worn", build.get("build").textValue());
+        assertEquals(4, build.get("states").size());
+        assertEquals(1800, build.at("/states/2/engine_speed_rpm").doubleValue(), 1e-9);
+        assertEquals(line(WORN, 2), build.at("/states/2/pressures_pa/line").doubleValue());
+        assertEquals(
+                60 * WORN.onset().orElseThrow(), build.at("/onset_rpm/hot-idle").doubleValue(), 1e-9);
+        assertTrue(Json.tree(answer(RIG, UnitSystem.SI, BENCH).json())
+                .at("/builds/0/onset_rpm/slow")
+                .isNull());
+    }
+
+    @Test
+    void whereSeveralTemperaturesWereAskedForTheirSweepsAreToldApart() {
+        SweepAnswer warm = new SweepAnswer(FIVE, List.of(WORN), FrictionBands.of(List.of(WORN)), true, UnitSystem.SHOP);
+        assertTrue(Json.tree(warm.json()).at("/builds/0/onset_rpm").has("hot-idle at 110.0 degC"));
+    }
+
+    private static SpeedSweep bench(double celsius) {
+        Transmission unit = RIG.unit("worn");
+        DutyPoint slow = unit.duties().get(0);
+        Map<String, Double> temperatures = new HashMap<>(slow.temperatures());
+        temperatures.put("sump", celsius + 273.15);
+        DutyPoint warm = new DutyPoint(
+                slow.name(),
+                slow.about(),
+                slow.speed(),
+                slow.range(),
+                slow.lockup(),
+                slow.engineTorque(),
+                slow.torqueRatio(),
+                slow.turbineSpeed(),
+                slow.lubeNeed(),
+                temperatures,
+                slow.commands());
+        return SpeedSweep.run(unit, warm, rpm(400, 500));
+    }
+
+    /** Two curves of one name were an error of ours, two keys of one name lost an onset. */
+    @Test
+    void temperaturesThatDifferByATenthAreToldApartInPictureAndRecord() {
+        List<SpeedSweep> near = List.of(bench(110.12), bench(110.14), bench(30));
+        assertEquals("worn at 110.12 degC", SweepPicture.name(near, near.get(0), UnitSystem.METRIC));
+        assertEquals("worn at 110.14 degC", SweepPicture.name(near, near.get(1), UnitSystem.METRIC));
+        SweepAnswer answer = new SweepAnswer(RIG, near, FrictionBands.of(near), true, UnitSystem.METRIC);
+        JsonNode onsets = Json.tree(answer.json()).at("/builds/0/onset_rpm");
+        assertEquals(3, onsets.size());
+        assertTrue(onsets.has("slow at 110.12 degC"), onsets.toString());
+    }
+
+    @Test
+    void theSweepsOfOneBuildStandUnderOneNameInTheRecord() {
+        JsonNode builds = Json.tree(answer(RIG, UnitSystem.SI, BENCH, sweep(RIG.unit("one-hole"), 400), BENCH)
+                        .json())
+                .get("builds");
+        assertEquals(2, builds.size());
+        assertEquals(4, builds.at("/0/states").size());
+    }
+
+    /** The rig's fastest duty point runs at 800 rpm. */
+    @Test
+    void whatWasAskedBeyondTheCircuitIsWarnedOfOnceForAllBuilds() {
+        SweepAnswer fast = answer(
+                RIG, UnitSystem.SHOP, sweep(RIG.unit("worn"), 400, 2500), sweep(RIG.unit("one-hole"), 400, 2500));
+        assertEquals(
+                1,
+                fast.warnings().stream()
+                        .filter(line -> line.equals(
+                                "warning: 2500 rpm is far beyond the circuit's fastest duty point, 800 rpm"))
+                        .count());
+        assertEquals(
+                2,
+                fast.warnings().stream()
+                        .filter(line -> line.contains("relief valve opens"))
+                        .count());
+        assertEquals(List.of(), answer(RIG, UnitSystem.SHOP, BENCH).warnings());
+    }
+
+    @Test
+    void thePictureShowsLinePressureAndWhereTheOilGoes() {
+        List<Chart> charts = SHOP.picture().orElseThrow().charts();
+        assertEquals(2, charts.size());
+        SpeedChart pressure = (SpeedChart) charts.get(0);
+        assertEquals("psi", pressure.unit());
+        assertEquals("worn", pressure.curves().get(0).build());
+        assertEquals(
+                line(WORN, 3) / PSI, pressure.curves().get(0).points().get(3).pressure(), 1e-9);
+        OilChart oil = (OilChart) charts.get(1);
+        assertEquals("Where the oil goes: worn", oil.title());
+        assertEquals("", SHOP.leftOutOfPicture());
+    }
+
+    @Test
+    void aPictureOfManySweepsSaysWhichItLeavesOut() {
+        SpeedSweep[] many = FIVE.units().values().stream()
+                .map(unit -> sweep(unit, 600, 1200))
+                .toArray(SpeedSweep[]::new);
+        assertTrue(many.length > SpeedChart.MOST_CURVES && many.length > FigureChart.MOST_CURVES);
+        SweepAnswer answer = answer(FIVE, UnitSystem.SHOP, many);
+        assertEquals(
+                SpeedChart.MOST_CURVES,
+                ((SpeedChart) answer.picture().orElseThrow().charts().get(0))
+                        .curves()
+                        .size());
+        assertTrue(answer.leftOutOfPicture().contains(" of " + many.length + " sweeps"), answer.leftOutOfPicture());
+        assertEquals(
+                "; it shows the first " + FigureChart.MOST_CURVES + " of " + many.length + " sweeps",
+                answer.leftOutOfFilmPicture());
+    }
+
+    @Test
+    void theFilmIsDrawnAsAMultipleOfTheLeastAllowedAndItsThinnestIsMarked() {
+        FigureChart film =
+                (FigureChart) SHOP.filmPicture().orElseThrow().charts().get(0);
+        assertTrue(film.axis().startsWith("film / least film allowed"), film.axis());
+        assertEquals(1, film.level().orElseThrow().value());
+        assertTrue(
+                film.curves().get(0).mark().orElseThrow().text().startsWith("worn: thinnest "),
+                film.curves().get(0).mark().toString());
+        double least = film.curves().get(0).points().stream()
+                .mapToDouble(hotidle.plots.PressureCurve.SweepPoint::pressure)
+                .min()
+                .orElseThrow();
+        assertEquals(least, film.curves().get(0).mark().orElseThrow().value(), 1e-12);
+    }
+
+    @Test
+    void aBenchHasNoHubToDraw() {
+        assertTrue(answer(RIG, UnitSystem.SHOP, BENCH).filmPicture().isEmpty());
+    }
+}
