@@ -140,7 +140,8 @@ public record Comparison(List<BuildAtDuty> cells) {
 
     /** The solved cell whose pump takes most power; empty where none takes any. */
     public Optional<BuildAtDuty> mostPower() {
-        ToDoubleFunction<BuildAtDuty> power = cell -> cell.figures().orElseThrow().pumpPower();
+        ToDoubleFunction<BuildAtDuty> power =
+                cell -> cell.figures().orElseThrow().pumpPower();
         return cells.stream()
                 .filter(cell -> cell.figures().isPresent())
                 .max(Comparator.comparingDouble(power))

@@ -73,6 +73,7 @@ class SweepCaveatTest {
 
     @Test
     void whatIsTooHotAndTooFastIsToldForBoth() {
-        assertEquals(List.of(SweepCaveat.Excess.OIL_OUT_OF_RANGE, SweepCaveat.Excess.FAR_TOO_FAST), why(165, 650, 2000));
+        assertEquals(
+                List.of(SweepCaveat.Excess.OIL_OUT_OF_RANGE, SweepCaveat.Excess.FAR_TOO_FAST), why(165, 650, 2000));
     }
 }
