@@ -100,6 +100,9 @@ public record Margin(
         }
     }
 
+    /** A flow needed below this is a trickle: about 0.2 gpm (chosen by us) [m³/s]. */
+    private static final double TRICKLE = 1.25e-5;
+
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
         return new Margin(kind, part, value, needed, scale, OptionalDouble.empty(), List.of());
@@ -135,6 +138,16 @@ public record Margin(
             return Verdict.FAILS;
         }
         return headroom <= CLOSE ? Verdict.CLOSE : Verdict.HOLDS;
+    }
+
+    /** Whether it is a flow so small that a digit more is needed to read its headroom from value and need. */
+    public boolean trickle() {
+        return scale == Scale.FLOW && needed < TRICKLE;
+    }
+
+    /** Whether a reader asks why: it does not hold with ease, or regulation holds with something to be said of it. */
+    public boolean asksWhy() {
+        return verdict() != Verdict.HOLDS || (kind == Kind.REGULATION && !notes.isEmpty());
     }
 
     /** For sorting, the worst first: its headroom, what is not known before all. */

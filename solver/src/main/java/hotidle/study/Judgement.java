@@ -2,8 +2,14 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Margin;
+import hotidle.assess.Figures;
+import hotidle.assess.IdlePressure;
+import hotidle.assess.Roles;
+import hotidle.network.Placed;
+import hotidle.part.Clutch;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.result.Unsolved;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
@@ -11,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -101,11 +108,68 @@ public record Judgement(
         }
     }
 
+    /** What a reader asks of the state; empty where it was not found. */
+    public Optional<Figures> figures() {
+        return assessed.map(Assessment::figures);
+    }
+
+    /** Why the pump cannot hold the line; empty where it can, or where that is not judged. */
+    public Optional<PumpShortage> shortage() {
+        return PumpShortage.of(this);
+    }
+
+    /** What the clutch of a margin, or the lockup, has to carry. */
+    public GripLoad gripLoad(Margin margin) {
+        return GripLoad.of(unit, duty, margin.part());
+    }
+
+    /** Clutches that press although the range does not apply them. */
+    public List<DraggingClutch> draggingClutches() {
+        return dragging.entrySet().stream()
+                .map(one -> new DraggingClutch(
+                        duty.name(),
+                        duty.range(),
+                        one.getKey(),
+                        one.getValue(),
+                        ((Clutch) unit.network()
+                                        .part(one.getKey())
+                                        .orElseThrow()
+                                        .part())
+                                .yields()))
+                .toList();
+    }
+
+    /** The hub where its film is thinnest; empty where no film is known. */
+    public Optional<HubLoad> hubWhereThinnest() {
+        String name = Roles.of(unit).hub().map(Placed::name).orElse("");
+        return hub.flatMap(HubOverSpeed::thinnest).map(state -> HubLoad.of(name, state));
+    }
+
+    /** Why it is not known whether the pump could hold the line; empty where it is, or where nothing is commanded. */
+    public Optional<Unsolved> regulationNotKnown() {
+        return held.flatMap(HeldLine::unsolved);
+    }
+
+    /** Speeds at which hub film and load are not known, since no state was found there [rev/s]. */
+    public List<Double> hubNotKnown() {
+        return hub.map(HubOverSpeed::unsolved).orElse(List.of());
+    }
+
+    /** Whether this is the slowest duty and its line is not held, or not known. */
+    boolean lowAtIdle() {
+        Optional<Figures> figures = figures();
+        return IdlePressure.low(
+                unit,
+                duty,
+                figures.stream().mapToDouble(Figures::line).findFirst(),
+                figures.map(Figures::set).orElse(OptionalDouble.empty()));
+    }
+
     /** Whether everything asked for is known. */
     public boolean known() {
         return outcome.state().isPresent()
-                && held.map(line -> line.unsolved().isEmpty()).orElse(true)
-                && hub.map(over -> over.unsolved().isEmpty()).orElse(true);
+                && regulationNotKnown().isEmpty()
+                && hubNotKnown().isEmpty();
     }
 
     /** The margin with the least headroom. */

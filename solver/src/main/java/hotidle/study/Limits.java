@@ -110,7 +110,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
     private void clutch(List<Margin> margins, Placed placed, Range.Applied applied) {
         Clutch clutch = (Clutch) placed.part();
         Head head = head(placed, clutch, applied.speedRatio());
-        double torque = Math.abs(duty.turbineTorque() * applied.torqueShare());
+        double torque = GripLoad.of(duty, applied, clutch).torque();
         double pressure = state.pressure(placed.nodes().get(0));
         for (boolean slipping : new boolean[] {false, true}) {
             margins.add(Margin.of(
@@ -151,7 +151,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                                 placed.name(),
                                 state.measure(placed.name(), Converter.APPLY_LESS_RELEASE)
                                         .orElseThrow(),
-                                clutch.dropFor(Math.abs(duty.engineTorque())),
+                                clutch.dropFor(GripLoad.of(duty, clutch).torque()),
                                 Margin.Scale.PRESSURE)));
     }
 

@@ -7,6 +7,9 @@ import hotidle.part.SpoolValve;
 /** Another set pressure for a unit: command and spring together. */
 public final class SetPressure {
 
+    /** How far set pressures are raised in the trade: about 270 psi, common practice [Pa]. */
+    public static final double RAISED = 270 * 4.4482216152605 / 0.00064516;
+
     private SetPressure() {}
 
     /**

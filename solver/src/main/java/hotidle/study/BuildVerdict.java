@@ -1,0 +1,50 @@
+package hotidle.study;
+
+import hotidle.assess.Margin;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a build comes to over all its duty points.
+ *
+ * @param first    the limit that is told first; empty where nothing is judged
+ * @param dragging the first clutch found that presses although its range does not apply it; it fails whatever the limits say
+ * @param notKnown the first duty point at which no steady state was found
+ */
+public record BuildVerdict(Optional<FirstLimit> first, Optional<DraggingClutch> dragging, Optional<String> notKnown) {
+
+    /**
+     * The limit that is told first.
+     *
+     * @param duty     at which duty point
+     * @param margin   which
+     * @param shortage why, where the pump cannot hold the line
+     */
+    public record FirstLimit(String duty, Margin margin, Optional<PumpShortage> shortage) {}
+
+    /** The verdict on all duty points of one build. */
+    public static BuildVerdict of(List<Judgement> duties) {
+        return new BuildVerdict(
+                duties.stream()
+                        .filter(judged -> judged.least().isPresent())
+                        .min(Comparator.comparingDouble(
+                                judged -> judged.least().orElseThrow().rank()))
+                        .map(BuildVerdict::first),
+                duties.stream()
+                        .flatMap(judged -> judged.draggingClutches().stream())
+                        .findFirst(),
+                duties.stream()
+                        .filter(judged -> judged.outcome().state().isEmpty())
+                        .map(judged -> judged.duty().name())
+                        .findFirst());
+    }
+
+    private static FirstLimit first(Judgement worst) {
+        Margin first = worst.first().orElseThrow();
+        return new FirstLimit(
+                worst.duty().name(),
+                first,
+                PumpShortage.of(worst).filter(any -> first.kind() == Margin.Kind.REGULATION));
+    }
+}

@@ -1,0 +1,26 @@
+package hotidle.study;
+
+import hotidle.part.Bushing;
+import hotidle.result.Solution;
+
+/**
+ * What the hub bushing carries where its film is thinnest, and on what film.
+ *
+ * @param speed        of the engine [rev/s]
+ * @param load         [N]
+ * @param unitLoad     load over the bushing's length and width [Pa]
+ * @param film         least film [m]
+ * @param trumplerFilm film that Trumpler's rule for ground journals asks for [m]; not judged, a comparison
+ */
+public record HubLoad(double speed, double load, double unitLoad, double film, double trumplerFilm) {
+
+    /** Of the bushing of a name in a state without metal contact. */
+    static HubLoad of(String hub, Solution state) {
+        return new HubLoad(
+                state.conditions().speed(),
+                state.measure(hub, Bushing.LOAD).orElseThrow(),
+                state.measure(hub, Bushing.UNIT_LOAD).orElseThrow(),
+                state.measure(hub, Bushing.LEAST_FILM).orElseThrow(),
+                state.measure(hub, Bushing.TRUMPLER_FILM).orElseThrow());
+    }
+}
