@@ -28,12 +28,20 @@ record BoundarySearch(List<Double> speeds) {
 
     /** The same, each duty by its chain, which then stands there. */
     Map<Judgement.Key, Margin> all(Transmission unit, Map<String, DutyChain> chains) {
+        return margins(judged(unit, chains));
+    }
+
+    /** A unit at all its duties, each by its chain, which then stands there. */
+    static List<Judgement> judged(Transmission unit, Map<String, DutyChain> chains) {
+        return unit.duties().stream()
+                .map(duty -> chains.get(duty.name()).judged(unit))
+                .toList();
+    }
+
+    /** All margins of judged duties, in order. */
+    static Map<Judgement.Key, Margin> margins(List<Judgement> judged) {
         Map<Judgement.Key, Margin> found = new LinkedHashMap<>();
-        for (DutyPoint duty : unit.duties()) {
-            for (Margin margin : chains.get(duty.name()).judged(unit).margins()) {
-                found.put(Judgement.Key.of(duty, margin), margin);
-            }
-        }
+        judged.forEach(one -> one.margins().forEach(margin -> found.put(Judgement.Key.of(one.duty(), margin), margin)));
         return found;
     }
 
@@ -74,8 +82,9 @@ record BoundarySearch(List<Double> speeds) {
      * @param holds last number at which all hold
      * @param fails first number found at which one is gone
      * @param gone  those that are gone there
+     * @param missing those of them that are not known there, because no state was found
      */
-    record Boundary(double holds, double fails, List<Judgement.Key> gone) {}
+    record Boundary(double holds, double fails, List<Judgement.Key> gone, List<Judgement.Key> missing) {}
 
     /** Makes a unit for a number; empty where that is impossible. */
     interface UnitAt {
@@ -110,6 +119,7 @@ record BoundarySearch(List<Double> speeds) {
     Boundary narrow(UnitAt made, Trial holds, Trial fails, Set<Judgement.Key> gone, double tolerance) {
         Set<Judgement.Key> left = gone;
         Trial good = holds;
+        Trial bad = fails;
         SignChange search = new SignChange(good.number, good.least(left), fails.number, fails.least(left), tolerance);
         while (search.open()) {
             double number = search.next();
@@ -123,14 +133,22 @@ record BoundarySearch(List<Double> speeds) {
             search.tell(number, end.least(left));
             if (now.isEmpty()) {
                 good = end;
-            } else if (now.size() < left.size()) {
+                continue;
+            }
+            bad = end;
+            if (now.size() < left.size()) {
                 left = now;
                 search.restate(good.least(left), end.least(left));
             }
         }
         List<Judgement.Key> names = new ArrayList<>(left);
         names.sort(Comparator.comparing(Judgement.Key::kind));
-        return new Boundary(search.holds(), search.fails(), names);
+        Set<Judgement.Key> known = bad.found.keySet();
+        return new Boundary(
+                search.holds(),
+                search.fails(),
+                names,
+                names.stream().filter(key -> !known.contains(key)).toList());
     }
 
     private static Trial at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentSkipListSet;
 
 /**
  * How far fits may wear before the first margin is gone: each alone, and all together in proportion to their wear limits.
@@ -17,8 +18,10 @@ import java.util.Set;
  * @param already margins that fail in the build as it is; they are left out of what follows
  * @param fits    each fit alone, in the order of the build
  * @param together all fits that have a limit, wearing from new in proportion; empty where none has one
+ * @param unsolved duties at which a state looked for was not found, so that a limit counts as gone there that is not known
  */
-public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Optional<Together> together) {
+public record Wear(
+        int held, List<Judgement.Key> already, List<WornFit> fits, Optional<Together> together, List<String> unsolved) {
 
     /** A fit is worn up to this many times its allowance beyond what the build has, no further (chosen). */
     private static final double FAR = 8;
@@ -59,6 +62,7 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
     public Wear {
         already = List.copyOf(already);
         fits = List.copyOf(fits);
+        unsolved = List.copyOf(unsolved);
     }
 
     /** The sizes that are looked at: those for which a limit or a measured value is written, or that are not as new. */
@@ -75,21 +79,23 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
      */
     public static Wear study(Adjustable build, List<WearSize> looked, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        BoundarySearch.Trial now = end(limiting, 0, build.unit(), limiting.chains(build.unit()));
+        // filled from any thread, read in the order of the alphabet
+        Set<String> unsolved = new ConcurrentSkipListSet<>();
+        BoundarySearch.Trial now = start(limiting, build.unit(), limiting.chains(build.unit()), unsolved);
         Set<Judgement.Key> all = now.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
         List<WornFit> fits = looked.parallelStream()
                 .map(dimension -> {
-                    WornFit fit = fit(limiting, build, dimension, holding, now);
+                    WornFit fit = fit(limiting, build, dimension, holding, now, unsolved);
                     step.run();
                     return fit;
                 })
                 .toList();
-        Optional<Together> together = together(limiting, build, now);
+        Optional<Together> together = together(limiting, build, now, unsolved);
         step.run();
-        return new Wear(holding.size(), List.copyOf(already), fits, together);
+        return new Wear(holding.size(), List.copyOf(already), fits, together, List.copyOf(unsolved));
     }
 
     /** All margins of a unit, its chains gone on from where others stand. */
@@ -99,12 +105,24 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
         return new BoundarySearch.Trial(number, limiting.all(unit, chains), chains);
     }
 
+    /** The same of a unit that is to be known. */
+    private static BoundarySearch.Trial start(
+            BoundarySearch limiting, Transmission unit, Map<String, DutyChain> from, Set<String> unsolved) {
+        Map<String, DutyChain> chains = BoundarySearch.branch(from);
+        List<Judgement> judged = BoundarySearch.judged(unit, chains);
+        judged.stream()
+                .filter(one -> !one.known())
+                .forEach(one -> unsolved.add(one.duty().name()));
+        return new BoundarySearch.Trial(0, BoundarySearch.margins(judged), chains);
+    }
+
     private static WornFit fit(
             BoundarySearch limiting,
             Adjustable build,
             WearSize dimension,
             Set<Judgement.Key> holding,
-            BoundarySearch.Trial now) {
+            BoundarySearch.Trial now,
+            Set<String> unsolved) {
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
@@ -124,10 +142,12 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
         BoundarySearch.Trial start = new BoundarySearch.Trial(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
+        boundary.missing().forEach(key -> unsolved.add(key.duty()));
         return new WornFit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
     }
 
-    private static Optional<Together> together(BoundarySearch limiting, Adjustable build, BoundarySearch.Trial now) {
+    private static Optional<Together> together(
+            BoundarySearch limiting, Adjustable build, BoundarySearch.Trial now, Set<String> unsolved) {
         List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
@@ -136,7 +156,7 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        BoundarySearch.Trial start = end(limiting, 0, fresh.get(), now.chains());
+        BoundarySearch.Trial start = start(limiting, fresh.get(), now.chains(), unsolved);
         Set<Judgement.Key> all = start.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(start.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
@@ -149,6 +169,7 @@ public record Wear(int held, List<Judgement.Key> already, List<WornFit> fits, Op
         }
         BoundarySearch.Boundary boundary =
                 limiting.narrow(share -> build.with(worn(build, limited, share)), start, end, gone, NARROW);
+        boundary.missing().forEach(key -> unsolved.add(key.duty()));
         return Optional.of(new Together(Optional.of(boundary.holds()), boundary.gone(), List.copyOf(already), FAR));
     }
 

@@ -26,11 +26,13 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
     /**
      * Margins at one set pressure [Pa].
      *
-     * @param margins at all duties
+     * @param margins  at all duties
+     * @param unsolved duties at which something asked for was not found, so that what is missing of them counts as failed
      */
-    public record SetPoint(double pressure, Map<Judgement.Key, Margin> margins) {
+    public record SetPoint(double pressure, Map<Judgement.Key, Margin> margins, List<String> unsolved) {
         public SetPoint {
             margins = java.util.Collections.unmodifiableMap(margins);
+            unsolved = List.copyOf(unsolved);
         }
 
         private Set<Judgement.Key> gone(Set<Judgement.Key> asked) {
@@ -93,6 +95,16 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         all = List.copyOf(all);
     }
 
+    /** Set pressures tried at which something asked for was not found, in rising pressure. */
+    public List<SetPoint> notKnown() {
+        return points.stream().filter(point -> !point.unsolved.isEmpty()).toList();
+    }
+
+    /** Why no set pressure tried holds every limit; empty where one does. */
+    public Optional<NoSetPressure> noneHolds() {
+        return NoSetPressure.of(this);
+    }
+
     /**
      * Tries set pressures.
      *
@@ -111,9 +123,11 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                 .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
                 .toList();
         List<BoundarySearch.Trial> ends = new ArrayList<>();
+        List<SetPoint> points = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
             Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
             Map<String, DutyChain> chains = new LinkedHashMap<>();
+            List<String> unsolved = new ArrayList<>();
             for (List<Stand> ofDuty : stands) {
                 Stand stand = ofDuty.get(i);
                 stand.judged()
@@ -121,12 +135,13 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                         .forEach(margin ->
                                 margins.put(Judgement.Key.of(stand.judged().duty(), margin), margin));
                 chains.put(stand.judged().duty().name(), stand.chain());
+                if (!stand.judged().known()) {
+                    unsolved.add(stand.judged().duty().name());
+                }
             }
             ends.add(new BoundarySearch.Trial(pressures.get(i), margins, chains));
+            points.add(new SetPoint(pressures.get(i), margins, unsolved));
         }
-        List<SetPoint> points = ends.stream()
-                .map(end -> new SetPoint(end.number(), end.found()))
-                .toList();
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
         for (SetPoint point : points) {
             for (Judgement.Key key : point.margins().keySet()) {

@@ -71,6 +71,17 @@ class WearTest {
         }
     }
 
+    /** An endless speed stands for one at which no state is found. */
+    @Test
+    void aDutyAtWhichSomethingWasNotFoundIsNamed() {
+        Adjustable build = Fits.worn(1);
+        List<WearSize> one = Wear.fits(build).subList(0, 1);
+        List<Double> speeds = List.of(SPEEDS.get(0), SPEEDS.get(4));
+        assertEquals(List.of(), Wear.study(build, one, speeds, () -> {}).unsolved());
+        List<Double> open = List.of(SPEEDS.get(0), SPEEDS.get(4), Double.POSITIVE_INFINITY);
+        assertEquals(List.of("hot-idle"), Wear.study(build, one, open, () -> {}).unsolved());
+    }
+
     @Test
     void aDimensionWearsTowardsItsLimitOrWhatWasMeasured() {
         WearSize bore = new WearSize(

@@ -84,6 +84,18 @@ class WindowTest {
         assertEquals(high, span(coarse, Margin.Kind.REGULATION).high(), 1e-3 * high);
     }
 
+    /** An endless speed stands for one at which no state is found. */
+    @Test
+    void aSetPressureAtWhichSomethingWasNotFoundNamesTheDuty() {
+        Transmission unit = TenNodes.worn(1);
+        List<Double> speeds = List.of(SPEEDS.get(0), SPEEDS.get(4), Double.POSITIVE_INFINITY);
+        Window open = Window.study(unit, pressures(100, 200, 100), speeds, () -> {});
+        assertEquals(open.points(), open.notKnown());
+        open.points().forEach(point -> assertEquals(List.of("hot-idle"), point.unsolved()));
+        Window known = Window.study(unit, pressures(100, 200, 100), speeds.subList(0, 2), () -> {});
+        assertEquals(List.of(), known.notKnown());
+    }
+
     private static Window.PressureRange span(Window window, Margin.Kind kind) {
         Optional<Window.Span> found =
                 window.spans().stream().filter(span -> span.kind() == kind).findFirst();

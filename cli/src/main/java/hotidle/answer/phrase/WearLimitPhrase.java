@@ -36,6 +36,13 @@ public final class WearLimitPhrase {
         return "As it is, these fail already and are left out of the table: " + String.join("; ", limits) + ".";
     }
 
+    /** Duties at which a state was not found, in the build as it is or where a limit is taken to go. */
+    public static String notKnown(List<String> duties) {
+        return "NOT KNOWN in full at " + String.join(", ", duties)
+                + ": a steady state was not found there. A limit that is not known counts as gone, so that wear may go further"
+                + " than is said here.";
+    }
+
     /** Fits that take nothing away, however worn. */
     public static String noneOfThese(List<String> fits) {
         return "None of these takes a limit away alone, even worn eight times its allowance further: "

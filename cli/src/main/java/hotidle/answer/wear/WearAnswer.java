@@ -33,13 +33,18 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
         String head = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ");
         if (wear.held() == 0) {
             return head
-                    + Wrap.lines(WearLimitPhrase.noneHolds(build, wear.already().size()), "", "  ");
+                    + Wrap.lines(WearLimitPhrase.noneHolds(build, wear.already().size()), "", "  ")
+                    + notKnown();
         }
         String already = wear.already().isEmpty()
                 ? ""
                 : Wrap.lines(WearLimitPhrase.failAlready(listed(wear.already())), "  ", "  ");
-        return head + Wrap.lines(build + ": " + worn() + together(), "", "  ") + already + "\n" + Caution.WHOLE + "\n\n"
-                + fits() + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
+        return head + Wrap.lines(build + ": " + worn() + together(), "", "  ") + already + notKnown() + "\n"
+                + Caution.WHOLE + "\n\n" + fits() + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
+    }
+
+    private String notKnown() {
+        return complete() ? "" : Wrap.lines(WearLimitPhrase.notKnown(wear.unsolved()), "  ", "  ");
     }
 
     private String fits() {
@@ -87,5 +92,10 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
     @Override
     public Object json() {
         return WearRecord.of(circuit, build, wear);
+    }
+
+    @Override
+    public boolean complete() {
+        return wear.unsolved().isEmpty();
     }
 }

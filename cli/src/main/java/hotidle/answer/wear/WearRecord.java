@@ -15,6 +15,7 @@ record WearRecord(String circuit, List<BuildWear> builds) {
     record BuildWear(
             String build,
             List<LimitRecord> failAlready,
+            List<String> unsolvedDuties,
             List<FitRecord> fits,
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<TogetherRecord> together) {}
 
@@ -52,6 +53,7 @@ record WearRecord(String circuit, List<BuildWear> builds) {
                 List.of(new BuildWear(
                         build,
                         LimitRecord.of(wear.already()),
+                        wear.unsolved(),
                         wear.fits().stream().map(FitRecord::of).toList(),
                         wear.together()
                                 .map(all -> new TogetherRecord(

@@ -27,7 +27,7 @@ class WearAnswerTest {
     private static final WearSize FIRST = WEARING.get(0);
 
     private static WearAnswer answer(int held, List<Wear.WornFit> fits, Optional<Wear.Together> together) {
-        return new WearAnswer("rig", "", "bench", WEARING, new Wear(held, List.of(), fits, together));
+        return new WearAnswer("rig", "", "bench", WEARING, new Wear(held, List.of(), fits, together, List.of()));
     }
 
     private static Wear.WornFit gone(double further) {
