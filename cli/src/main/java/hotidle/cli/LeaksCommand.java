@@ -2,21 +2,15 @@ package hotidle.cli;
 
 import hotidle.answer.leaks.LeaksAnswer;
 import hotidle.assess.Assessment;
-import hotidle.assess.IdlePressure;
-import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
-import hotidle.newton.SteadySolver;
-import hotidle.result.Outcome;
-import hotidle.study.RepairFindings;
+import hotidle.study.LeakStudy;
 import hotidle.study.Repairs;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,33 +65,26 @@ final class LeaksCommand implements Callable<Integer> {
         if (roles.chambers().isEmpty()) {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
-        Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(at));
-        Optional<Assessment> assessed = outcome.state().map(state -> Assessment.of(unit, at, roles, state));
-        Optional<LeaksAnswer.Found> found = assessed.flatMap(one ->
-                repairs(chosen, at, speeds).map(repairs -> found(unit, at, one.budget(), repairs, speeds.get(0))));
+        LeakStudy study = study(chosen, at, speeds);
         LeaksAnswer answer = new LeaksAnswer(
-                asked.shared.units, described.about(), described.abouts(), unit, roles, at, outcome, assessed, found);
+                asked.shared.units,
+                described.about(),
+                described.abouts(),
+                unit,
+                roles,
+                at,
+                study.outcome(),
+                study.outcome().state().map(state -> Assessment.of(unit, at, roles, state)),
+                study.found());
         return Printed.print(spec, asked.shared, answer);
     }
 
-    private static LeaksAnswer.Found found(
-            Transmission unit, DutyPoint at, OilBudget budget, Repairs repairs, double lowest) {
-        Repairs.Effect now = repairs.before();
-        boolean low = IdlePressure.low(unit, at, OptionalDouble.of(now.line()), OptionalDouble.of(now.set()));
-        return new LeaksAnswer.Found(
-                budget,
-                repairs,
-                RepairFindings.of(repairs, unit.commanded().isPresent(), LeaksAnswer.MOST_ALONE),
-                low,
-                lowest);
-    }
-
-    private Optional<Repairs> repairs(Adjustable chosen, DutyPoint at, List<Double> speeds) {
+    private LeakStudy study(Adjustable chosen, DutyPoint at, List<Double> speeds) {
         int offered = Repairs.of(chosen).size();
         Progress progress =
                 new Progress(spec.commandLine().getErr(), "trying repairs", offered + Math.min(steps, offered));
-        Optional<Repairs> found = Repairs.study(chosen, at, speeds, steps, progress::step);
+        LeakStudy study = LeakStudy.of(chosen, at, speeds, steps, LeaksAnswer.MOST_ALONE, progress::step);
         progress.end();
-        return found;
+        return study;
     }
 }

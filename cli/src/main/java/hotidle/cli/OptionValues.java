@@ -1,6 +1,5 @@
 package hotidle.cli;
 
-import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.transmission.DutyPoint;
@@ -125,15 +124,5 @@ final class OptionValues {
                 duty.temperatures().entrySet().stream()
                         .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
                 duty.commands());
-    }
-
-    /** A name with what it is in brackets, where that is said. */
-    static String titled(String name, String about) {
-        return HeadingPhrase.titled(name, about);
-    }
-
-    /** A name and behind a colon what it is, where that is said. */
-    static String headed(String name, String about) {
-        return HeadingPhrase.headed(name, about);
     }
 }

@@ -1,10 +1,9 @@
 package hotidle.cli;
 
-import hotidle.answer.StateJson;
+import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Window;
 import hotidle.transmission.Transmission;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -61,25 +60,27 @@ final class WindowCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Double> pressures = SetPressures.of(set);
         List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
-        List<WindowText.One> found = new ArrayList<>();
-        for (Transmission unit : Circuits.units(described, builds)) {
-            unit.command();
-            Progress progress = new Progress(
-                    spec.commandLine().getErr(),
-                    "trying set pressures",
-                    unit.duties().size() * pressures.size() + LIMITS);
-            found.add(new WindowText.One(unit, Window.study(unit, pressures, speeds, progress::step)));
-            progress.end();
-        }
-        WindowText text = new WindowText(asked.shared.units, found);
-        spec.commandLine()
-                .getOut()
-                .print(
-                        switch (asked.shared.format) {
-                            case TABLE -> text.tables(described.about());
-                            case CSV -> text.csv();
-                            case JSON -> StateJson.text(text.json());
-                        });
-        return HotIdle.DONE;
+        List<Transmission> units = Circuits.units(described, builds);
+        return Printed.print(
+                spec,
+                asked.shared,
+                new WindowAnswer(
+                        asked.shared.units,
+                        described.name(),
+                        described.about(),
+                        units.stream()
+                                .map(unit -> study(unit, pressures, speeds))
+                                .toList()));
+    }
+
+    private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
+        unit.command();
+        Progress progress = new Progress(
+                spec.commandLine().getErr(),
+                "trying set pressures",
+                unit.duties().size() * pressures.size() + LIMITS);
+        Window window = Window.study(unit, pressures, speeds, progress::step);
+        progress.end();
+        return new WindowAnswer.BuildWindow(unit, window);
     }
 }

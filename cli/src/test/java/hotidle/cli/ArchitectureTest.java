@@ -147,16 +147,11 @@ class ArchitectureTest {
                 .check(ALL);
     }
 
-    /** Two still begin a solver themselves; whoever moves them strikes them out here. */
     @Test
     void onlyTheSolverSolves() {
         noClasses()
                 .that()
                 .resideInAnyPackage("hotidle.cli..", "hotidle.answer..", "hotidle.plots..")
-                .and()
-                .doNotHaveFullyQualifiedName("hotidle.cli.LeaksCommand")
-                .and()
-                .doNotHaveFullyQualifiedName("hotidle.cli.MarginsText")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("hotidle.newton..")

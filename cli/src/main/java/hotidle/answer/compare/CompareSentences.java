@@ -1,6 +1,6 @@
 package hotidle.answer.compare;
 
-import hotidle.answer.MarginQuantity;
+import hotidle.answer.format.MarginQuantity;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ClutchPhrase;
 import hotidle.answer.phrase.HeldLinePhrase;

@@ -11,10 +11,9 @@ import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
-import hotidle.assess.OilBudget;
 import hotidle.assess.Roles;
 import hotidle.result.Outcome;
-import hotidle.study.RepairFindings;
+import hotidle.study.LeakStudy;
 import hotidle.study.Repairs;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -44,22 +43,11 @@ public record LeaksAnswer(
         DutyPoint duty,
         Outcome outcome,
         Optional<Assessment> assessed,
-        Optional<Found> found)
+        Optional<LeakStudy.Found> found)
         implements Answer {
 
     /** Repairs on their own that the screen lists. */
     public static final int MOST_ALONE = RepairTables.MOST_ALONE;
-
-    /**
-     * What was found of a state.
-     *
-     * @param budget    where its oil goes
-     * @param repairs   that were tried
-     * @param findings  what they come to
-     * @param lowAtIdle whether the duty is the slowest and the line is not held there
-     * @param lowest    speed from which the onset of regulation was searched [rev/s]
-     */
-    public record Found(OilBudget budget, Repairs repairs, RepairFindings findings, boolean lowAtIdle, double lowest) {}
 
     public LeaksAnswer {
         abouts = Map.copyOf(abouts);
@@ -70,7 +58,7 @@ public record LeaksAnswer(
         return found.map(this::known).orElseGet(() -> Wrap.lines(headed() + why(), "", "  "));
     }
 
-    private String known(Found known) {
+    private String known(LeakStudy.Found known) {
         StringBuilder text = new StringBuilder();
         text.append(Wrap.lines(HeadingPhrase.headed(unit.circuit(), about), "", "  "));
         text.append(Wrap.lines(line(known.repairs().before()), "", "  "));
@@ -105,7 +93,7 @@ public record LeaksAnswer(
         return new RepairNames(abouts, units);
     }
 
-    private LeaksSentences sentences(Found known) {
+    private LeaksSentences sentences(LeakStudy.Found known) {
         return new LeaksSentences(
                 units,
                 names(),
@@ -116,11 +104,11 @@ public record LeaksAnswer(
                 unit.commanded().isPresent());
     }
 
-    private BudgetTable budget(Found known) {
+    private BudgetTable budget(LeakStudy.Found known) {
         return new BudgetTable(units, known.budget(), abouts);
     }
 
-    private RepairTables repairs(Found known) {
+    private RepairTables repairs(LeakStudy.Found known) {
         return new RepairTables(
                 units,
                 names(),

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.StateRecord;
 import hotidle.assess.OilBudget;
+import hotidle.study.LeakStudy;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,7 +67,7 @@ record LeaksRecord(
     }
 
     static LeaksRecord of(LeaksAnswer answer) {
-        Optional<LeaksAnswer.Found> found = answer.found();
+        Optional<LeakStudy.Found> found = answer.found();
         return new LeaksRecord(
                 answer.unit().circuit(),
                 List.of(new BuildStates(

@@ -23,4 +23,15 @@ public record ClutchPhrase(Quantity.UnitSystem units) {
                 + " does not apply it: its return spring yields at " + Quantity.PRESSURE.with(units, yields)
                 + ", so that it drags and burns.";
     }
+
+    /** In front of a clutch that drags, where it stands beneath a table of limits. */
+    public static String fails(String drags) {
+        return "FAILS " + drags;
+    }
+
+    /** An applied clutch whose pressure lies so far below the line [Pa] that its circuit leaks. */
+    public String leaks(String clutch, double below) {
+        return clutch + " is " + Quantity.PRESSURE.with(units, below)
+                + " below the line: more than 15 psi points to a leak in its circuit (common practice).";
+    }
 }

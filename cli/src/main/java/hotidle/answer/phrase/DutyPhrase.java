@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import java.util.OptionalDouble;
 
 /** What a duty point asks of the unit, over a table. */
 public final class DutyPhrase {
@@ -38,5 +39,16 @@ public final class DutyPhrase {
             double torque) {
         return name + ": " + Quantity.SPEED.with(units, speed) + ", " + range + ", lockup " + lockup + ", sump "
                 + Quantity.TEMPERATURE.with(units, sump) + ", engine torque " + Quantity.TORQUE.with(units, torque);
+    }
+
+    /** Behind either: line pressure, and what is commanded where anything is [Pa]. */
+    public static String line(Quantity.UnitSystem units, double line, OptionalDouble set) {
+        return ", line " + Quantity.PRESSURE.with(units, line)
+                + (set.isPresent() ? " of the " + Quantity.PRESSURE.with(units, set.getAsDouble()) + " commanded" : "");
+    }
+
+    /** In front of it the build, where there are several. */
+    public static String ofBuild(String build, String duty) {
+        return build + ", " + duty;
     }
 }

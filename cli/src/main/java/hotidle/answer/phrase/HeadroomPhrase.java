@@ -9,6 +9,13 @@ public final class HeadroomPhrase {
     /** Headroom beyond this is not worth a number (chosen) [-]. */
     public static final double AMPLE = 9.99;
 
+    /** What headroom and verdict mean, beneath a table of limits. */
+    public static final String LEGEND =
+            "Headroom is what is to spare, as a share of what is needed (of an upper limit: as a share of what is there), from"
+                    + " figures with all their digits. FAILS: below 0; close: up to 10 %. Clutch figures carry the capacity factor of the"
+                    + " circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
+                    + " circuit file (assumed), so that builds with another bushing have other limits.";
+
     private HeadroomPhrase() {}
 
     /** Headroom [-]; a dash where it is not known. */

@@ -60,6 +60,11 @@ public record HeldLinePhrase(Quantity.UnitSystem units) {
                 + (reliefOpen ? "; the relief valve holds the line." : ".");
     }
 
+    /** The same in a sentence of its own, beneath a heading that says where. */
+    public String farAboveHere(double line, double set, boolean reliefOpen) {
+        return "Here " + farAbove(line, set, reliefOpen);
+    }
+
     /** A duty in front of what is said of it. */
     public static String at(String duty, String said) {
         return "At " + duty + " " + said;

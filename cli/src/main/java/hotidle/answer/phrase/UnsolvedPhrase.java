@@ -23,6 +23,16 @@ public final class UnsolvedPhrase {
                 + " of its scale) after " + String.join(", ", tried);
     }
 
+    /** Of a duty of which nothing else is said; why as {@link #why} says it. */
+    public static String nothingKnownHere(String why) {
+        return why + "; nothing is known here.";
+    }
+
+    /** Of the line held at its set pressure; why as {@link #why} says it. */
+    public static String regulation(String why) {
+        return "Regulation is not known: " + why + ".";
+    }
+
     /** Of a build at a duty, in a whole sentence. */
     public static String nothingKnown(String build, String duty) {
         return build + ": no steady state was found at " + duty + ", so nothing is known there.";

@@ -15,6 +15,7 @@ import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
+import hotidle.study.LeakStudy;
 import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import hotidle.transmission.DutyPoint;
@@ -51,7 +52,7 @@ class LeaksAnswerTest {
                 SLOW,
                 SOLVED,
                 SOLVED.state().map(state -> Assessment.of(WORN, SLOW, state)),
-                Optional.of(new LeaksAnswer.Found(
+                Optional.of(new LeakStudy.Found(
                         BUDGET, repairs, RepairFindings.of(repairs, false, 15), lowAtIdle, 400 / 60.0)));
     }
 

@@ -1,0 +1,126 @@
+package hotidle.answer.margins;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.HubFilmPhrase;
+import hotidle.answer.phrase.HubLoadPhrase;
+import hotidle.answer.phrase.LimitCountPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Margin;
+import hotidle.assess.NotCommanded;
+import hotidle.study.JudgedBuild;
+import hotidle.study.Judgement;
+import hotidle.study.SameSpeedFilms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Every limit of some builds at every duty point.
+ *
+ * @param units        of the user
+ * @param circuit      its name
+ * @param about        what its file says of it; may be empty
+ * @param builds       judged, at least one
+ * @param notCommanded why regulation is not judged; empty where it is
+ * @param films        of all builds at the same speeds; none of one build alone
+ */
+public record MarginsAnswer(
+        Quantity.UnitSystem units,
+        String circuit,
+        String about,
+        List<JudgedBuild> builds,
+        Optional<NotCommanded> notCommanded,
+        SameSpeedFilms films)
+        implements Answer {
+
+    public MarginsAnswer {
+        builds = List.copyOf(builds);
+    }
+
+    @Override
+    public String screen() {
+        MarginSentences sentences = new MarginSentences(units);
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        for (JudgedBuild build : builds) {
+            text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
+            text.append(Wrap.lines(count(build), "  ", "  "));
+        }
+        notCommanded.ifPresent(why -> text.append(Wrap.lines(MarginSentences.notCommanded(why), "", "  ")));
+        text.append("\n").append(Caution.WHOLE).append("\n");
+        text.append(NoStallPhrase.of(builds.stream()
+                .filter(JudgedBuild::lowAtIdle)
+                .map(build -> build.unit().build())
+                .toList()));
+        boolean many = builds.size() > 1;
+        for (JudgedBuild build : builds) {
+            for (Judgement judged : build.duties()) {
+                text.append("\n").append(new DutySection(units, judged, many).text());
+            }
+        }
+        return text.append(many ? sameSpeed() : "")
+                .append("\n")
+                .append(Wrap.lines(HeadroomPhrase.LEGEND, "", ""))
+                .toString();
+    }
+
+    private String count(JudgedBuild build) {
+        List<Margin.Verdict> shown = build.duties().stream()
+                .flatMap(judged -> new LimitRows(units, judged).shown().stream())
+                .map(row -> row.margin().verdict())
+                .toList();
+        return LimitCountPhrase.of(
+                build.duties().size(),
+                shown.stream().filter(Margin.Verdict.FAILS::equals).count(),
+                shown.stream().filter(Margin.Verdict.CLOSE::equals).count(),
+                shown.stream().filter(Margin.Verdict.HOLDS::equals).count());
+    }
+
+    private String sameSpeed() {
+        List<String> head = new ArrayList<>(List.of("duty", "rpm"));
+        builds.forEach(build -> head.add(build.unit().build()));
+        TextTable table = new TextTable(head);
+        for (SameSpeedFilms.Row at : films.rows()) {
+            List<String> row = new ArrayList<>(List.of(at.duty(), Quantity.SPEED.number(units, at.speed())));
+            at.films().forEach(film -> row.add(film(film)));
+            table.add(row);
+        }
+        return "\n" + new HubLoadPhrase(units).sameSpeed() + "\n" + table.aligned();
+    }
+
+    private String film(SameSpeedFilms.Film film) {
+        return switch (film.found()) {
+            case KNOWN -> Quantity.FILM.number(units, film.least().orElseThrow());
+            case METAL_CONTACT -> HubFilmPhrase.CONTACT_SHORT;
+            case UNSOLVED -> UnsolvedPhrase.CELL;
+        };
+    }
+
+    @Override
+    public TextTable table() {
+        TextTable table = new TextTable(LimitRows.HEAD);
+        List<LimitRows> rows = builds.stream()
+                .flatMap(build -> build.duties().stream())
+                .map(judged -> new LimitRows(units, judged))
+                .toList();
+        rows.forEach(one -> one.limits().forEach(table::add));
+        rows.forEach(one -> one.dragging().forEach(table::add));
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return MarginsRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return builds.stream().allMatch(JudgedBuild::known);
+    }
+}

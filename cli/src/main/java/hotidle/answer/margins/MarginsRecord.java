@@ -1,0 +1,88 @@
+package hotidle.answer.margins;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hotidle.answer.StateRecord;
+import hotidle.answer.format.Rpm;
+import hotidle.assess.Margin;
+import hotidle.study.JudgedBuild;
+import hotidle.study.Judgement;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Every limit of some builds at every duty point, as JSON.
+ *
+ * @param notJudged there only where regulation is not judged
+ */
+record MarginsRecord(
+        String circuit,
+        @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<NotJudgedRecord> notJudged,
+        List<Build> builds) {
+
+    /** Why something is not judged. */
+    record NotJudgedRecord(String regulation) {}
+
+    record Build(String build, String summary, List<JudgedState> states) {}
+
+    /** A state with its margins. */
+    record JudgedState(
+            @JsonUnwrapped StateRecord state,
+            List<LimitAt> margins,
+            Map<String, Double> clutchOnThoughNotAppliedPa,
+            Map<String, Double> clutchPressureFarBelowLinePa) {}
+
+    /** A margin; value and need in the unit told. */
+    record LimitAt(
+            String margin,
+            String part,
+            double value,
+            double needed,
+            String unit,
+            String limit,
+            double headroom,
+            String verdict,
+            double engineSpeedRpm,
+            String why) {}
+
+    static MarginsRecord of(MarginsAnswer answer) {
+        MarginSentences sentences = new MarginSentences(answer.units());
+        return new MarginsRecord(
+                answer.circuit(),
+                answer.notCommanded().map(why -> new NotJudgedRecord(MarginSentences.notCommanded(why))),
+                answer.builds().stream().map(build -> build(sentences, build)).toList());
+    }
+
+    private static Build build(MarginSentences sentences, JudgedBuild judged) {
+        String name = judged.unit().build();
+        return new Build(
+                name,
+                sentences.verdict(name, judged.verdict()),
+                judged.duties().stream().map(duty -> state(sentences, duty)).toList());
+    }
+
+    private static JudgedState state(MarginSentences sentences, Judgement judged) {
+        return new JudgedState(
+                StateRecord.of(judged.unit(), judged.duty(), judged.outcome()),
+                judged.margins().stream()
+                        .map(margin -> limit(sentences, judged, margin))
+                        .toList(),
+                judged.dragging(),
+                judged.leaky());
+    }
+
+    private static LimitAt limit(MarginSentences sentences, Judgement judged, Margin margin) {
+        return new LimitAt(
+                margin.kind().word(),
+                margin.part(),
+                margin.value(),
+                margin.needed(),
+                margin.scale().word(),
+                margin.kind().upper() ? "upper" : "lower",
+                margin.headroom(),
+                margin.verdict().word(),
+                Rpm.of(margin.speed().orElse(judged.duty().speed())),
+                sentences.why(judged, margin));
+    }
+}

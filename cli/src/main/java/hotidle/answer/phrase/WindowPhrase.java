@@ -1,0 +1,87 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+
+/** Which set pressures hold every limit; pressures in [Pa], limits as {@link LimitPhrase#at} says them. */
+public record WindowPhrase(Quantity.UnitSystem units) {
+
+    /** Why, where each limit holds somewhere and no two of them exclude each other. */
+    public static final String NOT_TOGETHER = "limits that hold apart do not hold together";
+
+    /** No set pressure between two holds every limit. */
+    public String none(String build, double lowest, double highest, String because) {
+        return build + ": NO SET PRESSURE from " + psi(lowest) + " to " + psi(highest) + " holds every limit, because "
+                + because + ".";
+    }
+
+    /** Why: these limits hold nowhere. */
+    public static String never(List<String> limits) {
+        return String.join(", ", limits) + (limits.size() == 1 ? " fails" : " fail") + " at every one tried";
+    }
+
+    /** Why: one limit needs more than another allows. */
+    public String apart(String needing, double least, String bearing, double most) {
+        return needing + " needs at least " + psi(least) + " and " + bearing + " allows at most " + psi(most);
+    }
+
+    /** Every limit holds in some ranges, {@link #range}; behind it what the build has now. */
+    public static String holds(String build, List<String> ranges, String now) {
+        return build + ": every limit holds from " + String.join("; and from ", ranges) + ". " + now;
+    }
+
+    /** A range, and what ends it as {@link #failsBelow} and {@link #failsAbove} say. */
+    public String range(double low, double high, String below, String above) {
+        return psi(low) + " to " + psi(high) + below + above;
+    }
+
+    public static String failsBelow(String limit) {
+        return "; below, " + limit + " fails first";
+    }
+
+    public static String failsAbove(String limit) {
+        return "; above, " + limit + " fails first";
+    }
+
+    /** In place of the limit that ends a range at the lowest pressure tried. */
+    public static final String NO_LOWER = "; lower ones were not tried";
+
+    /** And at the highest. */
+    public static final String NO_HIGHER = "; higher ones were not tried";
+
+    /** What a build has whose solenoid commands the line. */
+    public String commands(double set) {
+        return "The build commands up to " + psi(set) + ".";
+    }
+
+    /** What a build has of which the spring alone says it. */
+    public String springSets(double set) {
+        return "The build's spring sets " + psi(set) + ".";
+    }
+
+    /** Where something was not found; the duties concerned, and the first of the set pressures at which it is so. */
+    public String notKnown(String build, List<String> duties, int pressures, int tried, double first) {
+        return build + ": NOT KNOWN in full at " + String.join(", ", duties) + " with " + pressures + " of the " + tried
+                + " set pressures tried, the first " + psi(first)
+                + ": a steady state was not found there. A limit that is not known counts as failing; hub film and load are"
+                + " those of the speeds that were solved.";
+    }
+
+    /** Above the table of a build. */
+    public static String heading(String build) {
+        return build + ": set pressure that each limit allows";
+    }
+
+    /** Beneath the tables: between which pressures was looked, and how far they are raised in the trade. */
+    public String legend(double lowest, double highest, double raised) {
+        return "Tried from " + psi(lowest) + " to " + psi(highest)
+                + "; <= and >= say that a limit still holds at the end of that. Idle is raised with the rest, since command"
+                + " and spring are set together."
+                + " Strength of case, pump, rings, shafts and converter is not judged: raised pressures in the trade go to"
+                + " about " + psi(raised) + " (common practice).";
+    }
+
+    private String psi(double pressure) {
+        return Quantity.PRESSURE.with(units, pressure);
+    }
+}

@@ -1,0 +1,77 @@
+package hotidle.answer.window;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.WindowPhrase;
+import hotidle.study.Window;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.util.List;
+
+/**
+ * Which set pressures each limit of some builds allows.
+ *
+ * @param units   of the user
+ * @param circuit its name
+ * @param about   what its file says of it; may be empty
+ * @param builds  at least one, all tried at the same set pressures
+ */
+public record WindowAnswer(Quantity.UnitSystem units, String circuit, String about, List<BuildWindow> builds)
+        implements Answer {
+
+    /** A build that is commanded, and its window. */
+    public record BuildWindow(Transmission unit, Window window) {
+        String name() {
+            return unit.build();
+        }
+    }
+
+    public WindowAnswer {
+        builds = List.copyOf(builds);
+    }
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        WindowSentences sentences = new WindowSentences(units);
+        for (BuildWindow one : builds) {
+            text.append(Wrap.lines(sentences.summary(one), "", "  "));
+            sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+        }
+        text.append("\n").append(Caution.WHOLE).append("\n");
+        for (BuildWindow one : builds) {
+            text.append("\n").append(WindowPhrase.heading(one.name())).append("\n");
+            TextTable table = new TextTable(WindowRows.SHOWN);
+            new WindowRows(units, one).shown().forEach(table::add);
+            text.append(table.aligned());
+        }
+        return text.append("\n").append(Wrap.lines(legend(), "", "")).toString();
+    }
+
+    private String legend() {
+        List<Window.SetPoint> tried = builds.get(0).window().points();
+        return new WindowPhrase(units)
+                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), SetPressure.RAISED);
+    }
+
+    @Override
+    public TextTable table() {
+        TextTable table = new TextTable(WindowRows.head(units));
+        builds.forEach(one -> new WindowRows(units, one).all().forEach(table::add));
+        return table;
+    }
+
+    @Override
+    public Object json() {
+        return WindowRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return builds.stream().allMatch(one -> one.window().notKnown().isEmpty());
+    }
+}

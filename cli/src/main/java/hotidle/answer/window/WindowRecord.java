@@ -1,0 +1,79 @@
+package hotidle.answer.window;
+
+import hotidle.assess.Margin;
+import hotidle.study.Judgement;
+import hotidle.study.Window;
+import java.util.List;
+import java.util.Optional;
+
+/** Which set pressures each limit of some builds allows, as JSON. */
+record WindowRecord(String circuit, List<Build> builds) {
+
+    record Build(
+            String build,
+            String summary,
+            List<RangeRecord> allHold,
+            List<SpanRecord> limits,
+            List<PointRecord> points) {}
+
+    /** Set pressures between which something holds, and the limit that ends it; null where nothing tried does. */
+    record RangeRecord(double lowPa, Optional<String> lowBy, double highPa, Optional<String> highBy) {}
+
+    /** What one limit allows; the duty is empty where it holds anywhere. */
+    record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty) {}
+
+    /** One set pressure that was tried. */
+    record PointRecord(double setPressurePa, List<LimitAt> margins, List<String> unsolvedDuties) {}
+
+    /** A limit at one set pressure. */
+    record LimitAt(String duty, String margin, String part, String verdict, double headroom) {}
+
+    static WindowRecord of(WindowAnswer answer) {
+        WindowSentences sentences = new WindowSentences(answer.units());
+        return new WindowRecord(
+                answer.circuit(),
+                answer.builds().stream().map(one -> build(sentences, one)).toList());
+    }
+
+    private static Build build(WindowSentences sentences, WindowAnswer.BuildWindow one) {
+        Window window = one.window();
+        return new Build(
+                one.name(),
+                sentences.summary(one),
+                ranges(window.all()),
+                window.spans().stream().map(WindowRecord::span).toList(),
+                window.points().stream().map(WindowRecord::point).toList());
+    }
+
+    private static SpanRecord span(Window.Span span) {
+        return new SpanRecord(
+                span.kind().word(),
+                span.part(),
+                ranges(span.ranges()),
+                span.worst().map(Judgement.Key::duty).orElse(""));
+    }
+
+    private static List<RangeRecord> ranges(List<Window.PressureRange> ranges) {
+        return ranges.stream()
+                .map(range -> new RangeRecord(
+                        range.low(),
+                        range.lowBy().map(WindowSentences::limit),
+                        range.high(),
+                        range.highBy().map(WindowSentences::limit)))
+                .toList();
+    }
+
+    private static PointRecord point(Window.SetPoint point) {
+        return new PointRecord(
+                point.pressure(),
+                point.margins().entrySet().stream()
+                        .map(one -> limit(one.getKey(), one.getValue()))
+                        .toList(),
+                point.unsolved());
+    }
+
+    private static LimitAt limit(Judgement.Key key, Margin margin) {
+        return new LimitAt(
+                key.duty(), key.kind().word(), key.part(), margin.verdict().word(), margin.headroom());
+    }
+}

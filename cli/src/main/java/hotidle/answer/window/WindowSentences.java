@@ -1,0 +1,84 @@
+package hotidle.answer.window;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LimitPhrase;
+import hotidle.answer.phrase.WindowPhrase;
+import hotidle.study.Judgement;
+import hotidle.study.NoSetPressure;
+import hotidle.study.Window;
+import java.util.List;
+import java.util.Optional;
+
+/** Which sentence is said of a window. */
+record WindowSentences(Quantity.UnitSystem units) {
+
+    private WindowPhrase phrase() {
+        return new WindowPhrase(units);
+    }
+
+    /** Which set pressures hold every limit, or why none does. */
+    String summary(WindowAnswer.BuildWindow one) {
+        Window window = one.window();
+        List<Window.SetPoint> tried = window.points();
+        return window.noneHolds()
+                .map(why -> phrase().none(
+                                one.name(),
+                                tried.get(0).pressure(),
+                                tried.get(tried.size() - 1).pressure(),
+                                because(why)))
+                .orElseGet(() -> WindowPhrase.holds(
+                        one.name(), window.all().stream().map(this::range).toList(), now(one)));
+    }
+
+    private String because(NoSetPressure why) {
+        if (!why.never().isEmpty()) {
+            return WindowPhrase.never(
+                    why.never().stream().map(WindowSentences::limit).toList());
+        }
+        if (why.needs().isEmpty() || why.bears().isEmpty()) {
+            return WindowPhrase.NOT_TOGETHER;
+        }
+        NoSetPressure.End needs = why.needs().get();
+        NoSetPressure.End bears = why.bears().get();
+        return phrase().apart(limit(needs.limit()), needs.pressure(), limit(bears.limit()), bears.pressure());
+    }
+
+    private String range(Window.PressureRange range) {
+        return phrase().range(
+                        range.low(),
+                        range.high(),
+                        range.lowBy()
+                                .map(key -> WindowPhrase.failsBelow(limit(key)))
+                                .orElse(WindowPhrase.NO_LOWER),
+                        range.highBy()
+                                .map(key -> WindowPhrase.failsAbove(limit(key)))
+                                .orElse(WindowPhrase.NO_HIGHER));
+    }
+
+    private String now(WindowAnswer.BuildWindow one) {
+        double set = one.unit().highestSet();
+        return one.unit().command().pilot().isPresent() ? phrase().commands(set) : phrase().springSets(set);
+    }
+
+    /** Where something was not found; empty where all is known. */
+    Optional<String> notKnown(WindowAnswer.BuildWindow one) {
+        List<Window.SetPoint> points = one.window().notKnown();
+        if (points.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> duties = points.stream()
+                .flatMap(point -> point.unsolved().stream())
+                .distinct()
+                .toList();
+        return Optional.of(phrase().notKnown(
+                        one.name(),
+                        duties,
+                        points.size(),
+                        one.window().points().size(),
+                        points.get(0).pressure()));
+    }
+
+    static String limit(Judgement.Key key) {
+        return LimitPhrase.at(key.kind(), key.part(), key.duty());
+    }
+}
