@@ -19,8 +19,8 @@ class JudgedBuildTest {
 
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(2, 12).mapToObj(i -> 250.0 * i / 60).toList();
-    private static final JudgedBuild FRESH = judged(1);
-    private static final JudgedBuild WORN = judged(4);
+    private final JudgedBuild fresh = judged(1);
+    private final JudgedBuild worn = judged(4);
 
     private static JudgedBuild judged(double wear) {
         return JudgedBuild.study(List.of(TenNodes.worn(wear)), SPEEDS, () -> {}).get(0);
@@ -51,7 +51,7 @@ class JudgedBuildTest {
 
     @Test
     void aPumpThatCannotHoldTheLineIsToldFirstWithWhatIsShortBecauseOfIt() {
-        BuildVerdict.FirstLimit first = WORN.verdict().first().orElseThrow();
+        BuildVerdict.FirstLimit first = worn.verdict().first().orElseThrow();
         assertEquals(Margin.Kind.REGULATION, first.margin().kind());
         PumpShortage why = first.shortage().orElseThrow();
         assertFalse(why.regulated());
@@ -63,21 +63,21 @@ class JudgedBuildTest {
                 why.follows().stream().distinct().toList(),
                 why.follows(),
                 "two branches of the lubrication are one kind");
-        assertTrue(WORN.lowAtIdle(), "no stall test with a line that is not held at idle");
+        assertTrue(worn.lowAtIdle(), "no stall test with a line that is not held at idle");
     }
 
     @Test
     void aBuildWhosePumpHasOilToSpareHasNoShortageAndMayBeStalled() {
-        assertEquals(Optional.empty(), FRESH.duties().get(0).shortage());
-        assertEquals(Optional.empty(), FRESH.verdict().first().orElseThrow().shortage());
-        assertFalse(FRESH.lowAtIdle());
-        assertTrue(FRESH.known());
+        assertEquals(Optional.empty(), fresh.duties().get(0).shortage());
+        assertEquals(Optional.empty(), fresh.verdict().first().orElseThrow().shortage());
+        assertFalse(fresh.lowAtIdle());
+        assertTrue(fresh.known());
     }
 
     @Test
     void aDutyWithoutASteadyStateIsNamedAndTheBuildIsNotKnown() {
         JudgedBuild none =
-                new JudgedBuild(FRESH.unit(), List.of(unsolved(FRESH.duties().get(0))));
+                new JudgedBuild(fresh.unit(), List.of(unsolved(fresh.duties().get(0))));
         assertEquals(Optional.of("hot-idle"), none.verdict().notKnown());
         assertEquals(Optional.empty(), none.verdict().first());
         assertFalse(none.known());
@@ -87,8 +87,8 @@ class JudgedBuildTest {
     @Test
     void aSpeedAtWhichTheHubIsNotKnownLeavesTheBuildNotKnown() {
         Judgement judged = Judgement.of(
-                FRESH.unit(),
-                FRESH.duties().get(0).duty(),
+                fresh.unit(),
+                fresh.duties().get(0).duty(),
                 List.of(SPEEDS.get(0), SPEEDS.get(4), Double.POSITIVE_INFINITY));
         assertEquals(1, judged.hubNotKnown().size());
         assertFalse(judged.known());
@@ -97,8 +97,8 @@ class JudgedBuildTest {
 
     @Test
     void theHubIsToldWhereItsFilmIsThinnest() {
-        HubLoad hub = WORN.duties().get(0).hubWhereThinnest().orElseThrow();
-        Margin film = WORN.duties().get(0).margins().stream()
+        HubLoad hub = worn.duties().get(0).hubWhereThinnest().orElseThrow();
+        Margin film = worn.duties().get(0).margins().stream()
                 .filter(margin -> margin.kind() == Margin.Kind.FILM)
                 .findFirst()
                 .orElseThrow();
@@ -109,16 +109,16 @@ class JudgedBuildTest {
 
     @Test
     void atTheSameSpeedTheFilmOfABuildIsItsThinnestAndTheOtherOneStandsBesideIt() {
-        SameSpeedFilms films = SameSpeedFilms.of(List.of(FRESH, WORN));
+        SameSpeedFilms films = SameSpeedFilms.of(List.of(fresh, worn));
         assertEquals(2, films.rows().size());
         for (int build = 0; build < 2; build++) {
-            JudgedBuild own = List.of(FRESH, WORN).get(build);
+            JudgedBuild own = List.of(fresh, worn).get(build);
             SameSpeedFilms.Row row = films.rows().get(build);
             HubLoad thinnest = own.duties().get(0).hubWhereThinnest().orElseThrow();
             assertEquals(thinnest.speed(), row.speed());
             assertEquals(thinnest.film(), row.films().get(build).least().orElseThrow(), 1e-6 * thinnest.film());
             assertEquals(SameSpeedFilms.Found.KNOWN, row.films().get(1 - build).found());
         }
-        assertEquals(List.of(), SameSpeedFilms.of(List.of(WORN)).rows(), "one build has nothing beside it");
+        assertEquals(List.of(), SameSpeedFilms.of(List.of(worn)).rows(), "one build has nothing beside it");
     }
 }
