@@ -52,6 +52,7 @@ class MarginsAnswerTest {
                 Outcome.of(like.outcome().conditions(), new Unsolved(0.3, "node line", List.of("Newton"))),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 Map.of(),
                 Map.of());
@@ -70,6 +71,7 @@ class MarginsAnswerTest {
                 unit,
                 like.duty(),
                 like.outcome(),
+                like.assessed(),
                 like.hub(),
                 like.held(),
                 like.margins(),
