@@ -55,10 +55,26 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
      * @param conductance UA [W/K]
      * @param inlet       region whose temperature the oil has that comes in
      * @param medium      region whose temperature the cooling medium has
+     * @param arrangement how both flow past each other
+     * @param rate        capacity rate of the medium [W/K]; infinite where it keeps its temperature
      */
-    public record Heat(double conductance, String inlet, String medium) {
+    public record Heat(
+            double conductance, String inlet, String medium, Effectiveness.Arrangement arrangement, double rate) {
         public Heat {
             Check.positive("heat conductance", conductance);
+            Check.positive("capacity rate of the medium", rate);
+        }
+
+        /** With a medium that keeps its temperature. */
+        public Heat(double conductance, String inlet, String medium) {
+            this(conductance, inlet, medium, Effectiveness.Arrangement.COUNTERFLOW, Double.POSITIVE_INFINITY);
+        }
+
+        /** Heat given off over capacity times the difference at the inlets [-]. */
+        double share(double conductanceLeft, double capacity) {
+            double least = Math.min(capacity, rate);
+            double ratio = Double.isInfinite(rate) ? 0 : least / Math.max(capacity, rate);
+            return arrangement.effectiveness(conductanceLeft / least, ratio) * least / capacity;
         }
 
         /**
@@ -77,6 +93,23 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
             }
             return -Math.log1p(-effectiveness) * capacity;
         }
+    }
+
+    /**
+     * Heat that the oil gives off [W]; 0 where the cooler's heat is not known.
+     *
+     * @param capacity ρ·cp·flow of the oil [W/K]
+     * @param inlet    temperature of the oil that enters [K]
+     * @param medium   temperature of the cooling medium that enters [K]
+     */
+    public double given(double capacity, double inlet, double medium) {
+        return heat.isEmpty() || capacity <= 0 ? 0 : effectiveness(capacity) * capacity * (inlet - medium);
+    }
+
+    /** Share of what the oil could give off. */
+    private double effectiveness(double capacity) {
+        Heat known = heat.orElseThrow();
+        return known.share(known.conductance * (1 - blocked), capacity);
     }
 
     /** A cooler whose heat is not known. */
@@ -123,9 +156,8 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
             double medium = setting.temperatures().get(heat.medium);
             OilAt entering = setting.oil().warmer(inlet - setting.oil().temperature());
             double capacity = flow * entering.specificHeat();
-            double units = heat.conductance * (1 - cooler.blocked) / capacity;
-            double effectiveness = Effectiveness.counterflow(units, 0);
-            double power = effectiveness * capacity * (inlet - medium);
+            double effectiveness = cooler.effectiveness(capacity);
+            double power = cooler.given(capacity, inlet, medium);
             return List.of(
                     EFFECTIVENESS.of(effectiveness),
                     HEAT.of(power),
