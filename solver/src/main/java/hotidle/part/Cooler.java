@@ -60,9 +60,14 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
      */
     public record Heat(
             double conductance, String inlet, String medium, Effectiveness.Arrangement arrangement, double rate) {
+        /** Transfer units beyond which a cooler is counted as endless: what is left of the difference is below 1e-15 [-]. */
+        public static final double MOST_UNITS = 36;
+
         public Heat {
             Check.positive("heat conductance", conductance);
-            Check.positive("capacity rate of the medium", rate);
+            if (!(rate > 0)) {
+                throw new IllegalArgumentException("capacity rate of the medium is " + rate + " and must be above zero");
+            }
         }
 
         /** With a medium that keeps its temperature. */
@@ -86,12 +91,39 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
          * @throws IllegalArgumentException where no cooler could give off so much
          */
         public static double conductance(double power, double capacity, double difference) {
-            double effectiveness = power / (capacity * difference);
-            if (!(effectiveness > 0 && effectiveness < 1)) {
-                throw new IllegalArgumentException("a cooler that gives off " + power + " W of " + capacity * difference
-                        + " W at most: must lie between");
+            return conductance(
+                    power, capacity, difference, Effectiveness.Arrangement.COUNTERFLOW, Double.POSITIVE_INFINITY);
+        }
+
+        /** The same with a medium of a capacity rate [W/K] that flows past the oil in some arrangement. */
+        public static double conductance(
+                double power,
+                double capacity,
+                double difference,
+                Effectiveness.Arrangement arrangement,
+                double rate) {
+            double least = Math.min(capacity, rate);
+            double ratio = Double.isInfinite(rate) ? 0 : least / Math.max(capacity, rate);
+            double wanted = power / (least * difference);
+            double most = arrangement.effectiveness(MOST_UNITS, ratio);
+            if (!(wanted > 0 && wanted < most)) {
+                throw new IllegalArgumentException("a cooler that gives off " + power + " W of "
+                        + most * least * difference + " W at most: must lie between");
             }
-            return -Math.log1p(-effectiveness) * capacity;
+            double low = 0;
+            double high = MOST_UNITS;
+            while (Math.nextUp(low) < high) {
+                double middle = low + (high - low) / 2;
+                if (middle == low || middle == high) {
+                    break;
+                }
+                if (arrangement.effectiveness(middle, ratio) < wanted) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return high * least;
         }
     }
 
