@@ -33,19 +33,20 @@ public final class HeatBalance {
 
     private static Warmed balance(Transmission unit, DutyPoint duty) {
         WarmUnit warm = new WarmUnit(unit, duty);
-        SteadyTemperature.Found found = new SteadyTemperature(warm).find();
+        SteadyTemperature steady = new SteadyTemperature(warm);
+        SteadyTemperature.Found found = steady.find();
         if (!found.stable().isEmpty()) {
-            List<WarmState> others = found.stable().subList(1, found.stable().size());
-            return new Warmed(
-                    duty,
-                    Optional.of(found.stable().get(0)),
-                    others,
-                    others.isEmpty() ? Warmed.Verdict.SETTLED : Warmed.Verdict.SEVERAL,
-                    Optional.empty(),
-                    Optional.empty());
+            return settled(duty, found.stable());
         }
         double air = warm.inputs().ambient();
         WarmUp.Course course = WarmUp.follow(warm, new Temperatures(air, air), LONGEST);
+        if (course.reached() == WarmUp.Reached.REST) {
+            // a steady state just below a limit lies between two of the temperatures tried
+            return course.last()
+                    .flatMap(moment -> steady.polish(moment.state().at()))
+                    .map(state -> settled(duty, List.of(state)))
+                    .orElseGet(() -> notSolved(duty));
+        }
         return new Warmed(
                 duty,
                 Optional.empty(),
@@ -57,6 +58,21 @@ public final class HeatBalance {
                 Optional.empty());
     }
 
+    private static Warmed settled(DutyPoint duty, List<WarmState> stable) {
+        return new Warmed(
+                duty,
+                Optional.of(stable.get(0)),
+                stable.subList(1, stable.size()),
+                stable.size() == 1 ? Warmed.Verdict.SETTLED : Warmed.Verdict.SEVERAL,
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static Warmed notSolved(DutyPoint duty) {
+        return new Warmed(
+                duty, Optional.empty(), List.of(), Warmed.Verdict.NOT_SOLVED, Optional.empty(), Optional.empty());
+    }
+
     private static Warmed after(Transmission unit, DutyPoint duty, Warming.After after) {
         Warmed start = of(unit, unit.duty(after.duty()).orElseThrow());
         Optional<String> from = Optional.of(after.duty());
@@ -66,7 +82,7 @@ public final class HeatBalance {
         }
         WarmUp.Course course =
                 WarmUp.follow(new WarmUnit(unit, duty), start.settled().get().at(), after.seconds());
-        boolean lasted = course.reached() == WarmUp.Reached.TIME;
+        boolean lasted = course.reached() == WarmUp.Reached.TIME || course.reached() == WarmUp.Reached.REST;
         return new Warmed(
                 duty,
                 lasted ? course.last().map(WarmUp.Moment::state) : Optional.empty(),
@@ -80,7 +96,7 @@ public final class HeatBalance {
         return switch (reached) {
             case OIL_LIMIT -> Warmed.Verdict.SUMP_RUNS_AWAY;
             case CONVERTER_LIMIT -> Warmed.Verdict.CONVERTER_RUNS_AWAY;
-            case TIME, NO_STATE -> Warmed.Verdict.NOT_SOLVED;
+            case TIME, REST, NO_STATE -> Warmed.Verdict.NOT_SOLVED;
         };
     }
 }

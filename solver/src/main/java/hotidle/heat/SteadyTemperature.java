@@ -3,7 +3,6 @@ package hotidle.heat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Where a unit neither warms nor cools: for sump temperatures from the coldest possible to the oil's limit the converter's own steady
@@ -61,7 +60,7 @@ final class SteadyTemperature {
                     unstable.add(between(one, other).sump());
                 }
             }
-            before = point.or(() -> Optional.empty());
+            before = point;
         }
         return new Found(stable, unstable, before.map(last -> last.rate() > 0).orElse(true), complete);
     }
@@ -134,7 +133,12 @@ final class SteadyTemperature {
 
     /** Newton in both temperatures from a point near by, with slopes from differences. */
     private Optional<WarmState> polish(Point near) {
-        Temperatures at = near.state().map(WarmState::at).orElse(new Temperatures(near.sump(), near.sump()));
+        return polish(near.state().map(WarmState::at).orElse(new Temperatures(near.sump(), near.sump())));
+    }
+
+    /** The steady state near two temperatures; empty where Newton finds none. */
+    Optional<WarmState> polish(Temperatures near) {
+        Temperatures at = near;
         Optional<WarmState> best = Optional.empty();
         for (int i = 0; i < 12; i++) {
             Optional<WarmState> here = unit.at(at, FINE);

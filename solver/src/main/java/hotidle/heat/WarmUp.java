@@ -20,6 +20,9 @@ final class WarmUp {
     private static final double ROUGH = 1e-3;
     private static final int MOST_STEPS = 2000;
 
+    /** Heat that stays over all heat generated below which nothing more is followed [-]; a steady state is then found by Newton. */
+    private static final double REST = 1e-4;
+
     private WarmUp() {}
 
     /**
@@ -33,6 +36,8 @@ final class WarmUp {
     /** What limit was reached. */
     enum Reached {
         TIME,
+        /** Nothing warms or cools any more to speak of. */
+        REST,
         OIL_LIMIT,
         CONVERTER_LIMIT,
         NO_STATE
@@ -72,6 +77,9 @@ final class WarmUp {
         double step = Math.min(seconds, 5);
         for (int i = 0; i < MOST_STEPS && time < seconds; i++) {
             WarmState now = moments.get(moments.size() - 1).state();
+            if (stays(now.flows()) < REST) {
+                return new Course(moments, Reached.REST);
+            }
             step = Math.min(step, seconds - time);
             Temperatures slope1 = slope(unit, now);
             Optional<WarmState> half = along(unit, now.at(), slope1, step / 2);
@@ -107,6 +115,10 @@ final class WarmUp {
             step *= Math.max(0.2, Math.min(4, 0.9 * Math.cbrt(ERROR / Math.max(error, 1e-12))));
         }
         return new Course(moments, Reached.TIME);
+    }
+
+    private static double stays(HeatFlows flows) {
+        return Math.max(Math.abs(flows.sumpRate()), Math.abs(flows.converterRate())) / Math.max(flows.generated(), 1);
     }
 
     private static Optional<Reached> limit(WarmUnit unit, Temperatures at) {
