@@ -185,7 +185,7 @@ public record HeatFlows(
                 List<Mixing.Leg> legs, Optional<Mixing.Leg> cooled, Map<String, Double> known) {
             List<Mixing.Leg> all = new ArrayList<>(legs);
             cooled.ifPresent(all::add);
-            Map<String, Double> mixed = Mixing.of(unit.network().nodes(), all, known);
+            Map<String, Double> mixed = Mixing.of(unit.network().nodes(), all, known, 0);
             double before = 0;
             for (int i = 0; cooled.isPresent() && i < 50; i++) {
                 double given = cooler(cooled.get(), mixed);
@@ -196,7 +196,7 @@ public record HeatFlows(
                 all.set(
                         all.size() - 1,
                         new Mixing.Leg(cooled.get().from(), cooled.get().to(), cooled.get().mass(), -given));
-                mixed = Mixing.of(unit.network().nodes(), all, known);
+                mixed = Mixing.of(unit.network().nodes(), all, known, 0);
             }
             return mixed;
         }

@@ -10,7 +10,7 @@ import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * Enthalpy of the oil at each node: what flows in mixes there, and each path hands on what it was given and what it adds. Nodes that are
- * held have the sump's; those that nothing flows into count as the sump's.
+ * held have the sump's; those that nothing flows into are told.
  */
 final class Mixing {
 
@@ -32,8 +32,9 @@ final class Mixing {
      * @param nodes all nodes
      * @param legs  all oil that flows
      * @param known enthalpy of all that is not asked for, held nodes among it [J/kg]
+     * @param still enthalpy of nodes that nothing flows into [J/kg]
      */
-    static Map<String, Double> of(List<Node> nodes, List<Leg> legs, Map<String, Double> known) {
+    static Map<String, Double> of(List<Node> nodes, List<Leg> legs, Map<String, Double> known, double still) {
         Map<String, Integer> row = new HashMap<>();
         nodes.stream().map(Node::name).filter(name -> !known.containsKey(name)).forEach(name -> row.put(name, row.size()));
         int size = row.size();
@@ -59,6 +60,7 @@ final class Mixing {
         for (int i = 0; i < size; i++) {
             if (matrix[i][i] == 0) {
                 matrix[i][i] = 1;
+                right[i] = still;
             }
         }
         DMatrixRMaj solved = new DMatrixRMaj(size, 1);

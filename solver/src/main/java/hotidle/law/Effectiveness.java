@@ -7,7 +7,8 @@ package hotidle.law;
  * Formula   ε = (1 − exp(−NTU·(1 − C)))/(1 − C·exp(−NTU·(1 − C))) in counterflow, NTU/(1 + NTU) at C = 1;
  *           NTU = U·A/Cmin, C = Cmin/Cmax, capacity rates = mass flow times specific heat
  *           parallel flow ε = (1 − exp(−NTU·(1 + C)))/(1 + C)
- *           crossflow, both unmixed ε = 1 − exp(NTU^0.22/C·(exp(−C·NTU^0.78) − 1)), an approximation; 1 − exp(−NTU) at C = 0
+ *           crossflow, both unmixed ε = Σ P(n + 1, NTU)·P(n + 1, C·NTU)/(C·NTU), n from 0, P the regularised lower gamma function:
+ *           J. L. Mason, Heat Transfer in Crossflow, Proc. 2nd U.S. Nat. Congr. Appl. Mech., 1955 (from memory)
  *           shell and tube, one shell pass and two or more tube passes
  *           ε = 2/(1 + C + √(1 + C²)·(1 + e)/(1 − e)), e = exp(−NTU·√(1 + C²))
  * Heat      ε·Cmin·(T_hot,in − T_cold,in)
@@ -36,10 +37,7 @@ public final class Effectiveness {
             @Override
             public double effectiveness(double units, double ratio) {
                 check(units, ratio);
-                // (exp(−C·NTU^0.78) − 1)/C tends to −NTU^0.78 as C goes to zero
-                double inner = ratio * Math.pow(units, 0.78);
-                double shaped = ratio == 0 ? -Math.pow(units, 0.78) : Math.expm1(-inner) / ratio;
-                return -Math.expm1(Math.pow(units, 0.22) * shaped);
+                return ratio == 0 ? -Math.expm1(-units) : mason(units, ratio);
             }
         },
         SHELL_AND_TUBE {
@@ -62,6 +60,28 @@ public final class Effectiveness {
     }
 
     private Effectiveness() {}
+
+    /** Both flows unmixed; terms fall faster than any power once n exceeds NTU. */
+    private static double mason(double units, double ratio) {
+        double other = ratio * units;
+        double ownTerm = Math.exp(-units);
+        double otherTerm = Math.exp(-other);
+        double ownLeft = -Math.expm1(-units);
+        double otherLeft = -Math.expm1(-other);
+        double sum = 0;
+        for (int n = 0; n < 400; n++) {
+            double term = ownLeft * otherLeft;
+            sum += term;
+            if (term <= 1e-17 * sum) {
+                break;
+            }
+            ownTerm *= units / (n + 1);
+            otherTerm *= other / (n + 1);
+            ownLeft = Math.max(ownLeft - ownTerm, 0);
+            otherLeft = Math.max(otherLeft - otherTerm, 0);
+        }
+        return units == 0 ? 0 : sum / other;
+    }
 
     private static void check(double units, double ratio) {
         if (!(units >= 0) || !(ratio >= 0 && ratio <= 1)) {
