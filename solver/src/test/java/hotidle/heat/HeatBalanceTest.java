@@ -58,4 +58,23 @@ class HeatBalanceTest {
         double wanted = TIME_CONSTANT * Math.log((WarmTank.rest(200) - WarmTank.rest(50)) / 10);
         assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
     }
+
+    @Test
+    void aUnitIsJudgedWhereItsHeatBringsItAndNotWhereItFindsNoTemperature() {
+        Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, LIGHT, HEAVY);
+        SettledUnit settled = SettledUnit.of(unit, false);
+        assertEquals(1, settled.unit().duties().size());
+        assertEquals(
+                WarmTank.rest(50), settled.unit().duties().get(0).temperatures().get("sump"), 1e-6);
+        assertEquals("heavy", settled.none().get(0).duty().name());
+    }
+
+    @Test
+    void temperaturesThatAreGivenStandUnlessABalanceIsAskedFor() {
+        DutyPoint given = LIGHT.at(java.util.Map.of("sump", 350.0)).warmedBy(new Warming.Balance());
+        Transmission unit = WarmTank.unit(420, given);
+        assertEquals(350, SettledUnit.of(unit, false).unit().duties().get(0).temperatures().get("sump"));
+        assertEquals(
+                WarmTank.rest(50), SettledUnit.of(unit, true).unit().duties().get(0).temperatures().get("sump"), 1e-6);
+    }
 }
