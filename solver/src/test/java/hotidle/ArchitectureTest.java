@@ -55,9 +55,11 @@ class ArchitectureTest {
     }
 
     @Test
-    void linearAlgebraStaysWithNewtonAndTheFilm() {
+    void linearAlgebraStaysWithNewtonTheFilmAndHeat() {
         noClasses()
-                .that(not(resideInAPackage("hotidle.newton..").or(resideInAPackage("hotidle.film.."))))
+                .that(not(resideInAPackage("hotidle.newton..")
+                        .or(resideInAPackage("hotidle.film.."))
+                        .or(resideInAPackage("hotidle.heat.."))))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.ejml..")

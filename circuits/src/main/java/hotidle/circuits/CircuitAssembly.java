@@ -12,6 +12,7 @@ import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.section.CommandSection;
 import hotidle.circuits.section.DutySection;
 import hotidle.circuits.section.MaterialSection;
+import hotidle.circuits.section.HeatSection;
 import hotidle.circuits.section.NodeSection;
 import hotidle.circuits.section.OilSection;
 import hotidle.circuits.section.RangeSection;
@@ -204,7 +205,8 @@ final class CircuitAssembly {
                 ranges,
                 tables,
                 duties,
-                TapSection.taps(root));
+                TapSection.taps(root),
+                HeatSection.inputs(root, oil));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure);

@@ -47,7 +47,8 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implem
                 unit.ranges(),
                 unit.commanded(),
                 unit.duties(),
-                unit.taps());
+                unit.taps(),
+                unit.heat());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble()) : made;
     }
 

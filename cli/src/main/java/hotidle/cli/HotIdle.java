@@ -27,6 +27,7 @@ import picocli.CommandLine.ScopeType;
             WindowCommand.class,
             MapCommand.class,
             WearCommand.class,
+            HeatCommand.class,
             PartCommand.class,
             CheckCommand.class,
             SheetCommand.class,

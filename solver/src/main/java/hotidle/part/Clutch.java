@@ -22,8 +22,27 @@ import java.util.Optional;
  * @param grip    what rubs
  * @param factor  torque that it should carry over the torque asked of it [-]
  * @param seal    what leaks
+ * @param pack    what drags while it is open; empty where that is not known
  */
-public record Clutch(Piston piston, Grip grip, double factor, Seal seal) implements Part {
+public record Clutch(Piston piston, Grip grip, double factor, Seal seal, Optional<OpenPack> pack)
+        implements Part {
+
+    /** A clutch whose drag while it is open is not known. */
+    public Clutch(Piston piston, Grip grip, double factor, Seal seal) {
+        this(piston, grip, factor, seal, Optional.empty());
+    }
+
+    /**
+     * The pack while it is open.
+     *
+     * @param clearance between a lining and its plate [m]
+     * @param feed      lube branch whose oil runs through the pack; empty where it is taken as full of oil
+     */
+    public record OpenPack(double clearance, Optional<String> feed) {
+        public OpenPack {
+            Check.positive("clearance of the open pack", clearance);
+        }
+    }
 
     /** Of the piston, less its return spring. */
     public static final Measure CLAMP_FORCE =

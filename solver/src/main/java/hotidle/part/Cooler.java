@@ -57,10 +57,31 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
      * @param conductance UA [W/K]
      * @param inlet       region whose temperature the oil has that comes in
      * @param medium      region whose temperature the cooling medium has
+     * @param arrangement how both flow past each other
+     * @param rate        capacity rate of the medium [W/K]; infinite where it keeps its temperature
      */
-    public record Heat(double conductance, String inlet, String medium) {
+    public record Heat(
+            double conductance, String inlet, String medium, Effectiveness.Arrangement arrangement, double rate) {
+        /** Transfer units beyond which a cooler is counted as endless: what is left of the difference is below 1e-15 [-]. */
+        public static final double MOST_UNITS = 36;
+
         public Heat {
             Check.positive("heat conductance", conductance);
+            if (!(rate > 0)) {
+                throw new IllegalArgumentException("capacity rate of the medium is " + rate + " and must be above zero");
+            }
+        }
+
+        /** With a medium that keeps its temperature. */
+        public Heat(double conductance, String inlet, String medium) {
+            this(conductance, inlet, medium, Effectiveness.Arrangement.COUNTERFLOW, Double.POSITIVE_INFINITY);
+        }
+
+        /** Heat given off over capacity times the difference at the inlets [-]. */
+        double share(double conductanceLeft, double capacity) {
+            double least = Math.min(capacity, rate);
+            double ratio = Double.isInfinite(rate) ? 0 : least / Math.max(capacity, rate);
+            return arrangement.effectiveness(conductanceLeft / least, ratio) * least / capacity;
         }
 
         /**
@@ -72,13 +93,57 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
          * @throws IllegalArgumentException where no cooler could give off so much
          */
         public static double conductance(double power, double capacity, double difference) {
-            double effectiveness = power / (capacity * difference);
-            if (!(effectiveness > 0 && effectiveness < 1)) {
-                throw new IllegalArgumentException("a cooler that gives off " + power + " W of " + capacity * difference
-                        + " W at most: must lie between");
-            }
-            return -Math.log1p(-effectiveness) * capacity;
+            return conductance(
+                    power, capacity, difference, Effectiveness.Arrangement.COUNTERFLOW, Double.POSITIVE_INFINITY);
         }
+
+        /** The same with a medium of a capacity rate [W/K] that flows past the oil in some arrangement. */
+        public static double conductance(
+                double power,
+                double capacity,
+                double difference,
+                Effectiveness.Arrangement arrangement,
+                double rate) {
+            double least = Math.min(capacity, rate);
+            double ratio = Double.isInfinite(rate) ? 0 : least / Math.max(capacity, rate);
+            double wanted = power / (least * difference);
+            double most = arrangement.effectiveness(MOST_UNITS, ratio);
+            if (!(wanted > 0 && wanted < most)) {
+                throw new IllegalArgumentException("a cooler that gives off " + power + " W of "
+                        + most * least * difference + " W at most: must lie between");
+            }
+            double low = 0;
+            double high = MOST_UNITS;
+            while (Math.nextUp(low) < high) {
+                double middle = low + (high - low) / 2;
+                if (middle == low || middle == high) {
+                    break;
+                }
+                if (arrangement.effectiveness(middle, ratio) < wanted) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            return high * least;
+        }
+    }
+
+    /**
+     * Heat that the oil gives off [W]; 0 where the cooler's heat is not known.
+     *
+     * @param capacity ρ·cp·flow of the oil [W/K]
+     * @param inlet    temperature of the oil that enters [K]
+     * @param medium   temperature of the cooling medium that enters [K]
+     */
+    public double given(double capacity, double inlet, double medium) {
+        return heat.isEmpty() || capacity <= 0 ? 0 : effectiveness(capacity) * capacity * (inlet - medium);
+    }
+
+    /** Share of what the oil could give off. */
+    private double effectiveness(double capacity) {
+        Heat known = heat.orElseThrow();
+        return known.share(known.conductance * (1 - blocked), capacity);
     }
 
     /** A cooler whose heat is not known. */
@@ -125,9 +190,8 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
             double medium = setting.temperatures().get(heat.medium);
             OilAt entering = setting.oil().warmer(inlet - setting.oil().temperature());
             double capacity = flow * entering.specificHeat();
-            double units = heat.conductance * (1 - cooler.blocked) / capacity;
-            double effectiveness = Effectiveness.counterflow(units, 0);
-            double power = effectiveness * capacity * (inlet - medium);
+            double effectiveness = cooler.effectiveness(capacity);
+            double power = cooler.given(capacity, inlet, medium);
             return List.of(
                     EFFECTIVENESS.of(effectiveness),
                     HEAT.of(power),

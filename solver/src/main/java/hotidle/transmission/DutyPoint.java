@@ -3,6 +3,7 @@ package hotidle.transmission;
 import hotidle.part.Setting;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -17,8 +18,9 @@ import java.util.OptionalDouble;
  * @param torqueRatio  turbine torque over engine torque [-]
  * @param speedRatio   turbine speed over engine speed [-]; empty where it is not given
  * @param lubeNeed     share of the flow that lubrication and cooler are said to need that is needed here [-]
- * @param temperatures of each region [K]
+ * @param temperatures of each region [K]; where they follow from heat, of those that are given all the same
  * @param commands     pilot pressure asked of solenoids other than the one of the line command [Pa]
+ * @param warming      how the temperatures follow from heat; empty where they are given
  */
 public record DutyPoint(
         String name,
@@ -31,11 +33,73 @@ public record DutyPoint(
         OptionalDouble speedRatio,
         double lubeNeed,
         Map<String, Double> temperatures,
-        Map<String, Double> commands) {
+        Map<String, Double> commands,
+        Optional<Warming> warming) {
 
     public DutyPoint {
         temperatures = Map.copyOf(temperatures);
         commands = Map.copyOf(commands);
+    }
+
+    /** A point whose temperatures are given. */
+    public DutyPoint(
+            String name,
+            String about,
+            double speed,
+            String range,
+            Setting.Lockup lockup,
+            double engineTorque,
+            double torqueRatio,
+            OptionalDouble speedRatio,
+            double lubeNeed,
+            Map<String, Double> temperatures,
+            Map<String, Double> commands) {
+        this(
+                name,
+                about,
+                speed,
+                range,
+                lockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                commands,
+                Optional.empty());
+    }
+
+    /** The same point at given temperatures [K] of all regions. */
+    public DutyPoint at(Map<String, Double> given) {
+        return new DutyPoint(
+                name,
+                about,
+                speed,
+                range,
+                lockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                given,
+                commands);
+    }
+
+    /** The same point with temperatures that follow from heat. */
+    public DutyPoint warmedBy(Warming how) {
+        return new DutyPoint(
+                name,
+                about,
+                speed,
+                range,
+                lockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                commands,
+                Optional.of(how));
     }
 
     /**
@@ -58,7 +122,8 @@ public record DutyPoint(
                 speedRatio,
                 lubeNeed,
                 temperatures,
-                all);
+                all,
+                warming);
     }
 
     /** Turbine speed [rev/s]: as given, the engine's with lockup on, otherwise not known. */

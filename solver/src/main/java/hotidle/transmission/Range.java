@@ -8,8 +8,9 @@ import java.util.Map;
  * @param name    for example first
  * @param forward whether it drives the vehicle forward; set pressure is quoted in these
  * @param applied clutches that carry pressure, with what each has to hold
+ * @param open    slip speed of packs that are not applied, over the turbine's speed [-]; those left out drag nothing
  */
-public record Range(String name, boolean forward, Map<String, Applied> applied) {
+public record Range(String name, boolean forward, Map<String, Applied> applied, Map<String, Double> open) {
 
     /**
      * What a clutch does in a range.
@@ -21,5 +22,11 @@ public record Range(String name, boolean forward, Map<String, Applied> applied) 
 
     public Range {
         applied = Map.copyOf(applied);
+        open = Map.copyOf(open);
+    }
+
+    /** A range whose open packs are not known to drag. */
+    public Range(String name, boolean forward, Map<String, Applied> applied) {
+        this(name, forward, applied, Map.of());
     }
 }

@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param commanded what line pressure is asked for; empty where nothing is
  * @param duties  duty points, in the order in which they are shown
  * @param taps    gauge taps
+ * @param heat    what its heat depends on; empty where temperatures cannot follow from heat
  */
 public record Transmission(
         String circuit,
@@ -33,12 +34,33 @@ public record Transmission(
         List<Range> ranges,
         Optional<Command> commanded,
         List<DutyPoint> duties,
-        List<Tap> taps) {
+        List<Tap> taps,
+        Optional<HeatInputs> heat) {
 
     public Transmission {
         ranges = List.copyOf(ranges);
         duties = List.copyOf(duties);
         taps = List.copyOf(taps);
+    }
+
+    /** A unit whose heat is not asked for. */
+    public Transmission(
+            String circuit,
+            String build,
+            Network network,
+            Oil oil,
+            double ambient,
+            List<Range> ranges,
+            Optional<Command> commanded,
+            List<DutyPoint> duties,
+            List<Tap> taps) {
+        this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, Optional.empty());
+    }
+
+    /** The same unit with other duty points. */
+    public Transmission at(List<DutyPoint> otherDuties) {
+        return new Transmission(
+                circuit, build, network, oil, ambient, ranges, commanded, otherDuties, taps, heat);
     }
 
     /**
@@ -102,6 +124,6 @@ public record Transmission(
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
         return new Transmission(
-                circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps);
+                circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps, heat);
     }
 }

@@ -31,6 +31,7 @@ public final class Declared {
         regions.add(SumpIsARegion.PAN);
         names.put(Names.REGION, List.copyOf(regions));
         names.put(Names.NODE, keys(file, "nodes"));
+        names.put(Names.DUTY, keys(file, "duty"));
         names.put(Names.PART, keys(file, "parts"));
         names.put(Names.RANGE, keys(file, "ranges"));
         names.put(Names.BUILD, keys(file, "builds"));

@@ -17,6 +17,7 @@ public final class Rules {
 
     static final List<Rule.OfDuty> OF_DUTY = List.of(
             new RegionsHaveTemperatures(),
+            new WarmedDuty(),
             new DutyHasTorque(),
             new DutyHasSpeed(),
             new LockupHasAConverter(),

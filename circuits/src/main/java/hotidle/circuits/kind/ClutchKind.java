@@ -2,6 +2,7 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
@@ -82,6 +83,18 @@ final class ClutchKind {
                 turning("balance-inner-diameter", "inside diameter of the balance chamber")
                         .neededWhere("balance-outer-diameter is given"),
                 turning("balance-oil-diameter", "diameter at which the balance chamber spills; left out: its inside")
+                        .optional(),
+                Key.quantity(
+                                "pack-clearance",
+                                Dimension.LENGTH,
+                                "running clearance between each lining and its plate, pack open; left out: its drag is not counted")
+                        .optional()
+                        .allowed("0.01 mm", "3 mm")
+                        .usual("0.08 mm", "0.6 mm"),
+                Key.of(
+                                "pack-feed",
+                                new Type.Name(Names.PART),
+                                "lube-branch whose oil runs through the open pack; left out: it is taken as full")
                         .optional());
     }
 
@@ -207,6 +220,9 @@ final class ClutchKind {
                         given.number("sliding-friction"),
                         given.word("linings").equals("run-in")),
                 given.number("capacity-factor"),
-                seal(given));
+                seal(given),
+                given.has("pack-clearance")
+                        ? Optional.of(new Clutch.OpenPack(given.number("pack-clearance"), given.wordIf("pack-feed")))
+                        : Optional.empty());
     }
 }

@@ -49,6 +49,11 @@ public final class CircuitFile {
                                     new Type.OneGroup(CommandSection.COMMAND),
                                     "what regulates the line, and what it is commanded to; left out: not commanded, and regulation is not judged")
                             .optional(),
+                    Key.of(
+                                    "heat",
+                                    new Type.OneGroup(HeatSection.HEAT),
+                                    "what heat depends on beside the oil circuit; left out: temperatures are as the duty gives them")
+                            .optional(),
                     Key.of("duty", new Type.NamedGroups(DutySection.DUTY), "points at which the unit is judged"),
                     Key.of("taps", new Type.NamedGroups(TapSection.TAP), "where a gauge can be fitted")
                             .optional(),

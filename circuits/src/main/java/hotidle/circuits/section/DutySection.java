@@ -12,10 +12,12 @@ import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.part.Setting;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Warming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** Points at which the unit is judged: keys, and how they are read, also as a build has them. */
 public final class DutySection {
@@ -63,9 +65,20 @@ public final class DutySection {
                     Key.of(
                                     "temperatures",
                                     new Type.PerName(Names.REGION, Dimension.TEMPERATURE),
-                                    "oil temperature in each region")
+                                    "oil temperature in each region; where they follow from heat, of those that do not")
                             .allowed("-60 degC", "250 degC")
                             .usual("-30 degC", "170 degC"),
+                    Key.choice("balance", "whether it lasts until its temperatures settle by heat", "yes", "no")
+                            .byDefault("no", "temperatures are given (assumed)"),
+                    Key.of(
+                                    "after",
+                                    new Type.Name(Names.DUTY),
+                                    "a duty point at whose settled temperatures it begins; with lasts")
+                            .optional(),
+                    Key.quantity("lasts", Dimension.TIME, "how long it lasts after the other")
+                            .neededWhere("after is given")
+                            .allowed("1 s", "24 h")
+                            .usual("5 s", "1 h"),
                     Key.of(
                                     "commands",
                                     new Type.PerName(Names.SOLENOID, Dimension.PRESSURE),
@@ -124,7 +137,7 @@ public final class DutySection {
     }
 
     private static DutyPoint duty(Attributes duty) {
-        return new DutyPoint(
+        DutyPoint point = new DutyPoint(
                 duty.name(),
                 duty.text("about"),
                 duty.numberIf("speed").orElse(0),
@@ -136,5 +149,13 @@ public final class DutySection {
                 duty.number("lube-need"),
                 duty.numbers("temperatures"),
                 duty.numbers("commands"));
+        return warming(duty).map(point::warmedBy).orElse(point);
+    }
+
+    private static Optional<Warming> warming(Attributes duty) {
+        if (duty.has("after")) {
+            return Optional.of(new Warming.After(duty.word("after"), duty.number("lasts")));
+        }
+        return duty.word("balance").equals("yes") ? Optional.of(new Warming.Balance()) : Optional.empty();
     }
 }

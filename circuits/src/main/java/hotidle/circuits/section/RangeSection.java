@@ -40,7 +40,13 @@ public final class RangeSection {
                     Key.choice("forward", "whether it drives forward; set pressure is quoted in these", "yes", "no")
                             .byDefault("no", "assumed"),
                     Key.of("clutches", new Type.NamedGroups(APPLIED), "clutches that carry pressure in it")
-                            .neededWhere("a clutch or band is applied in no other range")));
+                            .neededWhere("a clutch or band is applied in no other range"),
+                    Key.of(
+                                    "open",
+                                    new Type.PerName(Names.CLUTCH, Dimension.RATIO),
+                                    "slip of open packs over the turbine's speed, for their drag; those left out drag nothing")
+                            .optional()
+                            .allowed("-20", "20")));
 
     /** All ranges. */
     public static List<Range> ranges(Attributes file, Scope scope) {
@@ -61,7 +67,7 @@ public final class RangeSection {
                             new Range.Applied(clutch.number("torque-share"), clutch.number("speed-ratio")));
                 }
             }
-            ranges.add(new Range(range.name(), range.text("forward").equals("yes"), applied));
+            ranges.add(new Range(range.name(), range.text("forward").equals("yes"), applied, range.numbers("open")));
         }
         return ranges;
     }

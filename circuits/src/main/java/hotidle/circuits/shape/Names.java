@@ -14,7 +14,8 @@ public enum Names {
     SPOOL_VALVE("spool-valve"),
     PUMP_CHAMBER("pump"),
     PUMP_INLET("pump-inlet"),
-    BUILD("build");
+    BUILD("build"),
+    DUTY("duty point");
 
     private final String word;
 
@@ -31,7 +32,7 @@ public enum Names {
     public boolean isPart() {
         return switch (this) {
             case PART, CLUTCH, SOLENOID, SPOOL_VALVE, PUMP_CHAMBER, PUMP_INLET -> true;
-            case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD -> false;
+            case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD, DUTY -> false;
         };
     }
 

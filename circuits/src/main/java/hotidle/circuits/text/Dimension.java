@@ -21,7 +21,10 @@ public enum Dimension {
     EXPANSION("a thermal expansion"),
     PRESSURE_COEFFICIENT("a pressure coefficient"),
     OPENING("an opening with pressure"),
-    POWER("a power");
+    POWER("a power"),
+    MASS("a mass"),
+    TIME("a time"),
+    HEAT_LOSS("a heat loss for each kelvin");
 
     private final String words;
 

@@ -172,6 +172,12 @@ public enum ProblemCode {
     NO_LOCKUP,
     LINE_SOLENOID_COMMANDED,
 
+    // Temperatures that follow from heat.
+
+    AFTER_WITHOUT_TIME,
+    AFTER_ITSELF,
+    HEAT_NOT_GIVEN,
+
     // The command of line pressure.
 
     EDGE_IS_NO_OPENING,

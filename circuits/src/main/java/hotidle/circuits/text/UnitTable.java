@@ -123,7 +123,10 @@ final class UnitTable {
                             Unit.of("m/Pa", "1"))),
             entry(
                     Dimension.POWER,
-                    List.of(Unit.of("W", "1"), Unit.of("kW", "1000"), Unit.of("hp", "745.69987158227022"))));
+                    List.of(Unit.of("W", "1"), Unit.of("kW", "1000"), Unit.of("hp", "745.69987158227022"))),
+            entry(Dimension.MASS, List.of(Unit.of("kg", "1"), Unit.of("lb", "0.45359237"))),
+            entry(Dimension.TIME, List.of(Unit.of("min", "60"), Unit.of("s", "1"), Unit.of("h", "3600"))),
+            entry(Dimension.HEAT_LOSS, List.of(Unit.of("W/K", "1"))));
 
     private UnitTable() {}
 

@@ -23,6 +23,8 @@ public enum Quantity {
             new Shown("m3/rev", 1, 0, 9)),
     SHARE(new Shown("%", 100, 0, 1), new Shown("%", 100, 0, 1), new Shown("1", 1, 0, 5)),
     SPEED(new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0)),
+    HEAT(new Shown("Btu/min", 60 / 1055.05585262, 0, 0), new Shown("kW", 1e-3, 0, 2), new Shown("W", 1, 0, 0)),
+    RISE(new Shown("degF", 1.8, 0, 0), new Shown("K", 1, 0, 0), new Shown("K", 1, 0, 1)),
     TEMPERATURE(new Shown("degF", 1.8, -459.67, 0), new Shown("degC", 1, -273.15, 0), new Shown("degC", 1, -273.15, 0));
 
     private final Shown shop;

@@ -1,0 +1,213 @@
+package hotidle.answer.heat;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.HeatPhrase;
+import hotidle.heat.HeatFlows;
+import hotidle.heat.HeatItem;
+import hotidle.heat.WarmState;
+import hotidle.heat.Warmed;
+import hotidle.study.HeatStudy;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Where heat comes from and goes in some builds.
+ *
+ * @param circuit its name
+ * @param about   what its file says of it; may be empty
+ * @param study   what was found
+ * @param units   in which numbers are shown
+ * @param full    whether heat by source is shown of every driving condition; else of the one that makes most
+ */
+public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSystem units, boolean full)
+        implements Answer {
+
+    @Override
+    public String screen() {
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        text.append(HeatPhrase.SETTLES).append('\n').append(temperatures().aligned());
+        shown().forEach(duty -> text.append('\n').append(heat(duty).aligned()));
+        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        return text.append(Wrap.lines(HeatPhrase.CAUTION, "", "  ")).toString();
+    }
+
+    private List<String> duties() {
+        return study.builds().get(0).duties().stream()
+                .map(duty -> duty.warmed().duty().name())
+                .toList();
+    }
+
+    private TextTable temperatures() {
+        List<String> head = new ArrayList<>(List.of("driving condition"));
+        study.builds().forEach(build -> head.add(build.unit().build()));
+        TextTable table = new TextTable(head);
+        for (int i = 0; i < duties().size(); i++) {
+            List<String> row = new ArrayList<>(List.of(duties().get(i)));
+            for (HeatStudy.BuildHeat build : study.builds()) {
+                row.add(ends(build.duties().get(i).warmed()));
+            }
+            table.add(row);
+        }
+        return table;
+    }
+
+    private String ends(Warmed warmed) {
+        return warmed.settled()
+                .map(state -> HeatPhrase.ends(units, state.at().sump(), converter(state)))
+                .orElseGet(() -> HeatPhrase.endsAt(warmed.verdict(), warmed.seconds()));
+    }
+
+    private static OptionalDouble converter(WarmState state) {
+        return state.flows().items().stream().anyMatch(item -> item.kind() == HeatItem.Kind.HOUSING)
+                ? OptionalDouble.of(state.at().converter())
+                : OptionalDouble.empty();
+    }
+
+    /** Driving conditions whose heat is shown. */
+    private List<Integer> shown() {
+        List<Integer> known = new ArrayList<>();
+        int most = -1;
+        double heat = 0;
+        for (int i = 0; i < duties().size(); i++) {
+            Optional<HeatFlows> flows = flows(study.builds().get(0), i);
+            if (flows.isPresent()) {
+                known.add(i);
+                if (flows.get().generated() > heat) {
+                    heat = flows.get().generated();
+                    most = i;
+                }
+            }
+        }
+        return full || most < 0 ? known : List.of(most);
+    }
+
+    private static Optional<HeatFlows> flows(HeatStudy.BuildHeat build, int duty) {
+        return build.duties().get(duty).warmed().settled().map(WarmState::flows);
+    }
+
+    private TextTable heat(int duty) {
+        List<String> head = new ArrayList<>(
+                List.of(duties().get(duty) + ", " + Quantity.HEAT.in(units).unit()));
+        study.builds().forEach(build -> head.add(build.unit().build()));
+        TextTable table = new TextTable(head);
+        if (full) {
+            for (HeatItem.Kind kind : HeatItem.Kind.values()) {
+                add(table, HeatPhrase.named(kind), duty, flows -> flows.watts(kind));
+            }
+        } else {
+            for (HeatPhrase.Sum sum : HeatPhrase.Sum.values()) {
+                add(table, sum.words(), duty, flows -> Arrays.stream(HeatItem.Kind.values())
+                        .filter(kind -> HeatPhrase.Sum.of(kind) == sum)
+                        .mapToDouble(flows::watts)
+                        .sum());
+            }
+        }
+        return table;
+    }
+
+    /** A row, unless no build has any of it. */
+    private void add(TextTable table, String name, int duty, ToDoubleFunction<HeatFlows> heat) {
+        List<Optional<Double>> watts = study.builds().stream()
+                .map(build -> flows(build, duty).map(heat::applyAsDouble))
+                .toList();
+        if (watts.stream().anyMatch(value -> value.orElse(0.0) != 0)) {
+            List<String> row = new ArrayList<>(List.of(name));
+            watts.forEach(value ->
+                    row.add(value.map(one -> Quantity.HEAT.number(units, one)).orElse("-")));
+            table.add(row);
+        }
+    }
+
+    private List<String> sentences() {
+        List<String> said = new ArrayList<>();
+        String first = study.builds().get(0).unit().build();
+        for (HeatStudy.BuildHeat build : study.builds()) {
+            String name = build.unit().build();
+            for (HeatStudy.DutyHeat duty : build.duties()) {
+                Warmed warmed = duty.warmed();
+                String at = warmed.duty().name();
+                if (warmed.verdict() == Warmed.Verdict.SEVERAL) {
+                    said.add(HeatPhrase.several(
+                            units,
+                            name,
+                            at,
+                            warmed.settled().get().at().sump(),
+                            warmed.others().stream()
+                                    .map(state -> state.at().sump())
+                                    .toList()));
+                }
+                duty.cost()
+                        .filter(cost -> full || at.equals(duties().get(0)))
+                        .ifPresent(cost -> said.add(HeatPhrase.cost(
+                                units,
+                                name,
+                                first,
+                                at,
+                                cost.sump(),
+                                converter(warmed.settled().orElseThrow()).isPresent()
+                                        ? OptionalDouble.of(cost.converter())
+                                        : OptionalDouble.empty(),
+                                cost.line(),
+                                cost.lube(),
+                                cost.film())));
+            }
+        }
+        if (!study.builds().stream().allMatch(HeatStudy.BuildHeat::known)) {
+            said.add(HeatPhrase.LIMIT);
+        }
+        return said;
+    }
+
+    @Override
+    public TextTable table() {
+        List<String> head = new ArrayList<>(List.of("build", "duty", "verdict", "seconds", "sump_c", "converter_c"));
+        Arrays.stream(HeatItem.Kind.values()).forEach(kind -> head.add(HeatRecord.key(kind)));
+        TextTable table = new TextTable(head);
+        for (HeatStudy.BuildHeat build : study.builds()) {
+            for (HeatStudy.DutyHeat duty : build.duties()) {
+                table.add(row(build.unit().build(), duty.warmed()));
+            }
+        }
+        return table;
+    }
+
+    private static List<String> row(String build, Warmed warmed) {
+        List<String> row = new ArrayList<>(List.of(
+                build,
+                warmed.duty().name(),
+                HeatRecord.word(warmed.verdict()),
+                warmed.seconds().map(String::valueOf).orElse("")));
+        Optional<WarmState> state = warmed.settled();
+        row.add(state.map(one -> HeatRecord.celsius(one.at().sump()).toString()).orElse(""));
+        row.add(state.map(HeatAnswer::converter)
+                .filter(OptionalDouble::isPresent)
+                .map(one -> HeatRecord.celsius(one.getAsDouble()).toString())
+                .orElse(""));
+        Arrays.stream(HeatItem.Kind.values())
+                .forEach(kind -> row.add(
+                        state.map(one -> String.valueOf(one.flows().watts(kind))).orElse("")));
+        return row;
+    }
+
+    @Override
+    public Object json() {
+        return HeatRecord.of(circuit, study);
+    }
+
+    @Override
+    public boolean complete() {
+        return study.builds().stream()
+                .flatMap(build -> build.duties().stream())
+                .noneMatch(duty -> duty.warmed().verdict() == Warmed.Verdict.NOT_SOLVED
+                        || duty.warmed().verdict() == Warmed.Verdict.START_NOT_KNOWN);
+    }
+}

@@ -1,0 +1,2 @@
+/** The answer of {@code heat}. */
+package hotidle.answer.heat;

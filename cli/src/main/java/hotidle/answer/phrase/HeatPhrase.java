@@ -1,0 +1,151 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.heat.HeatItem;
+import hotidle.heat.Warmed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What is said of heat. */
+public final class HeatPhrase {
+
+    /** Above the table of temperatures. */
+    public static final String SETTLES = "Sump / oil from the converter, where each driving condition ends";
+
+    /** Beneath it all. */
+    public static final String CAUTION =
+            "An estimate. Hot oil burns skin: follow the unit maker's procedure, never hold a stall to find out.";
+
+    /** Where a limit is named in the table of temperatures. */
+    public static final String LIMIT =
+            "Where a limit is named no steady temperature lies below it. The time counts from cold, or from the driving condition that"
+                    + " it follows; nothing is judged there.";
+
+    /** Sources and sinks of one sort taken together. */
+    public enum Sum {
+        OIL("pump, oil on its way, film"),
+        CONVERTER("converter"),
+        TURNING("gears, packs, churning"),
+        COOLER("to the cooler"),
+        AIR("to the air");
+
+        private final String words;
+
+        Sum(String words) {
+            this.words = words;
+        }
+
+        /** In words. */
+        public String words() {
+            return words;
+        }
+
+        /** The sum that a source or sink belongs to. */
+        public static Sum of(HeatItem.Kind kind) {
+            return switch (kind) {
+                case PUMP, THROTTLING, FILM -> OIL;
+                case CONVERTER, LOCKUP_SLIP -> CONVERTER;
+                case OPEN_PACKS, MESHES, CHURNING -> TURNING;
+                case COOLER -> COOLER;
+                case CASE, HOUSING -> AIR;
+            };
+        }
+    }
+
+    private HeatPhrase() {}
+
+    /** A source or sink. */
+    public static String named(HeatItem.Kind kind) {
+        return switch (kind) {
+            case PUMP -> "pump drag and slip";
+            case THROTTLING -> "oil on its way";
+            case FILM -> "hub film";
+            case CONVERTER -> "converter";
+            case LOCKUP_SLIP -> "lockup slip";
+            case OPEN_PACKS -> "open packs";
+            case MESHES -> "gears and bearings";
+            case CHURNING -> "churning";
+            case COOLER -> "to the cooler";
+            case CASE -> "to the air, case";
+            case HOUSING -> "to the air, converter";
+        };
+    }
+
+    /** How a driving condition ends: both temperatures [K], or what ends it. */
+    public static String ends(UnitSystem units, double sump, OptionalDouble converter) {
+        String unit = Quantity.TEMPERATURE.in(units).unit();
+        return Quantity.TEMPERATURE.number(units, sump)
+                + converter.stream()
+                        .mapToObj(one -> " / " + Quantity.TEMPERATURE.number(units, one))
+                        .findFirst()
+                        .orElse("")
+                + " " + unit;
+    }
+
+    /** The same in a few words where no temperature is known. */
+    public static String endsAt(Warmed.Verdict verdict, Optional<Double> seconds) {
+        return switch (verdict) {
+            case SUMP_RUNS_AWAY -> "oil limit in " + time(seconds.orElseThrow());
+            case CONVERTER_RUNS_AWAY -> "converter limit in " + time(seconds.orElseThrow());
+            case START_NOT_KNOWN -> "start not known";
+            case NOT_SOLVED -> "not solved";
+            case SETTLED, SEVERAL -> throw new IllegalArgumentException(verdict + " has a temperature");
+        };
+    }
+
+    /** Further temperatures at which a driving condition would settle [K]. */
+    public static String several(UnitSystem units, String build, String duty, double cold, List<Double> others) {
+        List<String> hotter = others.stream()
+                .map(one -> Quantity.TEMPERATURE.with(units, one))
+                .toList();
+        return build + " at " + duty + " settles at " + Quantity.TEMPERATURE.with(units, cold)
+                + " from cold; come hotter, it would stay at " + String.join(" or ", hotter) + ".";
+    }
+
+    /**
+     * What a build's heat costs against another's.
+     *
+     * @param sump      hotter by [K]
+     * @param converter hotter by [K]; empty without one
+     * @param line      pressure gained by that [Pa]
+     * @param lube      flow gained [m³/s]
+     * @param film      film gained [m]
+     */
+    public static String cost(
+            UnitSystem units,
+            String build,
+            String against,
+            String duty,
+            double sump,
+            OptionalDouble converter,
+            double line,
+            double lube,
+            OptionalDouble film) {
+        List<String> takes = new ArrayList<>();
+        takes.add("line pressure by " + signed(Quantity.PRESSURE, units, line));
+        takes.add("lubrication by " + signed(Quantity.TRICKLE, units, lube));
+        film.ifPresent(value -> takes.add("hub film by " + signed(Quantity.FILM, units, value)));
+        String warmer = converter.stream()
+                .mapToObj(one -> " and " + signed(Quantity.RISE, units, one) + " from the converter")
+                .findFirst()
+                .orElse("");
+        return duty + ": " + build + " differs from " + against + " by " + signed(Quantity.RISE, units, sump)
+                + " in the sump" + warmer + ". That alone changes its " + String.join(", ", takes) + ".";
+    }
+
+    private static String signed(Quantity quantity, UnitSystem units, double value) {
+        String text = quantity.with(units, value);
+        return text.startsWith("-") || text.matches("0[. 0]*\\D.*") ? text : "+" + text;
+    }
+
+    /** A time. */
+    public static String time(double seconds) {
+        return seconds < 90
+                ? String.format(Locale.ROOT, "%.0f s", seconds)
+                : String.format(Locale.ROOT, seconds < 600 ? "%.1f min" : "%.0f min", seconds / 60);
+    }
+}

@@ -1,0 +1,57 @@
+package hotidle.cli;
+
+import hotidle.answer.heat.HeatAnswer;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.HeatStudy;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Where heat comes from and goes, and the temperature that it settles at. */
+@Command(
+        name = "heat",
+        mixinStandardHelpOptions = true,
+        description =
+                "Finds the temperatures that each driving condition settles at, or how long until oil or converter reach their limit;"
+                        + " where the heat comes from and goes; and what the heat of each build costs against the first.")
+final class HeatCommand implements Callable<Integer> {
+
+    @Mixin
+    CircuitOptions asked;
+
+    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    List<String> builds = List.of();
+
+    @Option(names = "--full", description = "heat by source and sink of every driving condition")
+    boolean full;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        DescribedCircuit described = asked.load();
+        List<Transmission> units = Circuits.units(described, builds);
+        Transmission first = units.get(0);
+        if (first.heat().isEmpty() || HeatStudy.warming(first).isEmpty()) {
+            throw new WrongInputException("hotidle: no driving condition of " + described.name()
+                    + " has temperatures that follow from heat\nmend: add heat: to the circuit, and 'balance: yes' or 'after:' to a duty"
+                    + " point; circuits/REFERENCE.md says how");
+        }
+        Progress progress = new Progress(
+                spec.commandLine().getErr(),
+                "balancing heat",
+                units.size() * HeatStudy.warming(first).size());
+        HeatStudy study = HeatStudy.of(units, progress::step);
+        progress.end();
+        return Printed.print(
+                spec,
+                asked.shared,
+                new HeatAnswer(described.name(), described.about(), study, asked.shared.units, full));
+    }
+}

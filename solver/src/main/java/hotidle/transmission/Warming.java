@@ -1,0 +1,22 @@
+package hotidle.transmission;
+
+/** How the temperatures of a duty point follow from heat. */
+public sealed interface Warming {
+
+    /** Held until nothing warms or cools any more. */
+    record Balance() implements Warming {}
+
+    /**
+     * Held for a time after another duty point at the temperatures that one settles at.
+     *
+     * @param duty    the other duty point
+     * @param seconds how long [s], above zero
+     */
+    record After(String duty, double seconds) implements Warming {
+        public After {
+            if (!(seconds > 0)) {
+                throw new IllegalArgumentException("a time of " + seconds + " s must be above zero");
+            }
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package hotidle.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.Warming;
+import org.junit.jupiter.api.Test;
+
+/** A tank that meshes warm and air cools, against the exponential that it follows by hand. */
+class HeatBalanceTest {
+
+    private static final double TIME_CONSTANT = WarmTank.MASS / WarmTank.LOSS;
+    private static final DutyPoint LIGHT = WarmTank.duty("light", 50, new Warming.Balance());
+    private static final DutyPoint HEAVY = WarmTank.duty("heavy", 200, new Warming.Balance());
+
+    @Test
+    void oilSettlesWhereTheCaseGivesOffWhatTheMeshesMake() {
+        Warmed warmed = HeatBalance.of(WarmTank.unit(420, HEAVY), HEAVY);
+        assertEquals(Warmed.Verdict.SETTLED, warmed.verdict());
+        assertEquals(WarmTank.rest(200), warmed.settled().get().at().sump(), 1e-6);
+        assertEquals(0, warmed.settled().get().flows().imbalance(), 1e-9);
+    }
+
+    @Test
+    void afterOneTimeConstantAThirdOfTheWayIsLeft() {
+        DutyPoint after = WarmTank.duty("after", 200, new Warming.After("light", TIME_CONSTANT));
+        Warmed warmed = HeatBalance.of(WarmTank.unit(420, LIGHT, after), after);
+        double left = (WarmTank.rest(50) - WarmTank.rest(200)) * Math.exp(-1);
+        assertEquals(WarmTank.rest(200) + left, warmed.settled().get().at().sump(), 0.1);
+        assertEquals("light", warmed.from().get());
+    }
+
+    @Test
+    void oilThatWouldSettleAboveItsLimitReachesItInTheTimeOfTheExponential() {
+        double limit = WarmTank.rest(200) - 10;
+        Warmed warmed = HeatBalance.of(WarmTank.unit(limit, HEAVY), HEAVY);
+        assertEquals(Warmed.Verdict.SUMP_RUNS_AWAY, warmed.verdict());
+        double wanted = TIME_CONSTANT * Math.log((WarmTank.rest(200) - WarmTank.AIR) / 10);
+        assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
+        assertTrue(warmed.settled().isEmpty());
+    }
+
+    @Test
+    void whatBeginsAtNoTemperatureIsNotKnown() {
+        DutyPoint after = WarmTank.duty("after", 50, new Warming.After("heavy", 60));
+        Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, HEAVY, after);
+        assertEquals(Warmed.Verdict.START_NOT_KNOWN, HeatBalance.of(unit, after).verdict());
+    }
+
+    @Test
+    void whatLastsTooLongForItsHeatReachesTheLimitBeforeItsEnd() {
+        DutyPoint after = WarmTank.duty("after", 200, new Warming.After("light", 100 * TIME_CONSTANT));
+        double limit = WarmTank.rest(200) - 10;
+        Warmed warmed = HeatBalance.of(WarmTank.unit(limit, LIGHT, after), after);
+        assertEquals(Warmed.Verdict.SUMP_RUNS_AWAY, warmed.verdict());
+        double wanted = TIME_CONSTANT * Math.log((WarmTank.rest(200) - WarmTank.rest(50)) / 10);
+        assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
+    }
+
+    @Test
+    void aUnitIsJudgedWhereItsHeatBringsItAndNotWhereItFindsNoTemperature() {
+        Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, LIGHT, HEAVY);
+        SettledUnit settled = SettledUnit.of(unit, false);
+        assertEquals(1, settled.unit().duties().size());
+        assertEquals(
+                WarmTank.rest(50), settled.unit().duties().get(0).temperatures().get("sump"), 1e-6);
+        assertEquals("heavy", settled.none().get(0).duty().name());
+    }
+
+    @Test
+    void temperaturesThatAreGivenStandUnlessABalanceIsAskedFor() {
+        DutyPoint given = LIGHT.at(java.util.Map.of("sump", 350.0)).warmedBy(new Warming.Balance());
+        Transmission unit = WarmTank.unit(420, given);
+        assertEquals(350, SettledUnit.of(unit, false).unit().duties().get(0).temperatures().get("sump"));
+        assertEquals(
+                WarmTank.rest(50), SettledUnit.of(unit, true).unit().duties().get(0).temperatures().get("sump"), 1e-6);
+    }
+}
