@@ -12,6 +12,7 @@ import hotidle.heat.HeatItem;
 import hotidle.heat.WarmState;
 import hotidle.heat.Warmed;
 import hotidle.study.HeatStudy;
+import hotidle.transmission.Warming;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,7 +27,7 @@ import java.util.function.ToDoubleFunction;
  * @param about   what its file says of it; may be empty
  * @param study   what was found
  * @param units   in which numbers are shown
- * @param full    whether heat by source is shown of every driving condition; else of the one that makes most
+ * @param full    whether heat by source is shown of every driving condition; else of the one that makes most of those that last
  */
 public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSystem units, boolean full)
         implements Answer {
@@ -81,13 +82,19 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
             Optional<HeatFlows> flows = flows(study.builds().get(0), i);
             if (flows.isPresent()) {
                 known.add(i);
-                if (flows.get().generated() > heat) {
+                if (lasting(i) && flows.get().generated() > heat) {
                     heat = flows.get().generated();
                     most = i;
                 }
             }
         }
         return full || most < 0 ? known : List.of(most);
+    }
+
+    /** Whether a driving condition lasts: the heat of a few seconds says little. */
+    private boolean lasting(int duty) {
+        return study.builds().get(0).duties().get(duty).warmed().duty().warming().orElseThrow()
+                instanceof Warming.Balance;
     }
 
     private static Optional<HeatFlows> flows(HeatStudy.BuildHeat build, int duty) {
