@@ -151,6 +151,11 @@ final class SecondOpinion {
         move(from, to, count * rho * Math.signum(p(from) - p(to)) * low);
     }
 
+    /** c³ and the next term of the exact annulus, s²/15 with s = c/(d + c); what follows is below 1e-8 in the ready circuits. */
+    private static double film(double inner, double c) {
+        return c * c * c * (1 + Math.pow(c / (inner + c), 2) / 15);
+    }
+
     private void slot(String from, String to, double width, double cube, double height, double length, double count) {
         flow(from, to, 12 * length / (width * cube) / count, SLOT_HEADS / 2 / Math.pow(width * height * count, 2));
     }
@@ -170,7 +175,14 @@ final class SecondOpinion {
         } else if (part instanceof AnnularGap annulus) {
             double c = gap(annulus.fit()) / 2;
             double factor = 1 + 1.5 * Math.pow(annulus.eccentricity(), 2);
-            slot(from, to, PI * annulus.fit().inner(), factor * c * c * c, c, annulus.length(), 1);
+            slot(
+                    from,
+                    to,
+                    PI * (annulus.fit().inner() + c),
+                    factor * film(annulus.fit().inner(), c),
+                    c,
+                    annulus.length(),
+                    1);
         } else if (part instanceof FlatGap flat) {
             if (flat.bow() != 0 || flat.entry() != flat.exit()) {
                 throw new IllegalStateException("no second opinion on bowed or tapered gaps");
@@ -210,8 +222,8 @@ final class SecondOpinion {
             slot(
                     from,
                     to,
-                    PI * clutch.seal().diameter(),
-                    Math.pow(clutch.seal().gap(), 3),
+                    PI * (clutch.seal().diameter() + clutch.seal().gap()),
+                    film(clutch.seal().diameter(), clutch.seal().gap()),
                     clutch.seal().gap(),
                     clutch.seal().length(),
                     1);
@@ -226,7 +238,14 @@ final class SecondOpinion {
                         state.get("states").get(placed.name() + ".film-rise").doubleValue();
                 oil(temperature + rise);
             }
-            slot(from, to, PI * bushing.fit().inner(), c * c * c * (1 + 1.5 * e * e), c, bushing.length(), 1);
+            slot(
+                    from,
+                    to,
+                    PI * (bushing.fit().inner() + c),
+                    film(bushing.fit().inner(), c) * (1 + 1.5 * e * e),
+                    c,
+                    bushing.length(),
+                    1);
         } else if (!(part instanceof PumpInlet)) {
             throw new IllegalStateException("no second opinion on " + part);
         }
@@ -242,10 +261,11 @@ final class SecondOpinion {
         double radial = ring.radialClearance();
         slot(from, to, ring.endGap(), Math.pow(radial, 3), radial, ring.width(), ring.count());
         double around = PI * ring.diameter();
+        double beside = PI * (ring.diameter() + radial);
         double n = ring.count();
-        double viscous = 12 * ring.width() / (around * Math.pow(radial, 3))
+        double viscous = 12 * ring.width() / (beside * film(ring.diameter(), radial))
                 + 12 * ring.contact() / (around * Math.pow(ring.sideGap(), 3));
-        double kinetic = SLOT_HEADS / 2 * (Math.pow(around * radial, -2) + Math.pow(around * ring.sideGap(), -2));
+        double kinetic = SLOT_HEADS / 2 * (Math.pow(beside * radial, -2) + Math.pow(around * ring.sideGap(), -2));
         flow(from, to, viscous / n, kinetic / (n * n));
     }
 
@@ -311,7 +331,10 @@ final class SecondOpinion {
             double rounded = underlap > 0 ? c * c / 2 / (root + underlap) : (root - underlap) / 2;
             double overlap = rounded / (1 + Math.pow(c / rounded, 2));
             double factor = 1 + 1.5 * opening.eccentricity() * opening.eccentricity();
-            double viscous = 12 * overlap / (width * factor * c * c * c) + 32 / PI / (width * clear * clear);
+            double sealing = width / opening.fit().outer() * (opening.fit().outer() - c);
+            double viscous =
+                    12 * overlap / (sealing * factor * film(opening.fit().outer() - 2 * c, c))
+                            + 32 / PI / (width * clear * clear);
             double kinetic = 0.5 / Math.pow(opening.discharge() * width * clear, 2);
             flow(placed.nodes().get(opening.from()), placed.nodes().get(opening.to()), viscous, kinetic);
         }

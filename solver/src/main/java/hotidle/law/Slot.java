@@ -5,7 +5,7 @@ package hotidle.law;
  *
  * <pre>
  * Flat       q = w·h³·Δp/(12·μ·L); Merritt 1967 §2-5 (from memory)
- * Annular    w = π·d and h³ = c³·(1 + 1.5·ε²); Merritt 1967 §2-5
+ * Annular    {@link Annulus}, which is the flat gap of w = π·(d + c) and h³ = c³·(1 + 1.5·ε²) in a film
  * Tapered    h³ becomes 2·h1²·h2²/(h1 + h2): the integral of 1/h³ over a straight taper
  * Disc       q = π·h³·Δp/(6·μ·ln(ro/ri)) over the full circle; Massey &amp; Ward-Smith, Mechanics of Fluids, Ex. 6.2
  * Entry, exit  Δp = LOSS·ρ·v²/2: the head 1 of the fully spent exit velocity and 0.686 for the growth of the profile between
@@ -38,20 +38,20 @@ public final class Slot {
     /**
      * An annular gap.
      *
-     * @param diameter     d [m]
+     * @param diameter     d of the piece in the bore [m], above zero
      * @param clearance    c, radial [m]; zero or less is shut
      * @param length       L [m]
      * @param eccentricity ε [-], 0 concentric to 1 touching
      */
     public static SeriesLoss annular(double diameter, double clearance, double length, double eccentricity) {
-        return of(
-                Math.PI * diameter,
-                clearance * clearance * clearance * eccentricityFactor(eccentricity),
-                clearance,
-                length);
+        if (clearance <= 0) {
+            return SeriesLoss.SHUT;
+        }
+        double area = Math.PI * (diameter + clearance) * clearance;
+        return new SeriesLoss(Annulus.viscous(diameter, clearance, eccentricity) * length, LOSS / (2 * area * area));
     }
 
-    /** 1 + 1.5·ε². */
+    /** What eccentricity makes of the flow of a thin annulus: 1 + 1.5·ε²; H. E. Merritt, 1967, §2-5 (from memory). */
     public static double eccentricityFactor(double eccentricity) {
         return 1 + 1.5 * eccentricity * eccentricity;
     }

@@ -1,10 +1,10 @@
 package hotidle.part;
 
+import hotidle.law.Annulus;
 import hotidle.law.Channel;
 import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
-import hotidle.law.Slot;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,7 +22,7 @@ import java.util.Set;
  *            sees F = preload + k·x + Σ flow force − Σ p·A, which rises with x.
  * Opening    area √(A(a)² + (w·c)²), A = w·a for a ring of width w, the circle's segment for round holes, w then the sum of
  *            their diameters; Cd: H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 (from memory), c the radial clearance;
- *            before it, in series, an annular gap of the overlap's length, {@link Slot}
+ *            before it, in series, an annular gap of the overlap's length, {@link Annulus}
  * Flow force 2·Cd·Cv·cos 69°·A·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
  *            which is the whole of it at any opening that matters.
  * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), b = ½·(√(s² + c²) − s), overlap b³/(b² + c²): an edge rounded over
@@ -126,6 +126,11 @@ public record SpoolValve(
         /** Length along which the land seals and first opens [m]. */
         public double width() {
             return holes > 0 ? holes * holeDiameter : Math.PI * fit.outer() * share;
+        }
+
+        /** Viscous coefficient of a length of overlap [1/m⁴] at a radial clearance [m]: its share of the whole annulus. */
+        private double sealing(double c) {
+            return Annulus.viscous(fit.outer() - 2 * c, c, eccentricity) * Math.PI * fit.outer() / width();
         }
 
         /** Flow force over area and drop, 2·Cd·Cv·cos 69° [-]. */
@@ -251,6 +256,7 @@ public record SpoolValve(
         private final String range;
         private final OilAt oil;
         private final double[] clearance;
+        private final double[] sealing;
         private final Area[] fed;
         private final Edge edge = new Edge();
 
@@ -262,6 +268,10 @@ public record SpoolValve(
             clearance = valve.openings.stream()
                     .mapToDouble(o -> Math.max(o.fit.gap(oil.temperature()) / 2, TIGHTEST))
                     .toArray();
+            sealing = new double[clearance.length];
+            for (int i = 0; i < clearance.length; i++) {
+                sealing[i] = valve.openings.get(i).sealing(clearance[i]);
+            }
         }
 
         /** A land that would bind when cold is left this radial clearance [m]; it must move to work at all (assumed). */
@@ -277,13 +287,13 @@ public record SpoolValve(
                 out.balanceSlope(0, in.port(area.port), -area.area);
             }
             for (int i = 0; i < clearance.length; i++) {
-                meter(valve.openings.get(i), clearance[i], in, out);
+                meter(valve.openings.get(i), i, in, out);
             }
         }
 
-        private void meter(Opening opening, double c, Reading in, Stamp out) {
+        private void meter(Opening opening, int i, Reading in, Stamp out) {
             double sign = opening.opensUp ? 1 : -1;
-            edge.find(opening, c, sign * (in.state(0) - opening.edge));
+            edge.find(opening, clearance[i], sealing[i], sign * (in.state(0) - opening.edge));
             Flow flow = out.pass(in, opening.from, opening.to, edge.viscous, edge.kinetic, oil);
             double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
             double density = oil.density(mean);
@@ -313,7 +323,7 @@ public record SpoolValve(
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double s = (opening.opensUp ? 1 : -1) * (in.state(0) - opening.edge);
-                edge.find(opening, clearance[i], s);
+                edge.find(opening, clearance[i], sealing[i], s);
                 streams.add(Stream.through(opening.name, in, opening.from, opening.to, edge.loss(), oil));
             }
             return streams;
@@ -326,7 +336,7 @@ public record SpoolValve(
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double sign = opening.opensUp ? 1 : -1;
-                edge.find(opening, clearance[i], sign * (in.state(0) - opening.edge));
+                edge.find(opening, clearance[i], sealing[i], sign * (in.state(0) - opening.edge));
                 double mean = (in.pressure(opening.from) + in.pressure(opening.to)) / 2;
                 double density = oil.density(mean);
                 double q = edge.loss()
@@ -354,9 +364,10 @@ public record SpoolValve(
         /**
          * @param opening the opening
          * @param c       radial clearance [m]
+         * @param sealing viscous coefficient of a length of overlap [1/m⁴]
          * @param s       underlap, negative where the land overlaps [m]
          */
-        void find(Opening opening, double c, double s) {
+        void find(Opening opening, double c, double sealing, double s) {
             double width = opening.width();
             double root = Math.sqrt(s * s + c * c);
             // each of the two is c²/4 over the other, which keeps the digits of the smaller one
@@ -375,11 +386,10 @@ public record SpoolValve(
             double wholeSlope = area * areaSlope / whole;
 
             // the annulus of the overlap, then the creeping limit of a slit of the same area
-            double cube = c * c * c * Slot.eccentricityFactor(opening.eccentricity);
             double gap = whole / width;
             double slit = SLIT / (width * gap * gap);
-            viscous = 12 * overlap / (width * cube) + slit;
-            viscousSlope = 12 * overlapSlope / (width * cube) - 2 * slit * wholeSlope / whole;
+            viscous = sealing * overlap + slit;
+            viscousSlope = sealing * overlapSlope - 2 * slit * wholeSlope / whole;
             kinetic = Hole.kinetic(whole, opening.discharge);
             kineticSlope = -2 * kinetic * wholeSlope / whole;
         }

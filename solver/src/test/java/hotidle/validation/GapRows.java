@@ -3,6 +3,7 @@ package hotidle.validation;
 import static hotidle.validation.Trade.INCH;
 import static hotidle.validation.Trade.PSI;
 
+import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import hotidle.oil.Oil;
 import hotidle.part.AnnularGap;
@@ -30,7 +31,7 @@ final class GapRows {
                                 "0.25 in, gap 0.0001 in, length 1 in, 100 psi, 0.6 cP",
                                 "0.270568",
                                 "in³/h",
-                                Slot.annular(0.25 * INCH, 0.0001 * INCH, INCH, 0)
+                                unrolled(0.25 * INCH, 0.0001 * INCH, INCH)
                                                 .flow(100 * PSI, 720, 0.6e-3)
                                                 .q()
                                         / inch3
@@ -81,7 +82,55 @@ final class GapRows {
                         "25",
                         "%",
                         100 * (leak(0.8 * 6e-3) / leak(6e-3) - 1),
-                        Source.found("T. Dziubak, P. Szczepaniak, Energies 16, 2023, 7667, abstract")));
+                        Source.found("T. Dziubak, P. Szczepaniak, Energies 16, 2023, 7667, abstract")),
+                Row.of(
+                        PART,
+                        "leak past a control valve's piston",
+                        "25 mm, radial clearance 5 µm, 15 mm long, 19 MPa, 0.018 Pa·s",
+                        "57.6",
+                        "mm³/s",
+                        Slot.annular(0.025, 5e-6, 0.015, 0)
+                                        .flow(19e6, 920, 0.018)
+                                        .q()
+                                * 1e9,
+                        Source.found("R. W. Fox, A. T. McDonald, Introduction to Fluid Mechanics, ex. 8.1")),
+                Row.of(
+                        PART,
+                        "flow of syrup through a wide annulus",
+                        "radii 0.495 and 1.1 in, 27 ft long, 5.39 psi, 136.8 lb/(ft·h)",
+                        "0.110",
+                        "ft³/s",
+                        Slot.annular(0.99 * INCH, 0.605 * INCH, 27 * FOOT, 0)
+                                        .flow(5.39 * PSI, WITHOUT_INERTIA, 136.8 * 0.45359237 / FOOT / 3600)
+                                        .q()
+                                / (FOOT * FOOT * FOOT),
+                        Source.memory("R. B. Bird, W. E. Stewart, E. N. Lightfoot, Transport Phenomena, problem 2A.3")),
+                ringFriction(0.01, "80.11"),
+                ringFriction(0.1, "89.37"),
+                ringFriction(0.4, "94.71"));
+    }
+
+    private static final double FOOT = 12 * INCH;
+
+    /** f·Re of a developed laminar flow, on the hydraulic diameter 2·c: 2·D²·Δp·A/(μ·q·L). */
+    private static Row ringFriction(double ratio, String published) {
+        double c = 0.01;
+        double inner = 2 * c * ratio / (1 - ratio);
+        double area = Math.PI * (inner + c) * c;
+        double conductance = 1 / Slot.annular(inner, c, 1, 0).viscous();
+        return Row.of(
+                PART,
+                "friction f·Re of an annulus",
+                "inner over outer radius " + ratio,
+                published,
+                "",
+                2 * 4 * c * c * area / conductance,
+                Sources.WHITE.at("laminar friction of a concentric annulus, table 6.3"));
+    }
+
+    /** A gap that a book takes as long as the piece in it is round: for us, one of that mean diameter. */
+    private static SeriesLoss unrolled(double diameter, double clearance, double length) {
+        return Slot.annular(diameter - clearance, clearance, length, 0);
     }
 
     private static double annulus(double eccentricity, double viscosity) {
@@ -94,7 +143,7 @@ final class GapRows {
     private static double dashpot() {
         double radius = 0.025;
         double clearance = 0.2e-3;
-        double q = Slot.annular(2 * radius, clearance, 0.13, 0)
+        double q = unrolled(2 * radius, clearance, 0.13)
                 .flow(1.4e6, 870, 1e-4 * 870)
                 .q();
         return q / (Math.PI * radius * (radius + clearance));

@@ -107,7 +107,7 @@ class OutsideSolverTest {
             double c = clearances[i];
             double e = eccentricities[i];
             plain.drop("hole" + i, from, to, hole(holes[i]));
-            plain.drop("gap" + i, to, "sump", slot(Math.PI * 0.014, c, c * c * c * (1 + 1.5 * e * e), 8e-3));
+            plain.drop("gap" + i, to, "sump", slot(Math.PI * (0.014 + c), c, c * c * c * (1 + 1.5 * e * e), 8e-3));
             nodes.add(Node.free(to));
             parts.add(placed("hole" + i, new Orifice(holes[i], 0, OptionalDouble.empty(), 1), from, to));
             parts.add(placed("gap" + i, new AnnularGap(Fit.same(0.014 + 2 * c, 0.014), 8e-3, e), to, "sump"));
@@ -348,8 +348,9 @@ class OutsideSolverTest {
         double width = Math.PI * (LAND + 2 * CLEARANCE);
         double rounded = open(x) - (x - EDGE);
         double overlap = Math.pow(rounded, 3) / (rounded * rounded + CLEARANCE * CLEARANCE);
+        double mean = Math.PI * (LAND + CLEARANCE);
         double cube = Math.pow(CLEARANCE, 3) * (1 + 1.5 * LAND_ECCENTRICITY * LAND_ECCENTRICITY);
         double slit = 32 / Math.PI / (width * Math.pow(whole(x) / width, 2));
-        return through(line, series(12 * overlap / (width * cube) + slit, 1 / (2 * Math.pow(DISCHARGE * whole(x), 2))));
+        return through(line, series(12 * overlap / (mean * cube) + slit, 1 / (2 * Math.pow(DISCHARGE * whole(x), 2))));
     }
 }

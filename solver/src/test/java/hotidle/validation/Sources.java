@@ -13,6 +13,7 @@ final class Sources {
     static final Source SCHASCHKE = found("C. Schaschke, Fluid Mechanics: Worked Examples for Engineers");
     static final Source INCROPERA = memory(
             "F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine, Fundamentals of Heat and Mass Transfer");
+    static final Source WHITE = memory("F. M. White, Fluid Mechanics, 7th ed.");
     static final Source CENGEL_CIMBALA = found("Y. A. Çengel, J. M. Cimbala, Fluid Mechanics");
     static final Source VENNARD = found("J. K. Vennard, Elementary Fluid Mechanics");
     static final Source KHURMI = found("R. S. Khurmi, J. K. Gupta, Theory of Machines");
