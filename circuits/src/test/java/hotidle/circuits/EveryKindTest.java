@@ -110,7 +110,16 @@ class EveryKindTest {
         assertEquals(new AnnularGap(bore(0.01102, 0.011), 0.00635, 1), part("bore-2"));
         assertEquals(new FlatGap(0.16, 6e-6, 6e-6, 0, 0.004), part("plate"));
         assertEquals(new FaceGap(0.025, 0.035, pocket(0.012, 0.00005), 0.5, 0.4, 2), part("hub-face"));
-        assertEquals(new SealingRing(0.06, 0.0024, 0.0002, 0.0001, 3e-6, 0.002, 2), part("low-rings"));
+        double round = Math.PI * 0.06;
+        assertEquals(
+                new SealingRing(
+                        new Fit(0.06, 0.06 - 2 * 0.0001, 12e-6, 24e-6, 293.15),
+                        new Fit(round, round - 0.0002, 12e-6, 11e-6, 293.15),
+                        0.0024,
+                        3e-6,
+                        0.002,
+                        2),
+                part("low-rings"));
         assertEquals(new Passage(0.008, 1.2, 10e-6, 1.5), part("return"));
     }
 

@@ -91,8 +91,17 @@ public final class Samples {
     }
 
     private SealingRing sealingRing() {
+        double bore = decades(0.03, 0.15);
+        double length = Math.PI * bore - decades(1e-4, 1.5e-3);
+        double shaft = bore - 2 * decades(5e-5, 3e-4);
+        double alloy = random.nextBoolean() ? 23e-6 : 12e-6;
         return new SealingRing(
-                decades(0.03, 0.15), 2.5e-3, decades(1e-4, 1.5e-3), decades(5e-5, 3e-4), decades(1e-6, 4e-5), 2e-3, 2);
+                new Fit(bore, shaft, 12e-6, alloy, Fit.REFERENCE_TEMPERATURE),
+                new Fit(Math.PI * bore, length, 12e-6, 11e-6, Fit.REFERENCE_TEMPERATURE),
+                2.5e-3,
+                decades(1e-6, 4e-5),
+                2e-3,
+                2);
     }
 
     private Passage passage() {

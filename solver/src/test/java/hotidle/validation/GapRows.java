@@ -3,6 +3,7 @@ package hotidle.validation;
 import static hotidle.validation.Trade.INCH;
 import static hotidle.validation.Trade.PSI;
 
+import hotidle.law.RectangularDuct;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import hotidle.oil.Oil;
@@ -107,7 +108,24 @@ final class GapRows {
                         Source.memory("R. B. Bird, W. E. Stewart, E. N. Lightfoot, Transport Phenomena, problem 2A.3")),
                 ringFriction(0.01, "80.11"),
                 ringFriction(0.1, "89.37"),
-                ringFriction(0.4, "94.71"));
+                ringFriction(0.4, "94.71"),
+                ductFriction(1, "56.91"),
+                ductFriction(0.5, "62.19"),
+                ductFriction(0.25, "72.93"));
+    }
+
+    /** The same of a rectangular duct on its hydraulic diameter, four times area over perimeter. */
+    private static Row ductFriction(double ratio, String published) {
+        double hydraulic = 2 * ratio / (1 + ratio);
+        double conductance = 1 / RectangularDuct.loss(ratio, 1, 1).viscous();
+        return Row.of(
+                PART,
+                "friction f·Re of a rectangular duct",
+                "sides " + ratio + " to 1",
+                published,
+                "",
+                2 * hydraulic * hydraulic * ratio / conductance,
+                Sources.WHITE.at("laminar friction of a rectangle, table 6.4"));
     }
 
     private static final double FOOT = 12 * INCH;

@@ -1,8 +1,10 @@
 package hotidle.circuits.kind;
 
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Group;
+import hotidle.part.Fit;
 import hotidle.part.SealingRing;
 import java.util.List;
 
@@ -42,22 +44,44 @@ final class SealingRingKind {
                                     .usual("0.5 mm", "5 mm"),
                             Key.count("count", "rings that leak side by side")
                                     .byDefault("1", "one ring (assumed)")
-                                    .allowed("1", "8")),
-                    (given, around) -> new SealingRing(
-                            given.number("diameter"),
-                            given.number("width"),
-                            given.number("end-gap"),
-                            given.number("radial-clearance"),
-                            given.number("side-gap"),
-                            given.number("contact"),
-                            given.count("count")),
+                                    .allowed("1", "8"),
+                            FitKeys.material("bore-material", "the bore", "steel"),
+                            FitKeys.material("shaft-material", "the shaft", "steel"),
+                            FitKeys.material("ring-material", "the ring", "cast-iron"),
+                            FitKeys.measuredAt()),
+                    SealingRingKind::make,
                     physics())
             .example("diameter=60mm width=2.4mm end-gap=0.2mm radial-clearance=0.1mm contact=2mm --drop 150psi")
             .passing(Passing.LEAK);
 
+    private static SealingRing make(Attributes given, Kind.Context around) {
+        double bore = given.number("diameter");
+        double circumference = Math.PI * bore;
+        return new SealingRing(
+                fit(given, around, bore, bore - 2 * given.number("radial-clearance"), "shaft-material"),
+                fit(given, around, circumference, circumference - given.number("end-gap"), "ring-material"),
+                given.number("width"),
+                given.number("side-gap"),
+                given.number("contact"),
+                given.count("count"));
+    }
+
+    /** What the bore leaves to a piece in it. */
+    private static Fit fit(Attributes given, Kind.Context around, double outer, double inner, String material) {
+        return new Fit(
+                outer,
+                inner,
+                around.expansions().get(given.word("bore-material")),
+                around.expansions().get(given.word(material)),
+                given.number("measured-at"));
+    }
+
     private static LawText physics() {
         return LawText.of(
-                "joint, and clearance then side gap, side by side, each q = w·h³·Δp/(12·μ·L) with the loss of entry and exit",
-                LawText.SLOT);
+                        "joint, a duct with four walls, end gap and clearance as they are when warm; beside it clearance then side gap,"
+                                + " each q = w·h³·Δp/(12·μ·L); all with the loss of entry and exit",
+                        "joint: J. Boussinesq, 1868, in R. K. Shah, A. L. London, Laminar Flow Forced Convection in Ducts, 1978, ch. VII"
+                                + " (from memory); side: " + LawText.SLOT)
+                .checkedIn("Gap");
     }
 }
