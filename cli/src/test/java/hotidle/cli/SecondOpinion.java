@@ -128,8 +128,11 @@ final class SecondOpinion {
         flow(from, to, viscous / count, Math.pow(cd * area * count, -2) / 2);
     }
 
-    /** A short tube by bisection: heads 1.5 + 13.74·√z and 2.28 + 64·z, blended at z = l/(d·Re) = 0.015. */
-    private void tube(String from, String to, double d, double length, int count) {
+    /**
+     * A hole of unknown coefficient by bisection. Long: heads 1.5 + 13.74·√z and 2.28 + 64·z, blended at z = l/(d·Re) = 0.015. Short:
+     * 1/C² and the creeping share, C 0.5961 at the end and 0.000521·(10⁶/(Re + 200))^0.7 before it.
+     */
+    private void bare(String from, String to, double d, double length, int count) {
         double drop = Math.abs(p(from) - p(to));
         double mean = (p(from) + p(to)) / 2;
         double rho = density(mean);
@@ -139,9 +142,8 @@ final class SecondOpinion {
         double high = area * Math.sqrt(2 * drop / rho);
         for (int i = 0; i < 200; i++) {
             double q = (low + high) / 2;
-            double z = length / d / (4 * rho * q / (PI * d * mu));
-            double weight = 1 / (1 + Math.pow(0.015 / z, 4));
-            double heads = (1 - weight) * (1.5 + 13.74 * Math.sqrt(z)) + weight * (2.28 + 64 * z);
+            double re = 4 * rho * q / (PI * d * mu);
+            double heads = length < d / 2 ? sharp(re, length / d) : tube(length / d / re);
             if (heads * rho / 2 * Math.pow(q / area, 2) < drop) {
                 low = q;
             } else {
@@ -149,6 +151,16 @@ final class SecondOpinion {
             }
         }
         move(from, to, count * rho * Math.signum(p(from) - p(to)) * low);
+    }
+
+    private static double tube(double z) {
+        double weight = 1 / (1 + Math.pow(0.015 / z, 4));
+        return (1 - weight) * (1.5 + 13.74 * Math.sqrt(z)) + weight * (2.28 + 64 * z);
+    }
+
+    private static double sharp(double re, double slender) {
+        double c = 0.5961 + 0.000521 * Math.pow(1e6 / (re + 200), 0.7);
+        return 1 / (c * c) + (12 * PI + 64 * slender) / re;
     }
 
     /** c³ and the next term of the exact annulus, s²/15 with s = c/(d + c); what follows is below 1e-8 in the ready circuits. */
@@ -164,11 +176,14 @@ final class SecondOpinion {
         String from = placed.nodes().get(0);
         String to = placed.nodes().get(placed.nodes().size() == 1 ? 0 : 1);
         if (part instanceof Orifice orifice) {
-            if (orifice.dischargeCoefficient().isEmpty() && orifice.length() >= orifice.diameter() / 2) {
-                tube(from, to, orifice.diameter(), orifice.length(), orifice.count());
-            } else {
-                double cd = orifice.dischargeCoefficient().orElse(SHARP);
+            if (!Double.isInfinite(orifice.upstream())) {
+                throw new IllegalStateException("no second opinion on a hole from a channel");
+            }
+            if (orifice.dischargeCoefficient().isPresent()) {
+                double cd = orifice.dischargeCoefficient().getAsDouble();
                 hole(from, to, orifice.diameter(), orifice.length(), cd, orifice.count());
+            } else {
+                bare(from, to, orifice.diameter(), orifice.length(), orifice.count());
             }
         } else if (part instanceof LubeBranch branch) {
             add(placed, branch.outlet());

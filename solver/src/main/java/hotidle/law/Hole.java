@@ -1,7 +1,7 @@
 package hotidle.law;
 
 /**
- * A round hole in a plate, sharp-edged or drilled.
+ * A round hole whose discharge coefficient is known; where it is not, {@link SharpEdge} and {@link ShortTube} are asked.
  *
  * <pre>
  * Kinetic   q = Cd·A·√(2·Δp/ρ), A = π·d²/4, so kinetic = 1/(2·Cd²·A²)

@@ -7,7 +7,9 @@ package hotidle.law;
  * Formula   Δp = f(z)·ρ·v²/2, z = l/(d·Re), Re = 4·ρ·q/(π·d·μ)
  *           f = 1.5 + 13.74·√z below z = 1/50, 2.28 + 64·z above; Cd = f^−½
  * Source    H. E. Merritt, Hydraulic Control Systems, 1967, in M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41
- * Range     l/d from 0.5; shorter holes are sharp-edged, {@link Hole}
+ * Approach  from a channel, f is less by β⁴, the head that the oil brings along, and by ½·β², what the contraction then does not lose:
+ *           K = ½·(1 − β²) of the 1.5; J. Weisbach's rule as in F. M. White, Fluid Mechanics, eq. 6.78 (from memory, 0.42 there)
+ * Range     l/d from 0.5; shorter holes are sharp-edged, {@link SharpEdge}
  * Numerics  The two branches miss each other by 1.7 % at the seam. They are blended by z⁴/(z⁴ + Z⁴), Z = 0.015, where they
  *           come closest: within 1 % of the nearer branch everywhere, without a jump in value or slope.
  *           Creeping flow is that of Poiseuille; Sampson's end loss, 37.7/Re, is left out as in the source.
@@ -16,8 +18,14 @@ package hotidle.law;
  *
  * @param diameter d [m]
  * @param length   l [m], above zero
+ * @param ratio    β, diameter over that of the channel before it [-], 0 for a chamber, below 1
  */
-public record ShortTube(double diameter, double length) implements Restriction, Inverse.DropLaw {
+public record ShortTube(double diameter, double length, double ratio) implements Restriction, Inverse.DropLaw {
+
+    /** A tube from a chamber. */
+    public ShortTube(double diameter, double length) {
+        this(diameter, length, 0);
+    }
 
     /** Shortest hole that flows full, as a multiple of its diameter (common practice). */
     public static final double SHORTEST = 0.5;
@@ -38,7 +46,7 @@ public record ShortTube(double diameter, double length) implements Restriction, 
         }
         // never more than Poiseuille's flow, nor than that of the least kinetic share, 1.5 heads
         double area = Math.PI * diameter * diameter / 4;
-        double most = Math.min(poiseuille * size, area * Math.sqrt(2 * size / (1.5 * density)));
+        double most = Math.min(poiseuille * size, area * Math.sqrt(2 * size / ((1.5 - saved()) * density)));
         double[] at = out.work;
         double q = Inverse.flow(size, most, this, density, viscosity, at);
         dropAt(q, density, viscosity, at);
@@ -53,7 +61,7 @@ public record ShortTube(double diameter, double length) implements Restriction, 
         double head = density * q * q / (2 * area * area);
         double z = Math.PI * length * viscosity / (4 * density * q);
         heads(z, at);
-        double lost = at[0] * head;
+        double lost = (at[0] - saved()) * head;
         double byZ = head * at[1] * z;
         at[0] = lost;
         at[1] = (2 * lost - byZ) / q;
@@ -61,8 +69,14 @@ public record ShortTube(double diameter, double length) implements Restriction, 
         at[3] = byZ / viscosity;
     }
 
+    /** Velocity heads that the oil's own velocity before the tube saves. */
+    private double saved() {
+        double squared = ratio * ratio;
+        return squared * squared + squared / 2;
+    }
+
     /**
-     * Velocity heads lost, f = Cd^−2, and its slope.
+     * Velocity heads lost from a chamber, f = Cd^−2, and their slope.
      *
      * @param z l/(d·Re), above zero
      */

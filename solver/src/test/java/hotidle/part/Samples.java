@@ -66,8 +66,13 @@ public final class Samples {
 
     private Orifice orifice() {
         OptionalDouble known = random.nextBoolean() ? OptionalDouble.of(between(0.55, 0.85)) : OptionalDouble.empty();
+        double diameter = decades(0.3e-3, 6e-3);
         return new Orifice(
-                decades(0.3e-3, 6e-3), random.nextBoolean() ? 0 : between(0, 5e-3), known, random.nextInt(1, 3));
+                diameter,
+                random.nextBoolean() ? 0 : between(0, 5e-3),
+                known,
+                random.nextInt(1, 3),
+                random.nextBoolean() ? Double.POSITIVE_INFINITY : diameter / between(0.1, 0.8));
     }
 
     private AnnularGap annularGap() {

@@ -7,8 +7,14 @@ import static hotidle.validation.Trade.PSI;
 import hotidle.law.Hole;
 import hotidle.law.RatedPoint;
 import hotidle.law.Restriction;
+import hotidle.law.SharpEdge;
 import hotidle.law.ShortTube;
+import hotidle.oil.Oil;
+import hotidle.part.Orifice;
+import hotidle.part.Part;
+import hotidle.part.Reading;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Holes, sharp-edged and drilled. */
 final class OrificeRows {
@@ -72,8 +78,37 @@ final class OrificeRows {
                         Source.memory(
                                 "R. A. Sampson, Phil. Trans. R. Soc. A 182, 1891; in Z. Dagan, S. Weinbaum, R. Pfeffer, "
                                         + "J. Fluid Mech. 115, 1982")),
+                Row.of(
+                                PART,
+                                "flow through an orifice plate",
+                                "methanol of 788.4 kg/m³ and 5.875e-4 Pa·s, bore 3 cm in a pipe of 4 cm, 11 cm of mercury",
+                                "3.09",
+                                "L/s",
+                                plate(0.03, 0.04, (13_600 - 788.4) * 9.81 * 0.11, 788.4, 5.875e-4) * 1e3,
+                                Sources.CENGEL_CIMBALA.at("ex. 8-10"))
+                        .withinShare(
+                                0.01,
+                                "1 %: the book has the older formula of 1983 for the coefficient, without tappings"),
+                Row.of(
+                        PART,
+                        "C of ISO 5167-2, corner tappings",
+                        "bore 22.2 mm in a pipe of 73.91 mm, ReD 115 331.66",
+                        "0.6000",
+                        "",
+                        new SharpEdge(22.2e-3, 0, 22.2 / 73.91).coefficient(115_331.66 * 73.91 / 22.2)[0],
+                        Source.found("ISO 5167-2:2003, eq. 4, as a test of an open library of flow meters has it")),
                 shortTube(500, "0.6877"),
                 shortTube(5, "0.2575"));
+    }
+
+    /** Flow through a plate in a pipe [m³/s]. */
+    private static double plate(double bore, double pipe, double drop, double density, double viscosity) {
+        Part orifice = new Orifice(bore, 0, OptionalDouble.empty(), 1, pipe);
+        return orifice.law(Trade.setting(0, Oil.fixed(density, viscosity)))
+                .streams(Reading.of(orifice.form(), drop, 0))
+                .iterator()
+                .next()
+                .volume();
     }
 
     private static double capacity(double flow, double drop, double asked) {

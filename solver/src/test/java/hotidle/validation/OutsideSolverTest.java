@@ -77,9 +77,14 @@ class OutsideSolverTest {
         return q -> viscous * VISCOSITY * q + kinetic * DENSITY * q * Math.abs(q);
     }
 
-    /** Sharp-edged hole: Sampson's creeping flow, Cd = π/(π + 2). */
+    /** Sharp-edged hole from a chamber: Sampson's creeping flow, and the standard's coefficient with its drift ended at Re 200. */
     private static DoubleUnaryOperator hole(double diameter) {
-        return opening(Math.PI * diameter * diameter / 4, Math.PI / (Math.PI + 2));
+        return q -> {
+            double v = Math.abs(q) / (Math.PI * diameter * diameter / 4);
+            double coefficient = 0.5961 + 0.000521 * Math.pow(1e6 / (v * diameter / KINEMATIC + 200), 0.7);
+            return 24 / Math.pow(diameter, 3) * VISCOSITY * q
+                    + Math.signum(q) * DENSITY / 2 * Math.pow(v / coefficient, 2);
+        };
     }
 
     private static DoubleUnaryOperator opening(double area, double discharge) {

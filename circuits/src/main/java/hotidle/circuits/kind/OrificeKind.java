@@ -1,7 +1,10 @@
 package hotidle.circuits.kind;
 
+import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.ProblemCode;
+import hotidle.law.SharpEdge;
 import hotidle.network.Group;
 import hotidle.part.Orifice;
 import java.util.List;
@@ -27,22 +30,47 @@ final class OrificeKind {
                             knownCoefficient(),
                             Key.count("count", "equal holes side by side")
                                     .byDefault("1", "one hole (assumed)")
-                                    .allowed("1", "1000")),
+                                    .allowed("1", "1000"),
+                            upstream()),
                     (given, around) -> new Orifice(
                             given.number("diameter"),
                             given.number("length"),
                             given.numberIf("cd"),
-                            given.count("count")),
+                            given.count("count"),
+                            given.numberIf("upstream-diameter").orElse(Double.POSITIVE_INFINITY)),
                     physics())
             .example("diameter=2mm --drop 150psi")
-            .passing(Passing.THROTTLE);
+            .passing(Passing.THROTTLE)
+            .rule((given, around) -> check(given));
+
+    private static Key upstream() {
+        return Key.quantity(
+                        "upstream-diameter",
+                        Dimension.LENGTH,
+                        "diameter of the channel that leads up to the hole; left out: a chamber in which the oil is at rest")
+                .optional()
+                .allowed("0.02 mm", "2 m")
+                .usual("1 mm", "50 mm");
+    }
+
+    private static void check(Attributes given) {
+        if (given.numberIf("upstream-diameter").orElse(1) * SharpEdge.WIDEST < given.number("diameter")) {
+            given.error(
+                    ProblemCode.HOLE_AS_WIDE_AS_CHANNEL,
+                    "upstream-diameter",
+                    "has a hole nearly as wide as the channel before it",
+                    "the coefficient of a hole is published up to 0.75 of the channel's diameter; here up to 0.8",
+                    "leave it out where the hole opens from a chamber; a bore that hardly narrows is a passage");
+        }
+    }
 
     private static LawText physics() {
         return LawText.of(
-                        "q = Cd·A·√(2·Δp/ρ) from creeping flow on; from l/d 0.5 a short tube, unless cd is given",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; short tube: the same in M. G. Rabie, Fluid Power"
-                                + " Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech."
-                                + " 115 (1982) 505 (from memory)")
+                        "q = C·A·√(2·Δp/ρ)/√(1 - (d/D)⁴) from creeping flow on, C by the Reynolds number; from l/d 0.5 a short tube, unless"
+                                + " cd is given",
+                        "ISO 5167-2:2003, eq. 4, corner tappings (found); short tube: H. E. Merritt, Hydraulic Control Systems, 1967, in"
+                                + " M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum,"
+                                + " R. Pfeffer, J. Fluid Mech. 115 (1982) 505 (from memory)")
                 .checkedIn("Orifice");
     }
 
