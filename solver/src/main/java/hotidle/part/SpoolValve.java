@@ -23,8 +23,10 @@ import java.util.Set;
  * Opening    area √(A(a)² + (w·c)²), A = w·a for a ring of width w, the circle's segment for round holes, w then the sum of
  *            their diameters; Cd: H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 (from memory), c the radial clearance;
  *            before it, in series, an annular gap of the overlap's length, {@link Annulus}
- * Flow force 2·Cd·Cv·cos 69°·A·Δp, always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
- *            which is the whole of it at any opening that matters.
+ * Flow force 2·Cd·Cv·cos 69°·A·Δp·(1 − s), always closing; Merritt 1967 eq. 5-93 (from memory). Δp is the kinetic share of the drop,
+ *            which is the whole of it at any opening that matters. The share s is what the valve's form takes away: a turned stem or a
+ *            shaped chamber that sends the jet back at a steeper angle; J. F. Blackburn, G. Reethof, J. L. Shearer, Fluid Power Control,
+ *            1960, ch. 10, and Merritt §5-6 (from memory). It is measured or taken from a maker, not computed from the form.
  * Numerics   s = ±(x − edge); opening a = ½·(√(s² + c²) + s), b = ½·(√(s² + c²) − s), overlap b³/(b² + c²): an edge rounded over
  *            the clearance. Value and first slopes are continuous. At s = 10·c the opening is 0.25 % too large, at s = −10·c the
  *            overlap 0.7 % too short; past s = c the overlap adds less than 2 % to the slit's viscous loss.
@@ -80,6 +82,7 @@ public record SpoolValve(
      * @param discharge    Cd [-]
      * @param holes        round holes that the land uncovers in place of a ring, 0 for a ring
      * @param holeDiameter their diameter [m]
+     * @param compensation share of the flow force that the valve's form takes away [-], 0 for plain lands
      */
     public record Opening(
             String name,
@@ -92,7 +95,24 @@ public record SpoolValve(
             double eccentricity,
             double discharge,
             int holes,
-            double holeDiameter) {
+            double holeDiameter,
+            double compensation) {
+
+        /** An opening of a valve with plain lands. */
+        public Opening(
+                String name,
+                int from,
+                int to,
+                Fit fit,
+                double share,
+                double edge,
+                boolean opensUp,
+                double eccentricity,
+                double discharge,
+                int holes,
+                double holeDiameter) {
+            this(name, from, to, fit, share, edge, opensUp, eccentricity, discharge, holes, holeDiameter, 0);
+        }
 
         /** An opening that is a ring, or a share of one. */
         public Opening(
@@ -112,6 +132,7 @@ public record SpoolValve(
             Check.within("share of the circumference", share, 0.001, 1);
             Check.within("eccentricity", eccentricity, 0, 1);
             Check.within("discharge coefficient", discharge, 0.3, 1);
+            Check.within("compensation of the flow force", compensation, 0, 1);
             Check.within("number of holes", holes, 0, 100);
             if (holes > 0) {
                 Check.positive("hole diameter", holeDiameter);
@@ -120,7 +141,8 @@ public record SpoolValve(
 
         /** A part of this ring that opens at an edge of its own: what notches leave of it, or the notches themselves. */
         public Opening part(String other, double shareOf, double opensAt) {
-            return new Opening(other, from, to, fit, shareOf, opensAt, opensUp, eccentricity, discharge);
+            return new Opening(
+                    other, from, to, fit, shareOf, opensAt, opensUp, eccentricity, discharge, 0, 0, compensation);
         }
 
         /** Length along which the land seals and first opens [m]. */
@@ -133,9 +155,9 @@ public record SpoolValve(
             return Annulus.viscous(fit.outer() - 2 * c, c, eccentricity) * Math.PI * fit.outer() / width();
         }
 
-        /** Flow force over area and drop, 2·Cd·Cv·cos 69° [-]. */
+        /** Flow force over area and drop, 2·Cd·Cv·cos 69°·(1 − s) [-]. */
         private double jet() {
-            return 2 * discharge * VELOCITY * JET_COSINE;
+            return 2 * discharge * VELOCITY * JET_COSINE * (1 - compensation);
         }
 
         /** Area uncovered [m²] by an opening a > 0 [m]: a strip of the ring, or a segment of each hole. */

@@ -44,6 +44,32 @@ class PartTest {
         assertEquals(drilled / 2, half, 1e-6 * drilled);
     }
 
+    /** Open by 0.5 mm at 1 MPa: 0.43·w·x·Δp of a plain land, 40 % of it where the valve's form takes away 60 %. */
+    @Test
+    void aCompensatedSpoolFeelsTheFlowForceThatItsFormLeaves() {
+        double plain = flowForce(0);
+        assertEquals(0.43 * Math.PI * 0.016 * 0.5e-3 * 1e6, plain, 0.01 * plain);
+        assertEquals(0.4 * plain, flowForce(0.6), 1e-12 * plain);
+        assertEquals(0, flowForce(1), 1e-12 * plain);
+    }
+
+    private static double flowForce(double compensation) {
+        SpoolValve.Opening opening = new SpoolValve.Opening(
+                "bypass", 0, 1, Fit.same(0.016 + 1e-9, 0.016), 1, 0, true, 0, 0.611, 0, 0, compensation);
+        SpoolValve valve = new SpoolValve(
+                List.of("line", "tank"),
+                List.of(opening),
+                List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
+                new SpoolValve.Spring(1000, 10, 0, 5e-3, 0),
+                OptionalDouble.empty());
+        Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(850, 1e-9), 0));
+        return law.measures(Reading.of(valve.form(), 1e6, 0, 0.5e-3)).stream()
+                .filter(reported -> reported.measure().equals(SpoolValve.FLOW_FORCE))
+                .findAny()
+                .orElseThrow()
+                .value();
+    }
+
     /** New linings press evenly: ⅔·(0.12³ − 0.06³)/(0.12² − 0.06²) = 93.33 mm, where worn-in ones have 90 mm. */
     @Test
     void newLiningsCarryMoreThanWornInOnes() {

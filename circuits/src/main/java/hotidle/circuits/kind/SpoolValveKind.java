@@ -97,7 +97,15 @@ final class SpoolValveKind {
                                                     "openings",
                                                     new Type.NamedGroups(OPENING),
                                                     "openings that it meters"),
-                                            Key.of("areas", new Type.NamedGroups(AREA), "areas that pressures act on")),
+                                            Key.of("areas", new Type.NamedGroups(AREA), "areas that pressures act on"),
+                                            Key.quantity(
+                                                            "compensation",
+                                                            Dimension.RATIO,
+                                                            "share of the flow force that the valve's form takes away: turned stem, shaped"
+                                                                    + " chamber")
+                                                    .byDefault("0 %", "plain lands, the whole flow force (assumed)")
+                                                    .allowed("0 %", "100 %")
+                                                    .usual("0 %", "90 %")),
                                     SpoolSpringKeys.keys().stream(),
                                     Stream.of(
                                             Key.of(
@@ -137,7 +145,7 @@ final class SpoolValveKind {
 
     private static LawText physics() {
         return LawText.of(
-                        "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
+                        "Σ p·A = preload + k·x + flow force 2·Cd·Cv·cos 69°·w·a·Δp, less its compensation; openings q = Cd·w·√(a² + c²)·√(2·Δp/ρ), closed"
                                 + " lands leak as an annular gap of their overlap",
                         "H. E. Merritt, Hydraulic Control Systems, 1967, §5-2 and eq. 5-93 (from memory)")
                 .checkedIn("Spool valve");
@@ -229,7 +237,8 @@ final class SpoolValveKind {
                 opening.numberIf("eccentricity").orElse(valve.number("eccentricity")),
                 opening.number("cd"),
                 opening.count("holes"),
-                opening.numberIf("hole-diameter").orElse(0));
+                opening.numberIf("hole-diameter").orElse(0),
+                valve.number("compensation"));
     }
 
     private static void notches(Attributes opening, Attributes valve) {
