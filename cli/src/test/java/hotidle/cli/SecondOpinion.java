@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import hotidle.law.Bow;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.network.Placed;
@@ -32,6 +33,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The laws of flow written a second time, from their Javadoc and not from their code, to recompute the mass balance of each node from
@@ -163,6 +165,16 @@ final class SecondOpinion {
         return 1 / (c * c) + (12 * PI + 64 * slender) / re;
     }
 
+    /** Mean over s from 0 to 1 by Simpson's rule. */
+    private static double mean(DoubleUnaryOperator function) {
+        int n = 1000;
+        double sum = 0;
+        for (int i = 0; i <= n; i++) {
+            sum += (i == 0 || i == n ? 1 : i % 2 == 1 ? 4 : 2) * function.applyAsDouble((double) i / n);
+        }
+        return sum / (3 * n);
+    }
+
     /** c³ and the next term of the exact annulus, s²/15 with s = c/(d + c); what follows is below 1e-8 in the ready circuits. */
     private static double film(double inner, double c) {
         return c * c * c * (1 + Math.pow(c / (inner + c), 2) / 15);
@@ -199,10 +211,13 @@ final class SecondOpinion {
                     annulus.length(),
                     1);
         } else if (part instanceof FlatGap flat) {
-            if (flat.bow() != 0 || flat.entry() != flat.exit()) {
-                throw new IllegalStateException("no second opinion on bowed or tapered gaps");
+            if (flat.entry() != flat.exit()) {
+                throw new IllegalStateException("no second opinion on tapered gaps");
             }
-            slot(from, to, flat.width(), Math.pow(flat.entry(), 3), flat.entry(), flat.length(), 1);
+            double power = flat.shape() == Bow.ACROSS ? 1 : 2;
+            double cube = mean(s -> Math.pow(flat.entry() + flat.bow() * Math.pow(1 - s * s, power), 3));
+            double height = mean(s -> flat.entry() + flat.bow() * Math.pow(1 - s * s, power));
+            slot(from, to, flat.width(), cube, height, flat.length(), 1);
         } else if (part instanceof FaceGap face) {
             disc(from, to, face.inner(), face.outer(), gap(face.fit()) * face.share(), face.sector(), face.faces());
         } else if (part instanceof SealingRing ring) {

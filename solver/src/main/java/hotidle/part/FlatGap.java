@@ -1,23 +1,28 @@
 package hotidle.part;
 
+import hotidle.law.Bow;
 import hotidle.law.Channel;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import java.util.Map;
 
 /**
- * The leak between two faces: valve body, separator plate, pump cover; law and source in {@link Slot}.
- *
- * <p>Bowed across the flow, h(s) = h + bow·(1 − s²) for s from −1 to 1, the cube has the mean
- * h³ + 2·h²·bow + 8/5·h·bow² + 16/35·bow³, by integration.
+ * The leak between two faces: valve body, separator plate, pump cover; law and source in {@link Slot}, that of a gap which is not even
+ * across the flow in {@link Bow}.
  *
  * @param width  across the flow [m]
  * @param entry  height where the oil enters [m]
  * @param exit   height where it leaves [m]
- * @param bow    height added in the middle of the width [m]; a bowed gap has entry = exit
+ * @param bow    height added where the gap is highest [m]; a bowed gap has entry = exit
+ * @param shape  how the height changes across the flow
  * @param length along the flow [m]
  */
-public record FlatGap(double width, double entry, double exit, double bow, double length) implements Part {
+public record FlatGap(double width, double entry, double exit, double bow, Bow shape, double length) implements Part {
+
+    /** A gap that is even, tapered along the flow or bowed over its whole width. */
+    public FlatGap(double width, double entry, double exit, double bow, double length) {
+        this(width, entry, exit, bow, Bow.ACROSS, length);
+    }
 
     public FlatGap {
         Check.positive("gap width", width);
@@ -43,8 +48,12 @@ public record FlatGap(double width, double entry, double exit, double bow, doubl
     @Override
     public Law law(Setting setting) {
         SeriesLoss tapered = Slot.tapered(width, entry, exit, length);
-        double h = entry;
-        double bowed = 1 + 2 * bow / h + 8.0 / 5 * bow * bow / (h * h) + 16.0 / 35 * bow * bow * bow / (h * h * h);
-        return new Through(new SeriesLoss(tapered.viscous() / bowed, tapered.kinetic()), setting.oil());
+        if (bow == 0) {
+            return new Through(tapered, setting.oil());
+        }
+        double viscous = 12 * length / (width * shape.cube(entry, bow));
+        // the head is that of the flow over the mean section
+        double wider = shape.height(entry, bow) / entry;
+        return new Through(new SeriesLoss(viscous, tapered.kinetic() / (wider * wider)), setting.oil());
     }
 }

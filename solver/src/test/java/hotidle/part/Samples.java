@@ -1,5 +1,6 @@
 package hotidle.part;
 
+import hotidle.law.Bow;
 import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.Slot;
@@ -87,6 +88,7 @@ public final class Samples {
                 height,
                 bowed ? height : height * between(0.2, 5),
                 bowed ? height * between(0, 3) : 0,
+                random.nextBoolean() ? Bow.ACROSS : Bow.BETWEEN,
                 decades(1e-3, 2e-2));
     }
 
@@ -175,7 +177,8 @@ public final class Samples {
                     between(0, 1),
                     between(0.6, 0.75),
                     random.nextInt(4),
-                    decades(1e-3, 5e-3)));
+                    decades(1e-3, 5e-3),
+                    random.nextBoolean() ? 0 : between(0, 1)));
         }
         double set = decades(2e5, 2e6);
         return new SpoolValve(

@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
+import hotidle.law.Bow;
 import hotidle.network.Group;
 import hotidle.part.FlatGap;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.List;
 final class FlatGapKind {
 
     private FlatGapKind() {}
+
+    private static final String FEELER = "feeler";
 
     static final Kind KIND = Kind.through(
                     "flat-gap",
@@ -38,7 +41,15 @@ final class FlatGapKind {
                                     .byDefault("0 mm", "not bowed (assumed)")
                                     .allowed("0 mm", "2 mm")
                                     .usual("0 mm", "0.15 mm")
-                                    .measured("straightedge and feeler, less what the bolts pull out")),
+                                    .measured("straightedge and feeler, less what the bolts pull out"),
+                            Key.size(
+                                            FEELER,
+                                            "height midway between two bolts, bolted down as in service; gap is then the height at the bolts"
+                                                    + " themselves, and the mean of the cube between them leaks")
+                                    .optional()
+                                    .allowed("0.1 um", "2 mm")
+                                    .usual("2 um", "0.2 mm")
+                                    .measured("thickest feeler that enters midway between two bolts")),
                     (given, around) -> make(given),
                     physics())
             .example("width=160mm length=4mm gap=6um --drop 150psi")
@@ -48,7 +59,8 @@ final class FlatGapKind {
 
     private static LawText physics() {
         return LawText.of(
-                        "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³; in series the loss of entry and exit",
+                        "q = w·h³·Δp/(12·μ·L); tapered 2·h1²·h2²/(h1 + h2), bowed the mean of h³, between bolts that of a clamped"
+                                + " beam; in series the loss of entry and exit",
                         LawText.SLOT)
                 .checkedIn("Gap");
     }
@@ -84,6 +96,8 @@ final class FlatGapKind {
         boolean tapered = given.has("gap-in") && given.has("gap-out");
         if (even(given) && (given.has("gap-in") || given.has("gap-out"))) {
             either(given);
+        } else if (given.has(FEELER)) {
+            feeler(given, tapered);
         } else if (tapered && given.number("bow") > 0) {
             given.error(
                     ProblemCode.TAPERED_AND_BOWED,
@@ -94,7 +108,30 @@ final class FlatGapKind {
         }
     }
 
+    private static void feeler(Attributes given, boolean tapered) {
+        if (tapered || given.number("bow") > 0) {
+            given.error(
+                    ProblemCode.FEELER_NOT_ALONE,
+                    FEELER,
+                    "has a feeler between bolts and is tapered or bowed as well",
+                    "between bolts a gap rises from gap at the bolts to feeler midway, and in no other way",
+                    "write gap and feeler alone");
+        } else if (given.number(FEELER) < given.number("gap")) {
+            given.error(
+                    ProblemCode.FEELER_BELOW_GAP,
+                    FEELER,
+                    "has a feeler thinner than its gap",
+                    "a gap is least at the bolts and highest midway between them",
+                    "write as gap what is left at the bolts, roughness included: 4 um, for example");
+        }
+    }
+
     private static FlatGap make(Attributes given) {
+        if (given.has(FEELER)) {
+            double gap = given.number("gap");
+            double rise = given.number(FEELER) - gap;
+            return new FlatGap(given.number("width"), gap, gap, rise, Bow.BETWEEN, given.number("length"));
+        }
         double in = given.number(even(given) ? "gap" : "gap-in");
         double out = given.number(even(given) ? "gap" : "gap-out");
         return new FlatGap(given.number("width"), in, out, given.number("bow"), given.number("length"));

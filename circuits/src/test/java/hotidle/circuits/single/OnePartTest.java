@@ -8,10 +8,12 @@ import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.ProblemCode;
+import hotidle.law.Bow;
 import hotidle.network.Node;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.Fit;
+import hotidle.part.FlatGap;
 import hotidle.part.Selector;
 import hotidle.part.SpoolValve;
 import java.util.List;
@@ -56,6 +58,43 @@ class OnePartTest {
                     Set.of("eccentricity", "bore-material", "valve-material", "measured-at"),
                     part.defaults().keySet());
         }
+    }
+
+    @Test
+    void aValvesCompensationIsThatOfEachOfItsOpenings() {
+        String[] words =
+                ("bore=20.026mm valve=20mm openings.bypass.from=line openings.bypass.to=sump openings.bypass.edge=1mm"
+                                + " openings.bypass.notches=4 openings.bypass.notch-width=2mm openings.bypass.notch-length=1mm"
+                                + " areas.line.node=line areas.line.area=200mm2 areas.line.acts=open spring-rate=8N/mm preload=120N"
+                                + " stops=[0mm,4mm] compensation=60%")
+                        .split(" ");
+        SpoolValve valve = (SpoolValve) good("spool-valve", words).placed().part();
+        assertEquals(
+                List.of(0.6, 0.6),
+                valve.openings().stream().map(SpoolValve.Opening::compensation).toList());
+    }
+
+    @Test
+    void aFeelerIsTheHeightMidwayBetweenBolts() {
+        FlatGap gap = (FlatGap) good("flat-gap", "width=160mm", "length=4mm", "gap=4um", "feeler=35um")
+                .placed()
+                .part();
+        assertEquals(new FlatGap(0.16, 4e-6, 4e-6, 31e-6, Bow.BETWEEN, 0.004), rounded(gap));
+        for (String wrong : List.of("feeler=3um", "bow=5um")) {
+            List<String> words = List.of("width=160mm", "length=4mm", "gap=4um", "feeler=35um", wrong);
+            String key = wrong.substring(0, wrong.indexOf('='));
+            ReadPart read = read(
+                    "flat-gap",
+                    words.stream()
+                            .filter(word -> word.equals(wrong) || !word.startsWith(key + "="))
+                            .toArray(String[]::new));
+            assertTrue(read.part().isEmpty(), wrong);
+        }
+    }
+
+    private static FlatGap rounded(FlatGap gap) {
+        return new FlatGap(
+                gap.width(), gap.entry(), gap.exit(), Math.round(gap.bow() * 1e9) / 1e9, gap.shape(), gap.length());
     }
 
     /** Four square notches of 2 mm by 1 mm in a land of 20 mm: their share of the ring opens 1 mm before the rest of it. */
