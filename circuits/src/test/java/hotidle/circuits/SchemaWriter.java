@@ -182,7 +182,7 @@ final class SchemaWriter {
         } else if (type instanceof Type.PartNames) {
             return named(ref(whole ? "whole-part" : "some-part"));
         } else if (type instanceof Type.ViscosityLine) {
-            return any(type("string"), list(type("string")).put("minItems", 1).put("maxItems", 2));
+            return any(type("string"), list(type("string")).put("minItems", 1).put("maxItems", 4));
         }
         return type instanceof Type.Anything ? JSON.objectNode() : words();
     }

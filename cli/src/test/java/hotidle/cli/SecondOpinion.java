@@ -77,7 +77,13 @@ final class SecondOpinion {
         Oil oil = unit.oil();
         temperature = kelvin;
         liquid = oil.density15() - oil.densitySlope() * (temperature - 288.15);
-        double loglog = oil.line().a() - oil.line().b() * Math.log(temperature) / Math.log(10);
+        Oil.Walther.Knot cold = oil.line().knots().get(0);
+        Oil.Walther.Knot hot = oil.line().knots().get(1);
+        if (oil.line().knots().size() > 2) {
+            throw new IllegalStateException("no second opinion on an oil of more than two points");
+        }
+        double along = (Math.log(temperature) / Math.log(10) - cold.x()) / (hot.x() - cold.x());
+        double loglog = (1 - along) * cold.y() + along * hot.y();
         thin = (Math.pow(10, Math.pow(10, loglog)) - 0.7) / 1e6 * liquid;
     }
 

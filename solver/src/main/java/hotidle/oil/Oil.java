@@ -1,17 +1,18 @@
 package hotidle.oil;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A liquid of the circuit.
+ * A liquid of the circuit. Past 300 lines, since the curve of its viscosity stands with it.
  *
  * <pre>
  * Density     ρ(t) = ρ15 − slope·(t − 15 °C); a data sheet gives ρ15, common practice for mineral oil is 0.65 kg/(m³·K)
- * Viscosity   Walther, ASTM D341-20 eq. 1 (from memory): log10(log10(ν + 0.7)) = A − B·log10(T), ν in mm²/s, T in K;
- *             A and B from two measured points. The constant 0.7 is the standard's for ν above 2 mm²/s; at 1 mm²/s the standard's
- *             own correction is 2 %. Between the two points the line is good to about 2 % (rows of the validation sheet); outside
- *             it is extrapolated, and wax may thicken a cold oil far beyond it.
+ * Viscosity   {@link Walther}: a line through two measured points, a curve through up to four
  * Pressure    Barus (1893): μ(p) = μ(0)·exp(α·p)
  * Air         a volume fraction at ambient pressure, compressed isothermally; its mass and its own viscosity are neglected
  * </pre>
@@ -23,6 +24,7 @@ import java.util.OptionalDouble;
  * @param barus           rise of viscosity with pressure α [1/Pa]
  * @param airFraction     entrained air at ambient pressure, volume of air over volume of mixture [-], 0 to 0.3
  * @param releasePressure absolute pressure at which dissolved air comes out and a pump no longer fills [Pa]
+ * @param thermal         specific heat and thermal conductivity
  */
 public record Oil(
         String name,
@@ -31,7 +33,20 @@ public record Oil(
         double densitySlope,
         double barus,
         double airFraction,
-        double releasePressure) {
+        double releasePressure,
+        ThermalData thermal) {
+
+    /** An oil whose specific heat and conductivity follow from its density. */
+    public Oil(
+            String name,
+            Walther line,
+            double density15,
+            double densitySlope,
+            double barus,
+            double airFraction,
+            double releasePressure) {
+        this(name, line, density15, densitySlope, barus, airFraction, releasePressure, ThermalData.BY_DENSITY);
+    }
 
     /** Zero of the Celsius scale [K]. */
     public static final double ZERO_CELSIUS = 273.15;
@@ -49,7 +64,9 @@ public record Oil(
     public Oil {
         require(density15 > 100 && density15 < 20_000, "density at 15 °C", density15, "100 to 20 000 kg/m³");
         require(densitySlope >= 0 && densitySlope < 5, "density slope", densitySlope, "0 to 5 kg/(m³·K)");
-        require(line.b >= 0 && line.b < 20, "Walther slope", line.b, "0 to 20");
+        for (Walther.Knot knot : line.knots) {
+            require(knot.slope > -60, "Walther slope", -knot.slope, "0 to 60");
+        }
         require(barus >= 0 && barus < 1e-6, "Barus coefficient", barus, "0 to 1e-6 1/Pa");
         require(airFraction >= 0 && airFraction <= 0.3, "entrained air", airFraction, "0 to 0.3");
         require(
@@ -74,37 +91,100 @@ public record Oil(
     public record ViscosityPoint(double temperature, double kinematicViscosity) {}
 
     /**
-     * A Walther line.
+     * Kinematic viscosity over temperature, in the coordinates in which that of a mineral oil is nearly straight.
      *
-     * @param a       A [-]
-     * @param b       B [-]; 0 where the viscosity does not change with temperature
-     * @param coldest lower of the temperatures at which it was measured [K]
-     * @param hottest higher of them [K]
+     * <pre>
+     * Coordinates  x = log10(T), y = log10(log10(ν + 0.7)), ν in mm²/s, T in K; Walther, ASTM D341-20 eq. 1 (from memory). The constant
+     *              0.7 is the standard's for ν above 2 mm²/s; at 1 mm²/s the standard's own correction is 2 %
+     * Two points   the straight line, good to about 2 % between them (rows of the validation sheet)
+     * Three, four  straight through the two hottest, so that a cold point says nothing of hot oil; bent through the colder ones by
+     *              cubics of continuous slope. Slopes at points between: the weighted harmonic mean of both sides, F. N. Fritsch,
+     *              J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300; at the coldest point that of a parabola, none steeper than three
+     *              times its secant and that one no flatter than half of it, so that ν falls with T everywhere, F. N. Fritsch, R. E. Carlson, SIAM J. Numer. Anal. 17 (1980) 238
+     *              (both from memory)
+     * Outside      goes on straight. Cold oil thickens by wax and polymer far beyond a line through 40 and 100 °C: give a cold point
+     * </pre>
+     *
+     * @param knots   measured points, cold to hot; one where the viscosity does not change with temperature
+     * @param coldest lowest of the temperatures at which it was measured [K]
+     * @param hottest highest of them [K]
      */
-    public record Walther(double a, double b, double coldest, double hottest) {
+    public record Walther(List<Knot> knots, double coldest, double hottest) {
+
+        /** Most points that a curve goes through. */
+        public static final int MOST_POINTS = 4;
+
+        /** Steepest slope at a point, over that of a secant beside it, with which a cubic still falls all along. */
+        private static final double STEEPEST = 3;
+
+        /** A point of the curve in its coordinates, and dy/dx there. */
+        public record Knot(double x, double y, double slope) {}
+
+        public Walther {
+            knots = List.copyOf(knots);
+        }
 
         /**
-         * The line through two points.
+         * The curve through two to four points, in any order.
          *
-         * @throws IllegalArgumentException where the temperatures are equal, or the oil would thicken with heat
+         * @throws IllegalArgumentException where two temperatures are equal, or the oil would thicken with heat
          */
-        public static Walther through(ViscosityPoint one, ViscosityPoint other) {
-            double slope = (doubleLog(one.kinematicViscosity()) - doubleLog(other.kinematicViscosity()))
-                    / (Math.log10(other.temperature()) - Math.log10(one.temperature()));
-            if (!(slope >= 0)) {
-                throw new IllegalArgumentException(
-                        "two viscosity points need different temperatures and an oil that thins with heat");
+        public static Walther through(ViscosityPoint... points) {
+            if (points.length < 2 || points.length > MOST_POINTS) {
+                throw new IllegalArgumentException("a viscosity curve has two to " + MOST_POINTS + " points");
             }
-            return new Walther(
-                    doubleLog(one.kinematicViscosity()) + slope * Math.log10(one.temperature()),
-                    slope,
-                    Math.min(one.temperature(), other.temperature()),
-                    Math.max(one.temperature(), other.temperature()));
+            ViscosityPoint[] sorted = points.clone();
+            Arrays.sort(sorted, Comparator.comparingDouble(ViscosityPoint::temperature));
+            int n = sorted.length;
+            double[] x = new double[n];
+            double[] y = new double[n];
+            for (int i = 0; i < n; i++) {
+                x[i] = Math.log10(sorted[i].temperature());
+                y[i] = doubleLog(sorted[i].kinematicViscosity());
+                if (i > 0 && !(x[i] > x[i - 1] && y[i] <= y[i - 1])) {
+                    throw new IllegalArgumentException(
+                            "viscosity points need different temperatures and an oil that thins with heat");
+                }
+            }
+            double[] slopes = slopes(x, y);
+            List<Knot> knots = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                knots.add(new Knot(x[i], y[i], slopes[i]));
+            }
+            return new Walther(knots, sorted[0].temperature(), sorted[n - 1].temperature());
+        }
+
+        private static double[] slopes(double[] x, double[] y) {
+            int last = x.length - 1;
+            double[] secant = new double[last];
+            for (int i = 0; i < last; i++) {
+                secant[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
+            }
+            double[] slope = new double[last + 1];
+            slope[last] = secant[last - 1];
+            slope[last - 1] = last == 1 ? secant[0] : Math.max(secant[last - 1], STEEPEST * secant[last - 2]);
+            for (int i = last - 2; i > 0; i--) {
+                double before = x[i] - x[i - 1];
+                double after = x[i + 1] - x[i];
+                double near = 2 * after + before;
+                double far = after + 2 * before;
+                double product = secant[i - 1] * secant[i];
+                slope[i] = product == 0 ? 0 : (near + far) / (near / secant[i - 1] + far / secant[i]);
+            }
+            if (last > 1) {
+                slope[0] = Math.min(secant[0] / 2, Math.max(2 * secant[0] - slope[1], STEEPEST * secant[0]));
+            }
+            return slope;
         }
 
         /** A liquid whose kinematic viscosity [m²/s] is the same at every temperature. */
         public static Walther constant(double kinematicViscosity) {
-            return new Walther(doubleLog(kinematicViscosity), 0, 0, Double.POSITIVE_INFINITY);
+            return new Walther(List.of(new Knot(0, doubleLog(kinematicViscosity), 0)), 0, Double.POSITIVE_INFINITY);
+        }
+
+        /** Whether the viscosity is the same at every temperature. */
+        public boolean isConstant() {
+            return knots.size() == 1;
         }
 
         private static double doubleLog(double kinematicViscosity) {
@@ -113,6 +193,48 @@ public record Oil(
                 throw new IllegalArgumentException("the viscosity line needs more than 0.3 mm²/s");
             }
             return Math.log10(Math.log10(inner));
+        }
+
+        /** ν + 0.7 [mm²/s] at a temperature [K]. */
+        double shifted(double temperature) {
+            return Math.pow(10, Math.pow(10, at(Math.log10(temperature), false)));
+        }
+
+        /** dy/dx at a temperature [K], zero or less. */
+        double slope(double temperature) {
+            return at(Math.log10(temperature), true);
+        }
+
+        private double at(double x, boolean slope) {
+            Knot first = knots.get(0);
+            Knot last = knots.get(knots.size() - 1);
+            if (x <= first.x || x >= last.x || knots.size() == 1) {
+                Knot end = x <= first.x ? first : last;
+                return slope ? end.slope : end.y + end.slope * (x - end.x);
+            }
+            int i = 1;
+            while (x > knots.get(i).x) {
+                i++;
+            }
+            return slope ? cubicSlope(knots.get(i - 1), knots.get(i), x) : cubic(knots.get(i - 1), knots.get(i), x);
+        }
+
+        /** Hermite's cubic between two points: the chord, and what both slopes bend it. */
+        private static double cubic(Knot from, Knot to, double x) {
+            double h = to.x - from.x;
+            double t = (x - from.x) / h;
+            double secant = (to.y - from.y) / h;
+            double bend = (1 - t) * (from.slope - secant) - t * (to.slope - secant);
+            return from.y + h * t * (secant + (1 - t) * bend);
+        }
+
+        private static double cubicSlope(Knot from, Knot to, double x) {
+            double h = to.x - from.x;
+            double t = (x - from.x) / h;
+            double secant = (to.y - from.y) / h;
+            double one = from.slope - secant;
+            double other = to.slope - secant;
+            return secant + (1 - t) * (1 - 3 * t) * one - t * (2 - 3 * t) * other;
         }
     }
 
@@ -135,16 +257,16 @@ public record Oil(
         return Math.max(shifted(temperature) - SHIFT, THINNEST_COUNTED) * SQUARE_MILLIMETRE;
     }
 
-    /** dν/dT [m²/(s·K)] at a temperature [K]: (ν + 0.7)·ln(ν + 0.7)·(−B/T). */
+    /** dν/dT [m²/(s·K)] at a temperature [K]: (ν + 0.7)·ln(ν + 0.7)·(dy/dx)/T. */
     public double kinematicViscositySlope(double temperature) {
         double shifted = shifted(temperature);
         return shifted - SHIFT <= THINNEST_COUNTED
                 ? 0
-                : -shifted * Math.log(shifted) * line.b / temperature * SQUARE_MILLIMETRE;
+                : shifted * Math.log(shifted) * line.slope(temperature) / temperature * SQUARE_MILLIMETRE;
     }
 
     private double shifted(double temperature) {
-        return Math.pow(10, Math.pow(10, line.a - line.b * Math.log10(temperature)));
+        return line.shifted(temperature);
     }
 
     /** Whether a temperature [K] lies outside those at which the viscosity was measured. */
@@ -154,13 +276,13 @@ public record Oil(
 
     /** Whether the oil is thinner at a temperature [K] than the Walther line of this form is meant for. */
     public boolean tooThinAt(double temperature) {
-        return line.b > 0 && kinematicViscosity(temperature) < THINNEST;
+        return !line.isConstant() && kinematicViscosity(temperature) < THINNEST;
     }
 
     /** Viscosity index by ASTM D2270; empty below the standard's 2 mm²/s at 100 °C, or where the viscosity does not change. */
     public OptionalDouble viscosityIndex() {
         double at100 = kinematicViscosity(ZERO_CELSIUS + 100);
-        return line.b == 0 || at100 < THINNEST
+        return line.isConstant() || at100 < THINNEST
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(ViscosityIndex.of(kinematicViscosity(ZERO_CELSIUS + 40), at100));
     }

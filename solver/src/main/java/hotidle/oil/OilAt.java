@@ -62,23 +62,18 @@ public record OilAt(
         return barus == 0 || barus * p > 50 ? 0 : barus * viscosity(p);
     }
 
-    /**
-     * Specific heat of the liquid [J/(kg·K)]: (1.685 + 0.0034·t)/√s kJ/(kg·K), t in °C, s the density over 1000 kg/m³.
-     * C. S. Cragoe, Thermal Properties of Petroleum Products, NBS Misc. Pub. 97, 1929 (from memory); within 4 % of most
-     * petroleum oils from −18 to 200 °C. The source takes s at 15.6 °C, we at t: 3 % more at 100 °C.
-     */
+    /** Specific heat of the liquid [J/(kg·K)]; {@link ThermalData}. */
     public double specificHeat() {
-        double celsius = temperature - Oil.ZERO_CELSIUS;
-        return (1685 + 3.4 * celsius) / Math.sqrt(liquidDensity / 1000);
+        return thermal().specificHeat(temperature, liquidDensity);
     }
 
-    /**
-     * Thermal conductivity of the liquid [W/(m·K)]: 0.1172·(1 − 0.00054·t)/s, t in °C, s the density over 1000 kg/m³. C. S. Cragoe,
-     * Thermal Properties of Petroleum Products, NBS Misc. Pub. 97, 1929 (from memory); within 10 % of most petroleum oils.
-     */
+    /** Thermal conductivity of the liquid [W/(m·K)]; {@link ThermalData}. */
     public double conductivity() {
-        double celsius = temperature - Oil.ZERO_CELSIUS;
-        return 0.1172 * (1 - 0.00054 * celsius) / (liquidDensity / 1000);
+        return thermal().conductivity(temperature, liquidDensity);
+    }
+
+    private ThermalData thermal() {
+        return liquid.map(Oil::thermal).orElse(ThermalData.BY_DENSITY);
     }
 
     /** The same oil warmer by a rise [K]. */

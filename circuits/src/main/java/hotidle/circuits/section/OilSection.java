@@ -7,6 +7,7 @@ import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.oil.Oil;
+import hotidle.oil.ThermalData;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +20,10 @@ public final class OilSection {
             "oil",
             List.of(
                     Key.text("about", "what it is"),
-                    Key.of("viscosity", new Type.ViscosityLine(), "kinematic viscosity, from the data sheet"),
+                    Key.of(
+                            "viscosity",
+                            new Type.ViscosityLine(),
+                            "kinematic viscosity, from the data sheet; a cold point for cold oil"),
                     Key.quantity("density", Dimension.DENSITY, "density at 15 degC")
                             .allowed("101 kg/m3", "19999 kg/m3")
                             .usual("750 kg/m3", "1000 kg/m3"),
@@ -43,6 +47,20 @@ public final class OilSection {
                                     "absolute pressure at which air comes out and a pump no longer fills")
                             .byDefault("0.7 bar", "inlets are held above 70 kPa absolute, hot (common practice)")
                             .allowed("0 bar", "1.01 bar"),
+                    Key.quantity(
+                                    "specific-heat",
+                                    Dimension.SPECIFIC_HEAT,
+                                    "specific heat at 40 degC; left out: by density, (1.685 + 0.0034 t)/sqrt(s) kJ/kg/K, Cragoe 1929")
+                            .optional()
+                            .allowed("0.5 kJ/kg/K", "10 kJ/kg/K")
+                            .usual("1.6 kJ/kg/K", "2.6 kJ/kg/K"),
+                    Key.quantity(
+                                    "conductivity",
+                                    Dimension.CONDUCTIVITY,
+                                    "thermal conductivity at 40 degC; left out: by density, 0.1172 (1 - 0.00054 t)/s W/m/K, Cragoe 1929")
+                            .optional()
+                            .allowed("0.01 W/m/K", "10 W/m/K")
+                            .usual("0.1 W/m/K", "0.18 W/m/K"),
                     Key.text("source", "where its numbers come from")));
 
     /** The oil of a name; empty where it is faulty. */
@@ -57,7 +75,7 @@ public final class OilSection {
                     .toList();
             Oil.Walther line = points.size() == 1
                     ? Oil.Walther.constant(points.get(0).kinematicViscosity())
-                    : Oil.Walther.through(points.get(0), points.get(1));
+                    : Oil.Walther.through(points.toArray(Oil.ViscosityPoint[]::new));
             return Optional.of(new Oil(
                     name,
                     line,
@@ -65,7 +83,8 @@ public final class OilSection {
                     given.number("density-slope"),
                     given.number("pressure-viscosity"),
                     given.number("air"),
-                    given.number("air-release")));
+                    given.number("air-release"),
+                    new ThermalData(given.numberIf("specific-heat"), given.numberIf("conductivity"))));
         } catch (IllegalArgumentException impossible) {
             given.error(
                     ProblemCode.NO_VISCOSITY_LINE,

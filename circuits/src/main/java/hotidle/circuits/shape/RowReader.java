@@ -104,7 +104,9 @@ record RowReader(AmountReader amounts, Problems problems) {
                 : Optional.empty();
     }
 
-    /** One viscosity for every temperature, or two with the temperature of each. */
+    private static final int MOST_VISCOSITIES = 4;
+
+    /** One viscosity for every temperature, or two to four with the temperature of each. */
     Optional<Item> viscosity(Key key, Attributes given, Value value) {
         List<Value> items = value instanceof Value.Items list ? list.items() : List.of(value);
         List<Attributes.TableRow> points = new ArrayList<>();
@@ -133,7 +135,7 @@ record RowReader(AmountReader amounts, Problems problems) {
             }
             points.add(new Attributes.TableRow(t.getAsDouble(), nu.getAsDouble(), item.place()));
         }
-        if (points.isEmpty() || points.size() > 2) {
+        if (points.isEmpty() || points.size() > MOST_VISCOSITIES) {
             problems.error(
                     value.place(),
                     given.fault(
@@ -141,7 +143,7 @@ record RowReader(AmountReader amounts, Problems problems) {
                             key.name(),
                             "has " + points.size() + " viscosities",
                             ShapeReader.why(key),
-                            "write two"));
+                            "write two, or up to four where cold oil matters"));
             return Optional.empty();
         }
         return Optional.of(new Item.Rows(points));

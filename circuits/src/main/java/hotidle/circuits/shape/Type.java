@@ -62,7 +62,7 @@ public sealed interface Type {
     /** Anything; its meaning depends on what it is for. */
     record Anything() implements Type {}
 
-    /** Viscosity at one or two temperatures: {@code 34.0 mm2/s at 40 degC}. */
+    /** Viscosity at one to four temperatures: {@code 34.0 mm2/s at 40 degC}. */
     record ViscosityLine() implements Type {}
 
     /** What a reader of the reference is told. */
@@ -96,7 +96,7 @@ public sealed interface Type {
         } else if (this instanceof PartNames) {
             return "names, each with the keys of its kind";
         } else if (this instanceof ViscosityLine) {
-            return "[34.0 mm2/s at 40 degC, 7.4 mm2/s at 100 degC], or one value for every temperature";
+            return "[34.0 mm2/s at 40 degC, 7.4 mm2/s at 100 degC], up to four, or one value for every temperature";
         }
         return this instanceof Anything ? "a value" : "text";
     }

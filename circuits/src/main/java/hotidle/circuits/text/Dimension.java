@@ -18,6 +18,8 @@ public enum Dimension {
     VISCOSITY("a dynamic viscosity"),
     DENSITY("a density"),
     DENSITY_SLOPE("a loss of density with temperature"),
+    SPECIFIC_HEAT("a specific heat"),
+    CONDUCTIVITY("a thermal conductivity"),
     EXPANSION("a thermal expansion"),
     PRESSURE_COEFFICIENT("a pressure coefficient"),
     OPENING("an opening with pressure"),

@@ -105,6 +105,10 @@ final class UnitTable {
             entry(Dimension.VISCOSITY, List.of(Unit.of("mPa.s", "1e-3"), Unit.of("cP", "1e-3"), Unit.of("Pa.s", "1"))),
             entry(Dimension.DENSITY, List.of(Unit.of("kg/m3", "1"), Unit.of("g/cm3", "1000"))),
             entry(Dimension.DENSITY_SLOPE, List.of(Unit.of("kg/m3/K", "1"))),
+            entry(
+                    Dimension.SPECIFIC_HEAT,
+                    List.of(Unit.of("kJ/kg/K", "1000"), Unit.of("J/kg/K", "1"), Unit.of("Btu/lb/degF", "4186.8"))),
+            entry(Dimension.CONDUCTIVITY, List.of(Unit.of("W/m/K", "1"))),
             entry(Dimension.EXPANSION, List.of(Unit.of("1/K", "1"), Unit.of("um/m/K", "1e-6"))),
             entry(
                     Dimension.PRESSURE_COEFFICIENT,

@@ -59,7 +59,7 @@ public record CheckAnswer(
 
     /** An oil of one viscosity has no temperatures at which it was measured. */
     private static String oil(Oil oil, Quantity.UnitSystem units) {
-        return oil.line().b() == 0
+        return oil.line().isConstant()
                 ? OilPhrase.constant(oil.name(), oil.viscosityIndex())
                 : OilPhrase.measured(
                         oil.name(), oil.line().coldest(), oil.line().hottest(), oil.viscosityIndex(), units);
