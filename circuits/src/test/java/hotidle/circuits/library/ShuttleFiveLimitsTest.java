@@ -72,7 +72,7 @@ class ShuttleFiveLimitsTest {
     @Test
     void threeWearLimitsTurnWithinOnePerCent() {
         Adjustable whole = CIRCUIT.adjustable("restored-raised");
-        List<String> names = List.of("hub-bushing.bore", "primary.face-clearance", "plate-shift.gap");
+        List<String> names = List.of("hub-bushing.bore", "primary.face-clearance", "plate-shift.feeler");
         List<WearSize> three = whole.dimensions().stream()
                 .filter(dimension -> names.contains(dimension.name()))
                 .toList();

@@ -50,7 +50,7 @@ class MeasurementSheetTest {
         String good = HEAD + "bore-01;bore;14,061;13,996;;mm;air gauge;J. D.;\"scored; see photo\"\n"
                 + "bore-02;bore;;;;mm;;;\n"
                 + "regulator;bore;0.7895;;;in;;;\n"
-                + "plate-pump;gap;;;1,5 thou;;;;\n";
+                + "plate-pump;feeler;;;1,5 thou;;;;\n";
         ReadCircuit wrong = read(good + "bore-03;bore;about eleven;;;mm;;;\n");
         assertEquals(
                 List.of(
@@ -69,7 +69,7 @@ class MeasurementSheetTest {
                 (SpoolValve) unit.network().part("regulator").orElseThrow().part();
         assertEquals(0.7895 * 0.0254, regulator.openings().get(0).fit().outer(), 1e-15);
         assertEquals(
-                List.of("bore-01.bore", "bore-01.valve", "regulator.bore", "plate-pump.gap"),
+                List.of("bore-01.bore", "bore-01.valve", "regulator.bore", "plate-pump.feeler"),
                 circuit.builds().get(0).changes().stream()
                         .map(DescribedCircuit.ChangeLine::what)
                         .toList());
