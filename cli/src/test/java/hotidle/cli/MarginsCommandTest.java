@@ -47,7 +47,7 @@ class MarginsCommandTest {
                 said.contains(
                         "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the pump to"),
                 said);
-        assertTrue(said.contains("hub film at 1558 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
+        assertTrue(said.contains("hub film at 1557 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
         assertTrue(
                 said.contains("apply, holding and slipping low-clutch 97 psi 16 psi"),
                 "with one coefficient of friction a clutch has one limit");
