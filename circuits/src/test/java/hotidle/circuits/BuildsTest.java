@@ -81,8 +81,7 @@ class BuildsTest {
         Transmission raised = circuit.unit("raised");
         Command command = raised.command();
         assertEquals(270 * PSI, command.pilot().orElseThrow().lineByTorque().highest(), 1e-6);
-        double pilot = command.pilot().orElseThrow().pilotByLine().at(270 * PSI);
-        assertEquals(270 * PSI, command.setPressure(raised.network(), "first", pilot), 1e-6);
+        assertEquals(270 * PSI, command.setPressure(raised.network(), command.control("first", 270 * PSI)), 1e-6);
         assertEquals(0.014058, part(AnnularGap.class, "raised", "bore-1").fit().outer());
     }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.text.Problem;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
+import hotidle.transmission.Control;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.io.IOException;
@@ -133,7 +134,7 @@ class WalkTest {
         double set = banded.unit("fresh")
                 .commanded()
                 .orElseThrow()
-                .setPressure(banded.unit("fresh").network(), "drive", 0);
+                .setPressure(banded.unit("fresh").network(), new Control("drive", Map.of()));
         assertEquals(93 * PSI, set, 0.1 * PSI, "the preload is what the text says");
     }
 

@@ -7,7 +7,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
-import hotidle.transmission.Command;
+import hotidle.transmission.Control;
 import hotidle.transmission.Transmission;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
  *
  * @param set           set pressure commanded [Pa]; empty where none is commanded
- * @param setAtBoost    set pressure at the boost actually there [Pa]; empty where none is commanded
+ * @param setAtBoost    set pressure at the boost and signals actually there [Pa]; empty where none is commanded
  * @param line          line pressure [Pa]
  * @param offSeat       whether the regulator is off its seat
  * @param secondary     what the second chamber does
@@ -122,7 +122,7 @@ public record Figures(
                 unit.setPressure(state.conditions()),
                 unit.commanded()
                         .map(command -> OptionalDouble.of(
-                                command.setPressure(unit.network(), range(state), boost(unit, command, state))))
+                                command.setPressureIn(unit.network(), Control.of(state.conditions()), state::pressure)))
                         .orElse(OptionalDouble.empty()),
                 state.pressure(roles.line()),
                 offSeat(roles, state),
@@ -159,14 +159,6 @@ public record Figures(
                 .map(placed -> state.own(placed.name(), "position")
                         > roles.spool().spring().low() + SEATED)
                 .orElse(false);
-    }
-
-    private static String range(Solution state) {
-        return state.conditions().range();
-    }
-
-    private static double boost(Transmission unit, Command command, Solution state) {
-        return command.pilotNode(unit.network()).map(state::pressure).orElse(0.0);
     }
 
     /** Whether line pressure is commanded, so that there is a set pressure. */

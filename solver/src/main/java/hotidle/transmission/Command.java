@@ -2,8 +2,10 @@ package hotidle.transmission;
 
 import hotidle.network.Network;
 import hotidle.part.SpoolValve;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What line pressure is asked for: the valve that regulates it, and what moves that valve beside its spring.
@@ -17,6 +19,14 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
 
     /** Actual and commanded line pressure agree within this: 10 psi (common practice) [Pa]. */
     public static final double AGREE = 10 * 4.4482216152605 / 0.00064516;
+
+    /** A line pressure above that of any signal [Pa]: from there down the balance is straight from one check valve's turn to the next. */
+    private static final double ABOVE_ALL = 1e9;
+
+    /** More turns than any regulator has check valves. */
+    private static final int ITERATIONS = 50;
+
+    private static final double EXACT = 1e-14;
 
     /**
      * A pilot pressure on the regulator: engine torque to line pressure, line pressure to pilot pressure.
@@ -33,9 +43,15 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
         }
     }
 
-    /** The pilot pressure among those commanded [Pa]; 0 where the spring alone sets the line. */
-    public double pilot(Map<String, Double> commands) {
-        return pilot.map(made -> commands.getOrDefault(made.solenoid(), 0.0)).orElse(0.0);
+    /** A range with the pilot pressure of a commanded line pressure [Pa]; every other pilot valve is asked for nothing. */
+    public Control control(String range, double linePressure) {
+        return asking(
+                range, pilot.map(made -> made.pilotByLine().at(linePressure)).orElse(0.0));
+    }
+
+    private Control asking(String range, double pressure) {
+        return new Control(
+                range, pilot.map(made -> Map.of(made.solenoid(), pressure)).orElse(Map.of()));
     }
 
     /** Node of the pilot pressure; empty where the spring alone sets the line. */
@@ -44,28 +60,108 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
                 made -> network.part(made.solenoid()).orElseThrow().nodes().get(1));
     }
 
-    /** Highest set pressure in a range [Pa]: the highest commanded, or the spring's own. */
-    public double highest(Network network, String range) {
-        return pilot.map(made -> made.lineByTorque().highest()).orElseGet(() -> setPressure(network, range, 0));
+    /**
+     * Highest set pressure in a range [Pa]: the highest commanded, or what spring and signals ask for without a pilot pressure.
+     */
+    public double highest(Network network, Control control) {
+        return pilot.map(made -> made.lineByTorque().highest()).orElseGet(() -> setPressure(network, control));
     }
 
     /**
-     * Line pressure that balances the regulator with its first edge at zero overlap, flow force and friction zero [Pa].
+     * Line pressure that balances the regulator with its first edge at zero overlap, flow force and friction zero [Pa]. Every area
+     * counts whose pressure is known from the control, see {@link #unknown}: the pilot at what is asked for, oil of the line's at the
+     * line's own pressure.
      *
-     * @param network  in which the regulator stands
-     * @param range    whose pressure areas are fed
-     * @param pilot    pilot pressure at the regulator's boost area [Pa]
+     * @param network in which the regulator stands
+     * @param control range, whose areas are fed, and what pilot valves are asked for
+     * @return infinite where no line pressure moves the regulator off its seat
      */
-    public double setPressure(Network network, String range, double pilot) {
+    public double setPressure(Network network, Control control) {
         SpoolValve valve = regulator(network);
-        return (springAtEdge(valve) - pilotForce(network, valve, range, pilot)) / lineArea(network, valve, range);
+        double spring = springAtEdge(valve);
+        double pressure = ABOVE_ALL;
+        for (int i = 0; i < ITERATIONS; i++) {
+            Signals.Known force = force(network, valve, control, pressure);
+            if (!(force.slope() > 0)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double step = (spring - force.value()) / force.slope();
+            pressure += step;
+            if (Math.abs(step) <= EXACT * Math.abs(pressure)) {
+                break;
+            }
+        }
+        return pressure;
     }
 
-    /** Preload [N] with which the set pressure in a range at a pilot pressure becomes the one asked for [Pa]. */
-    public double preloadFor(Network network, String range, double pilot, double setPressure) {
+    /** Preload [N] with which the set pressure under a control becomes the one asked for [Pa]. */
+    public double preloadFor(Network network, Control control, double setPressure) {
         SpoolValve valve = regulator(network);
-        double balanced = setPressure * lineArea(network, valve, range) + pilotForce(network, valve, range, pilot);
-        return balanced - valve.spring().rate() * edgePosition(valve);
+        return force(network, valve, control, setPressure).value()
+                - valve.spring().rate() * edgePosition(valve);
+    }
+
+    /**
+     * Line pressure that would balance the regulator so with all else at the pressure that it has in a state [Pa]: signals made of
+     * the line's oil in the proportion to it that they have there.
+     *
+     * @param pressures of each node [Pa]
+     */
+    public double setPressureIn(Network network, Control control, ToDoubleFunction<String> pressures) {
+        SpoolValve valve = regulator(network);
+        Signals signals = new Signals(network, line, control);
+        double now = pressures.applyAsDouble(line);
+        double opening = 0;
+        double signal = 0;
+        for (SpoolValve.Area area : valve.areas()) {
+            if (area.fedIn(control.range())) {
+                String node = nodeOf(network, area.port());
+                double pressure = pressures.applyAsDouble(node);
+                boolean follows = signals.at(node, ABOVE_ALL)
+                        .filter(known -> known.slope() > 0)
+                        .isPresent();
+                if (follows && now > 0) {
+                    opening += area.area() * pressure / now;
+                } else {
+                    signal += area.area() * pressure;
+                }
+            }
+        }
+        return (springAtEdge(valve) - signal) / opening;
+    }
+
+    /** Whether the pilot pressure acts on the regulator in a range, straight or through what hands it on. */
+    public boolean pilotMoves(Network network, String range) {
+        SpoolValve valve = regulator(network);
+        double none = force(network, valve, asking(range, 0), ABOVE_ALL).value();
+        double some = force(network, valve, asking(range, AGREE), ABOVE_ALL).value();
+        return none != some;
+    }
+
+    /** Nodes that act on the regulator in a range and are not counted in the set pressure: what they carry is not known before a state. */
+    public List<String> unknown(Network network, Control control) {
+        Signals signals = new Signals(network, line, control);
+        return regulator(network).areas().stream()
+                .filter(area -> area.fedIn(control.range()))
+                .map(area -> nodeOf(network, area.port()))
+                .distinct()
+                .filter(node -> signals.at(node, ABOVE_ALL).isEmpty())
+                .toList();
+    }
+
+    /** Net opening force of all pressures that are known [N], and its slope by the line's [m²]. */
+    private Signals.Known force(Network network, SpoolValve valve, Control control, double linePressure) {
+        Signals signals = new Signals(network, line, control);
+        double force = 0;
+        double slope = 0;
+        for (SpoolValve.Area area : valve.areas()) {
+            if (area.fedIn(control.range())) {
+                Optional<Signals.Known> known = signals.at(nodeOf(network, area.port()), linePressure);
+                force += area.area() * known.map(Signals.Known::value).orElse(0.0);
+                slope += area.area() * known.map(Signals.Known::slope).orElse(0.0);
+            }
+        }
+        return new Signals.Known(force, slope);
     }
 
     private SpoolValve regulator(Network network) {
@@ -84,17 +180,6 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
 
     private double springAtEdge(SpoolValve valve) {
         return valve.spring().preload() + valve.spring().rate() * edgePosition(valve);
-    }
-
-    private double lineArea(Network network, SpoolValve valve, String range) {
-        return valve.pressureForce(range, port -> nodeOf(network, port).equals(line) ? 1 : 0);
-    }
-
-    private double pilotForce(Network network, SpoolValve valve, String range, double pilot) {
-        return pilotNode(network)
-                .map(node ->
-                        valve.pressureForce(range, port -> nodeOf(network, port).equals(node) ? pilot : 0))
-                .orElse(0.0);
     }
 
     private String nodeOf(Network network, int port) {

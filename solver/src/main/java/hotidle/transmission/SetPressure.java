@@ -3,6 +3,7 @@ package hotidle.transmission;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
+import java.util.List;
 
 /** Another set pressure for a unit: command and spring together. */
 public final class SetPressure {
@@ -25,15 +26,24 @@ public final class SetPressure {
             throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
         }
         Command scaled = unit.command().scaledTo(pressure);
+        double preload = controls(unit, scaled, pressure).stream()
+                .mapToDouble(control -> scaled.preloadFor(unit.network(), control, pressure))
+                .min()
+                .orElseThrow();
+        return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
+    }
+
+    /** Under which the line is to stand at the pressure; by the spring alone it is the first of them to reach it. */
+    private static List<Control> controls(Transmission unit, Command scaled, double pressure) {
+        if (scaled.pilot().isEmpty()) {
+            return unit.forwardControls();
+        }
         String forward = unit.ranges().stream()
                 .filter(Range::forward)
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException(unit.circuit() + " has no forward range"))
                 .name();
-        double pilot =
-                scaled.pilot().map(made -> made.pilotByLine().at(pressure)).orElse(0.0);
-        double preload = scaled.preloadFor(unit.network(), forward, pilot, pressure);
-        return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
+        return List.of(scaled.control(forward, pressure));
     }
 
     private static Network withPreload(Network network, String regulator, double preload) {

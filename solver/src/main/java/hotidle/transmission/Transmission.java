@@ -81,26 +81,38 @@ public record Transmission(
         return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
     }
 
-    /** Set pressure commanded under some conditions, with the areas of their range [Pa]; empty where nothing is commanded. */
+    /** Set pressure commanded under some conditions, with the areas of their range [Pa]; empty where nothing is commanded. See {@link Command#setPressure}. */
     public OptionalDouble setPressure(Conditions conditions) {
         return commanded.stream()
-                .mapToDouble(command ->
-                        command.setPressure(network, conditions.range(), command.pilot(conditions.commands())))
+                .mapToDouble(command -> command.setPressure(network, Control.of(conditions)))
                 .findFirst();
     }
 
     /**
-     * Highest set pressure of the forward ranges [Pa], of any range where none is forward.
+     * Highest set pressure of the forward ranges [Pa], of any range where none is forward: the highest commanded; where no solenoid
+     * commands it, that of the duty point at which spring and signals ask for most.
      *
      * @throws NotCommandedException where nothing commands the line
      */
     public double highestSet() {
-        String range = ranges.stream()
-                .filter(Range::forward)
-                .findFirst()
-                .orElse(ranges.get(0))
-                .name();
-        return command().highest(network, range);
+        return forwardControls().stream()
+                .mapToDouble(control -> command().highest(network, control))
+                .max()
+                .orElseThrow();
+    }
+
+    /** The controls under which set pressure is quoted: of every duty point in a forward range, of each such range without one. */
+    List<Control> forwardControls() {
+        List<String> forward =
+                ranges.stream().filter(Range::forward).map(Range::name).toList();
+        List<String> quoted = forward.isEmpty() ? List.of(ranges.get(0).name()) : forward;
+        List<Control> ofDuties = duties.stream()
+                .filter(duty -> quoted.contains(duty.range()))
+                .map(duty -> Control.of(conditions(duty)))
+                .toList();
+        return ofDuties.isEmpty()
+                ? quoted.stream().map(range -> new Control(range, Map.of())).toList()
+                : ofDuties;
     }
 
     /** The relief valves of a node; one elsewhere limits what it lies on. */

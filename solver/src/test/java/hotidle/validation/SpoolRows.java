@@ -11,7 +11,9 @@ import hotidle.oil.Oil;
 import hotidle.part.Fit;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.Command;
+import hotidle.transmission.Control;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -89,6 +91,7 @@ final class SpoolRows {
         Network network = new Network(
                 List.of(Node.free("line"), Node.held("sump", 0), Node.free("boost")),
                 List.of(Placed.of("regulator", valve, "sump", Group.VALVE_BODY, "line", "sump", "boost")));
-        return new Command("line", "regulator", "bypass", Optional.empty()).setPressure(network, "any", 0);
+        return new Command("line", "regulator", "bypass", Optional.empty())
+                .setPressure(network, new Control("any", Map.of()));
     }
 }

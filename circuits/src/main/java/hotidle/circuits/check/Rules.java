@@ -26,14 +26,18 @@ public final class Rules {
     static final List<Rule.OfDuty> OF_CHANGED_DUTY =
             List.of(new DutyPointIsTheCircuits(), new LineSolenoidFollowsTorque(), new LockupHasAConverter());
 
-    static final List<Rule.OfCommand> OF_COMMAND = List.of(
-            new EdgeIsAnOpening(), new PilotHasBothTables(), new LineOpensRegulator(), new PilotActsOnRegulator());
+    static final List<Rule.OfCommand> OF_COMMAND =
+            List.of(new EdgeIsAnOpening(), new PilotHasBothTables(), new LineOpensRegulator());
 
     static final List<Rule.OfBuild> OF_BUILD =
             List.of(new SetPressureNeedsACommand(), new TablesNeedASolenoid(), new BuildGivesItsReason());
 
-    static final List<Rule.OfUnits> OF_UNITS =
-            List.of(new CommandAgainstSpring(), new CommandAgainstDuty(), new CommandInReach());
+    static final List<Rule.OfUnits> OF_UNITS = List.of(
+            new SignalsAreKnown(),
+            new PilotActsOnRegulator(),
+            new CommandAgainstSpring(),
+            new CommandAgainstDuty(),
+            new CommandInReach());
 
     private Rules() {}
 

@@ -7,8 +7,10 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Problem;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.Control;
 import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** A spring written as the pressure that it balances: preload = set-pressure x area - spring-rate x edge, worked out by hand. */
@@ -72,14 +74,17 @@ class SpoolSpringTest {
         DescribedCircuit circuit = circuit(BYPASS, LINE, "set-pressure: 10 bar");
         assertEquals(1e6 * 200e-6 - 8000 * 0.001, preload(circuit, "plain"), 1e-9);
         Transmission plain = circuit.unit("plain");
-        assertEquals(1e6, plain.command().setPressure(plain.network(), "bench", 0), 1e-6);
+        assertEquals(1e6, plain.command().setPressure(plain.network(), new Control("bench", Map.of())), 1e-6);
     }
 
     @Test
     void aShimOfAMillimetreRaisesItByTheSpringRate() {
         DescribedCircuit circuit = circuit(BYPASS, LINE, "set-pressure: 10 bar");
         Transmission shimmed = circuit.unit("shimmed");
-        assertEquals(1e6 + 8 / 200e-6, shimmed.command().setPressure(shimmed.network(), "bench", 0), 1e-6);
+        assertEquals(
+                1e6 + 8 / 200e-6,
+                shimmed.command().setPressure(shimmed.network(), new Control("bench", Map.of())),
+                1e-6);
     }
 
     @Test

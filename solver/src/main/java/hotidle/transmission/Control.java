@@ -1,0 +1,27 @@
+package hotidle.transmission;
+
+import hotidle.network.Conditions;
+import java.util.Map;
+
+/**
+ * What sets the pressures that valves are asked for.
+ *
+ * @param range    range engaged
+ * @param commands pilot pressure asked of each solenoid [Pa]
+ */
+public record Control(String range, Map<String, Double> commands) {
+
+    public Control {
+        commands = Map.copyOf(commands);
+    }
+
+    /** What does so under some conditions. */
+    public static Control of(Conditions conditions) {
+        return new Control(conditions.range(), conditions.commands());
+    }
+
+    /** What one part is asked for [Pa]. */
+    double asked(String part) {
+        return commands.getOrDefault(part, 0.0);
+    }
+}
