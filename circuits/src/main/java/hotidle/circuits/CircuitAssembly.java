@@ -209,7 +209,11 @@ final class CircuitAssembly {
                 HeatSection.inputs(root, oil));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
-        Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure);
+        Remade remade = new Remade(
+                unit,
+                new Resizing(all, materials, placed),
+                pressure,
+                pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING));
         return (pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit))
                 .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }
@@ -244,7 +248,7 @@ final class CircuitAssembly {
 
     private static Optional<Transmission> pressed(Transmission unit, Attributes build) {
         try {
-            return Optional.of(SetPressure.of(unit, build.number("set-pressure")));
+            return Optional.of(SetPressure.of(unit, build.number("set-pressure"), by(build)));
         } catch (IllegalArgumentException impossible) {
             build.error(
                     ProblemCode.SET_PRESSURE_OUT_OF_REACH,
@@ -254,6 +258,13 @@ final class CircuitAssembly {
                     "");
             return Optional.empty();
         }
+    }
+
+    private static SetPressure.By by(Attributes build) {
+        return build.wordIf(BuildSection.SET_BY)
+                .filter("spring"::equals)
+                .map(spring -> SetPressure.By.SPRING)
+                .orElse(SetPressure.By.COMMAND_AND_SPRING);
     }
 
     private DescribedCircuit described(Map<String, Adjustable> units) {
@@ -332,7 +343,7 @@ final class CircuitAssembly {
     private String text(Attributes build) {
         return writtenBuild(build.name()).value() instanceof Value.Entries keys
                         && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
-                ? "to " + text.text()
+                ? "to " + text.text() + (by(build) == SetPressure.By.SPRING ? ", by the spring alone" : "")
                 : "";
     }
 }

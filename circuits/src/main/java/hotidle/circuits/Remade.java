@@ -22,8 +22,10 @@ import java.util.OptionalDouble;
  * @param unit     as the build has it, before its set pressure
  * @param parts    of the build, with the numbers that they were made of
  * @param pressure set pressure that the build asks for, if it does [Pa]
+ * @param by       what that changes
  */
-record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implements Adjustable.Remake {
+record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPressure.By by)
+        implements Adjustable.Remake {
 
     /** A pump's worn mesh: it wears though it is no size with a new value. The file as written is new. */
     private static final String MESH = "orifice-slip-area";
@@ -49,7 +51,7 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure) implem
                 unit.duties(),
                 unit.taps(),
                 unit.heat());
-        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble()) : made;
+        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 
     /**

@@ -105,18 +105,25 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         return NoSetPressure.of(this);
     }
 
+    /** Tries set pressures by command and spring together, see the other one. */
+    public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
+        return study(unit, pressures, SetPressure.By.COMMAND_AND_SPRING, speeds, step);
+    }
+
     /**
      * Tries set pressures.
      *
      * @param unit      commanded
      * @param pressures [Pa], rising, two or more
+     * @param by        what is changed for each
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
      * @param step      called after each duty at each pressure and after each margin, from any thread
      */
-    public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
+    public static Window study(
+            Transmission unit, List<Double> pressures, SetPressure.By by, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
         List<Transmission> made = pressures.stream()
-                .map(pressure -> SetPressure.of(unit, pressure))
+                .map(pressure -> SetPressure.of(unit, pressure, by))
                 .toList();
         // a chain a duty, so that what is found does not depend on which thread comes first
         List<List<Stand>> stands = unit.duties().parallelStream()
@@ -149,7 +156,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                         .add(key);
             }
         }
-        SpanSearch search = new SpanSearch(unit, limiting, points, ends);
+        SpanSearch search = new SpanSearch(unit, by, limiting, points, ends);
         List<Span> spans = kinds.values().parallelStream()
                 .map(keys -> {
                     Span span = search.span(keys);
@@ -190,7 +197,11 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record SpanSearch(
-            Transmission unit, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.Trial> ends) {
+            Transmission unit,
+            SetPressure.By by,
+            BoundarySearch limiting,
+            List<SetPoint> points,
+            List<BoundarySearch.Trial> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<PressureRange> ranges = ranges(keys);
@@ -287,7 +298,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         }
 
         private Optional<Transmission> at(double pressure) {
-            return Optional.of(SetPressure.of(unit, pressure));
+            return Optional.of(SetPressure.of(unit, pressure, by));
         }
     }
 }

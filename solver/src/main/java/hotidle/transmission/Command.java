@@ -14,8 +14,14 @@ import java.util.function.ToDoubleFunction;
  * @param regulator    name of the regulator, a spool valve
  * @param edge         its first metering opening, whose zero overlap defines the set pressure
  * @param pilot        what asks for more than the spring does; empty where the spring alone sets the line
+ * @param tablesHold   whether the pilot's tables say what the line comes to; false once the spring was changed and they were not
  */
-public record Command(String line, String regulator, String edge, Optional<Pilot> pilot) {
+public record Command(String line, String regulator, String edge, Optional<Pilot> pilot, boolean tablesHold) {
+
+    /** A command whose tables and spring belong together. */
+    public Command(String line, String regulator, String edge, Optional<Pilot> pilot) {
+        this(line, regulator, edge, pilot, true);
+    }
 
     /** Actual and commanded line pressure agree within this: 10 psi (common practice) [Pa]. */
     public static final double AGREE = 10 * 4.4482216152605 / 0.00064516;
@@ -61,10 +67,21 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
     }
 
     /**
-     * Highest set pressure in a range [Pa]: the highest commanded, or what spring and signals ask for without a pilot pressure.
+     * Highest set pressure in a range [Pa]: the highest commanded, where the tables hold; what the spring makes of that, where they do
+     * not; what spring and signals ask for, where there is no pilot pressure.
      */
     public double highest(Network network, Control control) {
-        return pilot.map(made -> made.lineByTorque().highest()).orElseGet(() -> setPressure(network, control));
+        return pilot.isPresent() && tablesHold
+                ? pilot.get().lineByTorque().highest()
+                : setPressure(network, atHighest(control));
+    }
+
+    /** A control with the pilot pressure of the highest line pressure commanded. */
+    Control atHighest(Control control) {
+        return pilot.map(made -> control.asking(
+                        made.solenoid(),
+                        made.pilotByLine().at(made.lineByTorque().highest())))
+                .orElse(control);
     }
 
     /**
@@ -77,8 +94,16 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
      * @return infinite where no line pressure moves the regulator off its seat
      */
     public double setPressure(Network network, Control control) {
+        return balance(network, control, springAtEdge(regulator(network)));
+    }
+
+    /** Line pressure that signals alone hold, with a spring that pushes with nothing [Pa]. */
+    double withoutSpring(Network network, Control control) {
+        return balance(network, control, 0);
+    }
+
+    private double balance(Network network, Control control, double spring) {
         SpoolValve valve = regulator(network);
-        double spring = springAtEdge(valve);
         double pressure = ABOVE_ALL;
         for (int i = 0; i < ITERATIONS; i++) {
             Signals.Known force = force(network, valve, control, pressure);
@@ -189,6 +214,11 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
     /** The same command with another pilot. */
     public Command with(Pilot other) {
         return new Command(line, regulator, edge, Optional.of(other));
+    }
+
+    /** The same command to a regulator whose spring was changed alone. */
+    Command onOtherSpring() {
+        return new Command(line, regulator, edge, pilot, false);
     }
 
     /** The same command, its highest line pressure set to another [Pa] by scaling it; the spring's is not changed by this. */

@@ -1,6 +1,7 @@
 package hotidle.transmission;
 
 import hotidle.network.Conditions;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -18,6 +19,13 @@ public record Control(String range, Map<String, Double> commands) {
     /** What does so under some conditions. */
     public static Control of(Conditions conditions) {
         return new Control(conditions.range(), conditions.commands());
+    }
+
+    /** The same with one part asked for another pressure [Pa]. */
+    Control asking(String part, double pressure) {
+        Map<String, Double> all = new HashMap<>(commands);
+        all.put(part, pressure);
+        return new Control(range, all);
     }
 
     /** What one part is asked for [Pa]. */

@@ -4,26 +4,47 @@ import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
 import java.util.List;
+import java.util.Locale;
 
-/** Another set pressure for a unit: command and spring together. */
+/** Another set pressure for a unit: command and spring together, or the spring alone. */
 public final class SetPressure {
 
     /** How far set pressures are raised in the trade: about 270 psi, common practice [Pa]. */
     public static final double RAISED = 270 * 4.4482216152605 / 0.00064516;
 
+    /** What is changed for another set pressure. */
+    public enum By {
+        /** The tables of the command are scaled and the spring is made to agree; without a solenoid the spring alone. */
+        COMMAND_AND_SPRING,
+        /** The spring of the regulator; pilot and throttle pressure stay as they are. */
+        SPRING
+    }
+
+    private static final double PSI = 6894.757293168361;
+
     private SetPressure() {}
 
+    /** Command and spring together, see the other one. */
+    public static Transmission of(Transmission unit, double pressure) {
+        return of(unit, pressure, By.COMMAND_AND_SPRING);
+    }
+
     /**
-     * Scales the command so that its highest value is the pressure asked for, and solves the regulator's preload so that it
-     * balances there in the forward ranges; reverse follows by its areas.
+     * Solves the regulator's preload so that it balances at the pressure asked for in the forward ranges; reverse follows by its
+     * areas. Together with it the command is scaled so that its highest value is that pressure.
      *
      * @param unit     as it is
      * @param pressure highest set pressure in the forward ranges [Pa], above zero
-     * @throws IllegalArgumentException where the unit has no forward range or the pressure is not above zero
+     * @param by       what is changed
+     * @throws IllegalArgumentException where the unit has no forward range, the pressure is not above zero, or by the spring alone it
+     *     lies below what pilot and throttle pressure hold without any spring
      */
-    public static Transmission of(Transmission unit, double pressure) {
+    public static Transmission of(Transmission unit, double pressure, By by) {
         if (!(pressure > 0)) {
             throw new IllegalArgumentException("set pressure is " + pressure + " Pa and must be above zero");
+        }
+        if (by == By.SPRING) {
+            return bySpring(unit, pressure);
         }
         Command scaled = unit.command().scaledTo(pressure);
         double preload = controls(unit, scaled, pressure).stream()
@@ -31,6 +52,29 @@ public final class SetPressure {
                 .min()
                 .orElseThrow();
         return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
+    }
+
+    private static Transmission bySpring(Transmission unit, double pressure) {
+        Command command = unit.command().onOtherSpring();
+        List<Control> controls =
+                unit.forwardControls().stream().map(command::atHighest).toList();
+        double least = controls.stream()
+                .mapToDouble(control -> command.withoutSpring(unit.network(), control))
+                .max()
+                .orElseThrow();
+        if (pressure < least) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "by its spring alone the line cannot be set below %.0f psi (%.1f bar): pilot and throttle pressure hold that without"
+                            + " a spring",
+                    least / PSI,
+                    least / 1e5));
+        }
+        double preload = controls.stream()
+                .mapToDouble(control -> command.preloadFor(unit.network(), control, pressure))
+                .min()
+                .orElseThrow();
+        return unit.with(withPreload(unit.network(), command.regulator(), preload), command);
     }
 
     /** Under which the line is to stand at the pressure; by the spring alone it is the first of them to reach it. */

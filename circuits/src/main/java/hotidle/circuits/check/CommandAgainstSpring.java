@@ -35,7 +35,7 @@ final class CommandAgainstSpring implements Rule.OfUnits {
 
     private static Optional<String> disagreement(Transmission unit) {
         Command command = unit.command();
-        if (command.pilot().isEmpty()) {
+        if (command.pilot().isEmpty() || !command.tablesHold()) {
             return Optional.empty();
         }
         Command.Pilot asked = command.pilot().get();

@@ -9,6 +9,14 @@ final class SetPressureNeedsACommand implements Rule.OfBuild {
 
     @Override
     public void check(Attributes file, Attributes build) {
+        if (build.has("set-by") && !build.has("set-pressure")) {
+            build.error(
+                    ProblemCode.SET_BY_WITHOUT_PRESSURE,
+                    "set-by",
+                    "has a set-by without a set-pressure",
+                    "it says what the set-pressure changes",
+                    "add set-pressure, or leave it out");
+        }
         for (String key : List.of("set-pressure", "command")) {
             if (build.has(key) && !file.stands("command")) {
                 build.error(

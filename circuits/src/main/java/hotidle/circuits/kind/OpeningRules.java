@@ -17,6 +17,7 @@ final class OpeningRules {
                 .filter(opening -> !opening.broken())
                 .toList();
         openings.forEach(opening -> holes(opening, valve));
+        openings.forEach(opening -> unreachable(opening, valve));
         for (int i = 0; i < openings.size(); i++) {
             crowded(openings.get(i), openings.subList(0, i));
             for (Attributes other : openings.subList(0, i)) {
@@ -37,6 +38,26 @@ final class OpeningRules {
                     String.format(Locale.ROOT, "has holes that overlap: they take %.1f mm", taken * 1000),
                     String.format(Locale.ROOT, "the bore has %.1f mm of circumference", Math.PI * bore * 1000),
                     "look at number and diameter of the holes");
+        }
+    }
+
+    /** An opening at whose edge the spool never comes. */
+    private static void unreachable(Attributes opening, Attributes valve) {
+        boolean up = opening.word("opens").equals("up");
+        double edge = opening.number("edge");
+        double low = valve.rows("stops").get(0).x();
+        double high = valve.rows("stops").get(1).x();
+        if (up ? edge >= high : edge <= low) {
+            opening.error(
+                    ProblemCode.OPENING_OUT_OF_REACH,
+                    "edge",
+                    String.format(
+                            Locale.ROOT,
+                            "never opens: it begins to at %.2f mm, and the spool stops at %.2f mm",
+                            edge * 1000,
+                            (up ? high : low) * 1000),
+                    "an opening beyond the stops is a mistake in one of them",
+                    "correct edge, opens or stops, or leave the opening out");
         }
     }
 

@@ -15,6 +15,9 @@ public final class BuildSection {
     /** The name of the one build of a file that has none. */
     public static final String AS_WRITTEN = "as-written";
 
+    /** What a set pressure of a build changes. */
+    public static final String SET_BY = "set-by";
+
     /** A change of a build. */
     public static final Shape CHANGE = new Shape(
             "change",
@@ -57,10 +60,17 @@ public final class BuildSection {
                     Key.quantity(
                                     "set-pressure",
                                     Dimension.PRESSURE,
-                                    "highest set pressure; command and spring are set to it after all changes")
+                                    "highest set pressure; command and spring are set to it after all changes, or what set-by says")
                             .optional()
                             .allowed("1 psi", "5000 psi")
                             .usual("30 psi", "500 psi"),
+                    Key.choice(
+                                    SET_BY,
+                                    "what set-pressure changes: spring leaves pilot and throttle pressure as they are; left out:"
+                                            + " command-and-spring, the tables scaled and the spring made to agree",
+                                    "command-and-spring",
+                                    "spring")
+                            .optional(),
                     Key.of(
                                     "duty",
                                     new Type.NamedGroups(BUILD_DUTY),
