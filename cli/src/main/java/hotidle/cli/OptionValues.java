@@ -105,7 +105,8 @@ final class OptionValues {
                 duty.speedRatio(),
                 duty.lubeNeed(),
                 duty.temperatures(),
-                duty.commands());
+                duty.commands(),
+                duty.sensed());
     }
 
     /** The duty with its sump at another temperature [K]; all other regions keep their distance from it. */
@@ -123,6 +124,7 @@ final class OptionValues {
                 duty.lubeNeed(),
                 duty.temperatures().entrySet().stream()
                         .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
-                duty.commands());
+                duty.commands(),
+                duty.sensed());
     }
 }

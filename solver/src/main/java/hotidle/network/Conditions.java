@@ -2,6 +2,7 @@ package hotidle.network;
 
 import hotidle.oil.Oil;
 import hotidle.oil.OilAt;
+import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import java.util.Map;
 
@@ -15,6 +16,7 @@ import java.util.Map;
  * @param ambient      absolute ambient pressure [Pa]
  * @param temperatures of each region [K]
  * @param commands     pilot pressure asked of each solenoid [Pa]
+ * @param sensed       what mechanical valves feel
  */
 public record Conditions(
         double speed,
@@ -23,7 +25,20 @@ public record Conditions(
         Oil oil,
         double ambient,
         Map<String, Double> temperatures,
-        Map<String, Double> commands) {
+        Map<String, Double> commands,
+        Sensed sensed) {
+
+    /** Conditions under which mechanical valves feel nothing. */
+    public Conditions(
+            double speed,
+            String range,
+            Setting.Lockup lockup,
+            Oil oil,
+            double ambient,
+            Map<String, Double> temperatures,
+            Map<String, Double> commands) {
+        this(speed, range, lockup, oil, ambient, temperatures, commands, Sensed.NOTHING);
+    }
 
     public Conditions {
         temperatures = Map.copyOf(temperatures);
@@ -35,7 +50,7 @@ public record Conditions(
 
     /** The same at another speed [rev/s]. */
     public Conditions atSpeed(double other) {
-        return new Conditions(other, range, lockup, oil, ambient, temperatures, commands);
+        return new Conditions(other, range, lockup, oil, ambient, temperatures, commands, sensed);
     }
 
     /** Whether nothing but the speed differs. */
@@ -45,7 +60,8 @@ public record Conditions(
                 && ambient == other.ambient
                 && oil.equals(other.oil)
                 && temperatures.equals(other.temperatures)
-                && commands.equals(other.commands);
+                && commands.equals(other.commands)
+                && sensed.equals(other.sensed);
     }
 
     /** What one part is given. */
@@ -55,7 +71,8 @@ public record Conditions(
 
     /** What one part is given, its oil being known. */
     public Setting setting(Placed placed, OilAt known) {
-        return new Setting(speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0), temperatures);
+        return new Setting(
+                speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0), temperatures, sensed);
     }
 
     /** The oil that one part sees. */

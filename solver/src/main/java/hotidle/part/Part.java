@@ -29,6 +29,7 @@ public sealed interface Part
                 ReliefValve,
                 SealingRing,
                 Selector,
+                SignalValve,
                 Solenoid,
                 SpoolValve {
 

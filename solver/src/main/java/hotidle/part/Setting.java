@@ -12,12 +12,25 @@ import java.util.Map;
  * @param oil     oil at the temperature of the part's region
  * @param command pilot pressure asked of the part, where it is a solenoid [Pa], otherwise 0
  * @param temperatures of all regions [K]
+ * @param sensed  what mechanical valves feel
  */
 public record Setting(
-        double speed, String range, Lockup lockup, OilAt oil, double command, Map<String, Double> temperatures) {
+        double speed,
+        String range,
+        Lockup lockup,
+        OilAt oil,
+        double command,
+        Map<String, Double> temperatures,
+        Sensed sensed) {
 
     public Setting {
         temperatures = Map.copyOf(temperatures);
+    }
+
+    /** A setting in which mechanical valves feel nothing. */
+    public Setting(
+            double speed, String range, Lockup lockup, OilAt oil, double command, Map<String, Double> temperatures) {
+        this(speed, range, lockup, oil, command, temperatures, Sensed.NOTHING);
     }
 
     /** A setting for a part that asks for no temperature but that of its own oil. */

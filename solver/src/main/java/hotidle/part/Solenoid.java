@@ -65,7 +65,12 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
 
     @Override
     public Law law(Setting setting) {
-        return new Piloting(this, setting.command(), setting.oil());
+        return law(setting.command(), setting.oil());
+    }
+
+    /** The law of a valve of these openings, whatever asks it for a pressure [Pa]. */
+    Law law(double command, OilAt oil) {
+        return new Piloting(this, command, oil);
     }
 
     private record Piloting(Solenoid solenoid, double command, OilAt oil) implements Law {

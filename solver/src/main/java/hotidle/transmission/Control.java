@@ -1,6 +1,7 @@
 package hotidle.transmission;
 
 import hotidle.network.Conditions;
+import hotidle.part.Sensed;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -9,8 +10,14 @@ import java.util.Map;
  *
  * @param range    range engaged
  * @param commands pilot pressure asked of each solenoid [Pa]
+ * @param sensed   what mechanical valves feel
  */
-public record Control(String range, Map<String, Double> commands) {
+public record Control(String range, Map<String, Double> commands, Sensed sensed) {
+
+    /** A control of which mechanical valves feel nothing. */
+    public Control(String range, Map<String, Double> commands) {
+        this(range, commands, Sensed.NOTHING);
+    }
 
     public Control {
         commands = Map.copyOf(commands);
@@ -18,18 +25,13 @@ public record Control(String range, Map<String, Double> commands) {
 
     /** What does so under some conditions. */
     public static Control of(Conditions conditions) {
-        return new Control(conditions.range(), conditions.commands());
+        return new Control(conditions.range(), conditions.commands(), conditions.sensed());
     }
 
     /** The same with one part asked for another pressure [Pa]. */
     Control asking(String part, double pressure) {
         Map<String, Double> all = new HashMap<>(commands);
         all.put(part, pressure);
-        return new Control(range, all);
-    }
-
-    /** What one part is asked for [Pa]. */
-    double asked(String part) {
-        return commands.getOrDefault(part, 0.0);
+        return new Control(range, all, sensed);
     }
 }

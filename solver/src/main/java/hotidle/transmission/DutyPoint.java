@@ -1,5 +1,6 @@
 package hotidle.transmission;
 
+import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import java.util.HashMap;
 import java.util.Map;
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param lubeNeed     share of the flow that lubrication and cooler are said to need that is needed here [-]
  * @param temperatures of each region [K]; where they follow from heat, of those that are given all the same
  * @param commands     pilot pressure asked of solenoids other than the one of the line command [Pa]
+ * @param sensed       what mechanical valves feel
  * @param warming      how the temperatures follow from heat; empty where they are given
  */
 public record DutyPoint(
@@ -34,6 +36,7 @@ public record DutyPoint(
         double lubeNeed,
         Map<String, Double> temperatures,
         Map<String, Double> commands,
+        Sensed sensed,
         Optional<Warming> warming) {
 
     public DutyPoint {
@@ -41,7 +44,7 @@ public record DutyPoint(
         commands = Map.copyOf(commands);
     }
 
-    /** A point whose temperatures are given. */
+    /** A point whose temperatures are given, at which mechanical valves feel nothing. */
     public DutyPoint(
             String name,
             String about,
@@ -66,6 +69,36 @@ public record DutyPoint(
                 lubeNeed,
                 temperatures,
                 commands,
+                Sensed.NOTHING);
+    }
+
+    /** A point whose temperatures are given. */
+    public DutyPoint(
+            String name,
+            String about,
+            double speed,
+            String range,
+            Setting.Lockup lockup,
+            double engineTorque,
+            double torqueRatio,
+            OptionalDouble speedRatio,
+            double lubeNeed,
+            Map<String, Double> temperatures,
+            Map<String, Double> commands,
+            Sensed sensed) {
+        this(
+                name,
+                about,
+                speed,
+                range,
+                lockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                commands,
+                sensed,
                 Optional.empty());
     }
 
@@ -82,7 +115,8 @@ public record DutyPoint(
                 speedRatio,
                 lubeNeed,
                 given,
-                commands);
+                commands,
+                sensed);
     }
 
     /** The same point with temperatures that follow from heat. */
@@ -99,6 +133,7 @@ public record DutyPoint(
                 lubeNeed,
                 temperatures,
                 commands,
+                sensed,
                 Optional.of(how));
     }
 
@@ -123,6 +158,7 @@ public record DutyPoint(
                 lubeNeed,
                 temperatures,
                 all,
+                sensed,
                 warming);
     }
 

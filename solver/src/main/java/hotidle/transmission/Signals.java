@@ -11,6 +11,7 @@ import hotidle.part.Orifice;
 import hotidle.part.Passage;
 import hotidle.part.PumpChamber;
 import hotidle.part.Selector;
+import hotidle.part.SignalValve;
 import hotidle.part.Solenoid;
 import hotidle.part.SpoolValve;
 import java.util.ArrayDeque;
@@ -106,14 +107,20 @@ final class Signals {
                 .filter(one -> one.name().equals(node) && one.held().isPresent())
                 .map(one -> new Known(one.held().getAsDouble(), 0))
                 .findFirst();
-        return held.or(() -> same(pilots(node).stream()
-                .map(valve -> new Known(control.asked(valve.name()), 0))
-                .toList()));
+        return held.or(() -> same(pilots(node).stream().map(this::asked).toList()));
+    }
+
+    private Known asked(Placed valve) {
+        return new Known(
+                valve.part() instanceof SignalValve mechanical
+                        ? mechanical.demand().pressure(control.sensed())
+                        : control.commands().getOrDefault(valve.name(), 0.0),
+                0);
     }
 
     private List<Placed> pilots(String node) {
         return network.parts().stream()
-                .filter(placed -> placed.part() instanceof Solenoid
+                .filter(placed -> (placed.part() instanceof Solenoid || placed.part() instanceof SignalValve)
                         && placed.nodes().get(1).equals(node))
                 .toList();
     }

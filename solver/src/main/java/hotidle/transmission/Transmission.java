@@ -78,7 +78,8 @@ public record Transmission(
         commanded
                 .flatMap(Command::pilot)
                 .ifPresent(pilot -> commands.put(pilot.solenoid(), pilot.at(duty.engineTorque())));
-        return new Conditions(duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands);
+        return new Conditions(
+                duty.speed(), duty.range(), duty.lockup(), oil, ambient, duty.temperatures(), commands, duty.sensed());
     }
 
     /** Set pressure commanded under some conditions, with the areas of their range [Pa]; empty where nothing is commanded. See {@link Command#setPressure}. */

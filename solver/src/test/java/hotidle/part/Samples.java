@@ -44,6 +44,7 @@ public final class Samples {
         kinds.put(SpoolValve.class, s -> s.spoolValve(List.of("p1", "p2", "p3", "p4")));
         kinds.put(Selector.class, s -> s.selector());
         kinds.put(Solenoid.class, s -> s.solenoid());
+        kinds.put(SignalValve.class, s -> new SignalValve(s.solenoid(), s.demand()));
         kinds.put(Bushing.class, s -> s.bushing());
         kinds.put(Clutch.class, s -> s.clutch());
         kinds.put(Converter.class, s -> s.converter());
@@ -206,6 +207,14 @@ public final class Samples {
 
     private Solenoid solenoid() {
         return new Solenoid(decades(0.4e-3, 2e-3), decades(0.5e-3, 3e-3), decades(1e3, 5e4), random.nextBoolean());
+    }
+
+    /** Asked for something even where nothing is felt, as by the random circuits. */
+    private SignalValve.Demand demand() {
+        double area = decades(3e-5, 3e-4);
+        return random.nextBoolean()
+                ? new ThrottleSpring(area, between(0, 8e5) * area, decades(1e3, 2e4), 0.01, between(-1e-3, 1e-3))
+                : new Diaphragm(area, decades(1e4, 8e5) * area, decades(1e-3, 1e-2), between(0, 1));
     }
 
     private Bushing bushing() {

@@ -33,6 +33,7 @@ class ValidationTest {
                     ReliefRows.rows(),
                     SpoolRows.rows(),
                     ClutchRows.rows(),
+                    GovernorRows.rows(),
                     CoolerRows.rows(),
                     NetworkRows.rows())
             .flatMap(List::stream)

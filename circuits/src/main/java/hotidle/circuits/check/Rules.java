@@ -20,6 +20,7 @@ public final class Rules {
             new WarmedDuty(),
             new DutyHasTorque(),
             new DutyHasSpeed(),
+            new DutySaysWhatValvesFeel(),
             new LockupHasAConverter(),
             new LineSolenoidFollowsTorque());
 

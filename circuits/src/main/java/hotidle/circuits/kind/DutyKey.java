@@ -19,7 +19,18 @@ public enum DutyKey {
             .usual("0 psi", "300 psi")),
     /** It can be locked up. */
     LOCKUP(Key.choice("lockup", "state of the lockup clutch", "off", "slipping", "on")
-            .byDefault("off", "assumed"));
+            .byDefault("off", "assumed")),
+    /** A cable or a lever opens it with the throttle. */
+    THROTTLE(Key.quantity("throttle", Dimension.RATIO, "how far the throttle is open: 0 % shut, 100 % full")
+            .allowed("0 %", "100 %")),
+    /** The engine's vacuum pulls at it. */
+    VACUUM(Key.quantity("manifold-vacuum", Dimension.PRESSURE, "how far the engine's manifold stands below ambient")
+            .allowed("0 psi", "1 bar")
+            .usual("0 inHg", "25 inHg")),
+    /** It turns with the output shaft. */
+    OUTPUT_SPEED(Key.quantity("output-speed", Dimension.SPEED, "speed of the output shaft")
+            .allowed("0 rpm", "20000 rpm")
+            .usual("0 rpm", "6000 rpm"));
 
     private final Key key;
 

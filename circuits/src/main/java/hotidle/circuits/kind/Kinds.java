@@ -34,6 +34,9 @@ public final class Kinds {
             CheckValveKind.KIND,
             ReliefValveKind.KIND,
             SolenoidKind.KIND,
+            ThrottleValveKind.KIND,
+            VacuumModulatorKind.KIND,
+            GovernorKind.KIND,
             ClutchKind.KIND,
             BandKind.KIND,
             ConverterKind.KIND);

@@ -30,10 +30,7 @@ final class SolenoidKind {
                                     .byDefault("regulated", "assumed"),
                             hole("feed-diameter", "diameter of the feed opening"),
                             hole("exhaust-diameter", "diameter of the exhaust opening"),
-                            Key.quantity("droop", Dimension.PRESSURE, "fall of the pilot pressure over the full stroke")
-                                    .byDefault("0.3 bar", "assumed")
-                                    .allowed("1 Pa", "100 bar")
-                                    .usual("0.01 bar", "2 bar")),
+                            droop("fall of the pilot pressure over the full stroke")),
                     SolenoidKind::paths,
                     (given, around) -> new Kind.MadePart(
                             new Solenoid(
@@ -55,13 +52,20 @@ final class SolenoidKind {
                 "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form");
     }
 
-    private static Key hole(String name, String meaning) {
+    static Key droop(String meaning) {
+        return Key.quantity("droop", Dimension.PRESSURE, meaning)
+                .byDefault("0.3 bar", "assumed")
+                .allowed("1 Pa", "100 bar")
+                .usual("0.01 bar", "2 bar");
+    }
+
+    static Key hole(String name, String meaning) {
         return Key.quantity(name, Dimension.LENGTH, meaning)
                 .allowed("0.01 mm", "50 mm")
                 .usual("0.3 mm", "5 mm");
     }
 
-    private static List<Kind.FlowPath> paths(Attributes given) {
+    static List<Kind.FlowPath> paths(Attributes given) {
         return given.has("supply") && given.has("pilot") && given.has("exhaust")
                 ? List.of(
                         Kind.FlowPath.between(given.word("supply"), given.word("pilot")),

@@ -1,6 +1,7 @@
 package hotidle.circuits.section;
 
 import hotidle.circuits.check.Rules;
+import hotidle.circuits.kind.DutyKey;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
@@ -10,6 +11,7 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Warming;
@@ -62,6 +64,9 @@ public final class DutySection {
                                     "share of what lubrication and cooler need that is needed here; less without load or heat")
                             .byDefault("100 %", "all of it (assumed)")
                             .allowed("0 %", "500 %"),
+                    DutyKey.THROTTLE.key().neededWhere("there is a throttle-valve"),
+                    DutyKey.VACUUM.key().neededWhere("there is a vacuum-modulator"),
+                    DutyKey.OUTPUT_SPEED.key().neededWhere("there is a governor"),
                     Key.of(
                                     "temperatures",
                                     new Type.PerName(Names.REGION, Dimension.TEMPERATURE),
@@ -148,7 +153,11 @@ public final class DutySection {
                 duty.numberIf("turbine-speed-ratio"),
                 duty.number("lube-need"),
                 duty.numbers("temperatures"),
-                duty.numbers("commands"));
+                duty.numbers("commands"),
+                new Sensed(
+                        duty.numberIf("output-speed").orElse(0),
+                        duty.numberIf("throttle").orElse(0),
+                        duty.numberIf("manifold-vacuum").orElse(0)));
         return warming(duty).map(point::warmedBy).orElse(point);
     }
 

@@ -11,6 +11,7 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -28,6 +29,7 @@ import java.util.Map;
  * @param speed      at which it turns [rev/s], 0 where it does not
  * @param command    pilot pressure asked of it [Pa], 0 where it is no solenoid
  * @param lockup     state of the lockup clutch
+ * @param sensed     what a mechanical valve feels
  * @param measuredAt temperature at which its sizes were measured [K]
  */
 public record OnePart(
@@ -38,6 +40,7 @@ public record OnePart(
         double speed,
         double command,
         Setting.Lockup lockup,
+        Sensed sensed,
         double measuredAt) {
 
     /** Name of the part's region. */
@@ -63,6 +66,10 @@ public record OnePart(
                 given.numberIf("speed").orElse(0),
                 given.numberIf("command").orElse(0),
                 Setting.Lockup.valueOf(given.wordIf("lockup").orElse("off").toUpperCase(Locale.ROOT)),
+                new Sensed(
+                        given.numberIf("output-speed").orElse(0),
+                        given.numberIf("throttle").orElse(0),
+                        given.numberIf("manifold-vacuum").orElse(0)),
                 given.numberIf("measured-at").orElse(REFERENCE_TEMPERATURE));
     }
 
@@ -106,7 +113,7 @@ public record OnePart(
     public Conditions conditions(Oil oil, double ambient, double temperature) {
         Map<String, Double> commands = new LinkedHashMap<>();
         commands.put(placed.name(), command);
-        return new Conditions(speed, RANGE, lockup, oil, ambient, Map.of(REGION, temperature), commands);
+        return new Conditions(speed, RANGE, lockup, oil, ambient, Map.of(REGION, temperature), commands, sensed);
     }
 
     /** Dimension of one of its own states, by the state's name. */

@@ -129,6 +129,7 @@ public enum ProblemCode {
     OPENINGS_OPEN_TOGETHER,
     OPENING_OUT_OF_REACH,
     NO_PORT,
+    GOVERNOR_WITHOUT_WEIGHTS,
 
     // Clutches, converter, cooler.
 

@@ -12,8 +12,8 @@ import java.util.Optional;
  * The units that users write, by dimension, each with its factor to SI. The first unit of a dimension is the one shown in
  * examples.
  *
- * <p>Inch 25.4 mm, pound-force 4.4482216152605 N, US gallon 3.785411784 L and so on are exact by definition: NIST Special
- * Publication 811 (2008), Appendix B (from memory). Sums are done in decimals, so that 14.030 mm is 0.01403 m to the last digit.
+ * <p>Inch 25.4 mm, pound-force 4.4482216152605 N, US gallon 3.785411784 L, pound 0.45359237 kg and so on are exact by definition: NIST Special
+ * Publication 811 (2008), Appendix B (from memory); the inch of mercury there is the conventional one. Sums are done in decimals, so that 14.030 mm is 0.01403 m to the last digit.
  */
 final class UnitTable {
 
@@ -67,6 +67,7 @@ final class UnitTable {
                             Unit.of("bar", "1e5"),
                             Unit.of("kPa", "1e3"),
                             Unit.of("MPa", "1e6"),
+                            Unit.of("inHg", "3386.389"),
                             Unit.of("Pa", "1"))),
             entry(
                     Dimension.TEMPERATURE,
@@ -128,7 +129,7 @@ final class UnitTable {
             entry(
                     Dimension.POWER,
                     List.of(Unit.of("W", "1"), Unit.of("kW", "1000"), Unit.of("hp", "745.69987158227022"))),
-            entry(Dimension.MASS, List.of(Unit.of("kg", "1"), Unit.of("lb", "0.45359237"))),
+            entry(Dimension.MASS, List.of(Unit.of("g", "1e-3"), Unit.of("kg", "1"), Unit.of("lb", "0.45359237"))),
             entry(Dimension.TIME, List.of(Unit.of("min", "60"), Unit.of("s", "1"), Unit.of("h", "3600"))),
             entry(Dimension.HEAT_LOSS, List.of(Unit.of("W/K", "1"))));
 
