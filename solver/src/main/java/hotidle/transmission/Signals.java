@@ -164,7 +164,7 @@ final class Signals {
                     other(nodes.get(link.from()), nodes.get(link.to()), node, next);
                 }
             }
-        } else if (placed.part() instanceof Passage || throttles && throttle(placed)) {
+        } else if (placed.part() instanceof Passage || (throttles && throttle(placed))) {
             other(nodes.get(0), nodes.get(1), node, next);
         }
         return next;
