@@ -40,7 +40,7 @@ final class CommandAgainstSpring implements Rule.OfUnits {
         }
         Command.Pilot asked = command.pilot().get();
         for (Range range : unit.ranges()) {
-for (Curve.Knot row : asked.lineByTorque().points()) {
+            for (Curve.Knot row : asked.lineByTorque().points()) {
                 double balance = command.setPressure(unit.network(), command.control(range.name(), row.y()));
                 if (range.forward() && Math.abs(balance - row.y()) > Command.AGREE) {
                     return Optional.of(String.format(

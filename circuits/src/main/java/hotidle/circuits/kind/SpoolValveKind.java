@@ -74,13 +74,13 @@ final class SpoolValveKind {
                             .measured("pi/4 times the square of the land's diameter, less that of the next land"),
                     Key.choice(
                             "acts",
-                            "open where the pressure moves the spool against its spring, else close",
+                            "open where the pressure moves the spool against its spring, else close, as it does where it pushes a boost",
                             "open",
                             "close"),
                     Key.of(
                                     "ranges",
                                     new Type.NameList(Names.RANGE),
-                                    "ranges in which it is fed; it is drained in all others; left out: all")
+                                    "ranges in which it is fed; it is drained in all others, as by a manual valve; left out: all")
                             .optional()));
 
     static final Kind KIND = Kind.of(
