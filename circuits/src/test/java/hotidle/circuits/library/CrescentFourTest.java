@@ -13,30 +13,38 @@ import org.junit.jupiter.api.Test;
 
 class CrescentFourTest {
 
-    private static final double PSI = 6894.757293168361;
     private static final Ready UNIT = Ready.of("crescent-four");
 
-    /** Spring at the edge, 89 N + 8 N/mm · 0.5 mm, and throttle pressure on 150 mm²; 225 mm² forward, 140 mm² in reverse. */
+    /**
+     * Spring at the edge, 89 N + 8 N/mm · 0.5 mm, and throttle pressure on 150 mm²; 225 mm² forward, 140 mm² in reverse. The cable
+     * presses 3.8 N + 4 N/mm · 10.8 mm at full throttle on 55 mm².
+     */
     @Test
-    void setPressureFollowsFromSpringAndAreasByHand() {
-        double spring = 89 + 8 * 0.5;
-        double throttle = (145 - 60) * 1.5 * PSI;
-        Figures stall = UNIT.figures("fresh", "stall");
-        double torque = (380 - 60) / 340.0;
-        double asked = (70 + 75 * torque) * PSI;
-        double pilot = (asked - 60 * PSI) * 1.5;
-        assertTrue(pilot < throttle);
+    void setPressureFollowsFromSpringAreasAndThrottleByHand() {
+        set("hot-idle", 0.02, 225e-6);
+        set("stall", 1, 225e-6);
+        set("road-cruise", 0.22, 225e-6);
+        set("backing-up", 0.43, 140e-6);
+    }
+
+    private static void set(String duty, double throttle, double area) {
+        double pushing = (3.8 + 4 * 10.8 * throttle) / 55e-6;
+        double set = (89 + 8 * 0.5 + pushing * 150e-6) / area;
+        Figures f = UNIT.figures("fresh", duty);
+        assertEquals(set, f.set().orElseThrow(), 1e-9 * set, duty);
+        assertTrue(f.regulated() && !f.farAboveSet(), duty);
+    }
+
+    /** 1200 rpm: 8.8430 N and 1.5791 N on 80 mm²; 3140 rpm: 14 N, the stop, and 10.8123 N. The droop is 0.15 bar. */
+    @Test
+    void governorPressureFollowsFromItsWeightsByHand() {
+        double half = 0.15e5 / 2;
+        assertEquals(0, UNIT.at("fresh", "stall").pressure("governor"), half);
         assertEquals(
-                (spring + pilot * 150e-6) / 225e-6,
-                stall.set().orElseThrow(),
-                1e-9 * stall.set().orElseThrow());
-        Figures back = UNIT.figures("fresh", "backing-up");
-        double backTorque = (200 - 60) / 340.0;
-        double backPilot = (10 + 75 * backTorque) * 1.5 * PSI;
-        assertEquals(
-                (spring + backPilot * 150e-6) / 140e-6,
-                back.set().orElseThrow(),
-                1e-9 * back.set().orElseThrow());
+                (8.8430 + 1.5791) / 80e-6,
+                UNIT.at("fresh", "full-throttle-shift").pressure("governor"),
+                half);
+        assertEquals((14 + 10.8123) / 80e-6, UNIT.at("fresh", "road-cruise").pressure("governor"), half);
     }
 
     @Test
