@@ -22,7 +22,8 @@ import java.util.stream.Collectors;
 /**
  * Which part of a unit plays which role; found from kinds and nodes, so that no file has to say it twice.
  *
- * @param line      node of the line; where nothing is commanded the outlet of the first chamber, without one the first free node
+ * @param line      node of the line; where nothing is commanded the outlet of the first chamber, without one the first free node,
+ *                   without that the first one
  * @param regulating the pressure regulator, where line pressure is commanded
  * @param inlet     the pump's inlet, where there is one
  * @param chambers  all chambers of the pump
@@ -83,7 +84,7 @@ public record Roles(
                         .filter(node -> node.held().isEmpty())
                         .map(Node::name)
                         .findFirst()
-                        .orElse(""));
+                        .orElse(unit.network().nodes().get(0).name()));
     }
 
     private static List<Placed> all(Transmission unit, Class<? extends Part> kind) {
