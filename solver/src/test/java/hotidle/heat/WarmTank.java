@@ -78,6 +78,7 @@ final class WarmTank {
                 1,
                 Map.of(),
                 Map.of(),
+                hotidle.part.Sensed.NOTHING,
                 Optional.of(warming));
     }
 

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * Builds side by side at each duty point, and what differs.
@@ -108,7 +109,7 @@ public record CompareAnswer(
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
-        for (CompareRow row : rows) {
+        for (CompareRow row : withCulprit(rows, cell -> cell.duty().name().equals(duty.name()))) {
             List<String> cells = new ArrayList<>(List.of(row.label()));
             for (Transmission unit : comparison.units()) {
                 cells.add(row.text().apply(comparison.cell(unit.build(), duty.name())));
@@ -118,10 +119,22 @@ public record CompareAnswer(
         return table;
     }
 
+    /** The rows, headed by what keeps a state from being found, where one of some was not. */
+    private List<CompareRow> withCulprit(List<CompareRow> rows, Predicate<Comparison.BuildAtDuty> some) {
+        List<CompareRow> all = new ArrayList<>();
+        if (comparison.cells().stream()
+                .filter(some)
+                .anyMatch(cell -> cell.outcome().unsolved().isPresent())) {
+            all.add(CompareRow.CULPRIT);
+        }
+        all.addAll(rows);
+        return all;
+    }
+
     @Override
     public TextTable table() {
         List<String> head = new ArrayList<>(List.of("duty", "build"));
-        List<CompareRow> rows = rows();
+        List<CompareRow> rows = withCulprit(rows(), cell -> true);
         rows.forEach(row -> head.add(row.label().strip()));
         TextTable table = new TextTable(head);
         for (Comparison.BuildAtDuty cell : comparison.cells()) {

@@ -5,6 +5,7 @@ import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
 import hotidle.result.Solution;
+import hotidle.result.Unsolved;
 import hotidle.study.Comparison;
 import hotidle.study.SpeedSweep;
 import java.util.OptionalDouble;
@@ -13,6 +14,11 @@ import java.util.function.ToDoubleFunction;
 
 /** One line of a comparison: what it is called and what it says of a build at a duty point. */
 record CompareRow(String label, Function<Comparison.BuildAtDuty, String> text) {
+
+    /** What does not settle where no steady state was found; blank where one was. */
+    static final CompareRow CULPRIT = new CompareRow(
+            UnsolvedPhrase.CULPRIT,
+            cell -> cell.outcome().unsolved().map(Unsolved::culprit).orElse(""));
 
     /** A figure. */
     static CompareRow figure(

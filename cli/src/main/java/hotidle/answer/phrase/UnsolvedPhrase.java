@@ -9,6 +9,9 @@ public final class UnsolvedPhrase {
     /** In the cell of a table in place of the number that is not known. */
     public static final String CELL = "unsolved";
 
+    /** Heads the row of a table that names it. */
+    public static final String CULPRIT = "does not settle";
+
     private UnsolvedPhrase() {}
 
     /**
