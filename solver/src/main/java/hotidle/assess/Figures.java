@@ -33,7 +33,7 @@ import java.util.stream.Stream;
  * @param swept         what the pump displaces [m³/s]
  * @param filling       of the pump [-]
  * @param hub          what the hub bushing carries, and on what film; empty without one
- * @param pumpPower     [W]
+ * @param pumpPower     that the pump takes from the engine: all chambers and the film that its hub runs on [W]
  * @param reliefOpen    whether a relief valve of the line has lifted; one elsewhere does its work there
  */
 public record Figures(
@@ -144,10 +144,7 @@ public record Figures(
                 budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
                 roles.hub().map(placed -> Hub.of(placed.name(), state)),
-                roles.chambers().stream()
-                        .mapToDouble(placed ->
-                                state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
-                        .sum(),
+                pumpPower(roles, state),
                 unit.reliefs(roles.line()).stream()
                         .anyMatch(placed ->
                                 state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0));
@@ -159,6 +156,21 @@ public record Figures(
                 .map(placed -> state.own(placed.name(), "position")
                         > roles.spool().spring().low() + SEATED)
                 .orElse(false);
+    }
+
+    /** The film's friction is in no chamber's drag; in metal contact there is no film, and what it takes is not known. */
+    private static double pumpPower(Roles roles, Solution state) {
+        double chambers = roles.chambers().stream()
+                .mapToDouble(placed ->
+                        state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
+                .sum();
+        double film = roles.hub().stream()
+                .filter(placed ->
+                        state.measure(placed.name(), Bushing.LEAST_FILM).isPresent())
+                .mapToDouble(placed ->
+                        state.measure(placed.name(), Bushing.FRICTION_POWER).orElse(0))
+                .sum();
+        return chambers + film;
     }
 
     /** Whether line pressure is commanded, so that there is a set pressure. */

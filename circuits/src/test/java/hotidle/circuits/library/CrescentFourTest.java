@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.part.Bushing;
+import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
 import hotidle.study.Judgement;
 import hotidle.transmission.Transmission;
@@ -65,6 +67,19 @@ class CrescentFourTest {
                                     && stream.name().endsWith("-slip"))
                             .count());
             assertEquals(slip - state.flow("pump.tip-drag"), f.slip(), 1e-12 * slip);
+        }
+    }
+
+    /** The engine turns the hub in its film too; no drag of the chamber has that in it. */
+    @Test
+    void pumpPowerIsThatOfTheChamberAndOfTheHubsFilm() {
+        for (String duty : List.of("hot-idle", "stall", "road-cruise")) {
+            Solution state = UNIT.at("fresh", duty);
+            double film = state.measure("hub-bushing", Bushing.FRICTION_POWER).orElseThrow();
+            double chamber = state.measure("pump", PumpChamber.POWER).orElseThrow();
+            assertTrue(film > 0.01 * chamber, film + " W");
+            double power = UNIT.figures("fresh", duty).pumpPower();
+            assertEquals(chamber + film, power, 1e-9 * power, duty);
         }
     }
 
