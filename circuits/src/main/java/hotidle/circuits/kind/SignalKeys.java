@@ -33,7 +33,7 @@ final class SignalKeys {
                         word,
                         SignalValve.class,
                         about,
-                        Group.VALVE_BODY,
+                        Group.SOLENOIDS,
                         Stream.of(ports(), keys, openings())
                                 .flatMap(List::stream)
                                 .toList(),

@@ -15,6 +15,7 @@ import hotidle.network.Placed;
 import hotidle.part.Converter;
 import hotidle.part.PumpChamber;
 import hotidle.part.Setting;
+import hotidle.part.SignalValve;
 import hotidle.result.Solution;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
@@ -41,13 +42,19 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
                 figure("  slip in the pump", Quantity.FLOW, Figures::slip),
                 figure("  lost to leaks", Quantity.FLOW, Figures::leak),
                 figure("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
-                figure("  used by the solenoids", Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
+                figure(pilots(any), Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
         if (roles.hub().isPresent()) {
             rows.addAll(new HubRows(units).all());
         }
         rows.add(figure("pump power", Quantity.POWER, Figures::pumpPower));
         any.taps().stream().filter(tap -> !tap.node().equals(roles.line())).forEach(tap -> rows.add(gauge(units, tap)));
         return rows;
+    }
+
+    /** What makes its pilot pressures. */
+    private static String pilots(Transmission any) {
+        boolean mechanical = any.network().parts().stream().anyMatch(placed -> placed.part() instanceof SignalValve);
+        return mechanical ? "  used by the pilot valves" : "  used by the solenoids";
     }
 
     private CompareRow figure(String label, Quantity quantity, ToDoubleFunction<Figures> figure) {
