@@ -39,19 +39,7 @@ final class ClutchRows {
                         "54.4",
                         "N·m",
                         400 * new Band(0.25, Math.PI, 1, false, 0.25, 0.25).torqueArm(true),
-                        Source.unnamed(
-                                "question of a published engineering entrance examination, found in a collection, 2026",
-                                Source.Read.FOUND)),
-                Row.of(
-                        PART,
-                        "band, pulled at its slack side by a lever",
-                        "70 N on 120 mm over 50 mm, drum 120 mm, wrap 215°, μ 0.25; printed 15.676416",
-                        "15.68",
-                        "N·m",
-                        70 * new Band(0.06, Math.toRadians(215), 120.0 / 50, true, 0.25, 0.25).torqueArm(true),
-                        Source.unnamed(
-                                "worked example on brakes, found in a collection of lecture notes, 2026",
-                                Source.Read.FOUND)),
+                        Source.found("Graduate Aptitude Test in Engineering, mechanical engineering, paper of 2012")),
                 Row.of(
                         PART,
                         "force of turning oil on a cover",

@@ -54,7 +54,8 @@ final class FittedPumpRows {
     static List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         PumpChamber pump = fitted();
-        Source source = Source.unnamed("a measured gerotor pump of 74.2 cm³/rev", Source.Read.FOUND);
+        Source source = Source.memory(
+                "J. S. Cundiff, Fluid Power Circuits and Controls, 2002, fig. 4.21; its numbers were read in an excerpt");
         for (Point point : GEROTOR) {
             rows.add(Row.of(
                             PART,

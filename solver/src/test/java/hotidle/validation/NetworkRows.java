@@ -33,7 +33,6 @@ final class NetworkRows {
 
     static List<Row> rows() {
         List<Row> rows = new ArrayList<>();
-        rows.addAll(reservoirs());
         rows.addAll(diamond());
         rows.addAll(resistors());
         rows.addAll(parallel());
@@ -63,23 +62,6 @@ final class NetworkRows {
         return Placed.of(name, new Cooler(point, 0, 0), "all", Group.COOLER, from, to);
     }
 
-    private static List<Row> reservoirs() {
-        Solution state = solve(
-                1e-6,
-                List.of(Node.held("a", 135), Node.held("b", 120), Node.held("c", 112), Node.free("junction")),
-                List.of(
-                        square("one", 0.7594, "a", "junction"),
-                        square("two", 36.33, "junction", "b"),
-                        square("three", 8.168, "junction", "c")));
-        String inputs = "reservoirs at 135, 120 and 112 m, h = r·Q², r 0.7594, 36.33, 8.168";
-        Source source =
-                Source.unnamed("three-reservoir example of a textbook, not named where found", Source.Read.FOUND);
-        return List.of(
-                Row.of(PART, "head of the junction", inputs, "131.6", "m", state.pressure("junction"), source),
-                Row.of(PART, "flow from the highest", inputs, "2.116", "m³/s", state.flow("one") / UNIT, source)
-                        .within(0.005, "the source takes the head as 131.6 m, rounded"));
-    }
-
     /** The classic two-loop diamond; in closed form 60·x = 400. */
     private static List<Row> diamond() {
         Solution state = solve(
@@ -92,7 +74,7 @@ final class NetworkRows {
                         square("24", 5, "2", "4"),
                         square("34", 1, "3", "4")));
         String inputs = "two-loop diamond, 10 in at 1, out at 4, h = k·Q², k12 = k34 = k23 = 1, k13 = k24 = 5";
-        Source source = Source.unnamed("classic example of H. Cross's method, 1936", Source.Read.MEMORY);
+        Source source = Source.memory("Wikipedia, Hardy Cross method, worked example");
         return List.of(
                 Row.of(PART, "flow 1 to 2", inputs, "6.667", "", state.flow("12") / UNIT, source),
                 Row.of(PART, "flow 2 to 3", inputs, "3.333", "", state.flow("23") / UNIT, source),

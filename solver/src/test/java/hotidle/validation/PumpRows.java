@@ -51,7 +51,8 @@ final class PumpRows {
                         "19.52",
                         "cm³",
                         GearDisplacement.tipAndCentres(0.05039, 0.04206, 0.01614) * 1e6,
-                        Source.unnamed("a measured gear set, its maker's rule", Source.Read.FOUND)),
+                        Source.found("Formula to calculate gear pump displacement, sheet with a measured gear set,"
+                                + " paperzz.com/doc/7823320")),
                 Row.of(
                         PART,
                         "volumetric efficiency",

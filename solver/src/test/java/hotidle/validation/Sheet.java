@@ -13,10 +13,8 @@ final class Sheet {
     private Sheet() {}
 
     static String of(List<Row> rows) {
-        long named = rows.stream().filter(row -> row.source().named()).count();
-        long found = rows.stream()
-                .filter(row -> row.source().read() == Source.Read.FOUND)
-                .count();
+        long found = count(rows, Source.Read.FOUND);
+        long memory = count(rows, Source.Read.MEMORY);
         StringBuilder text = new StringBuilder("# The solver against published values\n\n")
                 .append(
                         "Written by a test run; do not edit. `ValidationTest` computes every row anew, fails where one leaves ")
@@ -24,12 +22,14 @@ final class Sheet {
                         "its tolerance, and compares this sheet with what it computed; `-Dhotidle.rewrite=true` writes it.\n\n")
                 .append(rows.size())
                 .append(" rows, ")
-                .append(named)
-                .append(" with a named published source. For ")
+                .append(found + memory)
+                .append(" from a publication that can be looked up. For ")
                 .append(found)
                 .append(" of them the source was read (*found*), ")
-                .append(rows.size() - found)
-                .append(" are quoted *from memory*.\n\n")
+                .append(memory)
+                .append(" are quoted *from memory*. ")
+                .append(rows.size() - found - memory)
+                .append(" are from a library's code or tests.\n\n")
                 .append("*Tolerance* is half a unit of the last printed digit, unless a reason stands beside it. ")
                 .append("*Difference* is ours less published.\n");
         Map<String, List<Row>> parts =
@@ -42,6 +42,10 @@ final class Sheet {
             own.forEach(row -> line(text, row));
         });
         return text.toString();
+    }
+
+    private static long count(List<Row> rows, Source.Read read) {
+        return rows.stream().filter(row -> row.source().read() == read).count();
     }
 
     private static void line(StringBuilder text, Row row) {

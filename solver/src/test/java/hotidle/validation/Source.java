@@ -5,14 +5,14 @@ package hotidle.validation;
  *
  * @param text  author, title, year and place
  * @param read  whether the source was read for this check or is quoted from memory
- * @param named whether it is a publication that can be looked up
  */
-record Source(String text, Read read, boolean named) {
+record Source(String text, Read read) {
 
     /** How the value came here. */
     enum Read {
         FOUND("found"),
-        MEMORY("from memory");
+        MEMORY("from memory"),
+        LIBRARY("from a library's code or tests");
 
         private final String label;
 
@@ -27,21 +27,26 @@ record Source(String text, Read read, boolean named) {
 
     /** A publication that was read for this check. */
     static Source found(String text) {
-        return new Source(text, Read.FOUND, true);
+        return new Source(text, Read.FOUND);
     }
 
     /** A publication quoted from memory. */
     static Source memory(String text) {
-        return new Source(text, Read.MEMORY, true);
+        return new Source(text, Read.MEMORY);
     }
 
-    /** A value that is published without a name to look it up by. */
-    static Source unnamed(String text, Read read) {
-        return new Source(text, read, false);
+    /** A value that stands in a library's code or its tests, which it names: computed by others, and so no publication. */
+    static Source library(String text) {
+        return new Source(text, Read.LIBRARY);
+    }
+
+    /** Whether it is a publication that can be looked up. */
+    boolean published() {
+        return read != Read.LIBRARY;
     }
 
     /** The same publication at one example, table or equation. */
     Source at(String place) {
-        return new Source(text + ", " + place, read, named);
+        return new Source(text + ", " + place, read);
     }
 }
