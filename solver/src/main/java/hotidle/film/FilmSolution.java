@@ -25,7 +25,7 @@ record FilmSolution(
         double sideFlowByEccentricity,
         double peakByEccentricity) {
 
-    /** Two solutions, the second on a mesh twice as fine, freed of their error of second order (L. F. Richardson, 1911). */
+    /** Two solutions, the second on a mesh twice as fine, freed of their error of second order (L. F. Richardson, 1911, from memory). */
     static FilmSolution extrapolated(FilmSolution coarse, FilmSolution fine) {
         return new FilmSolution(
                 fine.eccentricity,

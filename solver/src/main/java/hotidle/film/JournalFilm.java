@@ -8,7 +8,7 @@ package hotidle.film;
  * Friction  force on the journal's surface = μ·N·L·D·(R/c)·drag; drag = f·(R/c)/S, Petroff's 2π² at ε = 0; {@link FilmSolution}
  * Flow      Q = R·c·N·L·flow enters the film at the widest gap, Qs = R·c·N·L·sideFlow leaves at both ends together
  * Peak      largest pressure in the film, as the mean W/(L·D) over it
- * Source    {@link ReynoldsEquation}; the numbers of A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) are met, {@code RaimondiBoydTest}
+ * Source    {@link ReynoldsEquation}; the numbers of A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) (from memory) are met, {@code RaimondiBoydTest}
  * Range     0 ≤ ε ≤ 0.995, 0.1 ≤ L/D ≤ 2; full circle, no groove, fed at ambient pressure, isothermal, rigid, axes parallel
  * Numerics  Cubic splines in −ln(1 − ε) and ln(L/D) through ln of the load over Ocvirk's ({@link ShortBearing}), φ/√(1 − ε²),
  *           Q/(1 + ε), Qs/ε and ln of mean over largest pressure: value, slope and curvature of the load are continuous. Interpolation error, measured midway

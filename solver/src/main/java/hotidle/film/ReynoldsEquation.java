@@ -8,7 +8,7 @@ import java.util.Arrays;
  * <pre>
  * Formula   ∂(H³·∂Π/∂θ)/∂θ + (D/L)²·∂(H³·∂Π/∂ζ)/∂ζ = −sinθ,  H = h/c = 1 + ε·cosθ,  p = 6·μ·ω·(R/c)²·ε·Π,
  *           θ from the widest gap, ζ from the middle (0) to the end (1) of the bearing
- * Edges     p = 0 at θ = 0 and ζ = 1; the film ends where p = 0 and dp/dθ = 0 (H. Swift, 1932; W. Stieber, 1933), which is to say
+ * Edges     p = 0 at θ = 0 and ζ = 1; the film ends where p = 0 and dp/dθ = 0 (H. Swift, 1932; W. Stieber, 1933, both from memory), which is to say
  *           p ≥ 0, and where p = 0 the gap may not ask for more oil than it is given
  * Results   1/S = 6·π·ε·|∫∫Π·(−cosθ, sinθ)·dθ·dζ|, φ the angle of that integral; Q = π·∫(H − ε·H³·∂Π/∂θ)·dζ at θ = 0;
  *           Qs = −π·ε·(D/L)²·∫H³·∂Π/∂ζ·dθ at ζ = 1

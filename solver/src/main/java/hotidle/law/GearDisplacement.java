@@ -4,12 +4,12 @@ package hotidle.law;
  * Geometric displacement of gear and vane pumps.
  *
  * <pre>
- * Two diameters  V = π/4·(Do² − Di²)·b; A. Esposito, Fluid Power with Applications, eq. 5-1, Ex. 5-1
+ * Two diameters  V = π/4·(Do² − Di²)·b; A. Esposito, Fluid Power with Applications, eq. 5-1, Ex. 5-1 (found)
  * Tip, centres   V = π/2·b·(da² − a²), two equal gears of tip diameter da on a centre distance a; the same rule with Di = 2·a − Do
  *                gives π·b·a·(Do − a), larger by up to a few per cent
  * Involute       per revolution of the first gear, by one mesh: V = π·b·[ra1² − r1² + (r1/r2)·(ra2² − r2²) − (1 + r1/r2)·pb²/12],
  *                pb = π·m·cos α; classic result, from memory; a ring gear counts with a negative r2
- * Vanes          V = π/2·(Dc + Dr)·e·b, cam ring Dc, rotor Dr, eccentricity e; A. Esposito, Fluid Power with Applications, §5.5
+ * Vanes          V = π/2·(Dc + Dr)·e·b, cam ring Dc, rotor Dr, eccentricity e; A. Esposito, Fluid Power with Applications, §5.5 (from memory)
  * </pre>
  *
  * All lengths in metres, displacement in m³ per revolution.

@@ -8,7 +8,7 @@ package hotidle.law;
  * Viscous   Sampson (1891) for a hole without length, q = d³·Δp/(24·μ), followed by Poiseuille over its length:
  *           viscous = 24/d³·(1 + 16·l/(3·π·d)); Z. Dagan, S. Weinbaum, R. Pfeffer, J. Fluid Mech. 115 (1982) 505 (from
  *           memory): within 1 % of the exact creeping flow at any l/d
- * Cd        sharp-edged 0.611 = π/(π + 2), von Mises' free streamline, in Merritt 1967 §3-4; a drilled hole of l/d 0.5 to 4
+ * Cd        sharp-edged 0.611 = π/(π + 2), von Mises' free streamline, in Merritt 1967 §3-4 (from memory); a drilled hole of l/d 0.5 to 4
  *           flows full and has 0.7 to 0.8 (common practice), given by the user
  * </pre>
  */

@@ -5,7 +5,7 @@ package hotidle.law;
  *
  * <pre>
  * Lift      x = (Δp·A − F0)/k between 0 and its stop, A = π·d²/4
- * Cracking  F0/A; full lift at (F0 + k·stop)/A; A. Esposito, Fluid Power with Applications, Ex. 8-1
+ * Cracking  F0/A; full lift at (F0 + k·stop)/A; A. Esposito, Fluid Power with Applications, Ex. 8-1 (found)
  * Flow      curtain area π·d·x as a sharp opening, {@link Hole}; creeping limit that of the round hole of the same area
  * Shut      the leak of an annular gap between ball and seat, both ways
  * </pre>

@@ -6,7 +6,7 @@ package hotidle.law;
  * <pre>
  * Formula   Δp = f(z)·ρ·v²/2, z = l/(d·Re), Re = 4·ρ·q/(π·d·μ)
  *           f = 1.5 + 13.74·√z below z = 1/50, 2.28 + 64·z above; Cd = f^−½
- * Source    H. E. Merritt, Hydraulic Control Systems, 1967, in M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41
+ * Source    H. E. Merritt, Hydraulic Control Systems, 1967, in M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41 (found)
  * Approach  from a channel, f is less by β⁴, the head that the oil brings along, and by ½·β², what the contraction then does not lose:
  *           K = ½·(1 − β²) of the 1.5; J. Weisbach's rule as in F. M. White, Fluid Mechanics, eq. 6.78 (from memory, 0.42 there)
  * Range     l/d from 0.5; shorter holes are sharp-edged, {@link SharpEdge}

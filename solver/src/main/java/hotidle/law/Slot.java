@@ -7,7 +7,7 @@ package hotidle.law;
  * Flat       q = w·h³·Δp/(12·μ·L); Merritt 1967 §2-5 (from memory)
  * Annular    {@link Annulus}, which is the flat gap of w = π·(d + c) and h³ = c³·(1 + 1.5·ε²) in a film
  * Tapered    h³ becomes 2·h1²·h2²/(h1 + h2): the integral of 1/h³ over a straight taper
- * Disc       q = π·h³·Δp/(6·μ·ln(ro/ri)) over the full circle; Massey &amp; Ward-Smith, Mechanics of Fluids, Ex. 6.2
+ * Disc       q = π·h³·Δp/(6·μ·ln(ro/ri)) over the full circle; Massey &amp; Ward-Smith, Mechanics of Fluids, Ex. 6.2 (found)
  * Entry, exit  Δp = LOSS·ρ·v²/2: the head 1 of the fully spent exit velocity and 0.686 for the growth of the profile between
  *            parallel plates; T. Lundgren, E. Sparrow, J. Starr, J. Basic Eng. 86 (1964) 620 (from memory)
  * </pre>

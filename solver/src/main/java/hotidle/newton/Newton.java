@@ -4,7 +4,7 @@ package hotidle.newton;
  * Newton's method on a set of equations, its steps cut short until they descend.
  *
  * <pre>
- * Level     of the residual: half the sum of the squared, scaled equations falls at each step (Armijo 1966, c = 1e-4)
+ * Level     of the residual: half the sum of the squared, scaled equations falls at each step (Armijo 1966, from memory, c = 1e-4)
  * Natural   the same of the equations multiplied by the inverse of their slopes at the start of the step, so that it is a distance
  *           from the answer and not a sum of flows. Newton's step descends in every level ½·‖A·F‖², so a step short enough always
  *           does: P. Deuflhard, Newton Methods for Nonlinear Problems, 2004, §3.1 and 3.3 (from memory)

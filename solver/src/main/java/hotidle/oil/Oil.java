@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * <pre>
  * Density     ρ(t) = ρ15 − slope·(t − 15 °C); a data sheet gives ρ15, common practice for mineral oil is 0.65 kg/(m³·K)
  * Viscosity   {@link Walther}: a line through two measured points, a curve through up to four
- * Pressure    Barus (1893): μ(p) = μ(0)·exp(α·p)
+ * Pressure    Barus (1893) (from memory): μ(p) = μ(0)·exp(α·p)
  * Air         a volume fraction at ambient pressure, compressed isothermally; its mass and its own viscosity are neglected
  * </pre>
  *

@@ -6,7 +6,7 @@ package hotidle.part;
  * <pre>
  * Pressure  ρ·ω²·(r² − r0²)/2 at radius r, free surface at r0
  * Force     π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2]
- * Source    J. F. Douglas, J. M. Gasiorek, J. A. Swaffield, Fluid Mechanics, Ex. 6.9
+ * Source    J. F. Douglas, J. M. Gasiorek, J. A. Swaffield, Fluid Mechanics, Ex. 6.9 (found)
  * </pre>
  *
  * @param inside  Ri, inner radius of the wall that it presses on [m]

@@ -38,7 +38,7 @@ final class BandKind {
                         "torque = i·r·(p·A − F)·(e^(μ·θ) − 1) where the drum turns to the servo, i·r·(p·A − F)·(1 − e^(−μ·θ)) where it"
                                 + " turns to the anchor; seals leak as an annular gap, a bleed as a hole",
                         "R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design, ch. 16 (from memory); leak: Merritt 1967 §2-5"
-                                + " and §3-4")
+                                + " and §3-4 (from memory)")
                 .checkedIn("Clutch");
     }
 

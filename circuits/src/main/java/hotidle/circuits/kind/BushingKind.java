@@ -100,7 +100,7 @@ final class BushingKind {
         return LawText.of(
                         "load = μ·n·L·D·(R/c)²/S(ε, L/D), S from Reynolds' equation with his cavitation condition; leak along it"
                                 + " as an annular gap of that ε",
-                        "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) is met by our solution; leak: Merritt 1967 §2-5 (from memory)")
+                        "A. Raimondi, J. Boyd, ASLE Trans. 1 (1958) (from memory) is met by our solution; leak: Merritt 1967 §2-5 (from memory)")
                 .checkedIn("Bushing");
     }
 

@@ -44,7 +44,7 @@ final class ClutchKind {
                                 + " = π·ρ·ω²·[(Ro⁴ − Ri⁴)/4 − r0²·(Ro² − Ri²)/2], less that of the balance chamber; seals leak as an"
                                 + " annular gap, a bleed as a hole",
                         "R. S. Khurmi, J. K. Gupta, Theory of Machines, §10.32 (from memory); head: J. F. Douglas, J. M. Gasiorek,"
-                                + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9; leak: Merritt 1967 §2-5 and §3-4")
+                                + " J. A. Swaffield, Fluid Mechanics, Ex. 6.9 (found); leak: Merritt 1967 §2-5 and §3-4 (from memory)")
                 .checkedIn("Clutch");
     }
 

@@ -55,7 +55,8 @@ final class FaceGapKind {
         return LawText.of(
                         "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
                                 + " entry and exit",
-                        "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2; entry and exit: " + LawText.SLOT_ENTRY)
+                        "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2 (found); entry and exit: "
+                                + LawText.SLOT_ENTRY)
                 .checkedIn("Gap");
     }
 

@@ -67,7 +67,7 @@ final class LubeBranchKind {
     private static LawText physics() {
         return LawText.of(
                         "a hole as orifice has it, or a gap as annular-gap has it",
-                        "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5")
+                        "those of orifice and annular-gap: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 and §2-5 (from memory)")
                 .checkedIn("Orifice");
     }
 

@@ -69,7 +69,7 @@ final class OrificeKind {
                         "q = C·A·√(2·Δp/ρ)/√(1 - (d/D)⁴) from creeping flow on, C by the Reynolds number; from l/d 0.5 a short tube, unless"
                                 + " cd is given",
                         "ISO 5167-2:2003, eq. 4, corner tappings (found); short tube: H. E. Merritt, Hydraulic Control Systems, 1967, in"
-                                + " M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41; creeping flow: Z. Dagan, S. Weinbaum,"
+                                + " M. G. Rabie, Fluid Power Engineering, eq. 2.40 and 2.41 (found); creeping flow: Z. Dagan, S. Weinbaum,"
                                 + " R. Pfeffer, J. Fluid Mech. 115 (1982) 505 (from memory)")
                 .checkedIn("Orifice");
     }

@@ -87,7 +87,8 @@ final class PoppetKeys {
     static LawText physics() {
         return LawText.of(
                         "lift x = (Δp·A − F0)/k to its stop; q = Cd·π·d·x·√(2·Δp/ρ); shut it leaks as an annular gap",
-                        "A. Esposito, Fluid Power with Applications, Ex. 8-1; opening: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4")
+                        "A. Esposito, Fluid Power with Applications, Ex. 8-1 (found); opening: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4"
+                                + " (from memory)")
                 .checkedIn("Relief valve");
     }
 }

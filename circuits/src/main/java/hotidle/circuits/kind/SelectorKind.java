@@ -56,7 +56,7 @@ final class SelectorKind {
     private static LawText physics() {
         return LawText.of(
                         "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; 0.7 for a passage that flows full (common practice)")
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 (from memory); 0.7 for a passage that flows full (common practice)")
                 .checkedIn("Orifice");
     }
 

@@ -49,7 +49,7 @@ final class SolenoidKind {
     private static LawText physics() {
         return LawText.of(
                 "pilot = command − droop·(y − ½); feed and exhaust q = Cd·y·A·√(2·Δp/ρ), Cd of a sharp edge",
-                "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4; droop: our own form");
+                "openings: H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 (from memory); droop: our own form");
     }
 
     static Key droop(String meaning) {

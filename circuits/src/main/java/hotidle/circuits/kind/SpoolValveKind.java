@@ -57,7 +57,8 @@ final class SpoolValveKind {
                             .neededWhere("there are notches")
                             .allowed("0.05 mm", "50 mm")
                             .usual("0.2 mm", "4 mm"),
-                    OrificeKind.dischargeCoefficient("0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4"),
+                    OrificeKind.dischargeCoefficient(
+                            "0.611", "sharp edge: pi/(pi + 2), Merritt 1967, section 3-4 (from memory)"),
                     FitKeys.bore().neededWhere("this land has another bore than the valve"),
                     FitKeys.valve().neededWhere("this land has another bore than the valve"),
                     Key.quantity("eccentricity", Dimension.RATIO, "of this land, in place of the valve's")

@@ -32,7 +32,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What a kind of part needs besides its keys; each message says what is left to do. DEVELOPERS.md has the steps in order. */
@@ -118,6 +120,17 @@ class EveryKindIsWholeTest {
                 Set.of(),
                 NO_ROWS.stream().filter(word -> Kinds.of(word).isEmpty()).collect(Collectors.toSet()),
                 "NO_ROWS names what is no kind");
+    }
+
+    /** Behind each part of a source, or it is ours, assumed or common practice. */
+    @Test
+    void everySourceOfALawSaysWhetherItWasReadOrIsQuotedFromMemory() {
+        Pattern mark = Pattern.compile(
+                "\\((?:both )?(?:found|from memory|assumed|common practice|our own form)|, from memory\\)|our own form|no law of its own");
+        none(
+                "write (found) or (from memory) behind each source of its LawText, parts of it divided by ';'",
+                kind -> Stream.of(kind.physics().source().split("; "))
+                        .anyMatch(part -> !mark.matcher(part).find()));
     }
 
     @Test
