@@ -66,7 +66,12 @@ final class GovernorKind {
 
     private static void needs(Attributes given) {
         if (given.has("weights") && given.groups("weights").isEmpty()) {
-            given.error(ProblemCode.GOVERNOR_WITHOUT_WEIGHTS, "weights", "has no weights", "nothing would push its valve", "");
+            given.error(
+                    ProblemCode.GOVERNOR_WITHOUT_WEIGHTS,
+                    "weights",
+                    "has no weights",
+                    "nothing would push its valve",
+                    "");
         }
     }
 

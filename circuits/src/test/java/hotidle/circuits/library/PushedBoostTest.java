@@ -33,8 +33,10 @@ class PushedBoostTest {
         return read(areas).circuit().orElseThrow();
     }
 
-    private static final String PUSHED = "      line: {node: line, area: 225 mm2, acts: open}\n"
-            + "      reverse: {node: low-reverse, area: 85 mm2, acts: close}\n";
+    private static final String PUSHED = """
+                  line: {node: line, area: 225 mm2, acts: open}
+                  reverse: {node: low-reverse, area: 85 mm2, acts: close}
+            """;
 
     @Test
     void reverseOilThatPushesTheBoostSetsTheLineAsMuchAsAnAreaThatReverseDrains() {
@@ -70,16 +72,18 @@ class PushedBoostTest {
 
     @Test
     void anAreaBehindADampingOrificeIsTheLines() {
-        String damped = DRAINED.replace(
-                        AREAS,
-                        "      line: {node: line, area: 140 mm2, acts: open}\n"
-                                + "      end: {node: damped, area: 85 mm2, acts: open, ranges: [park, neutral, first, second, third, fourth]}\n")
+        String areas = """
+                      line: {node: line, area: 140 mm2, acts: open}
+                      end: {node: damped, area: 85 mm2, acts: open, ranges: [park, neutral, first, second, third, fourth]}
+                """;
+        String parts = """
+                  damping: {kind: orifice, from: line, to: damped, diameter: 1 mm, length: 1 mm}
+                  end-land: {kind: annular-gap, from: damped, to: sump, bore: 10.02 mm, valve: 10 mm, length: 9 mm}
+                  throttle-valve: {\
+                """;
+        String damped = DRAINED.replace(AREAS, areas)
                 .replace("  throttle: pressure of", "  damped: end of the regulator\n  throttle: pressure of")
-                .replace(
-                        "  throttle-valve: {",
-                        "  damping: {kind: orifice, from: line, to: damped, diameter: 1 mm, length: 1 mm}\n"
-                                + "  end-land: {kind: annular-gap, from: damped, to: sump, bore: 10.02 mm, valve: 10 mm, length: 9 mm}\n"
-                                + "  throttle-valve: {");
+                .replace("  throttle-valve: {", parts);
         ReadCircuit read = CircuitReader.read(damped, "damped.yaml");
         double set = Ready.of("crescent-four").figures("fresh", "stall").set().orElseThrow();
         assertEquals(
