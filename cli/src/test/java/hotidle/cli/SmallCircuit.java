@@ -65,12 +65,28 @@ final class SmallCircuit {
     }
 
     private String file(String held) {
-        return "circuit: small\nabout: drawn at random\noil: o\noils: {o: {viscosity: [34 mm2/s at 40 degC, 7.4 mm2/s at 100 degC],"
-                + " density: 855 kg/m3}}\nregions: {sump: pan}\nnodes:\n" + held + "parts:\n" + parts
-                + "ranges:\n  park: {}\n  drive: {forward: yes" + applied() + "}\n"
-                + (commanded ? "command: {line: supply, regulator: regulator, edge: out}\n" : "")
-                + "duty:\n  warm: {range: drive, speed: 1200 rpm, engine-torque: 50 N.m, throttle: 40 %,"
-                + " manifold-vacuum: 12 inHg, output-speed: 900 rpm, temperatures: {sump: 80 degC}}\n";
+        return """
+                circuit: small
+                about: drawn at random
+                oil: o
+                oils: {o: {viscosity: [34 mm2/s at 40 degC, 7.4 mm2/s at 100 degC], density: 855 kg/m3}}
+                regions: {sump: pan}
+                nodes:
+                %sparts:
+                %sranges:
+                  park: {}
+                  drive: {forward: yes%s}
+                %sduty:
+                  warm:
+                    range: drive
+                    speed: 1200 rpm
+                    engine-torque: 50 N.m
+                    throttle: 40 %%
+                    manifold-vacuum: 12 inHg
+                    output-speed: 900 rpm
+                    temperatures: {sump: 80 degC}
+                """.formatted(
+                held, parts, applied(), commanded ? "command: {line: supply, regulator: regulator, edge: out}\n" : "");
     }
 
     private String applied() {
