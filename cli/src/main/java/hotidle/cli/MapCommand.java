@@ -33,6 +33,9 @@ final class MapCommand implements Callable<Integer> {
             description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String set;
 
+    @Mixin
+    private SetBy setBy;
+
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
@@ -88,12 +91,13 @@ final class MapCommand implements Callable<Integer> {
 
     private MapAnswer.Mapped study(Adjustable build, VariedSize varied, List<Double> pressures, List<Double> speeds) {
         build.unit().command();
+        setBy.at(build.unit(), pressures.get(0), set);
         WindowMap.Axis axis = varied.axis(build);
         List<Double> values = varied.values(build, axis);
         String name = build.unit().build();
         Progress progress =
                 new Progress(spec.commandLine().getErr(), "mapping " + name, pressures.size() * values.size());
-        WindowMap map = WindowMap.study(build, axis, pressures, values, speeds, progress::step);
+        WindowMap map = WindowMap.study(build, axis, pressures, setBy.by(), values, speeds, progress::step);
         progress.end();
         return new MapAnswer.Mapped(name, map);
     }

@@ -3,9 +3,9 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import hotidle.oil.Oil;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options that say at which duty, temperatures and set pressure a unit is swept. */
@@ -38,6 +38,9 @@ final class SweptDuty {
                     + " and solves the regulator's spring for it. Default: as the build has it")
     private String set;
 
+    @Mixin
+    private SetBy setBy;
+
     /** Whether a set pressure is asked for. */
     boolean setAsked() {
         return set != null;
@@ -50,7 +53,7 @@ final class SweptDuty {
 
     /** The unit with the set pressure asked for. */
     Transmission at(Transmission unit) {
-        return set == null ? unit : SetPressure.of(unit, setPressure());
+        return set == null ? unit : setBy.at(unit, setPressure(), set);
     }
 
     private double setPressure() {

@@ -33,6 +33,9 @@ final class WindowCommand implements Callable<Integer> {
             description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String set;
 
+    @Mixin
+    private SetBy setBy;
+
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
@@ -75,11 +78,12 @@ final class WindowCommand implements Callable<Integer> {
 
     private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
         unit.command();
+        setBy.at(unit, pressures.get(0), set);
         Progress progress = new Progress(
                 spec.commandLine().getErr(),
                 "trying set pressures",
                 unit.duties().size() * pressures.size() + LIMITS);
-        Window window = Window.study(unit, pressures, speeds, progress::step);
+        Window window = Window.study(unit, pressures, setBy.by(), speeds, progress::step);
         progress.end();
         return new WindowAnswer.BuildWindow(unit, window);
     }

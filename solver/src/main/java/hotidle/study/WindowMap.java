@@ -96,10 +96,11 @@ public record WindowMap(
     }
 
     /**
-     * Solves the map. Set pressures are set by command and spring together, {@link SetPressure}; the marks keep the build's own.
+     * Solves the map; the marks keep the build's own set pressure.
      *
      * @param build     commanded
      * @param pressures [Pa], rising
+     * @param by        what is changed for each
      * @param values    as the axis counts them, rising
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
      * @param step      called after each point, from any thread
@@ -108,6 +109,7 @@ public record WindowMap(
             Adjustable build,
             Axis axis,
             List<Double> pressures,
+            SetPressure.By by,
             List<Double> values,
             List<Double> speeds,
             Runnable step) {
@@ -118,7 +120,7 @@ public record WindowMap(
                     Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
                     List<Cell> row = new ArrayList<>();
                     for (double pressure : pressures) {
-                        row.add(cell(made.map(unit -> SetPressure.of(unit, pressure)), pressure, value, chains));
+                        row.add(cell(made.map(unit -> SetPressure.of(unit, pressure, by)), pressure, value, chains));
                         step.run();
                     }
                     return row;

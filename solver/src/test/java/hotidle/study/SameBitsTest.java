@@ -62,6 +62,13 @@ class SameBitsTest {
         WearSize size = Wear.fits(build).get(0);
         List<Double> values = List.of(size.value(), size.value() + size.allowance() / 2);
         WindowMap.Axis axis = new WindowMap.Axis(size.name(), size, 0);
-        same(() -> WindowMap.study(build, axis, PRESSURES, values, SPEEDS, () -> {}));
+        same(() -> WindowMap.study(
+                build,
+                axis,
+                PRESSURES,
+                hotidle.transmission.SetPressure.By.COMMAND_AND_SPRING,
+                values,
+                SPEEDS,
+                () -> {}));
     }
 }

@@ -23,7 +23,8 @@ class WindowMapTest {
     private static final List<Double> PRESSURES = List.of(80 * PSI, 120 * PSI, 160 * PSI);
 
     private static WindowMap map(List<Double> clearances) {
-        return WindowMap.study(BUILD, CLEARANCE, PRESSURES, clearances, SPEEDS, () -> {});
+        return WindowMap.study(
+                BUILD, CLEARANCE, PRESSURES, SetPressure.By.COMMAND_AND_SPRING, clearances, SPEEDS, () -> {});
     }
 
     @Test
