@@ -29,7 +29,7 @@ class SetByTest {
     /** The set pressure in the first row, psi. */
     private static double set(Run run) {
         List<String> lines = run.out().lines().toList();
-        int column = List.of(lines.get(0).split(",")).indexOf("set psi");
+        int column = List.of(lines.get(0).split(",", -1)).indexOf("set psi");
         return Double.parseDouble(lines.get(1).split(",")[column]);
     }
 
