@@ -87,8 +87,7 @@ public record HeatFlows(
      * @param sump      temperature of the pan [K]
      * @param converter temperature of the oil that leaves the converter [K]
      */
-    static HeatFlows of(
-            Transmission unit, DutyPoint duty, Roles roles, Solution state, double sump, double converter) {
+    static HeatFlows of(Transmission unit, DutyPoint duty, Roles roles, Solution state, double sump, double converter) {
         return new Reckoning(unit, duty, roles, state, sump, converter).flows();
     }
 
@@ -105,8 +104,7 @@ public record HeatFlows(
         private final Map<String, Placed> placed = new HashMap<>();
         private final List<HeatItem> items = new ArrayList<>();
 
-        Reckoning(
-                Transmission unit, DutyPoint duty, Roles roles, Solution state, double sump, double converter) {
+        Reckoning(Transmission unit, DutyPoint duty, Roles roles, Solution state, double sump, double converter) {
             this.unit = unit;
             inputs = unit.heat().orElseThrow();
             this.duty = duty;
@@ -119,8 +117,9 @@ public record HeatFlows(
         }
 
         HeatFlows flows() {
-            List<Solution.PartStream> streams =
-                    state.streams().stream().filter(stream -> stream.mass() != 0).toList();
+            List<Solution.PartStream> streams = state.streams().stream()
+                    .filter(stream -> stream.mass() != 0)
+                    .toList();
             Map<String, Double> known = new HashMap<>();
             roles.sumps().forEach(node -> known.put(node, enthalpy.at(sump, state.pressure(node))));
             List<Mixing.Leg> legs = new ArrayList<>();
@@ -144,14 +143,17 @@ public record HeatFlows(
             double intoConverter = converter(streams, mixed, known);
             double given = cooled.map(leg -> cooler(leg, mixed)).orElse(0.0);
             double caseLoss = inputs.caseLoss() * (sump - inputs.ambient());
-            items.add(HeatItem.of(HeatItem.Kind.COOLER, roles.cooler().map(Placed::name).orElse(""), -given));
+            items.add(HeatItem.of(
+                    HeatItem.Kind.COOLER, roles.cooler().map(Placed::name).orElse(""), -given));
             items.add(HeatItem.of(HeatItem.Kind.CASE, "", -caseLoss));
             List<Mixing.Leg> all = new ArrayList<>(legs);
             cooled.ifPresent(leg -> all.add(new Mixing.Leg(leg.from(), leg.to(), leg.mass(), -given)));
             double carried = carried(all, mixed, roles.sumps());
             Map<String, Double> temperatures = new HashMap<>();
-            unit.network().nodes().forEach(node -> temperatures.put(
-                    node.name(), enthalpy.temperature(mixed.get(node.name()), state.pressure(node.name()))));
+            unit.network()
+                    .nodes()
+                    .forEach(node -> temperatures.put(
+                            node.name(), enthalpy.temperature(mixed.get(node.name()), state.pressure(node.name()))));
             return new HeatFlows(
                     items,
                     carried + falls - caseLoss,
@@ -161,7 +163,8 @@ public record HeatFlows(
                                     mixed.get(leg.from()) - given / leg.mass(), state.pressure(leg.to()))))
                             .orElse(OptionalDouble.empty()),
                     roles.inlet()
-                            .map(one -> OptionalDouble.of(temperatures.get(one.nodes().get(0))))
+                            .map(one -> OptionalDouble.of(
+                                    temperatures.get(one.nodes().get(0))))
                             .orElse(OptionalDouble.empty()));
         }
 
@@ -195,7 +198,11 @@ public record HeatFlows(
                 before = given;
                 all.set(
                         all.size() - 1,
-                        new Mixing.Leg(cooled.get().from(), cooled.get().to(), cooled.get().mass(), -given));
+                        new Mixing.Leg(
+                                cooled.get().from(),
+                                cooled.get().to(),
+                                cooled.get().mass(),
+                                -given));
                 mixed = Mixing.of(unit.network().nodes(), all, known, 0);
             }
             return mixed;
@@ -238,14 +245,15 @@ public record HeatFlows(
         }
 
         private void pumping(List<Solution.PartStream> streams) {
-            roles.chambers().forEach(chamber -> items.add(HeatItem.of(
-                    HeatItem.Kind.PUMP,
-                    chamber.name(),
-                    state.measure(chamber.name(), PumpChamber.POWER).orElseThrow()
-                            + streams.stream()
-                                    .filter(stream -> stream.part().equals(chamber.name()))
-                                    .mapToDouble(this::lost)
-                                    .sum())));
+            roles.chambers()
+                    .forEach(chamber -> items.add(HeatItem.of(
+                            HeatItem.Kind.PUMP,
+                            chamber.name(),
+                            state.measure(chamber.name(), PumpChamber.POWER).orElseThrow()
+                                    + streams.stream()
+                                            .filter(stream -> stream.part().equals(chamber.name()))
+                                            .mapToDouble(this::lost)
+                                            .sum())));
         }
 
         private void throttling(List<Solution.PartStream> streams) {
@@ -286,13 +294,11 @@ public record HeatFlows(
             double slip = duty.engineTorque()
                     * 2
                     * Math.PI
-                    * (duty.speed()
-                            - duty.torqueRatio() * duty.turbineSpeed().orElseThrow());
+                    * (duty.speed() - duty.torqueRatio() * duty.turbineSpeed().orElseThrow());
             boolean locking = duty.lockup() == Setting.Lockup.SLIPPING
                     && ((Converter) one.part()).lockup().isPresent();
             double lost = inputs.housingLoss() * (converter - inputs.ambient());
-            items.add(HeatItem.of(
-                    locking ? HeatItem.Kind.LOCKUP_SLIP : HeatItem.Kind.CONVERTER, one.name(), slip));
+            items.add(HeatItem.of(locking ? HeatItem.Kind.LOCKUP_SLIP : HeatItem.Kind.CONVERTER, one.name(), slip));
             items.add(HeatItem.of(HeatItem.Kind.HOUSING, one.name(), -lost));
             double carried = streams.stream()
                     .filter(stream -> through(stream, roles.converter()))
@@ -309,8 +315,7 @@ public record HeatFlows(
             double meshes = inputs.meshLoss() * Math.abs(power);
             double churning = inputs.churning() * Math.abs(turbine) * 2 * Math.PI * Math.abs(turbine);
             double packs = 0;
-            Map<String, Double> open =
-                    unit.range(duty.range()).orElseThrow().open();
+            Map<String, Double> open = unit.range(duty.range()).orElseThrow().open();
             for (Placed one : unit.network().parts()) {
                 if (open.containsKey(one.name()) && one.part() instanceof Clutch clutch) {
                     double watts = drag(clutch, open.get(one.name()) * turbine);

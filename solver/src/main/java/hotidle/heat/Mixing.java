@@ -36,7 +36,10 @@ final class Mixing {
      */
     static Map<String, Double> of(List<Node> nodes, List<Leg> legs, Map<String, Double> known, double still) {
         Map<String, Integer> row = new HashMap<>();
-        nodes.stream().map(Node::name).filter(name -> !known.containsKey(name)).forEach(name -> row.put(name, row.size()));
+        nodes.stream()
+                .map(Node::name)
+                .filter(name -> !known.containsKey(name))
+                .forEach(name -> row.put(name, row.size()));
         int size = row.size();
         Map<String, Double> enthalpies = new HashMap<>(known);
         if (size == 0) {

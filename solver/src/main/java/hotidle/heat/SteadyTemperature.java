@@ -72,8 +72,8 @@ final class SteadyTemperature {
             double share = Double.isFinite(low.rate()) && Double.isFinite(high.rate())
                     ? Math.max(0.1, Math.min(0.9, low.rate() / (low.rate() - high.rate())))
                     : 0.5;
-            Optional<Point> middle =
-                    point(low.sump() + share * (high.sump() - low.sump()), low.state().or(high::state));
+            Optional<Point> middle = point(
+                    low.sump() + share * (high.sump() - low.sump()), low.state().or(high::state));
             if (middle.isEmpty()) {
                 break;
             }
@@ -121,9 +121,7 @@ final class SteadyTemperature {
             lastRate = rate;
             double next = slope < 0 ? converter - rate / slope : rate > 0 ? converter + 20 : converter - 20;
             double most = unit.inputs().converterLimit();
-            converter = next >= most && high == most
-                    ? most
-                    : next > low && next < high ? next : (low + high) / 2;
+            converter = next >= most && high == most ? most : next > low && next < high ? next : (low + high) / 2;
             if (high - low < 1e-6) {
                 return Optional.of(new Point(sump, found.get().flows().sumpRate(), found));
             }

@@ -95,7 +95,9 @@ final class WarmUnit {
     private Optional<String> region(Optional<Placed> part) {
         return part.map(Placed::region)
                 .filter(region -> !region.equals(SUMP)
-                        && roles.converter().filter(one -> one.region().equals(region)).isEmpty());
+                        && roles.converter()
+                                .filter(one -> one.region().equals(region))
+                                .isEmpty());
     }
 
     private double moved(Optional<String> region, double temperature) {

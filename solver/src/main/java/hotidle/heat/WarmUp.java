@@ -84,8 +84,7 @@ final class WarmUp {
             Temperatures slope1 = slope(unit, now);
             Optional<WarmState> half = along(unit, now.at(), slope1, step / 2);
             double ahead = 3 * step / 4;
-            Optional<WarmState> later =
-                    half.flatMap(state -> along(unit, now.at(), slope(unit, state), ahead));
+            Optional<WarmState> later = half.flatMap(state -> along(unit, now.at(), slope(unit, state), ahead));
             if (later.isEmpty()) {
                 return new Course(moments, Reached.NO_STATE);
             }
@@ -101,11 +100,12 @@ final class WarmUp {
                     sum(times(slope1, 7.0 / 24), times(slope2, 1.0 / 4)),
                     sum(times(slope3, 1.0 / 3), times(slope4, 1.0 / 8)));
             double error = step
-                    * Math.max(
-                            Math.abs(mean.sump() - second.sump()), Math.abs(mean.converter() - second.converter()));
+                    * Math.max(Math.abs(mean.sump() - second.sump()), Math.abs(mean.converter() - second.converter()));
             if (error <= ERROR) {
                 Optional<Reached> over = limit(unit, end.get().at());
-                double gone = over.isPresent() ? step * share(unit, now.at(), end.get().at()) : step;
+                double gone = over.isPresent()
+                        ? step * share(unit, now.at(), end.get().at())
+                        : step;
                 time += gone;
                 moments.add(new Moment(time, end.get()));
                 if (over.isPresent()) {
@@ -131,8 +131,7 @@ final class WarmUp {
     /** Share of the last step after which the limit was reached, on a straight line. */
     private static double share(WarmUnit unit, Temperatures from, Temperatures to) {
         double sump = (unit.inputs().oilLimit() - from.sump()) / (to.sump() - from.sump());
-        double converter =
-                (unit.inputs().converterLimit() - from.converter()) / (to.converter() - from.converter());
+        double converter = (unit.inputs().converterLimit() - from.converter()) / (to.converter() - from.converter());
         return Math.min(
                 to.sump() >= unit.inputs().oilLimit() ? sump : 1,
                 to.converter() >= unit.inputs().converterLimit() ? converter : 1);

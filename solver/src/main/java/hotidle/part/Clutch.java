@@ -24,8 +24,7 @@ import java.util.Optional;
  * @param seal    what leaks
  * @param pack    what drags while it is open; empty where that is not known
  */
-public record Clutch(Piston piston, Grip grip, double factor, Seal seal, Optional<OpenPack> pack)
-        implements Part {
+public record Clutch(Piston piston, Grip grip, double factor, Seal seal, Optional<OpenPack> pack) implements Part {
 
     /** A clutch whose drag while it is open is not known. */
     public Clutch(Piston piston, Grip grip, double factor, Seal seal) {

@@ -68,7 +68,8 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
         public Heat {
             Check.positive("heat conductance", conductance);
             if (!(rate > 0)) {
-                throw new IllegalArgumentException("capacity rate of the medium is " + rate + " and must be above zero");
+                throw new IllegalArgumentException(
+                        "capacity rate of the medium is " + rate + " and must be above zero");
             }
         }
 
@@ -99,11 +100,7 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
 
         /** The same with a medium of a capacity rate [W/K] that flows past the oil in some arrangement. */
         public static double conductance(
-                double power,
-                double capacity,
-                double difference,
-                Effectiveness.Arrangement arrangement,
-                double rate) {
+                double power, double capacity, double difference, Effectiveness.Arrangement arrangement, double rate) {
             double least = Math.min(capacity, rate);
             double ratio = Double.isInfinite(rate) ? 0 : least / Math.max(capacity, rate);
             double wanted = power / (least * difference);

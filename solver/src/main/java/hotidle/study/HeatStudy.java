@@ -80,8 +80,9 @@ public record HeatStudy(List<BuildHeat> builds) {
                 Optional<Assessment> own = warmed.settled().map(state -> assessed(unit, state.duty(), state.state()));
                 Optional<Cost> cost = builds.isEmpty()
                         ? Optional.empty()
-                        : warmed.settled().flatMap(state -> Optional.ofNullable(first.get(duty.name()))
-                                .flatMap(base -> cost(unit, state, own.orElseThrow(), base)));
+                        : warmed.settled()
+                                .flatMap(state -> Optional.ofNullable(first.get(duty.name()))
+                                        .flatMap(base -> cost(unit, state, own.orElseThrow(), base)));
                 if (builds.isEmpty()) {
                     warmed.settled().ifPresent(state -> first.put(duty.name(), state));
                 }

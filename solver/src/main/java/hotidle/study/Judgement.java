@@ -1,9 +1,9 @@
 package hotidle.study;
 
 import hotidle.assess.Assessment;
-import hotidle.assess.Margin;
 import hotidle.assess.Figures;
 import hotidle.assess.IdlePressure;
+import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;

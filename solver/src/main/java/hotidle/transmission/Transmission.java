@@ -59,8 +59,7 @@ public record Transmission(
 
     /** The same unit with other duty points. */
     public Transmission at(List<DutyPoint> otherDuties) {
-        return new Transmission(
-                circuit, build, network, oil, ambient, ranges, commanded, otherDuties, taps, heat);
+        return new Transmission(circuit, build, network, oil, ambient, ranges, commanded, otherDuties, taps, heat);
     }
 
     /**

@@ -18,7 +18,8 @@ class EnthalpyTest {
         Enthalpy enthalpy = new Enthalpy(OIL, WARM);
         double behind = enthalpy.temperature(enthalpy.at(WARM, drop), 0);
         double density = OIL.density(WARM);
-        double friction = drop / (density * OIL.at(WARM, OilAt.STANDARD_ATMOSPHERE).specificHeat());
+        double friction =
+                drop / (density * OIL.at(WARM, OilAt.STANDARD_ATMOSPHERE).specificHeat());
         assertEquals(friction * (1 - 0.65 / density * WARM), behind - WARM, 0.002);
     }
 
@@ -36,7 +37,8 @@ class EnthalpyTest {
         Enthalpy enthalpy = new Enthalpy(OIL, 300);
         double sum = 0;
         for (int i = 0; i < 1000; i++) {
-            sum += 0.12 * OIL.at(300 + 0.12 * (i + 0.5), OilAt.STANDARD_ATMOSPHERE).specificHeat();
+            sum += 0.12
+                    * OIL.at(300 + 0.12 * (i + 0.5), OilAt.STANDARD_ATMOSPHERE).specificHeat();
         }
         assertEquals(sum, enthalpy.at(420, 0), 1e-6 * sum);
     }

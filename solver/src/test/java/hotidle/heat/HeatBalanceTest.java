@@ -73,8 +73,17 @@ class HeatBalanceTest {
     void temperaturesThatAreGivenStandUnlessABalanceIsAskedFor() {
         DutyPoint given = LIGHT.at(java.util.Map.of("sump", 350.0)).warmedBy(new Warming.Balance());
         Transmission unit = WarmTank.unit(420, given);
-        assertEquals(350, SettledUnit.of(unit, false).unit().duties().get(0).temperatures().get("sump"));
         assertEquals(
-                WarmTank.rest(50), SettledUnit.of(unit, true).unit().duties().get(0).temperatures().get("sump"), 1e-6);
+                350,
+                SettledUnit.of(unit, false)
+                        .unit()
+                        .duties()
+                        .get(0)
+                        .temperatures()
+                        .get("sump"));
+        assertEquals(
+                WarmTank.rest(50),
+                SettledUnit.of(unit, true).unit().duties().get(0).temperatures().get("sump"),
+                1e-6);
     }
 }

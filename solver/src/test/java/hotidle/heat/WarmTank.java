@@ -37,32 +37,26 @@ final class WarmTank {
     static Transmission unit(double limit, DutyPoint... duties) {
         Poppet relief = new Poppet(0.010, 40_000, 196, 0.0025, 0.65, Slot.annular(0.010, 2e-6, 1e-3, 0));
         return new Transmission(
-                        "tank",
-                        "one",
-                        new Network(
-                                List.of(Node.held("sump", 0), Node.free("line")),
-                                List.of(
-                                        Placed.of(
-                                                "relief",
-                                                new ReliefValve(relief),
-                                                "sump",
-                                                Group.VALVE_BODY,
-                                                "line",
-                                                "sump"),
-                                        Placed.of(
-                                                "hole",
-                                                new Orifice(0.002, 0, 0.7, 1),
-                                                "sump",
-                                                Group.VALVE_BODY,
-                                                "line",
-                                                "sump"))),
-                        new Oil("thin", Oil.Walther.constant(20e-6), 850, 0.65, 0, 0, 0),
-                        101_325,
-                        List.of(new Range("drive", true, Map.of())),
-                        Optional.empty(),
-                        List.of(duties),
-                        List.of(),
-                        Optional.of(new HeatInputs(AIR, LOSS, 0, MASS, 1, SHARE, 0, limit, 500)));
+                "tank",
+                "one",
+                new Network(
+                        List.of(Node.held("sump", 0), Node.free("line")),
+                        List.of(
+                                Placed.of("relief", new ReliefValve(relief), "sump", Group.VALVE_BODY, "line", "sump"),
+                                Placed.of(
+                                        "hole",
+                                        new Orifice(0.002, 0, 0.7, 1),
+                                        "sump",
+                                        Group.VALVE_BODY,
+                                        "line",
+                                        "sump"))),
+                new Oil("thin", Oil.Walther.constant(20e-6), 850, 0.65, 0, 0, 0),
+                101_325,
+                List.of(new Range("drive", true, Map.of())),
+                Optional.empty(),
+                List.of(duties),
+                List.of(),
+                Optional.of(new HeatInputs(AIR, LOSS, 0, MASS, 1, SHARE, 0, limit, 500)));
     }
 
     static DutyPoint duty(String name, double torque, Warming warming) {

@@ -2,8 +2,8 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
-import hotidle.circuits.shape.Type;
 import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.network.Group;

@@ -56,7 +56,10 @@ public final class HeatSection {
                     Key.quantity("oil-limit", Dimension.TEMPERATURE, "highest temperature of the sump")
                             .byDefault("135 degC", "275 degF: oil ages within hours (common practice)")
                             .allowed("60 degC", "220 degC"),
-                    Key.quantity("converter-limit", Dimension.TEMPERATURE, "highest temperature of oil from the converter")
+                    Key.quantity(
+                                    "converter-limit",
+                                    Dimension.TEMPERATURE,
+                                    "highest temperature of oil from the converter")
                             .byDefault("175 degC", "about 350 degF: seals harden (common practice)")
                             .allowed("60 degC", "250 degC")));
 

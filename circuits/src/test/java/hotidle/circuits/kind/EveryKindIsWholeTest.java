@@ -43,8 +43,8 @@ class EveryKindIsWholeTest {
     private static final String HOW = " (DEVELOPERS.md, Add a kind of part)";
 
     /** Kinds of which no published value was found; they rest on laws of the others, or on a point that the user measures. */
-    private static final Set<String> NO_ROWS = Set.of(
-            "filter", "pump-inlet", "solenoid", "throttle-valve", "vacuum-modulator", "converter");
+    private static final Set<String> NO_ROWS =
+            Set.of("filter", "pump-inlet", "solenoid", "throttle-valve", "vacuum-modulator", "converter");
 
     private static final LibraryMaterials STOCK = LibraryMaterials.ofLibrary();
 

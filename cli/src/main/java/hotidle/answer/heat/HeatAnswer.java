@@ -93,7 +93,14 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
 
     /** Whether a driving condition lasts: the heat of a few seconds says little. */
     private boolean lasting(int duty) {
-        return study.builds().get(0).duties().get(duty).warmed().duty().warming().orElseThrow()
+        return study.builds()
+                        .get(0)
+                        .duties()
+                        .get(duty)
+                        .warmed()
+                        .duty()
+                        .warming()
+                        .orElseThrow()
                 instanceof Warming.Balance;
     }
 
@@ -112,10 +119,14 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
             }
         } else {
             for (HeatPhrase.Sum sum : HeatPhrase.Sum.values()) {
-                add(table, sum.words(), duty, flows -> Arrays.stream(HeatItem.Kind.values())
-                        .filter(kind -> HeatPhrase.Sum.of(kind) == sum)
-                        .mapToDouble(flows::watts)
-                        .sum());
+                add(
+                        table,
+                        sum.words(),
+                        duty,
+                        flows -> Arrays.stream(HeatItem.Kind.values())
+                                .filter(kind -> HeatPhrase.Sum.of(kind) == sum)
+                                .mapToDouble(flows::watts)
+                                .sum());
             }
         }
         return table;
@@ -200,8 +211,9 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                 .map(one -> HeatRecord.celsius(one.getAsDouble()).toString())
                 .orElse(""));
         Arrays.stream(HeatItem.Kind.values())
-                .forEach(kind -> row.add(
-                        state.map(one -> String.valueOf(one.flows().watts(kind))).orElse("")));
+                .forEach(kind ->
+                        row.add(state.map(one -> String.valueOf(one.flows().watts(kind)))
+                                .orElse("")));
         return row;
     }
 

@@ -78,8 +78,8 @@ record HeatRecord(String circuit, List<BuildRecord> builds) {
                     return nodes;
                 }),
                 duty.cost()
-                        .map(cost -> new CostRecord(
-                                cost.sump(), cost.converter(), cost.line(), cost.lube(), cost.film())),
+                        .map(cost ->
+                                new CostRecord(cost.sump(), cost.converter(), cost.line(), cost.lube(), cost.film())),
                 state.map(one -> StateRecord.of(build.unit(), one.duty(), Outcome.of(one.state()))));
     }
 

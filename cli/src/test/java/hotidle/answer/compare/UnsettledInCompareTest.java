@@ -42,7 +42,7 @@ class UnsettledInCompareTest {
                                                 cell.outcome().conditions(),
                                                 new Unsolved(0.3, "regulator", List.of("Newton from rest"))),
                                         Optional.empty(),
-                                cell.sweep())
+                                        cell.sweep())
                                 : cell)
                 .toList());
     }
