@@ -81,7 +81,7 @@ public record Wear(
         BoundarySearch limiting = new BoundarySearch(speeds);
         // filled from any thread, read in the order of the alphabet
         Set<String> unsolved = new ConcurrentSkipListSet<>();
-        BoundarySearch.Trial now = start(limiting, build.unit(), limiting.chains(build.unit()), unsolved);
+        BoundarySearch.Trial now = start(build.unit(), limiting.chains(build.unit()), unsolved);
         Set<Judgement.Key> all = now.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
@@ -106,8 +106,7 @@ public record Wear(
     }
 
     /** The same of a unit that is to be known. */
-    private static BoundarySearch.Trial start(
-            BoundarySearch limiting, Transmission unit, Map<String, DutyChain> from, Set<String> unsolved) {
+    private static BoundarySearch.Trial start(Transmission unit, Map<String, DutyChain> from, Set<String> unsolved) {
         Map<String, DutyChain> chains = BoundarySearch.branch(from);
         List<Judgement> judged = BoundarySearch.judged(unit, chains);
         judged.stream()
@@ -156,7 +155,7 @@ public record Wear(
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        BoundarySearch.Trial start = start(limiting, fresh.get(), now.chains(), unsolved);
+        BoundarySearch.Trial start = start(fresh.get(), now.chains(), unsolved);
         Set<Judgement.Key> all = start.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(start.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);

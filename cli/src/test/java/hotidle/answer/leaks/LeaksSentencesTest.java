@@ -2,7 +2,7 @@ package hotidle.answer.leaks;
 
 import static hotidle.answer.leaks.MadeRepairs.bore;
 import static hotidle.answer.leaks.MadeRepairs.effect;
-import static hotidle.answer.leaks.MadeRepairs.of;
+import static hotidle.answer.leaks.MadeRepairs.repairs;
 import static hotidle.answer.leaks.MadeRepairs.step;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -49,7 +49,7 @@ class LeaksSentencesTest {
         assertEquals(
                 "Of the 20.0 L/min that the pump displaces, 15.0 L/min is lost (75 %): 10.0 L/min slips back inside the"
                         + " pump, 5.0 L/min leaks outside it.",
-                said(of(LOW, List.of(), List.of()), 0).get(0));
+                said(repairs(LOW, List.of(), List.of()), 0).get(0));
     }
 
     @Test
@@ -64,13 +64,13 @@ class LeaksSentencesTest {
     void lubricationIsToldOnlyWhereADutyNeedsSome() {
         assertEquals(
                 "Lubrication gets 2.0 L/min; it needs 2.8 L/min here.",
-                said(of(LOW, List.of(), List.of()), 2.8).get(1));
-        assertEquals(1, said(of(LOW, List.of(), List.of()), 0).size());
+                said(repairs(LOW, List.of(), List.of()), 2.8).get(1));
+        assertEquals(1, said(repairs(LOW, List.of(), List.of()), 0).size());
     }
 
     @Test
     void theBestRepairIsAJobWithWhatItWins() {
-        List<String> said = said(of(LOW, List.of(FACE, REGULATOR), List.of()), 0);
+        List<String> said = said(repairs(LOW, List.of(FACE, REGULATOR), List.of()), 0);
         assertEquals(
                 "The one repair that wins most: pump.bore (first chamber) back to 14.000 mm, line 7.00 bar to 9.00 bar."
                         + " Nearly as much: regulator.bore, to 8.80 bar.",
@@ -81,17 +81,17 @@ class LeaksSentencesTest {
     @Test
     void onceTheLineIsHeldTheBestRepairWinsLubricationOrSavesOil() {
         Repairs.Effect held = effect(10, 2, 15);
-        String lube = said(of(held, List.of(step(effect(10, 2.5, 14), bore("pump", 40))), List.of()), 0)
+        String lube = said(repairs(held, List.of(step(effect(10, 2.5, 14), bore("pump", 40))), List.of()), 0)
                 .get(1);
         assertTrue(lube.endsWith("lubrication 2.0 L/min to 2.5 L/min."), lube);
-        String oil = said(of(held, List.of(step(effect(10, 2, 12), bore("pump", 40))), List.of()), 0)
+        String oil = said(repairs(held, List.of(step(effect(10, 2, 12), bore("pump", 40))), List.of()), 0)
                 .get(1);
         assertTrue(oil.endsWith("oil lost 15.0 L/min to 12.0 L/min."), oil);
     }
 
     @Test
     void theRepairsThatItTakesToHoldTheLineAreNamedInOrder() {
-        List<String> said = said(of(LOW, List.of(), List.of(FACE, BOTH)), 0);
+        List<String> said = said(repairs(LOW, List.of(), List.of(FACE, BOTH)), 0);
         assertTrue(
                 said.get(1)
                         .startsWith("The set pressure is held here after 2 repairs: pump.bore (first chamber),"
@@ -103,6 +103,6 @@ class LeaksSentencesTest {
     void aLineThatNoneHoldsStandsWhereTheLastOneLeavesIt() {
         assertEquals(
                 "After the one repair listed the line stands at 9.00 bar, still below the set pressure.",
-                said(of(LOW, List.of(), List.of(FACE)), 0).get(1));
+                said(repairs(LOW, List.of(), List.of(FACE)), 0).get(1));
     }
 }

@@ -63,7 +63,7 @@ final class MadeRepairs {
         return new Repairs.Step(new Repairs.Repair(name, Arrays.asList(sizes)), after);
     }
 
-    static Repairs of(Repairs.Effect before, List<Repairs.Step> alone, List<Repairs.Step> order) {
+    static Repairs repairs(Repairs.Effect before, List<Repairs.Step> alone, List<Repairs.Step> order) {
         return new Repairs(before, alone, order, Optional.empty());
     }
 

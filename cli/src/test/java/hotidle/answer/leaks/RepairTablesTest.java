@@ -2,7 +2,7 @@ package hotidle.answer.leaks;
 
 import static hotidle.answer.leaks.MadeRepairs.bore;
 import static hotidle.answer.leaks.MadeRepairs.effect;
-import static hotidle.answer.leaks.MadeRepairs.of;
+import static hotidle.answer.leaks.MadeRepairs.repairs;
 import static hotidle.answer.leaks.MadeRepairs.scores;
 import static hotidle.answer.leaks.MadeRepairs.step;
 import static hotidle.answer.leaks.MadeRepairs.tables;
@@ -34,7 +34,7 @@ class RepairTablesTest {
 
     @Test
     void aRepairStandsWithBothSizesAndWhatTheUnitDoesAfterIt() {
-        String text = tables(of(LOW, List.of(FACE), List.of())).text();
+        String text = tables(repairs(LOW, List.of(FACE), List.of())).text();
         assertTrue(row(text, "(as it is)").matches("\\(as it is\\) +7\\.00 bar +2\\.0 L/min +none"), text);
         assertTrue(
                 row(text, "pump.bore").matches("pump\\.bore +14\\.040 mm +14\\.000 mm +8\\.00 bar +2\\.1 L/min +none"),
@@ -44,7 +44,8 @@ class RepairTablesTest {
 
     @Test
     void inTheOrderTheRepairThatHoldsTheLineFirstIsMarked() {
-        String text = tables(of(LOW, List.of(FACE), List.of(FACE, REGULATOR))).text();
+        String text =
+                tables(repairs(LOW, List.of(FACE), List.of(FACE, REGULATOR))).text();
         assertFalse(row(text, "1. pump").contains("<-"), text);
         assertTrue(row(text, "2. regulator").contains("2. regulator.bore  <- holds 10.00 bar"), text);
         assertTrue(row(text, "2. regulator").endsWith(" 620"), text);
@@ -53,14 +54,14 @@ class RepairTablesTest {
     @Test
     void aRepairThatNoGaugeShowsIsSaidToBeSo() {
         Repairs.Step nothing = step(effect(7.05, 2, 19), bore("bore-01", 5));
-        String text = tables(of(LOW, List.of(nothing), List.of(nothing))).text();
+        String text = tables(repairs(LOW, List.of(nothing), List.of(nothing))).text();
         assertTrue(row(text, "1. bore-01").contains(RepairPhrase.UNSEEN), text);
     }
 
     @Test
     void anOnsetAtTheLowestSpeedSearchedMayLieLower() {
         Repairs.Step all = step(effect(10, 3, 12, OptionalDouble.of(400)), bore("regulator", 60));
-        assertTrue(row(tables(of(LOW, List.of(all), List.of())).text(), "regulator")
+        assertTrue(row(tables(repairs(LOW, List.of(all), List.of())).text(), "regulator")
                 .endsWith("<= 400"));
     }
 
@@ -70,7 +71,7 @@ class RepairTablesTest {
         for (int i = 0; i < 17; i++) {
             many.add(step(effect(8 - 0.01 * i, 2, 18), bore("bore-" + i, 20)));
         }
-        RepairTables tables = tables(of(LOW, many, List.of()));
+        RepairTables tables = tables(repairs(LOW, many, List.of()));
         assertEquals(
                 15,
                 tables.text().lines().filter(line -> line.startsWith("bore-")).count());
@@ -80,17 +81,17 @@ class RepairTablesTest {
 
     @Test
     void aUnitAsNewHasNothingToRepair() {
-        String text = tables(of(LOW, List.of(), List.of())).text();
+        String text = tables(repairs(LOW, List.of(), List.of())).text();
         assertTrue(text.contains("Nothing: no fit is worn beyond new."), text);
         assertFalse(text.contains("repair  "), text);
     }
 
     @Test
     void scoresAreExplainedOnlyWhereAPumpHasSome() {
-        String scores = text(tables(of(LOW, List.of(step(effect(8, 2, 18), scores("pump"))), List.of())));
+        String scores = text(tables(repairs(LOW, List.of(step(effect(8, 2, 18), scores("pump"))), List.of())));
         assertTrue(scores.contains(RepairPhrase.SCORES), scores);
         assertTrue(scores.contains("pump.orifice-slip-area 0.40 mm2 0.10 mm2"), scores);
-        assertFalse(text(tables(of(LOW, List.of(FACE), List.of()))).contains("stands for scores"));
+        assertFalse(text(tables(repairs(LOW, List.of(FACE), List.of()))).contains("stands for scores"));
     }
 
     private static String text(RepairTables tables) {
@@ -99,7 +100,7 @@ class RepairTablesTest {
 
     @Test
     void twoChambersAreExplainedOnlyWhereThereAreTwo() {
-        Repairs repairs = of(LOW, List.of(FACE), List.of());
+        Repairs repairs = repairs(LOW, List.of(FACE), List.of());
         RepairTables two = new RepairTables(
                 UnitSystem.SHOP,
                 new RepairNames(Map.of(), UnitSystem.SHOP),
@@ -116,7 +117,8 @@ class RepairTablesTest {
     /** A bench has neither lubrication nor a set pressure that could be held. */
     @Test
     void columnsOfWhatAUnitDoesNotHaveAreLeftOut() {
-        Repairs repairs = of(uncommanded(3, 0.6), List.of(step(uncommanded(3.2, 0.5), bore("pump", 30))), List.of());
+        Repairs repairs =
+                repairs(uncommanded(3, 0.6), List.of(step(uncommanded(3.2, 0.5), bore("pump", 30))), List.of());
         RepairTables bench = new RepairTables(
                 UnitSystem.METRIC,
                 MadeRepairs.names(Map.of()),
@@ -134,7 +136,7 @@ class RepairTablesTest {
     /** Alone against the unit as it is, in the order against the repairs before. */
     @Test
     void aRowOfTheOrderCountsTheOilSavedOnTopOfThoseBefore() {
-        List<List<String>> rows = tables(of(LOW, List.of(REGULATOR, FACE), List.of(REGULATOR, FACE)))
+        List<List<String>> rows = tables(repairs(LOW, List.of(REGULATOR, FACE), List.of(REGULATOR, FACE)))
                 .rows();
         assertEquals(
                 List.of("repair", "repair", "order", "order"),

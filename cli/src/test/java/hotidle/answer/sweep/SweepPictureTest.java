@@ -1,0 +1,79 @@
+package hotidle.answer.sweep;
+
+import static hotidle.answer.ReadyCircuits.PSI;
+import static hotidle.answer.sweep.SweepAnswerTest.BENCH;
+import static hotidle.answer.sweep.SweepAnswerTest.FIVE;
+import static hotidle.answer.sweep.SweepAnswerTest.RIG;
+import static hotidle.answer.sweep.SweepAnswerTest.SHOP;
+import static hotidle.answer.sweep.SweepAnswerTest.WORN;
+import static hotidle.answer.sweep.SweepAnswerTest.answer;
+import static hotidle.answer.sweep.SweepAnswerTest.line;
+import static hotidle.answer.sweep.SweepAnswerTest.sweep;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.plots.Chart;
+import hotidle.plots.FigureChart;
+import hotidle.plots.OilChart;
+import hotidle.plots.SpeedChart;
+import hotidle.study.SpeedSweep;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What is drawn of the sweeps of {@link SweepAnswerTest}. */
+class SweepPictureTest {
+
+    @Test
+    void thePictureShowsLinePressureAndWhereTheOilGoes() {
+        List<Chart> charts = SHOP.picture().orElseThrow().charts();
+        assertEquals(2, charts.size());
+        SpeedChart pressure = (SpeedChart) charts.get(0);
+        assertEquals("psi", pressure.unit());
+        assertEquals("worn", pressure.curves().get(0).build());
+        assertEquals(
+                line(WORN, 3) / PSI, pressure.curves().get(0).points().get(3).pressure(), 1e-9);
+        OilChart oil = (OilChart) charts.get(1);
+        assertEquals("Where the oil goes: worn", oil.title());
+        assertEquals("", SHOP.leftOutOfPicture());
+    }
+
+    @Test
+    void aPictureOfManySweepsSaysWhichItLeavesOut() {
+        SpeedSweep[] many = FIVE.units().values().stream()
+                .map(unit -> sweep(unit, 600, 1200))
+                .toArray(SpeedSweep[]::new);
+        assertTrue(many.length > SpeedChart.MOST_CURVES && many.length > FigureChart.MOST_CURVES);
+        SweepAnswer answer = answer(FIVE, UnitSystem.SHOP, many);
+        assertEquals(
+                SpeedChart.MOST_CURVES,
+                ((SpeedChart) answer.picture().orElseThrow().charts().get(0))
+                        .curves()
+                        .size());
+        assertTrue(answer.leftOutOfPicture().contains(" of " + many.length + " sweeps"), answer.leftOutOfPicture());
+        assertEquals(
+                "; it shows the first " + FigureChart.MOST_CURVES + " of " + many.length + " sweeps",
+                answer.leftOutOfFilmPicture());
+    }
+
+    @Test
+    void theFilmIsDrawnAsAMultipleOfTheLeastAllowedAndItsThinnestIsMarked() {
+        FigureChart film =
+                (FigureChart) SHOP.filmPicture().orElseThrow().charts().get(0);
+        assertTrue(film.axis().startsWith("film / least film allowed"), film.axis());
+        assertEquals(1, film.level().orElseThrow().value());
+        assertTrue(
+                film.curves().get(0).mark().orElseThrow().text().startsWith("worn: thinnest "),
+                film.curves().get(0).mark().toString());
+        double least = film.curves().get(0).points().stream()
+                .mapToDouble(hotidle.plots.PressureCurve.SweepPoint::pressure)
+                .min()
+                .orElseThrow();
+        assertEquals(least, film.curves().get(0).mark().orElseThrow().value(), 1e-12);
+    }
+
+    @Test
+    void aBenchHasNoHubToDraw() {
+        assertTrue(answer(RIG, UnitSystem.SHOP, BENCH).filmPicture().isEmpty());
+    }
+}
