@@ -39,7 +39,8 @@ public record HeatItem(Kind kind, Optional<Group> group, String part, double wat
         HOUSING
     }
 
-    static HeatItem of(Kind kind, String part, double watts) {
+    /** One that belongs to no group. */
+    public static HeatItem of(Kind kind, String part, double watts) {
         return new HeatItem(kind, Optional.empty(), part, watts);
     }
 

@@ -8,7 +8,7 @@ package hotidle.law;
  *            Re of a few hundred on q = C·A·√(2·Δp/ρ)/√(1 − β⁴), the velocity of approach included
  * C          0.5961 + 0.0261·β² − 0.216·β⁸ + 0.000521·(10⁶/Re')^0.7 + (0.0188 + 0.0063·(19000·β/ReD)^0.8)·β^3.5·(10⁶/ReD)^0.3
  * Source     C: M. J. Reader-Harris, J. A. Sattary, in ISO 5167-2:2003, eq. 4, corner tappings (found, in the code of open
- *            libraries). Creeping flow: R. A. Sampson 1891 and Poiseuille, {@link Hole}
+ *            libraries). Creeping flow: R. A. Sampson 1891 and Poiseuille (from memory), {@link Hole}
  * Range      ISO 5167: ReD = β·Re from 5000, β 0.1 to 0.75, bores from 12.5 mm in pipes from 50 mm. Its term for pipes below 71 mm,
  *            which stands for edges that are not sharp, is left out. β = 0 and lower Reynolds numbers are extrapolated
  * Numerics   The drift would grow without limit. Re' = Re + 200 and ReD = β·Re + 1000 (ours) end it: within the standard's

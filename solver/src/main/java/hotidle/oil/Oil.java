@@ -99,8 +99,8 @@ public record Oil(
      * Two points   the straight line, good to about 2 % between them (rows of the validation sheet)
      * Three, four  straight through the two hottest, so that a cold point says nothing of hot oil; bent through the colder ones by
      *              cubics of continuous slope. Slopes at points between: the weighted harmonic mean of both sides, F. N. Fritsch,
-     *              J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300; at the coldest point that of a parabola, none steeper than three
-     *              times its secant and that one no flatter than half of it, so that ν falls with T everywhere, F. N. Fritsch, R. E. Carlson, SIAM J. Numer. Anal. 17 (1980) 238
+     *              J. Butland, SIAM J. Sci. Stat. Comput. 5 (1984) 300 (from memory); at the coldest point that of a parabola, none steeper than three
+     *              times its secant and that one no flatter than half of it, so that ν falls with temperature everywhere, F. N. Fritsch, R. E. Carlson, SIAM J. Numer. Anal. 17 (1980) 238
      *              (both from memory)
      * Outside      goes on straight. Cold oil thickens by wax and polymer far beyond a line through 40 and 100 °C: give a cold point
      * </pre>
@@ -257,7 +257,7 @@ public record Oil(
         return Math.max(shifted(temperature) - SHIFT, THINNEST_COUNTED) * SQUARE_MILLIMETRE;
     }
 
-    /** dν/dT [m²/(s·K)] at a temperature [K]: (ν + 0.7)·ln(ν + 0.7)·(dy/dx)/T. */
+    /** dν/dT [m²/(s·K)] at a temperature [K]: (ν + 0.7)·ln(ν + 0.7)/T·(dy/dx). */
     public double kinematicViscositySlope(double temperature) {
         double shifted = shifted(temperature);
         return shifted - SHIFT <= THINNEST_COUNTED

@@ -5,6 +5,7 @@ import hotidle.law.Restriction;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Sealing rings between a shaft and a drum: oil passes the joint, a duct of end gap by radial clearance ({@link RectangularDuct}), and
@@ -35,7 +36,8 @@ public record SealingRing(Fit bore, Fit joint, double width, double sideGap, dou
 
     @Override
     public Map<String, Fit> fits() {
-        return Map.of("end gap", joint, "clearance beside the ring", bore);
+        // in one order, since it is printed
+        return new TreeMap<>(Map.of("end gap", joint, "clearance beside the ring", bore));
     }
 
     @Override

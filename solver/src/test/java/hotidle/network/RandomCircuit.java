@@ -14,6 +14,7 @@ import hotidle.part.PumpInlet;
 import hotidle.part.ReliefValve;
 import hotidle.part.Samples;
 import hotidle.part.Setting;
+import hotidle.part.SignalValve;
 import hotidle.part.Solenoid;
 import hotidle.part.SpoolValve;
 import java.util.ArrayList;
@@ -69,7 +70,10 @@ public record RandomCircuit(Network network, Conditions conditions) {
         Map<String, Double> commands = new HashMap<>();
         for (int i = 0; i < 2 * count; i++) {
             Class<? extends Part> kind = kinds.get(random.nextInt(kinds.size()));
-            boolean active = kind == SpoolValve.class || kind == Solenoid.class || kind == Bushing.class;
+            boolean active = kind == SpoolValve.class
+                    || kind == Solenoid.class
+                    || kind == SignalValve.class
+                    || kind == Bushing.class;
             if (all || !active) {
                 String name = "part-" + i;
                 parts.add(place(name, Samples.KINDS.get(kind).apply(samples), names, random));

@@ -18,7 +18,7 @@ import java.util.TreeMap;
 /** Where heat comes from and goes, as JSON. */
 record HeatRecord(String circuit, List<BuildRecord> builds) {
 
-    record BuildRecord(String build, List<DutyRecord> heat) {}
+    record BuildRecord(String build, List<DutyRecord> duties) {}
 
     /**
      * A driving condition; what stands in it is at its temperatures.

@@ -138,8 +138,8 @@ public final class HeatPhrase {
     }
 
     private static String signed(Quantity quantity, UnitSystem units, double value) {
-        String text = quantity.with(units, value);
-        return text.startsWith("-") || text.matches("0[. 0]*\\D.*") ? text : "+" + text;
+        boolean more = Double.parseDouble(quantity.number(units, value)) > 0;
+        return (more ? "+" : "") + quantity.with(units, value);
     }
 
     /** A time. */

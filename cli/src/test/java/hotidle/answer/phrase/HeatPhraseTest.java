@@ -1,0 +1,92 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.heat.HeatItem;
+import hotidle.heat.Warmed;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class HeatPhraseTest {
+
+    @Test
+    void aDutyEndsAtTheTemperaturesOfPanAndConverter() {
+        assertEquals("230 / 293 degF", HeatPhrase.ends(UnitSystem.SHOP, 110 + 273.15, OptionalDouble.of(145 + 273.15)));
+        assertEquals("110 degC", HeatPhrase.ends(UnitSystem.METRIC, 110 + 273.15, OptionalDouble.empty()));
+    }
+
+    @Test
+    void whatRunsAwayIsToldByTheTimeToItsLimit() {
+        assertEquals("oil limit in 12 min", HeatPhrase.endsAt(Warmed.Verdict.SUMP_RUNS_AWAY, Optional.of(725.0)));
+        assertEquals(
+                "converter limit in 22 s", HeatPhrase.endsAt(Warmed.Verdict.CONVERTER_RUNS_AWAY, Optional.of(22.2)));
+        assertEquals("start not known", HeatPhrase.endsAt(Warmed.Verdict.START_NOT_KNOWN, Optional.empty()));
+        assertEquals("not solved", HeatPhrase.endsAt(Warmed.Verdict.NOT_SOLVED, Optional.empty()));
+        assertThrows(IllegalArgumentException.class, () -> HeatPhrase.endsAt(Warmed.Verdict.SETTLED, Optional.empty()));
+    }
+
+    @Test
+    void timesAreToldAsAWorkshopTellsThem() {
+        assertEquals("5 s", HeatPhrase.time(5));
+        assertEquals("89 s", HeatPhrase.time(89.4));
+        assertEquals("1.5 min", HeatPhrase.time(90));
+        assertEquals("15 min", HeatPhrase.time(900));
+    }
+
+    @Test
+    void hotterSteadyTemperaturesAreNamed() {
+        assertEquals(
+                "worn at climb settles at 100 degC from cold; come hotter, it would stay at 120 degC or 130 degC.",
+                HeatPhrase.several(UnitSystem.METRIC, "worn", "climb", 373.15, List.of(393.15, 403.15)));
+    }
+
+    @Test
+    void whatHotterOilTakesIsToldWithItsSign() {
+        assertEquals(
+                "hot-idle: raised differs from worn by +5 K in the sump and +8 K from the converter. That alone changes its line"
+                        + " pressure by -1.00 bar, lubrication by -0.60 L/min, hub film by -1.0 um.",
+                HeatPhrase.cost(
+                        UnitSystem.METRIC,
+                        "raised",
+                        "worn",
+                        "hot-idle",
+                        5,
+                        OptionalDouble.of(8),
+                        -1e5,
+                        -1e-5,
+                        OptionalDouble.of(-1e-6)));
+        assertEquals(
+                "hot-idle: cool differs from worn by -2 K in the sump. That alone changes its line pressure by +0.20 bar, lubrication"
+                        + " by 0.00 L/min.",
+                HeatPhrase.cost(
+                        UnitSystem.METRIC,
+                        "cool",
+                        "worn",
+                        "hot-idle",
+                        -2,
+                        OptionalDouble.empty(),
+                        2e4,
+                        0,
+                        OptionalDouble.empty()));
+    }
+
+    @Test
+    void everySourceAndSinkHasANameOfItsOwnAndASumOfItsSide() {
+        HeatItem.Kind[] kinds = HeatItem.Kind.values();
+        assertEquals(
+                kinds.length,
+                Arrays.stream(kinds).map(HeatPhrase::named).distinct().count());
+        for (HeatItem.Kind kind : kinds) {
+            HeatPhrase.Sum sum = HeatPhrase.Sum.of(kind);
+            assertEquals(
+                    HeatItem.of(kind, "", 1).sink(),
+                    sum == HeatPhrase.Sum.COOLER || sum == HeatPhrase.Sum.AIR,
+                    kind.name());
+        }
+    }
+}
