@@ -98,7 +98,8 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
                 unit.ranges(),
                 unit.commanded(),
                 unit.duties(),
-                unit.taps());
+                unit.taps(),
+                unit.heat());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble()) : made;
     }
 }

@@ -58,7 +58,7 @@ class MarginsCommandTest {
     void jsonHasValueNeedHeadroomAndVerdictOfEveryMarginInItsState() throws Exception {
         Run run = run("--build", "worn", "--format", "json");
         JsonNode states = new ObjectMapper().readTree(run.out()).at("/builds/0/states");
-        assertEquals(6, states.size());
+        assertEquals(7, states.size());
         int margins = 0;
         for (JsonNode state : states) {
             for (JsonNode margin : state.get("margins")) {

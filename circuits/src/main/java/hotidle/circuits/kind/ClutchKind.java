@@ -36,6 +36,7 @@ final class ClutchKind {
             .turning()
             .passing(Passing.LEAK)
             .role(Names.CLUTCH)
+            .alone(Alone.AS_IN_A_CIRCUIT.without("there is no other part here", "pack-feed"))
             .rule((given, around) -> check(given));
 
     private static LawText physics() {

@@ -53,7 +53,7 @@ public final class CircuitFile {
                                     "heat",
                                     new Type.OneGroup(HeatSection.HEAT),
                                     "what heat depends on beside the oil circuit; left out: temperatures are as the duty gives them")
-                            .optional(),
+                            .neededWhere("temperatures of a duty point follow from heat"),
                     Key.of("duty", new Type.NamedGroups(DutySection.DUTY), "points at which the unit is judged"),
                     Key.of("taps", new Type.NamedGroups(TapSection.TAP), "where a gauge can be fitted")
                             .optional(),

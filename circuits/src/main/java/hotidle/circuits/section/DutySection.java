@@ -55,7 +55,7 @@ public final class DutySection {
                                     "turbine-speed-ratio",
                                     Dimension.RATIO,
                                     "turbine speed over engine speed; left out: 1 with lockup on, otherwise not known")
-                            .optional()
+                            .neededWhere("temperatures follow from heat, unless lockup is on")
                             .allowed("0", "2")
                             .usual("0", "1.1"),
                     Key.quantity(
@@ -79,7 +79,7 @@ public final class DutySection {
                                     "after",
                                     new Type.Name(Names.DUTY),
                                     "a duty point at whose settled temperatures it begins; with lasts")
-                            .optional(),
+                            .neededWhere("lasts is given"),
                     Key.quantity("lasts", Dimension.TIME, "how long it lasts after the other")
                             .neededWhere("after is given")
                             .allowed("1 s", "24 h")

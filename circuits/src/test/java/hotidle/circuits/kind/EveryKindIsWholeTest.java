@@ -166,7 +166,8 @@ class EveryKindIsWholeTest {
                 Names.NODE,
                 Names.PART,
                 Names.RANGE,
-                Names.BUILD);
+                Names.BUILD,
+                Names.DUTY);
         assertEquals(
                 EnumSet.complementOf(EnumSet.copyOf(others)),
                 Set.copyOf(Kinds.ROLES),
