@@ -30,7 +30,7 @@ class SetByTest {
     private static double set(Run run) {
         List<String> lines = run.out().lines().toList();
         int column = List.of(lines.get(0).split(",", -1)).indexOf("set psi");
-        return Double.parseDouble(lines.get(1).split(",")[column]);
+        return Double.parseDouble(lines.get(1).split(",", -1)[column]);
     }
 
     @Test
