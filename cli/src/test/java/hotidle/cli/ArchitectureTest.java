@@ -29,6 +29,7 @@ class ArchitectureTest {
         "hotidle.result..",
         "hotidle.transmission..",
         "hotidle.assess..",
+        "hotidle.heat..",
         "hotidle.study.."
     };
 

@@ -52,7 +52,7 @@ class ClutchesTest {
     void aClutchWithTooLittlePressureIsNamedByCompareAtItsDutyPoint() throws Exception {
         String file = Run.changed(folder, "crescent-four", "piston-area: 135 cm2", "piston-area: 80 cm2");
         String words = said("compare", file, "--build", "fresh");
-        assertTrue(words.contains("At stall too little pressure on forward-clutch: 150 psi where it needs 2"), words);
+        assertTrue(words.contains("At stall too little pressure on forward-clutch: 153 psi where it needs 2"), words);
         assertFalse(said("compare", "crescent-four", "--build", "fresh").contains("too little pressure"));
     }
 
