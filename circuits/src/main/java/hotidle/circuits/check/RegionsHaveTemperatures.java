@@ -17,9 +17,6 @@ final class RegionsHaveTemperatures implements Rule.OfDuty {
         }
         Set<String> regions = new LinkedHashSet<>(Set.of(SumpIsARegion.PAN));
         parts.all().values().forEach(part -> part.given().wordIf("region").ifPresent(regions::add));
-        if (WarmedDuty.of(duty)) {
-            regions.removeAll(WarmedDuty.found(parts));
-        }
         List<String> missing = regions.stream()
                 .filter(region -> !duty.numbers("temperatures").containsKey(region))
                 .toList();

@@ -5,29 +5,15 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.text.ProblemCode;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** A duty point whose temperatures follow from heat has all that heat depends on, and begins at one that does not begin at it. */
 final class WarmedDuty implements Rule.OfDuty {
 
-    /** Kinds whose region's temperature is found. */
-    private static final List<String> FOUND = List.of("converter", "cooler", "pump-inlet");
-
     /** Whether its temperatures follow from heat. */
-    static boolean of(Attributes duty) {
+    private static boolean of(Attributes duty) {
         return duty.has("after") || duty.text("balance").equals("yes");
-    }
-
-    /** Regions whose temperature is found. */
-    static Set<String> found(Parts parts) {
-        Set<String> found = new LinkedHashSet<>(Set.of(SumpIsARegion.PAN));
-        parts.all().values().stream()
-                .filter(part -> FOUND.contains(part.kind().word()))
-                .forEach(part -> part.given().wordIf("region").ifPresent(found::add));
-        return found;
     }
 
     @Override

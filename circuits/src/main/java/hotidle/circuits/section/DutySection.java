@@ -70,7 +70,7 @@ public final class DutySection {
                     Key.of(
                                     "temperatures",
                                     new Type.PerName(Names.REGION, Dimension.TEMPERATURE),
-                                    "oil temperature in each region; where they follow from heat, of those that do not")
+                                    "oil temperature in each region; all commands but heat judge at these")
                             .allowed("-60 degC", "250 degC")
                             .usual("-30 degC", "170 degC"),
                     Key.choice("balance", "whether it lasts until its temperatures settle by heat", "yes", "no")
