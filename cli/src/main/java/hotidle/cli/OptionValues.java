@@ -94,37 +94,13 @@ final class OptionValues {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no range " + range + "\nranges: "
                     + unit.ranges().stream().map(Range::name).collect(Collectors.joining(", ")));
         }
-        return new DutyPoint(
-                duty.name(),
-                duty.about(),
-                duty.speed(),
-                range,
-                duty.lockup(),
-                duty.engineTorque(),
-                duty.torqueRatio(),
-                duty.speedRatio(),
-                duty.lubeNeed(),
-                duty.temperatures(),
-                duty.commands(),
-                duty.sensed());
+        return duty.inRange(range);
     }
 
     /** The duty with its sump at another temperature [K]; all other regions keep their distance from it. */
     static DutyPoint at(DutyPoint duty, double sump) {
         double shift = sump - duty.temperatures().getOrDefault("sump", sump);
-        return new DutyPoint(
-                duty.name(),
-                duty.about(),
-                duty.speed(),
-                duty.range(),
-                duty.lockup(),
-                duty.engineTorque(),
-                duty.torqueRatio(),
-                duty.speedRatio(),
-                duty.lubeNeed(),
-                duty.temperatures().entrySet().stream()
-                        .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)),
-                duty.commands(),
-                duty.sensed());
+        return duty.at(duty.temperatures().entrySet().stream()
+                .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)));
     }
 }

@@ -158,19 +158,23 @@ public record Figures(
                 .orElse(false);
     }
 
-    /** The film's friction is in no chamber's drag; in metal contact there is no film, and what it takes is not known. */
+    /** The film's friction is in no chamber's drag. */
     private static double pumpPower(Roles roles, Solution state) {
         double chambers = roles.chambers().stream()
                 .mapToDouble(placed ->
                         state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
                 .sum();
-        double film = roles.hub().stream()
-                .filter(placed ->
-                        state.measure(placed.name(), Bushing.LEAST_FILM).isPresent())
-                .mapToDouble(placed ->
-                        state.measure(placed.name(), Bushing.FRICTION_POWER).orElse(0))
-                .sum();
-        return chambers + film;
+        return chambers
+                + roles.hub().stream()
+                        .mapToDouble(placed -> filmPower(placed.name(), state))
+                        .sum();
+    }
+
+    /** What a bushing's film takes [W]; in metal contact there is no film, and what it takes is not known: 0. */
+    public static double filmPower(String bushing, Solution state) {
+        return state.measure(bushing, Bushing.LEAST_FILM).isPresent()
+                ? state.measure(bushing, Bushing.FRICTION_POWER).orElse(0)
+                : 0;
     }
 
     /** Whether line pressure is commanded, so that there is a set pressure. */

@@ -34,9 +34,9 @@ public final class HeatBalance {
     private static Warmed balance(Transmission unit, DutyPoint duty) {
         WarmUnit warm = new WarmUnit(unit, duty);
         SteadyTemperature steady = new SteadyTemperature(warm);
-        SteadyTemperature.Found found = steady.find();
-        if (!found.stable().isEmpty()) {
-            return settled(duty, found.stable());
+        List<WarmState> stable = steady.find();
+        if (!stable.isEmpty()) {
+            return settled(duty, stable);
         }
         double air = warm.inputs().ambient();
         WarmUp.Course course = WarmUp.follow(warm, new Temperatures(air, air), LONGEST);
@@ -88,7 +88,7 @@ public final class HeatBalance {
                 lasted ? course.last().map(WarmUp.Moment::state) : Optional.empty(),
                 List.of(),
                 lasted ? Warmed.Verdict.SETTLED : verdict(course.reached()),
-                course.last().map(WarmUp.Moment::seconds),
+                lasted ? Optional.of(after.seconds()) : course.last().map(WarmUp.Moment::seconds),
                 from);
     }
 

@@ -1,5 +1,6 @@
 package hotidle.heat;
 
+import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.law.OpenPackDrag;
 import hotidle.network.Placed;
@@ -275,8 +276,7 @@ public record HeatFlows(
             double sum = 0;
             for (Placed one : unit.network().parts()) {
                 if (one.part() instanceof Bushing) {
-                    double watts =
-                            state.measure(one.name(), Bushing.FRICTION_POWER).orElse(0);
+                    double watts = Figures.filmPower(one.name(), state);
                     items.add(HeatItem.of(HeatItem.Kind.FILM, one.name(), watts));
                     sum += watts;
                 }

@@ -26,43 +26,27 @@ final class SteadyTemperature {
         this.unit = unit;
     }
 
-    /**
-     * What was found.
-     *
-     * @param stable   steady states that the unit stays in, the coldest first
-     * @param unstable sump temperatures above which it warms on and below which it cools back [K]
-     * @param hotter   whether it still warms at the oil's limit
-     * @param complete whether a state was found at all temperatures tried
-     */
-    record Found(List<WarmState> stable, List<Double> unstable, boolean hotter, boolean complete) {}
-
     /** A point of the curve: heat left for the sump [W], infinite where the converter finds no steady temperature below its limit. */
     private record Point(double sump, double rate, Optional<WarmState> state) {}
 
-    Found find() {
+    /** Steady states that the unit stays in, the coldest first. */
+    List<WarmState> find() {
         double low = unit.coldest() + 0.5;
         double high = unit.inputs().oilLimit();
         List<WarmState> stable = new ArrayList<>();
-        List<Double> unstable = new ArrayList<>();
-        boolean complete = true;
         Optional<Point> before = Optional.empty();
         for (int i = 0; i <= STEPS; i++) {
             Optional<Point> point = point(low + (high - low) * i / STEPS, before.flatMap(Point::state));
-            complete &= point.isPresent();
             if (before.isPresent() && point.isPresent()) {
                 Point one = before.get();
                 Point other = point.get();
                 if (one.rate() > 0 && other.rate() <= 0) {
-                    Optional<WarmState> steady = polish(between(one, other));
-                    complete &= steady.isPresent();
-                    steady.ifPresent(stable::add);
-                } else if (one.rate() <= 0 && other.rate() > 0) {
-                    unstable.add(between(one, other).sump());
+                    polish(between(one, other)).ifPresent(stable::add);
                 }
             }
             before = point;
         }
-        return new Found(stable, unstable, before.map(last -> last.rate() > 0).orElse(true), complete);
+        return stable;
     }
 
     private Point between(Point one, Point other) {

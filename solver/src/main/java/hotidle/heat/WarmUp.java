@@ -10,13 +10,13 @@ import java.util.OptionalDouble;
  *
  * <pre>
  * Method     embedded Runge-Kutta of second and third order: P. Bogacki, L. F. Shampine, Applied Mathematics Letters 2 (1989) 321
- *            (from memory); steps keep the error of each below 0.1 K
+ *            (from memory); steps keep the error of each below 0.02 K
  * Numerics   the converter's time constant is some tenths of a minute, the sump's some minutes: explicit steps do
  * </pre>
  */
 final class WarmUp {
 
-    private static final double ERROR = 0.1;
+    private static final double ERROR = 0.02;
     private static final double ROUGH = 1e-3;
     private static final int MOST_STEPS = 2000;
 
@@ -40,6 +40,7 @@ final class WarmUp {
         REST,
         OIL_LIMIT,
         CONVERTER_LIMIT,
+        /** A state was not found, or the steps ran out. */
         NO_STATE
     }
 
@@ -114,7 +115,7 @@ final class WarmUp {
             }
             step *= Math.max(0.2, Math.min(4, 0.9 * Math.cbrt(ERROR / Math.max(error, 1e-12))));
         }
-        return new Course(moments, Reached.TIME);
+        return new Course(moments, time < seconds ? Reached.NO_STATE : Reached.TIME);
     }
 
     private static double stays(HeatFlows flows) {

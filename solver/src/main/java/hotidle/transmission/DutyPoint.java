@@ -104,37 +104,17 @@ public record DutyPoint(
 
     /** The same point at given temperatures [K] of all regions. */
     public DutyPoint at(Map<String, Double> given) {
-        return new DutyPoint(
-                name,
-                about,
-                speed,
-                range,
-                lockup,
-                engineTorque,
-                torqueRatio,
-                speedRatio,
-                lubeNeed,
-                given,
-                commands,
-                sensed);
+        return with(range, lockup, given, commands, Optional.empty());
+    }
+
+    /** The same point with another range engaged, at its given temperatures. */
+    public DutyPoint inRange(String other) {
+        return with(other, lockup, temperatures, commands, Optional.empty());
     }
 
     /** The same point with temperatures that follow from heat. */
     public DutyPoint warmedBy(Warming how) {
-        return new DutyPoint(
-                name,
-                about,
-                speed,
-                range,
-                lockup,
-                engineTorque,
-                torqueRatio,
-                speedRatio,
-                lubeNeed,
-                temperatures,
-                commands,
-                sensed,
-                Optional.of(how));
+        return with(range, lockup, temperatures, commands, Optional.of(how));
     }
 
     /**
@@ -146,20 +126,29 @@ public record DutyPoint(
     public DutyPoint with(Setting.Lockup otherLockup, Map<String, Double> otherCommands) {
         Map<String, Double> all = new HashMap<>(commands);
         all.putAll(otherCommands);
+        return with(range, otherLockup, temperatures, all, warming);
+    }
+
+    private DutyPoint with(
+            String otherRange,
+            Setting.Lockup otherLockup,
+            Map<String, Double> otherTemperatures,
+            Map<String, Double> otherCommands,
+            Optional<Warming> otherWarming) {
         return new DutyPoint(
                 name,
                 about,
                 speed,
-                range,
+                otherRange,
                 otherLockup,
                 engineTorque,
                 torqueRatio,
                 speedRatio,
                 lubeNeed,
-                temperatures,
-                all,
+                otherTemperatures,
+                otherCommands,
                 sensed,
-                warming);
+                otherWarming);
     }
 
     /** Turbine speed [rev/s]: as given, the engine's with lockup on, otherwise not known. */

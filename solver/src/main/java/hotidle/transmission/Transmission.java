@@ -57,11 +57,6 @@ public record Transmission(
         this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, Optional.empty());
     }
 
-    /** The same unit with other duty points. */
-    public Transmission at(List<DutyPoint> otherDuties) {
-        return new Transmission(circuit, build, network, oil, ambient, ranges, commanded, otherDuties, taps, heat);
-    }
-
     /**
      * How line pressure is commanded.
      *

@@ -59,31 +59,12 @@ class HeatBalanceTest {
         assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
     }
 
+    /** A point that comes to rest early lasts as long as it says all the same. */
     @Test
-    void aUnitIsJudgedWhereItsHeatBringsItAndNotWhereItFindsNoTemperature() {
-        Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, LIGHT, HEAVY);
-        SettledUnit settled = SettledUnit.of(unit, false);
-        assertEquals(1, settled.unit().duties().size());
-        assertEquals(
-                WarmTank.rest(50), settled.unit().duties().get(0).temperatures().get("sump"), 1e-6);
-        assertEquals("heavy", settled.none().get(0).duty().name());
-    }
-
-    @Test
-    void temperaturesThatAreGivenStandUnlessABalanceIsAskedFor() {
-        DutyPoint given = LIGHT.at(java.util.Map.of("sump", 350.0)).warmedBy(new Warming.Balance());
-        Transmission unit = WarmTank.unit(420, given);
-        assertEquals(
-                350,
-                SettledUnit.of(unit, false)
-                        .unit()
-                        .duties()
-                        .get(0)
-                        .temperatures()
-                        .get("sump"));
-        assertEquals(
-                WarmTank.rest(50),
-                SettledUnit.of(unit, true).unit().duties().get(0).temperatures().get("sump"),
-                1e-6);
+    void aLongTimeIsToldAsAsked() {
+        DutyPoint after = WarmTank.duty("after", 200, new Warming.After("light", 30 * TIME_CONSTANT));
+        Warmed warmed = HeatBalance.of(WarmTank.unit(420, LIGHT, after), after);
+        assertEquals(30 * TIME_CONSTANT, warmed.seconds().get());
+        assertEquals(WarmTank.rest(200), warmed.settled().get().at().sump(), 0.05);
     }
 }
