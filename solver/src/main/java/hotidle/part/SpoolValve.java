@@ -3,8 +3,6 @@ package hotidle.part;
 import hotidle.law.Annulus;
 import hotidle.law.Channel;
 import hotidle.law.Flow;
-import hotidle.law.Hole;
-import hotidle.law.SeriesLoss;
 import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -161,7 +159,7 @@ public record SpoolValve(
         }
 
         /** Area uncovered [m²] by an opening a > 0 [m]: a strip of the ring, or a segment of each hole. */
-        private double uncovered(double a) {
+        double uncovered(double a) {
             if (holes == 0) {
                 return width() * a;
             }
@@ -173,7 +171,7 @@ public record SpoolValve(
         }
 
         /** Slope of the area uncovered: the chord. */
-        private double chord(double a) {
+        double chord(double a) {
             if (holes == 0) {
                 return width();
             }
@@ -280,7 +278,7 @@ public record SpoolValve(
         private final double[] clearance;
         private final double[] sealing;
         private final Area[] fed;
-        private final Edge edge = new Edge();
+        private final MeteringEdge edge = new MeteringEdge();
 
         Spool(SpoolValve valve, Setting setting) {
             this.valve = valve;
@@ -341,7 +339,7 @@ public record SpoolValve(
         @Override
         public List<Stream> streams(Reading in) {
             List<Stream> streams = new ArrayList<>();
-            Edge edge = new Edge();
+            MeteringEdge edge = new MeteringEdge();
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double s = (opening.opensUp ? 1 : -1) * (in.state(0) - opening.edge);
@@ -354,7 +352,7 @@ public record SpoolValve(
         @Override
         public List<Measure.Reported> measures(Reading in) {
             double flowForce = 0;
-            Edge edge = new Edge();
+            MeteringEdge edge = new MeteringEdge();
             for (int i = 0; i < clearance.length; i++) {
                 Opening opening = valve.openings.get(i);
                 double sign = opening.opensUp ? 1 : -1;
@@ -371,56 +369,6 @@ public record SpoolValve(
                     PRESSURE_FORCE.of(valve.pressureForce(range, in::pressure)),
                     SPRING_FORCE.of(valve.spring.preload + valve.spring.rate * in.state(0)),
                     FLOW_FORCE.of(flowForce));
-        }
-    }
-
-    /** The loss of a metering edge at an underlap s, the area that it uncovers, and their slopes by s. Work space of a law. */
-    private static final class Edge {
-        private double area;
-        private double areaSlope;
-        private double viscous;
-        private double viscousSlope;
-        private double kinetic;
-        private double kineticSlope;
-
-        /**
-         * @param opening the opening
-         * @param c       radial clearance [m]
-         * @param sealing viscous coefficient of a length of overlap [1/m⁴]
-         * @param s       underlap, negative where the land overlaps [m]
-         */
-        void find(Opening opening, double c, double sealing, double s) {
-            double width = opening.width();
-            double root = Math.sqrt(s * s + c * c);
-            // each of the two is c²/4 over the other, which keeps the digits of the smaller one
-            double larger = (root + Math.abs(s)) / 2;
-            double smaller = c * c / (4 * larger);
-            double open = s >= 0 ? larger : smaller;
-            double openSlope = open / root;
-            double rounded = s >= 0 ? smaller : larger;
-            double squares = rounded * rounded + c * c;
-            double overlap = rounded * rounded * rounded / squares;
-            double overlapSlope =
-                    -rounded / root * (rounded * rounded * (rounded * rounded + 3 * c * c)) / (squares * squares);
-            area = opening.uncovered(open);
-            areaSlope = opening.chord(open) * openSlope;
-            double whole = Math.hypot(area, width * c);
-            double wholeSlope = area * areaSlope / whole;
-
-            // the annulus of the overlap, then the creeping limit of a slit of the same area
-            double gap = whole / width;
-            double slit = SLIT / (width * gap * gap);
-            viscous = sealing * overlap + slit;
-            viscousSlope = sealing * overlapSlope - 2 * slit * wholeSlope / whole;
-            kinetic = Hole.kinetic(whole, opening.discharge);
-            kineticSlope = -2 * kinetic * wholeSlope / whole;
-        }
-
-        /** Creeping flow through a slit of gap b: q = π·w·b²·Δp/(32·μ), Merritt 1967 §3-3 (from memory). */
-        private static final double SLIT = 32 / Math.PI;
-
-        SeriesLoss loss() {
-            return new SeriesLoss(viscous, kinetic);
         }
     }
 }
