@@ -84,7 +84,7 @@ class ArchitectureTest {
     }
 
     /** Written anew at each evaluation, so that Newton's steps make no objects; nobody keeps them. */
-    private static final Set<String> WORK_SPACE = Set.of("hotidle.law.Flow", "hotidle.part.SpoolValve$Edge");
+    private static final Set<String> WORK_SPACE = Set.of("hotidle.law.Flow", "hotidle.part.MeteringEdge");
 
     @Test
     void whatIsDescribedAndWhatIsFoundNeverChanges() {
