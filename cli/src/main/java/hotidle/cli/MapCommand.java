@@ -79,6 +79,7 @@ final class MapCommand implements Callable<Integer> {
                 asked.shared.units,
                 described.name(),
                 described.about(),
+                setBy.by(),
                 chosen.stream()
                         .map(one -> study(one, varied, pressures, speeds))
                         .toList());

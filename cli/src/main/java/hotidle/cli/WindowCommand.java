@@ -71,6 +71,7 @@ final class WindowCommand implements Callable<Integer> {
                         asked.shared.units,
                         described.name(),
                         described.about(),
+                        setBy.by(),
                         units.stream()
                                 .map(unit -> study(unit, pressures, speeds))
                                 .toList()));

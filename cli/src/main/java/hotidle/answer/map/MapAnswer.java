@@ -10,6 +10,7 @@ import hotidle.answer.phrase.MapPhrase;
 import hotidle.plots.Chart;
 import hotidle.plots.Picture;
 import hotidle.study.WindowMap;
+import hotidle.transmission.SetPressure;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,9 +20,11 @@ import java.util.Optional;
  * @param units   of the user
  * @param circuit its name
  * @param about   what its file says of it; may be empty
+ * @param by      how the set pressures are reached
  * @param maps    one a build, at least one
  */
-public record MapAnswer(Quantity.UnitSystem units, String circuit, String about, List<Mapped> maps) implements Answer {
+public record MapAnswer(Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, List<Mapped> maps)
+        implements Answer {
 
     /** A build and its map. */
     public record Mapped(String build, WindowMap map) {}
@@ -35,7 +38,9 @@ public record MapAnswer(Quantity.UnitSystem units, String circuit, String about,
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append("\n").append(Caution.WHOLE).append("\n");
         maps.forEach(one -> text.append("\n").append(new MapScreen(units, one.build, one.map).table()));
-        return text.append("\n").append(Wrap.lines(MapPhrase.LEGEND, "", "")).toString();
+        return text.append("\n")
+                .append(Wrap.lines(MapPhrase.legend(by), "", ""))
+                .toString();
     }
 
     @Override
@@ -55,7 +60,7 @@ public record MapAnswer(Quantity.UnitSystem units, String circuit, String about,
     /** A chart a build. */
     public List<Chart> charts() {
         return maps.stream()
-                .map(one -> (Chart) new MapPicture(units, one.build, one.map).chart(circuit))
+                .map(one -> (Chart) new MapPicture(units, one.build, one.map).chart(circuit, by))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import hotidle.assess.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +21,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
     }
 
     /** The map as a chart. */
-    MapChart chart(String circuit) {
+    MapChart chart(String circuit, SetPressure.By by) {
         Map<Judgement.Key, String> letters = grid.letters();
         Map<String, String> key = new LinkedHashMap<>();
         letters.forEach((limit, letter) -> key.put(letter, MapGrid.limit(limit)));
@@ -32,7 +33,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                         new MapChart.LevelLine("shop limit", value(map.axis().counted(limit)))));
         return new MapChart(
                 MapPhrase.title(build, map.axis().name()),
-                MapPhrase.subtitle(circuit),
+                MapPhrase.subtitle(circuit, by),
                 "set pressure [" + Quantity.PRESSURE.in(units).unit() + "]",
                 map.axis().name() + " [" + grid.quantity().in(units).unit() + "]",
                 map.pressures().stream()

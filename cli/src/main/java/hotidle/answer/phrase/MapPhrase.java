@@ -1,16 +1,20 @@
 package hotidle.answer.phrase;
 
+import hotidle.transmission.SetPressure;
+
 /** What is said of a map of headroom over set pressure and a size. */
 public final class MapPhrase {
 
     /** What is changed, and what is not. */
-    public static final String ASSUMED =
-            "Command and spring are set together, idle with the rest; all other sizes stay as the build has them.";
+    private static String assumed(SetPressure.By by) {
+        return SetByPhrase.set(by) + "; all other sizes stay as the build has them.";
+    }
 
     /** Beneath the tables. */
-    public static final String LEGEND =
-            "Headroom is the worst of all limits at all duty points; 0 % and less fails, up to 10 % is close. "
-                    + ASSUMED + " The film allowed is an assumption from roughness.";
+    public static String legend(SetPressure.By by) {
+        return "Headroom is the worst of all limits at all duty points; 0 % and less fails, up to 10 % is close. "
+                + assumed(by) + " The film allowed is an assumption from roughness.";
+    }
 
     /** Why nothing is known: the size cannot be made. */
     public static final String IMPOSSIBLE = "the size is impossible";
@@ -37,8 +41,8 @@ public final class MapPhrase {
     }
 
     /** Beneath a picture. */
-    public static String subtitle(String circuit) {
-        return circuit + ": worst of all limits at all duty points. " + ASSUMED + " An estimate, not an approval.";
+    public static String subtitle(String circuit, SetPressure.By by) {
+        return circuit + ": worst of all limits at all duty points. " + assumed(by) + " An estimate, not an approval.";
     }
 
     /** A point with a name: the build's own by that name, another one as that size in the build. */

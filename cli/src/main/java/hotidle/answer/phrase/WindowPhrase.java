@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import hotidle.transmission.SetPressure;
 import java.util.List;
 
 /** Which set pressures hold every limit; pressures in [Pa], limits as {@link LimitPhrase#at} says them. */
@@ -72,11 +73,10 @@ public record WindowPhrase(Quantity.UnitSystem units) {
         return build + ": set pressure that each limit allows";
     }
 
-    /** Beneath the tables: between which pressures was looked, and how far they are raised in the trade. */
-    public String legend(double lowest, double highest, double raised) {
+    /** Beneath the tables: how set pressures are reached, between which pressures was looked, and how far they are raised in the trade. */
+    public String legend(double lowest, double highest, double raised, SetPressure.By by) {
         return "Tried from " + psi(lowest) + " to " + psi(highest)
-                + "; <= and >= say that a limit still holds at the end of that. Idle is raised with the rest, since command"
-                + " and spring are set together."
+                + "; <= and >= say that a limit still holds at the end of that. " + SetByPhrase.set(by) + "."
                 + " Strength of case, pump, rings, shafts and converter is not judged: raised pressures in the trade go to"
                 + " about " + psi(raised) + " (common practice).";
     }

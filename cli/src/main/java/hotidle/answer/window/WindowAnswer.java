@@ -18,9 +18,11 @@ import java.util.List;
  * @param units   of the user
  * @param circuit its name
  * @param about   what its file says of it; may be empty
+ * @param by      how the set pressures are reached
  * @param builds  at least one, all tried at the same set pressures
  */
-public record WindowAnswer(Quantity.UnitSystem units, String circuit, String about, List<BuildWindow> builds)
+public record WindowAnswer(
+        Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, List<BuildWindow> builds)
         implements Answer {
 
     /** A build that is commanded, and its window. */
@@ -55,7 +57,7 @@ public record WindowAnswer(Quantity.UnitSystem units, String circuit, String abo
     private String legend() {
         List<Window.SetPoint> tried = builds.get(0).window().points();
         return new WindowPhrase(units)
-                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), SetPressure.RAISED);
+                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), SetPressure.RAISED, by);
     }
 
     @Override

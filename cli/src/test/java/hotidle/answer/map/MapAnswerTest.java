@@ -11,6 +11,7 @@ import hotidle.assess.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Optional;
@@ -67,7 +68,8 @@ class MapAnswerTest {
             map(1e-4, lube(HIGH, 2e-4, -0.12), new WindowMap.NamedCell("worn", lube(LOW, 1e-4, 0.05)));
 
     private static MapAnswer answer(WindowMap map, UnitSystem units) {
-        return new MapAnswer(units, "rig", "a bench", List.of(new MapAnswer.Mapped("worn", map)));
+        return new MapAnswer(
+                units, "rig", "a bench", SetPressure.By.COMMAND_AND_SPRING, List.of(new MapAnswer.Mapped("worn", map)));
     }
 
     private static List<String> lines(WindowMap map, UnitSystem units) {

@@ -1,8 +1,10 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.transmission.SetPressure;
 import org.junit.jupiter.api.Test;
 
 class MapPhraseTest {
@@ -17,10 +19,19 @@ class MapPhraseTest {
 
     @Test
     void aPictureThatIsPassedOnAloneIsStillAnEstimate() {
-        String said = MapPhrase.subtitle("vane-six");
+        String said = MapPhrase.subtitle("vane-six", SetPressure.By.COMMAND_AND_SPRING);
         assertTrue(said.startsWith("vane-six: worst of all limits at all duty points."), said);
-        assertTrue(said.contains(MapPhrase.ASSUMED), said);
+        assertTrue(
+                said.contains("Command and spring are set together, idle with the rest; all other sizes stay"), said);
         assertTrue(said.endsWith("An estimate, not an approval."), said);
+    }
+
+    @Test
+    void aSpringAloneIsNotSaidToBeSetWithTheCommand() {
+        String said = MapPhrase.legend(SetPressure.By.SPRING);
+        assertTrue(
+                said.contains("The spring alone is set, idle with the rest; pilot and throttle pressure stay"), said);
+        assertFalse(said.contains("Command and spring"), said);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.transmission.SetPressure;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -54,8 +55,9 @@ class WindowPhraseTest {
 
     @Test
     void theLegendSaysHowFarWasLookedAndHowFarTheTradeGoes() {
-        String said = BAR.legend(4e5, 20e5, 18.6e5);
+        String said = BAR.legend(4e5, 20e5, 18.6e5, SetPressure.By.SPRING);
         assertTrue(said.startsWith("Tried from 4.00 bar to 20.00 bar;"), said);
+        assertTrue(said.contains("The spring alone is set"), said);
         assertTrue(said.endsWith("go to about 18.60 bar (common practice)."), said);
         assertEquals("worn: set pressure that each limit allows", WindowPhrase.heading("worn"));
     }

@@ -12,6 +12,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,12 @@ class WindowAnswerTest {
     private static WindowAnswer answer(
             List<Window.PressureRange> all, List<Window.SetPoint> tried, Window.Span... spans) {
         Window window = new Window(tried, List.of(spans), all);
-        return new WindowAnswer(UnitSystem.METRIC, "rig", "", List.of(new WindowAnswer.BuildWindow(UNIT, window)));
+        return new WindowAnswer(
+                UnitSystem.METRIC,
+                "rig",
+                "",
+                SetPressure.By.COMMAND_AND_SPRING,
+                List.of(new WindowAnswer.BuildWindow(UNIT, window)));
     }
 
     private static WindowAnswer held(List<Window.SetPoint> tried) {
