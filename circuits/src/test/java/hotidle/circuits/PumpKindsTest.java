@@ -99,6 +99,10 @@ class PumpKindsTest {
         return new Fit(inner + clearance, inner, 24e-6, 12e-6, 293.15);
     }
 
+    private static Fit ring(double outer, double clearance) {
+        return new Fit(outer, outer - clearance, 12e-6, 24e-6, 293.15);
+    }
+
     @Test
     void aTestedSlipStandsInPlaceOfClearances() {
         PumpSlip slip = pump(read(
@@ -135,10 +139,20 @@ class PumpKindsTest {
         assertEquals(
                 List.of(
                         new PumpSlip.Tip("inner-tip", pocket(0.075, 0.0002), 0.0015, 3, width, 0.075),
-                        new PumpSlip.Tip("ring-tip", pocket(0.087, 0.00024), 0.0015, 3, width, 0.087 * (23.0 / 31)),
+                        new PumpSlip.Tip("ring-tip", ring(0.087, 0.00024), 0.0015, 3, width, 0.087 * (23.0 / 31)),
                         new PumpSlip.Tip("body", pocket(0.105, 0.00016), 0.03, 1, 2 * width, 0)),
                 pump.slip().tips());
         assertEquals(GearDisplacement.internal(0.003, 23, 31, 0.075, 0.087, width), pump.displacement());
+    }
+
+    /** Steel outside, aluminium inside: 120 µm less the difference of what 87 mm of both grow by in 85 K, 44 µm of radius. */
+    @Test
+    void theRingGearsTipsCloseOnTheCrescentAsThePumpWarms() {
+        Fit tips = pump(read("crescent-pump", CRESCENT)).fits().get("diametral ring-tip clearance");
+        assertEquals(0.00012, tips.gap(293.15) / 2, 1e-12);
+        double ring = 0.087 * 12e-6 * 85 / 2;
+        double crescent = (0.087 - 0.00024) * 24e-6 * 85 / 2;
+        assertEquals(0.00012 + ring - crescent, tips.gap(378.15) / 2, 1e-12);
     }
 
     @Test

@@ -96,7 +96,8 @@ public record PumpSlip(
      * Gaps between what turns and the housing or crescent.
      *
      * @param name    for example tip
-     * @param fit     bore of the pocket and outside diameter of the gear
+     * @param fit     bore of the pocket and outside diameter of the gear; or inside diameter of a ring gear's teeth and that of the
+     *                crescent inside them
      * @param land    thickness of a tooth at its tip, or length of a land along the flow [m]
      * @param teeth   teeth that seal in series
      * @param width   total width of the gaps: gear width times the gears that leak side by side [m]

@@ -135,8 +135,18 @@ final class CrescentPumpKind {
         double ratio = GearKeys.ratio(given, "inner-teeth", "ring-teeth").orElse(inner / ring);
         double width = given.number("width");
         return List.of(
-                GearKeys.tip(given, around, "inner-tip", inner, width, inner),
-                GearKeys.tip(given, around, "ring-tip", ring, width, ring * ratio),
+                GearKeys.tip(
+                        given,
+                        "inner-tip",
+                        FitKeys.pocket(given, around, inner, 2 * given.number("inner-tip-clearance")),
+                        width,
+                        inner),
+                GearKeys.tip(
+                        given,
+                        "ring-tip",
+                        FitKeys.insideRing(given, around, ring, 2 * given.number("ring-tip-clearance")),
+                        width,
+                        ring * ratio),
                 // the ring gear turns with one arc of its pocket and against the other: what it drags cancels
                 new PumpSlip.Tip(
                         "body",

@@ -128,6 +128,16 @@ final class FitKeys {
                 given.number("measured-at"));
     }
 
+    /** A fit given by its outer size, that of a ring gear, and the clearance to the part of the pocket inside it: it closes when hot. */
+    static Fit insideRing(Attributes given, Kind.Context around, double ring, double clearance) {
+        return new Fit(
+                ring,
+                ring - clearance,
+                around.expansions().get(given.word("gear-material")),
+                around.expansions().get(given.word("pocket-material")),
+                given.number("measured-at"));
+    }
+
     static List<Key> pocketMaterials() {
         return List.of(
                 material("pocket-material", "the pocket", "aluminium"),

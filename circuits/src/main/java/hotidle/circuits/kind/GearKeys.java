@@ -3,6 +3,7 @@ package hotidle.circuits.kind;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.Dimension;
+import hotidle.part.Fit;
 import hotidle.part.PumpSlip;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -56,20 +57,14 @@ final class GearKeys {
     }
 
     /**
-     * The gap along a gear's tips, whose clearance is the key {@code name-clearance}.
+     * The gap along a gear's tips.
      *
+     * @param fit     of the gear, diametral
      * @param width   of the gap [m]
      * @param surface diameter of the gear times its speed over the engine's [m]
      */
-    static PumpSlip.Tip tip(
-            Attributes given, Kind.Context around, String name, double diameter, double width, double surface) {
-        return new PumpSlip.Tip(
-                name,
-                FitKeys.pocket(given, around, diameter, 2 * given.number(name + "-clearance")),
-                given.number("tip-land"),
-                given.count("sealing-teeth"),
-                width,
-                surface);
+    static PumpSlip.Tip tip(Attributes given, String name, Fit fit, double width, double surface) {
+        return new PumpSlip.Tip(name, fit, given.number("tip-land"), given.count("sealing-teeth"), width, surface);
     }
 
     /**

@@ -6,6 +6,7 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.text.Dimension;
 import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
+import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -101,7 +102,8 @@ final class PumpChamberKind {
         return GearKeys.make(given, around, displacement, turns, () -> {
             double diameter = given.number("tip-diameter");
             double width = given.number("width") * given.count("tip-gears");
-            return List.of(GearKeys.tip(given, around, "tip", diameter, width, diameter));
+            Fit pocket = FitKeys.pocket(given, around, diameter, 2 * given.number("tip-clearance"));
+            return List.of(GearKeys.tip(given, "tip", pocket, width, diameter));
         });
     }
 }
