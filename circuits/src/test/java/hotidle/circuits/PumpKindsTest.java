@@ -155,6 +155,26 @@ class PumpKindsTest {
         assertEquals(0.00012 + ring - crescent, tips.gap(378.15) / 2, 1e-12);
     }
 
+    /** 84 and 45 mm of aluminium over steel grow by 12e-6 1/K·90 K: 45 and 24 µm of radius. */
+    @Test
+    void theClearanceOfEachGearGrowsByItsOwnRadius() {
+        PumpChamber pump = pump(read(
+                "pump-chamber",
+                GEARS,
+                "driven-tip-diameter=45mm",
+                "face-clearance=0.04mm",
+                "face-inner-diameter=20mm",
+                "face-outer-diameter=32mm",
+                "tip-clearance=0.08mm",
+                "tip-land=1.5mm",
+                "sealing-teeth=4"));
+        double drive = pump.fits().get("diametral tip clearance").gap(383.15) / 2;
+        double driven = pump.fits().get("diametral driven-tip clearance").gap(383.15) / 2;
+        double gap = 80e-6 * (1 + 24e-6 * 90);
+        assertEquals(gap + 0.042 * 12e-6 * 90, drive, 1e-12);
+        assertEquals(gap + 0.0225 * 12e-6 * 90, driven, 1e-12);
+    }
+
     @Test
     void aRingGearHasMoreTeethThanTheGearInIt() {
         String[] wrong = CRESCENT.clone();

@@ -8,6 +8,8 @@ import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -90,7 +92,7 @@ final class PumpChamberKind {
                         FaceGapKind.diameter("tip-diameter", "outside diameter of the drive gear"),
                         PumpKeys.tipClearance("tip-clearance", "radial clearance between tooth tips and housing")),
                 PumpKeys.tipLand(),
-                List.of(Key.count("tip-gears", "gears whose tips leak side by side")
+                List.of(Key.count("tip-gears", "gears whose tips leak side by side, the drive gear first")
                         .byDefault("2", "drive and driven gear (assumed)")
                         .allowed("1", "4"))));
     }
@@ -99,11 +101,27 @@ final class PumpChamberKind {
     private static Kind.MadePart make(Attributes given, Kind.Context around) {
         double displacement = PumpKeys.displacement(given, geometry(given));
         double turns = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(1);
-        return GearKeys.make(given, around, displacement, turns, () -> {
-            double diameter = given.number("tip-diameter");
-            double width = given.number("width") * given.count("tip-gears");
-            Fit pocket = FitKeys.pocket(given, around, diameter, 2 * given.number("tip-clearance"));
-            return List.of(GearKeys.tip(given, "tip", pocket, width, diameter));
-        });
+        return GearKeys.make(given, around, displacement, turns, () -> tips(given, around));
+    }
+
+    /** Each gear grows by its own radius; a driven gear whose diameter is not given is as wide as the drive gear. */
+    private static List<PumpSlip.Tip> tips(Attributes given, Kind.Context around) {
+        double drive = given.number("tip-diameter");
+        double driven = given.numberIf("driven-tip-diameter").orElse(drive);
+        // without teeth given the tips' speeds are taken as equal
+        double ratio = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(drive / driven);
+        double width = given.number("width");
+        int others = given.count("tip-gears") - 1;
+        List<PumpSlip.Tip> tips =
+                new ArrayList<>(List.of(GearKeys.tip(given, "tip", pocket(given, around, drive), width, drive)));
+        if (others > 0) {
+            Fit pocket = pocket(given, around, driven);
+            tips.add(GearKeys.tip(given, "driven-tip", pocket, others * width, driven * ratio));
+        }
+        return tips;
+    }
+
+    private static Fit pocket(Attributes given, Kind.Context around, double diameter) {
+        return FitKeys.pocket(given, around, diameter, 2 * given.number("tip-clearance"));
     }
 }
