@@ -10,8 +10,12 @@ public final class Rules {
 
     static final List<Rule.OfCircuit> OF_FILE = List.of(new SumpIsARegion());
 
-    static final List<Rule.OfCircuit> OF_PARTS =
-            List.of(new NoLoops(), new NodesDrain(), new PumpsHaveACeiling(), new ClutchesAreApplied());
+    static final List<Rule.OfCircuit> OF_PARTS = List.of(
+            new NoLoops(),
+            new NodesDrain(),
+            new PumpsHaveACeiling(),
+            new ClutchesAreApplied(),
+            new GearHasOnePairOfFaces());
 
     static final List<Rule.OfCircuit> OF_SOUND_FILE = List.of(new RangesAgreeWithSelector());
 
