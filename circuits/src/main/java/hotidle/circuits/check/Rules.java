@@ -15,7 +15,8 @@ public final class Rules {
             new NodesDrain(),
             new PumpsHaveACeiling(),
             new ClutchesAreApplied(),
-            new GearHasOnePairOfFaces());
+            new GearHasOnePairOfFaces(),
+            new SideLoadOfOppositeChambers());
 
     static final List<Rule.OfCircuit> OF_SOUND_FILE = List.of(new RangesAgreeWithSelector());
 

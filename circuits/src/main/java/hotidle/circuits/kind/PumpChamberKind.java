@@ -42,7 +42,10 @@ final class PumpChamberKind {
                             tip(),
                             PumpKeys.slipAndTorque(),
                             FitKeys.pocketMaterials(),
-                            PumpKeys.sideLoad("0.78", "0.7 to 0.85 for an external gear (common practice)"))),
+                            PumpKeys.sideLoad(
+                                    "0.78",
+                                    "0.7 to 0.85 for an external gear with one mesh (common practice); 0.62 for each of two"
+                                            + " opposite ones (derived), 0.50 to 0.75 over a mesh"))),
                     PumpKeys::paths,
                     PumpChamberKind::make,
                     physics())
