@@ -185,9 +185,16 @@ class EveryKindTest {
     @Test
     void thePumpReadsItsInletAndTheBushingReadsThePump() {
         PumpSlip.Face face = new PumpSlip.Face("face", pocket(0.012, 0.00004), 0.01, 0.016, 0.5, 4, 1);
-        PumpSlip.Tip tip = new PumpSlip.Tip("tip", pocket(0.084, 0.00014), 0.0015, 4, 0.012, 0.084);
-        PumpSlip.Tip driven = new PumpSlip.Tip("driven-tip", pocket(0.084, 0.00014), 0.0015, 4, 0.012, 0.084);
-        PumpSlip slip = new PumpSlip(List.of(face), List.of(tip, driven), 0, 0, 0.3e-6, 0);
+        PumpSlip.Tip tip = new PumpSlip.Tip("tip", pocket(0.084, 0.00014), 0.0015, 4, 0.012, 0.084, Optional.empty());
+        PumpSlip.Tip driven =
+                new PumpSlip.Tip("driven-tip", pocket(0.084, 0.00014), 0.0015, 4, 0.012, 0.084, Optional.empty());
+        PumpSlip slip = new PumpSlip(
+                List.of(face),
+                List.of(tip, driven),
+                0,
+                PumpSlip.Fitted.NONE,
+                0.3e-6,
+                new PumpSlip.Lost(0, 0.002 / 1000 * 60));
         PumpChamber chamber = new PumpChamber(18e-6, slip, DRAG, Optional.empty());
         assertEquals(chamber, part("primary"));
         assertEquals(

@@ -100,6 +100,11 @@ final class SecondOpinion {
 
     /** Adds the flow of Δp = viscous·μ·q + kinetic·ρ·q² from one node to another. */
     private void flow(String from, String to, double viscous, double kinetic, double head) {
+        double q = volume(from, to, viscous, kinetic, head);
+        move(from, to, density((p(from) + p(to)) / 2) * q);
+    }
+
+    private double volume(String from, String to, double viscous, double kinetic, double head) {
         double drop = p(from) - p(to) - head;
         double mean = (p(from) + p(to)) / 2;
         double rho = density(mean);
@@ -110,7 +115,7 @@ final class SecondOpinion {
         for (int i = 0; i < 2; i++) {
             q -= (a * q * q + b * q - size) / (2 * a * q + b);
         }
-        move(from, to, rho * Math.signum(drop) * q);
+        return Math.signum(drop) * q;
     }
 
     private void flow(String from, String to, double viscous, double kinetic) {
@@ -355,7 +360,8 @@ final class SecondOpinion {
                 .get(placed.signals().get(0).owner() + ".filling")
                 .doubleValue();
         double turns = state.get("engine_speed_rpm").doubleValue() / 60;
-        move(inlet, outlet, density(p(inlet)) * filling * pump.displacement() * turns);
+        double kept = (1 - pump.slip().lost().share()) / (1 + pump.slip().lost().bySpeed() * turns);
+        move(inlet, outlet, density(p(inlet)) * filling * pump.displacement() * turns * kept);
         double opened = pump.slip().opening() * Math.max(p(outlet) - p(inlet), 0);
         for (PumpSlip.Face face : pump.slip().faces()) {
             double h = (gap(face.fit()) + opened) / 2;
@@ -363,12 +369,24 @@ final class SecondOpinion {
         }
         for (PumpSlip.Tip tip : pump.slip().tips()) {
             double h = gap(tip.fit()) / 2 + opened;
-            double dragged = PI * tip.surface() * turns * (gap(tip.fit()) / 2) * tip.width() / 2;
-            move(inlet, outlet, density(p(inlet)) * filling * dragged);
+            double dragged = PI * tip.surface() * turns * (gap(tip.fit()) / 2) * tip.width() / 2 * filling;
             double heads = SLOT_HEADS / 2 / Math.pow(tip.width() * h, 2);
-            flow(outlet, inlet, 12 * tip.land() * tip.teeth() / (tip.width() * h * h * h), heads * tip.teeth());
+            double play = tip.hub().isEmpty()
+                    ? 0
+                    : gap(tip.hub().get())
+                            / gap(tip.fit())
+                            * state.get("states")
+                                    .get(placed.signals().get(1).owner() + ".eccentricity")
+                                    .doubleValue();
+            double off = play / Math.pow(1 + Math.pow(play, 8), 0.125);
+            double cube = h * h * h * (1 + 1.5 * off * off);
+            double viscous = 12 * tip.land() * tip.teeth() / (tip.width() * cube);
+            double slip = volume(outlet, inlet, viscous, heads * tip.teeth(), 0);
+            double back = slip > 0 ? dragged * (1 - Math.pow(1 + Math.pow(slip / dragged, 2), -1.5)) : 0;
+            move(inlet, outlet, density(p(inlet)) * back);
+            flow(outlet, inlet, viscous, heads * tip.teeth());
         }
-        if (pump.slide().isPresent() || pump.slip().laminar() > 0) {
+        if (pump.slide().isPresent() || pump.slip().fitted().laminar() > 0) {
             throw new IllegalStateException("no second opinion on slides and fitted slip");
         }
         area(outlet, inlet, pump.slip().orificeArea(), SHARP);

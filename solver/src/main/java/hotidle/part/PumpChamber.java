@@ -13,7 +13,7 @@ import java.util.Optional;
  * <pre>
  * Swept      ρ(p_in)·φ·V·n, φ the filling of the {@link PumpInlet} that it names, V in proportion to the slide's
  *            eccentricity where there is a slide
- * Delivered  what is swept and dragged along by the tips, less all slip; counted at the inlet's density
+ * Delivered  what is swept, less all slip that the tips do not keep back; counted at the inlet's density
  * Slip       {@link PumpSlip}
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
  *            memory); V is the displacement in use, but in the viscous term the full one: the same faces turn
@@ -54,9 +54,6 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
         return measures;
     }
 
-    private static final List<String> SIGNALS = List.of("filling");
-    private static final Form FIXED = new Form(List.of("inlet", "outlet"), List.of(), SIGNALS);
-
     /**
      * What the chamber takes to turn.
      *
@@ -96,12 +93,12 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             return eccentricity / high;
         }
 
-        private Form form() {
+        private Form form(List<String> signals) {
             double scale = Math.max(preload, rate * high);
             return new Form(
                     List.of("inlet", "outlet", "control"),
                     List.of(new Form.Unknown("position", low, high, high, rate, scale)),
-                    SIGNALS);
+                    signals);
         }
     }
 
@@ -124,7 +121,9 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
 
     @Override
     public Form form() {
-        return slide.map(Slide::form).orElse(FIXED);
+        List<String> signals = slip.readsHub() ? List.of("filling", "eccentricity") : List.of("filling");
+        return slide.map(moved -> moved.form(signals))
+                .orElseGet(() -> new Form(List.of("inlet", "outlet"), List.of(), signals));
     }
 
     @Override
@@ -139,7 +138,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
         private final PumpChamber pump;
         private final double speed;
         private final OilAt oil;
-        private final PumpSlip.At slip;
+        private final SlipAtDuty slip;
         private final Slide slide;
 
         Chamber(PumpChamber pump, Setting setting) {
@@ -167,8 +166,8 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
         public void evaluate(Reading in, Stamp out) {
             double inlet = in.pressure(INLET);
             double filling = in.signal(0);
-            double kept = speed * (1 - pump.slip.speedShare());
-            double forward = inUse(in) * kept + slip.dragged();
+            double kept = speed * pump.slip.lost().kept(speed);
+            double forward = inUse(in) * kept;
             out.move(INLET, OUTLET, oil.density(inlet) * filling * forward);
             out.moveSlope(INLET, OUTLET, in.port(INLET), oil.densitySlope(inlet) * filling * forward);
             out.moveSlope(INLET, OUTLET, in.read(0), oil.density(inlet) * forward);
@@ -197,13 +196,12 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
         public List<Stream> streams(Reading in) {
             double density = oil.density(in.pressure(INLET));
             double swept = inUse(in) * speed * in.signal(0);
-            double carried = slip.dragged() * in.signal(0);
             List<Stream> streams = new ArrayList<>();
             streams.add(new Stream("swept", INLET, OUTLET, density * swept, swept));
-            streams.add(new Stream("tip-drag", INLET, OUTLET, density * carried, carried));
             streams.addAll(slip.streams(in));
-            if (pump.slip.speedShare() > 0) {
-                double lost = swept * pump.slip.speedShare();
+            double share = 1 - pump.slip.lost().kept(speed);
+            if (!pump.slip.lost().equals(PumpSlip.Lost.NONE)) {
+                double lost = swept * share;
                 streams.add(new Stream("speed-slip", OUTLET, INLET, density * lost, lost));
             }
             return streams;
@@ -230,7 +228,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
                     PRESSURE_RISE.of(rise),
                     DELIVERED.of(delivered(in)),
                     DISPLACEMENT.of(inUse(in))));
-            measures.addAll(slip.measures(speed));
+            measures.addAll(slip.measures());
             return measures;
         }
     }

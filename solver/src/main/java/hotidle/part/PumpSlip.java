@@ -1,17 +1,14 @@
 package hotidle.part;
 
 import hotidle.law.Channel;
-import hotidle.law.Couette;
-import hotidle.law.Flow;
 import hotidle.law.Hole;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
-import hotidle.oil.OilAt;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import java.util.Optional;
 
 /**
  * What slips back in a pump: through gaps of known size, or by coefficients fitted to a test.
@@ -19,11 +16,20 @@ import java.util.stream.IntStream;
  * <pre>
  * Faces      radial flow over a sector; tips and other lands in series; both {@link Slot}. Both clearances open by
  *            {@code opening} per pascal of pressure rise
- * Tip drag   the gears' half of the speed of their tips drags oil along the housing, U·h/2 per width of gap: forward where the tips
- *            seal from outlet to inlet (plane Couette flow), as far as the pump fills
+ * Hub        a gear whose hub stands off centre in its bushing by e·C, C the radial clearance there, has tips that are far from the
+ *            pocket on one side and close to it on the other: h³ becomes c³·(1 + 1.5·ε²), ε = e·C/c, the mean over the circle of
+ *            Merritt 1967 §2-5 (from memory). Where the teeth seal against the direction of the shift is not known so closely: they
+ *            leak most where the gear draws away, and up to (1 + ε)³ there. ε is kept below 1, where tips touch, by
+ *            x/(1 + x⁸)^⅛, 0.8 % short at x = 0.75
+ * Tip drag   the gears' half of the speed of their tips drags oil along the housing, D = U·h/2 per width of gap (plane Couette flow),
+ *            against the slip q past them, as far as the pump fills. What it keeps back is D·(1 − (1 + (q/D)²)^(−3/2)) (ours): all of
+ *            D where pressure drives much more, 5 % less at q = 2.5·D, and never more than q, so that no pump delivers more than
+ *            it sweeps; nothing where the outlet is below the inlet
  * Fitted     laminar·Δp/μ, an orifice of {@code orificeArea} whatever the viscosity ({@link Hole}), and a share of what is swept:
  *            W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371, with the orifice term of J. Dorey, "Modelling of
- *            losses in pumps and motors", 1st Bath Int. Fluid Workshop, 1988 (both from memory)
+ *            losses in pumps and motors", 1st Bath Int. Fluid Workshop, 1988 (both from memory). The laminar one grows with the cube
+ *            of clearances that open in proportion to pressure, (1 + growth·Δp)³
+ * Speed      V·(1 − share)/(1 + bySpeed·n): at speed the teeth fill a little less than they sweep
  * </pre>
  *
  * All of them add up; those that are not known are left out. Past 300 lines, since each way oil slips
@@ -32,33 +38,60 @@ import java.util.stream.IntStream;
  * @param faces       gaps under the gears' or rotor's faces
  * @param tips        gaps along the housing
  * @param opening     rise of each clearance with pressure [m/Pa]
- * @param laminar     fitted laminar coefficient: slip times viscosity over pressure rise [m³], 0 for none
+ * @param fitted      laminar slip fitted to a test
  * @param orificeArea area of the slip that viscosity does not change [m²], above zero
- * @param speedShare  share of the swept volume lost at every speed and pressure [-], 0 for none
+ * @param lost        what is lost of the swept volume whatever the pressure
  */
-public record PumpSlip(
-        List<Face> faces, List<Tip> tips, double opening, double laminar, double orificeArea, double speedShare) {
+public record PumpSlip(List<Face> faces, List<Tip> tips, double opening, Fitted fitted, double orificeArea, Lost lost) {
+
+    /**
+     * Laminar slip fitted to a test.
+     *
+     * @param laminar slip times viscosity over pressure rise, without pressure [m³], 0 for none
+     * @param growth  rise of the clearances with pressure, over themselves [1/Pa]
+     */
+    public record Fitted(double laminar, double growth) {
+
+        /** None: the gaps are known. */
+        public static final Fitted NONE = new Fitted(0, 0);
+
+        public Fitted {
+            Check.within("laminar slip", laminar, 0, 1e-9);
+            Check.within("growth of clearances with pressure", growth, 0, 1e-4);
+        }
+    }
+
+    /**
+     * What is lost of the swept volume whatever the pressure.
+     *
+     * @param share   at every speed [-]
+     * @param bySpeed over revolutions a second [s]
+     */
+    public record Lost(double share, double bySpeed) {
+
+        /** Nothing. */
+        public static final Lost NONE = new Lost(0, 0);
+
+        public Lost {
+            Check.within("share of the swept volume lost", share, 0, 0.9);
+            Check.within("loss of swept volume with speed", bySpeed, 0, 0.1);
+        }
+
+        /** Share of the swept volume that is kept at a speed [rev/s]. */
+        public double kept(double speed) {
+            return (1 - share) / (1 + bySpeed * speed);
+        }
+    }
 
     /** That the oil between the faces takes. */
     public static final Measure FACE_DRAG =
             new Measure("face_drag_w", Measure.QuantityKind.POWER, "that the oil between the faces takes");
 
-    private static final int INLET = 0;
-    private static final int OUTLET = 1;
-
-    /** A clearance that closes when cold is left this [m]: the pump would seize before (assumed). */
-    private static final double TIGHTEST = 1e-6;
-
-    /** Cd of the orifice-like slip: a sharp edge. */
-    private static final double DISCHARGE = Hole.SHARP_EDGE;
-
     public PumpSlip {
         faces = List.copyOf(faces);
         tips = List.copyOf(tips);
         Check.within("opening with pressure", opening, 0, 1e-10);
-        Check.within("laminar slip", laminar, 0, 1e-9);
         Check.positive("area of the orifice-like slip", orificeArea);
-        Check.within("share of the swept volume lost", speedShare, 0, 0.9);
     }
 
     /**
@@ -103,8 +136,9 @@ public record PumpSlip(
      * @param width   total width of the gaps: gear width times the gears that leak side by side [m]
      * @param surface diameter of the moving surface over the engine's revolutions [m]: that of the gear times its own speed over the
      *                engine's
+     * @param hub     bushing and hub that carry the gear, whose eccentricity is then read; empty where its centre stays
      */
-    public record Tip(String name, Fit fit, double land, int teeth, double width, double surface) {
+    public record Tip(String name, Fit fit, double land, int teeth, double width, double surface, Optional<Fit> hub) {
         public Tip {
             Check.positive("tip land", land);
             Check.within("number of sealing teeth", teeth, 1, 100);
@@ -152,161 +186,22 @@ public record PumpSlip(
         return fits;
     }
 
-    /** The slip at a duty. */
-    At at(Setting setting) {
-        return new At(this, setting);
+    /** Whether a gear's place depends on how its hub stands in the bushing. */
+    boolean readsHub() {
+        return tips.stream().anyMatch(tip -> tip.hub.isPresent());
     }
 
-    /** Slip with the clearances of one temperature. */
-    static final class At {
-        private final PumpSlip slip;
-        private final OilAt oil;
-        private final double[] faceGap;
-        private final double[] tipClearance;
-        private final SeriesLoss[] faceLoss;
-        private final SeriesLoss[] tipLoss;
-        private final double turned;
-        private final double dragged;
-        private final SeriesLoss orifice;
-        private final SeriesLoss fitted;
+    /** The slip at a duty. */
+    SlipAtDuty at(Setting setting) {
+        return new SlipAtDuty(this, setting);
+    }
 
-        At(PumpSlip slip, Setting setting) {
-            this.slip = slip;
-            oil = setting.oil();
-            faceGap = slip.faces.stream()
-                    .mapToDouble(face -> face.fit.gap(oil.temperature()))
-                    .toArray();
-            tipClearance = slip.tips.stream()
-                    .mapToDouble(tip -> tip.fit.gap(oil.temperature()) / 2)
-                    .toArray();
-            faceLoss = IntStream.range(0, faceGap.length)
-                    .mapToObj(i -> faceGap[i] > 0 ? slip.faces.get(i).loss(faceGap[i]) : SeriesLoss.SHUT)
-                    .toArray(SeriesLoss[]::new);
-            tipLoss = IntStream.range(0, tipClearance.length)
-                    .mapToObj(i -> tipClearance[i] > 0 ? slip.tips.get(i).loss(tipClearance[i]) : SeriesLoss.SHUT)
-                    .toArray(SeriesLoss[]::new);
-            orifice = new SeriesLoss(
-                    Hole.viscous(Math.sqrt(4 * slip.orificeArea / Math.PI), 0),
-                    Hole.kinetic(slip.orificeArea, DISCHARGE));
-            fitted = slip.laminar > 0 ? new SeriesLoss(1 / slip.laminar, 0) : SeriesLoss.SHUT;
-            double sum = 0;
-            for (int i = 0; i < tipClearance.length; i++) {
-                Tip tip = slip.tips.get(i);
-                sum += Math.PI * tip.surface * Math.max(tipClearance[i], 0) * tip.width / 2;
-            }
-            turned = sum;
-            dragged = turned * setting.speed();
-        }
+    /** A gap that closes in the cold is shut. */
+    static SeriesLoss loss(Face face, double gap) {
+        return gap > 0 ? face.loss(gap) : SeriesLoss.SHUT;
+    }
 
-        private At(At other, double speed) {
-            slip = other.slip;
-            oil = other.oil;
-            faceGap = other.faceGap;
-            tipClearance = other.tipClearance;
-            faceLoss = other.faceLoss;
-            tipLoss = other.tipLoss;
-            orifice = other.orifice;
-            fitted = other.fitted;
-            turned = other.turned;
-            dragged = turned * speed;
-        }
-
-        /** The same slip at another speed [rev/s]. */
-        At atSpeed(double speed) {
-            return new At(this, speed);
-        }
-
-        /** Oil that the tips drag forward in a full pump [m³/s]; what pressure opens is left out, a few per cent of it. */
-        double dragged() {
-            return dragged;
-        }
-
-        void evaluate(Reading in, Stamp out) {
-            double opened = opened(in);
-            for (int i = 0; i < faceGap.length; i++) {
-                open(in, out, faceLoss[i], faceGap[i], opened);
-            }
-            for (int i = 0; i < tipClearance.length; i++) {
-                open(in, out, tipLoss[i], tipClearance[i], opened);
-            }
-            out.pass(in, OUTLET, INLET, orifice, oil);
-            out.pass(in, OUTLET, INLET, fitted, oil);
-        }
-
-        /** A gap that pressure opens: its viscous coefficient falls as the cube of its height, its kinetic one as the square. */
-        private void open(Reading in, Stamp out, SeriesLoss loss, double gap, double opened) {
-            double closer = closer(gap, opened);
-            double viscous = loss.viscous() * closer * closer * closer;
-            double kinetic = loss.kinetic() * closer * closer;
-            Flow flow = out.pass(in, OUTLET, INLET, viscous, kinetic, oil);
-            if (closer < 1 && Double.isFinite(viscous)) {
-                double mean = (in.pressure(INLET) + in.pressure(OUTLET)) / 2;
-                double by = -slip.opening
-                        / (gap + opened)
-                        * (3 * viscous * flow.byViscous() + 2 * kinetic * flow.byKinetic())
-                        * oil.density(mean);
-                out.moveSlope(OUTLET, INLET, in.port(OUTLET), by);
-                out.moveSlope(OUTLET, INLET, in.port(INLET), -by);
-            }
-        }
-
-        private double opened(Reading in) {
-            return slip.opening * Math.max(in.pressure(OUTLET) - in.pressure(INLET), 0);
-        }
-
-        /** Height of a gap without pressure over that with it; a gap that is shut stays so. */
-        private static double closer(double gap, double opened) {
-            return gap > 0 ? gap / (gap + opened) : 1;
-        }
-
-        private static SeriesLoss opened(SeriesLoss loss, double gap, double opened) {
-            double closer = closer(gap, opened);
-            return new SeriesLoss(loss.viscous() * closer * closer * closer, loss.kinetic() * closer * closer);
-        }
-
-        List<Stream> streams(Reading in) {
-            double opened = opened(in);
-            List<Stream> streams = new ArrayList<>();
-            for (int i = 0; i < faceGap.length; i++) {
-                streams.add(stream(slip.faces.get(i).name, in, opened(faceLoss[i], faceGap[i], opened)));
-            }
-            for (int i = 0; i < tipClearance.length; i++) {
-                streams.add(stream(slip.tips.get(i).name, in, opened(tipLoss[i], tipClearance[i], opened)));
-            }
-            streams.add(stream("orifice", in, orifice));
-            if (slip.laminar > 0) {
-                streams.add(stream("laminar", in, fitted));
-            }
-            return streams;
-        }
-
-        private Stream stream(String name, Reading in, SeriesLoss loss) {
-            return Stream.through(name + "-slip", in, OUTLET, INLET, loss, oil);
-        }
-
-        /** Power that the faces' Couette flow takes at an engine speed [W]; reported only, the torque's Cv stands for all viscous drag. */
-        private double faceDrag(double speed) {
-            double sum = 0;
-            for (int i = 0; i < faceGap.length; i++) {
-                Face face = slip.faces.get(i);
-                double gap = Math.max(faceGap[i], TIGHTEST) / 2;
-                sum += face.count * Couette.disc(oil.viscosity(), face.turns * speed, face.inner, face.outer, gap);
-            }
-            return sum;
-        }
-
-        List<Measure.Reported> measures(double speed) {
-            List<Measure.Reported> measures = new ArrayList<>();
-            if (faceGap.length > 0) {
-                measures.add(FACE_DRAG.of(faceDrag(speed)));
-            }
-            for (int i = 0; i < faceGap.length; i++) {
-                measures.add(slip.faces.get(i).gap().of(faceGap[i]));
-            }
-            for (int i = 0; i < tipClearance.length; i++) {
-                measures.add(slip.tips.get(i).clearance().of(tipClearance[i]));
-            }
-            return measures;
-        }
+    static SeriesLoss loss(Tip tip, double clearance) {
+        return clearance > 0 ? tip.loss(clearance) : SeriesLoss.SHUT;
     }
 }

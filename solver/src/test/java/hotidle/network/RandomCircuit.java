@@ -11,6 +11,7 @@ import hotidle.part.Fit;
 import hotidle.part.Part;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
+import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.Samples;
 import hotidle.part.Setting;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 
 /**
@@ -111,7 +113,7 @@ public record RandomCircuit(Network network, Conditions conditions) {
     }
 
     private static Placed chamber(String name, Samples samples, String outlet) {
-        Part pump = Samples.KINDS.get(PumpChamber.class).apply(samples);
+        Part pump = centred((PumpChamber) Samples.KINDS.get(PumpChamber.class).apply(samples));
         boolean slides = pump.form().ports().size() > 2;
         return new Placed(
                 name,
@@ -120,6 +122,26 @@ public record RandomCircuit(Network network, Conditions conditions) {
                 Group.PUMP,
                 slides ? List.of("suction", outlet, outlet) : List.of("suction", outlet),
                 List.of(Signal.state("pump-inlet", "filling")));
+    }
+
+    /**
+     * These circuits have no hub for a pump to read. Nor does speed take from what they sweep, for else a starved inlet would
+     * give one of them a smaller share as speed rises.
+     */
+    private static PumpChamber centred(PumpChamber pump) {
+        PumpSlip slip = pump.slip();
+        List<PumpSlip.Tip> tips = slip.tips().stream()
+                .map(tip -> new PumpSlip.Tip(
+                        tip.name(), tip.fit(), tip.land(), tip.teeth(), tip.width(), tip.surface(), Optional.empty()))
+                .toList();
+        PumpSlip still = new PumpSlip(
+                slip.faces(),
+                tips,
+                slip.opening(),
+                slip.fitted(),
+                slip.orificeArea(),
+                new PumpSlip.Lost(slip.lost().share(), 0));
+        return new PumpChamber(pump.displacement(), still, pump.drag(), pump.slide());
     }
 
     /** Each port at a node of its own where there are enough; drains, exhausts and the sump's port at the sump. */

@@ -279,11 +279,12 @@ class LawContinuityPropertyTest {
                 20e-6,
                 new PumpSlip(
                         List.of(new PumpSlip.Face("face", Fit.same(0.01305, 0.013), 0.007, 0.016, 0.5, 2, 1)),
-                        List.of(new PumpSlip.Tip("tip", Fit.same(0.0842, 0.084), 1.5e-3, 4, 0.026, 0.084)),
+                        List.of(new PumpSlip.Tip(
+                                "tip", Fit.same(0.0842, 0.084), 1.5e-3, 4, 0.026, 0.084, Optional.empty())),
                         1e-12,
-                        0,
+                        PumpSlip.Fitted.NONE,
                         1e-7,
-                        0),
+                        PumpSlip.Lost.NONE),
                 new PumpChamber.Drag(0, 0, 0),
                 Optional.empty());
         Part.Law law = pump.law(new Setting(25, "any", Setting.Lockup.OFF, Oil.fixed(850, 0.01), 0));

@@ -66,9 +66,9 @@ class MeasureTest {
                 List.of(new PumpSlip.Face("face", Fit.same(0.01204, 0.012), 0.02, 0.03, 0.5, 2, 1)),
                 List.of(),
                 0,
-                0,
+                PumpSlip.Fitted.NONE,
                 1e-9,
-                0);
+                PumpSlip.Lost.NONE);
         Part pump = new PumpChamber(1e-5, slip, new PumpChamber.Drag(0, 0, 0), java.util.Optional.empty());
         List<String> keys = pump.measures().stream().map(Measure::key).toList();
         assertTrue(keys.contains("face_gap_m"), keys.toString());

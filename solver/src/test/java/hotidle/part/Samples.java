@@ -137,16 +137,19 @@ public final class Samples {
     private PumpChamber pumpChamber() {
         PumpSlip.Face face = new PumpSlip.Face(
                 "face", fit(0.013, 20e-6, 150e-6), 0.007, 0.016, between(0.3, 1), random.nextInt(1, 5), 1);
+        // of a hand of their own, so that what is drawn after them stays
+        Samples apart = new Samples(new Random(Double.hashCode(face.sector())));
+        Optional<Fit> hub = apart.random.nextBoolean() ? Optional.empty() : Optional.of(apart.fit(0.05, 40e-6, 200e-6));
         PumpSlip.Tip tip = new PumpSlip.Tip(
-                "tip", fit(0.084, 50e-6, 400e-6), between(1e-3, 3e-3), random.nextInt(2, 8), 0.026, 0.084);
+                "tip", fit(0.084, 50e-6, 400e-6), between(1e-3, 3e-3), random.nextInt(2, 8), 0.026, 0.084, hub);
         boolean measured = random.nextInt(4) > 0;
         PumpSlip slip = new PumpSlip(
                 measured ? List.of(face) : List.of(),
                 measured ? List.of(tip) : List.of(),
                 random.nextBoolean() ? 0 : decades(1e-13, 5e-12),
-                measured ? 0 : decades(1e-14, 3e-12),
+                measured ? PumpSlip.Fitted.NONE : new PumpSlip.Fitted(decades(1e-14, 3e-12), apart.decades(1e-9, 1e-7)),
                 decades(1e-8, 2e-6),
-                measured ? 0 : between(0, 0.1));
+                new PumpSlip.Lost(measured ? 0 : between(0, 0.1), apart.between(0, 1e-3)));
         Optional<PumpChamber.Slide> slide = random.nextInt(4) > 0
                 ? Optional.empty()
                 : Optional.of(new PumpChamber.Slide(

@@ -86,11 +86,12 @@ final class Fits {
         PumpSlip made = new PumpSlip(
                 List.of(new PumpSlip.Face(
                         face.name(), depth, face.inner(), face.outer(), face.sector(), face.count(), face.turns())),
-                List.of(new PumpSlip.Tip(tip.name(), pocket, tip.land(), tip.teeth(), tip.width(), tip.surface())),
+                List.of(new PumpSlip.Tip(
+                        tip.name(), pocket, tip.land(), tip.teeth(), tip.width(), tip.surface(), tip.hub())),
                 slip.opening(),
-                slip.laminar(),
+                slip.fitted(),
                 key.equals("orifice-slip-area") ? value : slip.orificeArea(),
-                slip.speedShare());
+                slip.lost());
         return new PumpChamber(pump.displacement(), made, pump.drag(), pump.slide());
     }
 }

@@ -167,9 +167,10 @@ public final class TenNodes {
     private static Placed chamber(String name, String outlet, double wear) {
         PumpSlip.Face face =
                 new PumpSlip.Face("face", Fit.same(0.01304 + 12e-6 * (wear - 1), 0.013), 0.007, 0.019, 0.6, 2, 1);
-        PumpSlip.Tip tip =
-                new PumpSlip.Tip("tip", Fit.same(0.0841 + 40e-6 * (wear - 1), 0.084), 0.0015, 4, 0.026, 0.084);
-        PumpSlip slip = new PumpSlip(List.of(face), List.of(tip), 1e-12, 0, 0.4e-6 * wear, 0);
+        PumpSlip.Tip tip = new PumpSlip.Tip(
+                "tip", Fit.same(0.0841 + 40e-6 * (wear - 1), 0.084), 0.0015, 4, 0.026, 0.084, Optional.empty());
+        PumpSlip slip = new PumpSlip(
+                List.of(face), List.of(tip), 1e-12, PumpSlip.Fitted.NONE, 0.4e-6 * wear, PumpSlip.Lost.NONE);
         PumpChamber chamber = new PumpChamber(20e-6, slip, new PumpChamber.Drag(2e5, 0.1, 0.3), Optional.empty());
         return new Placed(
                 name,

@@ -93,7 +93,13 @@ final class FittedPumpRows {
                 .getSolver()
                 .solve(new ArrayRealVector(lost))
                 .toArray();
-        PumpSlip slip = new PumpSlip(List.of(), List.of(), 0, fit[0] * LAMINAR, fit[1] * AREA, fit[2]);
+        PumpSlip slip = new PumpSlip(
+                List.of(),
+                List.of(),
+                0,
+                new PumpSlip.Fitted(fit[0] * LAMINAR, 0),
+                fit[1] * AREA,
+                new PumpSlip.Lost(fit[2], 0));
         return new PumpChamber(DISPLACEMENT, slip, new PumpChamber.Drag(0, 0, 0), Optional.empty());
     }
 

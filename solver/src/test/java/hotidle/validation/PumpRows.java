@@ -109,7 +109,7 @@ final class PumpRows {
     private static PumpChamber tight(double displacement) {
         return new PumpChamber(
                 displacement,
-                new PumpSlip(List.of(), List.of(), 0, 0, 1e-12, 0),
+                new PumpSlip(List.of(), List.of(), 0, PumpSlip.Fitted.NONE, 1e-12, PumpSlip.Lost.NONE),
                 new PumpChamber.Drag(0, 0, 0),
                 Optional.empty());
     }

@@ -92,6 +92,7 @@ final class BushingKind {
                     physics())
             .example("bore=50.07mm hub=50mm length=17mm load=1500N speed=2000rpm")
             .turning()
+            .role(Names.BUSHING)
             .passing(Passing.LEAK)
             .alone(ALONE)
             .rule(BushingKind::check);

@@ -10,6 +10,7 @@ import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with an internal gear and a crescent. */
@@ -42,6 +43,7 @@ final class CrescentPumpKind {
                             List.of(
                                     PumpKeys.displacement("the gear data"),
                                     FaceGapKind.width("width", "width of the gears")),
+                            List.of(GearKeys.hub()),
                             gears(),
                             PumpKeys.face(
                                     "outside diameter of the ring gear's root",
@@ -110,6 +112,7 @@ final class CrescentPumpKind {
 
     private static void check(Attributes given, Kind.Context around) {
         PumpKeys.check(given, around, GAPS);
+        GearKeys.check(given, around);
         if (given.has("inner-teeth")
                 && given.has("ring-teeth")
                 && given.count("ring-teeth") <= given.count("inner-teeth")) {
@@ -140,13 +143,15 @@ final class CrescentPumpKind {
                         "inner-tip",
                         FitKeys.pocket(given, around, inner, 2 * given.number("inner-tip-clearance")),
                         width,
-                        inner),
+                        inner,
+                        GearKeys.hub(given, around)),
                 GearKeys.tip(
                         given,
                         "ring-tip",
                         FitKeys.insideRing(given, around, ring, 2 * given.number("ring-tip-clearance")),
                         width,
-                        ring * ratio),
+                        ring * ratio,
+                        Optional.empty()),
                 // the ring gear turns with one arc of its pocket and against the other: what it drags cancels
                 new PumpSlip.Tip(
                         "body",
@@ -155,6 +160,7 @@ final class CrescentPumpKind {
                         given.number("body-land"),
                         1,
                         2 * width,
-                        0));
+                        0,
+                        Optional.empty()));
     }
 }

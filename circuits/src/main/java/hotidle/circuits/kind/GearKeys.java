@@ -2,10 +2,16 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
+import hotidle.network.Signal;
 import hotidle.part.Fit;
+import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 
@@ -62,9 +68,43 @@ final class GearKeys {
      * @param fit     of the gear, diametral
      * @param width   of the gap [m]
      * @param surface diameter of the gear times its speed over the engine's [m]
+     * @param hub     bushing and hub that carry the gear; empty where they do not, or are not named
      */
-    static PumpSlip.Tip tip(Attributes given, String name, Fit fit, double width, double surface) {
-        return new PumpSlip.Tip(name, fit, given.number("tip-land"), given.count("sealing-teeth"), width, surface);
+    static PumpSlip.Tip tip(Attributes given, String name, Fit fit, double width, double surface, Optional<Fit> hub) {
+        double land = given.number("tip-land");
+        return new PumpSlip.Tip(name, fit, land, given.count("sealing-teeth"), width, surface, hub);
+    }
+
+    /** The bushing that lets the gear on the engine's hub move in its pocket. */
+    static Key hub() {
+        return Key.of(
+                        "hub",
+                        new Type.Name(Names.BUSHING),
+                        "the bushing of the hub that the gear sits on: as it wears, the gear moves in its pocket; left out: it"
+                                + " stays in the middle")
+                .optional();
+    }
+
+    /** That bushing and its hub; empty where none is named. */
+    static Optional<Fit> hub(Attributes given, Kind.Context around) {
+        return given.wordIf("hub").map(name -> FitKeys.fit(around.parts().get(name), around, "bore", "hub"));
+    }
+
+    /** What such a pump reads: how far it fills, and how its hub stands. */
+    private static List<Signal> signals(Attributes given, PumpSlip slip) {
+        List<Signal> signals = new ArrayList<>(List.of(Signal.state(given.word("inlet"), "filling")));
+        if (slip.tips().stream().anyMatch(tip -> tip.hub().isPresent())) {
+            signals.add(Signal.state(given.word("hub"), "eccentricity"));
+        }
+        return signals;
+    }
+
+    /** Notes a hub that cannot be read. */
+    static void check(Attributes given, Kind.Context around) {
+        Attributes hub = given.wordIf("hub").map(around.parts()::get).orElse(null);
+        if (given.has("hub") && (hub == null || hub.broken())) {
+            given.breakIt();
+        }
     }
 
     /**
@@ -82,6 +122,7 @@ final class GearKeys {
         PumpSlip slip = given.has("slip-flow")
                 ? PumpKeys.slip(given, List.of(), List.of())
                 : PumpKeys.slip(given, List.of(PumpKeys.face(given, around, turns)), tips.get());
-        return PumpKeys.fixed(given, displacement, slip);
+        PumpChamber pump = new PumpChamber(displacement, slip, PumpKeys.drag(given), Optional.empty());
+        return new Kind.MadePart(pump, List.of(given.word("from"), given.word("to")), signals(given, slip));
     }
 }

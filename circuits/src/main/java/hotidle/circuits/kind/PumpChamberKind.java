@@ -11,6 +11,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The words of a {@link PumpChamber} with external gears. */
@@ -37,6 +38,7 @@ final class PumpChamberKind {
                             List.of(
                                     PumpKeys.displacement("the gear data"),
                                     FaceGapKind.width("width", "width of the gears")),
+                            List.of(GearKeys.hub()),
                             gears(),
                             PumpKeys.face("root diameter of the teeth", PumpKeys.GEAR_FACES, PumpKeys.TWO_GEARS),
                             tip(),
@@ -58,6 +60,7 @@ final class PumpChamberKind {
             .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
             .rule((given, around) -> {
                 PumpKeys.check(given, around, GAPS);
+                GearKeys.check(given, around);
                 PumpKeys.agree(given, geometry(given));
             });
 
@@ -115,11 +118,11 @@ final class PumpChamberKind {
         double ratio = GearKeys.ratio(given, "drive-teeth", "driven-teeth").orElse(drive / driven);
         double width = given.number("width");
         int others = given.count("tip-gears") - 1;
-        List<PumpSlip.Tip> tips =
-                new ArrayList<>(List.of(GearKeys.tip(given, "tip", pocket(given, around, drive), width, drive)));
+        List<PumpSlip.Tip> tips = new ArrayList<>(List.of(
+                GearKeys.tip(given, "tip", pocket(given, around, drive), width, drive, GearKeys.hub(given, around))));
         if (others > 0) {
             Fit pocket = pocket(given, around, driven);
-            tips.add(GearKeys.tip(given, "driven-tip", pocket, others * width, driven * ratio));
+            tips.add(GearKeys.tip(given, "driven-tip", pocket, others * width, driven * ratio, Optional.empty()));
         }
         return tips;
     }

@@ -8,13 +8,11 @@ import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
 import hotidle.law.Hole;
-import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -26,7 +24,9 @@ final class PumpKeys {
     private PumpKeys() {}
 
     /** How a pump is asked for on its own. */
-    static final Alone ALONE = Alone.asking(DutyKey.SPEED).without("an inlet of its own stands in for it", "inlet");
+    static final Alone ALONE = Alone.asking(DutyKey.SPEED)
+            .without("an inlet of its own stands in for it", "inlet")
+            .without("a pump on its own stands in the middle of its pocket", "hub");
 
     static final String SOURCE =
             "torque: W. E. Wilson, Trans. ASME 68 (1946) 371 (from memory); slip past gaps: " + LawText.SLOT;
@@ -128,10 +128,24 @@ final class PumpKeys {
                                 "share of that slip that viscosity does not change, as through an orifice")
                         .byDefault("50 %", "both parts matter, their share is not known (assumed)")
                         .allowed("0.1 %", "100 %"),
+                Key.quantity("slip-density", Dimension.DENSITY, "density of the oil in that test")
+                        .byDefault("820 kg/m3", "mineral oil when warm (common practice)")
+                        .allowed("500 kg/m3", "1500 kg/m3")
+                        .usual("700 kg/m3", "950 kg/m3"),
+                Key.quantity(
+                                "slip-growth",
+                                Dimension.RATIO,
+                                "by how much its clearances are wider at slip-pressure than without pressure")
+                        .byDefault("5 %", "0.1 um/bar at clearances of 20 um and 10 bar (assumed)")
+                        .allowed("0 %", "100 %"),
                 Key.quantity("speed-slip", Dimension.RATIO, "share of the displacement lost at every speed")
                         .byDefault("0 %", "assumed")
                         .allowed("0 %", "90 %")
                         .usual("0 %", "15 %"),
+                Key.quantity("speed-loss", Dimension.RATIO, "share of the displacement that each 1000 rpm take from it")
+                        .byDefault("0.2 %", "the teeth fill a little less at speed (assumed)")
+                        .allowed("0 %", "20 %")
+                        .usual("0 %", "2 %"),
                 Key.quantity("viscous-drag", Dimension.RATIO, "torque over viscosity, revolutions and displacement")
                         .byDefault("2e4", "about 0.02 N.m at hot idle and 3 N.m in deep cold (assumed)")
                         .allowed("0", "1e8"),
@@ -279,36 +293,35 @@ final class PumpKeys {
                     faces,
                     tips,
                     given.number("opening"),
-                    0,
+                    PumpSlip.Fitted.NONE,
                     given.number("orifice-slip-area"),
-                    given.number("speed-slip"));
+                    lost(given));
         }
         double rise = given.number("slip-pressure");
+        double growth = given.number("slip-growth");
         double turbulent = given.number("slip-turbulent-share") * given.number("slip-flow");
         double laminar = (1 - given.number("slip-turbulent-share")) * given.number("slip-flow");
-        double area = turbulent / (Hole.SHARP_EDGE * Math.sqrt(2 * rise / TEST_DENSITY));
+        double area = turbulent / (Hole.SHARP_EDGE * Math.sqrt(2 * rise / given.number("slip-density")));
         return new PumpSlip(
                 List.of(),
                 List.of(),
                 0,
-                laminar * given.number("slip-viscosity") / rise,
+                new PumpSlip.Fitted(
+                        laminar * given.number("slip-viscosity") / rise / Math.pow(1 + growth, 3), growth / rise),
                 area,
-                given.number("speed-slip"));
+                lost(given));
     }
 
-    /** Density of the oil in a test of slip, mineral oil when warm (common practice) [kg/m³]. */
-    private static final double TEST_DENSITY = 820;
+    private static PumpSlip.Lost lost(Attributes given) {
+        return new PumpSlip.Lost(given.number("speed-slip"), given.number("speed-loss") / THOUSAND_RPM);
+    }
+
+    /** [rev/s]. */
+    private static final double THOUSAND_RPM = 1000.0 / 60;
 
     static PumpChamber.Drag drag(Attributes given) {
         return new PumpChamber.Drag(
                 given.number("viscous-drag"), given.number("friction"), given.number("constant-torque"));
-    }
-
-    static Kind.MadePart fixed(Attributes given, double displacement, PumpSlip slip) {
-        return new Kind.MadePart(
-                new PumpChamber(displacement, slip, drag(given), Optional.empty()),
-                List.of(given.word("from"), given.word("to")),
-                List.of(Signal.state(given.word("inlet"), "filling")));
     }
 
     static List<Key> all(List<List<Key>> groups) {

@@ -14,6 +14,7 @@ public enum Names {
     SPOOL_VALVE("spool-valve"),
     PUMP_CHAMBER("pump"),
     PUMP_INLET("pump-inlet"),
+    BUSHING("bushing"),
     BUILD("build"),
     DUTY("duty point");
 
@@ -31,7 +32,7 @@ public enum Names {
     /** Whether it is a part, of any kind or of one. */
     public boolean isPart() {
         return switch (this) {
-            case PART, CLUTCH, SOLENOID, SPOOL_VALVE, PUMP_CHAMBER, PUMP_INLET -> true;
+            case PART, CLUTCH, SOLENOID, SPOOL_VALVE, PUMP_CHAMBER, PUMP_INLET, BUSHING -> true;
             case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD, DUTY -> false;
         };
     }

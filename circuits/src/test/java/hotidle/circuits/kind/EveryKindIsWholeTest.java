@@ -184,7 +184,8 @@ class EveryKindIsWholeTest {
                 Names.SOLENOID,
                 Names.SPOOL_VALVE,
                 Names.PUMP_CHAMBER,
-                Names.PUMP_INLET);
+                Names.PUMP_INLET,
+                Names.BUSHING);
         none(
                 "a key names another part, a region or a range: say .alone(Alone....without(REASON, KEY)) in its declaration",
                 kind -> PartKeys.of(kind).stream()
