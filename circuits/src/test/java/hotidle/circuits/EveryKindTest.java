@@ -199,7 +199,12 @@ class EveryKindTest {
         assertEquals(chamber, part("primary"));
         assertEquals(
                 List.of(Signal.state("inlet", "filling")), placed("primary").signals());
-        assertEquals(new PumpInlet(), part("inlet"));
+        double travelled = 18e-6 / 8e-4;
+        double squares =
+                0.084 * 0.084 * 0.9 - 0.0672 * 0.0672; // teeth a tenth of the diameter high, 10 % of the head won back
+        PumpInlet inlet = (PumpInlet) part("inlet");
+        assertEquals(0.75 * travelled * travelled, inlet.port(), 1e-15);
+        assertEquals(Math.PI * Math.PI / 2 * squares, inlet.spun(), 1e-15);
         Bushing hub = new Bushing(
                 new Fit(0.05007, 0.05, 19e-6, STEEL, 293.15),
                 0.017,

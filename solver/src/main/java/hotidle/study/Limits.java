@@ -9,6 +9,7 @@ import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
+import hotidle.part.PumpInlet;
 import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
@@ -182,7 +183,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                         .at(heaviest.conditions().speed())));
     }
 
-    /** Pressure at the inlet against that at which air is released; a pump that fills in part is judged by its filling. */
+    /** Pressure at the roots of the teeth against that at which air is released; a pump that fills in part is judged by its filling. */
     private Optional<Margin> inlet() {
         return roles.inlet().map(placed -> {
             double filling = state.own(placed.name(), "filling");
@@ -195,7 +196,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
             return Margin.of(
                     Margin.Kind.PUMP_INLET,
                     placed.name(),
-                    state.pressure(placed.nodes().get(0)) + ambient,
+                    state.measure(placed.name(), PumpInlet.ROOT_PRESSURE).orElseThrow() + ambient,
                     release + ambient,
                     Margin.Scale.PRESSURE);
         });

@@ -101,7 +101,7 @@ public record RandomCircuit(Network network, Conditions conditions) {
         RatedPoint filter = new RatedPoint(1e-3, samples.decades(3e3, 3e4), 6e-3, 800, 0.2);
         return List.of(
                 Placed.of("filter", new Filter(filter, 0, 0.05), "sump", Group.PUMP, "sump", "suction"),
-                Placed.of("pump-inlet", new PumpInlet(), "sump", Group.PUMP, "suction"),
+                Placed.of("pump-inlet", PumpInlet.WIDE, "sump", Group.PUMP, "suction"),
                 chamber("primary", samples, "line"),
                 relief("relief", "line"));
     }

@@ -40,7 +40,7 @@ public final class Samples {
         kinds.put(CheckValve.class, s -> new CheckValve(s.poppet(s.decades(1e2, 3e4))));
         kinds.put(ReliefValve.class, s -> new ReliefValve(s.poppet(s.decades(1e6, 3e6))));
         kinds.put(PumpChamber.class, s -> s.pumpChamber());
-        kinds.put(PumpInlet.class, s -> new PumpInlet());
+        kinds.put(PumpInlet.class, s -> new PumpInlet(s.decades(1e-5, 1e-2), s.decades(1e-3, 1e-1)));
         kinds.put(SpoolValve.class, s -> s.spoolValve(List.of("p1", "p2", "p3", "p4")));
         kinds.put(Selector.class, s -> s.selector());
         kinds.put(Solenoid.class, s -> s.solenoid());

@@ -58,7 +58,7 @@ public final class TenNodes {
         List<Placed> parts = new ArrayList<>();
         RatedPoint filter = new RatedPoint(1e-3, 5e3, 6e-3, 800, 0.2);
         parts.add(Placed.of("filter", new Filter(filter, 0, 0.05), "sump", Group.PUMP, "sump", "suction"));
-        parts.add(Placed.of("pump-inlet", new PumpInlet(), "sump", Group.PUMP, "suction"));
+        parts.add(Placed.of("pump-inlet", PumpInlet.WIDE, "sump", Group.PUMP, "suction"));
         parts.add(chamber("primary", "line", wear));
         parts.add(chamber("secondary", "secondary-out", wear));
         Poppet ball = new Poppet(0.012, 200, 0.3, 0.003, 0.65, Slot.annular(0.012, 2e-6, 1e-3, 0));

@@ -246,7 +246,7 @@ class OutsideSolverTest {
                 List.of(Node.held("sump", 0), Node.free("suction"), Node.free("line"), Node.free("second")),
                 List.of(
                         placed("strainer", new Orifice(12e-3, 0, OptionalDouble.empty(), 1), "sump", "suction"),
-                        Placed.of("inlet", new PumpInlet(), "all", Group.PUMP, "suction"),
+                        Placed.of("inlet", PumpInlet.WIDE, "all", Group.PUMP, "suction"),
                         first.placed("one", "line"),
                         second.placed("two", "second"),
                         placed("check", new CheckValve(poppet), "second", "line"),
@@ -317,7 +317,7 @@ class OutsideSolverTest {
         Solution ours = solve(
                 List.of(Node.held("sump", 0), Node.held("suction", 0), Node.free("line")),
                 List.of(
-                        Placed.of("inlet", new PumpInlet(), "all", Group.PUMP, "suction"),
+                        Placed.of("inlet", PumpInlet.WIDE, "all", Group.PUMP, "suction"),
                         pump.placed("pump", "line"),
                         Placed.of("regulator", valve, "all", Group.VALVE_BODY, "line", "sump"),
                         placed("load", new Orifice(load, 0, OptionalDouble.empty(), 1), "line", "sump")));

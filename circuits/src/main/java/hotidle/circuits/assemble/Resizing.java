@@ -129,6 +129,12 @@ public final class Resizing {
             for (String other : parts.get(names.get(part)).named()) {
                 namedBy.computeIfAbsent(other, name -> new ArrayList<>()).add(part);
             }
+            String pump = names.get(part);
+            Parts.fillsBy(parts.get(pump))
+                    .map(names::indexOf)
+                    .filter(inlet -> inlet >= 0)
+                    .ifPresent(inlet -> namedBy.computeIfAbsent(pump, name -> new ArrayList<>())
+                            .add(inlet));
         }
         List<List<Integer>> with = new ArrayList<>();
         for (int part = 0; part < names.size(); part++) {

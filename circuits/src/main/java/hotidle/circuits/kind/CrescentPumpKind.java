@@ -67,7 +67,7 @@ final class CrescentPumpKind {
             .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
             .rule(CrescentPumpKind::check);
 
-    private static OptionalDouble geometry(Attributes given) {
+    static OptionalDouble geometry(Attributes given) {
         return GearKeys.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);
     }
 

@@ -45,6 +45,11 @@ public final class Parts {
         }
     }
 
+    /** The pump-inlet that draws on what a pump is, besides the pump on it; empty for anything else. */
+    public static Optional<String> fillsBy(DeclaredPart part) {
+        return part.kind().isPump() ? part.given().wordIf("inlet") : Optional.empty();
+    }
+
     private final Map<String, DeclaredPart> parts = new LinkedHashMap<>();
     private final Problems problems;
     private final Map<String, Value.Entry> entries = new HashMap<>();
@@ -174,6 +179,11 @@ public final class Parts {
             more = false;
             for (Map.Entry<String, DeclaredPart> part : parts.entrySet()) {
                 more |= part.getValue().named().stream().anyMatch(anew::contains) && anew.add(part.getKey());
+                more |= anew.contains(part.getKey())
+                        && fillsBy(part.getValue())
+                                .filter(parts::containsKey)
+                                .map(anew::add)
+                                .orElse(false);
             }
         }
         return anew;

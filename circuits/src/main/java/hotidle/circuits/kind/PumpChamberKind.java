@@ -64,7 +64,7 @@ final class PumpChamberKind {
                 PumpKeys.agree(given, geometry(given));
             });
 
-    private static OptionalDouble geometry(Attributes given) {
+    static OptionalDouble geometry(Attributes given) {
         return GearKeys.geometry(
                 given, "drive-teeth", "driven-teeth", "driven-tip-diameter", GearDisplacement::involute);
     }

@@ -108,7 +108,7 @@ final class VanePumpKind {
         PumpKeys.agree(given, geometry(given));
     }
 
-    private static OptionalDouble geometry(Attributes given) {
+    static OptionalDouble geometry(Attributes given) {
         boolean all = List.of("ring-diameter", "tip-diameter", "greatest-eccentricity", "width").stream()
                 .allMatch(given::has);
         return all

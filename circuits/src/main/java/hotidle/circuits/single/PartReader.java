@@ -185,8 +185,7 @@ final class PartReader {
             Placed placed =
                     new Placed(kind.word(), made.part(), OnePart.REGION, kind.group(), made.nodes(), made.signals());
             List<Placed> others = PartKeys.named(kind, Names.PUMP_INLET)
-                    .map(key ->
-                            Placed.of(key.name(), new PumpInlet(), OnePart.REGION, kind.group(), given.word("from")))
+                    .map(key -> Placed.of(key.name(), PumpInlet.WIDE, OnePart.REGION, kind.group(), given.word("from")))
                     .toList();
             return Optional.of(OnePart.of(kind, placed, others, defaults(used), given));
         } catch (IllegalArgumentException impossible) {
