@@ -196,6 +196,11 @@ public record Figures(
         return line < set.getAsDouble() ? Regulator.OFF_ITS_SEAT_BUT_LOW : Regulator.REGULATING;
     }
 
+    /** How closely the slip is known. */
+    public SlipBand slipBand() {
+        return SlipBand.of(swept * filling, slip);
+    }
+
     /** Whether the pump fills in part only. */
     public boolean inletStarved() {
         return filling < FULL;

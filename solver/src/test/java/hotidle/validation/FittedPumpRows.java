@@ -8,6 +8,7 @@ import hotidle.law.GearDisplacement;
 import hotidle.law.Hole;
 import hotidle.oil.Oil;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import hotidle.part.Reading;
 import hotidle.part.Stream;
@@ -75,7 +76,89 @@ final class FittedPumpRows {
                 "in",
                 Math.pow(INCH, 3) * 5 / GearDisplacement.vanes(3 * INCH, 2 * INCH, INCH, 2 * INCH),
                 Source.memory("A. Esposito, Fluid Power with Applications, §5.5, example of a vane pump")));
+        rows.addAll(lostAtEverySpeed());
         return rows;
+    }
+
+    private static List<Row> lostAtEverySpeed() {
+        double inch3 = Math.pow(INCH, 3);
+        return List.of(
+                Row.of(
+                                PART,
+                                "delivery of a gear pump",
+                                "75 and 50 mm diameter, 25 mm wide, volumetric efficiency 90 %, 1000 rpm",
+                                "55.3",
+                                "L/min",
+                                losing(GearDisplacement.twoDiameters(0.075, 0.05, 0.025), 0.1, 1000) * 60_000,
+                                Sources.ESPOSITO.at("ex. 5-2"))
+                        .within(0.1, "the source rounds 55.22 up"),
+                Row.of(
+                        PART,
+                        "displacement of a vane pump",
+                        "rotor 50 mm, cam ring 75 mm, vanes 50 mm wide, eccentricity 8 mm",
+                        "0.0785",
+                        "L",
+                        GearDisplacement.vanes(0.075, 0.05, 0.008, 0.05) * 1000,
+                        Sources.ESPOSITO.at("ex. 5-4")),
+                Row.of(
+                                PART,
+                                "torque without losses",
+                                "5 in³, 1000 psi, 1000 rpm; 900 in·lbf with losses",
+                                "793",
+                                "in·lbf",
+                                torque(5 * inch3, 1000 * PSI) / (Trade.POUND * INCH),
+                                Sources.ESPOSITO.at("ex. 5-8"))
+                        .within(
+                                3,
+                                "the book rounds the flow to 21.6 gpm, its factors to 1714 and 63 000, and the result down"),
+                Row.of(
+                                PART,
+                                "volumetric efficiency",
+                                "20 gpm of 5 in³ at 1000 rpm",
+                                "0.926",
+                                "",
+                                20 * Trade.GALLON_A_MINUTE / losing(5 * inch3, 0, 1000),
+                                Sources.ESPOSITO.at("ex. 5-8"))
+                        .within(0.0025, "the book rounds the flow to 21.6 gpm"),
+                Row.of(
+                        PART,
+                        "delivery of a pump",
+                        "10 in³, volumetric efficiency 94 %, 1000 rpm",
+                        "40.7",
+                        "gpm",
+                        losing(10 * inch3, 0.06, 1000) / Trade.GALLON_A_MINUTE,
+                        Sources.ESPOSITO.at("ex. 9-5")),
+                Row.of(
+                        PART,
+                        "speed of a solid body of liquid whose rim stands 0.2 m over its axis",
+                        "vessel of 20 cm diameter, 50 of 60 cm filled: about to spill",
+                        "19.8",
+                        "rad/s",
+                        spin(0.1, 0.2),
+                        Source.memory(
+                                "Y. A. Çengel, J. M. Cimbala, Fluid Mechanics, §3-7, example of a rotating vessel about to spill")));
+    }
+
+    /** What a pump delivers that loses a share of what it sweeps [m³/s]. */
+    private static double losing(double displacement, double share, double rpm) {
+        PumpSlip slip = new PumpSlip(List.of(), List.of(), 0, PumpSlip.Fitted.NONE, 1e-14, new PumpSlip.Lost(share, 0));
+        PumpChamber pump = new PumpChamber(displacement, slip, new PumpChamber.Drag(0, 0, 0), Optional.empty());
+        return Trade.measure(
+                pump, Trade.setting(rpm / MINUTE, Oil.fixed(DENSITY, VISCOSITY)), PumpChamber.DELIVERED, 0, 1e3, 1);
+    }
+
+    /** Torque of a pump without losses [N·m]. */
+    private static double torque(double displacement, double rise) {
+        PumpSlip slip = new PumpSlip(List.of(), List.of(), 0, PumpSlip.Fitted.NONE, 1e-14, PumpSlip.Lost.NONE);
+        PumpChamber pump = new PumpChamber(displacement, slip, new PumpChamber.Drag(0, 0, 0), Optional.empty());
+        return Trade.measure(pump, Trade.setting(10, Oil.fixed(DENSITY, VISCOSITY)), PumpChamber.TORQUE, 0, rise, 1);
+    }
+
+    /** Angular speed at which the inlet's law finds a head between axis and rim [rad/s]. */
+    private static double spin(double radius, double head) {
+        PumpInlet turning = new PumpInlet(0, 2 * Math.PI * Math.PI * radius * radius);
+        double once = -Trade.measure(turning, Trade.setting(1, Oil.fixed(1000, 1e-3)), PumpInlet.ROOT_PRESSURE, 0, 1);
+        return 2 * Math.PI * Math.sqrt(1000 * Trade.GRAVITY * head / once);
     }
 
     /** Least squares in laminar slip, slip through an orifice and the share lost at every speed. */

@@ -40,6 +40,14 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         rows.addAll(List.of(
                 figure("pump delivery before slip", Quantity.FLOW, Figures::swept),
                 figure("  slip in the pump", Quantity.FLOW, Figures::slip),
+                figure(
+                        "    known to +-, fits as measured",
+                        Quantity.FLOW,
+                        f -> f.slipBand().measured()),
+                figure(
+                        "    known to +-, fits nominal",
+                        Quantity.FLOW,
+                        f -> f.slipBand().nominal()),
                 figure("  lost to leaks", Quantity.FLOW, Figures::leak),
                 figure("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
                 figure(pilots(any), Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
