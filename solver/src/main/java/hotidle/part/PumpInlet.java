@@ -29,12 +29,12 @@ public record PumpInlet(double port, double spun) implements Part {
 
     /** At the roots of the teeth, as far as they are filled. */
     public static final Measure ROOT_PRESSURE = new Measure(
-            "root_pressure_pa", Measure.Dimension.PRESSURE, "at the roots of the teeth, as far as they are filled");
+            "root_pressure_pa", Measure.QuantityKind.PRESSURE, "at the roots of the teeth, as far as they are filled");
 
     /** Up to which the pump fills with this pressure at its inlet, over its speed; not given where nothing limits it. */
     public static final Measure FULL_SPEED = new Measure(
             "full_speed_ratio",
-            Measure.Dimension.NUMBER,
+            Measure.QuantityKind.NUMBER,
             "up to which the pump fills with this pressure at its inlet, over its speed");
 
     /** A change of filling of 1 moves the inlet by something like 1 bar; it is judged against the same [Pa]. */

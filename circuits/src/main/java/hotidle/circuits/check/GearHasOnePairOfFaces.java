@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -44,6 +45,7 @@ final class GearHasOnePairOfFaces implements Rule.OfCircuit {
         }
         if (sum > FULL) {
             last.warning(
+                    ProblemCode.FACES_BEYOND_A_CIRCLE,
                     last.has("sector") ? "sector" : "faces",
                     String.format(
                             Locale.ROOT,

@@ -2,6 +2,7 @@ package hotidle.circuits.check;
 
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.ProblemCode;
 import java.util.List;
 import java.util.Locale;
 
@@ -27,6 +28,7 @@ final class SideLoadOfOppositeChambers implements Rule.OfCircuit {
 
     private static void warn(Attributes mesh, Attributes bushing) {
         mesh.warning(
+                ProblemCode.SIDE_LOAD_OF_ONE_MESH,
                 FACTOR,
                 String.format(
                         Locale.ROOT,

@@ -177,6 +177,11 @@ public enum ProblemCode {
     NO_LOCKUP,
     LINE_SOLENOID_COMMANDED,
 
+    // Gears of pumps.
+
+    FACES_BEYOND_A_CIRCLE,
+    SIDE_LOAD_OF_ONE_MESH,
+
     // Temperatures that follow from heat.
 
     AFTER_WITHOUT_TIME,
