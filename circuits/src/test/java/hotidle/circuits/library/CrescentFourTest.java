@@ -60,8 +60,9 @@ class CrescentFourTest {
                             stream.part().equals("pump") && stream.name().endsWith("-slip"))
                     .mapToDouble(Solution.PartStream::volume)
                     .sum();
+            // faces, both tips, body, orifice, and what speed costs
             assertEquals(
-                    5,
+                    6,
                     state.streams().stream()
                             .filter(stream -> stream.part().equals("pump")
                                     && stream.name().endsWith("-slip"))
