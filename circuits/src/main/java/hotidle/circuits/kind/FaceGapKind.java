@@ -2,16 +2,29 @@ package hotidle.circuits.kind;
 
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
+import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
+import hotidle.circuits.text.Remedy;
 import hotidle.network.Group;
 import hotidle.part.FaceGap;
+import java.util.List;
 import java.util.stream.Stream;
 
 /** The words of a {@link FaceGap}. */
 final class FaceGapKind {
 
     private FaceGapKind() {}
+
+    private static final String OWN = "no faces-of is given";
+
+    private static final List<String> SIZES = List.of("width", "clearance");
+
+    /** There is no other gap here whose faces it could have, so that it needs sizes of its own. */
+    private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
+            .without("there is no other part here", "faces-of")
+            .asked(key -> SIZES.contains(key.name()) ? key.demanded() : key);
 
     static final Kind KIND = Kind.through(
                     "face-gap",
@@ -28,8 +41,16 @@ final class FaceGapKind {
                                             diameter(
                                                     "outer-diameter",
                                                     "diameter on the outer side of the face that seals"),
-                                            width("width", "width of the gear or washer"),
-                                            clearance("clearance", "depth of the pocket less that width"),
+                                            width("width", "width of the gear or washer")
+                                                    .neededWhere(OWN),
+                                            clearance("clearance", "depth of the pocket less that width")
+                                                    .neededWhere(OWN),
+                                            Key.of(
+                                                            "faces-of",
+                                                            new Type.Name(Names.FACE_GAP),
+                                                            "the gap at the same faces in another sector: width, clearance, materials and"
+                                                                    + " the temperature of measurement are then that gap's")
+                                                    .neededWhere("width and clearance are not given"),
                                             Key.quantity(
                                                             "share",
                                                             Dimension.RATIO,
@@ -49,7 +70,10 @@ final class FaceGapKind {
                     physics())
             .example("inner-diameter=50mm outer-diameter=70mm width=12mm clearance=0.05mm --drop 150psi")
             .passing(Passing.LEAK)
-            .rule((given, around) -> rising(given, "inner-diameter", "outer-diameter"));
+            .role(Names.FACE_GAP)
+            .alone(ALONE)
+            .needs(FaceGapKind::needs)
+            .rule(FaceGapKind::check);
 
     private static LawText physics() {
         return LawText.of(
@@ -96,11 +120,53 @@ final class FaceGapKind {
         }
     }
 
+    private static void needs(Attributes given) {
+        for (String size : SIZES) {
+            if (given.lacks("faces-of") && given.lacks(size)) {
+                given.error(
+                        ProblemCode.MISSING_KEY,
+                        size,
+                        "has no " + size,
+                        "oil passes between pocket and gear",
+                        Remedy.set("add '", size, "...")
+                                .then("' as measured, or faces-of: and the gap at the same faces"));
+            } else if (given.has("faces-of") && given.has(size)) {
+                given.error(
+                        ProblemCode.FACES_OF_ANOTHER_SIZE,
+                        size,
+                        "has a " + size + " of its own and the faces of another gap",
+                        "the same faces have one width and one clearance",
+                        "leave " + size + " out here, or faces-of");
+            }
+        }
+    }
+
+    private static void check(Attributes given, Kind.Context around) {
+        rising(given, "inner-diameter", "outer-diameter");
+        Attributes faces = faces(given, around);
+        if (faces.broken()) {
+            given.breakIt();
+        } else if (!SIZES.stream().allMatch(faces::has)) {
+            given.error(
+                    ProblemCode.FACES_OF_ANOTHER_SIZE,
+                    "faces-of",
+                    "has the faces of a gap that has no sizes of its own",
+                    "width and clearance are written once, where the faces are measured",
+                    "name the gap that has them");
+        }
+    }
+
+    /** What has the sizes of the faces. */
+    private static Attributes faces(Attributes given, Kind.Context around) {
+        return given.wordIf("faces-of").map(around.parts()::get).orElse(given);
+    }
+
     private static FaceGap make(Attributes given, Kind.Context around) {
+        Attributes faces = faces(given, around);
         return new FaceGap(
                 given.number("inner-diameter") / 2,
                 given.number("outer-diameter") / 2,
-                FitKeys.pocket(given, around, given.number("width"), given.number("clearance")),
+                FitKeys.pocket(faces, around, faces.number("width"), faces.number("clearance")),
                 given.number("share"),
                 given.number("sector"),
                 given.count("faces"));

@@ -55,7 +55,7 @@ final class PumpInletKind {
         return LawText.of(
                         "full while p − ρ·n²·(ζ/2·(V/A)² + 2·π²·(ra² − rf² − κ·ra²)) is above the pressure at which air is released, part"
                                 + " filled at it",
-                        "port: B. S. Massey, Mechanics of Fluids, §7.6 (from memory); teeth: oil that turns as a solid body (derived)")
+                        "port: B. S. Massey, Mechanics of Fluids, §7.6 (from memory); teeth: oil that turns as a solid body (our own form)")
                 .checkedIn("Pump");
     }
 

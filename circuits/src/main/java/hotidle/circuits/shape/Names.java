@@ -12,6 +12,7 @@ public enum Names {
     CLUTCH("clutch"),
     SOLENOID("solenoid"),
     SPOOL_VALVE("spool-valve"),
+    FACE_GAP("face-gap"),
     PUMP_CHAMBER("pump"),
     PUMP_INLET("pump-inlet"),
     BUSHING("bushing"),
@@ -32,7 +33,7 @@ public enum Names {
     /** Whether it is a part, of any kind or of one. */
     public boolean isPart() {
         return switch (this) {
-            case PART, CLUTCH, SOLENOID, SPOOL_VALVE, PUMP_CHAMBER, PUMP_INLET, BUSHING -> true;
+            case PART, CLUTCH, SOLENOID, SPOOL_VALVE, FACE_GAP, PUMP_CHAMBER, PUMP_INLET, BUSHING -> true;
             case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD, DUTY -> false;
         };
     }

@@ -183,6 +183,7 @@ class EveryKindIsWholeTest {
                 Names.CLUTCH,
                 Names.SOLENOID,
                 Names.SPOOL_VALVE,
+                Names.FACE_GAP,
                 Names.PUMP_CHAMBER,
                 Names.PUMP_INLET,
                 Names.BUSHING);
