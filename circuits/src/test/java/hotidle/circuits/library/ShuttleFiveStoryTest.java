@@ -99,7 +99,8 @@ class ShuttleFiveStoryTest {
     @Test
     void wornUnitStarvesItsLubricationBelowTheOnset() {
         double onset = sweep("worn").onset().orElseThrow() * 60;
-        assertTrue(onset > 900 && onset < 1600, "onset " + onset);
+        // a third and more above hot idle
+        assertTrue(onset > 1.33 * 650 && onset < 1600, "onset " + onset);
         Figures idle = at("worn", 650);
         assertFalse(idle.offSeat());
         assertTrue(idle.lube() < 0.15 * at("fresh", 650).lube());
@@ -159,7 +160,7 @@ class ShuttleFiveStoryTest {
             assertEquals(Secondary.UNLOADED, f.secondary());
             double standing = state.pressure("line") - state.pressure("secondary-out");
             assertEquals(
-                    Math.hypot(0.78 * 0.0134 * 0.084 * standing, 90),
+                    Math.hypot(0.62 * 0.0134 * 0.084 * standing, 90),
                     f.hub().orElseThrow().load(),
                     1e-6 * f.hub().orElseThrow().load());
             assertTrue(standing > 0.75 * f.line());

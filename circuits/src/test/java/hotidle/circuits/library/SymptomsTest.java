@@ -182,7 +182,10 @@ class SymptomsTest {
             for (int i = 0; i < READ.size(); i++) {
                 int rpm = READ.get(i);
                 assertTrue(line(build, rpm) < 0.8 * 150 * PSI, build + " at " + rpm);
-                assertTrue(i == 0 || line(build, rpm) > line(build, READ.get(i - 1)), build + " at " + rpm);
+                boolean fills = at(build, rpm).filling() == 1;
+                assertTrue(!fills || i == 0 || line(build, rpm) > line(build, READ.get(i - 1)), build + " at " + rpm);
+                // all that an open relief valve spills is drawn through the filter again
+                assertTrue(fills || rpm > 3000 && build.equals("relief-open"), build + " at " + rpm);
             }
             double exponent = exponent(build, 1500, 3000);
             assertTrue(exponent > 1.5 && exponent < 2.2, build + ": exponent " + exponent);
@@ -192,13 +195,16 @@ class SymptomsTest {
                 > 0.5 * at("regulator-stuck-open", 650).swept());
     }
 
+    /** As good as flat: the faster the teeth, the more pressure they need to fill, and the less is left to draw oil in with. */
     @Test
     void aBlockedFilterShowsLowPressureAtEverySpeedThatIsFlat() {
         for (int rpm : READ) {
             Figures f = at("blocked-filter", rpm);
             assertTrue(f.filling() < 1, "the inlet is starved at " + rpm);
             assertTrue(f.line() < 0.8 * f.set().orElseThrow(), rpm + " rpm");
-            assertEquals(line("blocked-filter", 650), f.line(), 0.01 * f.line(), rpm + " rpm");
+            double change = f.line() / line("blocked-filter", 650) - 1;
+            assertTrue(Math.abs(change) < 0.05, rpm + " rpm: " + change);
+            assertTrue(rpm <= 650 || change < 0, rpm + " rpm: " + change);
         }
         assertTrue(at("blocked-filter", 4000).filling()
                 < 0.2 * at("blocked-filter", 500).filling());
