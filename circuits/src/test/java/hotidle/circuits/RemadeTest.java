@@ -58,8 +58,8 @@ class RemadeTest {
         assertEquals(List.of("bore-01"), different);
         WearSize area = raised.dimension("primary.orifice-slip-area").orElseThrow();
         assertEquals(WearSize.SizeKind.AREA, area.kind());
-        assertEquals(0.5e-6, area.fresh());
-        assertEquals(1.0e-6, area.value());
+        assertEquals(0.6e-6, area.fresh());
+        assertEquals(1.2e-6, area.value());
         PumpChamber primary = (PumpChamber) raised.with(area, 0.7e-6)
                 .orElseThrow()
                 .network()

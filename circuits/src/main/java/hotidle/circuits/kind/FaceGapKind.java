@@ -148,7 +148,7 @@ final class FaceGapKind {
             given.breakIt();
         } else if (!SIZES.stream().allMatch(faces::has)) {
             given.error(
-                    ProblemCode.FACES_OF_ANOTHER_SIZE,
+                    ProblemCode.FACES_WITHOUT_SIZES,
                     "faces-of",
                     "has the faces of a gap that has no sizes of its own",
                     "width and clearance are written once, where the faces are measured",
