@@ -22,9 +22,9 @@ import java.util.Optional;
  *            leak most where the gear draws away, and up to (1 + ε)³ there. ε is kept below 1, where tips touch, by
  *            x/(1 + x⁸)^⅛, 0.8 % short at x = 0.75
  * Tip drag   the gears' half of the speed of their tips drags oil along the housing, D = U·h/2 per width of gap (plane Couette flow),
- *            against the slip q past them, as far as the pump fills. What it keeps back is D·(1 − (1 + (q/D)²)^(−3/2)) (ours): all of
- *            D where pressure drives much more, 5 % less at q = 2.5·D, and never more than q, so that no pump delivers more than
- *            it sweeps; nothing where the outlet is below the inlet
+ *            against the slip q past them, as far as the pump fills. What it keeps back is the lesser of both, q·D/(q⁴ + D⁴)^¼ (ours):
+ *            all of D where pressure drives much more, 0.6 % less at q = 2.5·D, and never more than q, so that no pump delivers
+ *            more than it sweeps; nothing where the outlet is below the inlet
  * Fitted     laminar·Δp/μ, an orifice of {@code orificeArea} whatever the viscosity ({@link Hole}), and a share of what is swept:
  *            W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371, with the orifice term of J. Dorey, "Modelling of
  *            losses in pumps and motors", 1st Bath Int. Fluid Workshop, 1988 (both from memory). The laminar one grows with the cube

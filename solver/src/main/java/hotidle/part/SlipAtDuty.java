@@ -29,8 +29,11 @@ final class SlipAtDuty {
     /** Power in which a shift of centre is kept below the clearance: high, so that little is changed below it. */
     private static final double TOUCHING = 8;
 
-    /** Exponent in which what tips keep back comes up to their drag: above it, at 2, the slip that is left would fall where it should rise. */
-    private static final double KEPT_BACK = 1.5;
+    /** Power in which what tips keep back goes over from the whole slip to the whole drag: high, so that the lesser of both is kept. */
+    private static final double LESSER = 4;
+
+    /** A slip of this size keeps back half of itself, whatever the drag: far below any that counts, it rounds the bend at none [m³/s]. */
+    private static final double ROUNDED = 1e-11;
 
     /**
      * A gap as it stands at the duty.
@@ -185,13 +188,13 @@ final class SlipAtDuty {
         double inlet = in.pressure(INLET);
         double density = oil.density(inlet);
         double back = keptBack(full, q);
-        double ratio = q / full;
-        double left = full > LEAST ? Math.pow(1 + ratio * ratio, -KEPT_BACK - 1) : 0;
-        double slope = full > LEAST ? 2 * KEPT_BACK * ratio * left : 0;
+        double ratio = rounded(q) / full;
+        double byRounded = full > LEAST ? Math.pow(1 + Math.pow(ratio, LESSER), -1 - 1 / LESSER) : 0;
+        double slope = byRounded * (1 - Math.pow(ROUNDED / (q + ROUNDED), 2));
         out.move(INLET, OUTLET, density * back);
         out.moveSlope(INLET, OUTLET, in.port(OUTLET), density * slope * byOutlet);
         out.moveSlope(INLET, OUTLET, in.port(INLET), density * slope * byInlet + oil.densitySlope(inlet) * back);
-        double byFull = full > LEAST ? back / full - ratio * slope : 1;
+        double byFull = full > LEAST ? back / full - ratio * byRounded : 1;
         out.moveSlope(INLET, OUTLET, in.read(FILLING), density * gap.drag * speed * byFull);
         if (gap.shift > 0) {
             out.moveSlope(INLET, OUTLET, in.read(ECCENTRICITY), density * slope * byHub);
@@ -205,8 +208,12 @@ final class SlipAtDuty {
 
     /** What a drag keeps back of a slip [m³/s]. */
     private static double keptBack(double full, double q) {
-        double ratio = q / full;
-        return q > 0 && full > LEAST ? full * (1 - Math.pow(1 + ratio * ratio, -KEPT_BACK)) : 0;
+        double ratio = rounded(q) / full;
+        return q > 0 && full > LEAST ? rounded(q) * Math.pow(1 + Math.pow(ratio, LESSER), -1 / LESSER) : 0;
+    }
+
+    private static double rounded(double q) {
+        return q * q / (q + ROUNDED);
     }
 
     /** All that slips back, and what the tips drag forward against it. */
