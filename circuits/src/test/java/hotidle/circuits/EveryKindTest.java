@@ -13,6 +13,8 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
+import hotidle.oil.ThermalData;
 import hotidle.part.AnnularGap;
 import hotidle.part.Band;
 import hotidle.part.Bushing;
@@ -211,8 +213,9 @@ class EveryKindTest {
                 List.of(new Bushing.SideLoad(0.78 * 0.012 * 0.084, Math.PI / 2)),
                 80,
                 Math.PI * 1.5,
-                4 * Math.hypot(0.3e-6, 0.4e-6),
+                4 * Math.sqrt(Math.PI / 2) * 0.5e-6,
                 10e6,
+                1e-4,
                 true);
         assertEquals(hub, part("hub"));
         assertEquals(
@@ -252,7 +255,18 @@ class EveryKindTest {
     void sectionsComeOutInSi() {
         Oil.Walther line = Oil.Walther.through(
                 new Oil.ViscosityPoint(40 + CELSIUS, 34e-6), new Oil.ViscosityPoint(100 + CELSIUS, 7.4e-6));
-        assertEquals(new Oil("thick", line, 850, 0.7, 20e-9, 0.02, 0.6e5), unit.oil());
+        assertEquals(
+                new Oil(
+                        "thick",
+                        line,
+                        850,
+                        0.7,
+                        20e-9,
+                        0.02,
+                        0.6e5,
+                        ThermalData.BY_DENSITY,
+                        new ShearThinning(0.3, 3e3)),
+                unit.oil());
         assertEquals(1e5, unit.ambient());
         assertEquals(Node.held("sump", 0), unit.network().nodes().get(0));
         assertEquals(Node.free("suction"), unit.network().nodes().get(1));

@@ -43,7 +43,7 @@ class LimitsCommandsTest {
                                 + " least 1"),
                 words);
         assertTrue(words.contains("at hot-idle allows at most"), words);
-        assertTrue(words.contains("restored: every limit holds from 13"), words);
+        assertTrue(words.contains("restored: every limit that is known holds from 13"), words);
         assertTrue(
                 words.contains("apply, holding and slipping overdrive-clutch <= 60 psi >= 360 psi"),
                 "a limit that no pressure tried has reached says between which it looked");

@@ -31,11 +31,11 @@ class MarginsCommandTest {
                                 + " held, 99 psi of the 150 psi commanded; with the line held at 150 psi the pump delivers 0.88 gpm where 4.36 gpm is needed (-80 %)."
                                 + " Short because of that: lubrication, cooler, converter charge."),
                 run.out());
-        assertTrue(run.out().contains("restored: HOLDS. Least headroom: "), run.out());
+        assertTrue(run.out().contains("restored: HOLDS as far as is known. Least headroom: "), run.out());
         assertTrue(said.contains("The line settles at 99 psi"), run.out());
         assertTrue(said.contains("15 psi abs 9 psi abs"), "the inlet's pressure says that it is absolute");
         assertTrue(run.out().contains("of all builds at the same speed"), run.out());
-        assertTrue(said.contains("For comparison, not judged here: Trumpler"), run.out());
+        assertTrue(said.contains("Trumpler's rule for ground journals, from which on it is known to hold"), run.out());
         int caution = run.out().indexOf("wheels blocked");
         assertTrue(said.contains("IDLE PRESSURE IS LOW with worn: no stall test"), run.out());
         assertTrue(caution > 0 && caution < run.out().indexOf("stall ("), "the cautions come before the stall");
@@ -47,7 +47,7 @@ class MarginsCommandTest {
                 said.contains(
                         "that is all that comes through the pump's inlet with nothing sent back to it, enough to fill the pump to"),
                 said);
-        assertTrue(said.contains("hub film at 1557 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
+        assertTrue(said.contains("hub film at 1559 rpm hub-bushing"), "the film is not that of the duty's 650 rpm");
         assertTrue(
                 said.contains("apply, holding and slipping low-clutch 97 psi 16 psi"),
                 "with one coefficient of friction a clutch has one limit");
@@ -69,7 +69,9 @@ class MarginsCommandTest {
                 double headroom = (upper ? needed / value : value / needed) - 1;
                 assertEquals(headroom, margin.get("headroom").doubleValue(), 1e-12, margin.toString());
                 String verdict = headroom < 0 ? "fails" : headroom <= 0.1 ? "close" : "holds";
-                assertEquals(verdict, margin.get("verdict").textValue());
+                String told = margin.get("verdict").textValue();
+                boolean film = margin.get("margin").textValue().startsWith("film");
+                assertEquals(film && told.equals("not_known") ? "not_known" : verdict, told);
                 if (margin.get("margin").textValue().equals("apply")) {
                     assertTrue(margin.get("why").textValue().contains("return spring included"));
                 }

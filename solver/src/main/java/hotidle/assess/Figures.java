@@ -78,7 +78,7 @@ public record Figures(
      * The hub bushing.
      *
      * @param load      [N]
-     * @param leastFilm [m]; empty in metal contact, where it is not known
+     * @param leastFilm at the edge to which it leans [m]; empty in metal contact, where it is not known
      */
     public record Hub(double load, OptionalDouble leastFilm) {
 
@@ -88,7 +88,7 @@ public record Figures(
         }
 
         private static Hub of(String name, Solution state) {
-            return new Hub(state.measure(name, Bushing.LOAD).orElseThrow(), state.measure(name, Bushing.LEAST_FILM));
+            return new Hub(state.measure(name, Bushing.LOAD).orElseThrow(), state.measure(name, Bushing.EDGE_FILM));
         }
     }
 

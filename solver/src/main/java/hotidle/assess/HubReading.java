@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 /**
  * What the hub bushing of a unit reports in a state.
  *
- * @param least   least film [m]; empty in metal contact
+ * @param least   least film, at the edge to which the hub leans [m]; empty in metal contact
  * @param allowed least film allowed [m]
  * @param load    [N]
  * @param contact whether metal touches
@@ -23,7 +23,7 @@ public record HubReading(OptionalDouble least, double allowed, double load, bool
     public static HubReading of(Roles roles, Solution state) {
         String hub = roles.hub().map(Placed::name).orElseThrow();
         return new HubReading(
-                state.measure(hub, Bushing.LEAST_FILM),
+                state.measure(hub, Bushing.EDGE_FILM),
                 state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow(),
                 state.measure(hub, Bushing.LOAD).orElseThrow(),
                 state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0);

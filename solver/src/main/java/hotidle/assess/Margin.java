@@ -1,5 +1,6 @@
 package hotidle.assess;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -10,6 +11,7 @@ import java.util.OptionalDouble;
  * @param part   the part that decides
  * @param value  what is there [SI]; NaN where it is not known
  * @param needed what is needed, or allowed where it is an upper limit [SI]
+ * @param unsure between what is needed and this it is not known whether it holds [SI]; empty where it always is
  * @param scale  in what both are counted
  * @param speed  engine speed at which it is least [rev/s]; empty where only the duty's own speed was asked
  * @param notes  what a reader should know about it
@@ -19,6 +21,7 @@ public record Margin(
         String part,
         double value,
         double needed,
+        OptionalDouble unsure,
         Scale scale,
         OptionalDouble speed,
         List<MarginNote> notes) {
@@ -41,6 +44,7 @@ public record Margin(
         CONVERTER_CHARGE("converter-charge", false),
         FILM("film", false),
         UNIT_LOAD("unit-load", true),
+        FILM_OIL("film-oil", false),
         PUMP_INLET("pump-inlet", false),
         RELIEF("relief-valve", true);
 
@@ -82,9 +86,11 @@ public record Margin(
         }
     }
 
-    /** What a margin comes to. */
+    /** What a margin comes to, the worst first. */
     public enum Verdict {
         FAILS("fails"),
+        /** Neither that it fails nor that it holds can be told. It is no failure. */
+        NOT_KNOWN("not_known"),
         CLOSE("close"),
         HOLDS("holds");
 
@@ -105,17 +111,22 @@ public record Margin(
 
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
-        return new Margin(kind, part, value, needed, scale, OptionalDouble.empty(), List.of());
+        return new Margin(kind, part, value, needed, OptionalDouble.empty(), scale, OptionalDouble.empty(), List.of());
     }
 
     /** The same with notes. */
     public Margin noted(MarginNote... other) {
-        return new Margin(kind, part, value, needed, scale, speed, List.of(other));
+        return new Margin(kind, part, value, needed, unsure, scale, speed, List.of(other));
     }
 
     /** The same at an engine speed [rev/s]. */
     public Margin at(double other) {
-        return new Margin(kind, part, value, needed, scale, OptionalDouble.of(other), notes);
+        return new Margin(kind, part, value, needed, unsure, scale, OptionalDouble.of(other), notes);
+    }
+
+    /** The same, not known between what is needed and another value [SI]. */
+    public Margin unsureTo(double other) {
+        return new Margin(kind, part, value, needed, OptionalDouble.of(other), scale, speed, notes);
     }
 
     /**
@@ -131,8 +142,14 @@ public record Margin(
         return less > 0 ? more / less - 1 : Double.POSITIVE_INFINITY;
     }
 
-    /** Fails below 0 and where the value is not known, close up to {@link #CLOSE}, holds above. */
+    /**
+     * Not known between what is needed and {@link #unsure}; else fails below 0 and where there is no value, close up to
+     * {@link #CLOSE}, holds above.
+     */
     public Verdict verdict() {
+        if (unsure.isPresent() && between(unsure.getAsDouble())) {
+            return Verdict.NOT_KNOWN;
+        }
         double headroom = headroom();
         if (!(headroom >= 0)) {
             return Verdict.FAILS;
@@ -140,18 +157,35 @@ public record Margin(
         return headroom <= CLOSE ? Verdict.CLOSE : Verdict.HOLDS;
     }
 
+    private boolean between(double other) {
+        return needed < other ? value >= needed && value < other : value > other && value < needed;
+    }
+
+    /** Whether it is known to fail or to hold. */
+    public boolean known() {
+        return verdict() != Verdict.NOT_KNOWN;
+    }
+
     /** Whether it is a flow so small that a digit more is needed to read its headroom from value and need. */
     public boolean trickle() {
         return scale == Scale.FLOW && needed < TRICKLE;
     }
 
-    /** Whether a reader asks why: it does not hold with ease, or regulation holds with something to be said of it. */
+    /**
+     * Whether a reader asks why: it is known not to hold with ease, or regulation holds with something to be said of it. What is
+     * not known is told once a build.
+     */
     public boolean asksWhy() {
-        return verdict() != Verdict.HOLDS || (kind == Kind.REGULATION && !notes.isEmpty());
+        return (known() && verdict() != Verdict.HOLDS) || (kind == Kind.REGULATION && !notes.isEmpty());
     }
 
-    /** For sorting, the worst first: its headroom, what is not known before all. */
+    /** For sorting, the worst first: its headroom, what has no value before all. */
     public double rank() {
         return Double.isNaN(value) ? Double.NEGATIVE_INFINITY : headroom();
+    }
+
+    /** The worst first: fails, not known, close, holds, in each the least headroom first. */
+    public static Comparator<Margin> worstFirst() {
+        return Comparator.comparing(Margin::verdict).thenComparingDouble(Margin::rank);
     }
 }

@@ -26,6 +26,10 @@ public record MarginNote(Remark why, Optional<String> part, OptionalDouble share
         TURBINE_SPEED_NOT_GIVEN,
         /** Metal touches: the film is not known. */
         METAL_CONTACT,
+        /** The hub leans so much that it touches at its edge. */
+        EDGE_TOUCHES,
+        /** The film is told as if it were full, and less oil than that takes is fed to it: the share that is. */
+        FILM_SHORT_OF_OIL,
         /** The inlet is starved: the pump fills in part. */
         INLET_STARVED
     }

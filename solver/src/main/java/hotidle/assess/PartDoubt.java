@@ -36,7 +36,7 @@ public record PartDoubt(Concern why, String where, double value, double limit) {
         STARVED,
         /** The film does not carry the load. */
         METAL_CONTACT,
-        /** The film is thinner than the roughness of its walls permits. */
+        /** The film is thinner at its edge than the roughness of its walls permits. */
         FILM_TOO_THIN,
         /** The unit load is above that of the bushing's material. */
         LOAD_TOO_HIGH,
@@ -113,7 +113,7 @@ public record PartDoubt(Concern why, String where, double value, double limit) {
         if (state.measure(name, Bushing.METAL_CONTACT).orElse(0) > 0) {
             doubts.add(plain(Concern.METAL_CONTACT, ""));
         }
-        OptionalDouble film = state.measure(name, Bushing.LEAST_FILM);
+        OptionalDouble film = state.measure(name, Bushing.EDGE_FILM);
         if (film.isPresent()
                 && film.getAsDouble()
                         < state.measure(name, Bushing.PERMISSIBLE_FILM).orElse(0)) {

@@ -25,6 +25,7 @@ import java.util.OptionalDouble;
  * @param airFraction     entrained air at ambient pressure, volume of air over volume of mixture [-], 0 to 0.3
  * @param releasePressure absolute pressure at which dissolved air comes out and a pump no longer fills [Pa]
  * @param thermal         specific heat and thermal conductivity
+ * @param thinning        what it loses of its viscosity while it is sheared; counted where it is sheared most, in the hub's film
  */
 public record Oil(
         String name,
@@ -34,19 +35,8 @@ public record Oil(
         double barus,
         double airFraction,
         double releasePressure,
-        ThermalData thermal) {
-
-    /** An oil whose specific heat and conductivity follow from its density. */
-    public Oil(
-            String name,
-            Walther line,
-            double density15,
-            double densitySlope,
-            double barus,
-            double airFraction,
-            double releasePressure) {
-        this(name, line, density15, densitySlope, barus, airFraction, releasePressure, ThermalData.BY_DENSITY);
-    }
+        ThermalData thermal,
+        ShearThinning thinning) {
 
     /** Zero of the Celsius scale [K]. */
     public static final double ZERO_CELSIUS = 273.15;
@@ -74,6 +64,27 @@ public record Oil(
                 "air release pressure",
                 releasePressure,
                 "0 to 1 bar");
+    }
+
+    /** An oil whose specific heat and conductivity follow from its density, and that keeps its viscosity at every rate of shear. */
+    public Oil(
+            String name,
+            Walther line,
+            double density15,
+            double densitySlope,
+            double barus,
+            double airFraction,
+            double releasePressure) {
+        this(
+                name,
+                line,
+                density15,
+                densitySlope,
+                barus,
+                airFraction,
+                releasePressure,
+                ThermalData.BY_DENSITY,
+                ShearThinning.NONE);
     }
 
     private static void require(boolean good, String what, double value, String allowed) {

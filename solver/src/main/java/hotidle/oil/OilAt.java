@@ -91,6 +91,11 @@ public record OilAt(
                 - oil.kinematicViscosity(temperature) * oil.densitySlope();
     }
 
+    /** What the oil loses of its viscosity while it is sheared. */
+    public ShearThinning thinning() {
+        return liquid.map(Oil::thinning).orElse(ShearThinning.NONE);
+    }
+
     private double absolute(double p) {
         double sum = p + ambient;
         return (sum + Math.sqrt(sum * sum + 4 * FLOOR * FLOOR)) / 2;

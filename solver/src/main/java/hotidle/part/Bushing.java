@@ -1,6 +1,7 @@
 package hotidle.part;
 
 import hotidle.film.JournalFilm;
+import hotidle.film.LeastFilm;
 import hotidle.law.Channel;
 import hotidle.law.Slot;
 import java.util.ArrayList;
@@ -21,6 +22,11 @@ import java.util.Map;
  *            steady-flow energy balance of the film. Walls take no heat, which makes the film hotter and thinner than it is. Where
  *            the film is heated so, the rise over its region's oil is a state of its own; else the region gives the film's
  *            temperature and the rise is only reported
+ * Thinning   a polymer-thickened oil is thinner where it is sheared, {@link hotidle.oil.ShearThinning}: what carries the load by
+ *            the rate in the narrowest place, U/(c·(1 − ε)), so that no load is promised too high; what is dragged by the mean
+ *            rate, U/(c·√(1 − ε²)). What leaks along it passes on the wide side and is taken as at rest. One viscosity for all
+ *            of a film, and these two rates for it, are ours
+ * Edge       a tilted hub comes nearer to its bore at one end, {@link LeastFilm}; the balance is that of parallel axes
  * Core       μ·U²/(8·k), how much hotter the middle of the film is than its walls; Y. A. Çengel, Heat and Mass Transfer, Ex. 6-1
  * </pre>
  *
@@ -31,6 +37,7 @@ import java.util.Map;
  * @param weightAngle     its direction [rad], counted as the chambers' angles are
  * @param permissibleFilm least film that the roughness of both surfaces allows [m]
  * @param permissibleLoad unit load W/(L·D) that the bushing's material allows [Pa]
+ * @param tilt            of the hub against its bore [rad], 0 or more
  * @param heated          whether its own friction heats the film over its region's oil
  */
 public record Bushing(
@@ -41,6 +48,7 @@ public record Bushing(
         double weightAngle,
         double permissibleFilm,
         double permissibleLoad,
+        double tilt,
         boolean heated)
         implements Part {
 
@@ -79,9 +87,15 @@ public record Bushing(
     public static final Measure METAL_CONTACT =
             new Measure("metal_contact", Measure.QuantityKind.NUMBER, "1 where shaft and bore touch, else 0");
 
-    /** Not given where metal touches. */
-    public static final Measure LEAST_FILM =
-            new Measure("least_film_m", Measure.QuantityKind.LENGTH, "not given where metal touches");
+    /** In the middle of the length; not given where metal touches. */
+    public static final Measure LEAST_FILM = new Measure(
+            "least_film_m", Measure.QuantityKind.LENGTH, "in the middle of the length, not given where metal touches");
+
+    /** Least film at the edge to which the hub leans; {@link LeastFilm}, nil where the edge touches. */
+    public static final Measure EDGE_FILM = new Measure(
+            "edge_film_m",
+            Measure.QuantityKind.LENGTH,
+            "least film at the edge to which the hub leans, not given where metal touches");
 
     /** Highest in the film. */
     public static final Measure PEAK_PRESSURE =
@@ -94,6 +108,12 @@ public record Bushing(
     /** From the load to the line of centres. */
     public static final Measure ATTITUDE =
             new Measure("attitude_rad", Measure.QuantityKind.ANGLE, "from the load to the line of centres");
+
+    /** Of the oil's viscosity at rest, where the film is narrowest; {@link hotidle.oil.ShearThinning}. */
+    public static final Measure VISCOSITY_LEFT = new Measure(
+            "viscosity_left",
+            Measure.QuantityKind.NUMBER,
+            "of the oil's viscosity at rest, where the film is narrowest");
 
     /** That the film turns out at its ends. */
     public static final Measure SIDE_FLOW =
@@ -128,6 +148,7 @@ public record Bushing(
                 TRUMPLER_FILM,
                 METAL_CONTACT,
                 LEAST_FILM,
+                EDGE_FILM,
                 PEAK_PRESSURE,
                 SOMMERFELD,
                 ATTITUDE,
@@ -135,6 +156,7 @@ public record Bushing(
                 FRICTION_POWER,
                 FILM_RISE,
                 END_LEAK_SHARE,
+                VISCOSITY_LEFT,
                 FILM_CORE_RISE);
     }
 
@@ -146,6 +168,12 @@ public record Bushing(
 
     /** Largest eccentricity of the film's table; beyond it metal touches. */
     public static final double CONTACT = 0.995;
+
+    /**
+     * What service manuals let the bore of a hub bushing wear beyond its largest new size [m]: two units, 38.14 to 38.19 mm and
+     * 43.138 to 43.188 mm (service limits, found). It guards alignment, seal and feed too, which no film tells of.
+     */
+    public static final double WEAR_ALLOWANCE = 0.05e-3;
 
     /** Rise of the film's temperature [K]: some W/K carry off some tens of watts. */
     private static final Form.Unknown RISE = new Form.Unknown("film-rise", 0, 300, 0, 2, 10);
@@ -180,6 +208,7 @@ public record Bushing(
         Check.notNegative("weight", weight);
         Check.notNegative("permissible film", permissibleFilm);
         Check.positive("permissible load", permissibleLoad);
+        Check.notNegative("tilt", tilt);
     }
 
     @Override

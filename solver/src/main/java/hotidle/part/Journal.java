@@ -1,23 +1,17 @@
 package hotidle.part;
 
 import hotidle.film.JournalFilm;
+import hotidle.film.LeastFilm;
 import hotidle.law.Flow;
 import hotidle.law.SeriesLoss;
 import hotidle.law.Slot;
 import hotidle.oil.OilAt;
+import hotidle.oil.ShearThinning;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The law of a {@link Bushing} settled at a duty: load against film, the leak along it, and the heat of the film; formulas there. */
 final class Journal implements Part.Law {
-
-    /**
-     * Least film by Trumpler's criterion for ground journals, 0.0002 in + 0.00004·d; in Shigley, Mechanical Engineering Design, §12-7
-     * (from memory) [m] and [-].
-     */
-    private static final double TRUMPLER_BASE = 0.0002 * 0.0254;
-
-    private static final double TRUMPLER_SLOPE = 0.00004;
 
     /** Slowest rotation for which a film is asked [rev/s]; below it the hub is taken as standing and in contact (ours). */
     private static final double STANDING = 1e-6;
@@ -36,6 +30,7 @@ final class Journal implements Part.Law {
 
     private final Bushing bushing;
     private final OilAt oil;
+    private final ShearThinning thinning;
     private final JournalFilm film;
     private final double clearance;
     private final double speed;
@@ -46,6 +41,7 @@ final class Journal implements Part.Law {
     Journal(Bushing bushing, Setting setting) {
         this.bushing = bushing;
         oil = setting.oil();
+        thinning = oil.thinning();
         speed = Math.max(setting.speed(), STANDING);
         film = JournalFilm.of(bushing.length() / bushing.fit().inner());
         clearance = Math.max(bushing.fit().gap(oil.temperature()) / 2, TIGHTEST);
@@ -55,6 +51,7 @@ final class Journal implements Part.Law {
     private Journal(Journal other, double speed) {
         bushing = other.bushing;
         oil = other.oil;
+        thinning = other.thinning;
         this.speed = Math.max(speed, STANDING);
         film = other.film;
         clearance = other.clearance;
@@ -81,10 +78,12 @@ final class Journal implements Part.Law {
         OilAt hot = hot(in);
         double capacity = film.load(e);
         Load load = load(in);
-        double strength = hot.viscosity() * unit;
+        double sheared = narrowest(hot, e);
+        double strength = hot.viscosity() * thinning.left(sheared) * unit;
         double asked = load.size() / strength;
+        double yielding = thinning.leftSlope(sheared);
         out.balance(0, Math.log1p(capacity) - Math.log1p(asked));
-        out.balanceSlope(0, in.own(0), film.loadSlope(e) / (1 + capacity));
+        out.balanceSlope(0, in.own(0), film.loadSlope(e) / (1 + capacity) + asked / (1 + asked) * yielding / (1 - e));
         for (int i = 0; i < bushing.loads().size(); i++) {
             Bushing.SideLoad side = bushing.loads().get(i);
             double along = load.x * Math.cos(side.angle()) + load.y * Math.sin(side.angle());
@@ -100,12 +99,12 @@ final class Journal implements Part.Law {
         double byEccentricity = flow.byViscous() * -leak.viscous() * 3 * e / Slot.eccentricityFactor(e);
         out.moveSlope(BEHIND, DRAIN, in.own(0), density * byEccentricity);
         if (bushing.heated()) {
-            double thinning = hot.viscosityByTemperature() / hot.viscosity();
-            out.balanceSlope(0, in.own(1), asked * thinning / (1 + asked));
+            double byHeat = hot.viscosityByTemperature() / hot.viscosity();
+            out.balanceSlope(0, in.own(1), asked * byHeat * (1 + yielding) / (1 + asked));
             // the mixture's density falls with the liquid's
             double lighter =
                     hot.liquid().isEmpty() ? 0 : -hot.liquid().get().densitySlope() / hot.liquidDensity() * density;
-            double byRise = flow.byViscosity() * hot.viscosity(mean) * thinning + flow.byDensity() * lighter;
+            double byRise = flow.byViscosity() * hot.viscosity(mean) * byHeat + flow.byDensity() * lighter;
             out.moveSlope(BEHIND, DRAIN, in.own(1), density * byRise + lighter * flow.q());
             heat(in, out, hot, flow, byEccentricity, byRise);
         }
@@ -122,9 +121,11 @@ final class Journal implements Part.Law {
         double capacity = heatCapacity() * (sideFlow(e) + carried) + OTHER_WAYS;
         out.balance(1, capacity * rise - made);
         double side = film.sideFlowSlope(e) * sideUnit() * heatCapacity() * rise;
-        out.balanceSlope(1, in.own(0), side + byLeak * leakByEccentricity - made * film.dragSlope(e) / film.drag(e));
-        double thinning = hot.viscosityByTemperature() / hot.viscosity();
-        out.balanceSlope(1, in.own(1), capacity + byLeak * leakByRise - made * thinning);
+        double yielding = thinning.leftSlope(mean(hot, e));
+        double byDrag = made * (film.dragSlope(e) / film.drag(e) + yielding * e / (1 - e * e));
+        out.balanceSlope(1, in.own(0), side + byLeak * leakByEccentricity - byDrag);
+        double byHeat = hot.viscosityByTemperature() / hot.viscosity();
+        out.balanceSlope(1, in.own(1), capacity + byLeak * leakByRise - made * byHeat * (1 + yielding));
         double byMean = leak.byDensity() * hot.densitySlope(mean) + leak.byViscosity() * hot.viscositySlope(mean);
         out.balanceSlope(1, in.port(BEHIND), byLeak * (leak.byDrop() + byMean / 2));
         out.balanceSlope(1, in.port(DRAIN), byLeak * (-leak.byDrop() + byMean / 2));
@@ -141,8 +142,24 @@ final class Journal implements Part.Law {
 
     /** Friction power [W]. */
     private double power(OilAt hot, double e) {
-        double friction = film.drag(e) * hot.viscosity() * unit * clearance / radius();
-        return friction * 2 * Math.PI * radius() * speed;
+        double viscosity = hot.viscosity() * thinning.left(mean(hot, e));
+        double friction = film.drag(e) * viscosity * unit * clearance / radius();
+        return friction * surface();
+    }
+
+    /** Speed of the hub's surface [m/s]. */
+    private double surface() {
+        return 2 * Math.PI * radius() * speed;
+    }
+
+    /** μ0·γ where the film is narrowest [Pa], which tells what carries the load. */
+    private double narrowest(OilAt hot, double e) {
+        return hot.viscosity() * surface() / (clearance * (1 - e));
+    }
+
+    /** μ0·γ on the average round the film [Pa], which tells what is dragged: the mean of 1/(1 + ε·cos θ) is 1/√(1 − ε²). */
+    private double mean(OilAt hot, double e) {
+        return hot.viscosity() * surface() / (clearance * Math.sqrt(1 - e * e));
     }
 
     private double sideUnit() {
@@ -195,7 +212,7 @@ final class Journal implements Part.Law {
                 Bushing.PERMISSIBLE_LOAD.of(bushing.permissibleLoad()),
                 Bushing.RADIAL_CLEARANCE.of(clearance),
                 Bushing.PERMISSIBLE_FILM.of(bushing.permissibleFilm()),
-                Bushing.TRUMPLER_FILM.of(TRUMPLER_BASE + TRUMPLER_SLOPE * 2 * radius()),
+                Bushing.TRUMPLER_FILM.of(LeastFilm.trumpler(2 * radius())),
                 Bushing.METAL_CONTACT.of(contact ? 1 : 0)));
         if (!contact) {
             film(in, load, unitLoad, measures);
@@ -209,10 +226,13 @@ final class Journal implements Part.Law {
         double power = power(hot, e);
         double side = sideFlow(e);
         double fed = Math.abs(streams(in).get(0).volume());
-        double surface = 2 * Math.PI * radius() * speed;
-        measures.add(Bushing.LEAST_FILM.of(clearance * (1 - e)));
+        double left = thinning.left(narrowest(hot, e));
+        double least = clearance * (1 - e);
+        measures.add(Bushing.LEAST_FILM.of(least));
+        measures.add(Bushing.EDGE_FILM.of(LeastFilm.atEdge(least, bushing.tilt(), bushing.length())));
         measures.add(Bushing.PEAK_PRESSURE.of(unitLoad / film.loadOverPeak(e)));
-        measures.add(Bushing.SOMMERFELD.of(load == 0 ? Double.POSITIVE_INFINITY : hot.viscosity() * unit / load));
+        measures.add(
+                Bushing.SOMMERFELD.of(load == 0 ? Double.POSITIVE_INFINITY : hot.viscosity() * left * unit / load));
         measures.add(Bushing.ATTITUDE.of(film.attitude(e)));
         measures.add(Bushing.SIDE_FLOW.of(side));
         measures.add(Bushing.FRICTION_POWER.of(power));
@@ -221,6 +241,8 @@ final class Journal implements Part.Law {
                     Bushing.FILM_RISE.of(bushing.heated() ? in.state(1) : power / (heatCapacity() * (side + fed))));
             measures.add(Bushing.END_LEAK_SHARE.of(fed / (side + fed)));
         }
-        measures.add(Bushing.FILM_CORE_RISE.of(Bushing.coreRise(hot.viscosity(), surface, hot.conductivity())));
+        measures.add(Bushing.VISCOSITY_LEFT.of(left));
+        double dragged = hot.viscosity() * thinning.left(mean(hot, e));
+        measures.add(Bushing.FILM_CORE_RISE.of(Bushing.coreRise(dragged, surface(), hot.conductivity())));
     }
 }

@@ -64,6 +64,14 @@ record BoundarySearch(List<Double> speeds) {
         return margin.map(known -> known.verdict() == Margin.Verdict.FAILS).orElse(true);
     }
 
+    /** Those of which it is not known whether they hold. */
+    static List<Judgement.Key> undecided(Map<Judgement.Key, Margin> found) {
+        return found.entrySet().stream()
+                .filter(entry -> !entry.getValue().known())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
     /** Those of some margins that are gone from what was found. */
     static Set<Judgement.Key> gone(Map<Judgement.Key, Margin> found, Set<Judgement.Key> asked) {
         Set<Judgement.Key> gone = new LinkedHashSet<>(asked);
@@ -94,7 +102,7 @@ record BoundarySearch(List<Double> speeds) {
     /** What was found at one number, and the chains that stand there. */
     record Trial(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
 
-        /** The least headroom of some margins; NaN where one has no size. */
+        /** The least headroom of some margins; NaN where one has no size. One that is below its need and yet not gone does not count. */
         private double least(Set<Judgement.Key> asked) {
             double least = Double.POSITIVE_INFINITY;
             for (Judgement.Key key : asked) {
@@ -102,6 +110,9 @@ record BoundarySearch(List<Double> speeds) {
                 double headroom = margin == null ? Double.NaN : margin.headroom();
                 if (Double.isNaN(headroom)) {
                     return Double.NaN;
+                }
+                if (headroom < 0 && !margin.known()) {
+                    continue;
                 }
                 least = Math.min(least, headroom);
             }

@@ -11,8 +11,17 @@ import java.util.Optional;
  * @param first    the limit that is told first; empty where nothing is judged
  * @param dragging the first clutch found that presses although its range does not apply it; it fails whatever the limits say
  * @param notKnown the first duty point at which no steady state was found
+ * @param undecided limits of which it is not known whether they hold; none of them is the first
  */
-public record BuildVerdict(Optional<FirstLimit> first, Optional<DraggingClutch> dragging, Optional<String> notKnown) {
+public record BuildVerdict(
+        Optional<FirstLimit> first,
+        Optional<DraggingClutch> dragging,
+        Optional<String> notKnown,
+        List<Judgement.Key> undecided) {
+
+    public BuildVerdict {
+        undecided = List.copyOf(undecided);
+    }
 
     /**
      * The limit that is told first.
@@ -37,7 +46,11 @@ public record BuildVerdict(Optional<FirstLimit> first, Optional<DraggingClutch> 
                 duties.stream()
                         .filter(judged -> judged.outcome().state().isEmpty())
                         .map(judged -> judged.duty().name())
-                        .findFirst());
+                        .findFirst(),
+                duties.stream()
+                        .flatMap(judged ->
+                                judged.undecided().stream().map(margin -> Judgement.Key.of(judged.duty(), margin)))
+                        .toList());
     }
 
     private static FirstLimit first(Judgement worst) {

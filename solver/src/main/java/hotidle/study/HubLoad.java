@@ -9,10 +9,11 @@ import hotidle.result.Solution;
  * @param speed        of the engine [rev/s]
  * @param load         [N]
  * @param unitLoad     load over the bushing's length and width [Pa]
- * @param film         least film [m]
- * @param trumplerFilm film that Trumpler's rule for ground journals asks for [m]; not judged, a comparison
+ * @param film         least film in the middle of the bushing's length [m]
+ * @param edgeFilm     at the edge to which the hub leans [m]; this one is judged
+ * @param trumplerFilm film that Trumpler's rule for ground journals asks for, from which on it is known to hold [m]
  */
-public record HubLoad(double speed, double load, double unitLoad, double film, double trumplerFilm) {
+public record HubLoad(double speed, double load, double unitLoad, double film, double edgeFilm, double trumplerFilm) {
 
     /** Of the bushing of a name in a state without metal contact. */
     static HubLoad of(String hub, Solution state) {
@@ -21,6 +22,7 @@ public record HubLoad(double speed, double load, double unitLoad, double film, d
                 state.measure(hub, Bushing.LOAD).orElseThrow(),
                 state.measure(hub, Bushing.UNIT_LOAD).orElseThrow(),
                 state.measure(hub, Bushing.LEAST_FILM).orElseThrow(),
+                state.measure(hub, Bushing.EDGE_FILM).orElseThrow(),
                 state.measure(hub, Bushing.TRUMPLER_FILM).orElseThrow());
     }
 }

@@ -172,9 +172,14 @@ public record Judgement(
                 && hubNotKnown().isEmpty();
     }
 
-    /** The margin with the least headroom. */
+    /** The margin with the least headroom of those that are known to fail or to hold. */
     public Optional<Margin> least() {
-        return margins.stream().min(Comparator.comparingDouble(Margin::rank));
+        return margins.stream().filter(Margin::known).min(Comparator.comparingDouble(Margin::rank));
+    }
+
+    /** The margins of which it is not known whether they hold: named beside every answer that is given without them. */
+    public List<Margin> undecided() {
+        return margins.stream().filter(margin -> !margin.known()).toList();
     }
 
     /**

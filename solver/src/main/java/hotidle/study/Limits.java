@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
+import hotidle.assess.FilmOil;
 import hotidle.assess.Margin;
 import hotidle.assess.MarginNote;
 import hotidle.assess.Roles;
@@ -39,6 +40,9 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         margins.addAll(grips());
         margins.addAll(assessed.consumers());
         hub.ifPresent(over -> film(margins, over));
+        roles.hub()
+                .flatMap(placed -> FilmOil.of(placed, state).map(oil -> oil.margin(placed.name())))
+                .ifPresent(margins::add);
         inlet().ifPresent(margins::add);
         margins.addAll(relief());
         return margins;
@@ -157,21 +161,15 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
     }
 
     private void film(List<Margin> margins, HubOverSpeed over) {
-        String hub = roles.hub().orElseThrow().name();
+        Placed placed = roles.hub().orElseThrow();
+        String hub = placed.name();
         double permissible = state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow();
         if (!over.contact().isEmpty()) {
             margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
                     .at(over.contact().get(0))
                     .noted(MarginNote.of(MarginNote.Remark.METAL_CONTACT)));
         } else if (permissible > 0) {
-            over.thinnest()
-                    .ifPresent(thinnest -> margins.add(Margin.of(
-                                    Margin.Kind.FILM,
-                                    hub,
-                                    thinnest.measure(hub, Bushing.LEAST_FILM).orElseThrow(),
-                                    permissible,
-                                    Margin.Scale.LENGTH)
-                            .at(thinnest.conditions().speed())));
+            over.thinnest().ifPresent(thinnest -> margins.add(thinnest(placed, thinnest, permissible)));
         }
         over.heaviest()
                 .ifPresent(heaviest -> margins.add(Margin.of(
@@ -181,6 +179,26 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                                 heaviest.measure(hub, Bushing.PERMISSIBLE_LOAD).orElseThrow(),
                                 Margin.Scale.PRESSURE)
                         .at(heaviest.conditions().speed())));
+    }
+
+    /**
+     * Thinner than the roughness allows it fails; up to what a published criterion asks of machined bearings it is not known, nor
+     * where the film gets less oil than a full one needs, however thick.
+     */
+    private static Margin thinnest(Placed hub, Solution thinnest, double permissible) {
+        double edge = thinnest.measure(hub.name(), Bushing.EDGE_FILM).orElseThrow();
+        double published = thinnest.measure(hub.name(), Bushing.TRUMPLER_FILM).orElseThrow();
+        Optional<FilmOil> less = FilmOil.of(hub, thinnest).filter(oil -> !oil.enough());
+        double unsure = less.isPresent() ? Double.POSITIVE_INFINITY : Math.max(published, permissible);
+        List<MarginNote> notes = new ArrayList<>();
+        if (edge <= 0) {
+            notes.add(MarginNote.of(MarginNote.Remark.EDGE_TOUCHES));
+        }
+        less.ifPresent(oil -> notes.add(MarginNote.of(MarginNote.Remark.FILM_SHORT_OF_OIL, oil.share())));
+        return Margin.of(Margin.Kind.FILM, hub.name(), edge, permissible, Margin.Scale.LENGTH)
+                .unsureTo(unsure)
+                .at(thinnest.conditions().speed())
+                .noted(notes.toArray(MarginNote[]::new));
     }
 
     /** Pressure at the roots of the teeth against that at which air is released; a pump that fills in part is judged by its filling. */

@@ -47,7 +47,7 @@ public record SameSpeedFilms(List<Row> rows) {
         private static Film of(String hub, Solution state) {
             return state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0
                     ? new Film(Found.METAL_CONTACT, OptionalDouble.empty())
-                    : new Film(Found.KNOWN, state.measure(hub, Bushing.LEAST_FILM));
+                    : new Film(Found.KNOWN, state.measure(hub, Bushing.EDGE_FILM));
         }
     }
 

@@ -65,9 +65,10 @@ public record Sensitivity(
         unsolved = List.copyOf(unsolved);
     }
 
-    /** The margin with the least headroom of those whose slopes are known. */
+    /** The margin with the least headroom of those whose slopes are known, and of which it is known whether they hold. */
     public Optional<Judgement.Key> least() {
         return margins.entrySet().stream()
+                .filter(entry -> entry.getValue().known())
                 .min(Comparator.comparingDouble(entry -> entry.getValue().rank()))
                 .map(Map.Entry::getKey);
     }

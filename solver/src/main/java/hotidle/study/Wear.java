@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.part.Bushing;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
@@ -8,20 +9,29 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.ConcurrentSkipListSet;
 
 /**
  * How far fits may wear before the first margin is gone: each alone, and all together in proportion to their wear limits.
  *
- * @param held    number of margins that hold in the build as it is
+ * @param held    number of margins that are known to hold in the build as it is
  * @param already margins that fail in the build as it is; they are left out of what follows
  * @param fits    each fit alone, in the order of the build
  * @param together all fits that have a limit, wearing from new in proportion; empty where none has one
+ * @param undecided margins of which it is not known whether they hold in the build as it is: they end no wear
+ * @param feeds    how tight fits may be that feed the film of the hub bushing
  * @param unsolved duties at which a state looked for was not found, so that a limit counts as gone there that is not known
  */
 public record Wear(
-        int held, List<Judgement.Key> already, List<WornFit> fits, Optional<Together> together, List<String> unsolved) {
+        int held,
+        List<Judgement.Key> already,
+        List<WornFit> fits,
+        Optional<Together> together,
+        List<Judgement.Key> undecided,
+        List<FilmFeed> feeds,
+        List<String> unsolved) {
 
     /** A fit is worn up to this many times its allowance beyond what the build has, no further (chosen). */
     private static final double FAR = 8;
@@ -36,10 +46,24 @@ public record Wear(
      * @param size      at which all margins that hold in the build still hold [m]; empty where none is gone up to {@code searched}
      * @param gone      margins that go first, at that size
      * @param searched  size up to which was searched [m]
+     * @param published size that service manuals allow of bushings like it, whatever the film: {@link Bushing#WEAR_ALLOWANCE}; empty
+     *                  for other fits
      */
-    public record WornFit(WearSize dimension, Optional<Double> size, List<Judgement.Key> gone, double searched) {
+    public record WornFit(
+            WearSize dimension,
+            Optional<Double> size,
+            List<Judgement.Key> gone,
+            double searched,
+            OptionalDouble published) {
         public WornFit {
             gone = List.copyOf(gone);
+        }
+
+        /** Whether the limits that are judged would let it wear further than service manuals do. */
+        public boolean moreGenerous() {
+            double allowed = size.orElse(searched);
+            return published.isPresent()
+                    && Math.abs(allowed - dimension.fresh()) > Math.abs(published.getAsDouble() - dimension.fresh());
         }
     }
 
@@ -62,6 +86,8 @@ public record Wear(
     public Wear {
         already = List.copyOf(already);
         fits = List.copyOf(fits);
+        undecided = List.copyOf(undecided);
+        feeds = List.copyOf(feeds);
         unsolved = List.copyOf(unsolved);
     }
 
@@ -95,7 +121,15 @@ public record Wear(
                 .toList();
         Optional<Together> together = together(limiting, build, now, unsolved);
         step.run();
-        return new Wear(holding.size(), List.copyOf(already), fits, together, List.copyOf(unsolved));
+        List<Judgement.Key> undecided = BoundarySearch.undecided(now.found());
+        return new Wear(
+                holding.size() - undecided.size(),
+                List.copyOf(already),
+                fits,
+                together,
+                undecided,
+                FilmFeed.study(build, now),
+                List.copyOf(unsolved));
     }
 
     /** All margins of a unit, its chains gone on from where others stand. */
@@ -122,6 +156,7 @@ public record Wear(
             Set<Judgement.Key> holding,
             BoundarySearch.Trial now,
             Set<String> unsolved) {
+        OptionalDouble published = published(build, dimension);
         double allowance = dimension.allowance();
         double far = dimension.value() + FAR * allowance;
         while (build.with(dimension, far).isEmpty()
@@ -130,19 +165,30 @@ public record Wear(
         }
         Optional<Transmission> worst = build.with(dimension, far);
         if (worst.isEmpty()) {
-            return new WornFit(dimension, Optional.empty(), List.of(), far);
+            return new WornFit(dimension, Optional.empty(), List.of(), far, published);
         }
         BoundarySearch.Trial end = end(limiting, far, worst.get(), now.chains());
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
-            return new WornFit(dimension, Optional.empty(), List.of(), far);
+            return new WornFit(dimension, Optional.empty(), List.of(), far, published);
         }
         double tolerance = NARROW * Math.abs(allowance);
         BoundarySearch.Trial start = new BoundarySearch.Trial(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
         boundary.missing().forEach(key -> unsolved.add(key.duty()));
-        return new WornFit(dimension, Optional.of(boundary.holds()), boundary.gone(), far);
+        return new WornFit(dimension, Optional.of(boundary.holds()), boundary.gone(), far, published);
+    }
+
+    private static OptionalDouble published(Adjustable build, WearSize dimension) {
+        boolean bushing = build.unit()
+                .network()
+                .part(dimension.part())
+                .filter(placed -> placed.part() instanceof Bushing)
+                .isPresent();
+        return bushing
+                ? OptionalDouble.of(dimension.fresh() + Math.copySign(Bushing.WEAR_ALLOWANCE, dimension.allowance()))
+                : OptionalDouble.empty();
     }
 
     private static Optional<Together> together(

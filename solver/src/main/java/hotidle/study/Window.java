@@ -12,7 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Which set pressures each margin allows, and which all of them do.
+ * Which set pressures each margin allows, and which all of them do. A margin of which it is not known whether it holds ends no
+ * range; it is named beside it.
  *
  * @param points margins at each set pressure tried, in rising pressure
  * @param spans  of each margin of each part over all duties
@@ -82,10 +83,17 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
      * @param part   of which part
      * @param ranges in which it holds at every duty; none where it fails at every pressure tried
      * @param worst  duty at which it has least headroom at the pressure where that is greatest, for one that never holds
+     * @param undecided duties at which it is not known whether it holds, at a pressure tried within its ranges
      */
-    public record Span(Margin.Kind kind, String part, List<PressureRange> ranges, Optional<Judgement.Key> worst) {
+    public record Span(
+            Margin.Kind kind,
+            String part,
+            List<PressureRange> ranges,
+            Optional<Judgement.Key> worst,
+            List<Judgement.Key> undecided) {
         public Span {
             ranges = List.copyOf(ranges);
+            undecided = List.copyOf(undecided);
         }
     }
 
@@ -103,6 +111,20 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
     /** Why no set pressure tried holds every limit; empty where one does. */
     public Optional<NoSetPressure> noneHolds() {
         return NoSetPressure.of(this);
+    }
+
+    /** Margins of which it is not known whether they hold, at a pressure tried within a range in which none fails. */
+    public List<Judgement.Key> undecided() {
+        return undecided(points, all);
+    }
+
+    private static List<Judgement.Key> undecided(List<SetPoint> points, List<PressureRange> ranges) {
+        return points.stream()
+                .filter(point -> ranges.stream()
+                        .anyMatch(range -> range.low() <= point.pressure() && point.pressure() <= range.high()))
+                .flatMap(point -> BoundarySearch.undecided(point.margins()).stream())
+                .distinct()
+                .toList();
     }
 
     /** Tries set pressures by command and spring together, see the other one. */
@@ -206,7 +228,12 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         Span span(Set<Judgement.Key> keys) {
             List<PressureRange> ranges = ranges(keys);
             Judgement.Key first = keys.iterator().next();
-            return new Span(first.kind(), first.part(), ranges, ranges.isEmpty() ? best(keys) : Optional.empty());
+            return new Span(
+                    first.kind(),
+                    first.part(),
+                    ranges,
+                    ranges.isEmpty() ? best(keys) : Optional.empty(),
+                    undecided(points, ranges).stream().filter(keys::contains).toList());
         }
 
         /** The duty that keeps a margin from ever holding: the worst one at the pressure that is best for it. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points.
@@ -45,8 +46,17 @@ public record WindowMap(
      * @param value    as the axis counts it
      * @param least    the worst limit, with a value that is not a number where metal touches; empty where it is not known
      * @param why      why it is not known; empty where it is
+     * @param undecided limits of which it is not known whether they hold: the worst one is that of the others
      */
-    public record Cell(double pressure, double value, Optional<LeastMargin> least, Optional<NotKnown> why) {
+    public record Cell(
+            double pressure,
+            double value,
+            Optional<LeastMargin> least,
+            Optional<NotKnown> why,
+            List<Judgement.Key> undecided) {
+        public Cell {
+            undecided = List.copyOf(undecided);
+        }
 
         /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
         public double headroom() {
@@ -85,6 +95,15 @@ public record WindowMap(
         values = List.copyOf(values);
         cells = cells.stream().map(List::copyOf).toList();
         marks = List.copyOf(marks);
+    }
+
+    /** Limits of which it is not known at some point whether they hold, without repeats. */
+    public List<Judgement.Key> undecided() {
+        return Stream.concat(
+                        cells.stream().flatMap(List::stream), marks.stream().map(NamedCell::cell))
+                .flatMap(cell -> cell.undecided().stream())
+                .distinct()
+                .toList();
     }
 
     /** Whether every point is known. */
@@ -159,11 +178,13 @@ public record WindowMap(
             return unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.SIZE_IMPOSSIBLE));
         }
         Optional<LeastMargin> least = Optional.empty();
+        List<Judgement.Key> undecided = new ArrayList<>();
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
                 return unknown(pressure, value, new NotKnown(NotKnown.Obstacle.UNSOLVED, Optional.of(duty.name())));
             }
+            judged.undecided().forEach(margin -> undecided.add(Judgement.Key.of(duty, margin)));
             Optional<LeastMargin> worst =
                     judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
             if (rank(worst) < rank(least)) {
@@ -172,11 +193,11 @@ public record WindowMap(
         }
         return least.isEmpty()
                 ? unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.NOTHING_JUDGED))
-                : new Cell(pressure, value, least, Optional.empty());
+                : new Cell(pressure, value, least, Optional.empty(), undecided);
     }
 
     private static Cell unknown(double pressure, double value, NotKnown why) {
-        return new Cell(pressure, value, Optional.empty(), Optional.of(why));
+        return new Cell(pressure, value, Optional.empty(), Optional.of(why), List.of());
     }
 
     private static double rank(Optional<LeastMargin> least) {

@@ -84,14 +84,14 @@ class DoubtTest {
     /** A hub at 3000 rpm in oil of 3 Pa·s: μ·U²/(8·k) is some 100 K. */
     @Test
     void aColdFilmIsNotEven() {
-        Bushing told = new Bushing(Fit.same(0.0501, 0.05), 0.017, List.of(), 300, -Math.PI / 2, 2e-6, 7e6, false);
+        Bushing told = new Bushing(Fit.same(0.0501, 0.05), 0.017, List.of(), 300, -Math.PI / 2, 2e-6, 7e6, 0, false);
         assertEquals(List.of(Doubt.Why.OIL_EXTRAPOLATED, Doubt.Why.FILM_NOT_EVEN), why(told, 1e5, -20, 50));
     }
 
     /** 0.5 mm around a hub at 6000 rpm: ρ·U·c/μ is above 41.3·√(R/c). */
     @Test
     void aWideFilmAtSpeedHasVortices() {
-        Bushing wide = new Bushing(Fit.same(0.051, 0.05), 0.017, List.of(), 30, -Math.PI / 2, 2e-6, 7e6, false);
+        Bushing wide = new Bushing(Fit.same(0.051, 0.05), 0.017, List.of(), 30, -Math.PI / 2, 2e-6, 7e6, 0, false);
         assertEquals(List.of(Doubt.Why.FILM_NOT_LAMINAR), why(wide, 0.01e5, 100, 100));
     }
 

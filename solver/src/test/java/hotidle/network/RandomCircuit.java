@@ -4,6 +4,8 @@ import hotidle.law.Poppet;
 import hotidle.law.RatedPoint;
 import hotidle.law.Slot;
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
+import hotidle.oil.ThermalData;
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.Filter;
@@ -84,7 +86,16 @@ public record RandomCircuit(Network network, Conditions conditions) {
         }
         Oil.Walther line =
                 Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
-        Oil oil = new Oil("invented", line, 850, 0.65, 1.5e-8, samples.between(0, 0.05), 7e4);
+        Oil oil = new Oil(
+                "invented",
+                line,
+                850,
+                0.65,
+                1.5e-8,
+                samples.between(0, 0.05),
+                7e4,
+                ThermalData.BY_DENSITY,
+                new ShearThinning(0.3, 3e3));
         double sump = samples.between(253, 403);
         Conditions conditions = new Conditions(
                 samples.decades(5, 100),

@@ -75,7 +75,8 @@ class ViscosityCurvePropertyTest {
     void whatADataSheetSaysOfHeatIsTaken() {
         ThermalData given = new ThermalData(OptionalDouble.of(2100), OptionalDouble.of(0.14));
         Oil line = oil(point(40, 34), point(100, 7.4));
-        OilAt warm = new Oil("sheet", line.line(), 855, 0.65, 0, 0, 0, given).at(40 + CELSIUS, 101_325);
+        OilAt warm =
+                new Oil("sheet", line.line(), 855, 0.65, 0, 0, 0, given, ShearThinning.NONE).at(40 + CELSIUS, 101_325);
         assertEquals(2100, warm.specificHeat(), 1e-9);
         assertEquals(0.14, warm.conductivity(), 1e-12);
         assertEquals(

@@ -31,7 +31,7 @@ class MeasureTest {
 
     /** A shaft of 50 mm, standing at its place on a film or on the metal. */
     private static Solution hub(double load, double speed) {
-        Bushing bushing = new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), load, 0, 2e-6, 7e6, false);
+        Bushing bushing = new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), load, 0, 2e-6, 7e6, 0, false);
         Placed hub = Placed.of("hub", bushing, "sump", Group.HUB, "back", "sump");
         Network network = new Network(List.of(Node.held("back", 0.5e5), Node.held("sump", 0)), List.of(hub));
         Oil.Walther line =

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
+import hotidle.oil.ThermalData;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -21,7 +23,8 @@ class PartContractPropertyTest {
     private static Oil oil() {
         Oil.Walther line =
                 Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
-        return new Oil("invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4);
+        return new Oil(
+                "invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4, ThermalData.BY_DENSITY, new ShearThinning(0.3, 3e3));
     }
 
     private record Drawn(Part part, Part.Law law, Reading reading) {}

@@ -125,7 +125,7 @@ class PartTest {
     @Test
     void bushingReportsItsOwnHeatBalance() {
         Bushing bushing =
-                new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, false);
+                new Bushing(Fit.same(0.0381 + 60e-6, 0.0381), 0.015, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, 0, false);
         OilAt oil = new OilAt(383.15, 800, 5e-3, 0, 0, 101_325, -3e4, Optional.empty());
         Part.Law law = bushing.law(new Setting(20, "any", Setting.Lockup.OFF, oil, 0));
         Map<Measure, Double> found = new HashMap<>();

@@ -232,6 +232,7 @@ public final class Samples {
                 -Math.PI / 2,
                 3e-6,
                 7e6,
+                random.nextBoolean() ? 0 : decades(1e-5, 1e-3),
                 random.nextBoolean());
     }
 

@@ -3,6 +3,8 @@ package hotidle.part;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
+import hotidle.oil.ThermalData;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -48,7 +50,8 @@ class SpeedContractPropertyTest {
     private static Setting setting(double speed) {
         Oil.Walther line =
                 Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
-        Oil oil = new Oil("invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4);
+        Oil oil = new Oil(
+                "invented", line, 850, 0.65, 1.5e-8, 0.02, 7e4, ThermalData.BY_DENSITY, new ShearThinning(0.3, 3e3));
         return new Setting(speed, "first", Setting.Lockup.OFF, oil.at(370, 101_325), 3e5);
     }
 }

@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.AnnularGap;
+import hotidle.part.Bushing;
 import hotidle.part.FaceGap;
 import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
@@ -40,6 +41,15 @@ final class Fits {
                 sizes -> unit.with(remade(unit.network(), sizes), unit.command()));
     }
 
+    /** The same with the bore of the hub's bushing alone, new. */
+    static Adjustable withHub() {
+        Transmission unit = TenNodes.worn(1);
+        return new Adjustable(
+                unit,
+                List.of(size("hub", "bore", 0.050060, 0.050060, 0.050140)),
+                sizes -> unit.with(remade(unit.network(), sizes), unit.command()));
+    }
+
     private static WearSize size(String part, String key, double value, double fresh, double limit) {
         return new WearSize(
                 part, key, WearSize.SizeKind.LENGTH, value, fresh, OptionalDouble.of(limit), OptionalDouble.empty());
@@ -71,6 +81,18 @@ final class Fits {
                     gap.share(),
                     gap.sector(),
                     gap.faces());
+        }
+        if (part instanceof Bushing hub) {
+            return new Bushing(
+                    Fit.same(value, hub.fit().inner()),
+                    hub.length(),
+                    hub.loads(),
+                    hub.weight(),
+                    hub.weightAngle(),
+                    hub.permissibleFilm(),
+                    hub.permissibleLoad(),
+                    hub.tilt(),
+                    hub.heated());
         }
         return chamber((PumpChamber) part, key, value);
     }

@@ -102,7 +102,8 @@ class JudgedBuildTest {
                 .filter(margin -> margin.kind() == Margin.Kind.FILM)
                 .findFirst()
                 .orElseThrow();
-        assertEquals(film.value(), hub.film());
+        assertEquals(film.value(), hub.edgeFilm());
+        assertTrue(hub.edgeFilm() <= hub.film());
         assertEquals(film.speed().orElseThrow(), hub.speed());
         assertTrue(hub.load() > 0 && hub.unitLoad() > 0 && hub.trumplerFilm() > hub.film());
     }
@@ -116,7 +117,7 @@ class JudgedBuildTest {
             SameSpeedFilms.Row row = films.rows().get(build);
             HubLoad thinnest = own.duties().get(0).hubWhereThinnest().orElseThrow();
             assertEquals(thinnest.speed(), row.speed());
-            assertEquals(thinnest.film(), row.films().get(build).least().orElseThrow(), 1e-6 * thinnest.film());
+            assertEquals(thinnest.edgeFilm(), row.films().get(build).least().orElseThrow(), 1e-6 * thinnest.edgeFilm());
             assertEquals(SameSpeedFilms.Found.KNOWN, row.films().get(1 - build).found());
         }
         assertEquals(List.of(), SameSpeedFilms.of(List.of(worn)).rows(), "one build has nothing beside it");

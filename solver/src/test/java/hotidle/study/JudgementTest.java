@@ -101,14 +101,15 @@ class JudgementTest {
         Margin film = margin(judged, Margin.Kind.FILM);
         HubOverSpeed hub = judged.hub().orElseThrow();
         for (Solution state : hub.states()) {
-            assertTrue(film.value() <= state.measure("hub", Bushing.LEAST_FILM).orElseThrow());
+            assertTrue(film.value() <= state.measure("hub", Bushing.EDGE_FILM).orElseThrow());
         }
         assertEquals(
                 film.value(),
-                hub.thinnest().orElseThrow().measure("hub", Bushing.LEAST_FILM).orElseThrow(),
+                hub.thinnest().orElseThrow().measure("hub", Bushing.EDGE_FILM).orElseThrow(),
                 0,
                 "the film is a state's own");
         assertEquals(3e-6, film.needed());
+        assertEquals(0.0002 * 0.0254 + 0.00004 * 0.050, film.unsure().orElseThrow(), 1e-12);
         Margin load = margin(judged, Margin.Kind.UNIT_LOAD);
         assertTrue(load.kind().upper());
         assertEquals(load.needed() / load.value() - 1, load.headroom(), 1e-12);
@@ -252,7 +253,11 @@ class JudgementTest {
         assertEquals(1.5e-5, margin(judged, Margin.Kind.COOLER).needed(), 1e-15);
         assertEquals(2e5, margin(judged, Margin.Kind.CONVERTER_CHARGE).needed());
         assertEquals(
-                judged.margins().stream().mapToDouble(Margin::rank).min().orElseThrow(),
+                judged.margins().stream()
+                        .filter(Margin::known)
+                        .mapToDouble(Margin::rank)
+                        .min()
+                        .orElseThrow(),
                 judged.least().orElseThrow().rank());
     }
 
@@ -301,5 +306,46 @@ class JudgementTest {
         assertEquals(Figures.of(unit, state), assessed.figures());
         assertEquals(OilBudget.of(unit, state), assessed.budget());
         assertEquals(Consumers.of(assessed.roles(), duty, state), assessed.consumers());
+    }
+
+    /** What leaves at the open end of a full film comes along the bushing, half of what it turns out at both. */
+    @Test
+    void theOilFedToTheFilmIsJudgedAtTheDutysOwnSpeed() {
+        Judgement judged = judged(TenNodes.worn(1));
+        Solution state = judged.outcome().state().orElseThrow();
+        Margin oil = margin(judged, Margin.Kind.FILM_OIL);
+        assertEquals(state.flow("hub"), oil.value());
+        assertEquals(state.measure("hub", Bushing.SIDE_FLOW).orElseThrow() / 2, oil.needed(), 1e-12 * oil.needed());
+    }
+
+    /** Told on no oil, a film is that of a full one; with 1/300 of the oil that takes it is not known, however thick. */
+    @Test
+    void aFilmWithoutOilIsSaidToBeSuch() {
+        Transmission unit = TenNodes.worn(1);
+        Judgement judged = Judgement.of(unit, cold(unit.duties().get(0)), SPEEDS);
+        Margin film = margin(judged, Margin.Kind.FILM);
+        assertTrue(film.value() > 8e-6, "thick by itself: " + film.value());
+        assertEquals(Margin.Verdict.NOT_KNOWN, film.verdict());
+        assertEquals(MarginNote.Remark.FILM_SHORT_OF_OIL, film.notes().get(0).why());
+        assertTrue(film.notes().get(0).share().orElseThrow() < 0.5, film.toString());
+        assertEquals(
+                Margin.Verdict.NOT_KNOWN, margin(judged, Margin.Kind.FILM_OIL).verdict());
+        assertTrue(judged.undecided().contains(film), judged.undecided().toString());
+        assertTrue(judged.least().orElseThrow().known());
+    }
+
+    private static DutyPoint cold(DutyPoint warm) {
+        return new DutyPoint(
+                warm.name(),
+                "",
+                900 / 60.0,
+                warm.range(),
+                warm.lockup(),
+                warm.engineTorque(),
+                warm.torqueRatio(),
+                OptionalDouble.empty(),
+                warm.lubeNeed(),
+                java.util.Map.of("sump", 253.15, "film", 253.15),
+                java.util.Map.of());
     }
 }

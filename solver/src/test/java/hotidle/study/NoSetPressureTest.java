@@ -28,11 +28,11 @@ class NoSetPressureTest {
     }
 
     private static Window.Span span(Judgement.Key key, Window.PressureRange range) {
-        return new Window.Span(key.kind(), key.part(), List.of(range), Optional.empty());
+        return new Window.Span(key.kind(), key.part(), List.of(range), Optional.empty(), List.of());
     }
 
     private static Window.Span never(Judgement.Key key) {
-        return new Window.Span(key.kind(), key.part(), List.of(), Optional.of(key));
+        return new Window.Span(key.kind(), key.part(), List.of(), Optional.of(key), List.of());
     }
 
     @Test

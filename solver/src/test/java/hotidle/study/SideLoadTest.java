@@ -48,6 +48,7 @@ class SideLoadTest {
                 -Math.PI / 2,
                 1.6e-6,
                 1.5e6,
+                0,
                 false);
         Placed hub = new Placed(
                 "hub",

@@ -9,6 +9,8 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
+import hotidle.oil.ThermalData;
 import hotidle.part.Bushing;
 import hotidle.part.Fit;
 import hotidle.part.Measure;
@@ -90,11 +92,37 @@ class SinglePartTest {
     }
 
     private static Solution hub(Oil oil, double kelvin, boolean heated) {
-        Bushing bushing = new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, heated);
+        Bushing bushing =
+                new Bushing(Fit.same(0.05007, 0.05), 0.017, List.of(), 400, -Math.PI / 2, 2e-6, 7e6, 0, heated);
         Placed hub = Placed.of("hub", bushing, "sump", Group.HUB, "back", "sump");
         Network network = new Network(List.of(Node.held("back", 0.5e5), Node.held("sump", 0)), List.of(hub));
         Conditions conditions =
                 new Conditions(50, "any", Setting.Lockup.OFF, oil, 101_325, Map.of("sump", kelvin), Map.of());
         return SinglePart.run(network, conditions, "hub", Map.of()).state().orElseThrow();
+    }
+
+    /** The same hub on an oil that thins: less friction and a thinner film, both those of the viscosity that is left. */
+    @Test
+    void aFilmOfAnOilThatThinsUnderShearIsThinnerAndDragsLess() {
+        Oil.Walther line =
+                Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
+        Oil steady = new Oil("invented", line, 855, 0.65, 0, 0, 6e4);
+        Oil thins =
+                new Oil("invented", line, 855, 0.65, 0, 0, 6e4, ThermalData.BY_DENSITY, new ShearThinning(0.3, 3e3));
+        Solution before = hub(steady, 363.15, false);
+        Solution after = hub(thins, 363.15, false);
+        assertTrue(after.measure("hub", Bushing.LEAST_FILM).orElseThrow()
+                < 0.9 * before.measure("hub", Bushing.LEAST_FILM).orElseThrow());
+        assertTrue(after.measure("hub", Bushing.FRICTION_POWER).orElseThrow()
+                < 0.95 * before.measure("hub", Bushing.FRICTION_POWER).orElseThrow());
+        double left = after.measure("hub", Bushing.VISCOSITY_LEFT).orElseThrow();
+        double rest = thins.at(363.15, 101_325).viscosity();
+        double rate = 2
+                * Math.PI
+                * 0.025
+                * 50
+                / after.measure("hub", Bushing.LEAST_FILM).orElseThrow();
+        assertEquals(1 - 0.3 * rest * rate / (3e3 + rest * rate), left, 1e-9);
+        assertEquals(1, before.measure("hub", Bushing.VISCOSITY_LEFT).orElseThrow());
     }
 }

@@ -100,6 +100,7 @@ public final class TenNodes {
                         -Math.PI / 2,
                         3e-6,
                         7e6,
+                        0,
                         false),
                 "film",
                 Group.HUB,

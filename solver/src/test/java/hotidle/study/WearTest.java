@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Margin;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -94,5 +96,49 @@ class WearTest {
                 "p", "mesh", WearSize.SizeKind.AREA, 0.4, 0.5, OptionalDouble.empty(), OptionalDouble.empty());
         assertEquals(0.1, mended.allowance(), 1e-12);
         assertTrue(mended.wears());
+    }
+
+    /** What leaks past the gear's face feeds the hub: one per cent tighter than the least size, and a full film wants more. */
+    @Test
+    void theFaceThatFeedsTheHubHasALeastClearance() {
+        Adjustable build = Fits.worn(1);
+        FilmFeed feed = Wear.study(build, List.of(), SPEEDS, () -> {}).feeds().stream()
+                .filter(one -> one.dimension().part().equals("hub-face"))
+                .findFirst()
+                .orElseThrow();
+        double least = feed.least().orElseThrow();
+        assertTrue(least < feed.dimension().value(), least + " m");
+        assertTrue(oil(build.with(feed.dimension(), least).orElseThrow()).headroom() >= 0);
+        Margin tighter =
+                oil(build.with(feed.dimension(), least - 2e-3 * feed.dimension().allowance())
+                        .orElseThrow());
+        assertTrue(tighter.headroom() < 0);
+        assertEquals(Margin.Verdict.NOT_KNOWN, tighter.verdict());
+        assertEquals("hot-idle", feed.by().orElseThrow().duty());
+    }
+
+    private static Margin oil(Transmission unit) {
+        return Judgement.of(unit, unit.duties().get(0), SPEEDS).margins().stream()
+                .filter(margin -> margin.kind() == Margin.Kind.FILM_OIL)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The film would let the bore wear by a multiple of what service manuals do. */
+    @Test
+    void aBushingsWearStandsBesideWhatServiceManualsAllow() {
+        Adjustable build = Fits.withHub();
+        List<WearSize> bore = build.dimensions().stream()
+                .filter(size -> size.part().equals("hub"))
+                .toList();
+        Wear.WornFit fit = Wear.study(build, bore, SPEEDS, () -> {}).fits().get(0);
+        assertEquals(fit.dimension().fresh() + 0.05e-3, fit.published().orElseThrow(), 1e-9);
+        assertEquals(fit.size().orElse(fit.searched()) > fit.published().orElseThrow(), fit.moreGenerous());
+        Wear.WornFit further = new Wear.WornFit(
+                fit.dimension(), Optional.of(fit.dimension().fresh() + 0.08e-3), List.of(), 1, fit.published());
+        assertTrue(further.moreGenerous());
+        Wear.WornFit tighter = new Wear.WornFit(
+                fit.dimension(), Optional.of(fit.dimension().fresh() + 0.04e-3), List.of(), 1, fit.published());
+        assertFalse(tighter.moreGenerous());
     }
 }

@@ -101,4 +101,27 @@ class WindowTest {
                 window.spans().stream().filter(span -> span.kind() == kind).findFirst();
         return found.orElseThrow().ranges().get(0);
     }
+
+    /** The film is thicker than its roughness asks and thinner than a published criterion does: no end, but named. */
+    @Test
+    void whatIsNotKnownEndsNoRangeAndIsNamedBesideIt() {
+        Window window = Window.study(TenNodes.worn(1), pressures(40, 80, 20), SPEEDS, () -> {});
+        Window.Span film = window.spans().stream()
+                .filter(span -> span.kind() == Margin.Kind.FILM)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(1, film.ranges().size());
+        assertEquals(40 * PSI, film.ranges().get(0).low(), 1e-9);
+        Margin lowest = window.points().get(0).margins().get(film.undecided().get(0));
+        assertEquals(Margin.Verdict.NOT_KNOWN, lowest.verdict());
+        assertEquals(
+                List.of("hot-idle"),
+                film.undecided().stream().map(Judgement.Key::duty).toList());
+        assertTrue(
+                window.undecided().contains(film.undecided().get(0)),
+                window.undecided().toString());
+        assertTrue(window.spans().stream()
+                .filter(span -> span.kind() == Margin.Kind.REGULATION)
+                .allMatch(span -> span.undecided().isEmpty()));
+    }
 }

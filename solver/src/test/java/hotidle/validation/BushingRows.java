@@ -96,7 +96,7 @@ final class BushingRows {
     }
 
     private static Bushing bushing(double diameter, double clearance, double length) {
-        return new Bushing(Fit.same(diameter + 2 * clearance, diameter), length, List.of(), 0, 0, 2e-6, 7e6, false);
+        return new Bushing(Fit.same(diameter + 2 * clearance, diameter), length, List.of(), 0, 0, 2e-6, 7e6, 0, false);
     }
 
     /** Friction power of a bushing that carries nothing [W]. */

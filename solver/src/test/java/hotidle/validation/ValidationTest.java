@@ -27,6 +27,7 @@ class ValidationTest {
                     GapRows.rows(),
                     PassageRows.rows(),
                     BushingRows.rows(),
+                    FilmRows.rows(),
                     PumpRows.rows(),
                     FittedPumpRows.rows(),
                     DragRows.rows(),

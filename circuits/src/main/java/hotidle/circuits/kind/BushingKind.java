@@ -31,60 +31,7 @@ final class BushingKind {
                     Bushing.class,
                     "A plain bushing that carries the hub: an oil film under load, and a leak along it.",
                     Group.HUB,
-                    List.of(
-                            Key.node(
-                                    "from",
-                                    "the space whose oil leaks along it: behind the face of the gear or rotor on the hub"),
-                            Key.node("to", "the sump"),
-                            FitKeys.bore(),
-                            Key.shaft("hub", "diameter of the hub")
-                                    .allowed("1 mm", "300 mm")
-                                    .usual("20 mm", "120 mm")
-                                    .measured("micrometer, where the bushing runs"),
-                            AnnularGapKind.length(),
-                            Key.of(
-                                    "loaded-by",
-                                    new Type.NameList(Names.PUMP_CHAMBER),
-                                    "pump chambers whose side load it carries"),
-                            Key.quantity("weight", Dimension.FORCE, "share of the converter's weight that it carries")
-                                    .byDefault("80 N", "assumed")
-                                    .allowed("0 N", "10000 N")
-                                    .usual("0 N", "500 N"),
-                            Key.quantity(
-                                            "weight-angle",
-                                            Dimension.ANGLE,
-                                            "direction of the weight, counted as the side loads are")
-                                    .byDefault("270 deg", "down (assumed)")
-                                    .allowed("-360 deg", "360 deg"),
-                            roughness("hub-roughness", "the hub", "0.4 um", "a ground hub (assumed)"),
-                            roughness("bore-roughness", "the bore", "0.8 um", "a finish-bored bushing (assumed)"),
-                            Key.quantity(
-                                            "film-factor",
-                                            Dimension.RATIO,
-                                            "least film allowed over the combined roughness of both surfaces")
-                                    .byDefault(
-                                            "4", "from about 3 surfaces no longer touch (common practice); 4 assumed")
-                                    .allowed("0", "100")
-                                    .usual("1", "10"),
-                            Key.of(
-                                    "bushing-material",
-                                    new Type.Name(Names.BEARING_MATERIAL),
-                                    "what the hub runs on: its permissible load"),
-                            Key.choice(
-                                            "film-temperature",
-                                            "balance where friction heats the film over its region's oil, region where the region"
-                                                    + " gives the film's own temperature",
-                                            "balance",
-                                            "region")
-                                    .byDefault(
-                                            "balance",
-                                            "what friction makes leaves with the oil, not the walls (assumed)"),
-                            FitKeys.material(
-                                    "bore-material",
-                                    "the body around the bushing, which sets how the bore grows",
-                                    "aluminium"),
-                            FitKeys.material("hub-material", "the hub", "steel"),
-                            FitKeys.measuredAt()),
+                    keys(),
                     given -> given.has("from") && given.has("to")
                             ? List.of(Kind.FlowPath.between(given.word("from"), given.word("to")))
                             : List.of(),
@@ -95,7 +42,57 @@ final class BushingKind {
             .role(Names.BUSHING)
             .passing(Passing.LEAK)
             .alone(ALONE)
+            .needs(HubFilmKeys::needs)
             .rule(BushingKind::check);
+
+    private static List<Key> keys() {
+        return PumpKeys.all(List.of(
+                List.of(
+                        Key.node(
+                                "from",
+                                "the space whose oil leaks along it: behind the face of the gear or rotor on the hub"),
+                        Key.node("to", "the sump"),
+                        FitKeys.bore(),
+                        Key.shaft("hub", "diameter of the hub")
+                                .allowed("1 mm", "300 mm")
+                                .usual("20 mm", "120 mm")
+                                .measured("micrometer, where the bushing runs"),
+                        AnnularGapKind.length(),
+                        Key.of(
+                                "loaded-by",
+                                new Type.NameList(Names.PUMP_CHAMBER),
+                                "pump chambers whose side load it carries"),
+                        Key.quantity("weight", Dimension.FORCE, "share of the converter's weight that it carries")
+                                .byDefault("80 N", "assumed")
+                                .allowed("0 N", "10000 N")
+                                .usual("0 N", "500 N"),
+                        Key.quantity(
+                                        "weight-angle",
+                                        Dimension.ANGLE,
+                                        "direction of the weight, counted as the side loads are")
+                                .byDefault("270 deg", "down (assumed)")
+                                .allowed("-360 deg", "360 deg")),
+                HubFilmKeys.keys(),
+                List.of(
+                        Key.of(
+                                "bushing-material",
+                                new Type.Name(Names.BEARING_MATERIAL),
+                                "what the hub runs on: its permissible load"),
+                        Key.choice(
+                                        "film-temperature",
+                                        "balance where friction heats the film over its region's oil, region where the region"
+                                                + " gives the film's own temperature",
+                                        "balance",
+                                        "region")
+                                .byDefault(
+                                        "balance", "what friction makes leaves with the oil, not the walls (assumed)"),
+                        FitKeys.material(
+                                "bore-material",
+                                "the body around the bushing, which sets how the bore grows",
+                                "aluminium"),
+                        FitKeys.material("hub-material", "the hub", "steel"),
+                        FitKeys.measuredAt())));
+    }
 
     private static LawText physics() {
         return LawText.of(
@@ -105,16 +102,9 @@ final class BushingKind {
                 .checkedIn("Bushing");
     }
 
-    private static Key roughness(String name, String of, String value, String source) {
-        return Key.quantity(name, Dimension.LENGTH, "roughness Ra of " + of)
-                .byDefault(value, source)
-                .allowed("0 um", "100 um")
-                .usual("0.05 um", "5 um")
-                .measured("roughness tester or comparison plates");
-    }
-
     private static void check(Attributes given, Kind.Context around) {
         FitKeys.check(given, "bore", "hub");
+        HubFilmKeys.check(given);
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {
             given.error(
@@ -142,16 +132,15 @@ final class BushingKind {
             signals.add(Signal.pressure(chamber.word("to")));
             signals.add(Signal.pressure(chamber.word("from")));
         }
-        double film =
-                given.number("film-factor") * Math.hypot(given.number("hub-roughness"), given.number("bore-roughness"));
         Bushing bushing = new Bushing(
                 FitKeys.fit(given, around, "bore", "hub"),
                 given.number("length"),
                 loads,
                 given.number("weight"),
                 given.number("weight-angle"),
-                film,
+                HubFilmKeys.permissible(given),
                 around.permissibleLoad().get(given.word("bushing-material")),
+                HubFilmKeys.tilt(given),
                 given.word("film-temperature").equals("balance"));
         return new Kind.MadePart(bushing, List.of(given.word("from"), given.word("to")), signals);
     }

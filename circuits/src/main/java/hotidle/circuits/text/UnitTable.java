@@ -99,7 +99,10 @@ final class UnitTable {
                             Unit.of("N/m", "1"))),
             entry(
                     Dimension.ANGLE,
-                    List.of(Unit.of("deg", "3.14159265358979323846264338327950288", "180"), Unit.of("rad", "1"))),
+                    List.of(
+                            Unit.of("deg", "3.14159265358979323846264338327950288", "180"),
+                            Unit.of("rad", "1"),
+                            Unit.of("mm/m", "0.001"))),
             entry(
                     Dimension.KINEMATIC_VISCOSITY,
                     List.of(Unit.of("mm2/s", "1e-6"), Unit.of("cSt", "1e-6"), Unit.of("m2/s", "1"))),

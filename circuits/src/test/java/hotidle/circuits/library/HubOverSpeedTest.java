@@ -35,7 +35,7 @@ class HubOverSpeedTest {
 
     /** Headroom of the film over the least one allowed. */
     private static double margin(Solution state) {
-        return state.measure("hub-bushing", Bushing.LEAST_FILM).orElseThrow()
+        return state.measure("hub-bushing", Bushing.EDGE_FILM).orElseThrow()
                         / state.measure("hub-bushing", Bushing.PERMISSIBLE_FILM).orElseThrow()
                 - 1;
     }

@@ -1,6 +1,7 @@
 package hotidle.answer.map;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hotidle.answer.LimitRecord;
 import hotidle.study.WindowMap;
 import hotidle.transmission.WearSize;
 import java.util.List;
@@ -26,7 +27,8 @@ record MapRecord(String circuit, List<BuildMap> builds) {
             Optional<String> margin,
             Optional<String> part,
             Optional<String> duty,
-            Optional<String> whyNotKnown) {
+            Optional<String> whyNotKnown,
+            List<LimitRecord> notKnown) {
 
         static MapPoint of(WindowMap.Cell cell) {
             return new MapPoint(
@@ -37,7 +39,8 @@ record MapRecord(String circuit, List<BuildMap> builds) {
                     cell.least().map(least -> least.key().kind().word()),
                     cell.least().map(least -> least.key().part()),
                     cell.least().map(least -> least.key().duty()),
-                    Optional.of(WhyNotKnown.of(cell)).filter(why -> !why.isEmpty()));
+                    Optional.of(WhyNotKnown.of(cell)).filter(why -> !why.isEmpty()),
+                    LimitRecord.of(cell.undecided()));
         }
     }
 

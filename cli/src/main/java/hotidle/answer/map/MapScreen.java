@@ -1,5 +1,6 @@
 package hotidle.answer.map;
 
+import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -38,7 +39,8 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
             for (List<WindowMap.Cell> cells : map.cells()) {
                 WindowMap.Cell cell = cells.get(column);
                 row.add(cell.least()
-                        .map(least -> MapGrid.percent(cell.headroom()) + " " + letters.get(least.key()))
+                        .map(least -> MapGrid.percent(cell.headroom()) + " " + letters.get(least.key())
+                                + (cell.undecided().isEmpty() ? "" : MapPhrase.UNDECIDED))
                         .orElse("?"));
             }
             table.add(row);
@@ -49,6 +51,8 @@ record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid
                 .append("  ")
                 .append(MapGrid.limit(key))
                 .append("\n"));
+        String undecided = NotKnown.said(map.undecided());
+        text.append(undecided.isEmpty() ? "" : Wrap.lines(MapPhrase.UNDECIDED + "  " + undecided, "  ", "     "));
         long unknown = map.cells().stream()
                 .flatMap(List::stream)
                 .filter(cell -> cell.least().isEmpty())

@@ -73,7 +73,13 @@ record DutySection(Quantity.UnitSystem units, Judgement judged, boolean many) {
         notKnown().ifPresent(lines::add);
         judged.hubWhereThinnest()
                 .ifPresent(hub -> lines.add(new HubLoadPhrase(units)
-                        .whereThinnest(hub.speed(), hub.load(), hub.unitLoad(), hub.film(), hub.trumplerFilm())));
+                        .whereThinnest(
+                                hub.speed(),
+                                hub.load(),
+                                hub.unitLoad(),
+                                hub.film(),
+                                hub.edgeFilm(),
+                                hub.trumplerFilm())));
         return lines;
     }
 

@@ -25,8 +25,10 @@ record MarginSentences(Quantity.UnitSystem units) {
                         verdict.dragging().map(this::drags),
                         first.margin().verdict(),
                         limit(first),
-                        verdict.notKnown()))
-                .orElseGet(() -> BuildVerdictPhrase.nothingJudged(build, verdict.notKnown()));
+                        verdict.notKnown(),
+                        !verdict.undecided().isEmpty()))
+                .orElseGet(() -> BuildVerdictPhrase.nothingJudged(
+                        build, verdict.notKnown(), !verdict.undecided().isEmpty()));
     }
 
     private String limit(BuildVerdict.FirstLimit first) {
@@ -69,6 +71,7 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case COOLER -> phrase.cooler(margin);
                     case CONVERTER_CHARGE -> phrase.charge(margin);
                     case FILM -> phrase.film(margin);
+                    case FILM_OIL -> phrase.filmOil(margin);
                     case UNIT_LOAD -> phrase.unitLoad(margin);
                     case PUMP_INLET -> phrase.inlet(margin);
                     case RELIEF -> phrase.relief(margin);

@@ -1,6 +1,7 @@
 package hotidle.answer.margins;
 
 import hotidle.answer.Answer;
+import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -51,6 +52,8 @@ public record MarginsAnswer(
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
             text.append(Wrap.lines(count(build), "  ", "  "));
+            String undecided = NotKnown.said(build.verdict().undecided());
+            text.append(undecided.isEmpty() ? "" : Wrap.lines(undecided, "  ", "  "));
         }
         notCommanded.ifPresent(why -> text.append(Wrap.lines(MarginSentences.notCommanded(why), "", "  ")));
         text.append("\n").append(Caution.WHOLE).append("\n");
@@ -78,6 +81,7 @@ public record MarginsAnswer(
         return LimitCountPhrase.of(
                 build.duties().size(),
                 shown.stream().filter(Margin.Verdict.FAILS::equals).count(),
+                shown.stream().filter(Margin.Verdict.NOT_KNOWN::equals).count(),
                 shown.stream().filter(Margin.Verdict.CLOSE::equals).count(),
                 shown.stream().filter(Margin.Verdict.HOLDS::equals).count());
     }

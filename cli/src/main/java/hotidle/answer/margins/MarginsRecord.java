@@ -2,6 +2,7 @@ package hotidle.answer.margins;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import hotidle.answer.LimitRecord;
 import hotidle.answer.StateRecord;
 import hotidle.answer.format.Rpm;
 import hotidle.assess.Margin;
@@ -24,7 +25,7 @@ record MarginsRecord(
     /** Why something is not judged. */
     record NotJudgedRecord(String regulation) {}
 
-    record Build(String build, String summary, List<JudgedState> states) {}
+    record Build(String build, String summary, List<LimitRecord> notKnown, List<JudgedState> states) {}
 
     /** A state with its margins. */
     record JudgedState(
@@ -59,6 +60,7 @@ record MarginsRecord(
         return new Build(
                 name,
                 sentences.verdict(name, judged.verdict()),
+                LimitRecord.of(judged.verdict().undecided()),
                 judged.duties().stream().map(duty -> state(sentences, duty)).toList());
     }
 

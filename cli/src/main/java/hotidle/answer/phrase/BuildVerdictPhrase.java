@@ -16,26 +16,37 @@ public record BuildVerdictPhrase(Quantity.UnitSystem units) {
      * @param first    verdict on the limit that is told first
      * @param limit    that limit, by {@link #limit} or {@link #pumpShort}
      * @param notKnown duty at which no state was found
+     * @param undecided whether there are limits of which it is not known whether they hold
      */
     public static String of(
-            String build, Optional<String> dragging, Margin.Verdict first, String limit, Optional<String> notKnown) {
+            String build,
+            Optional<String> dragging,
+            Margin.Verdict first,
+            String limit,
+            Optional<String> notKnown,
+            boolean undecided) {
         String fails = dragging.map(clutch -> "FAILS. " + clutch + " Apart from that: ")
                 .orElse("");
+        String known = undecided ? " as far as is known" : "";
         String words =
                 switch (first) {
                     case FAILS -> "FAILS. First limit: ";
-                    case CLOSE -> "CLOSE. First limit: ";
-                    case HOLDS -> "HOLDS. Least headroom: ";
+                    case NOT_KNOWN -> "NOT KNOWN. First limit: ";
+                    case CLOSE -> "CLOSE" + known + ". First limit: ";
+                    case HOLDS -> "HOLDS" + known + ". Least headroom: ";
                 };
         return build + ": " + fails + words + limit
                 + notKnown.map(BuildVerdictPhrase::open).orElse("");
     }
 
-    /** A build of which nothing is judged, because no state was found or because there is nothing to judge. */
-    public static String nothingJudged(String build, Optional<String> notKnown) {
+    /** A build of which nothing is judged, because no state was found, because it cannot be told or because there is nothing. */
+    public static String nothingJudged(String build, Optional<String> notKnown, boolean undecided) {
         return build
                 + notKnown.map(duty -> ": NOT KNOWN." + open(duty))
-                        .orElse(": nothing to judge; the circuit has no pump, clutch, lubrication or hub.");
+                        .orElse(
+                                undecided
+                                        ? ": NOT KNOWN."
+                                        : ": nothing to judge; the circuit has no pump, clutch, lubrication or hub.");
     }
 
     private static String open(String duty) {

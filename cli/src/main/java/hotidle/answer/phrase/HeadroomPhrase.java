@@ -12,8 +12,8 @@ public final class HeadroomPhrase {
     /** What headroom and verdict mean, beneath a table of limits. */
     public static final String LEGEND =
             "Headroom is what is to spare, as a share of what is needed (of an upper limit: as a share of what is there), from"
-                    + " figures with all their digits. FAILS: below 0; close: up to 10 %. Clutch figures carry the capacity factor of the"
-                    + " circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
+                    + " figures with all their digits. FAILS: below 0; close: up to 10 %; not known is no failure. Clutch figures carry the"
+                    + " capacity factor of the circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
                     + " circuit file (assumed), so that builds with another bushing have other limits.";
 
     private HeadroomPhrase() {}
@@ -28,6 +28,7 @@ public final class HeadroomPhrase {
 
     /** FAILS in capitals, so that it is seen. */
     public static String verdict(Margin.Verdict verdict) {
-        return verdict == Margin.Verdict.FAILS ? verdict.word().toUpperCase(Locale.ROOT) : verdict.word();
+        String word = verdict.word().replace('_', ' ');
+        return verdict == Margin.Verdict.FAILS ? word.toUpperCase(Locale.ROOT) : word;
     }
 }

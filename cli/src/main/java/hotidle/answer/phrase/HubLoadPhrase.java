@@ -11,14 +11,16 @@ public record HubLoadPhrase(Quantity.UnitSystem units) {
      * @param speed    of the engine [rev/s]
      * @param load     [N]
      * @param unitLoad [Pa]
-     * @param film     [m]
+     * @param film     in the middle of its length [m]
+     * @param edge     at the edge to which it leans [m]
      * @param trumpler film that Trumpler's rule asks for [m]
      */
-    public String whereThinnest(double speed, double load, double unitLoad, double film, double trumpler) {
+    public String whereThinnest(double speed, double load, double unitLoad, double film, double edge, double trumpler) {
         return "Hub where its film is thinnest, " + Quantity.SPEED.with(units, speed) + ": load "
                 + Quantity.FORCE.with(units, load) + ", unit load " + Quantity.PRESSURE.with(units, unitLoad)
                 + ", film " + Quantity.FILM.with(units, film)
-                + ". For comparison, not judged here: Trumpler's rule for ground journals asks for "
+                + ", at the edge to which it leans " + Quantity.FILM.with(units, edge)
+                + ". Trumpler's rule for ground journals, from which on it is known to hold, asks for "
                 + Quantity.FILM.with(units, trumpler) + ".";
     }
 

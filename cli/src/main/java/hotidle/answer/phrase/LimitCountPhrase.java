@@ -1,12 +1,12 @@
 package hotidle.answer.phrase;
 
-/** How many limits of a build fail, are close and hold. */
+/** How many limits of a build fail, are not known, close and hold. */
 public final class LimitCountPhrase {
 
     private LimitCountPhrase() {}
 
-    public static String of(int duties, long fail, long close, long hold) {
-        return "Of " + (fail + close + hold) + " limits at " + duties + " duty points: " + fail + " fail, " + close
-                + " close, " + hold + " hold.";
+    public static String of(int duties, long fail, long notKnown, long close, long hold) {
+        return "Of " + (fail + notKnown + close + hold) + " limits at " + duties + " duty points: " + fail + " fail, "
+                + notKnown + " not known, " + close + " close, " + hold + " hold.";
     }
 }

@@ -21,6 +21,7 @@ public final class LimitPhrase {
             case COOLER -> "cooler";
             case CONVERTER_CHARGE -> "converter charge";
             case FILM -> "hub film";
+            case FILM_OIL -> "hub film oil";
             case UNIT_LOAD -> "hub unit load";
             case PUMP_INLET -> "pump inlet";
             case RELIEF -> "relief valve";

@@ -22,6 +22,9 @@ public final class MapPhrase {
     /** Why nothing is known: no limit has a need. */
     public static final String NOTHING_JUDGED = "no limit is judged";
 
+    /** Behind the headroom of a point at which a limit is left out because it is not known whether it holds. */
+    public static final String UNDECIDED = "*";
+
     private MapPhrase() {}
 
     /** Why nothing is known: no steady state at a duty point. */

@@ -92,6 +92,12 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
                 + " is the least allowed (assumed from roughness).";
     }
 
+    /** What passes along the bushing against what a full film takes. */
+    public String filmOil(Margin margin) {
+        return "Along the bushing come " + margins().value(margin) + "; a full film turns out "
+                + margins().needed(margin) + " at its open end.";
+    }
+
     public String unitLoad(Margin margin) {
         return "Side load and weight over the bushing's length and width come to "
                 + margins().value(margin) + margins().speed(margin, ", at ") + "; its material bears "

@@ -30,8 +30,17 @@ public final class MarginNotePhrase {
             case TURBINE_SPEED_NOT_GIVEN ->
                 "turbine speed not given: the oil's rotation counted from standing to engine speed, whichever is worse";
             case METAL_CONTACT -> "metal contact: the film is not known";
+            case EDGE_TOUCHES -> "the hub leans so much that it touches at its edge";
+            case FILM_SHORT_OF_OIL ->
+                "the film is told as if it were full, and " + share(note)
+                        + " of the oil that takes is fed to it: what it is then is not known";
             case INLET_STARVED -> "the inlet is starved; the pump fills in part";
         };
+    }
+
+    private static String share(MarginNote note) {
+        double share = note.share().orElseThrow();
+        return share < 0.005 ? "next to nothing" : percent(note);
     }
 
     private static String percent(MarginNote note) {

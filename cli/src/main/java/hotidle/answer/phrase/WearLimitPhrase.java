@@ -43,6 +43,23 @@ public final class WearLimitPhrase {
                 + " than is said here.";
     }
 
+    /** A bushing that the limits judged would let wear further than service manuals do; sizes with their unit. */
+    public static String moreThanPublished(String fit, String allowed) {
+        return fit + ": service manuals let the bore of such a bushing wear to " + allowed
+                + " (0.05 mm beyond new), less than this table: the film tells nothing of alignment and seal. The lower counts.";
+    }
+
+    /** The same of one whose found limit is the lower. */
+    public static String withinPublished(String fit, String allowed) {
+        return fit + ": service manuals let the bore of such a bushing wear to " + allowed
+                + " (0.05 mm beyond new), more than this table does.";
+    }
+
+    /** How tight a fit may be that feeds the hub's film; sizes with their unit. */
+    public static String leastFeed(String fit, String least, String duty) {
+        return fit + " feeds the film of the hub: below " + least + " a full film gets too little oil at " + duty + ".";
+    }
+
     /** Fits that take nothing away, however worn. */
     public static String noneOfThese(List<String> fits) {
         return "None of these takes a limit away alone, even worn eight times its allowance further: "

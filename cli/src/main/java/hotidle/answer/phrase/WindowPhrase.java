@@ -26,9 +26,18 @@ public record WindowPhrase(Quantity.UnitSystem units) {
         return needing + " needs at least " + psi(least) + " and " + bearing + " allows at most " + psi(most);
     }
 
-    /** Every limit holds in some ranges, {@link #range}; behind it what the build has now. */
-    public static String holds(String build, List<String> ranges, String now) {
-        return build + ": every limit holds from " + String.join("; and from ", ranges) + ". " + now;
+    /** Behind the name of a limit of which it is not known everywhere in its range whether it holds. */
+    public static final String UNDECIDED = " *";
+
+    /**
+     * Every limit holds in some ranges, {@link #range}.
+     *
+     * @param now       what the build has now
+     * @param undecided limits of which it is not known whether they hold there, by {@link NotKnownPhrase}; empty without any
+     */
+    public static String holds(String build, List<String> ranges, String now, String undecided) {
+        return build + (undecided.isEmpty() ? ": every limit" : ": every limit that is known") + " holds from "
+                + String.join("; and from ", ranges) + ". " + now + (undecided.isEmpty() ? "" : " " + undecided);
     }
 
     /** A range, and what ends it as {@link #failsBelow} and {@link #failsAbove} say. */
@@ -76,7 +85,8 @@ public record WindowPhrase(Quantity.UnitSystem units) {
     /** Beneath the tables: how set pressures are reached, between which pressures was looked, and how far they are raised in the trade. */
     public String legend(double lowest, double highest, double raised, SetPressure.By by) {
         return "Tried from " + psi(lowest) + " to " + psi(highest)
-                + "; <= and >= say that a limit still holds at the end of that. " + SetByPhrase.set(by) + "."
+                + "; <= and >= say that a limit still holds at the end of that, * that somewhere between it is not known whether it"
+                + " does. " + SetByPhrase.set(by) + "."
                 + " Strength of case, pump, rings, shafts and converter is not judged: raised pressures in the trade go to"
                 + " about " + psi(raised) + " (common practice).";
     }

@@ -1,6 +1,8 @@
 package hotidle.answer.wear;
 
 import hotidle.answer.Answer;
+import hotidle.answer.NotKnown;
+import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
@@ -34,13 +36,14 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
         if (wear.held() == 0) {
             return head
                     + Wrap.lines(WearLimitPhrase.noneHolds(build, wear.already().size()), "", "  ")
-                    + notKnown();
+                    + notKnown()
+                    + undecided();
         }
         String already = wear.already().isEmpty()
                 ? ""
                 : Wrap.lines(WearLimitPhrase.failAlready(listed(wear.already())), "  ", "  ");
-        return head + Wrap.lines(build + ": " + worn() + together(), "", "  ") + already + notKnown() + "\n"
-                + Caution.WHOLE + "\n\n" + fits() + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
+        return head + Wrap.lines(build + ": " + worn() + together(), "", "  ") + already + notKnown() + undecided()
+                + "\n" + Caution.WHOLE + "\n\n" + fits() + hub() + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
     }
 
     private String notKnown() {
@@ -59,6 +62,39 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
                         ? WearLimitPhrase.NO_FIT_ALONE + "\n"
                         : FitRows.shown(found).aligned())
                 + (none.isEmpty() ? "" : Wrap.lines(WearLimitPhrase.noneOfThese(none), "", "  "));
+    }
+
+    /** Said once, whatever the number of fits. */
+    private String undecided() {
+        String said = NotKnown.said(wear.undecided());
+        return said.isEmpty() ? "" : Wrap.lines(said, "  ", "  ");
+    }
+
+    /** What no film tells of the bushing's wear, and how tight the fits may be that feed its film. */
+    private String hub() {
+        StringBuilder text = new StringBuilder();
+        wear.fits().stream().filter(fit -> fit.published().isPresent()).forEach(fit -> {
+            String allowed = Quantity.SIZE.with(
+                    Quantity.UnitSystem.METRIC, fit.published().getAsDouble());
+            String name = fit.dimension().name();
+            text.append(Wrap.lines(
+                    fit.moreGenerous()
+                            ? WearLimitPhrase.moreThanPublished(name, allowed)
+                            : WearLimitPhrase.withinPublished(name, allowed),
+                    "",
+                    "  "));
+        });
+        wear.feeds().stream()
+                .filter(feed -> feed.least().isPresent())
+                .forEach(feed -> text.append(Wrap.lines(
+                        WearLimitPhrase.leastFeed(
+                                feed.dimension().name(),
+                                Quantity.SIZE.with(
+                                        Quantity.UnitSystem.METRIC, feed.least().get()),
+                                feed.by().orElseThrow().duty()),
+                        "",
+                        "  ")));
+        return text.toString();
     }
 
     private String worn() {

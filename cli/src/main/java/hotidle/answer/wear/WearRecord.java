@@ -3,6 +3,7 @@ package hotidle.answer.wear;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.LimitRecord;
+import hotidle.study.FilmFeed;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
 import java.util.List;
@@ -17,6 +18,8 @@ record WearRecord(String circuit, List<BuildWear> builds) {
             List<LimitRecord> failAlready,
             List<String> unsolvedDuties,
             List<FitRecord> fits,
+            List<FeedRecord> filmFeeds,
+            List<LimitRecord> notKnown,
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<TogetherRecord> together) {}
 
     /** A fit that wears alone; sizes in its unit. */
@@ -28,7 +31,8 @@ record WearRecord(String circuit, List<BuildWear> builds) {
             OptionalDouble shopLimit,
             Optional<Double> goneAt,
             double searchedTo,
-            List<LimitRecord> firstGone) {
+            List<LimitRecord> firstGone,
+            OptionalDouble publishedAllowance) {
 
         static FitRecord of(Wear.WornFit fit) {
             WearSize size = fit.dimension();
@@ -40,7 +44,21 @@ record WearRecord(String circuit, List<BuildWear> builds) {
                     size.limit(),
                     fit.size(),
                     fit.searched(),
-                    LimitRecord.of(fit.gone()));
+                    LimitRecord.of(fit.gone()),
+                    fit.published());
+        }
+    }
+
+    /** How tight a fit may be that feeds the film of the hub bushing. */
+    record FeedRecord(String fit, double asIs, Optional<Double> least, Optional<LimitRecord> by, double searchedTo) {
+
+        static FeedRecord of(FilmFeed feed) {
+            return new FeedRecord(
+                    feed.dimension().name(),
+                    feed.dimension().value(),
+                    feed.least(),
+                    feed.by().map(LimitRecord::of),
+                    feed.searched());
         }
     }
 
@@ -55,6 +73,8 @@ record WearRecord(String circuit, List<BuildWear> builds) {
                         LimitRecord.of(wear.already()),
                         wear.unsolved(),
                         wear.fits().stream().map(FitRecord::of).toList(),
+                        wear.feeds().stream().map(FeedRecord::of).toList(),
+                        LimitRecord.of(wear.undecided()),
                         wear.together()
                                 .map(all -> new TogetherRecord(
                                         all.share(), LimitRecord.of(all.gone()), LimitRecord.of(all.already()))))));

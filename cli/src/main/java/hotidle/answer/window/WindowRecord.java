@@ -1,5 +1,6 @@
 package hotidle.answer.window;
 
+import hotidle.answer.LimitRecord;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
@@ -13,14 +14,15 @@ record WindowRecord(String circuit, List<Build> builds) {
             String build,
             String summary,
             List<RangeRecord> allHold,
+            List<LimitRecord> notKnown,
             List<SpanRecord> limits,
             List<PointRecord> points) {}
 
     /** Set pressures between which something holds, and the limit that ends it; null where nothing tried does. */
     record RangeRecord(double lowPa, Optional<String> lowBy, double highPa, Optional<String> highBy) {}
 
-    /** What one limit allows; the duty is empty where it holds anywhere. */
-    record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty) {}
+    /** What one limit allows; the worst duty is empty where it holds anywhere, and it is not known whether it does at others. */
+    record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty, List<String> notKnownAt) {}
 
     /** One set pressure that was tried. */
     record PointRecord(double setPressurePa, List<LimitAt> margins, List<String> unsolvedDuties) {}
@@ -41,6 +43,7 @@ record WindowRecord(String circuit, List<Build> builds) {
                 one.name(),
                 sentences.summary(one),
                 ranges(window.all()),
+                LimitRecord.of(window.undecided()),
                 window.spans().stream().map(WindowRecord::span).toList(),
                 window.points().stream().map(WindowRecord::point).toList());
     }
@@ -50,7 +53,8 @@ record WindowRecord(String circuit, List<Build> builds) {
                 span.kind().word(),
                 span.part(),
                 ranges(span.ranges()),
-                span.worst().map(Judgement.Key::duty).orElse(""));
+                span.worst().map(Judgement.Key::duty).orElse(""),
+                span.undecided().stream().map(Judgement.Key::duty).toList());
     }
 
     private static List<RangeRecord> ranges(List<Window.PressureRange> ranges) {

@@ -2,6 +2,7 @@ package hotidle.answer.window;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.LimitPhrase;
+import hotidle.answer.phrase.WindowPhrase;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
@@ -39,11 +40,15 @@ record WindowRows(Quantity.UnitSystem units, WindowAnswer.BuildWindow build) {
                     rows.set(i, labelled(LimitPhrase.APPLY_BOTH, cells.get(i - from)));
                 }
             } else {
-                cells.forEach(row -> rows.add(labelled(LimitPhrase.label(span.kind()), row)));
+                cells.forEach(row -> rows.add(labelled(label(span), row)));
             }
             holding = cells;
         }
         return rows;
+    }
+
+    private static String label(Window.Span span) {
+        return LimitPhrase.label(span.kind()) + (span.undecided().isEmpty() ? "" : WindowPhrase.UNDECIDED);
     }
 
     private static List<String> labelled(String label, List<String> cells) {

@@ -1,5 +1,6 @@
 package hotidle.answer.window;
 
+import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.WindowPhrase;
@@ -27,7 +28,10 @@ record WindowSentences(Quantity.UnitSystem units) {
                                 tried.get(tried.size() - 1).pressure(),
                                 because(why)))
                 .orElseGet(() -> WindowPhrase.holds(
-                        one.name(), window.all().stream().map(this::range).toList(), now(one)));
+                        one.name(),
+                        window.all().stream().map(this::range).toList(),
+                        now(one),
+                        NotKnown.said(window.undecided())));
     }
 
     private String because(NoSetPressure why) {

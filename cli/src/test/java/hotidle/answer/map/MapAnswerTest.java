@@ -36,13 +36,13 @@ class MapAnswerTest {
     private static WindowMap.Cell lube(double pressure, double size, double headroom) {
         Margin margin = Margin.of(Margin.Kind.LUBRICATION, "lube-rear", 1e-4 * (1 + headroom), 1e-4, Margin.Scale.FLOW);
         return new WindowMap.Cell(
-                pressure, size, Optional.of(new WindowMap.LeastMargin(LUBE, margin)), Optional.empty());
+                pressure, size, Optional.of(new WindowMap.LeastMargin(LUBE, margin)), Optional.empty(), List.of());
     }
 
     private static WindowMap.Cell contact(double pressure, double size) {
         Margin margin = Margin.of(Margin.Kind.FILM, "hub", Double.NaN, 3e-6, Margin.Scale.LENGTH);
         return new WindowMap.Cell(
-                pressure, size, Optional.of(new WindowMap.LeastMargin(FILM, margin)), Optional.empty());
+                pressure, size, Optional.of(new WindowMap.LeastMargin(FILM, margin)), Optional.empty(), List.of());
     }
 
     private static WindowMap.Cell unknown(double pressure, double size) {
@@ -50,7 +50,8 @@ class MapAnswerTest {
                 pressure,
                 size,
                 Optional.empty(),
-                Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall"))));
+                Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall"))),
+                List.of());
     }
 
     private static WindowMap map(double unit, WindowMap.Cell lastCell, WindowMap.NamedCell... marks) {
@@ -183,7 +184,7 @@ class MapAnswerTest {
             Judgement.Key key = new Judgement.Key("duty-" + i, Margin.Kind.COOLER, "cooler");
             Margin margin = Margin.of(Margin.Kind.COOLER, "cooler", 2, 1, Margin.Scale.FLOW);
             row.add(new WindowMap.Cell(
-                    LOW + i, 1e-4, Optional.of(new WindowMap.LeastMargin(key, margin)), Optional.empty()));
+                    LOW + i, 1e-4, Optional.of(new WindowMap.LeastMargin(key, margin)), Optional.empty(), List.of()));
         }
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
@@ -225,7 +226,7 @@ class MapAnswerTest {
     }
 
     private static String why(WindowMap.NotKnown.Obstacle cause, Optional<String> duty) {
-        return WhyNotKnown.of(
-                new WindowMap.Cell(LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty))));
+        return WhyNotKnown.of(new WindowMap.Cell(
+                LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty)), List.of()));
     }
 }

@@ -25,4 +25,15 @@ class MarginNotePhraseTest {
                         MarginNote.of(MarginNote.Remark.METAL_CONTACT))));
         assertEquals("", MarginNotePhrase.of(List.of()));
     }
+
+    @Test
+    void aFilmWithoutOilIsSaidToBeSuch() {
+        assertEquals(
+                "the film is told as if it were full, and next to nothing of the oil that takes is fed to it: what it is then is not"
+                        + " known",
+                MarginNotePhrase.of(List.of(MarginNote.of(MarginNote.Remark.FILM_SHORT_OF_OIL, 0.003))));
+        assertEquals(
+                "the film is told as if it were full, and 40 % of the oil that takes is fed to it: what it is then is not known",
+                MarginNotePhrase.of(List.of(MarginNote.of(MarginNote.Remark.FILM_SHORT_OF_OIL, 0.4))));
+    }
 }

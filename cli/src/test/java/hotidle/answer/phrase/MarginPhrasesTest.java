@@ -142,18 +142,31 @@ class MarginPhrasesTest {
         String limit = VERDICT.limit(CLUTCH, "stall");
         assertEquals(
                 "restored: HOLDS. Least headroom: apply, holding (low-clutch) at stall: 161 psi, needs 142 psi (+13 %).",
-                BuildVerdictPhrase.of("restored", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty()));
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty())
+                BuildVerdictPhrase.of(
+                        "restored", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), false));
+        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), false)
                 .startsWith("x: CLOSE. First limit: apply"));
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.of("stall"))
-                .endsWith(" Not known at stall: no steady state was found."));
+        assertTrue(
+                BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.of("stall"), false)
+                        .endsWith(" Not known at stall: no steady state was found."));
+    }
+
+    @Test
+    void aBuildWithALimitThatIsNotKnownHoldsAsFarAsIsKnownAndFailsAllTheSame() {
+        String limit = VERDICT.limit(CLUTCH, "stall");
+        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), true)
+                .startsWith("x: HOLDS as far as is known. Least headroom: apply"));
+        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), true)
+                .startsWith("x: CLOSE as far as is known. First limit: apply"));
+        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.empty(), true)
+                .startsWith("x: FAILS. First limit: apply"));
     }
 
     @Test
     void aClutchThatDragsFailsABuildWhoseLimitsHold() {
         String drags = new ClutchPhrase(UnitSystem.SHOP).drags("overdrive", 50 * PSI, "stall", "first", 12 * PSI);
         String said = BuildVerdictPhrase.of(
-                "x", Optional.of(drags), Margin.Verdict.HOLDS, VERDICT.limit(CLUTCH, "stall"), Optional.empty());
+                "x", Optional.of(drags), Margin.Verdict.HOLDS, VERDICT.limit(CLUTCH, "stall"), Optional.empty(), false);
         assertTrue(
                 said.startsWith("x: FAILS. overdrive carries 50 psi at stall, though first does not apply it"), said);
         assertTrue(said.contains("drags and burns. Apart from that: HOLDS."), said);
@@ -181,13 +194,17 @@ class MarginPhrasesTest {
     void aBuildOfWhichNothingIsJudgedIsNotKnownOrHasNothingToJudge() {
         assertEquals(
                 "x: NOT KNOWN. Not known at stall: no steady state was found.",
-                BuildVerdictPhrase.nothingJudged("x", Optional.of("stall")));
-        assertTrue(BuildVerdictPhrase.nothingJudged("x", Optional.empty()).contains("nothing to judge"));
+                BuildVerdictPhrase.nothingJudged("x", Optional.of("stall"), false));
+        assertTrue(
+                BuildVerdictPhrase.nothingJudged("x", Optional.empty(), false).contains("nothing to judge"));
+        assertEquals("x: NOT KNOWN.", BuildVerdictPhrase.nothingJudged("x", Optional.empty(), true));
     }
 
     @Test
     void limitsAreCountedByVerdictAndDutiesAreHeadedByTheirLine() {
-        assertEquals("Of 71 limits at 6 duty points: 7 fail, 1 close, 63 hold.", LimitCountPhrase.of(6, 7, 1, 63));
+        assertEquals(
+                "Of 74 limits at 6 duty points: 7 fail, 3 not known, 1 close, 63 hold.",
+                LimitCountPhrase.of(6, 7, 3, 1, 63));
         assertEquals(
                 ", line 99 psi of the 150 psi commanded",
                 DutyPhrase.line(UnitSystem.SHOP, 99 * PSI, OptionalDouble.of(150 * PSI)));
@@ -205,11 +222,11 @@ class MarginPhrasesTest {
     }
 
     @Test
-    void theHubIsToldWhereItsFilmIsThinnestWithTrumplersRuleForComparison() {
-        String said = new HubLoadPhrase(UnitSystem.METRIC).whereThinnest(25, 750, 8.8e5, 3.4e-6, 7.1e-6);
+    void theHubIsToldWhereItsFilmIsThinnestWithTrumplersRule() {
+        String said = new HubLoadPhrase(UnitSystem.METRIC).whereThinnest(25, 750, 8.8e5, 3.4e-6, 2.8e-6, 7.1e-6);
         assertEquals(
-                "Hub where its film is thinnest, 1500 rpm: load 750 N, unit load 8.80 bar, film 3.4 um. For comparison,"
-                        + " not judged here: Trumpler's rule for ground journals asks for 7.1 um.",
+                "Hub where its film is thinnest, 1500 rpm: load 750 N, unit load 8.80 bar, film 3.4 um, at the edge to"
+                        + " which it leans 2.8 um. Trumpler's rule for ground journals, from which on it is known to hold, asks for 7.1 um.",
                 said);
         assertTrue(new HubLoadPhrase(UnitSystem.METRIC).sameSpeed().startsWith("Hub film [um] of all builds"));
     }

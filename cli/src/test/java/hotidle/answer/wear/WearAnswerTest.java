@@ -9,11 +9,13 @@ import hotidle.answer.format.Json;
 import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
+import hotidle.study.FilmFeed;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class WearAnswerTest {
@@ -27,11 +29,21 @@ class WearAnswerTest {
     private static final WearSize FIRST = WEARING.get(0);
 
     private static WearAnswer answer(int held, List<Wear.WornFit> fits, Optional<Wear.Together> together) {
-        return new WearAnswer("rig", "", "bench", WEARING, new Wear(held, List.of(), fits, together, List.of()));
+        return new WearAnswer(
+                "rig",
+                "",
+                "bench",
+                WEARING,
+                new Wear(held, List.of(), fits, together, List.of(), List.of(), List.of()));
     }
 
     private static Wear.WornFit gone(double further) {
-        return new Wear.WornFit(FIRST, Optional.of(FIRST.value() + further), List.of(COOLER), FIRST.value() + 1e-3);
+        return new Wear.WornFit(
+                FIRST,
+                Optional.of(FIRST.value() + further),
+                List.of(COOLER),
+                FIRST.value() + 1e-3,
+                OptionalDouble.empty());
     }
 
     @Test
@@ -42,7 +54,8 @@ class WearAnswerTest {
 
     @Test
     void aFitThatTakesNothingAwayIsNamedBeneathTheTable() {
-        Wear.WornFit harmless = new Wear.WornFit(FIRST, Optional.empty(), List.of(), FIRST.value() + 1e-3);
+        Wear.WornFit harmless =
+                new Wear.WornFit(FIRST, Optional.empty(), List.of(), FIRST.value() + 1e-3, OptionalDouble.empty());
         WearAnswer answer = answer(1, List.of(harmless), Optional.empty());
         assertTrue(answer.screen().contains("No fit alone takes a limit away."));
         assertTrue(answer.screen().replaceAll("\\s+", " ").contains("allowance further: " + FIRST.name()));
@@ -66,5 +79,35 @@ class WearAnswerTest {
         JsonNode with = Json.tree(answer(1, List.of(), Optional.of(all)).json()).at("/builds/0/together");
         assertEquals(0.5, with.get("share_of_written_limits").doubleValue());
         assertEquals("cooler", with.at("/first_gone/0/margin").textValue());
+    }
+
+    /** A bore that no limit keeps from wearing by 0.08 mm, where service manuals stop at 0.05 mm. */
+    @Test
+    void aBushingsWearIsNotToldAsMoreGenerousWithoutSayingSo() {
+        Wear.WornFit far = new Wear.WornFit(
+                FIRST,
+                Optional.of(FIRST.fresh() + 0.08e-3),
+                List.of(COOLER),
+                FIRST.value() + 1e-3,
+                OptionalDouble.of(FIRST.fresh() + 0.05e-3));
+        String screen = answer(1, List.of(far), Optional.empty()).screen().replaceAll("\\s+", " ");
+        assertTrue(screen.contains("(0.05 mm beyond new), less than this table"), screen);
+        assertTrue(Json.tree(answer(1, List.of(far), Optional.empty()).json())
+                .at("/builds/0/fits/0/published_allowance")
+                .isNumber());
+    }
+
+    @Test
+    void whatIsNotKnownAndHowTightAFitMayBeAreSaidOnce() {
+        Judgement.Key film = new Judgement.Key("hot-idle", Margin.Kind.FILM, "hub-bushing");
+        Judgement.Key oil = new Judgement.Key("stall", Margin.Kind.FILM_OIL, "hub-bushing");
+        FilmFeed feed = new FilmFeed(FIRST, Optional.of(30e-6), Optional.of(oil), 10e-6);
+        Wear wear = new Wear(
+                1, List.of(), List.of(gone(1e-5)), Optional.empty(), List.of(film, oil), List.of(feed), List.of());
+        String screen =
+                new WearAnswer("rig", "", "bench", WEARING, wear).screen().replaceAll("\\s+", " ");
+        assertTrue(
+                screen.contains("Not known, and left out: hub film (hub-bushing) at hot-idle; hub film oil"), screen);
+        assertTrue(screen.contains("below 0.030 mm a full film gets too little oil at stall"), screen);
     }
 }

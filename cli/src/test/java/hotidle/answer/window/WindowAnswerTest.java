@@ -39,7 +39,7 @@ class WindowAnswerTest {
 
     private static Window.Span span(Judgement.Key key, Window.PressureRange... ranges) {
         Optional<Judgement.Key> worst = ranges.length == 0 ? Optional.of(key) : Optional.empty();
-        return new Window.Span(key.kind(), key.part(), List.of(ranges), worst);
+        return new Window.Span(key.kind(), key.part(), List.of(ranges), worst, List.of());
     }
 
     private static WindowAnswer answer(
@@ -123,6 +123,26 @@ class WindowAnswerTest {
         JsonNode points = Json.tree(answer.json()).at("/builds/0/points");
         assertEquals("hot-idle", points.at("/0/unsolved_duties/0").textValue());
         assertEquals(0, points.at("/1/unsolved_duties").size());
+    }
+
+    /** A film at 12 bar that is thicker than its roughness asks and thinner than a published criterion does. */
+    @Test
+    void aLimitThatIsNotKnownWithinTheRangeIsNamedOnceAndMarkedInItsRow() {
+        Judgement.Key key = new Judgement.Key("stall", Margin.Kind.FILM, "hub-bushing");
+        Margin film = Margin.of(Margin.Kind.FILM, "hub-bushing", 3e-6, 2e-6, Margin.Scale.LENGTH)
+                .unsureTo(7e-6);
+        Window.Span span = new Window.Span(key.kind(), key.part(), List.of(UP), Optional.empty(), List.of(key));
+        Window.SetPoint within = new Window.SetPoint(12e5, Map.of(key, film), List.of());
+        WindowAnswer answer = answer(List.of(UP), List.of(tried(4e5), within, tried(20e5)), span);
+        String words = answer.screen().replaceAll("\\s+", " ");
+        assertTrue(words.contains("every limit that is known holds from 9.00 bar"), words);
+        assertEquals(
+                2, words.split("hub film \\(hub-bushing\\) at stall|hub film \\* hub-bushing", -1).length - 1, words);
+        assertTrue(answer.complete(), "every state was found");
+        JsonNode build = Json.tree(answer.json()).at("/builds/0");
+        assertEquals("film", build.at("/not_known/0/margin").textValue());
+        assertEquals("stall", build.at("/limits/0/not_known_at/0").textValue());
+        assertEquals("not_known", build.at("/points/1/margins/0/verdict").textValue());
     }
 
     @Test

@@ -1,0 +1,38 @@
+package hotidle.answer.phrase;
+
+import hotidle.assess.Margin;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Limits of which it is not known whether they hold: named once a build, beside what is given without them. */
+public final class NotKnownPhrase {
+
+    /** What puts them there. */
+    public static final String WHY =
+            "Such a film is thicker than its roughness asks and thinner than Trumpler's rule asks of"
+                    + " machined bearings, or gets less oil than a full one takes.";
+
+    private NotKnownPhrase() {}
+
+    /** A limit of a part at a duty point. */
+    public record OpenLimit(Margin.Kind kind, String part, String duty) {}
+
+    /** One sentence of them and one of why; empty without any. */
+    public static String of(List<OpenLimit> keys) {
+        if (keys.isEmpty()) {
+            return "";
+        }
+        Map<String, String> duties = new LinkedHashMap<>();
+        keys.forEach(key -> duties.merge(
+                LimitPhrase.label(key.kind()) + " (" + key.part() + ")",
+                key.duty(),
+                (one, other) -> one + ", " + other));
+        StringBuilder listed = new StringBuilder();
+        duties.forEach((limit, at) -> listed.append(listed.isEmpty() ? "" : "; ")
+                .append(limit)
+                .append(" at ")
+                .append(at));
+        return "Not known, and left out: " + listed + ". " + WHY;
+    }
+}

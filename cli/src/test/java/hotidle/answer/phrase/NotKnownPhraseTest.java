@@ -1,0 +1,27 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.assess.Margin;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Limits of which it is not known whether they hold. */
+class NotKnownPhraseTest {
+
+    private static NotKnownPhrase.OpenLimit key(Margin.Kind kind, String duty) {
+        return new NotKnownPhrase.OpenLimit(kind, "hub-bushing", duty);
+    }
+
+    @Test
+    void eachLimitIsNamedOnceWithItsDutyPoints() {
+        assertEquals("", NotKnownPhrase.of(List.of()));
+        assertEquals(
+                "Not known, and left out: hub film (hub-bushing) at hot-idle, stall; hub film oil (hub-bushing) at cold-start. "
+                        + NotKnownPhrase.WHY,
+                NotKnownPhrase.of(List.of(
+                        key(Margin.Kind.FILM, "hot-idle"),
+                        key(Margin.Kind.FILM_OIL, "cold-start"),
+                        key(Margin.Kind.FILM, "stall"))));
+    }
+}
