@@ -5,7 +5,7 @@ package hotidle.oil;
  *
  * <pre>
  * Formula  μ = μ0·(1 − loss·x/(1 + x)), x = μ0·γ/stress; γ the rate of shear, μ0 the viscosity at rest
- * Source   M. M. Cross, J. Colloid Sci. 20, 1965, 417, with his exponent at 1 (form found, the exponent ours: polymers of low
+ * Source   M. M. Cross, J. Colloid Sci. 20, 1965, 417 (found), with his exponent at 1 (ours: polymers of low
  *          molecular mass lie between 2/3 and 1). The rate at which half is lost falls as the oil thickens, for a polymer coil is
  *          drawn out by stress: P. E. Rouse, J. Chem. Phys. 21, 1953 (from memory).
  * Range    the loss of viscosity by use, when polymers break for good, is another: that is in the viscosity at rest
