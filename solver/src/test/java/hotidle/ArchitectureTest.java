@@ -55,11 +55,12 @@ class ArchitectureTest {
     }
 
     @Test
-    void linearAlgebraStaysWithNewtonTheFilmAndHeat() {
+    void linearAlgebraStaysWithNewtonTheFilmHeatAndGears() {
         noClasses()
                 .that(not(resideInAPackage("hotidle.newton..")
                         .or(resideInAPackage("hotidle.film.."))
-                        .or(resideInAPackage("hotidle.heat.."))))
+                        .or(resideInAPackage("hotidle.heat.."))
+                        .or(resideInAPackage("hotidle.geartrain.."))))
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.ejml..")
@@ -97,6 +98,7 @@ class ArchitectureTest {
                         "hotidle.result..",
                         "hotidle.assess..",
                         "hotidle.transmission..",
+                        "hotidle.geartrain..",
                         "hotidle.part..")
                 .and()
                 .areDeclaredInClassesThat(new DescribedPredicate<>("are no work space of the inner loop") {

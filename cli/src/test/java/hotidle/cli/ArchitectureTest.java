@@ -30,6 +30,7 @@ class ArchitectureTest {
         "hotidle.transmission..",
         "hotidle.assess..",
         "hotidle.heat..",
+        "hotidle.geartrain..",
         "hotidle.study.."
     };
 

@@ -36,6 +36,7 @@ class ValidationTest {
                     ClutchRows.rows(),
                     GovernorRows.rows(),
                     CoolerRows.rows(),
+                    GearTrainRows.rows(),
                     NetworkRows.rows())
             .flatMap(List::stream)
             .toList();
