@@ -11,6 +11,7 @@ import hotidle.circuits.section.BuildSection;
 import hotidle.circuits.section.CircuitFile;
 import hotidle.circuits.section.CommandSection;
 import hotidle.circuits.section.DutySection;
+import hotidle.circuits.section.GearSection;
 import hotidle.circuits.section.HeatSection;
 import hotidle.circuits.section.MaterialSection;
 import hotidle.circuits.section.NodeSection;
@@ -97,7 +98,7 @@ final class CircuitAssembly {
         }
         oil = OilSection.oil(root, root.text("oil"));
         command = CommandSection.command(root, parts);
-        ranges = RangeSection.ranges(root, scope);
+        ranges = RangeSection.ranges(root, scope, GearSection.train(root), used);
         Rules.ofFile(root, parts);
         DutySection.duties(root, parts, scope, used);
         changes = new Changes(problems);

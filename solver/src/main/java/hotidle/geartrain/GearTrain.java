@@ -15,11 +15,20 @@ import java.util.Set;
  */
 public record GearTrain(String input, String output, List<PlanetarySet> sets, List<Coupling> couplings) {
 
+    /** Most one-way clutches: every selection of them is tried. */
+    public static final int MOST_ONE_WAYS = 8;
+
     public GearTrain {
         sets = List.copyOf(sets);
         couplings = List.copyOf(couplings);
         if (input.equals(output) || input.equals(Coupling.CASE) || output.equals(Coupling.CASE)) {
             throw new IllegalArgumentException("input and output must be two members, neither of them the case");
+        }
+        if (couplings.stream()
+                        .filter(one -> one.kind() == Coupling.Kind.ONE_WAY)
+                        .count()
+                > MOST_ONE_WAYS) {
+            throw new IllegalArgumentException("at most " + MOST_ONE_WAYS + " one-way clutches");
         }
     }
 

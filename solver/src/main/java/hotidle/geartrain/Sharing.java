@@ -17,6 +17,9 @@ import java.util.Set;
  */
 final class Sharing {
 
+    /** Most couplings of which every selection is left out in turn; with more, the least torques that balance are told as shared. */
+    private static final int MOST_UNDIVIDED = 10;
+
     private final GearTrain train;
     private final List<Coupling> engaged;
     private final Speeds speeds;
@@ -24,6 +27,11 @@ final class Sharing {
     /** One way to divide the loads. */
     @SuppressWarnings("ArrayRecordComponent") // work arrays of one solve, which do not leave the package
     private record Way(List<Coupling> carrying, TorqueBalance balance, int[] directions, TorqueBalance.Solved solved) {
+
+        boolean divided(Coupling coupling) {
+            int index = carrying.indexOf(coupling);
+            return index < 0 || solved.divided()[balance.meshes() + index];
+        }
 
         double torque(Coupling coupling) {
             int index = carrying.indexOf(coupling);
@@ -52,7 +60,7 @@ final class Sharing {
                 undivided.add(engaged.get(i));
             }
         }
-        if (undivided.isEmpty()) {
+        if (undivided.isEmpty() || undivided.size() > MOST_UNDIVIDED) {
             return holds(whole) ? List.of(whole) : List.of();
         }
         List<Way> ways = new ArrayList<>();
@@ -99,7 +107,7 @@ final class Sharing {
         Map<String, Load> loads = new HashMap<>();
         for (Coupling coupling : engaged) {
             double most = 0;
-            boolean shared = false;
+            boolean shared = ways.size() == 1 && !first.divided(coupling);
             for (Way way : ways) {
                 double torque = way.torque(coupling);
                 shared |= Math.abs(torque - first.torque(coupling)) > TorqueBalance.NIL;

@@ -2,6 +2,7 @@ package hotidle.heat;
 
 import hotidle.assess.Figures;
 import hotidle.assess.Roles;
+import hotidle.geartrain.Drive;
 import hotidle.law.OpenPackDrag;
 import hotidle.network.Placed;
 import hotidle.oil.OilAt;
@@ -15,6 +16,7 @@ import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.HeatInputs;
+import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -312,10 +314,11 @@ public record HeatFlows(
         private double turning() {
             double turbine = duty.turbineSpeed().orElseThrow();
             double power = duty.turbineTorque() * 2 * Math.PI * turbine;
-            double meshes = inputs.meshLoss() * Math.abs(power);
+            Range range = unit.range(duty.range()).orElseThrow();
+            double meshes = range.driven().map(Drive.Driven::meshLoss).orElse(inputs.meshLoss()) * Math.abs(power);
             double churning = inputs.churning() * Math.abs(turbine) * 2 * Math.PI * Math.abs(turbine);
             double packs = 0;
-            Map<String, Double> open = unit.range(duty.range()).orElseThrow().open();
+            Map<String, Double> open = range.open();
             for (Placed one : unit.network().parts()) {
                 if (open.containsKey(one.name()) && one.part() instanceof Clutch clutch) {
                     double watts = drag(clutch, open.get(one.name()) * turbine);

@@ -74,7 +74,9 @@ record RandomTrain(GearTrain train, Set<String> applied) {
                             wheel.member().map(RandomTrain::other)))
                     .toList());
             List<Mesh> meshes = new ArrayList<>(set.meshes().stream()
-                    .map(mesh -> random.nextBoolean() ? mesh : new Mesh(/* first= */ mesh.second(), /* second= */ mesh.first(), mesh.efficiency()))
+                    .map(mesh -> random.nextBoolean()
+                            ? mesh
+                            : new Mesh(/* first= */ mesh.second(), /* second= */ mesh.first(), mesh.efficiency()))
                     .toList());
             java.util.Collections.shuffle(wheels, random);
             java.util.Collections.shuffle(meshes, random);

@@ -38,6 +38,7 @@ public final class Declared {
         Set<String> materials = new LinkedHashSet<>(keys(file, "materials"));
         Materials.KNOWN.forEach(known -> materials.add(known.name()));
         names.put(Names.MATERIAL, List.copyOf(materials));
+        names.put(Names.MEMBER, GearMembers.in(file));
         Kinds.ROLES.forEach(role -> names.put(role, partsOf(file, Kinds.words(role))));
         return new Scope(names);
     }

@@ -8,7 +8,7 @@ import java.util.List;
 /** All rules, each asked at the point of the reading from which on what it looks at is known. */
 public final class Rules {
 
-    static final List<Rule.OfCircuit> OF_FILE = List.of(new SumpIsARegion());
+    static final List<Rule.OfCircuit> OF_FILE = List.of(new SumpIsARegion(), new TeethFit());
 
     static final List<Rule.OfCircuit> OF_PARTS = List.of(
             new NoLoops(),

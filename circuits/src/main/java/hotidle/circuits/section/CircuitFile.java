@@ -43,6 +43,11 @@ public final class CircuitFile {
                     Key.of("regions", new Type.Notes(), "places of one oil temperature; one of them is sump"),
                     Key.of("nodes", new Type.NamedGroups(NodeSection.NODE), "places of one pressure"),
                     Key.of("parts", new Type.PartNames(), "what lies between the nodes"),
+                    Key.of(
+                                    "gearsets",
+                                    new Type.OneGroup(GearSection.TRAIN),
+                                    "the gear train; with it, ratios, torque shares and drum speeds are computed, and checked where they are written")
+                            .optional(),
                     Key.of("ranges", new Type.NamedGroups(RangeSection.RANGE), "ranges of the unit"),
                     Key.of(
                                     "command",

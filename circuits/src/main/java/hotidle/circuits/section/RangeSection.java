@@ -3,17 +3,21 @@ package hotidle.circuits.section;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
+import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.ProblemCode;
+import hotidle.geartrain.Drive.Driven;
+import hotidle.geartrain.GearTrain;
 import hotidle.transmission.Range;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Ranges of the unit with the clutches that each applies: keys, and how they are read. */
 public final class RangeSection {
@@ -27,6 +31,7 @@ public final class RangeSection {
                                     "torque-share",
                                     Dimension.RATIO,
                                     "what the gear set makes it hold: its torque over the turbine's torque, above 1 where it holds more")
+                            .neededWhere("there are no gearsets and the range drives")
                             .allowed("0", "20")
                             .usual("0", "5"),
                     Key.quantity("speed-ratio", Dimension.RATIO, "speed of its drum over the turbine's speed")
@@ -39,6 +44,12 @@ public final class RangeSection {
                     Key.text("about", "what it is"),
                     Key.choice("forward", "whether it drives forward; set pressure is quoted in these", "yes", "no")
                             .byDefault("no", "assumed"),
+                    Key.choice(
+                                    "drives",
+                                    "whether the clutches that carry pressure drive the vehicle; no for a neutral with one applied",
+                                    "yes",
+                                    "no")
+                            .byDefault("yes", "where a clutch is applied"),
                     Key.of("clutches", new Type.NamedGroups(APPLIED), "clutches that carry pressure in it")
                             .neededWhere("a clutch or band is applied in no other range"),
                     Key.of(
@@ -48,27 +59,51 @@ public final class RangeSection {
                             .optional()
                             .allowed("-20", "20")));
 
-    /** All ranges. */
-    public static List<Range> ranges(Attributes file, Scope scope) {
+    /** All ranges; what their clutches carry follows from the gear train where there is one. */
+    public static List<Range> ranges(Attributes file, Scope scope, Optional<GearTrain> train, ReadingLog used) {
         List<Range> ranges = new ArrayList<>();
         for (Attributes range : file.groups("ranges").values()) {
+            range.groups("clutches").values().forEach(clutch -> isAClutch(clutch, scope));
+            Optional<Driven> driven = train.flatMap(gears -> RangeOfTrain.driven(gears, range));
             Map<String, Range.Applied> applied = new LinkedHashMap<>();
             for (Attributes clutch : range.groups("clutches").values()) {
-                if (!scope.of(Names.CLUTCH).contains(clutch.name())) {
-                    clutch.error(
-                            ProblemCode.NO_CLUTCH,
-                            "",
-                            "is no clutch of the parts",
-                            "",
-                            Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
-                } else if (!clutch.broken()) {
+                if (driven.isPresent()) {
+                    used.forget("ranges." + range.name() + ".clutches." + clutch.name() + ".speed-ratio");
+                } else if (!file.stands("gearsets") && !clutch.stands("torque-share")) {
+                    clutch.missing(
+                            "torque-share",
+                            "without gearsets it is not known what the gear set makes it hold",
+                            "add 'torque-share: ...', or gearsets to the circuit");
+                }
+                if (!clutch.broken()) {
                     applied.put(
                             clutch.name(),
-                            new Range.Applied(clutch.number("torque-share"), clutch.number("speed-ratio")));
+                            driven.map(found -> RangeOfTrain.applied(train.orElseThrow(), found, clutch))
+                                    .orElseGet(() -> asWritten(clutch)));
                 }
             }
-            ranges.add(new Range(range.name(), range.text("forward").equals("yes"), applied, range.numbers("open")));
+            Map<String, Double> open =
+                    new LinkedHashMap<>(driven.map(found -> RangeOfTrain.open(train.orElseThrow(), found))
+                            .orElse(Map.of()));
+            open.putAll(range.numbers("open"));
+            boolean forward = range.text("forward").equals("yes");
+            ranges.add(new Range(range.name(), forward, applied, open, driven));
         }
         return ranges;
+    }
+
+    private static void isAClutch(Attributes clutch, Scope scope) {
+        if (!scope.of(Names.CLUTCH).contains(clutch.name())) {
+            clutch.error(
+                    ProblemCode.NO_CLUTCH,
+                    "",
+                    "is no clutch of the parts",
+                    "",
+                    Nearest.mend(clutch.name(), scope.of(Names.CLUTCH)));
+        }
+    }
+
+    private static Range.Applied asWritten(Attributes clutch) {
+        return new Range.Applied(clutch.numberIf("torque-share").orElse(0), clutch.number("speed-ratio"));
     }
 }

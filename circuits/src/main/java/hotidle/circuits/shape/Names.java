@@ -17,7 +17,8 @@ public enum Names {
     PUMP_INLET("pump-inlet"),
     BUSHING("bushing"),
     BUILD("build"),
-    DUTY("duty point");
+    DUTY("duty point"),
+    MEMBER("member of the gear train");
 
     private final String word;
 
@@ -34,7 +35,7 @@ public enum Names {
     public boolean isPart() {
         return switch (this) {
             case PART, CLUTCH, SOLENOID, SPOOL_VALVE, FACE_GAP, PUMP_CHAMBER, PUMP_INLET, BUSHING -> true;
-            case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD, DUTY -> false;
+            case OIL, MATERIAL, BEARING_MATERIAL, REGION, NODE, RANGE, BUILD, DUTY, MEMBER -> false;
         };
     }
 

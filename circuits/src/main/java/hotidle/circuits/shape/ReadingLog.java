@@ -14,6 +14,11 @@ public final class ReadingLog {
         defaults.put(path, fallback);
     }
 
+    /** Takes a default back that was not needed, since the value follows from something else. */
+    public void forget(String path) {
+        defaults.remove(path);
+    }
+
     /** Notes a size as it is in use. */
     void note(String path, Attributes.Sizes size) {
         // a part that is read on its own has no name in front of its keys

@@ -170,6 +170,18 @@ public enum ProblemCode {
     FED_AND_VENTED,
     CLUTCH_SHUT_IN,
 
+    // The gear train.
+
+    NOT_TWO_MEMBERS,
+    TOO_MANY_ONE_WAYS,
+    TEETH_DO_NOT_MESH,
+    /** Planets at equal angles cannot be put in. */
+    TEETH_NOT_ASSEMBLED,
+    CLUTCH_NOT_IN_TRAIN,
+    RANGE_DOES_NOT_DRIVE,
+    SHARE_AGAINST_TRAIN,
+    DRUM_AGAINST_TRAIN,
+
     // Regions, oil and duty points.
 
     NO_SUMP,
