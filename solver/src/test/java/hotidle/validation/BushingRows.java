@@ -11,6 +11,7 @@ import hotidle.film.RaimondiBoyd;
 import hotidle.oil.Oil;
 import hotidle.part.Bushing;
 import hotidle.part.Fit;
+import hotidle.part.Setting;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,6 +50,8 @@ final class BushingRows {
                                 power(0.153, 0.1, 20e-6, 0.2, 30) / (2 * Math.PI * 30),
                                 Sources.SCHASCHKE.at("ex. 3.19")),
                         clearance(),
+                        crankshaft("torque, no load", "11.2", "lbf·in", CRANKSHAFT_SPEED * 2 * Math.PI * POUND * INCH),
+                        crankshaft("power, no load", "0.640", "hp", HORSEPOWER),
                         Row.of(
                                         PART,
                                         "hottest oil between two walls at 20 °C",
@@ -76,7 +79,69 @@ final class BushingRows {
                                         / INCH,
                                 Source.memory(
                                         "P. R. Trumpler in J. E. Shigley, C. R. Mischke, Mechanical Engineering Design, §12-7"))));
+        rows.addAll(designed());
         return rows;
+    }
+
+    private static final String DESIGNED =
+            "journal 1.5 in, 1.5 in long, radial clearance 0.0015 in, 1800 rpm, 500 lb, 4 µreyn";
+
+    /** A bearing of given load: the eccentricity at which its film carries it, then film, torque and side flow. */
+    private static List<Row> designed() {
+        Bushing bushing = bushing(1.5 * INCH, 0.0015 * INCH, 1.5 * INCH);
+        Setting setting = Trade.setting(30, Oil.fixed(850, 4e-6 * PSI));
+        double e = eccentricity(1, Math.pow(0.75 / 0.0015, 2) * 4e-6 * 30 / (500 / (1.5 * 1.5)));
+        double power = Trade.measure(bushing, setting, Bushing.FRICTION_POWER, 0, 0, e, 0);
+        double side = Trade.measure(bushing, setting, Bushing.SIDE_FLOW, 0, 0, e, 0);
+        String chart = "3 %: the book reads charts of the same table";
+        return List.of(
+                Row.of(PART, "least film", DESIGNED, "0.00063", "in", 0.0015 * (1 - e), SHIGLEY.at("ex. 12-1"))
+                        .withinShare(0.03, chart),
+                Row.of(
+                                PART,
+                                "torque",
+                                DESIGNED,
+                                "2.62",
+                                "lbf·in",
+                                power / (2 * Math.PI * 30) / (POUND * INCH),
+                                SHIGLEY.at("ex. 12-2"))
+                        .withinShare(0.03, chart),
+                Row.of(PART, "side flow", DESIGNED, "0.142", "in³/s", side / Math.pow(INCH, 3), SHIGLEY.at("ex. 12-3"))
+                        .withinShare(0.03, chart));
+    }
+
+    private static final Source SHIGLEY =
+            Source.memory("R. G. Budynas, J. K. Nisbett, Shigley's Mechanical Engineering Design");
+
+    /** Eccentricity of a film of a Sommerfeld number, by halving. */
+    private static double eccentricity(double lengthOverDiameter, double sommerfeld) {
+        JournalFilm film = JournalFilm.of(lengthOverDiameter);
+        double low = 0;
+        double high = 0.99;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            if (film.load(middle) * sommerfeld < 1) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private static final double CRANKSHAFT_SPEED = 3600 / MINUTE;
+
+    private static Row crankshaft(String quantity, String published, String unit, double size) {
+        double reyn = 2.01e-4 / 144;
+        return Row.of(
+                        PART,
+                        quantity,
+                        "3 in, 1.25 in long, diametral clearance 0.0025 in, 3600 rpm, 2.01e-4 lb·s/ft²",
+                        published,
+                        unit,
+                        power(reyn * PSI, 3 * INCH, 0.00125 * INCH, 1.25 * INCH, CRANKSHAFT_SPEED) / size,
+                        Source.memory("R. W. Fox, A. T. McDonald, Introduction to Fluid Mechanics, ex. 8.2"))
+                .withinShare(0.005, "the book reads the viscosity of SAE 30 oil at 210 °F from a chart");
     }
 
     private static List<Row> film(RaimondiBoyd.Line line) {

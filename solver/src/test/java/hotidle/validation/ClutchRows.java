@@ -41,6 +41,41 @@ final class ClutchRows {
                         400 * new Band(0.25, Math.PI, 1, false, 0.25, 0.25).torqueArm(true),
                         Source.found("Graduate Aptitude Test in Engineering, mechanical engineering, paper of 2012")),
                 Row.of(
+                                PART,
+                                "torque, uniform wear",
+                                "1447 N, 120 and 96 mm, μ 0.255, 2 surfaces",
+                                "79.6",
+                                "N·m",
+                                1447 * new Lining(2, 0.096, 0.120, 0.255, 0.255, true).torqueArm(true),
+                                Sources.KHURMI_MEMORY.at("single plate clutch of 25 kW at 3000 rpm"))
+                        .withinShare(0.001, "the book rounds the radius up to 96 mm"),
+                Row.of(
+                        PART,
+                        "power, uniform wear",
+                        "125 and 75 mm, 0.127 N/mm² at the inner radius, μ 0.3, 4 surfaces, 500 rpm",
+                        "18.8",
+                        "kW",
+                        2
+                                * Math.PI
+                                * 0.127e6
+                                * 0.075
+                                * 0.050
+                                * lining(4, 0.075, 0.125).torqueArm(true)
+                                * 2
+                                * Math.PI
+                                * 500
+                                / MINUTE
+                                / 1e3,
+                        Sources.KHURMI_MEMORY.at("multiple disc clutch of five plates")),
+                Row.of(
+                        PART,
+                        "band, pulled at its slack side",
+                        "444 N, drum 450 mm, wrap 270°, μ 0.25",
+                        "225",
+                        "N·m",
+                        444 * new Band(0.225, 1.5 * Math.PI, 1, true, 0.25, 0.25).torqueArm(true),
+                        Sources.KHURMI_MEMORY.at("band brake on three quarters of a drum, chapter 19")),
+                Row.of(
                         PART,
                         "force of turning oil on a cover",
                         "900 kg/m³, 0.2 m, free surface at 0.16 m, 19.6 rad/s",

@@ -106,6 +106,40 @@ final class GapRows {
                                         .q()
                                 / (FOOT * FOOT * FOOT),
                         Source.memory("R. B. Bird, W. E. Stewart, E. N. Lightfoot, Transport Phenomena, problem 2A.3")),
+                Row.of(
+                        PART,
+                        "recess of a hydrostatic thrust bearing",
+                        "60 kN on 0.1 m, 4e-6 m³/s of 0.08 Pa·s, film 30 µm",
+                        "0.0285",
+                        "m",
+                        recess(),
+                        HYDROSTATIC),
+                Row.of(
+                                PART,
+                                "power of its pump",
+                                "60 kN on 0.1 m, 4e-6 m³/s of 0.08 Pa·s, film 30 µm",
+                                "50.89",
+                                "W",
+                                4e-6 * recessPressure(recess()),
+                                HYDROSTATIC)
+                        .withinShare(0.002, "the source goes on with a radius rounded to 0.0285 m"),
+                Row.of(
+                        PART,
+                        "temperature at which a ring slips over a rod",
+                        "ring of 5.0000 cm and 24e-6 1/K, rod of 5.0500 cm, both at 20 °C; the ring is warmed",
+                        "437",
+                        "°C",
+                        slips(0),
+                        SERWAY),
+                Row.of(
+                                PART,
+                                "temperature at which a ring slips over a rod",
+                                "ring of 5.0000 cm and 24e-6 1/K, rod of 5.0500 cm and 19e-6, both at 20 °C; both are warmed",
+                                "2100",
+                                "°C",
+                                slips(19e-6),
+                                SERWAY)
+                        .within(50, "printed as 2.1e3"),
                 ringFriction(0.01, "80.11"),
                 ringFriction(0.1, "89.37"),
                 ringFriction(0.4, "94.71"),
@@ -129,6 +163,39 @@ final class GapRows {
     }
 
     private static final double FOOT = 12 * INCH;
+
+    private static final Source HYDROSTATIC =
+            Source.found("question with answers on a circular hydrostatic thrust bearing, tutorbin.com");
+    private static final Source SERWAY =
+            Source.memory("R. A. Serway, J. W. Jewett, Physics for Scientists and Engineers, ch. 19, ring and rod");
+
+    /** Pressure in the recess that drives the flow out under the rim [Pa]. */
+    private static double recessPressure(double inner) {
+        return Slot.disc(inner, 0.05, 30e-6, 1).viscous() * 0.08 * 4e-6;
+    }
+
+    /** Radius of the recess with which the bearing carries 60 kN: pressure falls with the logarithm of the radius. */
+    private static double recess() {
+        double low = 0.005;
+        double high = 0.049;
+        for (int i = 0; i < 60; i++) {
+            double middle = (low + high) / 2;
+            double area = Math.PI * (0.05 * 0.05 - middle * middle) / (2 * Math.log(0.05 / middle));
+            if (recessPressure(middle) * area > 60e3) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** Temperature [°C] at which a ring of aluminium no longer binds on a rod; the gap grows in proportion. */
+    private static double slips(double rod) {
+        Fit fit = new Fit(0.05, 0.0505, 24e-6, rod, Fit.REFERENCE_TEMPERATURE);
+        double cold = fit.gap(Fit.REFERENCE_TEMPERATURE);
+        return 20 - 100 * cold / (fit.gap(Fit.REFERENCE_TEMPERATURE + 100) - cold);
+    }
 
     /** f·Re of a developed laminar flow, on the hydraulic diameter 2·c: 2·D²·Δp·A/(μ·q·L). */
     private static Row ringFriction(double ratio, String published) {

@@ -35,6 +35,9 @@ final class OilRows {
                         Source.found("C. Barus, 1893; α in Stachowiak and Batchelor, table 2.3")),
                 index("22.83", 5.05, "156"),
                 index("73.30", 8.86, "92"),
+                tableA13(60, "85.65"),
+                tableA13(80, "37.94"),
+                tableA13(120, "12.41"),
                 fourPoints(290, "1120"),
                 fourPoints(350, "41.7"),
                 fourPoints(400, "10.6"),
@@ -78,6 +81,20 @@ final class OilRows {
                         oil(line, 0).kinematicViscosity(kelvin) * 1e6,
                         ENGINE_OIL)
                 .withinShare(0.02, "2 %: so far the table strays from a Walther line between 310 and 370 K");
+    }
+
+    private static Row tableA13(double celsius, String published) {
+        Oil.Walther line = Oil.Walther.through(
+                new Oil.ViscosityPoint(40 + CELSIUS, 248.5e-6), new Oil.ViscosityPoint(100 + CELSIUS, 20.46e-6));
+        return Row.of(
+                        PART,
+                        "kinematic viscosity at " + (int) celsius + " °C",
+                        "248.5 mm²/s at 40 °C, 20.46 at 100 °C",
+                        published,
+                        "mm²/s",
+                        oil(line, 0).kinematicViscosity(celsius + CELSIUS) * 1e6,
+                        Sources.CENGEL_MEMORY.at("table A-13, unused engine oil"))
+                .withinShare(0.03, "3 %: so far the table strays from a Walther line between 40 and 120 °C");
     }
 
     /** The same oil by four of its points. */

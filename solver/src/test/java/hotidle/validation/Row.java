@@ -30,6 +30,8 @@ record Row(
     /** Fewest digits of ours on the sheet: far more than any source prints, far fewer than differ from machine to machine. */
     private static final int DIGITS = 5;
 
+    private static final String DISAGREES = "does not agree: ";
+
     /** A row that must meet every printed digit. */
     static Row of(
             String part, String quantity, String inputs, String published, String unit, double ours, Source source) {
@@ -45,6 +47,16 @@ record Row(
     /** The same with a share of the published value allowed beside the half digit, and the reason for it. */
     Row withinShare(double share, String reason) {
         return within(share * Math.abs(published.doubleValue()) + half(published), reason);
+    }
+
+    /** A row that does not agree, kept to say how far we and a publication are apart: at most so much, and why. */
+    Row disagreeing(double atMost, String reason) {
+        return within(atMost, DISAGREES + reason);
+    }
+
+    /** Whether it is kept although it does not agree. */
+    boolean disagrees() {
+        return why.startsWith(DISAGREES);
     }
 
     private static double half(BigDecimal printed) {

@@ -29,7 +29,9 @@ final class Sheet {
                 .append(memory)
                 .append(" are quoted *from memory*. ")
                 .append(rows.size() - found - memory)
-                .append(" are from a library's code or tests.\n\n")
+                .append(" are from a library's code or tests. ")
+                .append(rows.stream().filter(Row::disagrees).count())
+                .append(" do not agree and say so.\n\n")
                 .append("*Tolerance* is half a unit of the last printed digit, unless a reason stands beside it. ")
                 .append("*Difference* is ours less published.\n");
         Map<String, List<Row>> parts =

@@ -15,6 +15,10 @@ final class Sources {
             "F. P. Incropera, D. P. DeWitt, T. L. Bergman, A. S. Lavine, Fundamentals of Heat and Mass Transfer");
     static final Source WHITE = memory("F. M. White, Fluid Mechanics, 7th ed.");
     static final Source CENGEL_CIMBALA = found("Y. A. Çengel, J. M. Cimbala, Fluid Mechanics");
+    static final Source CENGEL_CIMBALA_MEMORY = memory("Y. A. Çengel, J. M. Cimbala, Fluid Mechanics");
+    static final Source CENGEL_MEMORY = memory("Y. A. Çengel, Heat and Mass Transfer");
+    static final Source HOLMAN = memory("J. P. Holman, Heat Transfer");
+    static final Source KHURMI_MEMORY = memory("R. S. Khurmi, J. K. Gupta, Theory of Machines");
     static final Source VENNARD = found("J. K. Vennard, Elementary Fluid Mechanics");
     static final Source KHURMI = found("R. S. Khurmi, J. K. Gupta, Theory of Machines");
     static final Source SULLIVAN = found("J. A. Sullivan, Fluid Power: Theory and Applications");
