@@ -67,11 +67,6 @@ public record Poppet(
         return Math.min(Math.max((drop * seatArea() - preload) / springRate, 0), stop);
     }
 
-    /** Drop at which it opens [Pa]. */
-    public double crackingPressure() {
-        return preload / seatArea();
-    }
-
     /** Drop at which it meets its stop [Pa]. */
     public double fullLiftPressure() {
         return (preload + springRate * stop) / seatArea();

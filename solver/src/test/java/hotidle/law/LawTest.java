@@ -29,7 +29,7 @@ class LawTest {
     @Test
     void aPoppetLiftsInProportionBetweenSeatAndStop() {
         Poppet poppet = new Poppet(8e-3, 4000, 20, 1e-3, 0.7, SeriesLoss.SHUT);
-        double cracking = poppet.crackingPressure();
+        double cracking = poppet.cracking();
         double full = poppet.fullLiftPressure();
         assertEquals(0, poppet.lift(0.99 * cracking));
         assertEquals(0.5e-3, poppet.lift((cracking + full) / 2), 1e-12);

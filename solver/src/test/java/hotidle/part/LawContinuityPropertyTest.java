@@ -92,7 +92,7 @@ class LawContinuityPropertyTest {
                 ? sign * drawn.oil().liquidDensity() * 9.80665 * filter.rise()
                 : 0;
         List<Double> corners = poppet(drawn.part())
-                .map(poppet -> List.of(sign * poppet.crackingPressure(), sign * poppet.fullLiftPressure()))
+                .map(poppet -> List.of(sign * poppet.cracking(), sign * poppet.fullLiftPressure()))
                 .orElse(List.of());
         return new Scan(drawn.part(), drawn.law(), drawn.reading(), port, head, corners);
     }
@@ -161,7 +161,7 @@ class LawContinuityPropertyTest {
         for (Class<? extends Part> kind : List.of(CheckValve.class, ReliefValve.class)) {
             Drawn drawn = draw(kind, seed);
             Scan scan = pressure(drawn, 0);
-            double seat = poppet(drawn.part()).orElseThrow().crackingPressure();
+            double seat = poppet(drawn.part()).orElseThrow().cracking();
             double stop = poppet(drawn.part()).orElseThrow().fullLiftPressure();
             double hair = 1e-12;
             scan.oneSided(seat, -1e-3 * seat, seat * (1 - hair));

@@ -22,7 +22,7 @@ final class ReliefRows {
         Poppet poppet = new Poppet(seat, rate, rate * 0.20 * INCH, 0.10 * INCH, 0.7, SeriesLoss.SHUT);
         Source source = Sources.ESPOSITO.at("ex. 8-1");
         return List.of(
-                Row.of(PART, "cracking pressure", INPUTS, "667", "psi", poppet.crackingPressure() / PSI, source),
+                Row.of(PART, "cracking pressure", INPUTS, "667", "psi", poppet.cracking() / PSI, source),
                 Row.of(PART, "pressure at full lift", INPUTS, "1000", "psi", poppet.fullLiftPressure() / PSI, source),
                 Row.of(PART, "lift at 1000 psi", INPUTS, "0.10", "in", poppet.lift(1000 * PSI) / INCH, source));
     }
