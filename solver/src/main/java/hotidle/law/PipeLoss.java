@@ -1,7 +1,5 @@
 package hotidle.law;
 
-import java.util.Arrays;
-
 /**
  * A drilled or cast passage: wall friction from laminar to turbulent, and bends, entries and exits.
  *
@@ -24,28 +22,28 @@ public record PipeLoss(double diameter, double length, double roughness, double 
     /** Below this Reynolds number the turbulent terms are lost in rounding, and would overflow further down. */
     private static final double CREEPING = 1;
 
+    /** Below this drop the flow creeps to the last digit, and its square would be lost to the machine's smallest number [Pa]. */
+    private static final double FAINTEST = 1e-30;
+
     @Override
     public void flow(double drop, double density, double viscosity, Flow out) {
         double laminar = Math.PI * diameter * diameter * diameter * diameter / (128 * viscosity * length);
         double size = Math.abs(drop);
-        double[] at = out.work;
-        double q = laminar * size;
-        if (q > 0) {
-            q = Inverse.flow(size, q, this, density, viscosity, at);
-        }
-        dropAt(q, density, viscosity, at);
-        double slope = q > 0 ? 1 / at[1] : laminar;
-        double sign = Math.signum(drop);
-        out.set(sign * q, slope, -sign * at[3] * slope, -sign * at[2] * slope);
-    }
-
-    /** Drop at a flow q ≥ 0, and its slopes by flow, density and viscosity. */
-    @Override
-    public void dropAt(double q, double density, double viscosity, double[] at) {
-        if (q == 0) {
-            Arrays.fill(at, 0);
+        if (size < FAINTEST) {
+            double creeping = laminar * drop;
+            out.set(creeping, laminar, -creeping / viscosity, 0);
             return;
         }
+        double[] at = out.work;
+        double q = Inverse.flow(size, laminar * size, this, density, viscosity, at);
+        dropAt(q, density, viscosity, at);
+        double sign = Math.signum(drop);
+        out.set(sign * q, 1 / at[1], -sign * at[3] / at[1], -sign * at[2] / at[1]);
+    }
+
+    /** Drop at a flow above zero, and its slopes by flow, density and viscosity. */
+    @Override
+    public void dropAt(double q, double density, double viscosity, double[] at) {
         double area = Math.PI * diameter * diameter / 4;
         double velocity = q / area;
         double reynolds = velocity * diameter * density / viscosity;

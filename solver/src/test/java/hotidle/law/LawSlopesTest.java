@@ -74,6 +74,22 @@ class LawSlopesTest {
         }
     }
 
+    /** A passage that is fed nothing has the slope of creeping flow, else Newton's first step from rest would go nowhere. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("laws")
+    void atTheFaintestDropAndAtNoneTheFlowCreeps(String name, Restriction law) {
+        Flow creeps = law.flow(1e-7, DENSITY, VISCOSITY);
+        Flow out = law.flow(1e6, DENSITY, VISCOSITY);
+        for (double drop : new double[] {1e-20, 1e-31, -1e-31, 1e-159, Double.MIN_VALUE, 0}) {
+            law.flow(drop, DENSITY, VISCOSITY, out);
+            String where = name + " at " + drop + " Pa";
+            assertEquals(creeps.byDrop(), out.byDrop(), 1e-3 * creeps.byDrop(), where);
+            assertEquals(out.byDrop() * drop, out.q(), 1e-6 * Math.abs(out.q()), where);
+            assertEquals(-out.q() / VISCOSITY, out.byViscosity(), 1e-3 * Math.abs(out.q() / VISCOSITY), where);
+            assertEquals(0, out.byDensity(), 1e-3 * Math.abs(out.q() / DENSITY), where);
+        }
+    }
+
     @Test
     void slopesByTheCoefficientsOfALossAreItsDifferences() {
         SeriesLoss loss = Hole.loss(1e-3, 0.3e-3, 0.7);

@@ -1,6 +1,7 @@
 package hotidle.law;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -69,6 +70,15 @@ class SharpEdgeTest {
         assertEquals(0.648, coefficient(0, 1000), 2e-3);
         assertEquals(0.609, coefficient(0, 10_000), 1e-3);
         assertEquals(Math.sqrt(1e-6 / (12 * Math.PI)), coefficient(0, 1e-6), 1e-6);
+    }
+
+    @Test
+    void aHoleIsTakenUpToTheWidestRatioAndNotWithoutADiameter() {
+        assertEquals(SharpEdge.WIDEST, new SharpEdge(BORE, 0, SharpEdge.WIDEST).ratio());
+        assertThrows(IllegalArgumentException.class, () -> new SharpEdge(BORE, 0, 0.801));
+        assertThrows(IllegalArgumentException.class, () -> new SharpEdge(0, 0, 0));
+        assertThrows(IllegalArgumentException.class, () -> new SharpEdge(BORE, -1e-9, 0));
+        assertThrows(IllegalArgumentException.class, () -> new SharpEdge(BORE, 0, -0.1));
     }
 
     @Test
