@@ -49,6 +49,24 @@ final class JournalFilmTest {
         }
     }
 
+    /** Heat and balance of a bushing stand on these slopes. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.1, 0.23, 0.5, 1, 1.4, 2})
+    void slopesOfLoadDragAndSideFlowAreTheDifferencesOfTheirValues(double ratio) {
+        JournalFilm film = JournalFilm.of(ratio);
+        for (double e : new double[] {0.03, 0.3, 0.62, 0.9, 0.985}) {
+            double h = 1e-5 * (1 - e);
+            assertEquals(difference(film::load, e, h), film.loadSlope(e), 1e-6 * film.loadSlope(e), "load " + e);
+            assertEquals(difference(film::drag, e, h), film.dragSlope(e), 1e-6 * film.drag(e) / (1 - e), "drag " + e);
+            assertEquals(
+                    difference(film::sideFlow, e, h), film.sideFlowSlope(e), 1e-6 * film.sideFlow(e) / e, "side " + e);
+        }
+    }
+
+    private static double difference(DoubleUnaryOperator f, double x, double h) {
+        return (f.applyAsDouble(x + h) - f.applyAsDouble(x - h)) / (2 * h);
+    }
+
     /** Slope of f at x from x, x + h and x + 2·h; error h²·f‴/3. */
     private static double oneSided(DoubleUnaryOperator f, double x, double h) {
         return (-3 * f.applyAsDouble(x) + 4 * f.applyAsDouble(x + h) - f.applyAsDouble(x + 2 * h)) / (2 * h);
