@@ -131,4 +131,67 @@ class UnitsTest {
     void aSeriesThatDoesNotRiseInStepsIsRefused(String text) {
         assertThrows(IllegalArgumentException.class, () -> Units.series(text, Dimension.SPEED));
     }
+
+    /** What a keyboard or a data sheet may have in place of plain letters. */
+    @ParameterizedTest
+    @CsvSource({
+        "LENGTH, 25 \u00b5m, 25e-6",
+        "LENGTH, 25 \u03bcm, 25e-6",
+        "TEMPERATURE, 95\u00a0\u00b0C, 368.15",
+        "AREA, 2\u202fmm\u00b2, 2e-6",
+        "DISPLACEMENT, 18\u2009cm\u00b3/rev, 18e-6",
+        "PRESSURE, \u22120.5 bar, -50000",
+        "TORQUE, 3 N\u00b7m, 3"
+    })
+    void signsOfADataSheetAreTakenForPlainOnes(Dimension dimension, String text, double si) {
+        assertEquals(si, Units.parse(text, dimension), Math.abs(si) * 1e-15);
+    }
+
+    @Test
+    void theSameNumberIsOfferedInAUnitThatBringsItBetweenTheBounds() {
+        assertEquals(
+                "14 mm",
+                Units.sameNumberBetween("14 um", Dimension.LENGTH, 1e-3, 0.05).orElseThrow());
+        assertEquals(
+                "14 mm",
+                Units.sameNumberBetween(" 14 in ", Dimension.LENGTH, 0.014, 0.014)
+                        .orElseThrow());
+        assertTrue(Units.sameNumberBetween("14 um", Dimension.LENGTH, 20, 30).isEmpty());
+        assertTrue(Units.sameNumberBetween("wide", Dimension.LENGTH, 0, 1).isEmpty());
+    }
+
+    @Test
+    void aSeriesOfOneValueOfTenThousandStepsAndBeyond() {
+        assertEquals(List.of(10.0), Units.series("600..600/50rpm", Dimension.SPEED));
+        assertEquals(10_001, Units.series("0..10000/1rpm", Dimension.SPEED).size());
+        assertThrows(IllegalArgumentException.class, () -> Units.series("0..10001/1rpm", Dimension.SPEED));
+    }
+
+    @Test
+    void aFractionIsMendedToItsDecimal() {
+        assertEquals("write 0.5 in", Units.read("1/2 in", Dimension.LENGTH).mend());
+        assertEquals("write 0.375", Units.read("3/8", Dimension.LENGTH).mend());
+        assertFalse(Units.read("3/0 in", Dimension.LENGTH).good());
+        assertTrue(Units.read("3/0 in", Dimension.LENGTH).mend().isEmpty());
+    }
+
+    @Test
+    void whatIsMissingOrOddIsToldWithAnExample() {
+        assertEquals(
+                "write 95 degF or 95 degC, whichever is meant",
+                Units.read("95", Dimension.TEMPERATURE).mend());
+        assertEquals(
+                "a number without its unit",
+                Units.read("95", Dimension.PRESSURE).wrong());
+        assertEquals(
+                "write 150 psi, for example",
+                Units.read("high", Dimension.PRESSURE).mend());
+        assertEquals(
+                "write 650 rpm, for example",
+                Units.read("idle", Dimension.SPEED).mend());
+        assertEquals("write 3.7", Units.read("3,7", Dimension.LENGTH).mend());
+        assertEquals(
+                "which has a decimal comma", Units.read("3,7", Dimension.LENGTH).wrong());
+        assertTrue(Units.read("3 furlongs", Dimension.LENGTH).wrong().contains("is no unit of length"));
+    }
 }
