@@ -129,28 +129,29 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      */
     public static Optional<Repairs> study(
             Adjustable build, DutyPoint duty, List<Double> speeds, int most, Runnable step) {
-        Bay bay = Bay.of(build, duty, speeds);
-        Optional<Effect> before = bay.effect(Map.of(), true);
+        Bay bay = Bay.of(build.unit(), duty, speeds);
+        Optional<Effect> before = bay.effect(build.unit(), true);
         if (before.isEmpty()) {
             return Optional.empty();
         }
         List<Repair> offered = of(build);
         List<Step> useful = offered.parallelStream()
                 .flatMap(repair -> {
-                    Optional<Effect> after = bay.effect(repair.sizes(), true);
+                    Optional<Effect> after = build.with(repair.sizes()).flatMap(unit -> bay.effect(unit, true));
                     step.run();
                     return after.stream().map(effect -> new Step(repair, effect));
                 })
                 .filter(one -> wins(before.get(), one.after()))
                 .sorted(Comparator.comparing(Step::after, BETTER).reversed())
                 .toList();
-        return Optional.of(new Repairs(before.get(), useful, order(bay, useful, most, step), renewed(bay, offered)));
+        return Optional.of(
+                new Repairs(before.get(), useful, order(build, bay, useful, most, step), renewed(build, bay, offered)));
     }
 
-    private static Optional<Effect> renewed(Bay bay, List<Repair> offered) {
+    private static Optional<Effect> renewed(Adjustable build, Bay bay, List<Repair> offered) {
         Map<String, Double> sizes = new LinkedHashMap<>();
         offered.forEach(repair -> sizes.putAll(repair.sizes()));
-        return sizes.isEmpty() ? Optional.empty() : bay.effect(sizes, false);
+        return sizes.isEmpty() ? Optional.empty() : build.with(sizes).flatMap(unit -> bay.effect(unit, false));
     }
 
     private static boolean wins(Effect before, Effect after) {
@@ -159,14 +160,17 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                 || after.lost() < before.lost() * (1 - NOTHING);
     }
 
-    private static List<Step> order(Bay bay, List<Step> useful, int most, Runnable step) {
+    private static List<Step> order(Adjustable build, Bay bay, List<Step> useful, int most, Runnable step) {
         List<Step> order = new ArrayList<>();
         List<Repair> open = new ArrayList<>(useful.stream().map(Step::repair).toList());
         Map<String, Double> done = new LinkedHashMap<>();
         while (!open.isEmpty() && order.size() < most) {
             Optional<Step> best = open.parallelStream()
-                    .flatMap(repair ->
-                            bay.effect(with(done, repair), false).stream().map(effect -> new Step(repair, effect)))
+                    .flatMap(repair -> build
+                            .with(with(done, repair))
+                            .flatMap(unit -> bay.effect(unit, false))
+                            .map(effect -> new Step(repair, effect))
+                            .stream())
                     .max(Comparator.comparing(Step::after, BETTER));
             if (best.isEmpty()) {
                 break;
@@ -174,7 +178,11 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             Repair chosen = best.get().repair();
             done.putAll(chosen.sizes());
             open.remove(chosen);
-            order.add(new Step(chosen, bay.effect(done, true).orElse(best.get().after())));
+            order.add(new Step(
+                    chosen,
+                    build.with(done)
+                            .flatMap(unit -> bay.effect(unit, true))
+                            .orElse(best.get().after())));
             step.run();
         }
         return order;
@@ -187,36 +195,32 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
     }
 
     /**
-     * Solves the unit with sizes changed, each from what the build itself does.
+     * Solves units of one shape, each from what the first of them does.
      *
-     * @param own     the build's state at the duty; empty where none is found
+     * @param own     its state at the duty; empty where none is found
      * @param slowest the same at the slowest speed
      */
-    record Bay(
-            Adjustable build, DutyPoint duty, List<Double> speeds, Optional<Solution> own, Optional<Solution> slowest) {
+    record Bay(DutyPoint duty, List<Double> speeds, Optional<Solution> own, Optional<Solution> slowest) {
 
-        static Bay of(Adjustable build, DutyPoint duty, List<Double> speeds) {
-            Series series = new Series(build.unit().network());
-            Conditions conditions = build.unit().conditions(duty);
+        static Bay of(Transmission unit, DutyPoint duty, List<Double> speeds) {
+            Series series = new Series(unit.network());
+            Conditions conditions = unit.conditions(duty);
             Optional<Solution> own = solved(series, conditions);
             series.restart();
-            Optional<Solution> slowest = build.unit().commanded().isEmpty()
-                    ? Optional.empty()
-                    : solved(series, conditions.atSpeed(speeds.get(0)));
-            return new Bay(build, duty, speeds, own, slowest);
+            Optional<Solution> slowest =
+                    unit.commanded().isEmpty() ? Optional.empty() : solved(series, conditions.atSpeed(speeds.get(0)));
+            return new Bay(duty, speeds, own, slowest);
         }
 
         private static Optional<Solution> solved(Series series, Conditions conditions) {
             return series.solve(conditions) ? Optional.of(series.state()) : Optional.empty();
         }
 
-        /** What it does; empty where a size is impossible or the state is not found. */
-        Optional<Effect> effect(Map<String, Double> sizes, boolean onset) {
-            return build.with(sizes).flatMap(unit -> {
-                Series series = new Series(unit.network());
-                own.ifPresent(series::restart);
-                return solved(series, unit.conditions(duty)).map(state -> effect(unit, state, onset));
-            });
+        /** What one of them does; empty where its state is not found. */
+        Optional<Effect> effect(Transmission unit, boolean onset) {
+            Series series = new Series(unit.network());
+            own.ifPresent(series::restart);
+            return solved(series, unit.conditions(duty)).map(state -> effect(unit, state, onset));
         }
 
         private Effect effect(Transmission unit, Solution state, boolean onset) {

@@ -93,7 +93,7 @@ class RepairsTest {
     @Test
     void theOrderFoundOneByOneIsAsGoodAsTheBestOfAllOrdersHere() {
         Adjustable build = Fits.worn(4);
-        Repairs.Bay bay = Repairs.Bay.of(build, build.unit().duties().get(0), SPEEDS);
+        Repairs.Bay bay = Repairs.Bay.of(build.unit(), build.unit().duties().get(0), SPEEDS);
         List<Repairs.Repair> all = Repairs.of(build);
         Map<Integer, Double> held = new HashMap<>();
         for (int set = 0; set < 1 << all.size(); set++) {
@@ -103,7 +103,11 @@ class RepairsTest {
                     sizes.putAll(all.get(i).sizes());
                 }
             }
-            held.put(set, bay.effect(sizes, false).orElseThrow().held());
+            held.put(
+                    set,
+                    bay.effect(build.with(sizes).orElseThrow(), false)
+                            .orElseThrow()
+                            .held());
         }
         double best = orders(all.size()).stream()
                 .mapToDouble(order -> sum(order, held))

@@ -1,0 +1,74 @@
+package hotidle.study;
+
+import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** The highest set pressure at which all jobs together keep every limit. */
+record JobCeiling(Workshop shop, JobStudy.Asked asked, JobTrial trial, List<Double> speeds) {
+
+    private static final double PSI = 6894.757293168361;
+
+    /** Pressures tried: 400 psi down to 60 psi in steps of 20 psi, those between which a window is looked for (chosen) [Pa]. */
+    private static final double HIGHEST = 400 * PSI;
+
+    private static final double LOWEST = 60 * PSI;
+    private static final double STEP = 20 * PSI;
+
+    /** Narrowed down to this share of the pressure, as a window is (chosen) [-]. */
+    private static final double NARROW = 2e-4;
+
+    Optional<JobStudy.Ceiling> find() {
+        Optional<Transmission> done = shop.after(shop.jobs());
+        if (done.isEmpty() || done.get().commanded().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Transmission> above = Optional.empty();
+        double over = Double.NaN;
+        for (double pressure = HIGHEST; pressure > LOWEST - STEP / 2; pressure -= STEP) {
+            Optional<Transmission> unit = asked.at(done.get(), pressure);
+            if (unit.isPresent() && keeps(unit.get())) {
+                return Optional.of(
+                        above.isEmpty()
+                                ? ceiling(pressure, Optional.empty())
+                                : narrowed(done.get(), unit.get(), pressure, above.get(), over));
+            }
+            above = unit;
+            over = pressure;
+        }
+        return Optional.of(new JobStudy.Ceiling(OptionalDouble.empty(), Optional.empty(), LOWEST, HIGHEST));
+    }
+
+    private boolean keeps(Transmission unit) {
+        return !trial.fails(unit) && JobTrial.fate(trial.judged(unit)) == JobTrial.Fate.KEEPS;
+    }
+
+    private static JobStudy.Ceiling ceiling(double pressure, Optional<Judgement.Key> endedBy) {
+        return new JobStudy.Ceiling(OptionalDouble.of(pressure), endedBy, LOWEST, HIGHEST);
+    }
+
+    private JobStudy.Ceiling narrowed(
+            Transmission done, Transmission under, double pressure, Transmission above, double over) {
+        BoundarySearch search = new BoundarySearch(speeds);
+        BoundarySearch.Trial holds = end(search, under, pressure);
+        BoundarySearch.Trial fails = end(search, above, over);
+        Set<Judgement.Key> gone = BoundarySearch.gone(
+                fails.found(), new LinkedHashSet<>(holds.found().keySet()));
+        if (gone.isEmpty()) {
+            return ceiling(pressure, Optional.empty());
+        }
+        BoundarySearch.Boundary boundary =
+                search.narrow(other -> asked.at(done, other), holds, fails, gone, NARROW * over);
+        return ceiling(boundary.holds(), Optional.of(boundary.gone().get(0)));
+    }
+
+    private static BoundarySearch.Trial end(BoundarySearch search, Transmission unit, double pressure) {
+        Map<String, DutyChain> chains = search.chains(unit);
+        return new BoundarySearch.Trial(pressure, search.all(unit, chains), chains);
+    }
+}

@@ -1,0 +1,150 @@
+package hotidle.study;
+
+import hotidle.assess.Margin;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Job;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The work of one {@link JobStudy}. */
+final class JobSearch {
+
+    private final Workshop shop;
+    private final JobStudy.Asked asked;
+    private final DutyPoint duty;
+    private final List<Double> speeds;
+    private final Runnable step;
+    private final Repairs.Bay bay;
+    private final List<Judgement> now;
+    private final JobTrial trial;
+    private final Map<List<Job>, Tried> tried = new ConcurrentHashMap<>();
+
+    /** What a set of jobs comes to; with the set where it keeps every limit. */
+    private record Tried(List<Job> jobs, JobTrial.Fate fate, Optional<JobStudy.JobSet> kept) {}
+
+    /** What was found of levels of sets: those of the first at which one keeps every limit, and what is not known up to there. */
+    private record Level(List<JobStudy.JobSet> kept, List<List<Job>> notKnown) {}
+
+    JobSearch(
+            Workshop shop,
+            JobStudy.Asked asked,
+            Transmission unit,
+            DutyPoint duty,
+            List<Double> onsets,
+            List<Double> speeds,
+            Runnable step) {
+        this.shop = shop;
+        this.asked = asked;
+        this.duty = duty;
+        this.speeds = speeds;
+        this.step = step;
+        bay = Repairs.Bay.of(unit, duty, onsets);
+        Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(unit);
+        now = BoundarySearch.judged(unit, chains);
+        trial = new JobTrial(now, chains);
+    }
+
+    JobStudy run() {
+        JobStudy.JobState before = state(List.of(), now.get(0).unit(), now);
+        List<JobStudy.JobState> alone = shop.jobs().parallelStream()
+                .flatMap(job -> {
+                    Optional<JobStudy.JobState> state = state(List.of(job));
+                    step.run();
+                    return state.stream();
+                })
+                .sorted(BEST)
+                .toList();
+        JobSets sets = JobSets.of(shop.jobs());
+        JobStudy.Measure measure = JobStudy.Measure.of(shop.jobs());
+        Level least = first(sets.byCost(measure::cost));
+        Optional<JobStudy.JobSet> chosen = best(least.kept());
+        Optional<JobStudy.JobSet> fewest = chosen.isEmpty() || measure == JobStudy.Measure.JOBS
+                ? Optional.empty()
+                : best(first(sets.byCost(job -> 1)).kept())
+                        .filter(set -> set.jobs().size() < chosen.get().jobs().size());
+        return new JobStudy(
+                measure,
+                before,
+                alone,
+                chosen,
+                least.kept().stream()
+                        .filter(set -> !set.equals(chosen.orElseThrow()))
+                        .toList(),
+                fewest,
+                least.notKnown(),
+                sets.most(),
+                shop.jobs().isEmpty() ? Optional.empty() : state(shop.jobs()),
+                chosen.isPresent() ? Optional.empty() : new JobCeiling(shop, asked, trial, speeds).find());
+    }
+
+    /** As repairs are, the best first; those of which nothing is known last. */
+    private static final Comparator<JobStudy.JobState> BEST =
+            (one, other) -> one.effect().isPresent() && other.effect().isPresent()
+                    ? Repairs.BETTER.compare(other.effect().get(), one.effect().get())
+                    : Boolean.compare(other.effect().isPresent(), one.effect().isPresent());
+
+    private Optional<JobStudy.JobState> state(List<Job> jobs) {
+        return shop.after(jobs).flatMap(asked::at).map(unit -> state(jobs, unit, trial.judged(unit)));
+    }
+
+    private JobStudy.JobState state(List<Job> jobs, Transmission unit, List<Judgement> judged) {
+        return new JobStudy.JobState(
+                jobs,
+                bay.effect(unit, true),
+                JobTrial.failing(judged),
+                judged.stream().allMatch(Judgement::known));
+    }
+
+    private Level first(List<List<List<Job>>> levels) {
+        List<List<Job>> notKnown = new ArrayList<>();
+        for (List<List<Job>> level : levels) {
+            List<Tried> all = level.parallelStream()
+                    .map(set -> tried.computeIfAbsent(set, this::tried))
+                    .toList();
+            step.run();
+            all.stream().filter(one -> one.fate() == JobTrial.Fate.NOT_KNOWN).forEach(one -> notKnown.add(one.jobs()));
+            List<JobStudy.JobSet> kept =
+                    all.stream().flatMap(one -> one.kept().stream()).toList();
+            if (!kept.isEmpty()) {
+                return new Level(kept, notKnown);
+            }
+        }
+        return new Level(List.of(), notKnown);
+    }
+
+    private static Optional<JobStudy.JobSet> best(List<JobStudy.JobSet> kept) {
+        return kept.stream().reduce((one, other) -> other.headroom() > one.headroom() ? other : one);
+    }
+
+    private Tried tried(List<Job> jobs) {
+        Optional<Transmission> unit = shop.after(jobs).flatMap(asked::at);
+        if (unit.isEmpty() || trial.fails(unit.get())) {
+            return new Tried(jobs, JobTrial.Fate.FAILS, Optional.empty());
+        }
+        List<Judgement> judged = trial.judged(unit.get());
+        JobTrial.Fate fate = JobTrial.fate(judged);
+        return new Tried(
+                jobs,
+                fate,
+                fate == JobTrial.Fate.KEEPS
+                        ? Optional.of(new JobStudy.JobSet(jobs, JobTrial.least(judged), undecided(judged)))
+                        : Optional.empty());
+    }
+
+    /** Limits that neither fail nor hold. */
+    private static List<Judgement.Key> undecided(List<Judgement> judged) {
+        List<Judgement.Key> found = new ArrayList<>();
+        judged.forEach(one -> one.margins().stream()
+                .filter(margin -> margin.verdict() != Margin.Verdict.FAILS
+                        && margin.verdict() != Margin.Verdict.CLOSE
+                        && margin.verdict() != Margin.Verdict.HOLDS)
+                .forEach(margin -> found.add(Judgement.Key.of(one.duty(), margin))));
+        return found;
+    }
+}
