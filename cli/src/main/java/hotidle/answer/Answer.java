@@ -10,8 +10,16 @@ import java.util.Optional;
  */
 public interface Answer {
 
-    /** The text that a reader gets, with a line feed at its end. */
-    String screen();
+    /**
+     * The first screen: it answers the question in at most {@link hotidle.answer.format.Wrap#LINES} lines, and what fails is on it or
+     * counted there. With a line feed at its end.
+     */
+    default String screen() {
+        return full();
+    }
+
+    /** All that there is to say, for who asks for it; with a line feed at its end. */
+    String full();
 
     /** The rows that a spreadsheet gets. */
     TextTable table();

@@ -32,8 +32,12 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--units", defaultValue = "shop", description = "shop, metric or si. Default: shop")
     Quantity.UnitSystem units;
 
-    @Option(names = "--all", description = "lists every value left to the program, not only each sort of them once")
-    boolean all;
+    @Option(names = "--full", description = "all of it: every value left to the program too")
+    boolean full;
+
+    /** Now a part of the whole answer; kept to say so. */
+    @Option(names = "--all", hidden = true)
+    Boolean all;
 
     @Mixin
     FilledSheet sheet;
@@ -43,13 +47,14 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        MovedOption.renamed("--all", all, "--full");
         ReadCircuit read = Circuits.read(file, sheet.file());
         DescribedCircuit circuit = read.circuit()
                 .orElseThrow(
                         () -> new WrongInputException(Circuits.text(read.problems()) + "\n" + totals(read.problems())));
         read.problems().forEach(problem -> spec.commandLine().getErr().println(problem.text()));
-        CheckAnswer answer = new CheckAnswer(circuit, read.problems().size(), NotJudged.of(circuit.unit()), all, units);
-        spec.commandLine().getOut().print(answer.screen());
+        CheckAnswer answer = new CheckAnswer(circuit, read.problems().size(), NotJudged.of(circuit.unit()), units);
+        spec.commandLine().getOut().print(full ? answer.full() : answer.screen());
         return HotIdle.DONE;
     }
 

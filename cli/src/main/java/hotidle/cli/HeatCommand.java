@@ -27,9 +27,6 @@ final class HeatCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
-    @Option(names = "--full", description = "heat by source and sink of every driving condition")
-    boolean full;
-
     @Spec
     CommandSpec spec;
 
@@ -50,8 +47,6 @@ final class HeatCommand implements Callable<Integer> {
         HeatStudy study = HeatStudy.of(units, progress::step);
         progress.end();
         return Printed.print(
-                spec,
-                asked.shared,
-                new HeatAnswer(described.name(), described.about(), study, asked.shared.units, full));
+                spec, asked.shared, new HeatAnswer(described.name(), described.about(), study, asked.shared.units));
     }
 }

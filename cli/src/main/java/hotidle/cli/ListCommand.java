@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -39,6 +40,9 @@ final class ListCommand implements Callable<Integer> {
             description = "circuits, parts, units or all")
     What what;
 
+    @Option(names = "--full", description = "all of it, not only what fits on one screen")
+    boolean full;
+
     @Spec
     CommandSpec spec;
 
@@ -49,7 +53,8 @@ final class ListCommand implements Callable<Integer> {
                         .map(name -> Circuits.load(name, spec.commandLine().getErr()))
                         .toList()
                 : List.of();
-        spec.commandLine().getOut().print(new ListAnswer(what.sections, circuits).screen());
+        ListAnswer answer = new ListAnswer(what.sections, circuits);
+        spec.commandLine().getOut().print(full ? answer.full() : answer.screen());
         return HotIdle.DONE;
     }
 }

@@ -22,4 +22,7 @@ final class OutputOptions {
 
     @Option(names = "--format", defaultValue = "table", description = "table, csv or json. Default: table")
     Format format;
+
+    @Option(names = "--full", description = "the whole text, not only the first screen; csv and json are always whole")
+    boolean full;
 }

@@ -19,7 +19,7 @@ final class Printed {
                 .getOut()
                 .print(
                         switch (shared.format) {
-                            case TABLE -> answer.screen();
+                            case TABLE -> shared.full ? answer.full() : answer.screen();
                             case CSV -> answer.csv();
                             case JSON -> Json.text(answer.json());
                         });

@@ -202,7 +202,7 @@ class CommandsTest {
                 said.subList(valves, several).contains("    shim 0 mm: no shims (assumed)"), String.join("\n", said));
         assertTrue(
                 said.stream().anyMatch(line -> line.startsWith("    region sump: ") && line.endsWith("[56 in all]")));
-        long each = Run.of("check", "shuttle-five", "--all").out().lines().count();
+        long each = Run.of("check", "shuttle-five", "--full").out().lines().count();
         assertTrue(each > said.size() + 200, each + " lines for each part, " + said.size() + " grouped");
     }
 }

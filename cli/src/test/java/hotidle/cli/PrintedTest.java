@@ -22,6 +22,11 @@ class PrintedTest {
         }
 
         @Override
+        public String full() {
+            return "line 99 psi of the 150 psi commanded\n";
+        }
+
+        @Override
         public TextTable table() {
             return new TextTable(List.of("line psi")).add(List.of("99"));
         }
@@ -52,6 +57,13 @@ class PrintedTest {
         assertEquals(new Shown(1, "line 99 psi\n"), print(false));
         assertEquals(new Shown(1, "line psi\n99\n"), print(false, "--format", "csv"));
         assertEquals(1, print(false, "--format", "json").code());
+    }
+
+    @Test
+    void theWholeTextIsPrintedOnlyWhereItIsAskedForAndNeverInPlaceOfNumbers() {
+        assertEquals(
+                "line 99 psi of the 150 psi commanded\n", print(true, "--full").text());
+        assertEquals("line psi\n99\n", print(true, "--full", "--format", "csv").text());
     }
 
     @Test

@@ -21,17 +21,21 @@ import java.util.stream.Collectors;
  * @param circuit  as it was read
  * @param warnings how many there are of it
  * @param unjudged clutches and bands of which nothing is judged, with the ranges that apply them
- * @param all      whether each value left to the program is listed, not only each sort of them once
  */
 public record CheckAnswer(
-        DescribedCircuit circuit,
-        int warnings,
-        Map<String, List<String>> unjudged,
-        boolean all,
-        Quantity.UnitSystem units) {
+        DescribedCircuit circuit, int warnings, Map<String, List<String>> unjudged, Quantity.UnitSystem units) {
 
-    /** All of it. */
+    /** What a reader gets first. */
     public String screen() {
+        return text(false);
+    }
+
+    /** The same with each value left to the program, not only each sort of them once. */
+    public String full() {
+        return text(true);
+    }
+
+    private String text(boolean all) {
         StringBuilder text = new StringBuilder();
         text.append(holds()).append('\n');
         text.append(oil(circuit.unit().oil(), units)).append('\n');
@@ -44,7 +48,7 @@ public record CheckAnswer(
             text.append('\n').append(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
         }
         text.append("\nleft to the program")
-                .append(all ? "" : ", each value once (--all lists it for each part)")
+                .append(all ? "" : ", each value once (--full lists it for each part)")
                 .append('\n');
         return text.append(all ? eachDefault() : DefaultsByOwner.of(circuit)).toString();
     }

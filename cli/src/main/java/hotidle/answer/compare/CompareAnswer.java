@@ -47,7 +47,7 @@ public record CompareAnswer(
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder();
         text.append(HeadingPhrase.headed(described.name(), described.about())).append("\n");
         described.builds().stream()

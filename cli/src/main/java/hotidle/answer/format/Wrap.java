@@ -6,6 +6,9 @@ public final class Wrap {
     /** Characters in a line of text that is meant to be read (chosen). */
     public static final int WIDTH = 100;
 
+    /** Lines of a first screen, which a terminal shows without scrolling (chosen). */
+    public static final int LINES = 24;
+
     private Wrap() {}
 
     /**

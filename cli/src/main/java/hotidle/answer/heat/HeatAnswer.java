@@ -27,17 +27,25 @@ import java.util.function.ToDoubleFunction;
  * @param about   what its file says of it; may be empty
  * @param study   what was found
  * @param units   in which numbers are shown
- * @param full    whether heat by source is shown of every driving condition; else of the one that makes most of those that last
  */
-public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSystem units, boolean full)
-        implements Answer {
+public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSystem units) implements Answer {
 
     @Override
     public String screen() {
+        return text(false);
+    }
+
+    /** Heat by source and sink of every driving condition, not only of the one that makes most of those that last. */
+    @Override
+    public String full() {
+        return text(true);
+    }
+
+    private String text(boolean full) {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append(HeatPhrase.SETTLES).append('\n').append(temperatures().aligned());
-        shown().forEach(duty -> text.append('\n').append(heat(duty).aligned()));
-        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        shown(full).forEach(duty -> text.append('\n').append(heat(duty, full).aligned()));
+        sentences(full).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.append(Wrap.lines(HeatPhrase.CAUTION, "", "  ")).toString();
     }
 
@@ -74,7 +82,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     }
 
     /** Driving conditions whose heat is shown. */
-    private List<Integer> shown() {
+    private List<Integer> shown(boolean full) {
         List<Integer> known = new ArrayList<>();
         int most = -1;
         double heat = 0;
@@ -108,7 +116,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         return build.duties().get(duty).warmed().settled().map(WarmState::flows);
     }
 
-    private TextTable heat(int duty) {
+    private TextTable heat(int duty, boolean full) {
         List<String> head = new ArrayList<>(
                 List.of(duties().get(duty) + ", " + Quantity.HEAT.in(units).unit()));
         study.builds().forEach(build -> head.add(build.unit().build()));
@@ -145,7 +153,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         }
     }
 
-    private List<String> sentences() {
+    private List<String> sentences(boolean full) {
         List<String> said = new ArrayList<>();
         String first = study.builds().get(0).unit().build();
         for (HeatStudy.BuildHeat build : study.builds()) {

@@ -54,7 +54,7 @@ public record LeaksAnswer(
     }
 
     @Override
-    public String screen() {
+    public String full() {
         return found.map(this::known).orElseGet(() -> Wrap.lines(headed() + why(), "", "  "));
     }
 

@@ -31,8 +31,13 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
         circuits = List.copyOf(circuits);
     }
 
-    /** All of it, section by section. */
+    /** What a reader gets first. */
     public String screen() {
+        return full();
+    }
+
+    /** All of it, section by section. */
+    public String full() {
         StringBuilder text = new StringBuilder();
         if (shown.contains(Section.CIRCUITS)) {
             text.append("circuits\n");

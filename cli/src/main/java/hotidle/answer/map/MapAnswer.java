@@ -34,7 +34,7 @@ public record MapAnswer(Quantity.UnitSystem units, String circuit, String about,
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append("\n").append(Caution.WHOLE).append("\n");
         maps.forEach(one -> text.append("\n").append(new MapScreen(units, one.build, one.map).table()));

@@ -46,7 +46,7 @@ public record MarginsAnswer(
     }
 
     @Override
-    public String screen() {
+    public String full() {
         MarginSentences sentences = new MarginSentences(units);
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         for (JudgedBuild build : builds) {

@@ -26,7 +26,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder();
         text.append(kind().word()).append(": ").append(kind().about()).append("\n\n");
         List<PartLines.Line> lines = lines();

@@ -33,7 +33,7 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append("\n").append(Caution.WHOLE).append("\n");
         builds.forEach(one -> text.append("\n").append(ranking(one.build(), one.found())));

@@ -52,7 +52,7 @@ public record SweepAnswer(
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder();
         sweeps.forEach(sweep -> text.append(screen(sweep)).append("\n"));
         return text.append(Caution.WHOLE).append("\n").toString();

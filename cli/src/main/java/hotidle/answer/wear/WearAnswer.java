@@ -31,7 +31,7 @@ public record WearAnswer(String circuit, String about, String build, List<WearSi
     }
 
     @Override
-    public String screen() {
+    public String full() {
         String head = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ");
         if (wear.held() == 0) {
             return head

@@ -37,7 +37,7 @@ public record WindowAnswer(
     }
 
     @Override
-    public String screen() {
+    public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         WindowSentences sentences = new WindowSentences(units);
         for (BuildWindow one : builds) {

@@ -20,7 +20,8 @@ class CheckAnswerTest {
             .orElseThrow();
 
     private static String said(int warnings, Map<String, List<String>> unjudged, boolean all, UnitSystem units) {
-        return new CheckAnswer(RIG, warnings, unjudged, all, units).screen();
+        CheckAnswer answer = new CheckAnswer(RIG, warnings, unjudged, units);
+        return all ? answer.full() : answer.screen();
     }
 
     @Test
@@ -44,7 +45,7 @@ class CheckAnswerTest {
     @Test
     void eachValueLeftToTheProgramIsGroupedOrListedForEachPart() {
         String grouped = said(0, Map.of(), false, UnitSystem.SHOP);
-        assertTrue(grouped.contains("left to the program, each value once (--all lists it for each part)\n"), grouped);
+        assertTrue(grouped.contains("left to the program, each value once (--full lists it for each part)\n"), grouped);
         String each = said(0, Map.of(), true, UnitSystem.SHOP);
         String listed = each.substring(each.indexOf("left to the program\n"));
         assertEquals(1 + RIG.defaults().size(), listed.lines().count());

@@ -34,7 +34,7 @@ class CompareAnswerTest {
     }
 
     private static final CompareAnswer SHOP = answer(BOTH, UnitSystem.SHOP);
-    private static final String SCREEN = SHOP.screen();
+    private static final String SCREEN = SHOP.full();
 
     private static Figures figures(String build) {
         return BOTH.cell(build, IDLE).figures().orElseThrow();
@@ -89,7 +89,7 @@ class CompareAnswerTest {
                         figures("fresh").line() / PSI,
                         figures("worn").line() / PSI)),
                 shop);
-        String metric = row(tableOf(answer(BOTH, UnitSystem.METRIC).screen(), IDLE), "line pressure [bar]");
+        String metric = row(tableOf(answer(BOTH, UnitSystem.METRIC).full(), IDLE), "line pressure [bar]");
         assertTrue(
                 metric.matches(String.format(
                         Locale.ROOT,
@@ -119,13 +119,13 @@ class CompareAnswerTest {
     void aStateThatWasNotFoundIsNoNumberAnywhere() {
         CompareAnswer answer = answer(wornIdleUnsolved(), UnitSystem.SHOP);
         assertFalse(answer.complete());
-        String table = tableOf(answer.screen(), IDLE);
+        String table = tableOf(answer.full(), IDLE);
         for (String label : List.of("line pressure [psi]", "pump power [hp]", "hub load [lbf]", "lube flow [gpm]")) {
             assertTrue(row(table, label).endsWith(" unsolved"), row(table, label));
         }
-        assertTrue(answer.screen().contains("worn: no steady state was found at " + IDLE), answer.screen());
-        assertFalse(answer.screen().contains("Against fresh"), "nothing is compared with what is not known");
-        assertTrue(answer.screen().contains("IDLE PRESSURE IS LOW with worn"), "not known is not held");
+        assertTrue(answer.full().contains("worn: no steady state was found at " + IDLE), answer.screen());
+        assertFalse(answer.full().contains("Against fresh"), "nothing is compared with what is not known");
+        assertTrue(answer.full().contains("IDLE PRESSURE IS LOW with worn"), "not known is not held");
     }
 
     @Test
@@ -170,7 +170,7 @@ class CompareAnswerTest {
     void aBenchIsToldByItsGaugesAndFlowsAndAsksForNoSetPressure() {
         DescribedCircuit rig = ReadyCircuits.read("training-rig");
         Comparison bench = Comparison.of(List.of(rig.unit("one-hole"), rig.unit("worn")), rpm(400, 800));
-        String screen = new CompareAnswer(rig, bench, FrictionBands.of(bench), UnitSystem.METRIC).screen();
+        String screen = new CompareAnswer(rig, bench, FrictionBands.of(bench), UnitSystem.METRIC).full();
         String slow = tableOf(screen, "slow");
         double line = bench.cell("worn", "slow").figures().orElseThrow().line();
         assertTrue(row(slow, "gauge at line [bar]").endsWith(String.format(Locale.ROOT, " %.2f", line / 1e5)), slow);
@@ -184,8 +184,7 @@ class CompareAnswerTest {
     void aFlowThroughAHoleIsThatOfItsStream() {
         DescribedCircuit rig = ReadyCircuits.read("training-rig");
         Comparison bench = Comparison.of(List.of(rig.unit("one-hole"), rig.unit("three-holes")), rpm(400, 800));
-        String slow =
-                tableOf(new CompareAnswer(rig, bench, FrictionBands.of(bench), UnitSystem.METRIC).screen(), "slow");
+        String slow = tableOf(new CompareAnswer(rig, bench, FrictionBands.of(bench), UnitSystem.METRIC).full(), "slow");
         String[] bleed = row(slow, "flow bleed").split(" +", -1);
         assertTrue(Double.parseDouble(bleed[3]) < Double.parseDouble(bleed[4]), String.join(" ", bleed));
         String[] gauge = row(slow, "gauge at last").split(" +", -1);

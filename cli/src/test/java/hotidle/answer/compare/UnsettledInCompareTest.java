@@ -53,7 +53,7 @@ class UnsettledInCompareTest {
 
     @Test
     void theTableNamesWhatDoesNotSettleBesideTheBuildThatDoes() {
-        String screen = answer(oneUnsolved()).screen();
+        String screen = answer(oneUnsolved()).full();
         assertEquals(
                 "does not settle regulator", line(screen, "does not settle").replaceAll(" +", " "));
         assertEquals(
@@ -67,6 +67,6 @@ class UnsettledInCompareTest {
 
     @Test
     void aTableOfStatesThatWereFoundHasNoSuchLine() {
-        assertFalse(answer(SOLVED).screen().contains("does not settle"));
+        assertFalse(answer(SOLVED).full().contains("does not settle"));
     }
 }

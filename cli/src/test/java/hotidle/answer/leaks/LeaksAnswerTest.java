@@ -70,7 +70,7 @@ class LeaksAnswerTest {
     @Test
     void aBenchIsToldItsLinePressureAndNoSetPressure() {
         String said = answer(UnitSystem.METRIC, false)
-                .screen()
+                .full()
                 .lines()
                 .filter(line -> line.startsWith("worn at slow"))
                 .findFirst()
@@ -86,8 +86,8 @@ class LeaksAnswerTest {
 
     @Test
     void theWarningAgainstAStallTestStandsOnlyWhereIdlePressureIsLow() {
-        assertTrue(answer(UnitSystem.SHOP, true).screen().contains("IDLE PRESSURE IS LOW with worn"));
-        assertFalse(answer(UnitSystem.SHOP, false).screen().contains("IDLE PRESSURE IS LOW"));
+        assertTrue(answer(UnitSystem.SHOP, true).full().contains("IDLE PRESSURE IS LOW with worn"));
+        assertFalse(answer(UnitSystem.SHOP, false).full().contains("IDLE PRESSURE IS LOW"));
     }
 
     @Test
@@ -136,10 +136,10 @@ class LeaksAnswerTest {
     void whereNoStateIsFoundThereIsAReasonAndNoBudget() {
         assertFalse(UNSOLVED.complete());
         assertTrue(answer(UnitSystem.SHOP, false).complete());
-        assertTrue(UNSOLVED.screen()
+        assertTrue(UNSOLVED.full()
                 .replaceAll("\\s+", " ")
                 .startsWith("worn at slow: not solved: node line does not settle"));
-        assertFalse(UNSOLVED.screen().contains("gpm"), UNSOLVED.screen());
+        assertFalse(UNSOLVED.full().contains("gpm"), UNSOLVED.screen());
         JsonNode json = Json.tree(UNSOLVED.json());
         assertFalse(json.has("oil_budget") || json.has("before") || json.has("repairs"), json.toString());
         assertFalse(json.at("/builds/0/states/0/solved").booleanValue());

@@ -23,7 +23,7 @@ class ListAnswerTest {
     void aCircuitIsListedWithItsBuildsDutyPointsAndOils() {
         DescribedCircuit rig = rig();
         List<String> said = new ListAnswer(Set.of(ListAnswer.Section.CIRCUITS), List.of(rig))
-                .screen()
+                .full()
                 .lines()
                 .toList();
         assertEquals("circuits", said.get(0));
@@ -37,21 +37,21 @@ class ListAnswerTest {
 
     @Test
     void everyKindOfPartIsListedOnALineOfItsOwn() {
-        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS), List.of()).screen();
+        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS), List.of()).full();
         assertEquals(1 + Kinds.ALL.size(), said.lines().count());
         Kinds.ALL.forEach(kind -> assertTrue(said.contains("\n  " + kind.word() + ": " + kind.about() + "\n")));
     }
 
     @Test
     void aPressureMayBeWrittenInAnyUnitThatIsListed() {
-        String said = new ListAnswer(Set.of(ListAnswer.Section.UNITS), List.of()).screen();
+        String said = new ListAnswer(Set.of(ListAnswer.Section.UNITS), List.of()).full();
         assertTrue(said.startsWith("units\n"), said);
         assertTrue(said.lines().anyMatch(line -> line.startsWith("  pressure: ") && line.contains("psi")), said);
     }
 
     @Test
     void kindsAndUnitsStandApart() {
-        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS, ListAnswer.Section.UNITS), List.of()).screen();
+        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS, ListAnswer.Section.UNITS), List.of()).full();
         assertTrue(said.contains("\n\nunits\n"), said);
     }
 }

@@ -74,7 +74,7 @@ class MapAnswerTest {
     }
 
     private static List<String> lines(WindowMap map, UnitSystem units) {
-        return answer(map, units).screen().lines().toList();
+        return answer(map, units).full().lines().toList();
     }
 
     @Test
@@ -104,7 +104,7 @@ class MapAnswerTest {
 
     @Test
     void theBuildsOwnPointStandsInASentenceAboveTheTable() {
-        String screen = answer(KNOWN, UnitSystem.METRIC).screen();
+        String screen = answer(KNOWN, UnitSystem.METRIC).full();
         assertTrue(
                 screen.contains(
                         "worn, hub.clearance 0.100 mm at 5.00 bar: close, +5 %; lubrication (lube-rear) at hot-idle"),
@@ -117,7 +117,7 @@ class MapAnswerTest {
         WindowMap map = map(1e-4, unknown(HIGH, 2e-4));
         MapAnswer answer = answer(map, UnitSystem.METRIC);
         assertFalse(answer.complete());
-        assertTrue(answer.screen().contains("  ?  not known at 1 point: unsolved at stall\n"), answer.screen());
+        assertTrue(answer.full().contains("  ?  not known at 1 point: unsolved at stall\n"), answer.screen());
         assertTrue(answer.csv().contains(",-,not known,-,-,-,unsolved at stall\n"), answer.csv());
         JsonNode point = Json.tree(answer.json()).at("/builds/0/map/points/3");
         assertTrue(point.get("headroom").isNull() && point.get("margin").isNull(), point.toString());
@@ -131,9 +131,9 @@ class MapAnswerTest {
         MapAnswer answer = answer(map, UnitSystem.METRIC);
         assertFalse(answer.complete());
         assertTrue(
-                answer.screen()
+                answer.full()
                         .contains("worn with that size as measured, hub.clearance 0.150 mm at 5.00 bar: NOT KNOWN"),
-                answer.screen());
+                answer.full());
     }
 
     @Test
@@ -209,7 +209,7 @@ class MapAnswerTest {
                 List.of(List.of(cell)),
                 List.of());
         assertTrue(lines(map, UnitSystem.METRIC).stream().anyMatch(line -> line.matches("set bar +0\\.40")));
-        assertTrue(answer(map, UnitSystem.METRIC).screen().contains("ample A"), "twenty times what is needed");
+        assertTrue(answer(map, UnitSystem.METRIC).full().contains("ample A"), "twenty times what is needed");
         assertEquals(
                 "m2",
                 Json.tree(answer(map, UnitSystem.METRIC).json())

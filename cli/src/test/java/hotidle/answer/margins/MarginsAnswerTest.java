@@ -102,14 +102,14 @@ class MarginsAnswerTest {
         MarginsAnswer answer = answer(worn);
         String summary = Json.tree(answer.json()).at("/builds/0/summary").textValue();
         assertTrue(summary.startsWith("worn: FAILS. First limit: regulation (pump)"), summary);
-        assertTrue(answer.screen().replaceAll("\\s+", " ").contains(summary), answer.screen());
+        assertTrue(answer.full().replaceAll("\\s+", " ").contains(summary), answer.screen());
     }
 
     @Test
     void whereNoStateWasFoundNothingIsShownAsANumberAndTheAnswerIsNotComplete() {
         MarginsAnswer answer = unsolved();
         assertFalse(answer.complete());
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(words.contains("worn: NOT KNOWN. Not known at hot-idle"), words);
         assertTrue(words.contains("node line does not settle"), words);
         assertTrue(words.contains("nothing is known here."), words);
@@ -123,7 +123,7 @@ class MarginsAnswerTest {
     @Test
     void aClutchThatDragsFailsOnTheScreenInARowAndInTheRecord() {
         MarginsAnswer answer = dragging();
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(words.contains("worn: FAILS. "), words);
         assertTrue(words.contains(" drags and burns. Apart from that: "), words);
         assertTrue(words.contains("points to a leak in its circuit"), words);
@@ -151,11 +151,11 @@ class MarginsAnswerTest {
     void twoBuildsAreNamedInFrontOfTheirDutiesAndTheirFilmsStandAtTheSameSpeed() {
         List<JudgedBuild> two =
                 JudgedBuild.study(List.of(CIRCUIT.unit("worn"), CIRCUIT.unit("restored")), SPEEDS, () -> {});
-        String screen = answer(two).screen();
+        String screen = answer(two).full();
         assertTrue(screen.contains("\nworn, hot-idle"), screen);
         assertTrue(screen.contains("\nrestored, hot-idle"), screen);
         assertTrue(screen.contains("of all builds at the same speed"), screen);
-        assertFalse(answer(worn).screen().contains("at the same speed"));
+        assertFalse(answer(worn).full().contains("at the same speed"));
     }
 
     @Test
@@ -165,7 +165,7 @@ class MarginsAnswerTest {
         MarginsAnswer answer =
                 new MarginsAnswer(UnitSystem.SI, "rig", "", worn, Optional.of(why), SameSpeedFilms.of(worn));
         String written = "command: {line: main, regulator: pressure-valve, edge: exhaust}";
-        assertTrue(answer.screen().replaceAll("\\s+", " ").contains(written), answer.screen());
+        assertTrue(answer.full().replaceAll("\\s+", " ").contains(written), answer.screen());
         assertTrue(Json.tree(answer.json())
                 .at("/not_judged/regulation")
                 .textValue()

@@ -81,20 +81,20 @@ class PartAnswerTest {
         assertTrue(q > 0.55 * free && q < 0.8 * free, q / free + " of the free flow");
         assertEquals(
                 "flow " + hotidle.answer.format.Digits.four(q * 6e4) + " L/min",
-                row(answer(SOLVED, UnitSystem.METRIC).screen(), "flow "));
+                row(answer(SOLVED, UnitSystem.METRIC).full(), "flow "));
     }
 
     @Test
     void theDropIsShownInTheUnitsAskedFor() {
         assertEquals(
-                "pressure drop 5 bar", row(answer(SOLVED, UnitSystem.METRIC).screen(), "pressure drop"));
+                "pressure drop 5 bar", row(answer(SOLVED, UnitSystem.METRIC).full(), "pressure drop"));
         assertEquals(
-                "pressure drop 72.52 psi", row(answer(SOLVED, UnitSystem.SHOP).screen(), "pressure drop"));
+                "pressure drop 72.52 psi", row(answer(SOLVED, UnitSystem.SHOP).full(), "pressure drop"));
     }
 
     @Test
     void lawSourceAndOilAreSaidWithTheNumbers() {
-        String screen = answer(SOLVED, UnitSystem.METRIC).screen();
+        String screen = answer(SOLVED, UnitSystem.METRIC).full();
         assertTrue(screen.startsWith("orifice: "), screen);
         assertEquals("oil bench at 40 degC (temperature by default)", row(screen, "oil"));
         assertEquals(" viscosity 8.5 mPa.s", row(screen, "  viscosity"));
@@ -104,7 +104,7 @@ class PartAnswerTest {
 
     @Test
     void whatIsLeftToTheProgramIsListedWithItsSource() {
-        String screen = answer(SOLVED, UnitSystem.METRIC).screen();
+        String screen = answer(SOLVED, UnitSystem.METRIC).full();
         assertTrue(screen.contains("\nleft to the program\n"), screen);
         ORIFICE.defaults().forEach((key, value) -> assertTrue(screen.contains("  " + key + " " + value.text() + ": ")));
         assertFalse(ORIFICE.defaults().containsKey("diameter"), "that one was given");
@@ -120,10 +120,10 @@ class PartAnswerTest {
                 List.of(new PartDoubt(PartDoubt.Concern.STARVED, "inlet", Double.NaN, Double.NaN)),
                 List.of());
         PartAnswer answer = answer(doubtful, UnitSystem.METRIC);
-        assertTrue(answer.screen().contains("\nwarnings\n  the inlet is starved"), answer.screen());
+        assertTrue(answer.full().contains("\nwarnings\n  the inlet is starved"), answer.screen());
         assertTrue(answer.csv().contains("\nwarning,the inlet is starved"), answer.csv());
         assertTrue(Json.tree(answer.json()).at("/warnings/0").textValue().startsWith("the inlet is starved"));
-        assertFalse(answer(SOLVED, UnitSystem.METRIC).screen().contains("warnings"));
+        assertFalse(answer(SOLVED, UnitSystem.METRIC).full().contains("warnings"));
     }
 
     @Test
@@ -148,8 +148,8 @@ class PartAnswerTest {
         PartAnswer none = answer(unsolved(), UnitSystem.METRIC);
         assertFalse(none.complete());
         assertTrue(answer(SOLVED, UnitSystem.METRIC).complete());
-        assertTrue(row(none.screen(), "no state").contains("not solved: orifice does not settle"), none.screen());
-        assertFalse(none.screen().contains("L/min"), none.screen());
+        assertTrue(row(none.full(), "no state").contains("not solved: orifice does not settle"), none.screen());
+        assertFalse(none.full().contains("L/min"), none.screen());
         JsonNode json = Json.tree(none.json());
         assertFalse(json.get("solved").booleanValue() || json.has("flow_m3_s"), json.toString());
         assertEquals("orifice", json.at("/unsolved/culprit").textValue());

@@ -74,7 +74,7 @@ class SensitivityAnswerTest {
     }
 
     private static String said(SensitivityAnswer answer) {
-        return answer.screen().replaceAll("\\s+", " ");
+        return answer.full().replaceAll("\\s+", " ");
     }
 
     @Test
@@ -87,7 +87,7 @@ class SensitivityAnswerTest {
     @Test
     void effectsAreCountedInTheStepThatIsMeasuredTheStrongestFirst() {
         List<String> lines = answer(UnitSystem.METRIC, BORE_ON_LINE, SCORES_ON_LINE)
-                .screen()
+                .full()
                 .lines()
                 .toList();
         String scores = lines.stream()
@@ -135,7 +135,7 @@ class SensitivityAnswerTest {
     void aSlopeToOneSideOnlyIsMarkedAndTheMarkExplained() {
         Sensitivity.Rate edge = new Sensitivity.Rate(BORE, LINE, -4000, true);
         SensitivityAnswer answer = answer(UnitSystem.METRIC, edge);
-        assertTrue(said(answer).contains("-4.00 *"), answer.screen());
+        assertTrue(said(answer).contains("-4.00 *"), answer.full());
         assertTrue(said(answer).contains(SensitivityPhrase.ONE_SIDED));
         assertTrue(answer.csv().endsWith(",yes\n"), answer.csv());
         assertFalse(said(answer(UnitSystem.METRIC, BORE_ON_LINE)).contains("a stop takes hold"));
@@ -168,7 +168,7 @@ class SensitivityAnswerTest {
             many.add(small(i, 40 - i));
         }
         String screen =
-                answer(UnitSystem.METRIC, found(many, List.of(), List.of())).screen();
+                answer(UnitSystem.METRIC, found(many, List.of(), List.of())).full();
         assertEquals(25, screen.lines().filter(line -> line.startsWith("bore-")).count());
         assertTrue(screen.contains("5 more sizes move it by 14.00 points or less each."), screen);
     }
@@ -192,7 +192,7 @@ class SensitivityAnswerTest {
     void whereNoLimitIsKnownNothingIsRanked() {
         SensitivityAnswer answer =
                 answer(UnitSystem.METRIC, new Sensitivity(Map.of(), List.of(), List.of(), List.of("stall")));
-        assertTrue(said(answer).contains("nothing can be ranked. Not known at stall"), answer.screen());
+        assertTrue(said(answer).contains("nothing can be ranked. Not known at stall"), answer.full());
         assertEquals(1, answer.csv().lines().count());
         assertTrue(Json.tree(answer.json()).at("/builds/0/least").isNull());
     }

@@ -47,7 +47,7 @@ class SweepAnswerTest {
     @Test
     void everySpeedHasARowWithTheLinePressureOfItsState() {
         List<String> rows =
-                SHOP.screen().lines().filter(line -> line.matches("\\d+ .*")).toList();
+                SHOP.full().lines().filter(line -> line.matches("\\d+ .*")).toList();
         assertEquals(4, rows.size());
         for (int i = 0; i < 4; i++) {
             assertTrue(
@@ -60,7 +60,7 @@ class SweepAnswerTest {
 
     @Test
     void theHeadSaysFromWhereTheRegulatorWorks() {
-        List<String> lines = SHOP.screen().lines().toList();
+        List<String> lines = SHOP.full().lines().toList();
         assertEquals("shuttle-five, worn, hot-idle in first, sump 230 degF", lines.get(0));
         assertEquals(
                 String.format(
@@ -73,7 +73,7 @@ class SweepAnswerTest {
 
     @Test
     void bothWaysThroughTheSpeedsAreComparedAndAgreeHere() {
-        assertTrue(SHOP.screen().contains("\nrising and falling sweeps agree\n"), SHOP.screen());
+        assertTrue(SHOP.full().contains("\nrising and falling sweeps agree\n"), SHOP.screen());
         assertTrue(Json.tree(SHOP.json())
                 .at("/builds/0/rising_falling_differences")
                 .isEmpty());
@@ -83,14 +83,14 @@ class SweepAnswerTest {
     @Test
     void leaksThatFallWhereTheRegulatorOpensAreExplained() {
         String why = "What shut lands of the regulator let by counts as a leak only";
-        assertTrue(SHOP.screen().contains(why), SHOP.screen());
+        assertTrue(SHOP.full().contains(why), SHOP.screen());
         SpeedSweep slow = sweep(FIVE.unit("worn"), 500, 600);
-        assertFalse(answer(FIVE, UnitSystem.SHOP, slow).screen().contains(why), "on its seat throughout");
+        assertFalse(answer(FIVE, UnitSystem.SHOP, slow).full().contains(why), "on its seat throughout");
     }
 
     @Test
     void aBenchHasAColumnForEachGaugeAndNoOnset() {
-        String screen = answer(RIG, UnitSystem.METRIC, BENCH).screen();
+        String screen = answer(RIG, UnitSystem.METRIC, BENCH).full();
         assertTrue(screen.contains("\nnot commanded: no set pressure, no onset of regulation\n"), screen);
         assertTrue(
                 screen.lines().anyMatch(line -> line.matches("rpm +line bar +middle bar +last bar +power kW")), screen);

@@ -48,7 +48,7 @@ class WearAnswerTest {
 
     @Test
     void theWearThatIsLeftIsToldInThousandthsOfAnInch() {
-        String screen = answer(1, List.of(gone(50.8e-6)), Optional.empty()).screen();
+        String screen = answer(1, List.of(gone(50.8e-6)), Optional.empty()).full();
         assertTrue(screen.contains("2.00  cooler (cooler), hot-idle"), screen);
     }
 
@@ -57,15 +57,15 @@ class WearAnswerTest {
         Wear.WornFit harmless =
                 new Wear.WornFit(FIRST, Optional.empty(), List.of(), FIRST.value() + 1e-3, OptionalDouble.empty());
         WearAnswer answer = answer(1, List.of(harmless), Optional.empty());
-        assertTrue(answer.screen().contains("No fit alone takes a limit away."));
-        assertTrue(answer.screen().replaceAll("\\s+", " ").contains("allowance further: " + FIRST.name()));
+        assertTrue(answer.full().contains("No fit alone takes a limit away."));
+        assertTrue(answer.full().replaceAll("\\s+", " ").contains("allowance further: " + FIRST.name()));
         assertTrue(answer.csv().contains(",none,-,-,"), answer.csv());
         assertTrue(Json.tree(answer.json()).at("/builds/0/fits/0/gone_at").isNull());
     }
 
     @Test
     void whereNoLimitHoldsNoWearIsSaidToTakeOneAway() {
-        String screen = answer(0, List.of(gone(1e-4)), Optional.empty()).screen();
+        String screen = answer(0, List.of(gone(1e-4)), Optional.empty()).full();
         assertTrue(screen.contains("no limit holds"), screen);
         assertFalse(screen.contains("first limit gone"), screen);
     }

@@ -60,7 +60,7 @@ class WindowAnswerTest {
     @Test
     void aRangeNamesTheLimitThatFailsBelowItAndThatNothingHigherWasTried() {
         WindowAnswer answer = held(List.of(tried(4e5), tried(20e5)));
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(
                 words.contains(
                         "every limit holds from 9.00 bar to 20.00 bar; below, apply, holding (low-clutch) at stall"
@@ -74,8 +74,8 @@ class WindowAnswerTest {
     @Test
     void theTwoLimitsOfAClutchThatAreOneStandInOneRowOfTheScreenAndTwoOfTheSpreadsheet() {
         WindowAnswer answer = held(List.of(tried(4e5), tried(20e5)));
-        assertTrue(answer.screen().contains("apply, holding and slipping"), answer.screen());
-        assertFalse(answer.screen().contains("\napply, slipping"), answer.screen());
+        assertTrue(answer.full().contains("apply, holding and slipping"), answer.screen());
+        assertFalse(answer.full().contains("\napply, slipping"), answer.screen());
         List<String> rows = answer.csv().lines().toList();
         assertEquals(4, rows.size(), answer.csv());
         assertEquals(UNIT.build() + ",apply,low-clutch,9.00,stall,>=20.00,", rows.get(1));
@@ -85,7 +85,7 @@ class WindowAnswerTest {
     @Test
     void aLimitThatHoldsNowhereIsTheReasonAndNamesItsDuty() {
         WindowAnswer answer = answer(List.of(), List.of(tried(4e5), tried(20e5)), span(PUMP));
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(
                 words.contains(
                         "NO SET PRESSURE from 4.00 bar to 20.00 bar holds every limit, because regulation (pump) at"
@@ -102,20 +102,20 @@ class WindowAnswerTest {
         Window.PressureRange down = new Window.PressureRange(4e5, Optional.empty(), 6e5, Optional.of(PUMP));
         WindowAnswer answer = answer(List.of(), List.of(tried(4e5), tried(20e5)), span(HOLDING, UP), span(PUMP, down));
         assertTrue(
-                answer.screen()
+                answer.full()
                         .replaceAll("\\s+", " ")
                         .contains(
                                 "at stall needs at least 9.00 bar and regulation (pump) at hot-idle allows at most 6.00 bar."),
-                answer.screen());
+                answer.full());
         WindowAnswer hole = answer(List.of(), List.of(tried(4e5), tried(20e5)), span(HOLDING, UP));
-        assertTrue(hole.screen().replaceAll("\\s+", " ").contains("limits that hold apart do not hold together"));
+        assertTrue(hole.full().replaceAll("\\s+", " ").contains("limits that hold apart do not hold together"));
     }
 
     @Test
     void aSetPressureAtWhichAStateWasNotFoundLeavesTheAnswerIncompleteAndIsNamed() {
         WindowAnswer answer = held(List.of(tried(4e5, "hot-idle"), tried(12e5), tried(20e5, "stall")));
         assertFalse(answer.complete());
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(
                 words.contains(
                         "NOT KNOWN in full at hot-idle, stall with 2 of the 3 set pressures tried, the first 4.00 bar"),

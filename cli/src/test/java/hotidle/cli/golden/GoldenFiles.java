@@ -16,6 +16,9 @@ final class GoldenFiles {
 
     static final String FLAG = "-Dhotidle.rewrite=true";
 
+    /** The line in a recorded text below which standard output stands. */
+    static final String OUTPUT = "--- standard output\n";
+
     private GoldenFiles() {}
 
     /** Whether this run records anew; a build server may not. */

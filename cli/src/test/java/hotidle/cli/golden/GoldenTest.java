@@ -52,7 +52,7 @@ class GoldenTest {
     private static void checkText(Case one, Run run) throws IOException {
         Path file = GoldenFiles.ROOT.resolve("text").resolve(one.name() + ".txt");
         String now = "$ hotidle " + one.command() + "\nexit " + run.code() + "\n--- standard error\n" + run.err()
-                + "--- standard output\n" + run.out();
+                + GoldenFiles.OUTPUT + run.out();
         if (GoldenFiles.rewriting()) {
             GoldenFiles.write(file, now);
         }

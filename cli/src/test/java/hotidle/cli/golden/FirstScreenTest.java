@@ -1,0 +1,84 @@
+package hotidle.cli.golden;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.format.Wrap;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What a command answers at first fits on one screen. Not held to it: all of an answer ({@code --full}), help, CSV and JSON, a sheet to
+ * fill in, and a file's faults, which go to standard error.
+ */
+class FirstScreenTest {
+
+    /** Commands whose answer has no first screen of its own yet. */
+    private static final Set<String> WITHOUT = Set.of(
+            "check", "compare", "leaks", "list", "map", "margins", "part", "sensitivity", "sweep", "wear", "window");
+
+    private static final Set<String> NOT_CUT = Set.of("--full", "--help", "--version", "--format", "sheet");
+
+    private static List<Case> screens() throws IOException {
+        return Case.recorded().stream()
+                .filter(one -> one.words().stream().noneMatch(NOT_CUT::contains))
+                .toList();
+    }
+
+    private static String command(Case one) {
+        return one.words().get(0);
+    }
+
+    /** What does not fit: too many lines, or one that is too wide. */
+    private static List<String> faults(Case one) throws IOException {
+        String recorded = GoldenFiles.read(GoldenFiles.ROOT.resolve("text").resolve(one.name() + ".txt"));
+        List<String> lines = recorded.substring(recorded.indexOf(GoldenFiles.OUTPUT) + GoldenFiles.OUTPUT.length())
+                .lines()
+                .toList();
+        List<String> faults = new ArrayList<>();
+        if (lines.size() > Wrap.LINES) {
+            faults.add(one.name() + ": " + lines.size() + " lines");
+        }
+        lines.stream()
+                .filter(line -> line.length() > Wrap.WIDTH)
+                .forEach(line -> faults.add(one.name() + ": " + line.length() + " columns: " + line));
+        return faults;
+    }
+
+    @Test
+    void everyFirstScreenFits() throws IOException {
+        List<String> faults = new ArrayList<>();
+        for (Case one : screens()) {
+            if (!WITHOUT.contains(command(one))) {
+                faults.addAll(faults(one));
+            }
+        }
+        assertEquals(List.of(), faults);
+    }
+
+    @Test
+    void noCommandIsExcusedThatHasAFirstScreen() throws IOException {
+        for (String command : WITHOUT) {
+            boolean misfits = false;
+            for (Case one : screens()) {
+                misfits |= command(one).equals(command) && !faults(one).isEmpty();
+            }
+            assertTrue(misfits, command + " fits: take it off the list");
+        }
+    }
+
+    @Test
+    void allOfEachAnswerIsRecordedToo() throws IOException {
+        List<Case> whole = Case.recorded().stream()
+                .filter(one -> one.words().contains("--full"))
+                .toList();
+        for (Case one : screens()) {
+            assertTrue(
+                    whole.stream().anyMatch(full -> command(full).equals(command(one))),
+                    command(one) + " --full is not recorded");
+        }
+    }
+}
