@@ -13,6 +13,7 @@ import hotidle.circuits.section.CommandSection;
 import hotidle.circuits.section.DutySection;
 import hotidle.circuits.section.GearSection;
 import hotidle.circuits.section.HeatSection;
+import hotidle.circuits.section.JobSection;
 import hotidle.circuits.section.MaterialSection;
 import hotidle.circuits.section.NodeSection;
 import hotidle.circuits.section.OilSection;
@@ -41,6 +42,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -71,6 +73,8 @@ final class CircuitAssembly {
     private final Parts parts;
     private final Changes changes;
     private final Map<String, List<Changes.Change>> changesOf = new LinkedHashMap<>();
+    private final Map<String, List<Changes.Change>> changesOfJobs = new LinkedHashMap<>();
+    private final Map<String, Workshop> workshops = new LinkedHashMap<>();
     private final Map<String, Value.Entries> treeOf = new HashMap<>();
     private final Map<String, Parts> partsOf = new HashMap<>();
     private final Optional<Oil> oil;
@@ -120,9 +124,10 @@ final class CircuitAssembly {
             return Optional.empty();
         }
         for (Attributes build : root.groups("builds").values()) {
-            changesOf.put(build.name(), changes.of(build, writtenBuild(build.name())));
+            changesOf.put(build.name(), changes.of(build, writtenIn("builds", build.name())));
             Rules.ofBuild(root, build);
         }
+        root.groups("jobs").values().forEach(this::job);
         for (Attributes build : root.groups("builds").values()) {
             chain(build).flatMap(this::unit).ifPresent(unit -> units.put(build.name(), unit));
         }
@@ -141,9 +146,24 @@ final class CircuitAssembly {
         return Optional.of(described(units));
     }
 
-    private Value.Entry writtenBuild(String name) {
-        Value builds = file.entry("builds").orElseThrow().value();
-        return ((Value.Entries) builds).entry(name).orElseThrow();
+    private Value.Entry writtenIn(String section, String name) {
+        Value entries = file.entry(section).orElseThrow().value();
+        return ((Value.Entries) entries).entry(name).orElseThrow();
+    }
+
+    /** The changes of a job, tried on the parts as written, so that their faults are told where they stand. */
+    private void job(Attributes job) {
+        List<Changes.Change> own = changes.of(job, writtenIn("jobs", job.name()));
+        changesOfJobs.put(job.name(), own);
+        if (problems.anyError()) {
+            return;
+        }
+        Value.Entries changed = written;
+        for (Changes.Change change : own) {
+            changed = changes.apply(changed, change);
+        }
+        Parts.read(changed, new ShapeReader(scope, problems, new ReadingLog()), problems, Optional.of(parts))
+                .place(materials);
     }
 
     /** The build and those it stands on, the first one first; empty where they stand on each other in a circle. */
@@ -210,13 +230,19 @@ final class CircuitAssembly {
                 HeatSection.inputs(root, oil));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
-        Remade remade = new Remade(
-                unit,
-                new Resizing(all, materials, placed),
-                pressure,
-                pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING));
-        return (pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit))
-                .map(set -> new Adjustable(set, Remade.dimensions(sizes.sizes(), all, parts), remade));
+        SetPressure.By by = pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING);
+        Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure, by);
+        Reworked reworked = new Reworked(unit, changed, all, materials, scope, changesOfJobs, pressure, by);
+        Optional<Transmission> set = pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit);
+        set.ifPresent(whole -> workshops.put(
+                name,
+                new Workshop(
+                        whole,
+                        root.groups("jobs").values().stream()
+                                .map(JobSection::job)
+                                .toList(),
+                        reworked)));
+        return set.map(whole -> new Adjustable(whole, Remade.dimensions(sizes.sizes(), all, parts), remade));
     }
 
     /** The parts' tree with the changes of a build and of those that it stands on. */
@@ -298,6 +324,7 @@ final class CircuitAssembly {
                 sizes,
                 defaults,
                 units,
+                workshops,
                 sheet.map(SheetBuild::name),
                 wrong -> problems.problem(
                         at,
@@ -342,7 +369,7 @@ final class CircuitAssembly {
     }
 
     private String text(Attributes build) {
-        return writtenBuild(build.name()).value() instanceof Value.Entries keys
+        return writtenIn("builds", build.name()).value() instanceof Value.Entries keys
                         && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
                 ? "to " + text.text() + (by(build) == SetPressure.By.SPRING ? ", by the spring alone" : "")
                 : "";

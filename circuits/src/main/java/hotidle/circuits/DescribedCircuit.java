@@ -5,6 +5,7 @@ import hotidle.circuits.text.Problem;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
+import hotidle.transmission.Workshop;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import java.util.OptionalDouble;
  * @param sizes    sizes that wear
  * @param defaults values that the file leaves to the program
  * @param adjustables the unit of each build, with the sizes of it that can be changed
+ * @param workshops the unit of each build, with the jobs that the file names
  * @param sheet    name of the build that a measurement sheet has made, where one was given
  * @param noBuild  the problem of a build that is not there, whose name is put in for {@code %s}
  */
@@ -36,6 +38,7 @@ public record DescribedCircuit(
         List<SizeLine> sizes,
         List<DefaultLine> defaults,
         Map<String, Adjustable> adjustables,
+        Map<String, Workshop> workshops,
         Optional<String> sheet,
         NoBuild noBuild) {
 
@@ -109,6 +112,7 @@ public record DescribedCircuit(
         sizes = List.copyOf(sizes);
         defaults = List.copyOf(defaults);
         adjustables = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(adjustables));
+        workshops = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(workshops));
     }
 
     /** The unit of each build, in the order of the file. */
@@ -138,6 +142,16 @@ public record DescribedCircuit(
             throw new UnknownBuildException(noBuild.named(build));
         }
         return unit;
+    }
+
+    /**
+     * The unit of a build, with the jobs that the file names; empty where it names none.
+     *
+     * @throws UnknownBuildException where there is no build of the name
+     */
+    public Optional<Workshop> workshop(String build) {
+        return Optional.ofNullable(workshops.get(adjustable(build).unit().build()))
+                .filter(named -> !named.jobs().isEmpty());
     }
 
     /** A measurement sheet to fill in, as the text of a CSV file. */

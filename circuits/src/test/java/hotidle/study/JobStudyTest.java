@@ -9,6 +9,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
+import hotidle.transmission.JobCost;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
@@ -77,7 +78,7 @@ class JobStudyTest {
                 done -> shop.rework().after(done.stream().map(priced::get).toList()));
         JobStudy study = study(costly, psi);
         JobStudy.JobSet chosen = study.chosen().orElseThrow();
-        assertEquals(JobStudy.Measure.PRICE, study.measure());
+        assertEquals(JobCost.PRICE, study.measure());
         assertTrue(chosen.jobs().size() > dear.size(), chosen.jobs().toString());
         assertTrue(study.measure().cost(chosen.jobs()) < 1000);
         assertEquals(dear, names(study.fewest().orElseThrow().jobs()));
@@ -112,8 +113,8 @@ class JobStudyTest {
 
     private static JobStudy study(Workshop shop, double psi) {
         return JobStudy.of(
-                shop,
-                new JobStudy.Asked(OptionalDouble.of(psi * PSI), SetPressure.By.COMMAND_AND_SPRING),
+                shop.setTo(psi * PSI, SetPressure.By.COMMAND_AND_SPRING),
+                SetPressure.By.COMMAND_AND_SPRING,
                 shop.unit().duties().get(0),
                 SPEEDS,
                 SPEEDS,

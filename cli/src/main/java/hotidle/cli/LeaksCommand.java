@@ -1,12 +1,8 @@
 package hotidle.cli;
 
-import hotidle.answer.leaks.LeaksAnswer;
-import hotidle.assess.Assessment;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
-import hotidle.study.LeakStudy;
-import hotidle.study.Repairs;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -28,7 +24,7 @@ import picocli.CommandLine.Spec;
 final class LeaksCommand implements Callable<Integer> {
 
     @Mixin
-    CircuitOptions asked;
+    CircuitOptions options;
 
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
@@ -36,11 +32,31 @@ final class LeaksCommand implements Callable<Integer> {
     @Option(names = "--duty", description = "duty point. Default: the first")
     String duty;
 
+    /** Engine speeds over which the onset of regulation is searched, where none are given. */
+    private static final String ONSET_SPEEDS = "400..4000/100rpm";
+
     @Option(
             names = "--speed",
-            defaultValue = "400..4000/100rpm",
-            description = "engine speeds searched for the onset of regulation. Default: ${DEFAULT-VALUE}")
+            description = "engine speeds searched for the speed from which the line is held. Default: " + ONSET_SPEEDS)
     String speed;
+
+    @Option(
+            names = "--by",
+            defaultValue = "fit",
+            paramLabel = "WHAT",
+            description =
+                    "fit: each fit is a repair; job: what a shop does in one go, and the smallest set of jobs that"
+                            + " keeps every limit. Default: ${DEFAULT-VALUE}")
+    RepairBy by;
+
+    /** What is a repair. */
+    enum RepairBy {
+        FIT,
+        JOB
+    }
+
+    @Mixin
+    private AskedPressure asked;
 
     @Option(
             names = "--steps",
@@ -53,38 +69,22 @@ final class LeaksCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
-        Adjustable chosen = Circuits.adjustable(described, build);
+        DescribedCircuit described = options.load();
+        Adjustable own = Circuits.adjustable(described, build);
+        asked.check(own.unit());
+        Adjustable chosen =
+                asked.pressure().isPresent() ? own.setTo(asked.pressure().getAsDouble(), asked.by()) : own;
         Transmission unit = chosen.unit();
         DutyPoint at = duty == null ? unit.duties().get(0) : OptionValues.duty(unit, duty);
-        List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
+        List<Double> speeds = OptionValues.series("--speed", speed == null ? ONSET_SPEEDS : speed, Dimension.SPEED);
         if (steps < 0) {
             throw new WrongInputException("hotidle: --steps " + steps + ": allowed is 0 or more");
         }
-        Roles roles = Roles.of(unit);
-        if (roles.chambers().isEmpty()) {
+        if (Roles.of(unit).chambers().isEmpty()) {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
-        LeakStudy study = study(chosen, at, speeds);
-        LeaksAnswer answer = new LeaksAnswer(
-                asked.shared.units,
-                described.about(),
-                described.abouts(),
-                unit,
-                roles,
-                at,
-                study.outcome(),
-                study.outcome().state().map(state -> Assessment.of(unit, at, roles, state)),
-                study.found());
-        return Printed.print(spec, asked.shared, answer);
-    }
-
-    private LeakStudy study(Adjustable chosen, DutyPoint at, List<Double> speeds) {
-        int offered = Repairs.of(chosen).size();
-        Progress progress =
-                new Progress(spec.commandLine().getErr(), "trying repairs", offered + Math.min(steps, offered));
-        LeakStudy study = LeakStudy.of(chosen, at, speeds, steps, LeaksAnswer.MOST_ALONE, progress::step);
-        progress.end();
-        return study;
+        return by == RepairBy.JOB
+                ? new JobRun(spec, options.shared, asked).run(described, own, at, speeds, speed)
+                : new FitRun(spec, options.shared, steps).run(described, chosen, at, speeds);
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.LinkedHashSet;
@@ -10,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The highest set pressure at which all jobs together keep every limit. */
-record JobCeiling(Workshop shop, JobStudy.Asked asked, JobTrial trial, List<Double> speeds) {
+record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double> speeds) {
 
     private static final double PSI = 6894.757293168361;
 
@@ -31,7 +32,7 @@ record JobCeiling(Workshop shop, JobStudy.Asked asked, JobTrial trial, List<Doub
         Optional<Transmission> above = Optional.empty();
         double over = Double.NaN;
         for (double pressure = HIGHEST; pressure > LOWEST - STEP / 2; pressure -= STEP) {
-            Optional<Transmission> unit = asked.at(done.get(), pressure);
+            Optional<Transmission> unit = set(done.get(), pressure);
             if (unit.isPresent() && keeps(unit.get())) {
                 return Optional.of(
                         above.isEmpty()
@@ -42,6 +43,15 @@ record JobCeiling(Workshop shop, JobStudy.Asked asked, JobTrial trial, List<Doub
             over = pressure;
         }
         return Optional.of(new JobStudy.Ceiling(OptionalDouble.empty(), Optional.empty(), LOWEST, HIGHEST));
+    }
+
+    /** Empty where it cannot be set so. */
+    private Optional<Transmission> set(Transmission unit, double pressure) {
+        try {
+            return Optional.of(SetPressure.of(unit, pressure, by));
+        } catch (IllegalArgumentException impossible) {
+            return Optional.empty();
+        }
     }
 
     private boolean keeps(Transmission unit) {
@@ -62,8 +72,7 @@ record JobCeiling(Workshop shop, JobStudy.Asked asked, JobTrial trial, List<Doub
         if (gone.isEmpty()) {
             return ceiling(pressure, Optional.empty());
         }
-        BoundarySearch.Boundary boundary =
-                search.narrow(other -> asked.at(done, other), holds, fails, gone, NARROW * over);
+        BoundarySearch.Boundary boundary = search.narrow(other -> set(done, other), holds, fails, gone, NARROW * over);
         return ceiling(boundary.holds(), Optional.of(boundary.gone().get(0)));
     }
 

@@ -3,6 +3,8 @@ package hotidle.study;
 import hotidle.assess.Margin;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Job;
+import hotidle.transmission.JobCost;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.ArrayList;
@@ -16,8 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
 final class JobSearch {
 
     private final Workshop shop;
-    private final JobStudy.Asked asked;
-    private final DutyPoint duty;
+    private final SetPressure.By by;
     private final List<Double> speeds;
     private final Runnable step;
     private final Repairs.Bay bay;
@@ -32,18 +33,12 @@ final class JobSearch {
     private record Level(List<JobStudy.JobSet> kept, List<List<Job>> notKnown) {}
 
     JobSearch(
-            Workshop shop,
-            JobStudy.Asked asked,
-            Transmission unit,
-            DutyPoint duty,
-            List<Double> onsets,
-            List<Double> speeds,
-            Runnable step) {
+            Workshop shop, SetPressure.By by, DutyPoint duty, List<Double> onsets, List<Double> speeds, Runnable step) {
         this.shop = shop;
-        this.asked = asked;
-        this.duty = duty;
+        this.by = by;
         this.speeds = speeds;
         this.step = step;
+        Transmission unit = shop.unit();
         bay = Repairs.Bay.of(unit, duty, onsets);
         Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(unit);
         now = BoundarySearch.judged(unit, chains);
@@ -51,7 +46,7 @@ final class JobSearch {
     }
 
     JobStudy run() {
-        JobStudy.JobState before = state(List.of(), now.get(0).unit(), now);
+        JobStudy.JobState before = state(List.of(), shop.unit(), now);
         List<JobStudy.JobState> alone = shop.jobs().parallelStream()
                 .flatMap(job -> {
                     Optional<JobStudy.JobState> state = state(List.of(job));
@@ -61,10 +56,10 @@ final class JobSearch {
                 .sorted(BEST)
                 .toList();
         JobSets sets = JobSets.of(shop.jobs());
-        JobStudy.Measure measure = JobStudy.Measure.of(shop.jobs());
+        JobCost measure = JobCost.of(shop.jobs());
         Level least = first(sets.byCost(measure::cost));
         Optional<JobStudy.JobSet> chosen = best(least.kept());
-        Optional<JobStudy.JobSet> fewest = chosen.isEmpty() || measure == JobStudy.Measure.JOBS
+        Optional<JobStudy.JobSet> fewest = chosen.isEmpty() || measure == JobCost.JOBS
                 ? Optional.empty()
                 : best(first(sets.byCost(job -> 1)).kept())
                         .filter(set -> set.jobs().size() < chosen.get().jobs().size());
@@ -80,7 +75,7 @@ final class JobSearch {
                 least.notKnown(),
                 sets.most(),
                 shop.jobs().isEmpty() ? Optional.empty() : state(shop.jobs()),
-                chosen.isPresent() ? Optional.empty() : new JobCeiling(shop, asked, trial, speeds).find());
+                chosen.isPresent() ? Optional.empty() : new JobCeiling(shop, by, trial, speeds).find());
     }
 
     /** As repairs are, the best first; those of which nothing is known last. */
@@ -90,7 +85,7 @@ final class JobSearch {
                     : Boolean.compare(other.effect().isPresent(), one.effect().isPresent());
 
     private Optional<JobStudy.JobState> state(List<Job> jobs) {
-        return shop.after(jobs).flatMap(asked::at).map(unit -> state(jobs, unit, trial.judged(unit)));
+        return shop.after(jobs).map(unit -> state(jobs, unit, trial.judged(unit)));
     }
 
     private JobStudy.JobState state(List<Job> jobs, Transmission unit, List<Judgement> judged) {
@@ -123,7 +118,7 @@ final class JobSearch {
     }
 
     private Tried tried(List<Job> jobs) {
-        Optional<Transmission> unit = shop.after(jobs).flatMap(asked::at);
+        Optional<Transmission> unit = shop.after(jobs);
         if (unit.isEmpty() || trial.fails(unit.get())) {
             return new Tried(jobs, JobTrial.Fate.FAILS, Optional.empty());
         }

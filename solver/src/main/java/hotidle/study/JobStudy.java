@@ -3,19 +3,19 @@ package hotidle.study;
 import hotidle.assess.Margin;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Job;
+import hotidle.transmission.JobCost;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What each job wins back, and which jobs keep every limit of a build at the set pressure asked for. No set is left out because a
+ * What each job wins back, and which jobs keep every limit of a build at its set pressure. No set is left out because a
  * smaller one fails or a larger one does: a repair can take oil from what lived on the leak.
  *
  * @param measure  by what sets are told apart
- * @param before   the build at that pressure with nothing done
+ * @param before   the build with nothing done
  * @param alone    each job on its own, the best first
  * @param chosen   the set that costs least by the measure, of several the one with the larger least headroom; empty where none keeps
  *                 every limit
@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * @param ceiling  where no set keeps every limit, the highest set pressure at which all jobs together do
  */
 public record JobStudy(
-        Measure measure,
+        JobCost measure,
         JobState before,
         List<JobState> alone,
         Optional<JobSet> chosen,
@@ -37,35 +37,6 @@ public record JobStudy(
         int most,
         Optional<JobState> all,
         Optional<Ceiling> ceiling) {
-
-    /** By what sets of jobs are told apart. */
-    public enum Measure {
-        PRICE,
-        HOURS,
-        JOBS;
-
-        /** Prices where every job has one, else hours where every job has them, else the number of jobs. */
-        static Measure of(List<Job> jobs) {
-            if (!jobs.isEmpty() && jobs.stream().allMatch(job -> job.price().isPresent())) {
-                return PRICE;
-            }
-            return !jobs.isEmpty() && jobs.stream().allMatch(job -> job.hours().isPresent()) ? HOURS : JOBS;
-        }
-
-        /** What a job costs by it. */
-        public double cost(Job job) {
-            return switch (this) {
-                case PRICE -> job.price().orElseThrow();
-                case HOURS -> job.hours().orElseThrow();
-                case JOBS -> 1;
-            };
-        }
-
-        /** What several cost. */
-        public double cost(List<Job> jobs) {
-            return jobs.stream().mapToDouble(this::cost).sum();
-        }
-    }
 
     /** A limit at a duty point as judged. */
     public record JudgedLimit(Judgement.Key key, Margin margin) {}
@@ -121,43 +92,17 @@ public record JobStudy(
     }
 
     /**
-     * The pressure that is asked for.
-     *
-     * @param pressure highest set pressure [Pa]; empty for that of each unit as it is
-     * @param by       what is changed for it
-     */
-    public record Asked(OptionalDouble pressure, SetPressure.By by) {
-
-        /** As the build is. */
-        public static final Asked NOTHING = new Asked(OptionalDouble.empty(), SetPressure.By.COMMAND_AND_SPRING);
-
-        /** The unit at it; empty where it cannot be set so. */
-        Optional<Transmission> at(Transmission unit) {
-            return pressure.isEmpty() ? Optional.of(unit) : at(unit, pressure.getAsDouble());
-        }
-
-        Optional<Transmission> at(Transmission unit, double other) {
-            try {
-                return Optional.of(SetPressure.of(unit, other, by));
-            } catch (IllegalArgumentException impossible) {
-                return Optional.empty();
-            }
-        }
-    }
-
-    /**
      * Tries jobs alone and in sets.
      *
+     * @param shop   at the set pressure asked for
+     * @param by     what is changed for another one
      * @param duty   at which is told what a job wins back
      * @param onsets engine speeds over which the onset of regulation is searched [rev/s], rising
      * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
      * @param step   called after each job that was tried alone and after each level of sets, from any thread
-     * @throws IllegalArgumentException where the build itself cannot be set to the pressure asked for
      */
     public static JobStudy of(
-            Workshop shop, Asked asked, DutyPoint duty, List<Double> onsets, List<Double> speeds, Runnable step) {
-        Transmission unit = asked.at(shop.unit())
-                .orElseThrow(() -> new IllegalArgumentException("the set pressure asked for is out of reach"));
-        return new JobSearch(shop, asked, unit, duty, onsets, speeds, step).run();
+            Workshop shop, SetPressure.By by, DutyPoint duty, List<Double> onsets, List<Double> speeds, Runnable step) {
+        return new JobSearch(shop, by, duty, onsets, speeds, step).run();
     }
 }

@@ -48,4 +48,17 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
                 .filter(dimension -> dimension.name().equals(name))
                 .findFirst();
     }
+
+    /**
+     * The same at another set pressure.
+     *
+     * @param pressure [Pa]
+     * @throws IllegalArgumentException where the build cannot be set to it
+     */
+    public Adjustable setTo(double pressure, SetPressure.By by) {
+        return new Adjustable(
+                SetPressure.of(unit, pressure, by),
+                dimensions,
+                sizes -> SetPressure.of(remake.with(sizes), pressure, by));
+    }
 }

@@ -35,4 +35,15 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
             return Optional.empty();
         }
     }
+
+    /**
+     * The same at another set pressure.
+     *
+     * @param pressure [Pa]
+     * @throws IllegalArgumentException where the build cannot be set to it
+     */
+    public Workshop setTo(double pressure, SetPressure.By by) {
+        return new Workshop(
+                SetPressure.of(unit, pressure, by), jobs, done -> SetPressure.of(rework.after(done), pressure, by));
+    }
 }

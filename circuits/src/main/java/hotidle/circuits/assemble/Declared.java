@@ -60,7 +60,17 @@ public final class Declared {
     }
 
     private static final List<String> SECTIONS = List.of(
-            "oils", "materials", "bearing-materials", "regions", "nodes", "parts", "ranges", "duty", "taps", "builds");
+            "oils",
+            "materials",
+            "bearing-materials",
+            "regions",
+            "nodes",
+            "parts",
+            "ranges",
+            "duty",
+            "taps",
+            "jobs",
+            "builds");
 
     private static List<String> keys(Value.Entries file, String section) {
         return file.entry(section).map(Value.Entry::value).map(Declared::names).orElse(List.of());

@@ -63,6 +63,11 @@ public final class CircuitFile {
                     Key.of("taps", new Type.NamedGroups(TapSection.TAP), "where a gauge can be fitted")
                             .optional(),
                     Key.of(
+                                    "jobs",
+                                    new Type.NamedGroups(JobSection.JOB),
+                                    "what a shop does in one go; left out: worn fits back to new, by kind and place")
+                            .optional(),
+                    Key.of(
                                     "builds",
                                     new Type.NamedGroups(BuildSection.BUILD),
                                     "named lists of changes; left out: one build " + BuildSection.AS_WRITTEN)

@@ -22,8 +22,8 @@ record LeaksRecord(
         String circuit,
         List<BuildStates> builds,
         Optional<BudgetRecord> oilBudget,
-        Optional<RepairRecord.After> before,
-        Optional<RepairRecord.After> allAsNew,
+        Optional<AfterRecord> before,
+        Optional<AfterRecord> allAsNew,
         Optional<List<RepairRecord>> repairs,
         Optional<List<RepairRecord>> order) {
 
@@ -74,8 +74,8 @@ record LeaksRecord(
                         answer.unit().build(),
                         List.of(StateRecord.of(answer.unit(), answer.duty(), answer.outcome(), answer.assessed())))),
                 found.map(known -> BudgetRecord.of(known.budget())),
-                found.map(known -> RepairRecord.After.of(known.repairs().before())),
-                found.flatMap(known -> known.repairs().all()).map(RepairRecord.After::of),
+                found.map(known -> AfterRecord.of(known.repairs().before())),
+                found.flatMap(known -> known.repairs().all()).map(AfterRecord::of),
                 found.map(known -> RepairRecord.all(known.repairs().alone())),
                 found.map(known -> RepairRecord.all(known.repairs().order())));
     }

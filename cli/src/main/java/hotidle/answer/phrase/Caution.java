@@ -7,6 +7,10 @@ public final class Caution {
 
     private Caution() {}
 
+    /** Where it stands in one line, and where the whole of it is. */
+    public static final String LINE =
+            "An estimate, not an approval. Before any test on the vehicle read the cautions: --full.";
+
     /** The whole text, wrapped, without a line feed at its end. */
     public static final String WHOLE = Wrap.lines(
                     "An estimate, not an approval. Raised pressure loads case, pump, rings, shafts and converter. Before any"

@@ -1,0 +1,83 @@
+package hotidle.circuits;
+
+import hotidle.circuits.assemble.Changes;
+import hotidle.circuits.kind.Materials;
+import hotidle.circuits.kind.Parts;
+import hotidle.circuits.shape.ReadingLog;
+import hotidle.circuits.shape.Scope;
+import hotidle.circuits.shape.ShapeReader;
+import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Value;
+import hotidle.network.Network;
+import hotidle.network.Placed;
+import hotidle.transmission.Job;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * A build after jobs that its file names: their changes on top of those of the build, read by the rules of any file. Only parts that
+ * a job changes are read again.
+ *
+ * @param unit      as the build has it, before its set pressure
+ * @param tree      of its parts
+ * @param parts     the same, read and placed without error
+ * @param materials of the file
+ * @param scope     names of the file
+ * @param changes   of each job, by its name
+ * @param pressure  set pressure that the build asks for, if it does [Pa]
+ * @param by        what that changes
+ */
+record Reworked(
+        Transmission unit,
+        Value.Entries tree,
+        Parts parts,
+        Materials materials,
+        Scope scope,
+        Map<String, List<Changes.Change>> changes,
+        OptionalDouble pressure,
+        SetPressure.By by)
+        implements Workshop.Rework {
+
+    @Override
+    public Transmission after(List<Job> done) {
+        Problems problems = new Problems(unit.circuit(), "");
+        Changes applied = new Changes(problems);
+        Value.Entries changed = tree;
+        for (Job job : done) {
+            for (Changes.Change change : changes.get(job.name())) {
+                changed = applied.apply(changed, change);
+            }
+        }
+        List<Placed> placed = placed(changed, problems);
+        problems.inOrder().stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .findFirst()
+                .ifPresent(problem -> {
+                    throw new IllegalArgumentException(problem.message());
+                });
+        Transmission made = new Transmission(
+                unit.circuit(),
+                unit.build(),
+                new Network(unit.network().nodes(), placed),
+                unit.oil(),
+                unit.ambient(),
+                unit.ranges(),
+                unit.commanded(),
+                unit.duties(),
+                unit.taps(),
+                unit.heat());
+        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
+    }
+
+    /** The parts of a changed tree. */
+    List<Placed> placed(Value.Entries changed, Problems problems) {
+        ShapeReader reader = new ShapeReader(scope, problems, new ReadingLog());
+        return Parts.read(changed, reader, problems, java.util.Optional.of(parts))
+                .place(materials);
+    }
+}

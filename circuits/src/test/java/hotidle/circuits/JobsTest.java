@@ -1,0 +1,96 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.part.AnnularGap;
+import hotidle.part.Bushing;
+import hotidle.transmission.Job;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** Jobs that a file names do to a build what the same changes in a build of its own would do. */
+class JobsTest {
+
+    private static final String BENCH = Library.text("valve-body-bench").orElseThrow();
+
+    private static String withJobs(String jobs) {
+        return BENCH.replace("\nbuilds:\n", "\njobs:\n" + jobs + "builds:\n");
+    }
+
+    private static Workshop shop(String text, String build) {
+        return CircuitReader.read(text, "bench.yaml")
+                .circuit()
+                .orElseThrow()
+                .workshop(build)
+                .orElseThrow();
+    }
+
+    private static double bore(Transmission unit, String part) {
+        return ((AnnularGap) unit.network().part(part).orElseThrow().part())
+                .fit()
+                .outer();
+    }
+
+    @Test
+    void jobsAddUpOnTopOfTheBuildAndLeaveOtherBoresAsTheyAre() {
+        Workshop shop = shop(
+                withJobs("  shift: {time: 90 min, price: 120, changes: {shift-*.bore: {to: new, because: sleeved}}}\n"
+                        + "  lockup: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}\n"),
+                "measured");
+        List<Job> jobs = shop.jobs();
+        assertEquals(new Job("shift", "", OptionalDouble.of(1.5), OptionalDouble.of(120)), jobs.get(0));
+        Transmission one = shop.after(jobs.subList(0, 1)).orElseThrow();
+        assertEquals(11.018e-3, bore(one, "shift-1-2"), 1e-12);
+        assertEquals(14.050e-3, bore(one, "lockup"), 1e-12);
+        Transmission both = shop.after(jobs).orElseThrow();
+        assertEquals(11.018e-3, bore(both, "shift-4-5"), 1e-12);
+        assertEquals(14.030e-3, bore(both, "lockup"), 1e-12);
+        assertEquals(bore(shop.unit(), "manual-front"), bore(both, "manual-front"), 0);
+        assertTrue(shop.after(List.of()).orElseThrow() == shop.unit(), "nothing done");
+    }
+
+    /** A bushing of another material is no size; a job changes it all the same. */
+    @Test
+    void aJobMayChangeWhatIsNoNumber() {
+        Workshop shop = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+                .circuit()
+                .orElseThrow()
+                .workshop("worn")
+                .orElseThrow();
+        List<Job> bushed = shop.jobs().stream()
+                .filter(job -> job.name().equals("hub-bushed"))
+                .toList();
+        Bushing before = (Bushing)
+                shop.unit().network().part("hub-bushing").orElseThrow().part();
+        Bushing after = (Bushing) shop.after(bushed)
+                .orElseThrow()
+                .network()
+                .part("hub-bushing")
+                .orElseThrow()
+                .part();
+        assertTrue(after.permissibleLoad() > 2 * before.permissibleLoad(), "babbitt bears more than bare die cast");
+    }
+
+    @Test
+    void aFaultOfAJobIsToldWhereItStandsWhetherOrNotItIsDone() {
+        String text = withJobs("  shift: {changes: {shift-9-9.bore: {to: new, because: sleeved}}}\n");
+        ReadCircuit read = CircuitReader.read(text, "bench.yaml");
+        assertTrue(read.circuit().isEmpty());
+        assertTrue(
+                read.problems().get(0).text().contains("change 'shift-9-9.bore' matches no part"),
+                read.problems().toString());
+    }
+
+    @Test
+    void aFileWithoutJobsNamesNone() {
+        assertTrue(CircuitReader.read(BENCH, "bench.yaml")
+                .circuit()
+                .orElseThrow()
+                .workshop("measured")
+                .isEmpty());
+    }
+}

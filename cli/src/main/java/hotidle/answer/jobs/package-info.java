@@ -1,0 +1,2 @@
+/** What {@code leaks --by job} answers. */
+package hotidle.answer.jobs;
