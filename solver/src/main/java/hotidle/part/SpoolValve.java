@@ -205,17 +205,38 @@ public record SpoolValve(
      * @param low      lower stop [m]
      * @param high     upper stop [m]
      * @param friction F [N]
+     * @param bind     position at which its coils touch, above the lower stop [m]; empty where that is not known
      */
-    public record Spring(double rate, double preload, double low, double high, double friction) {
+    public record Spring(
+            double rate, double preload, double low, double high, double friction, OptionalDouble bind) {
+
+        /** A spring of which it is not known where its coils touch. */
+        public Spring(double rate, double preload, double low, double high, double friction) {
+            this(rate, preload, low, high, friction, OptionalDouble.empty());
+        }
+
         public Spring {
             Check.positive("spring rate", rate);
             Check.notNegative("spool friction", friction);
             Check.within("upper stop", high, low, low + 0.1);
+            if (bind.isPresent()) {
+                Check.within("position at which coils touch", bind.getAsDouble(), low, low + 1);
+            }
         }
 
         /** The same with another preload [N]. */
         public Spring withPreload(double other) {
-            return new Spring(rate, other, low, high, friction);
+            return new Spring(rate, other, low, high, friction, bind);
+        }
+
+        /** The same with another rate [N/m] and preload [N]. */
+        public Spring with(double otherRate, double otherPreload) {
+            return new Spring(otherRate, otherPreload, low, high, friction, bind);
+        }
+
+        /** How far the spool can move: to its upper stop, or to where the coils touch [m]. */
+        public double end() {
+            return Math.min(high, bind.orElse(high));
         }
     }
 
@@ -260,9 +281,9 @@ public record SpoolValve(
     @Override
     public Form form() {
         double scale =
-                Math.max(Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.high)));
+                Math.max(Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.end())));
         Form.Unknown position = new Form.Unknown(
-                "position", spring.low, spring.high, spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
+                "position", spring.low, spring.end(), spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
         return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());
     }
 

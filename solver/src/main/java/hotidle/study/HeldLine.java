@@ -108,7 +108,7 @@ public record HeldLine(
                     .mapToDouble(SpoolValve.Opening::edge)
                     .filter(edge -> edge > low)
                     .min()
-                    .orElse(roles.spool().spring().high());
+                    .orElse(roles.spool().spring().end());
             Outcome shut = solve(low, before.map(Found::shut));
             Outcome open = solve(high, before.map(Found::open));
             for (Outcome outcome : List.of(shut, open)) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The words of the spring of a {@link SpoolValve}: its force is written as such, or as the pressure at which the valve balances.
@@ -58,7 +59,20 @@ final class SpoolSpringKeys {
                                 "shims under the spring; adds spring-rate times shim to the preload")
                         .byDefault("0 mm", "no shims (assumed)")
                         .allowed("-20 mm", "20 mm")
-                        .usual("0 mm", "4 mm"));
+                        .usual("0 mm", "4 mm"),
+                Key.quantity(
+                                "installed-height",
+                                Dimension.LENGTH,
+                                "height of the spring with the spool at 0, without shims")
+                        .neededWhere("solid-height is given")
+                        .allowed("1 mm", "300 mm")
+                        .usual("10 mm", "100 mm")
+                        .measured("calliper: depth of the spring pocket with the spool on its seat"),
+                Key.quantity("solid-height", Dimension.LENGTH, "height of the spring with its coils touching")
+                        .neededWhere("installed-height is given")
+                        .allowed("0.5 mm", "300 mm")
+                        .usual("5 mm", "90 mm")
+                        .measured("calliper, coils pressed together; or coils times wire diameter"));
     }
 
     /** Notes a spring of which neither the force nor the pressure is given. */
@@ -76,6 +90,7 @@ final class SpoolSpringKeys {
     }
 
     static void check(Attributes given) {
+        checkHeights(given);
         if (given.has("preload") && given.has("set-pressure")) {
             given.error(
                     ProblemCode.SPRING_GIVEN_TWICE,
@@ -93,6 +108,49 @@ final class SpoolSpringKeys {
                     "it says where that is meant",
                     "leave it out");
         }
+    }
+
+    private static void checkHeights(Attributes given) {
+        if (given.has("installed-height") != given.has("solid-height")) {
+            boolean solid = given.has("solid-height");
+            given.error(
+                    ProblemCode.SPRING_HEIGHT_ALONE,
+                    solid ? "solid-height" : "installed-height",
+                    "has " + (solid ? "a solid-height without an installed-height" : "an installed-height without a solid-height"),
+                    "where the coils touch follows from both",
+                    "add the other, or leave it out");
+            return;
+        }
+        if (bind(given).isEmpty()) {
+            return;
+        }
+        double bind = bind(given).getAsDouble();
+        double low = given.rows("stops").get(0).x();
+        double high = given.rows("stops").get(1).x();
+        String left = String.format(Locale.ROOT, "the coils touch with the spool at %.2f mm", bind * 1000);
+        if (bind <= low) {
+            given.error(
+                    ProblemCode.COILS_TOUCH_AT_ONCE,
+                    "solid-height",
+                    "has a spring that is solid before the spool moves",
+                    left,
+                    "look at installed-height, solid-height and shim");
+        } else if (bind < high) {
+            given.warning(
+                    ProblemCode.COILS_TOUCH_BEFORE_STOP,
+                    "solid-height",
+                    "has a spring whose coils touch before the spool reaches its upper stop",
+                    left + String.format(Locale.ROOT, ", the stop is at %.2f mm", high * 1000),
+                    "look at installed-height, solid-height and shim; a spring that goes solid breaks");
+        }
+    }
+
+    /** Position at which the coils touch [m]; empty where the file does not say. */
+    private static OptionalDouble bind(Attributes given) {
+        return given.has("installed-height") && given.has("solid-height")
+                ? OptionalDouble.of(
+                        given.number("installed-height") - given.number("shim") - given.number("solid-height"))
+                : OptionalDouble.empty();
     }
 
     private static void checkSet(Attributes given) {
@@ -197,6 +255,7 @@ final class SpoolSpringKeys {
                 preload(given) + rate * given.number("shim"),
                 given.rows("stops").get(0).x(),
                 given.rows("stops").get(1).x(),
-                given.number("friction"));
+                given.number("friction"),
+                bind(given));
     }
 }
