@@ -26,6 +26,7 @@ import picocli.CommandLine.ScopeType;
             LeaksCommand.class,
             WindowCommand.class,
             MapCommand.class,
+            SpringCommand.class,
             WearCommand.class,
             HeatCommand.class,
             PartCommand.class,

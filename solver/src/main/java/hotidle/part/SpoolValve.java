@@ -207,8 +207,7 @@ public record SpoolValve(
      * @param friction F [N]
      * @param bind     position at which its coils touch, above the lower stop [m]; empty where that is not known
      */
-    public record Spring(
-            double rate, double preload, double low, double high, double friction, OptionalDouble bind) {
+    public record Spring(double rate, double preload, double low, double high, double friction, OptionalDouble bind) {
 
         /** A spring of which it is not known where its coils touch. */
         public Spring(double rate, double preload, double low, double high, double friction) {
@@ -234,6 +233,17 @@ public record SpoolValve(
             return new Spring(otherRate, otherPreload, low, high, friction, bind);
         }
 
+        /** The same pressed together by a shim more [m]; below zero by one less. Its coils touch earlier by as much. */
+        public Spring shimmed(double shim) {
+            return new Spring(
+                    rate,
+                    preload + rate * shim,
+                    low,
+                    high,
+                    friction,
+                    bind.isPresent() ? OptionalDouble.of(bind.getAsDouble() - shim) : bind);
+        }
+
         /** How far the spool can move: to its upper stop, or to where the coils touch [m]. */
         public double end() {
             return Math.min(high, bind.orElse(high));
@@ -249,6 +259,13 @@ public record SpoolValve(
     /** The same on another spring. */
     public SpoolValve with(Spring other) {
         return new SpoolValve(ports, openings, areas, other, stuck);
+    }
+
+    /** The same with another area in the place of one. */
+    public SpoolValve with(int index, Area other) {
+        List<Area> all = new ArrayList<>(areas);
+        all.set(index, other);
+        return new SpoolValve(ports, openings, all, spring, stuck);
     }
 
     /** Net opening force of the pressures alone [N]. */
@@ -280,8 +297,8 @@ public record SpoolValve(
 
     @Override
     public Form form() {
-        double scale =
-                Math.max(Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.end())));
+        double scale = Math.max(
+                Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.end())));
         Form.Unknown position = new Form.Unknown(
                 "position", spring.low, spring.end(), spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
         return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());

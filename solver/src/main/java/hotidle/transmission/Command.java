@@ -76,6 +76,11 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
                 : setPressure(network, atHighest(control));
     }
 
+    /** The same with the pilot pressure of no engine torque. */
+    Control atNoTorque(Control control) {
+        return pilot.map(made -> control.asking(made.solenoid(), made.at(0))).orElse(control);
+    }
+
     /** A control with the pilot pressure of the highest line pressure commanded. */
     Control atHighest(Control control) {
         return pilot.map(made -> control.asking(
@@ -195,7 +200,7 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
                 .orElseThrow(() -> new IllegalArgumentException("the regulator " + regulator + " is no spool valve"));
     }
 
-    private double edgePosition(SpoolValve valve) {
+    double edgePosition(SpoolValve valve) {
         return valve.openings().stream()
                 .filter(opening -> opening.name().equals(edge))
                 .findFirst()

@@ -116,7 +116,10 @@ final class SpoolSpringKeys {
             given.error(
                     ProblemCode.SPRING_HEIGHT_ALONE,
                     solid ? "solid-height" : "installed-height",
-                    "has " + (solid ? "a solid-height without an installed-height" : "an installed-height without a solid-height"),
+                    "has "
+                            + (solid
+                                    ? "a solid-height without an installed-height"
+                                    : "an installed-height without a solid-height"),
                     "where the coils touch follows from both",
                     "add the other, or leave it out");
             return;

@@ -15,6 +15,11 @@ public enum Quantity {
     SIZE(new Shown("in", 1 / 0.0254, 0, 4), new Shown("mm", 1e3, 0, 3), new Shown("m", 1, 0, 7)),
     AREA(new Shown("in2", 1 / 0.00064516, 0, 5), new Shown("mm2", 1e6, 0, 2), new Shown("m2", 1, 0, 9)),
     FORCE(new Shown("lbf", 1 / 4.4482216152605, 0, 0), new Shown("N", 1, 0, 0), new Shown("N", 1, 0, 0)),
+    SPRING_FORCE(new Shown("lbf", 1 / 4.4482216152605, 0, 1), new Shown("N", 1, 0, 0), new Shown("N", 1, 0, 2)),
+    SPRING_RATE(
+            new Shown("lbf/in", 0.0254 / 4.4482216152605, 0, 1),
+            new Shown("N/mm", 1e-3, 0, 2),
+            new Shown("N/m", 1, 0, 0)),
     POWER(new Shown("hp", 1 / 745.69987158227, 0, 2), new Shown("kW", 1e-3, 0, 2), new Shown("W", 1, 0, 0)),
     TORQUE(new Shown("lbf.ft", 1 / 1.3558179483314, 0, 0), new Shown("N.m", 1, 0, 0), new Shown("N.m", 1, 0, 0)),
     DISPLACEMENT(

@@ -1,0 +1,123 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.transmission.SpringChange.Lever;
+import hotidle.transmission.SpringChange.Obstacle;
+import java.util.List;
+
+/** How a regulator comes to another set pressure; pressures in [Pa], lengths in [m]. */
+public record SpringPhrase(UnitSystem units) {
+
+    /** Above the changes. */
+    public static final String ALONE = "one change alone";
+
+    /** Above what each change moves. */
+    public static final String MOVES = "what it moves";
+
+    public static final String CAUTION =
+            "An estimate, not an approval: raised pressure loads case, pump and converter.";
+
+    /** What is changed. */
+    public static String name(Lever lever, String signal) {
+        return switch (lever) {
+            case PRELOAD -> "preload";
+            case SHIM -> "shim";
+            case RATE -> "spring rate";
+            case BOOST -> "boost diameter, " + signal;
+        };
+    }
+
+    /** The same above a column. */
+    public static String column(Lever lever, String signal) {
+        return lever == Lever.BOOST ? "boost on " + signal : name(lever, signal);
+    }
+
+    /** The first line: what is asked and what is there. */
+    public String asked(String build, double now, double wanted) {
+        return build + ": set to " + psi(now) + " now; for " + psi(wanted) + " change one of these, and nothing else:";
+    }
+
+    /** Where the coils touch against the upper stop; NaN where it is not known. */
+    public String room(double overStop) {
+        if (Double.isNaN(overStop)) {
+            return "not known";
+        }
+        String far = Quantity.TRAVEL.with(units, Math.abs(overStop));
+        return overStop < 0 ? "SOLID " + far + " before the stop" : "free, " + far + " left at the stop";
+    }
+
+    /** Why a change cannot be made. */
+    public static String obstacle(Obstacle obstacle) {
+        return switch (obstacle) {
+            case SPRING_WOULD_PULL -> "no: signals alone hold more";
+            case SPRING_LOOSE -> "no: loose on its seat";
+            case COILS_TOUCH -> "no: coils touch first";
+            case NO_SIGNAL -> "no: not enough signal on it";
+            case LESS_THAN_NO_AREA -> "no: less than no boost";
+        };
+    }
+
+    public static String set(String what) {
+        return what + ", set";
+    }
+
+    public static String reads(String what) {
+        return what + ", gauge reads";
+    }
+
+    public static String charge(String what) {
+        return what + ", converter feed";
+    }
+
+    public static final String NO_TORQUE = "no engine torque";
+
+    public static final String REVERSE = "reverse at most";
+
+    public static final String HIGHEST = "highest of all driving conditions, reads";
+
+    /** Behind a pressure that the pump does not hold. */
+    public static final String LOW = " LOW";
+
+    /** Where the pump cannot hold what is asked at idle. */
+    public static String low(String duty, List<String> changes) {
+        return "At " + duty + " the pump cannot hold what is asked of it with " + String.join(", ", changes) + ": LOW.";
+    }
+
+    /** Where a relief valve of the line opens. */
+    public static String relief(List<String> where) {
+        return "The relief valve opens: " + String.join("; ", where) + ". There it sets the line, not the regulator.";
+    }
+
+    /** Where the regulator stands at the end of its travel. */
+    public static String atEnd(List<String> where) {
+        return "The regulator is at the end of its travel: " + String.join("; ", where) + ".";
+    }
+
+    /** A change and the driving conditions at which something is so. */
+    public static String at(String change, List<String> duties) {
+        return change + " at " + String.join(", ", duties);
+    }
+
+    /** What the changes mean, and what a spring and a boost do that differs. */
+    public static final String MEANT =
+            "Preload: another spring of the same rate and height; rate: one of the same free length; both raise all torques alike. Boost:"
+                    + " a full land, which raises with its signal.";
+
+    /** Where more shims are asked for than are put in (common practice: up to 4 mm). */
+    public static final String MANY_SHIMS = "More than 4 mm of shims is no job for shims: take another spring.";
+
+    /** What is missing in the file. */
+    public static String noHeights(String regulator) {
+        return "Coil bind not judged: " + regulator + " has no installed-height and solid-height in the file.";
+    }
+
+    /** Where the rest of the answer is. */
+    public static String next(String circuit, String build) {
+        return "Whether every limit holds there: hotidle window " + circuit + " --build " + build + " --set-by spring.";
+    }
+
+    private String psi(double pressure) {
+        return Quantity.PRESSURE.with(units, pressure);
+    }
+}

@@ -1,0 +1,141 @@
+package hotidle.answer.spring;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.SpringPhrase;
+import hotidle.assess.Figures;
+import hotidle.study.SpringStudy;
+import hotidle.study.SpringStudy.AtDuty;
+import hotidle.study.SpringStudy.Effect;
+import hotidle.transmission.Command;
+import hotidle.transmission.SpringChange.Lever;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/**
+ * How a regulator comes to another set pressure.
+ *
+ * @param units   of the user
+ * @param circuit as the user named it
+ * @param study   what was found
+ */
+public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) implements Answer {
+
+    @Override
+    public String screen() {
+        SpringPhrase phrase = new SpringPhrase(units);
+        SpringRows rows = new SpringRows(units, study);
+        StringBuilder text = new StringBuilder(
+                Wrap.lines(phrase.asked(study.unit().build(), study.now(), study.pressure()), "", "  "));
+        TextTable changes = new TextTable(SpringRows.CHANGES);
+        study.ways().forEach(way -> changes.add(rows.change(way.change())));
+        text.append(changes.aligned()).append('\n');
+        TextTable moved = new TextTable(rows.moved());
+        rows.rows().forEach(moved::add);
+        text.append(moved.aligned());
+        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        return text.append(Wrap.lines(SpringPhrase.CAUTION, "", "  ")).toString();
+    }
+
+    /** Shims are put in up to this (common practice) [m]. */
+    private static final double MOST_SHIMS = 4e-3;
+
+    private List<String> sentences() {
+        List<String> said = new ArrayList<>();
+        List<SpringStudy.Way> made = new SpringRows(units, study).made();
+        List<String> low = made.stream()
+                .filter(way -> idleLow(way.effect().orElseThrow()))
+                .map(SpringAnswer::name)
+                .toList();
+        if (!low.isEmpty()) {
+            said.add(SpringPhrase.low(study.asIs().idle().duty().name(), low));
+        }
+        List<String> relief =
+                where(made, at -> at.figures().map(Figures::reliefOpen).orElse(false));
+        if (!relief.isEmpty()) {
+            said.add(SpringPhrase.relief(relief));
+        }
+        List<String> end = where(made, AtDuty::atStop);
+        if (!end.isEmpty()) {
+            said.add(SpringPhrase.atEnd(end));
+        }
+        if (made.stream()
+                .anyMatch(way ->
+                        way.change().lever() == Lever.SHIM && way.change().needed() > MOST_SHIMS)) {
+            said.add(SpringPhrase.MANY_SHIMS);
+        }
+        said.add(SpringPhrase.MEANT);
+        if (study.ways().stream()
+                .filter(way -> way.change().lever() == Lever.PRELOAD)
+                .allMatch(way -> way.change().overStop().isEmpty())) {
+            said.add(SpringPhrase.noHeights(study.unit().command().regulator()));
+        }
+        said.add(SpringPhrase.next(circuit, study.unit().build()));
+        return said;
+    }
+
+    private static String name(SpringStudy.Way way) {
+        return SpringPhrase.column(way.change().lever(), way.change().signal());
+    }
+
+    private static List<String> where(List<SpringStudy.Way> made, Predicate<AtDuty> so) {
+        List<String> found = new ArrayList<>();
+        for (SpringStudy.Way way : made) {
+            List<String> duties = way.effect().orElseThrow().duties().stream()
+                    .filter(so)
+                    .map(at -> at.duty().name())
+                    .toList();
+            if (!duties.isEmpty()) {
+                found.add(SpringPhrase.at(name(way), duties));
+            }
+        }
+        return found;
+    }
+
+    private static boolean idleLow(Effect effect) {
+        return effect.idle()
+                .figures()
+                .map(f -> f.set().isPresent() && f.line() < f.set().getAsDouble() - Command.AGREE)
+                .orElse(false);
+    }
+
+    @Override
+    public TextTable table() {
+        String psi = " " + Quantity.PRESSURE.in(units).unit();
+        TextTable table = new TextTable(List.of("change", "duty", "set" + psi, "line" + psi, "converter charge" + psi));
+        add(table, "none", study.asIs());
+        new SpringRows(units, study)
+                .made()
+                .forEach(way -> add(table, name(way), way.effect().orElseThrow()));
+        return table;
+    }
+
+    private void add(TextTable table, String change, Effect effect) {
+        for (AtDuty at : effect.duties()) {
+            table.add(List.of(
+                    change,
+                    at.duty().name(),
+                    number(at.figures().map(f -> f.set().orElse(Double.NaN)).orElse(Double.NaN)),
+                    number(at.figures().map(Figures::line).orElse(Double.NaN)),
+                    number(at.figures().map(f -> f.charge().orElse(Double.NaN)).orElse(Double.NaN))));
+        }
+    }
+
+    private String number(double pressure) {
+        return Double.isNaN(pressure) ? "" : Quantity.PRESSURE.number(units, pressure);
+    }
+
+    @Override
+    public Object json() {
+        return SpringRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return study.known();
+    }
+}

@@ -1,0 +1,131 @@
+package hotidle.answer.spring;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.phrase.SpringPhrase;
+import hotidle.assess.Figures;
+import hotidle.study.SpringStudy;
+import hotidle.study.SpringStudy.AtDuty;
+import hotidle.study.SpringStudy.Effect;
+import hotidle.transmission.Command;
+import hotidle.transmission.SpringChange;
+import hotidle.transmission.SpringChange.Lever;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** The rows of {@code spring}: the changes, and what each of them moves. */
+record SpringRows(UnitSystem units, SpringStudy study) {
+
+    static final List<String> CHANGES = List.of(SpringPhrase.ALONE, "now", "needed", "difference", "coils at the stop");
+
+    /** A row of a change. */
+    List<String> change(SpringChange change) {
+        String name = SpringPhrase.name(change.lever(), change.signal());
+        if (change.obstacle().isPresent()) {
+            return List.of(
+                    name,
+                    with(change.lever(), change.now()),
+                    SpringPhrase.obstacle(change.obstacle().get()),
+                    "-",
+                    "-");
+        }
+        return List.of(
+                name,
+                change.lever() == Lever.SHIM ? "as it is" : with(change.lever(), change.now()),
+                change.lever() == Lever.SHIM ? more(change) : with(change.lever(), change.needed()),
+                change.lever() == Lever.SHIM ? "-" : more(change),
+                change.lever() == Lever.BOOST
+                        ? "-"
+                        : new SpringPhrase(units).room(change.overStop().orElse(Double.NaN)));
+    }
+
+    private String more(SpringChange change) {
+        double difference = shown(change.lever(), change.needed()) - shown(change.lever(), change.now());
+        return (difference > 0 ? "+" : "") + quantity(change.lever()).with(units, difference);
+    }
+
+    private String with(Lever lever, double value) {
+        return quantity(lever).with(units, shown(lever, value));
+    }
+
+    /** A boost is told by its diameter. */
+    static double shown(Lever lever, double value) {
+        return lever == Lever.BOOST ? 2 * Math.sqrt(value / Math.PI) : value;
+    }
+
+    private static Quantity quantity(Lever lever) {
+        return switch (lever) {
+            case PRELOAD -> Quantity.SPRING_FORCE;
+            case SHIM -> Quantity.SIZE;
+            case RATE -> Quantity.SPRING_RATE;
+            case BOOST -> Quantity.SIZE;
+        };
+    }
+
+    /** What the unit does as it is, then with each change that can be made. */
+    private List<Effect> effects() {
+        List<Effect> all = new ArrayList<>(List.of(study.asIs()));
+        made().forEach(way -> all.add(way.effect().orElseThrow()));
+        return all;
+    }
+
+    List<SpringStudy.Way> made() {
+        return study.ways().stream().filter(way -> way.effect().isPresent()).toList();
+    }
+
+    List<String> moved() {
+        List<String> head = new ArrayList<>(
+                List.of(SpringPhrase.MOVES + ", " + Quantity.PRESSURE.in(units).unit(), "now"));
+        made().forEach(way ->
+                head.add(SpringPhrase.column(way.change().lever(), way.change().signal())));
+        return head;
+    }
+
+    List<List<String>> rows() {
+        String idle = study.asIs().idle().duty().name();
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row(SpringPhrase.set(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
+        rows.add(row(
+                SpringPhrase.set(idle),
+                effect -> figures(effect.idle(), f -> psi(f.set().orElse(Double.NaN)))));
+        rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), SpringRows.this::gauge)));
+        rows.add(row(
+                SpringPhrase.charge(idle),
+                effect -> figures(effect.idle(), f -> psi(f.charge().orElse(Double.NaN)))));
+        rows.add(row(
+                SpringPhrase.set(SpringPhrase.REVERSE),
+                effect -> psi(effect.reverse().orElse(Double.NaN))));
+        rows.add(row(
+                SpringPhrase.HIGHEST,
+                effect -> effect.duties().stream()
+                        .flatMap(at -> at.figures().stream())
+                        .max(Comparator.comparingDouble(Figures::line))
+                        .map(f -> psi(f.line()))
+                        .orElse("-")));
+        return rows.stream()
+                .filter(row -> row.stream().skip(1).anyMatch(cell -> !cell.equals("-")))
+                .toList();
+    }
+
+    private String gauge(Figures figures) {
+        boolean low =
+                figures.set().isPresent() && figures.line() < figures.set().getAsDouble() - Command.AGREE;
+        return psi(figures.line()) + (low ? SpringPhrase.LOW : "");
+    }
+
+    private List<String> row(String name, Function<Effect, String> cell) {
+        List<String> row = new ArrayList<>(List.of(name));
+        effects().forEach(effect -> row.add(cell.apply(effect)));
+        return row;
+    }
+
+    private static String figures(AtDuty at, Function<Figures, String> cell) {
+        return at.figures().map(cell).orElse("unsolved");
+    }
+
+    private String psi(double pressure) {
+        return Quantity.PRESSURE.number(units, pressure);
+    }
+}

@@ -1,0 +1,55 @@
+package hotidle.cli;
+
+import hotidle.answer.spring.SpringAnswer;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.text.Dimension;
+import hotidle.study.SpringStudy;
+import hotidle.transmission.Transmission;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which spring, shim or boost valve gives a set pressure. */
+@Command(
+        name = "spring",
+        mixinStandardHelpOptions = true,
+        description =
+                "Finds which preload, shim, spring rate or boost diameter of the regulator gives a set pressure, each alone; whether"
+                        + " the coils touch before the stop; and what else it moves. Pilot and throttle pressure stay as they are.")
+final class SpringCommand implements Callable<Integer> {
+
+    @Mixin
+    CircuitOptions asked;
+
+    @Option(names = "--build", description = "the build that is changed. Default: the circuit's first")
+    String build;
+
+    @Option(
+            names = "--set",
+            required = true,
+            paramLabel = "PRESSURE",
+            description = "set pressure wanted, the highest of the forward ranges, as 240psi")
+    String set;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        double pressure = OptionValues.quantity("--set", set, Dimension.PRESSURE);
+        if (!(pressure > 0)) {
+            throw new WrongInputException(
+                    "hotidle: --set " + set + ": a set pressure is above zero\nmend: write 240psi, for example");
+        }
+        DescribedCircuit described = asked.load();
+        Transmission unit = Circuits.adjustable(described, build).unit();
+        unit.command();
+        return Printed.print(
+                spec,
+                asked.shared,
+                new SpringAnswer(asked.shared.units, described.name(), SpringStudy.of(unit, pressure)));
+    }
+}

@@ -1,0 +1,46 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** spring as a user meets it. */
+class SpringCommandTest {
+
+    @Test
+    void theAnswerFitsAScreen() {
+        for (String circuit : new String[] {"shuttle-five", "crescent-four", "vane-six"}) {
+            Run run = Run.of("spring", circuit, "--build", "worn", "--set", "240psi");
+            assertEquals(HotIdle.DONE, run.code(), run.err());
+            assertTrue(run.out().lines().count() <= 24, run.out());
+            assertTrue(run.out().lines().allMatch(line -> line.length() <= 100), run.out());
+        }
+    }
+
+    @Test
+    void shimsThatPressTheCoilsTogetherBeforeTheStopAreTold(@TempDir Path folder) throws Exception {
+        String file = Run.changed(
+                folder,
+                "vane-six",
+                "    stops: [0 mm, 4 mm]",
+                "    stops: [0 mm, 4 mm]\n    installed-height: 40 mm\n    solid-height: 34 mm");
+        Run run = Run.of("spring", file, "--set", "200psi", "--units", "metric");
+        assertEquals(HotIdle.DONE, run.code(), run.err());
+        assertTrue(run.out().contains("left at the stop"), run.out());
+        Run more = Run.of("spring", file, "--set", "220psi", "--units", "metric");
+        assertTrue(more.out().contains("SOLID"), more.out());
+        Run most = Run.of("spring", file, "--set", "300psi", "--units", "metric");
+        assertTrue(most.out().contains("no: coils touch first"), most.out());
+    }
+
+    @Test
+    void aSpringCannotPullTheLineBelowWhatTheSignalHolds() {
+        Run run = Run.of("spring", "vane-six", "--set", "100psi");
+        assertEquals(HotIdle.DONE, run.code(), run.err());
+        assertTrue(run.out().contains("no: signals alone hold more"), run.out());
+        assertTrue(run.out().contains("boost diameter"), run.out());
+    }
+}

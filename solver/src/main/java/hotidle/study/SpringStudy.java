@@ -1,0 +1,113 @@
+package hotidle.study;
+
+import hotidle.assess.Figures;
+import hotidle.newton.SteadySolver;
+import hotidle.part.SpoolValve;
+import hotidle.result.Outcome;
+import hotidle.transmission.Command;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.QuotedSet;
+import hotidle.transmission.SpringChange;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How a regulator comes to another set pressure by one change alone, and what else each change moves.
+ *
+ * @param unit     as it is
+ * @param pressure set pressure wanted [Pa], the highest of the forward ranges
+ * @param now      set pressure as it is [Pa]
+ * @param asIs     what the unit does as it is
+ * @param ways     each change with what it does
+ */
+public record SpringStudy(Transmission unit, double pressure, double now, Effect asIs, List<Way> ways) {
+
+    public SpringStudy {
+        ways = List.copyOf(ways);
+    }
+
+    /** A change and what it does; empty where it cannot be made. */
+    public record Way(SpringChange change, Optional<Effect> effect) {}
+
+    /**
+     * What a unit asks for and does.
+     *
+     * @param noTorque set pressure in the first forward range without engine torque [Pa]; where no solenoid follows that, the lowest
+     *     of the forward duty points
+     * @param reverse  highest set pressure of a range that is no forward one and applies clutches [Pa]; empty without one
+     * @param duties   in the order of the circuit
+     */
+    public record Effect(double noTorque, OptionalDouble reverse, List<AtDuty> duties) {
+        public Effect {
+            duties = List.copyOf(duties);
+        }
+
+        /** At the slowest duty point, the first of them. */
+        public AtDuty idle() {
+            return duties.stream()
+                    .min(java.util.Comparator.comparingDouble(at -> at.duty().speed()))
+                    .orElseThrow();
+        }
+
+        /** Whether every state was found. */
+        public boolean known() {
+            return duties.stream().allMatch(at -> at.figures().isPresent());
+        }
+    }
+
+    /**
+     * A duty point.
+     *
+     * @param figures empty where no state was found
+     * @param atStop  whether the regulator stands at the end of its travel: its stop, or its coils touching
+     */
+    public record AtDuty(DutyPoint duty, Outcome outcome, Optional<Figures> figures, boolean atStop) {}
+
+    /** A spool this close to its end stands at it: a thousandth of a millimetre (ours) [m]. */
+    private static final double AT_END = 1e-6;
+
+    /**
+     * Finds the changes and solves each at all duty points.
+     *
+     * @param pressure set pressure wanted [Pa], above zero
+     * @throws hotidle.transmission.NotCommandedException where nothing commands the line
+     */
+    public static SpringStudy of(Transmission unit, double pressure) {
+        List<Way> ways = SpringChange.of(unit, pressure).parallelStream()
+                .map(change -> new Way(change, change.unit().map(SpringStudy::effect)))
+                .toList();
+        return new SpringStudy(unit, pressure, QuotedSet.now(unit), effect(unit), ways);
+    }
+
+    private static Effect effect(Transmission unit) {
+        SteadySolver solver = new SteadySolver(unit.network());
+        return new Effect(
+                QuotedSet.noTorque(unit),
+                QuotedSet.reverse(unit),
+                unit.duties().stream().map(duty -> at(unit, duty, solver)).toList());
+    }
+
+    private static AtDuty at(Transmission unit, DutyPoint duty, SteadySolver solver) {
+        Outcome outcome = solver.solve(unit.conditions(duty), Optional.empty());
+        Command command = unit.command();
+        double end = ((SpoolValve)
+                        unit.network().part(command.regulator()).orElseThrow().part())
+                .spring()
+                .end();
+        return new AtDuty(
+                duty,
+                outcome,
+                outcome.state().map(state -> Figures.of(unit, state)),
+                outcome.state()
+                        .filter(state -> state.own(command.regulator(), "position") > end - AT_END)
+                        .isPresent());
+    }
+
+    /** Whether every state was found. */
+    public boolean known() {
+        return asIs.known()
+                && ways.stream().allMatch(way -> way.effect().map(Effect::known).orElse(true));
+    }
+}
