@@ -26,6 +26,7 @@ import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetBuild;
+import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
@@ -227,7 +228,8 @@ final class CircuitAssembly {
                 tables,
                 duties,
                 TapSection.taps(root),
-                HeatSection.inputs(root, oil));
+                HeatSection.inputs(root, oil),
+                AssumedMark.paths(changed));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         SetPressure.By by = pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING);

@@ -50,7 +50,8 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
                 unit.commanded(),
                 unit.duties(),
                 unit.taps(),
-                unit.heat());
+                unit.heat(),
+                unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 

@@ -94,7 +94,7 @@ final class SchemaWriter {
         for (String unit : Units.of(dimension)) {
             units.append(units.length() == 0 ? "" : "|").append(word(unit));
         }
-        ObjectNode text = pattern("^\\s*" + NUMBER + "\\s*(" + units + ")\\s*$");
+        ObjectNode text = pattern("^\\s*~?\\s*" + NUMBER + "\\s*(" + units + ")\\s*$");
         return dimension == Dimension.RATIO ? any(type("number"), text) : text;
     }
 
@@ -156,7 +156,7 @@ final class SchemaWriter {
             sizes.put("additionalProperties", false);
             return any(ref("length"), sizes);
         } else if (type instanceof Type.Count) {
-            return any(type("integer"), pattern("^\\d{1,6}$"));
+            return any(type("integer"), pattern("^~?\\d{1,6}$"));
         } else if (type instanceof Type.Choice choice) {
             return choice(choice.words());
         } else if (type instanceof Type.Name) {

@@ -10,17 +10,24 @@ import java.util.Map;
  * @param fit          bore and valve, diametral
  * @param length       of the land [m]
  * @param eccentricity [-], 0 concentric to 1 touching the wall
+ * @param count        equal gaps side by side [-], 1 to 200
  */
-public record AnnularGap(Fit fit, double length, double eccentricity) implements Part {
+public record AnnularGap(Fit fit, double length, double eccentricity, int count) implements Part {
+
+    /** One gap. */
+    public AnnularGap(Fit fit, double length, double eccentricity) {
+        this(fit, length, eccentricity, 1);
+    }
 
     public AnnularGap {
+        Check.within("count of gaps", count, 1, 200);
         Check.positive("gap length", length);
         Check.within("eccentricity", eccentricity, 0, 1);
     }
 
     @Override
     public Map<String, Channel> channels() {
-        return Map.of("", Channel.slot(Math.PI * fit.inner()));
+        return Map.of("", Channel.slot(Math.PI * fit.inner() * count));
     }
 
     @Override
@@ -36,6 +43,7 @@ public record AnnularGap(Fit fit, double length, double eccentricity) implements
     @Override
     public Law law(Setting setting) {
         double clearance = fit.gap(setting.oil().temperature()) / 2;
-        return new Through(Slot.annular(fit.inner(), clearance, length, eccentricity), setting.oil());
+        return new Through(
+                Slot.annular(fit.inner(), clearance, length, eccentricity).times(count), setting.oil());
     }
 }

@@ -24,6 +24,7 @@ import java.util.OptionalDouble;
  * @param duties  duty points, in the order in which they are shown
  * @param taps    gauge taps
  * @param heat    what its heat depends on; empty where temperatures cannot follow from heat
+ * @param assumed part and key of each number in use that is neither measured nor from a data sheet, as part.key
  */
 public record Transmission(
         String circuit,
@@ -35,9 +36,11 @@ public record Transmission(
         Optional<Command> commanded,
         List<DutyPoint> duties,
         List<Tap> taps,
-        Optional<HeatInputs> heat) {
+        Optional<HeatInputs> heat,
+        List<String> assumed) {
 
     public Transmission {
+        assumed = List.copyOf(assumed);
         ranges = List.copyOf(ranges);
         duties = List.copyOf(duties);
         taps = List.copyOf(taps);
@@ -55,6 +58,26 @@ public record Transmission(
             List<DutyPoint> duties,
             List<Tap> taps) {
         this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, Optional.empty());
+    }
+
+    /** A unit of which nothing is marked as assumed. */
+    public Transmission(
+            String circuit,
+            String build,
+            Network network,
+            Oil oil,
+            double ambient,
+            List<Range> ranges,
+            Optional<Command> commanded,
+            List<DutyPoint> duties,
+            List<Tap> taps,
+            Optional<HeatInputs> heat) {
+        this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, heat, List.of());
+    }
+
+    /** Assumed numbers of a part, as part.key. */
+    public List<String> assumedOf(String part) {
+        return assumed.stream().filter(path -> path.startsWith(part + ".")).toList();
     }
 
     /**
@@ -131,6 +154,16 @@ public record Transmission(
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
         return new Transmission(
-                circuit, build, otherNetwork, oil, ambient, ranges, Optional.of(otherCommand), duties, taps, heat);
+                circuit,
+                build,
+                otherNetwork,
+                oil,
+                ambient,
+                ranges,
+                Optional.of(otherCommand),
+                duties,
+                taps,
+                heat,
+                assumed);
     }
 }

@@ -2,6 +2,7 @@ package hotidle.circuits.assemble;
 
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Fault;
 import hotidle.circuits.text.Nearest;
@@ -46,7 +47,7 @@ record ChangedValue(Problems problems) {
             return Optional.empty();
         }
         String now = now(key, entry);
-        Units.Amount before = Units.read(now, dimension.get());
+        Units.Amount before = Units.read(AssumedMark.without(now), dimension.get());
         boolean by = change.how().equals("by");
         String text = change.value() instanceof Value.Text plain ? plain.text() : "";
         Units.Amount other = Units.read(text, by ? dimension.get() : Dimension.RATIO);
@@ -70,8 +71,9 @@ record ChangedValue(Problems problems) {
             return Optional.empty();
         }
         double after = by ? before.si() + other.si() : before.si() * other.si();
+        String mark = AssumedMark.on(now) ? AssumedMark.MARK : "";
         return Optional.of(new Value.Text(
-                Units.inSi(after, dimension.get()), change.value().place()));
+                mark + Units.inSi(after, dimension.get()), change.value().place()));
     }
 
     private static boolean isWord(String text) {

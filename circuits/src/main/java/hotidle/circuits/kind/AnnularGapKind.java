@@ -34,7 +34,8 @@ final class AnnularGapKind {
                     (given, around) -> new AnnularGap(
                             FitKeys.fit(given, whole(given, around), around, "bore", "valve"),
                             given.number("length"),
-                            given.number("eccentricity")),
+                            given.number("eccentricity"),
+                            given.has("count") ? given.count("count") : 1),
                     physics())
             .example("bore=14.06mm valve=14.00mm length=8mm --drop 150psi")
             .passing(Passing.LEAK)
@@ -54,7 +55,7 @@ final class AnnularGapKind {
                                 .map(key -> key.type() instanceof Type.Wearing
                                         ? key.neededWhere("no land-of is given")
                                         : key),
-                        Stream.of(landOf, length(), FitKeys.eccentricity()))
+                        Stream.of(landOf, length(), FitKeys.eccentricity(), count()))
                 .toList();
     }
 
@@ -109,6 +110,12 @@ final class AnnularGapKind {
                     "new, the two have one size; a build has changed one of them only",
                     "leave " + size + " out here, so that it follows " + valve.name() + ", or change both");
         }
+    }
+
+    private static Key count() {
+        return Key.count("count", "bores of this size that wear alike, side by side; left out: one")
+                .optional()
+                .allowed("1", "200");
     }
 
     private static LawText physics() {

@@ -1,5 +1,6 @@
 package hotidle.circuits.shape;
 
+import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
@@ -33,7 +34,7 @@ record AmountReader(Problems problems) {
         if (text.isEmpty()) {
             return OptionalDouble.empty();
         }
-        String written = text.get().text();
+        String written = AssumedMark.without(text.get().text());
         Units.Amount amount = Units.read(written, dimension);
         String has = "has " + as + " " + written;
         if (!amount.good()) {
@@ -71,7 +72,7 @@ record AmountReader(Problems problems) {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        if (!text.get().text().matches("\\d{1,6}")) {
+        if (!AssumedMark.without(text.get().text()).matches("\\d{1,6}")) {
             String message = "has " + key.name() + " " + text.get().text() + ", which is no whole number";
             problems.error(
                     value.place(),

@@ -2,6 +2,7 @@ package hotidle.answer.check;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.AssumedPhrase;
 import hotidle.answer.phrase.CountPhrase;
 import hotidle.answer.phrase.DisplacementPhrase;
 import hotidle.answer.phrase.NotJudgedPhrase;
@@ -41,6 +42,10 @@ public record CheckAnswer(
         text.append(oil(circuit.unit().oil(), units)).append('\n');
         displacements().ifPresent(line -> text.append(line).append('\n'));
         sheet().ifPresent(line -> text.append(line).append('\n'));
+        List<String> assumed = circuit.unit().assumed();
+        if (!assumed.isEmpty()) {
+            text.append(Wrap.lines(AssumedPhrase.counted(assumed, all), "", "  "));
+        }
         if (!circuit.sizes().isEmpty()) {
             text.append('\n').append(SizeTable.of(circuit, units));
         }
