@@ -6,6 +6,7 @@ import static hotidle.validation.Trade.PSI;
 
 import hotidle.heat.WarmedOil;
 import hotidle.oil.Oil;
+import hotidle.oil.ShearThinning;
 import hotidle.oil.ThermalData;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -80,7 +81,8 @@ final class HeatRows {
                 0,
                 0,
                 0,
-                new ThermalData(OptionalDouble.of(at40), OptionalDouble.empty()));
+                new ThermalData(OptionalDouble.of(at40), OptionalDouble.empty()),
+                ShearThinning.NONE);
     }
 
     private static double kelvin(double fahrenheit) {

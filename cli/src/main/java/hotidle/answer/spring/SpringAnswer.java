@@ -26,7 +26,7 @@ import java.util.function.Predicate;
 public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) implements Answer {
 
     @Override
-    public String screen() {
+    public String full() {
         SpringPhrase phrase = new SpringPhrase(units);
         SpringRows rows = new SpringRows(units, study);
         StringBuilder text = new StringBuilder(
