@@ -71,13 +71,7 @@ final class Syntax {
             case KEY_AMONG_ITEMS ->
                 error(start(at), ProblemCode.KEY_AMONG_ITEMS, "a key stands among list items", EITHER, "");
             case NO_SUCH_COLUMN -> column(at);
-            case SECOND_DOCUMENT ->
-                error(
-                        at,
-                        ProblemCode.SECOND_DOCUMENT,
-                        "a second document begins here",
-                        "one file, one circuit",
-                        "take out the line with ... or ---");
+            case SECOND_DOCUMENT -> secondDocument(at);
             case RESERVED_CHARACTER -> reserved(at);
             case ALIAS ->
                 error(
@@ -177,6 +171,22 @@ final class Syntax {
             noColon(before);
         } else {
             deeper(at, before);
+        }
+    }
+
+    /** Behind a line with ... or ---, or behind text without a colon, which YAML takes for all there is. */
+    private void secondDocument(Place at) {
+        boolean parted =
+                lines.stream().limit(at.line()).anyMatch(line -> line.startsWith("---") || line.startsWith("..."));
+        if (!parted && before(at.line()) > 0) {
+            noColon(before(at.line()));
+        } else {
+            error(
+                    at,
+                    ProblemCode.SECOND_DOCUMENT,
+                    "a second document begins here",
+                    "one file, one circuit",
+                    "take out the line with ... or ---");
         }
     }
 
