@@ -179,8 +179,7 @@ public record Judgement(
      */
     public List<String> restsOn(Margin margin) {
         List<String> own = unit.assumedOf(margin.part());
-        return Stream.concat(
-                        own.stream(), unit.assumed().stream().filter(path -> !own.contains(path)))
+        return Stream.concat(own.stream(), unit.assumed().stream().filter(path -> !own.contains(path)))
                 .toList();
     }
 
