@@ -11,8 +11,17 @@ public final class NotKnown {
 
     /** What is said of them once a build; empty without any. */
     public static String said(List<Judgement.Key> keys) {
-        return NotKnownPhrase.of(keys.stream()
+        return NotKnownPhrase.of(limits(keys));
+    }
+
+    /** The same in a line. */
+    public static String brief(List<Judgement.Key> keys) {
+        return NotKnownPhrase.brief(limits(keys));
+    }
+
+    private static List<NotKnownPhrase.OpenLimit> limits(List<Judgement.Key> keys) {
+        return keys.stream()
                 .map(key -> new NotKnownPhrase.OpenLimit(key.kind(), key.part(), key.duty()))
-                .toList());
+                .toList();
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.wear.BuildWear;
 import hotidle.answer.wear.WearAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Wear;
@@ -25,8 +26,8 @@ final class WearCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build. Default: the circuit's first")
-    String build;
+    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 200 / 60.0;
@@ -43,17 +44,29 @@ final class WearCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        Adjustable chosen = Circuits.adjustable(described, build);
-        List<Double> speeds = OptionValues.searched(speed, chosen.unit(), STEP);
-        List<WearSize> looked = looked(chosen);
-        Progress progress = new Progress(spec.commandLine().getErr(), "wearing fits", looked.size() + 1);
-        Wear wear = Wear.study(chosen, looked, speeds, progress::step);
-        progress.end();
+        List<Adjustable> chosen = Circuits.units(described, builds).stream()
+                .map(unit -> described.adjustable(unit.build()))
+                .toList();
+        List<Double> speeds = OptionValues.searched(speed, chosen.get(0).unit(), STEP);
+        chosen.forEach(this::looked);
         return Printed.print(
                 spec,
                 asked.shared,
                 new WearAnswer(
-                        described.name(), described.about(), chosen.unit().build(), Wear.fits(chosen), wear));
+                        asked.shared.units,
+                        described.name(),
+                        described.about(),
+                        chosen.stream().map(one -> study(one, speeds)).toList()));
+    }
+
+    private BuildWear study(Adjustable build, List<Double> speeds) {
+        List<WearSize> looked = looked(build);
+        Progress progress = new Progress(
+                spec.commandLine().getErr(), "wearing fits of " + build.unit().build(), looked.size() + 1);
+        Wear wear = Wear.study(build, looked, speeds, progress::step);
+        progress.end();
+        double set = build.unit().commanded().isPresent() ? build.unit().highestSet() : Double.NaN;
+        return new BuildWear(build.unit().build(), set, Wear.fits(build), wear);
     }
 
     private List<WearSize> looked(Adjustable chosen) {

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class LeaksCommandTest {
 
     private static final String[] WORN = {
-        "leaks", "shuttle-five", "--build", "worn", "--speed", "400..2400/400rpm", "--steps", "4"
+        "leaks", "shuttle-five", "--build", "worn", "--speed", "400..2400/400rpm", "--steps", "4", "--full"
     };
 
     @Test
@@ -51,7 +51,7 @@ class LeaksCommandTest {
     /** A bench lets its oil out through holes that are there to let it out. */
     @Test
     void whatPassesADrilledHoleIsUsedAndNotLost() {
-        Run run = Run.of("leaks", "training-rig", "--steps", "1");
+        Run run = Run.of("leaks", "training-rig", "--steps", "1", "--full");
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(
                 said.contains("0.15 gpm is lost (12 %): 0.15 gpm slips back inside the pump, 0.00 gpm leaks"),
@@ -85,5 +85,54 @@ class LeaksCommandTest {
         assertEquals(2, Run.of("leaks", "shuttle-five", "--steps", "-1").code());
         Run csv = Run.of("leaks", "shuttle-five", "--duty", "road-cruise", "--format", "csv");
         assertTrue(csv.out().startsWith("kind,name,group or sizes,fate,gpm,share,line psi,lube gpm,onset rpm\n"));
+    }
+
+    /** The first screen says what to do before it says where the oil goes. */
+    @Test
+    void theFirstScreenBeginsWithTheRepairsThatHoldTheLine() {
+        Run run = Run.of(java.util.Arrays.copyOf(WORN, WORN.length - 1));
+        assertTrue(run.out().lines().count() <= 24, run.out());
+        assertTrue(run.out().lines().allMatch(line -> line.length() <= 100), run.out());
+        assertTrue(run.out().indexOf("after 4 repairs") < run.out().indexOf("loses most"), run.out());
+        assertTrue(run.out().contains("IDLE PRESSURE IS LOW with worn"), run.out());
+    }
+
+    /** A higher set pressure asks more of the same pump: what held before is then not held. */
+    @Test
+    void anotherSetPressureIsJudgedWithoutAnotherFile() throws Exception {
+        String[] plain = {"leaks", "crescent-four", "--build", "worn", "--steps", "0", "--format", "json"};
+        String[] raised = java.util.Arrays.copyOf(plain, plain.length + 2);
+        raised[plain.length] = "--set";
+        raised[plain.length + 1] = "240psi";
+        ObjectMapper json = new ObjectMapper();
+        double before =
+                json.readTree(Run.of(plain).out()).at("/before/set_pressure_pa").doubleValue();
+        double after = json.readTree(Run.of(raised).out())
+                .at("/before/set_pressure_pa")
+                .doubleValue();
+        assertTrue(after > 1.2 * before, before + " " + after);
+        assertEquals(2, Run.of("leaks", "training-rig", "--set", "240psi").code(), "nothing commands its line");
+    }
+
+    @Test
+    void jobsAreToldAsSetsWithTheirTimeAndWhatFailsAfterEach() throws Exception {
+        Run run = Run.of(
+                "leaks",
+                "shuttle-five",
+                "--build",
+                "worn",
+                "--by",
+                "job",
+                "--speed",
+                "600..3600/3000rpm",
+                "--format",
+                "json");
+        JsonNode root = new ObjectMapper().readTree(run.out());
+        assertEquals("hours", root.get("counted_in").asText());
+        assertEquals(root.get("jobs").size(), root.get("alone").size());
+        assertTrue(root.at("/before/failing").size() > 0);
+        assertEquals(0, root.at("/all/failing").size());
+        assertTrue(root.at("/chosen/jobs").size() > 0);
+        assertTrue(root.at("/chosen/least_headroom").doubleValue() >= 0);
     }
 }

@@ -34,7 +34,7 @@ class LimitsCommandsTest {
 
     @Test
     void theWornUnitHasNoWindowForAReasonAndTheRestoredOneHas() {
-        Run run = window("--build", "worn", "--build", "restored");
+        Run run = window("--build", "worn", "--build", "restored", "--full");
         assertEquals(0, run.code(), run.err());
         String words = run.out().replaceAll("\\s+", " ");
         assertTrue(
@@ -66,7 +66,7 @@ class LimitsCommandsTest {
 
     @Test
     void wearSaysAtWhichSizeWhichLimitIsGoneInMillimetresAndInches() throws Exception {
-        Run run = wear("--build", "restored-raised");
+        Run run = wear("--build", "restored-raised", "--full");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("hub film (hub-bushing), hot-idle"), run.out());
         assertTrue(run.out().replaceAll("\\s+", " ").contains("all fits together may wear to"), run.out());
@@ -93,8 +93,16 @@ class LimitsCommandsTest {
     }
 
     private static String four(String build) {
-        Run run =
-                Run.of("wear", "crescent-four", "--build", build, "--fit", "plate.gap", "--speed", "800..2400/800rpm");
+        Run run = Run.of(
+                "wear",
+                "crescent-four",
+                "--build",
+                build,
+                "--fit",
+                "plate.gap",
+                "--full",
+                "--speed",
+                "800..2400/800rpm");
         assertEquals(0, run.code(), run.err());
         return run.out().replaceAll("\\s+", " ");
     }

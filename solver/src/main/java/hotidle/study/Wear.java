@@ -65,6 +65,16 @@ public record Wear(
             return published.isPresent()
                     && Math.abs(allowed - dimension.fresh()) > Math.abs(published.getAsDouble() - dimension.fresh());
         }
+
+        /** What it may still wear from what the build has [m] or [m²]; only where it takes a limit away. */
+        public double left() {
+            return Math.abs(size.orElseThrow() - dimension.value());
+        }
+
+        /** How far on its way from new to its written limit it takes a limit away [-]; only where it does. */
+        public double limitShare() {
+            return (size.orElseThrow() - dimension.fresh()) / dimension.allowance();
+        }
     }
 
     /**
@@ -89,6 +99,11 @@ public record Wear(
         undecided = List.copyOf(undecided);
         feeds = List.copyOf(feeds);
         unsolved = List.copyOf(unsolved);
+    }
+
+    /** What it comes to. */
+    public WearFindings findings() {
+        return WearFindings.of(this);
     }
 
     /** The sizes that are looked at: those for which a limit or a measured value is written, or that are not as new. */

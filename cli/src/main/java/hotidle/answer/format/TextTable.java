@@ -13,6 +13,9 @@ public final class TextTable {
     private static final CSVFormat LINES =
             CSVFormat.RFC4180.builder().setRecordSeparator('\n').get();
 
+    /** Blanks between two tables that stand side by side. */
+    private static final int GUTTER = 4;
+
     private final List<List<String>> rows = new ArrayList<>();
 
     public TextTable(List<String> head) {
@@ -51,6 +54,21 @@ public final class TextTable {
                 }
                 text.append("-".repeat(total)).append('\n');
             }
+        }
+        return text.toString();
+    }
+
+    /** Two tables side by side, each aligned. */
+    public static String beside(TextTable left, TextTable right) {
+        List<String> first = left.aligned().lines().toList();
+        List<String> second = right.aligned().lines().toList();
+        int width = first.stream().mapToInt(String::length).max().orElse(0);
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < Math.max(first.size(), second.size()); i++) {
+            String one = i < first.size() ? first.get(i) : "";
+            String other = i < second.size() ? second.get(i) : "";
+            text.append((one + " ".repeat(width - one.length() + GUTTER) + other).stripTrailing())
+                    .append('\n');
         }
         return text.toString();
     }

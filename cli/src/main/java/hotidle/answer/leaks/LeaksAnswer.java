@@ -9,6 +9,7 @@ import hotidle.answer.phrase.DutyLinePhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.OilLostPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
 import hotidle.assess.Roles;
@@ -54,6 +55,14 @@ public record LeaksAnswer(
     }
 
     @Override
+    public String screen() {
+        return found.map(known -> new LeaksScreen(
+                                units, unit, line(known.repairs().before()), names(), sentences(known), known)
+                        .text())
+                .orElseGet(this::full);
+    }
+
+    @Override
     public String full() {
         return found.map(this::known).orElseGet(() -> Wrap.lines(headed() + why(), "", "  "));
     }
@@ -62,13 +71,11 @@ public record LeaksAnswer(
         StringBuilder text = new StringBuilder();
         text.append(Wrap.lines(HeadingPhrase.headed(unit.circuit(), about), "", "  "));
         text.append(Wrap.lines(line(known.repairs().before()), "", "  "));
-        text.append("\nIn plain words\n");
+        text.append("\n" + OilLostPhrase.IN_WORDS + "\n");
         sentences(known).all().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
         text.append('\n').append(Caution.WHOLE).append('\n');
         text.append(NoStallPhrase.of(known.lowAtIdle() ? List.of(unit.build()) : List.of()));
-        text.append("\nWhere the oil goes [")
-                .append(Quantity.FLOW.in(units).unit())
-                .append("], counted as the pump takes it in\n");
+        text.append("\n" + OilLostPhrase.heading(units) + "\n");
         return text.append(budget(known).text()).append(repairs(known).text()).toString();
     }
 

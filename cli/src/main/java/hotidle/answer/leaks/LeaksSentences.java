@@ -40,6 +40,42 @@ record LeaksSentences(
         return lines;
     }
 
+    /** Those of the first screen, the answer first. */
+    List<String> first() {
+        List<String> lines = new ArrayList<>();
+        findings.reach().map(this::reachShort).ifPresent(lines::add);
+        findings.best()
+                .map(best -> RepairPhrase.best(
+                        names.shortJob(best.step().repair()),
+                        word(best.gain()),
+                        shown(best.gain(), repairs.before()),
+                        shown(best.gain(), best.step().after()),
+                        List.of()))
+                .ifPresentOrElse(lines::add, () -> lines.add(RepairPhrase.NOTHING));
+        if (!findings.starving().isEmpty()) {
+            lines.add(RepairPhrase.starvingShort(
+                    findings.starving().stream().map(Repairs.Repair::name).toList()));
+        }
+        lines.add(lost());
+        if (lubeNeeded > 0) {
+            lines.add(OilLostPhrase.lubrication(repairs.before().lube(), lubeNeeded, units));
+        }
+        return lines;
+    }
+
+    private String reachShort(RepairFindings.Reach reach) {
+        return reach.held().isEmpty()
+                ? reach(reach)
+                : RepairPhrase.heldShort(
+                        Quantity.PRESSURE.with(units, repairs.before().set()),
+                        repairs.order().stream()
+                                .limit(reach.held().getAsInt())
+                                .map(step -> step.repair().name())
+                                .toList(),
+                        reach.starved(),
+                        reach.served());
+    }
+
     private String lost() {
         String now = OilLostPhrase.lost(
                 budget.displaced(), budget.flow(OilBudget.Fate.SLIP), budget.flow(OilBudget.Fate.LEAK), units);

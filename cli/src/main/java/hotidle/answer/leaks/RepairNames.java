@@ -29,6 +29,11 @@ record RepairNames(Map<String, String> abouts, Quantity.UnitSystem units) {
         return called(repair) + (repair.dimensions().size() == 1 ? " back to " : " as ") + to(repair);
     }
 
+    /** The same without what the file says of the part. */
+    String shortJob(Repairs.Repair repair) {
+        return repair.name() + (repair.dimensions().size() == 1 ? " back to " : " as ") + to(repair);
+    }
+
     /** The size that is worn, or how many are. */
     String from(Repairs.Repair repair) {
         List<WearSize> sizes = repair.dimensions();

@@ -31,7 +31,7 @@ record RepairTables(
 
     /** Both tables with what stands beneath them. */
     String text() {
-        StringBuilder text = new StringBuilder("\nWhat each repair wins back on its own\n");
+        StringBuilder text = new StringBuilder("\n" + RepairPhrase.ALONE + "\n");
         if (repairs.alone().isEmpty()) {
             return text.append("  ").append(RepairPhrase.NOTHING).append('\n').toString();
         }
@@ -39,7 +39,7 @@ record RepairTables(
         int more = repairs.alone().size() - MOST_ALONE;
         text.append(more > 0 ? "  " + RepairPhrase.more(more) + "\n" : "");
         if (!repairs.order().isEmpty()) {
-            text.append("\nBest order: each repair on top of those above it\n").append(order().aligned());
+            text.append("\n" + RepairPhrase.ORDER + "\n").append(order().aligned());
         }
         return text.append('\n').append(Wrap.lines(legend(), "", "")).toString();
     }
@@ -52,8 +52,9 @@ record RepairTables(
     }
 
     private TextTable table() {
-        TextTable table = new TextTable(known(List.of("repair", "from", "to new", "line"), "lube", "onset rpm"));
-        row(table, "(as it is)", "", "", repairs.before());
+        TextTable table =
+                new TextTable(known(List.of("repair", "from", "to new", "line"), "lube", RepairPhrase.HOLDS_FROM));
+        row(table, RepairPhrase.AS_IS, "", "", repairs.before());
         return table;
     }
 

@@ -96,7 +96,7 @@ public record JobPhrase(Quantity.UnitSystem units) {
                 .map(JobPhrase::together)
                 .reduce((one, other) -> one + "; " + other)
                 .orElseThrow();
-        return "As many do it with less headroom: " + named + (sets.size() > NAMED ? "; and " + more(sets) : "") + ".";
+        return "These do too, with less headroom: " + named + (sets.size() > NAMED ? "; and " + more(sets) : "") + ".";
     }
 
     private static String more(List<?> all) {
@@ -160,7 +160,7 @@ public record JobPhrase(Quantity.UnitSystem units) {
     /** Sets of which it is not known whether they keep every limit. */
     public static String notKnown(List<List<String>> sets) {
         return "NOT KNOWN of " + CountPhrase.of(sets.size(), "other set")
-                + " that cost no more, the first " + together(sets.get(0))
+                + " that would cost no more, the first " + together(sets.get(0))
                 + ": a steady state was not found.";
     }
 

@@ -37,4 +37,9 @@ public final class LimitPhrase {
     public static String listed(Margin.Kind kind, String part, String duty) {
         return label(kind) + " (" + part + "), " + duty;
     }
+
+    /** In a narrow cell: lubrication, hot-idle. */
+    public static String brief(Margin.Kind kind, String duty) {
+        return label(kind) + ", " + duty;
+    }
 }

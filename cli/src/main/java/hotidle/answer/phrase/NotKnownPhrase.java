@@ -4,6 +4,7 @@ import hotidle.assess.Margin;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Limits of which it is not known whether they hold: named once a build, beside what is given without them. */
 public final class NotKnownPhrase {
@@ -34,5 +35,18 @@ public final class NotKnownPhrase {
                 .append(" at ")
                 .append(at));
         return "Not known, and left out: " + listed + ". " + WHY;
+    }
+
+    /** The same in a line: each limit with the number of driving conditions; empty without any. */
+    public static String brief(List<OpenLimit> keys) {
+        Map<String, Integer> duties = new LinkedHashMap<>();
+        keys.forEach(key -> duties.merge(LimitPhrase.label(key.kind()) + " (" + key.part() + ")", 1, Integer::sum));
+        return keys.isEmpty()
+                ? ""
+                : "NOT KNOWN, and left out: "
+                        + duties.entrySet().stream()
+                                .map(one -> one.getKey() + " at " + CountPhrase.of(one.getValue(), "driving condition"))
+                                .collect(Collectors.joining("; "))
+                        + ".";
     }
 }

@@ -8,6 +8,17 @@ public final class OilLostPhrase {
 
     private OilLostPhrase() {}
 
+    /** Above the oil budget. */
+    public static String heading(Quantity.UnitSystem units) {
+        return "Where the oil goes [" + Quantity.FLOW.in(units).unit() + "], counted as the pump takes it in";
+    }
+
+    /** Above what loses most. */
+    public static final String MOST = "loses most";
+
+    /** Above the sentences. */
+    public static final String IN_WORDS = "In plain words";
+
     private static final String ENDS =
             "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"
                     + " face of a gear under the bushing behind it. The fit to repair can lie upstream.";

@@ -8,11 +8,29 @@ public final class RepairPhrase {
 
     private RepairPhrase() {}
 
+    /** Above the table of repairs on their own. */
+    public static final String ALONE = "What each repair wins back on its own";
+
+    /** Above the table of the order. */
+    public static final String ORDER = "Best order: each repair on top of those above it";
+
+    /** Above the short table of the order. */
+    public static final String SHORT_ORDER = "repairs in the best order";
+
+    /** Above a column of speeds from which the line is held. */
+    public static final String HOLDS_FROM = "from rpm";
+
+    /** In a cell behind the line pressure that is held with that repair first. */
+    public static final String HELD = ", held";
+
+    /** In place of a repair where nothing is done. */
+    public static final String AS_IS = "(as it is)";
+
     /** Beneath the tables of repairs. */
     public static final String LEGEND =
             "A repair brings a fit back to the size that the circuit file gives as new. The order takes the repair that adds most"
                     + " line pressure up to the set pressure, then most lubrication, then saves most oil; hours and prices are not"
-                    + " counted. A bore is brought back by a sleeve, or by an oversize valve with the same clearance. Onset: the"
+                    + " counted. A bore is brought back by a sleeve, or by an oversize valve with the same clearance. From rpm: the"
                     + " engine speed from which the line holds its set pressure.";
 
     /** Beneath them where the pump has two chambers. */
@@ -64,6 +82,19 @@ public final class RepairPhrase {
                 + " the lubrication LESS oil: while the line is not held, converter and lubrication live on what worn"
                 + " valves let by. Done with the others it does no harm: once the line is held, the regulator feeds"
                 + " them.";
+    }
+
+    /** The same in short: names as {@link #held} takes them. */
+    public static String heldShort(String pressure, List<String> repairs, List<String> starved, OptionalInt served) {
+        int count = repairs.size();
+        return "HOLDS " + pressure + " here after " + (count == 1 ? "one repair" : count + " repairs") + ": "
+                + String.join(", ", repairs) + "." + (starved.isEmpty() ? "" : " " + stillShort(starved, served));
+    }
+
+    /** The same in short of those that starve the lubrication. */
+    public static String starvingShort(List<String> repairs) {
+        return "Not alone: " + String.join(", ", repairs) + " then leave" + (repairs.size() == 1 ? "s" : "")
+                + " the lubrication LESS oil, which lives on what they let by.";
     }
 
     /**

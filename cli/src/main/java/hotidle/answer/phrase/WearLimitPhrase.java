@@ -6,9 +6,68 @@ import java.util.Locale;
 /** How far fits may wear before a limit is gone. Limits come as {@link LimitPhrase#listed} says them. */
 public final class WearLimitPhrase {
 
-    /** Above the table of fits. */
-    public static final String EACH_ALONE =
-            "Each fit alone, all others as the build has them: what it may wear before the first limit is gone";
+    /** Above all. */
+    public static String heading(String circuit) {
+        return circuit + ": how far fits may wear before the first limit is gone";
+    }
+
+    /** Above the tightest fits. */
+    public static final String TIGHTEST = "tightest, each alone";
+
+    /** Above what is left in a build. */
+    public static String leftOf(String build) {
+        return "left in " + build;
+    }
+
+    /** In place of what is left where no limit goes. */
+    public static final String AMPLE = "ample";
+
+    /** A build of which a limit fails as it is; and how many more do. */
+    public static String noneLeft(String build, String limit, int more) {
+        return build + ": NONE LEFT. It fails as it is: " + limit + (more > 0 ? " and " + more + " more." : ".");
+    }
+
+    /** All fits together, wearing in proportion from new, take a limit away at a share of their written limits [-]. */
+    public static String mayWear(double share, String limit) {
+        return String.format(
+                Locale.ROOT,
+                "may wear %.0f %% of its written limits, all fits together; then %s fails.",
+                100 * share,
+                limit);
+    }
+
+    /** Behind it, where fits are worn already: how far the most worn one is on its way from new to its written limit [-]. */
+    public static String wornTo(double share) {
+        return String.format(
+                Locale.ROOT, " That counts from new; its most worn fit is at %.0f %% already.", 100 * share);
+    }
+
+    /** A limit that fails with all fits new though it holds in the build. */
+    public static String failsWhenNew(String limit) {
+        return "with all fits new " + limit + " fails, so nothing is said of all together.";
+    }
+
+    /** How many written limits are too loose, and the worst of them as {@link #looseFit} says it; empty name for the only build. */
+    public static String tooLoose(String build, int loose, long written, List<String> worst) {
+        String head = build.isEmpty() ? "" : build + ": ";
+        return head
+                + (loose == 0
+                        ? (build.isEmpty() ? "None" : "none") + " of " + written + " written limits is too loose alone."
+                        : loose + " of " + written + " written limits " + (loose == 1 ? "is" : "are")
+                                + " too loose for this pressure, each alone: " + String.join(", ", worst)
+                                + (loose > worst.size() ? " and " + (loose - worst.size()) + " more" : "") + ".");
+    }
+
+    /** A fit that takes a limit away at a share of its way from new to its written limit [-]. */
+    public static String looseFit(String fit, double share) {
+        return String.format(Locale.ROOT, "%s (fails at %.0f %%)", fit, 100 * share);
+    }
+
+    /** Above the table of fits; empty name for the only build. */
+    public static String eachAlone(String build) {
+        return (build.isEmpty() ? "Each" : build + ": each")
+                + " fit alone, all others as the build has them: what it may wear before the first limit is gone";
+    }
 
     /** Where the table of fits would be empty. */
     public static final String NO_FIT_ALONE = "  No fit alone takes a limit away.";

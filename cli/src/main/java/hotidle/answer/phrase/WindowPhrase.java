@@ -16,9 +16,48 @@ public record WindowPhrase(Quantity.UnitSystem units) {
                 + because + ".";
     }
 
-    /** Why: these limits hold nowhere. */
-    public static String never(List<String> limits) {
-        return String.join(", ", limits) + (limits.size() == 1 ? " fails" : " fail") + " at every one tried";
+    /** Behind a limit that is assumed. */
+    public static final String ASSUMED = " (assumed)";
+
+    /** Before all numbers: what they say nothing of, and how far set pressures are raised in the trade [Pa]. */
+    public String notJudged(double raised) {
+        return "Not judged: strength of case, pump, rings, shafts and converter; the trade goes to about " + psi(raised)
+                + " (common practice).";
+    }
+
+    /** Above all. */
+    public static String title(String circuit) {
+        return circuit + ": which set pressures keep every limit";
+    }
+
+    /** Heads the column of builds. */
+    public static final String BUILD = "build";
+
+    /** Heads the column of limits that end what can be set. */
+    public static final String BINDING = "what binds";
+
+    /** And those of the pressures. */
+    public static final String FROM = "from";
+
+    public static final String TO = "to";
+
+    public static final String ELSE = "else fails at";
+
+    /** In place of a pressure where a limit holds nowhere. */
+    public static final String NOWHERE = "none";
+
+    /** Limits that are not in the short table. */
+    public static String others(String build, long narrower, long anywhere) {
+        return build + ": " + (narrower > 0 ? narrower + " more bind less; " : "") + anywhere
+                + " hold at every pressure tried.";
+    }
+
+    /** Why: these limits hold nowhere; beyond so many they are counted. */
+    public static String never(List<String> limits, int named) {
+        int shown = Math.min(named, limits.size());
+        return String.join(", ", limits.subList(0, shown))
+                + (shown < limits.size() ? " and " + (limits.size() - shown) + " more" : "")
+                + (limits.size() == 1 ? " fails" : " fail") + " at every one tried";
     }
 
     /** Why: one limit needs more than another allows. */

@@ -6,6 +6,7 @@ import hotidle.answer.phrase.LimitPhrase;
 import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -59,11 +60,18 @@ final class FitRows {
                 : Quantity.SIZE.number(units, value);
     }
 
-    /** For a spreadsheet: all fits, SI, every digit. */
-    static TextTable all(List<Wear.WornFit> fits) {
-        TextTable table = new TextTable(List.of(
+    /** For a spreadsheet: all fits, SI, every digit; with the build where there are several. */
+    static TextTable all(List<BuildWear> builds) {
+        boolean many = builds.size() > 1;
+        List<String> head = new ArrayList<>(many ? List.of("build") : List.of());
+        head.addAll(List.of(
                 "fit", "new m", "as is m", "shop limit m", "gone at m", "first limit gone", "duty", "searched to m"));
-        fits.forEach(fit -> table.add(row(fit)));
+        TextTable table = new TextTable(head);
+        builds.forEach(one -> one.wear().fits().forEach(fit -> {
+            List<String> row = new ArrayList<>(many ? List.of(one.build()) : List.of());
+            row.addAll(row(fit));
+            table.add(row);
+        }));
         return table;
     }
 

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How far the fits of a build may wear, as JSON. */
-record WearRecord(String circuit, List<BuildWear> builds) {
+record WearRecord(String circuit, List<BuildRecord> builds) {
 
-    record BuildWear(
+    record BuildRecord(
             String build,
             List<LimitRecord> failAlready,
             List<String> unsolvedDuties,
@@ -65,18 +65,21 @@ record WearRecord(String circuit, List<BuildWear> builds) {
     record TogetherRecord(
             Optional<Double> shareOfWrittenLimits, List<LimitRecord> firstGone, List<LimitRecord> failWhenNew) {}
 
-    static WearRecord of(String circuit, String build, Wear wear) {
-        return new WearRecord(
-                circuit,
-                List.of(new BuildWear(
-                        build,
-                        LimitRecord.of(wear.already()),
-                        wear.unsolved(),
-                        wear.fits().stream().map(FitRecord::of).toList(),
-                        wear.feeds().stream().map(FeedRecord::of).toList(),
-                        LimitRecord.of(wear.undecided()),
-                        wear.together()
-                                .map(all -> new TogetherRecord(
-                                        all.share(), LimitRecord.of(all.gone()), LimitRecord.of(all.already()))))));
+    static WearRecord of(String circuit, List<BuildWear> builds) {
+        return new WearRecord(circuit, builds.stream().map(WearRecord::build).toList());
+    }
+
+    private static BuildRecord build(BuildWear one) {
+        Wear wear = one.wear();
+        return new BuildRecord(
+                one.build(),
+                LimitRecord.of(wear.already()),
+                wear.unsolved(),
+                wear.fits().stream().map(FitRecord::of).toList(),
+                wear.feeds().stream().map(FeedRecord::of).toList(),
+                LimitRecord.of(wear.undecided()),
+                wear.together()
+                        .map(all -> new TogetherRecord(
+                                all.share(), LimitRecord.of(all.gone()), LimitRecord.of(all.already()))));
     }
 }

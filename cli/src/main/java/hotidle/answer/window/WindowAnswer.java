@@ -37,6 +37,11 @@ public record WindowAnswer(
     }
 
     @Override
+    public String screen() {
+        return new WindowScreen(units, circuit, builds).text();
+    }
+
+    @Override
     public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         WindowSentences sentences = new WindowSentences(units);

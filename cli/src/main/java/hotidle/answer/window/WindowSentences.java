@@ -4,6 +4,7 @@ import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.WindowPhrase;
+import hotidle.assess.Assumed;
 import hotidle.study.Judgement;
 import hotidle.study.NoSetPressure;
 import hotidle.study.Window;
@@ -11,10 +12,22 @@ import java.util.List;
 import java.util.Optional;
 
 /** Which sentence is said of a window. */
-record WindowSentences(Quantity.UnitSystem units) {
+record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions) {
+
+    /** Limits that the first screen names (chosen). */
+    private static final int MOST_NAMED = 3;
+
+    WindowSentences(Quantity.UnitSystem units) {
+        this(units, Integer.MAX_VALUE, false);
+    }
 
     private WindowPhrase phrase() {
         return new WindowPhrase(units);
+    }
+
+    /** The same in short: an assumption is called one, and of many limits the first are named. */
+    String brief(WindowAnswer.BuildWindow one) {
+        return new WindowSentences(units, MOST_NAMED, true).summary(one);
     }
 
     /** Which set pressures hold every limit, or why none does. */
@@ -31,20 +44,19 @@ record WindowSentences(Quantity.UnitSystem units) {
                         one.name(),
                         window.all().stream().map(this::range).toList(),
                         now(one),
-                        NotKnown.said(window.undecided())));
+                        assumptions ? NotKnown.brief(window.undecided()) : NotKnown.said(window.undecided())));
     }
 
     private String because(NoSetPressure why) {
         if (!why.never().isEmpty()) {
-            return WindowPhrase.never(
-                    why.never().stream().map(WindowSentences::limit).toList());
+            return WindowPhrase.never(why.never().stream().map(this::told).toList(), named);
         }
         if (why.needs().isEmpty() || why.bears().isEmpty()) {
             return WindowPhrase.NOT_TOGETHER;
         }
         NoSetPressure.End needs = why.needs().get();
         NoSetPressure.End bears = why.bears().get();
-        return phrase().apart(limit(needs.limit()), needs.pressure(), limit(bears.limit()), bears.pressure());
+        return phrase().apart(told(needs.limit()), needs.pressure(), told(bears.limit()), bears.pressure());
     }
 
     private String range(Window.PressureRange range) {
@@ -52,10 +64,10 @@ record WindowSentences(Quantity.UnitSystem units) {
                         range.low(),
                         range.high(),
                         range.lowBy()
-                                .map(key -> WindowPhrase.failsBelow(limit(key)))
+                                .map(key -> WindowPhrase.failsBelow(told(key)))
                                 .orElse(WindowPhrase.NO_LOWER),
                         range.highBy()
-                                .map(key -> WindowPhrase.failsAbove(limit(key)))
+                                .map(key -> WindowPhrase.failsAbove(told(key)))
                                 .orElse(WindowPhrase.NO_HIGHER));
     }
 
@@ -80,6 +92,10 @@ record WindowSentences(Quantity.UnitSystem units) {
                         points.size(),
                         one.window().points().size(),
                         points.get(0).pressure()));
+    }
+
+    private String told(Judgement.Key key) {
+        return limit(key) + (assumptions && Assumed.limit(key.kind()) ? WindowPhrase.ASSUMED : "");
     }
 
     static String limit(Judgement.Key key) {

@@ -14,8 +14,9 @@ class WindowPhraseTest {
 
     @Test
     void oneLimitFailsAndTwoFailAtEveryPressureTried() {
-        assertEquals("cooler (c) at idle fails at every one tried", WindowPhrase.never(List.of("cooler (c) at idle")));
-        assertEquals("a, b fail at every one tried", WindowPhrase.never(List.of("a", "b")));
+        assertEquals(
+                "cooler (c) at idle fails at every one tried", WindowPhrase.never(List.of("cooler (c) at idle"), 9));
+        assertEquals("a, b fail at every one tried", WindowPhrase.never(List.of("a", "b"), 9));
     }
 
     @Test

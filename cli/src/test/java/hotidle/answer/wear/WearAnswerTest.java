@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import hotidle.answer.format.Json;
+import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
@@ -29,12 +30,21 @@ class WearAnswerTest {
     private static final WearSize FIRST = WEARING.get(0);
 
     private static WearAnswer answer(int held, List<Wear.WornFit> fits, Optional<Wear.Together> together) {
-        return new WearAnswer(
-                "rig",
-                "",
-                "bench",
-                WEARING,
-                new Wear(held, List.of(), fits, together, List.of(), List.of(), List.of()));
+        return answer(List.of(bench("bench", held, List.of(), fits, together)));
+    }
+
+    private static WearAnswer answer(List<BuildWear> builds) {
+        return new WearAnswer(UnitSystem.SHOP, "rig", "", builds);
+    }
+
+    private static BuildWear bench(
+            String name,
+            int held,
+            List<Judgement.Key> already,
+            List<Wear.WornFit> fits,
+            Optional<Wear.Together> together) {
+        return new BuildWear(
+                name, 1e6, WEARING, new Wear(held, already, fits, together, List.of(), List.of(), List.of()));
     }
 
     private static Wear.WornFit gone(double further) {
@@ -90,7 +100,7 @@ class WearAnswerTest {
                 List.of(COOLER),
                 FIRST.value() + 1e-3,
                 OptionalDouble.of(FIRST.fresh() + 0.05e-3));
-        String screen = answer(1, List.of(far), Optional.empty()).screen().replaceAll("\\s+", " ");
+        String screen = answer(1, List.of(far), Optional.empty()).full().replaceAll("\\s+", " ");
         assertTrue(screen.contains("(0.05 mm beyond new), less than this table"), screen);
         assertTrue(Json.tree(answer(1, List.of(far), Optional.empty()).json())
                 .at("/builds/0/fits/0/published_allowance")
@@ -104,10 +114,53 @@ class WearAnswerTest {
         FilmFeed feed = new FilmFeed(FIRST, Optional.of(30e-6), Optional.of(oil), 10e-6);
         Wear wear = new Wear(
                 1, List.of(), List.of(gone(1e-5)), Optional.empty(), List.of(film, oil), List.of(feed), List.of());
-        String screen =
-                new WearAnswer("rig", "", "bench", WEARING, wear).screen().replaceAll("\\s+", " ");
+        String screen = answer(List.of(new BuildWear("bench", 1e6, WEARING, wear)))
+                .full()
+                .replaceAll("\\s+", " ");
         assertTrue(
                 screen.contains("Not known, and left out: hub film (hub-bushing) at hot-idle; hub film oil"), screen);
         assertTrue(screen.contains("below 0.030 mm a full film gets too little oil at stall"), screen);
+    }
+
+    private static final Wear.Together HALF = new Wear.Together(Optional.of(0.51), List.of(COOLER), List.of(), 8);
+
+    private static Wear.WornFit fit(int which, double share) {
+        WearSize size = WEARING.get(which);
+        return new Wear.WornFit(
+                size, Optional.of(size.fresh() + share * size.allowance()), List.of(COOLER), 1, OptionalDouble.empty());
+    }
+
+    @Test
+    void buildsStandBesideEachOtherWithTheShareOfTheirLimitsThatTheyMayWear() {
+        Wear.Together little = new Wear.Together(Optional.of(0.09), List.of(COOLER), List.of(), 8);
+        String screen = answer(List.of(
+                        bench("low", 1, List.of(), List.of(gone(50.8e-6)), Optional.of(HALF)),
+                        bench("high", 1, List.of(), List.of(gone(25.4e-6)), Optional.of(little))))
+                .screen();
+        assertTrue(screen.contains("low at 145 psi: may wear 51 % of its written limits"), screen);
+        assertTrue(screen.contains("high at 145 psi: may wear 9 % of its written limits"), screen);
+        assertTrue(screen.contains("2.000 thou") && screen.contains("1.000 thou"), screen);
+    }
+
+    @Test
+    void aBuildThatFailsAsItIsHasNoneLeftAndTheLimitIsNamed() {
+        String screen = answer(List.of(bench("bench", 3, List.of(COOLER), List.of(gone(1e-4)), Optional.of(HALF))))
+                .screen();
+        assertTrue(
+                screen.contains("bench at 145 psi: NONE LEFT. It fails as it is: cooler (cooler) at hot-idle."),
+                screen);
+        assertFalse(screen.contains("tightest"), screen);
+    }
+
+    @Test
+    void writtenLimitsThatAreTooLooseAreCountedAndTheWorstNamedFirst() {
+        String screen = answer(1, List.of(fit(0, 1.5), fit(1, 0.6), fit(2, 0.3)), Optional.of(HALF))
+                .screen()
+                .replaceAll("\\s+", " ");
+        assertTrue(
+                screen.contains("2 of 3 written limits are too loose for this pressure, each alone: "
+                        + WEARING.get(2).name() + " (fails at 30 %), "
+                        + WEARING.get(1).name() + " (fails at 60 %)."),
+                screen);
     }
 }

@@ -134,7 +134,7 @@ class WindowAnswerTest {
         Window.Span span = new Window.Span(key.kind(), key.part(), List.of(UP), Optional.empty(), List.of(key));
         Window.SetPoint within = new Window.SetPoint(12e5, Map.of(key, film), List.of());
         WindowAnswer answer = answer(List.of(UP), List.of(tried(4e5), within, tried(20e5)), span);
-        String words = answer.screen().replaceAll("\\s+", " ");
+        String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(words.contains("every limit that is known holds from 9.00 bar"), words);
         assertEquals(
                 2, words.split("hub film \\(hub-bushing\\) at stall|hub film \\* hub-bushing", -1).length - 1, words);

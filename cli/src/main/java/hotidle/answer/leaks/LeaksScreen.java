@@ -1,0 +1,94 @@
+package hotidle.answer.leaks;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.OilLostPhrase;
+import hotidle.answer.phrase.RepairPhrase;
+import hotidle.assess.OilBudget;
+import hotidle.study.LeakStudy;
+import hotidle.study.RepairFindings;
+import hotidle.study.Repairs;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The first screen: what to do, how much is lost, what loses most and the order.
+ *
+ * @param line the build at its driving condition, in words
+ */
+record LeaksScreen(
+        Quantity.UnitSystem units,
+        Transmission unit,
+        String line,
+        RepairNames names,
+        LeaksSentences sentences,
+        LeakStudy.Found found) {
+
+    /** Rows of a short table, at most (chosen). */
+    private static final int MOST_ROWS = 8;
+
+    /** Lines of the screen that a short table has beside its rows: a blank one before, its head and rule. */
+    private static final int HEAD = 3;
+
+    String text() {
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(unit.circuit(), line), "", "  "));
+        sentences.first().forEach(said -> text.append(Wrap.lines(said, "", "  ")));
+        String end =
+                "\n" + NoStallPhrase.of(found.lowAtIdle() ? List.of(unit.build()) : List.of()) + Caution.LINE + "\n";
+        long left = Wrap.LINES - lines(text.toString()) - lines(end);
+        return text + "\n" + tables((int) Math.max(1, Math.min(MOST_ROWS, left - HEAD)), left) + end;
+    }
+
+    private static long lines(String text) {
+        return text.lines().count();
+    }
+
+    /** What loses most beside the order; below each other, with fewer rows, where they are too wide. */
+    private String tables(int rows, long left) {
+        TextTable most = most(rows);
+        if (found.repairs().order().isEmpty()) {
+            return most.aligned();
+        }
+        String beside = TextTable.beside(most, order(rows));
+        if (beside.lines().allMatch(one -> one.length() <= Wrap.WIDTH)) {
+            return beside;
+        }
+        int each = (int) Math.max(1, (left - 2 * HEAD) / 2);
+        return most(each).aligned() + "\n" + order(each).aligned();
+    }
+
+    private TextTable most(int rows) {
+        OilBudget budget = found.budget();
+        TextTable table = new TextTable(
+                List.of(OilLostPhrase.MOST, Quantity.FLOW.in(units).unit(), "share"));
+        budget.paths().stream()
+                .filter(path ->
+                        path.flow() > 0 && (path.fate() == OilBudget.Fate.SLIP || path.fate() == OilBudget.Fate.LEAK))
+                .sorted(Comparator.comparingDouble(path -> -path.flow()))
+                .limit(rows)
+                .forEach(path -> table.add(List.of(
+                        path.key(),
+                        Quantity.FLOW.number(units, path.flow()),
+                        Math.round(100 * path.flow() / budget.displaced()) + " %")));
+        return table;
+    }
+
+    private TextTable order(int rows) {
+        TextTable table = new TextTable(List.of(RepairPhrase.SHORT_ORDER, "line"));
+        List<Repairs.Step> order = found.repairs().order();
+        for (int i = 0; i < Math.min(rows, order.size()); i++) {
+            Repairs.Effect after = order.get(i).after();
+            boolean holds = found.findings().marks().get(i) == RepairFindings.Mark.HOLDS;
+            table.add(List.of(
+                    (i + 1) + ". " + order.get(i).repair().name(),
+                    LinePressurePhrase.of(units, after.line(), after.set()) + (holds ? RepairPhrase.HELD : "")));
+        }
+        return table;
+    }
+}
