@@ -31,6 +31,7 @@ import picocli.CommandLine.ScopeType;
             HeatCommand.class,
             PartCommand.class,
             CheckCommand.class,
+            NewCommand.class,
             SheetCommand.class,
             ListCommand.class
         },

@@ -26,6 +26,12 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class GoldenTest {
 
+    /** Nobody answers what a command asks. */
+    @org.junit.jupiter.api.BeforeAll
+    static void nothingIsTyped() {
+        System.setIn(java.io.InputStream.nullInputStream());
+    }
+
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     @TempDir

@@ -1,0 +1,24 @@
+package hotidle.circuits.create;
+
+/**
+ * By what the ready circuit is scaled.
+ *
+ * @param pump     displacement over the ready circuit's [-]
+ * @param pressure highest set pressure over the ready circuit's [-]
+ * @param torque   engine torque over the ready circuit's [-]
+ * @param cooler   cooler flow over the ready circuit's [-]
+ * @param lube     lubrication flow over the ready circuit's [-]
+ * @param bore     diameter of the valve-body bores over the ready circuit's [-]
+ */
+record Factors(double pump, double pressure, double torque, double cooler, double lube, double bore) {
+
+    /** Lengths of a pump of similar shape. */
+    double length() {
+        return Math.cbrt(pump);
+    }
+
+    /** Piston areas: the same torque share at the same lining and another pressure. */
+    double piston() {
+        return torque / pressure;
+    }
+}

@@ -1,0 +1,97 @@
+package hotidle.circuits.create;
+
+import hotidle.assess.Margin;
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.text.AssumedMark;
+import hotidle.study.IdleMargins;
+import hotidle.study.Judgement;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which assumed sizes of the parts move the least margin of the slowest duty point most: each is made a tenth larger alone, of a bore
+ * its clearance, and the file read and solved again.
+ *
+ * @param limit   the margin
+ * @param now     its headroom [-]
+ * @param effects most first
+ */
+record MeasureFirst(Judgement.Key limit, double now, List<Effect> effects) {
+
+    /** A size and by how much the headroom changes with a tenth more of it [-]. */
+    record Effect(String path, double change) {}
+
+    private static final double MORE = 0.1;
+
+    /** Inner sizes of fits: their bores are varied in their place. */
+    private static final List<String> INNER = List.of("valve", "hub");
+
+    MeasureFirst {
+        effects = List.copyOf(effects);
+    }
+
+    /** Empty where the slowest duty point has no state or no margin. */
+    static Optional<MeasureFirst> of(Map<String, Object> root) {
+        Optional<Map.Entry<Judgement.Key, Margin>> least = margins(root).flatMap(IdleMargins::least);
+        if (least.isEmpty()) {
+            return Optional.empty();
+        }
+        Judgement.Key key = least.get().getKey();
+        double now = least.get().getValue().headroom();
+        List<Effect> effects = new ArrayList<>();
+        Draft.map(root.get("parts")).orElseThrow().forEach((name, part) -> {
+            Map<String, Object> keys = Draft.map(part).orElseThrow();
+            for (String one : List.copyOf(keys.keySet())) {
+                vary(root, keys, one, key, now).ifPresent(change -> effects.add(new Effect(name + "." + one, change)));
+            }
+        });
+        effects.sort(Comparator.comparingDouble((Effect effect) -> Math.abs(effect.change()))
+                .reversed());
+        return Optional.of(new MeasureFirst(key, now, effects));
+    }
+
+    private static Optional<Double> vary(
+            Map<String, Object> root, Map<String, Object> keys, String key, Judgement.Key limit, double now) {
+        Object old = keys.get(key);
+        Map<String, Object> sizes =
+                Draft.map(old).filter(size -> size.containsKey("new")).orElse(null);
+        Map<String, Object> holder = sizes == null ? keys : sizes;
+        String in = sizes == null ? key : "new";
+        if (!(holder.get(in) instanceof String text) || !AssumedMark.on(text) || INNER.contains(key)) {
+            return Optional.empty();
+        }
+        holder.put(in, more(text, keys, key));
+        Optional<Double> change = margins(root)
+                .map(all -> all.get(limit))
+                .map(margin -> margin.headroom() - now)
+                .filter(Double::isFinite);
+        holder.put(in, text);
+        return change;
+    }
+
+    private static String more(String text, Map<String, Object> keys, String key) {
+        String inner = INNER.stream()
+                .map(one -> Draft.text(keys, one))
+                .filter(one -> !one.isEmpty())
+                .findFirst()
+                .orElse("");
+        if (key.equals("bore") && !inner.isEmpty()) {
+            double clearance = Amounts.number(text) - Amounts.number(inner);
+            return Amounts.plus(text, 1, MORE * clearance);
+        }
+        return Amounts.times(text, 1 + MORE);
+    }
+
+    private static Optional<Map<Judgement.Key, Margin>> margins(Map<String, Object> root) {
+        return CircuitReader.read(CircuitWriter.write(List.of(), root), "new.yaml")
+                .circuit()
+                .map(circuit -> {
+                    Transmission unit = circuit.unit();
+                    return IdleMargins.of(unit);
+                });
+    }
+}

@@ -1,0 +1,2 @@
+/** A unit of one's own, scaled from a ready circuit by a dozen answers. */
+package hotidle.circuits.create;

@@ -1,0 +1,157 @@
+package hotidle.circuits.create;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.circuits.ReadCircuit;
+import hotidle.newton.SteadySolver;
+import hotidle.part.PumpChamber;
+import hotidle.transmission.QuotedSet;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** A unit of one's own made from a ready one. */
+class NewUnitTest {
+
+    private static final double PSI = 6894.757293168361;
+
+    private static final UnitAnswers LARGER = new UnitAnswers(
+            OptionalDouble.of(27e-6),
+            OptionalDouble.of(500),
+            OptionalDouble.of(200 * PSI),
+            OptionalDouble.empty(),
+            OptionalDouble.of(25 * PSI),
+            OptionalDouble.of(10e-3 / 60),
+            OptionalDouble.of(1.6e-3 / 60),
+            OptionalDouble.of(12e-3),
+            OptionalInt.of(24),
+            List.of(),
+            Map.of());
+
+    private static String made(String like, UnitAnswers answers) {
+        return NewUnit.quick("own", like, Library.text(like).orElseThrow(), answers);
+    }
+
+    private static DescribedCircuit sound(String text) {
+        ReadCircuit read = CircuitReader.read(text, "own.yaml");
+        assertTrue(read.circuit().isPresent(), read.problems() + "\n" + text);
+        return read.circuit().get();
+    }
+
+    private static double line(Transmission unit) {
+        return new SteadySolver(unit.network())
+                .solve(unit.conditions(unit.duty("hot-idle").orElseThrow()), Optional.empty())
+                .state()
+                .orElseThrow()
+                .pressure("line");
+    }
+
+    @Test
+    void withoutAnswersItIsTheReadyUnitItselfWithEveryNumberAssumed() {
+        for (String like : List.of("crescent-four", "vane-six", "shuttle-five")) {
+            Transmission ready = sound(Library.text(like).orElseThrow()).unit();
+            Transmission own = sound(made(like, UnitAnswers.NONE)).unit();
+            assertEquals(line(ready), line(own), 1e-6 * line(ready), like);
+            assertTrue(own.assumed().size() > 100, own.assumed().size() + " assumed");
+        }
+    }
+
+    @Test
+    void itIsShortEnoughToRead() {
+        assertTrue(made("crescent-four", LARGER).lines().count() <= 120);
+        assertTrue(made("vane-six", LARGER).lines().count() <= 120);
+        assertTrue(made("shuttle-five", LARGER).lines().count() <= 200);
+    }
+
+    @Test
+    void whatWasAnsweredIsThereAndIsNotAssumed() {
+        Transmission own = sound(made("crescent-four", LARGER)).unit();
+        assertEquals(200 * PSI, QuotedSet.now(own), 0.002 * 200 * PSI);
+        PumpChamber pump =
+                (PumpChamber) own.network().part("pump").orElseThrow().part();
+        assertEquals(27e-6, pump.displacement(), 1e-9);
+        assertFalse(own.assumed().contains("pump.displacement"));
+        assertTrue(own.assumed().contains("pump.width"));
+        assertEquals(
+                500,
+                own.duties().stream()
+                        .mapToDouble(duty -> duty.engineTorque())
+                        .max()
+                        .orElseThrow(),
+                0.1);
+    }
+
+    @Test
+    void aVanePumpScalesToTheDisplacementAskedForByItsLengths() {
+        UnitAnswers answers = new UnitAnswers(
+                OptionalDouble.of(30e-6),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(100 * PSI),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                List.of(),
+                Map.of());
+        Transmission own = sound(made("vane-six", answers)).unit();
+        PumpChamber pump =
+                (PumpChamber) own.network().part("pump").orElseThrow().part();
+        assertEquals(30e-6, pump.displacement(), 1e-3 * 30e-6);
+        assertEquals(100 * PSI, QuotedSet.noTorque(own), PSI);
+    }
+
+    @Test
+    void rangesThatAreLeftOutTakeTheirClutchesWithThem() {
+        UnitAnswers answers = ranges("reverse", "first", "second");
+        Transmission own = sound(made("crescent-four", answers)).unit();
+        assertTrue(own.network().part("overdrive-clutch").isEmpty());
+        assertTrue(own.network().part("overdrive-rings").isEmpty());
+        assertTrue(own.network().part("direct-clutch").isPresent(), "reverse needs it");
+        Transmission five = sound(made("shuttle-five", ranges("reverse", "first", "second", "third")))
+                .unit();
+        assertTrue(five.network().nodes().stream().noneMatch(node -> node.name().startsWith("overdrive")));
+        assertTrue(line(five) > 0);
+    }
+
+    private static UnitAnswers ranges(String... kept) {
+        return new UnitAnswers(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                List.of(kept),
+                Map.of());
+    }
+
+    @Test
+    void anAnswerThatCannotBeTakenSaysWhatCan() {
+        UnitAnswers.WrongAnswerException wrong =
+                assertThrows(UnitAnswers.WrongAnswerException.class, () -> made("crescent-four", ranges("ninth")));
+        assertTrue(wrong.getMessage().contains("it has reverse, first, second, third, fourth"), wrong.getMessage());
+    }
+
+    @Test
+    void theFileSaysWhichAssumedSizesToMeasureFirst() {
+        String text =
+                NewUnit.of("own", "crescent-four", Library.text("crescent-four").orElseThrow(), LARGER);
+        assertTrue(text.contains("# Measure first"), text);
+        assertTrue(text.lines().count() <= 120);
+    }
+}
