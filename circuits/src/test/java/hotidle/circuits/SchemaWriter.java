@@ -91,7 +91,7 @@ final class SchemaWriter {
     /** A number and one of its units, with the signs that the reader takes for plain letters. */
     private static ObjectNode quantity(Dimension dimension) {
         StringBuilder units = new StringBuilder();
-        for (String unit : Units.of(dimension)) {
+        for (String unit : Units.spellings(dimension)) {
             units.append(units.length() == 0 ? "" : "|").append(word(unit));
         }
         ObjectNode text = pattern("^\\s*~?\\s*" + NUMBER + "\\s*(" + units + ")\\s*$");
@@ -99,7 +99,7 @@ final class SchemaWriter {
     }
 
     private static String word(String unit) {
-        return Pattern.compile("[.*/]")
+        return Pattern.compile("[.*/^]")
                 .matcher(unit)
                 .replaceAll("\\\\$0")
                 .replace("\\.", "[.\u00b7]")

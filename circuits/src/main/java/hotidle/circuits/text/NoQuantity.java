@@ -51,8 +51,8 @@ final class NoQuantity {
         String rule = dimension == Dimension.RATIO
                 ? "a ratio is a bare number or a percentage"
                 : dimension.words() + " needs its unit: " + String.join(", ", Units.of(dimension));
-        Remedy mend = example(number, dimension);
         if (word.isEmpty()) {
+            Remedy mend = example(number, dimension);
             Remedy either = dimension == Dimension.TEMPERATURE
                     ? Remedy.write(number, "degF", " or " + number + " degC, whichever is meant")
                     : mend;
@@ -61,11 +61,25 @@ final class NoQuantity {
         String wrong = known.isEmpty()
                 ? "and '" + word + "' is no unit of " + bare(dimension)
                 : "and '" + word + "' is the unit of " + known + ", not of " + dimension.words();
-        List<String> near = known.isEmpty() ? Nearest.closest(word, Units.of(dimension)) : List.of();
-        if (near.size() > 1) {
-            return new Units.Amount(0, wrong, rule, Remedy.words("did you mean " + String.join(" or ", near) + "?"));
-        }
-        return new Units.Amount(0, wrong, rule, near.isEmpty() ? mend : Remedy.write(number, near.get(0), ""));
+        List<String> same = Units.of(dimension).stream()
+                .filter(unit -> sameSigns(unit, word))
+                .toList();
+        return new Units.Amount(
+                0,
+                wrong,
+                rule,
+                same.size() == 1 && known.isEmpty()
+                        ? Remedy.write(number, same.get(0), "")
+                        : dimension == Dimension.RATIO
+                                ? example(number, dimension)
+                                : Remedy.words("give it in one of these, its number with it: "
+                                        + String.join(", ", Units.of(dimension))));
+    }
+
+    /** Whether a word is a unit with its letters exchanged; another size is never guessed from likeness. */
+    private static boolean sameSigns(String unit, String word) {
+        return java.util.Arrays.equals(
+                unit.chars().sorted().toArray(), word.chars().sorted().toArray());
     }
 
     private static String bare(Dimension dimension) {

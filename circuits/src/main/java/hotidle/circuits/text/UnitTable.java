@@ -67,6 +67,7 @@ final class UnitTable {
                             Unit.of("bar", "1e5"),
                             Unit.of("kPa", "1e3"),
                             Unit.of("MPa", "1e6"),
+                            Unit.of("kgf/cm2", "98066.5"),
                             Unit.of("inHg", "3386.389"),
                             Unit.of("Pa", "1"))),
             entry(
@@ -87,15 +88,25 @@ final class UnitTable {
             entry(
                     Dimension.DISPLACEMENT,
                     List.of(Unit.of("cm3/rev", "1e-6"), Unit.of("in3/rev", "0.000016387064"), Unit.of("m3/rev", "1"))),
-            entry(Dimension.TORQUE, List.of(Unit.of("N.m", "1"), Unit.of("lbf.ft", "1.3558179483314004"))),
+            entry(
+                    Dimension.TORQUE,
+                    List.of(
+                            Unit.of("N.m", "1"),
+                            Unit.of("lbf.ft", "1.3558179483314004"),
+                            Unit.of("lbf.in", "0.11298482902761670"))),
             entry(
                     Dimension.FORCE,
-                    List.of(Unit.of("N", "1"), Unit.of("lbf", "4.4482216152605"), Unit.of("kN", "1000"))),
+                    List.of(
+                            Unit.of("N", "1"),
+                            Unit.of("lbf", "4.4482216152605"),
+                            Unit.of("kN", "1000"),
+                            Unit.of("kgf", "9.80665"))),
             entry(
                     Dimension.SPRING_RATE,
                     List.of(
                             Unit.of("N/mm", "1000"),
                             Unit.of("lbf/in", "4.4482216152605", "0.0254"),
+                            Unit.of("kgf/mm", "9806.65"),
                             Unit.of("N/m", "1"))),
             entry(
                     Dimension.ANGLE,
@@ -131,12 +142,67 @@ final class UnitTable {
                             Unit.of("m/Pa", "1"))),
             entry(
                     Dimension.POWER,
-                    List.of(Unit.of("W", "1"), Unit.of("kW", "1000"), Unit.of("hp", "745.69987158227022"))),
+                    List.of(
+                            Unit.of("W", "1"),
+                            Unit.of("kW", "1000"),
+                            Unit.of("hp", "745.69987158227022"),
+                            Unit.of("Btu/min", "1055.05585262", "60"))),
             entry(Dimension.MASS, List.of(Unit.of("g", "1e-3"), Unit.of("kg", "1"), Unit.of("lb", "0.45359237"))),
             entry(Dimension.TIME, List.of(Unit.of("min", "60"), Unit.of("s", "1"), Unit.of("h", "3600"))),
             entry(Dimension.HEAT_LOSS, List.of(Unit.of("W/K", "1"))));
 
+    /** Other spellings of the trade, by dimension: each stands for a unit of the table. Where one could mean two sizes, it is none. */
+    private static final Map<Dimension, Map<String, String>> ALSO = Map.ofEntries(
+            entry(
+                    Dimension.LENGTH,
+                    spellings("in: \" inch inches in.", "mm: mm.", "um: micron microns", "thou: thous")),
+            entry(Dimension.AREA, spellings("mm2: mm^2 sqmm", "cm2: cm^2 sqcm", "in2: in^2 sqin")),
+            entry(
+                    Dimension.PRESSURE,
+                    spellings(
+                            "psi: PSI psig lbf/in2 lb/in2",
+                            "bar: Bar bars",
+                            "kPa: kpa KPa",
+                            "kgf/cm2: kg/cm2 kg/cm^2 kgf/cm^2")),
+            entry(Dimension.TEMPERATURE, spellings("degC: C deg-C", "degF: F deg-F")),
+            entry(
+                    Dimension.FLOW,
+                    spellings(
+                            "L/min: lpm LPM l/min",
+                            "gpm: GPM gal/min",
+                            "mL/min: ml/min cc/min cm3/min",
+                            "cm3/s: cc/s")),
+            entry(Dimension.SPEED, spellings("rpm: RPM r/min 1/min min-1")),
+            entry(Dimension.DISPLACEMENT, spellings("cm3/rev: cc/rev cc cm3 cm^3/rev", "in3/rev: in^3/rev cuin/rev")),
+            entry(
+                    Dimension.TORQUE,
+                    spellings(
+                            "N.m: Nm N-m N*m",
+                            "lbf.ft: ft-lb ft-lbs ft.lb lb-ft lb.ft ftlb ft-lbf lbf-ft",
+                            "lbf.in: in-lb in-lbs in.lb lb-in lbf-in")),
+            entry(Dimension.FORCE, spellings("lbf: lb lbs", "kgf: kg kp")),
+            entry(Dimension.SPRING_RATE, spellings("lbf/in: lb/in lbs/in", "kgf/mm: kg/mm")),
+            entry(Dimension.ANGLE, spellings("deg: degrees")),
+            entry(Dimension.POWER, spellings("hp: HP", "kW: kw")),
+            entry(Dimension.MASS, spellings("lb: lbs")));
+
+    private static Map<String, String> spellings(String... each) {
+        Map<String, String> all = new java.util.LinkedHashMap<>();
+        for (String one : each) {
+            String[] halves = one.split(": ", 2);
+            for (String word : halves[1].split(" ", -1)) {
+                all.put(word, halves[0]);
+            }
+        }
+        return all;
+    }
+
     private UnitTable() {}
+
+    /** Other spellings of the units of a dimension. */
+    static List<String> also(Dimension dimension) {
+        return List.copyOf(ALSO.getOrDefault(dimension, Map.of()).keySet());
+    }
 
     /** The units of a dimension. */
     static List<Unit> of(Dimension dimension) {
@@ -145,8 +211,9 @@ final class UnitTable {
 
     /** The unit of a dimension that is written so. */
     static Optional<Unit> find(String word, Dimension dimension) {
+        String meant = ALSO.getOrDefault(dimension, Map.of()).getOrDefault(word, word);
         for (Unit unit : TABLE.get(dimension)) {
-            if (unit.word().equals(word)) {
+            if (unit.word().equals(meant)) {
                 return Optional.of(unit);
             }
         }

@@ -54,6 +54,13 @@ public final class Units {
         return UnitTable.of(dimension).stream().map(UnitTable.Unit::word).toList();
     }
 
+    /** The same with every other spelling that is taken for one of them. */
+    public static List<String> spellings(Dimension dimension) {
+        List<String> all = new ArrayList<>(of(dimension));
+        all.addAll(UnitTable.also(dimension));
+        return all;
+    }
+
     /**
      * Reads a quantity; never throws. Signs that a keyboard or a data sheet may have in place of plain letters are taken as
      * these: µm, °C, mm², a hard blank, a long minus.
@@ -159,6 +166,7 @@ public final class Units {
                 .replace('\u00b3', '3')
                 .replace('\u00b7', '.')
                 .replace("\u00b0", "deg")
+                .replace("\u2033", "\"")
                 .strip();
     }
 }

@@ -101,6 +101,62 @@ class UnitsTest {
         assertEquals(3.0e-5, Units.parse(Units.inSi(3.0e-5, dimension), dimension), 1e-19);
     }
 
+    /** Factors as printed in NIST Special Publication 811 (2008), Appendix B.8 (from memory), seven digits. */
+    @ParameterizedTest
+    @CsvSource({
+        "PRESSURE, 1 psi, 6.894757E+03",
+        "PRESSURE, 1 kg/cm2, 9.80665E+04",
+        "PRESSURE, 1 inHg, 3.386389E+03",
+        "TORQUE, 1 ft-lb, 1.355818",
+        "TORQUE, 1 in-lb, 1.129848E-01",
+        "FLOW, 1 gal/min, 6.309020E-05",
+        "FLOW, 1 lpm, 1.666667E-05",
+        "SPRING_RATE, 1 lb/in, 1.751268E+02",
+        "SPRING_RATE, 7 kg/mm, 6.864655E+04",
+        "FORCE, 1 lb, 4.448222",
+        "FORCE, 1 kgf, 9.80665",
+        "MASS, 1 lb, 4.535924E-01",
+        "POWER, 1 hp, 7.456999E+02",
+        "POWER, 1 Btu/min, 1.758427E+01",
+        "DISPLACEMENT, 1 in3/rev, 1.638706E-05",
+        "DISPLACEMENT, 21 cc, 21E-06",
+        "LENGTH, 0.47\", 1.19380E-02",
+        "LENGTH, 0.47 in., 1.19380E-02",
+        "TEMPERATURE, 110 C, 383.15",
+        "TEMPERATURE, 110 \u00b0C, 383.15",
+        "TEMPERATURE, 212 F, 373.15",
+        "SPEED, 650 RPM, 10.833333"
+    })
+    void spellingsOfTheTradeHaveTheFactorsOfTheStandard(Dimension dimension, String text, double si) {
+        assertEquals(si, Units.parse(text, dimension), Math.abs(si) * 5e-7);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "FLOW, 0.5 lpn",
+        "TORQUE, 236 fl",
+        "SPRING_RATE, 7 kg/m",
+        "LENGTH, 3 mn",
+        "PRESSURE, 5 mPa",
+        "LENGTH, 5 MM"
+    })
+    void anUnknownUnitListsThoseOfItsKindAndKeepsNoNumberInAnotherSize(Dimension dimension, String text) {
+        Units.Amount amount = Units.read(text, dimension);
+        assertFalse(amount.good());
+        assertEquals(
+                "give it in one of these, its number with it: " + String.join(", ", Units.of(dimension)),
+                amount.mend());
+    }
+
+    @Test
+    void everyOtherSpellingStandsForAUnitOfItsOwnKind() {
+        for (Dimension dimension : Dimension.values()) {
+            for (String word : Units.spellings(dimension)) {
+                assertTrue(Units.read("1 " + word, dimension).good(), word);
+            }
+        }
+    }
+
     @Test
     void noWordIsTheUnitOfTwoDimensions() {
         Set<String> seen = new HashSet<>();

@@ -1,40 +1,45 @@
 package hotidle.answer.format;
 
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
 import java.util.Locale;
 
 /**
  * What a printed number is, and how each system of units shows it. SI keeps every digit; tables round to what the model can know.
  */
 public enum Quantity {
-    PRESSURE(new Shown("psi", 1 / 6894.757293168, 0, 0), new Shown("bar", 1e-5, 0, 2), new Shown("Pa", 1, 0, 0)),
-    FLOW(new Shown("gpm", 60 / 3.785411784e-3, 0, 2), new Shown("L/min", 6e4, 0, 1), new Shown("m3/s", 1, 0, 7)),
-    TRICKLE(new Shown("gpm", 60 / 3.785411784e-3, 0, 3), new Shown("L/min", 6e4, 0, 2), new Shown("m3/s", 1, 0, 8)),
-    SEEPAGE(new Shown("gpm", 60 / 3.785411784e-3, 0, 4), new Shown("mL/min", 6e7, 0, 0), new Shown("m3/s", 1, 0, 10)),
-    FILM(new Shown("thou", 1 / 25.4e-6, 0, 3), new Shown("um", 1e6, 0, 1), new Shown("m", 1, 0, 8)),
-    TRAVEL(new Shown("in", 1 / 0.0254, 0, 4), new Shown("mm", 1e3, 0, 2), new Shown("m", 1, 0, 6)),
-    SIZE(new Shown("in", 1 / 0.0254, 0, 4), new Shown("mm", 1e3, 0, 3), new Shown("m", 1, 0, 7)),
-    AREA(new Shown("in2", 1 / 0.00064516, 0, 5), new Shown("mm2", 1e6, 0, 2), new Shown("m2", 1, 0, 9)),
-    FORCE(new Shown("lbf", 1 / 4.4482216152605, 0, 0), new Shown("N", 1, 0, 0), new Shown("N", 1, 0, 0)),
-    SPRING_FORCE(new Shown("lbf", 1 / 4.4482216152605, 0, 1), new Shown("N", 1, 0, 0), new Shown("N", 1, 0, 2)),
-    SPRING_RATE(
-            new Shown("lbf/in", 0.0254 / 4.4482216152605, 0, 1),
-            new Shown("N/mm", 1e-3, 0, 2),
-            new Shown("N/m", 1, 0, 0)),
-    POWER(new Shown("hp", 1 / 745.69987158227, 0, 2), new Shown("kW", 1e-3, 0, 2), new Shown("W", 1, 0, 0)),
-    TORQUE(new Shown("lbf.ft", 1 / 1.3558179483314, 0, 0), new Shown("N.m", 1, 0, 0), new Shown("N.m", 1, 0, 0)),
-    DISPLACEMENT(
-            new Shown("in3/rev", 1 / 16.387064e-6, 0, 3),
-            new Shown("cm3/rev", 1e6, 0, 2),
-            new Shown("m3/rev", 1, 0, 9)),
+    PRESSURE(Dimension.PRESSURE, "psi", 0, "bar", 2, "Pa", 0),
+    FLOW(Dimension.FLOW, "gpm", 2, "L/min", 1, "m3/s", 7),
+    TRICKLE(Dimension.FLOW, "gpm", 3, "L/min", 2, "m3/s", 8),
+    SEEPAGE(Dimension.FLOW, "gpm", 4, "mL/min", 0, "m3/s", 10),
+    FILM(Dimension.LENGTH, "thou", 3, "um", 1, "m", 8),
+    TRAVEL(Dimension.LENGTH, "in", 4, "mm", 2, "m", 6),
+    SIZE(Dimension.LENGTH, "in", 4, "mm", 3, "m", 7),
+    AREA(Dimension.AREA, "in2", 5, "mm2", 2, "m2", 9),
+    FORCE(Dimension.FORCE, "lbf", 0, "N", 0, "N", 0),
+    SPRING_FORCE(Dimension.FORCE, "lbf", 1, "N", 0, "N", 2),
+    SPRING_RATE(Dimension.SPRING_RATE, "lbf/in", 1, "N/mm", 2, "N/m", 0),
+    POWER(Dimension.POWER, "hp", 2, "kW", 2, "W", 0),
+    TORQUE(Dimension.TORQUE, "lbf.ft", 0, "N.m", 0, "N.m", 0),
+    DISPLACEMENT(Dimension.DISPLACEMENT, "in3/rev", 3, "cm3/rev", 2, "m3/rev", 9),
+    /** Of a whole: SI shows the bare number. */
     SHARE(new Shown("%", 100, 0, 1), new Shown("%", 100, 0, 1), new Shown("1", 1, 0, 5)),
-    SPEED(new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0), new Shown("rpm", 60, 0, 0)),
-    HEAT(new Shown("Btu/min", 60 / 1055.05585262, 0, 0), new Shown("kW", 1e-3, 0, 2), new Shown("W", 1, 0, 0)),
-    RISE(new Shown("degF", 1.8, 0, 0), new Shown("K", 1, 0, 0), new Shown("K", 1, 0, 1)),
-    TEMPERATURE(new Shown("degF", 1.8, -459.67, 0), new Shown("degC", 1, -273.15, 0), new Shown("degC", 1, -273.15, 0));
+    SPEED(Dimension.SPEED, "rpm", 0, "rpm", 0, "rpm", 0),
+    HEAT(Dimension.POWER, "Btu/min", 0, "kW", 2, "W", 0),
+    /** A difference of temperatures, which has no offset. */
+    RISE(
+            of(Dimension.TEMPERATURE, "degF", 0).withoutOffset(),
+            of(Dimension.TEMPERATURE, "K", 0),
+            of(Dimension.TEMPERATURE, "K", 1)),
+    TEMPERATURE(Dimension.TEMPERATURE, "degF", 0, "degC", 0, "degC", 0);
 
     private final Shown shop;
     private final Shown metric;
     private final Shown si;
+
+    Quantity(Dimension dimension, String shop, int s, String metric, int m, String si, int i) {
+        this(of(dimension, shop, s), of(dimension, metric, m), of(dimension, si, i));
+    }
 
     Quantity(Shown shop, Shown metric, Shown si) {
         this.shop = shop;
@@ -43,7 +48,18 @@ public enum Quantity {
     }
 
     /** How a system shows it: SI value times factor plus offset, rounded to decimals. */
-    public record Shown(String unit, double factor, double offset, int decimals) {}
+    public record Shown(String unit, double factor, double offset, int decimals) {
+        private Shown withoutOffset() {
+            return new Shown(unit, factor, 0, decimals);
+        }
+    }
+
+    /** As the table of units has it, by which files are read too. */
+    private static Shown of(Dimension dimension, String unit, int decimals) {
+        double zero = Units.parse("0 " + unit, dimension);
+        double factor = 1 / (Units.parse("1 " + unit, dimension) - zero);
+        return new Shown(unit, factor, zero == 0 ? 0 : -zero * factor, decimals);
+    }
 
     /** A system of units. */
     public enum UnitSystem {
