@@ -78,7 +78,7 @@ final class Circuits {
         try {
             return Files.readAllBytes(file);
         } catch (IOException e) {
-            throw new WrongInputException("hotidle: " + option + file + " cannot be read: " + e.getMessage());
+            throw new WrongInputException("hotidle: " + option + file + " cannot be read: " + FileReason.of(e));
         }
     }
 

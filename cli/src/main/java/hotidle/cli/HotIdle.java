@@ -2,8 +2,11 @@ package hotidle.cli;
 
 import hotidle.result.SolveCount;
 import hotidle.transmission.NotCommandedException;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -61,9 +64,10 @@ public final class HotIdle implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        KeptOutput kept = new KeptOutput(new FileOutputStream(FileDescriptor.out));
+        PrintWriter out = new PrintWriter(kept, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(run(out, err, arguments));
+        System.exit(kept.checked(run(out, err, arguments), err));
     }
 
     /** Runs the program with given streams and gives its exit code. */
@@ -101,6 +105,12 @@ public final class HotIdle implements Runnable {
     private static int explain(PrintWriter err, Throwable fault) {
         if (fault instanceof WrongInputException) {
             err.println(fault.getMessage());
+            return WRONG_INPUT;
+        }
+        if (fault instanceof InvalidPathException path) {
+            err.println("hotidle: the name of a file has letters that your locale cannot write: " + path.getInput());
+            err.println(
+                    "mend: run with a UTF-8 locale, LC_ALL=C.UTF-8 before the command, or name the file in plain letters");
             return WRONG_INPUT;
         }
         if (fault instanceof NotCommandedException) {

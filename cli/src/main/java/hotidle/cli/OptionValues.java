@@ -39,6 +39,16 @@ final class OptionValues {
 
     /** A series such as 500..3500/50rpm, in SI. */
     static List<Double> series(String option, String text, Dimension dimension) {
+        List<Double> values = anySeries(option, text, dimension);
+        if (dimension == Dimension.SPEED && values.get(0) < 0) {
+            throw new WrongInputException("hotidle: " + option + " " + text
+                    + ": a speed is not below zero; an engine turns one way\nmend: write " + option
+                    + " 500..3500/50rpm, for example");
+        }
+        return values;
+    }
+
+    private static List<Double> anySeries(String option, String text, Dimension dimension) {
         if (!text.contains("..")) {
             return List.of(quantity(option, text, dimension));
         }

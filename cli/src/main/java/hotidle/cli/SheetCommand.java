@@ -5,11 +5,7 @@ import hotidle.answer.phrase.SheetPhrase;
 import hotidle.answer.sheet.SheetAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.SheetWriter;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,24 +50,12 @@ final class SheetCommand implements Callable<Integer> {
         if (out == null) {
             spec.commandLine().getOut().print(sheet.screen());
         } else {
-            write(sheet);
+            NewFile.write("--out", out, sheet.file());
             spec.commandLine()
                     .getErr()
                     .println(SheetPhrase.written(
                             out, sheet.rows(), described.sizes().size()));
         }
         return HotIdle.DONE;
-    }
-
-    private void write(SheetAnswer sheet) {
-        if (Files.exists(out)) {
-            throw new WrongInputException(
-                    "hotidle: --out " + out + " is there already, and may be filled in\nmend: name a new file");
-        }
-        try {
-            Files.writeString(out, sheet.file(), StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
-        } catch (IOException e) {
-            throw new WrongInputException("hotidle: --out " + out + " cannot be written: " + e.getMessage());
-        }
     }
 }

@@ -97,6 +97,7 @@ public record Picture(List<Chart> charts) {
         graphics.dispose();
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
+            ImageIO.setUseCache(false); // its cache would be a file in the temporary folder, which may not be writable
             ImageIO.write(image, "png", out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
