@@ -6,6 +6,7 @@ import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,6 +64,26 @@ public record DescribedCircuit(
      * @param because the reason
      */
     public record ChangeLine(String what, String value, String because) {}
+
+    /**
+     * The nearest of some builds that a build stands on, step by step; empty where it stands on none of them.
+     *
+     * @param among names of builds
+     */
+    public Optional<String> standsOn(String build, Collection<String> among) {
+        Optional<String> on = on(build);
+        while (on.isPresent() && !among.contains(on.get())) {
+            on = on(on.get());
+        }
+        return on;
+    }
+
+    private Optional<String> on(String build) {
+        return builds.stream()
+                .filter(one -> one.name().equals(build))
+                .findFirst()
+                .flatMap(Build::on);
+    }
 
     /** A part. */
     public record PartLine(String name, String kind, String about) {}

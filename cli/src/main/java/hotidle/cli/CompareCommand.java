@@ -33,6 +33,9 @@ final class CompareCommand implements Callable<Integer> {
                     "engine speeds searched for the onset of regulation and the least film. Default: ${DEFAULT-VALUE}")
     String speed;
 
+    @Mixin
+    private ShownDuties shown;
+
     @Spec
     CommandSpec spec;
 
@@ -42,11 +45,12 @@ final class CompareCommand implements Callable<Integer> {
         List<String> named = builds.isEmpty()
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
+        List<String> duties = shown.of(described.unit());
         Comparison comparison =
                 Comparison.of(Circuits.units(described, named), OptionValues.series("--speed", speed, Dimension.SPEED));
         return Printed.print(
                 spec,
                 asked.shared,
-                new CompareAnswer(described, comparison, FrictionBands.of(comparison), asked.shared.units));
+                new CompareAnswer(described, comparison, FrictionBands.of(comparison), duties, asked.shared.units));
     }
 }

@@ -35,6 +35,9 @@ final class MarginsCommand implements Callable<Integer> {
     @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;
 
+    @Mixin
+    private ShownDuties shown;
+
     /** Now a command of its own; kept to say so. */
     @Option(names = "--sensitivity", hidden = true)
     Boolean sensitivity;
@@ -48,6 +51,7 @@ final class MarginsCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
+        List<String> duties = shown.of(units.get(0));
         List<JudgedBuild> judged = judge(units, speeds);
         return Printed.print(
                 spec,
@@ -58,7 +62,8 @@ final class MarginsCommand implements Callable<Integer> {
                         described.about(),
                         judged,
                         NotCommanded.of(units.get(0)),
-                        SameSpeedFilms.of(judged)));
+                        SameSpeedFilms.of(judged),
+                        duties));
     }
 
     private List<JudgedBuild> judge(List<Transmission> units, List<Double> speeds) {

@@ -23,7 +23,7 @@ class CheckCommandTest {
 
     @Test
     void aSizeMeasuredPastItsLimitIsMarkedBesideBothAndCounted() {
-        List<String> said = Run.of("check", "valve-body-bench", "--units", "metric")
+        List<String> said = Run.of("check", "valve-body-bench", "--units", "metric", "--full")
                 .out()
                 .lines()
                 .toList();
@@ -41,7 +41,8 @@ class CheckCommandTest {
     void withASheetItIsTheSheetThatLiesPastALimit() throws IOException {
         Path sheet = folder.resolve("body-7.csv");
         Files.writeString(sheet, "part,size,measured bore,measured valve,unit\nmanual-rear,bore,14.060,13.99,mm\n");
-        List<String> said = Run.of("check", "valve-body-bench", "--sheet", sheet.toString(), "--units", "metric")
+        List<String> said = Run.of(
+                        "check", "valve-body-bench", "--sheet", sheet.toString(), "--units", "metric", "--full")
                 .out()
                 .lines()
                 .toList();

@@ -27,15 +27,15 @@ class ClutchesTest {
     void aClutchThatACrossLeakFillsIsOnThoughItsRangeDoesNotApplyIt() throws Exception {
         String leak = "  cross-leak: {kind: orifice, from: line, to: low-reverse, diameter: 3 mm}\n\nranges:\n";
         String file = Run.changed(folder, "crescent-four", "\nranges:\n", leak);
-        String words = said("margins", file, "--build", "fresh");
+        String words = said("margins", "--full", file, "--build", "fresh");
         assertTrue(words.contains("fresh: FAILS. low-reverse-brake carries"), words);
         assertTrue(words.contains("though first does not apply it: its return spring yields at 8 psi"), words);
-        assertTrue(said("compare", file, "--build", "fresh").contains("low-reverse-brake carries"));
-        String csv =
-                Run.of("margins", file, "--build", "fresh", "--format", "csv").out();
+        assertTrue(said("compare", "--full", file, "--build", "fresh").contains("low-reverse-brake carries"));
+        String csv = Run.of("margins", "--full", file, "--build", "fresh", "--format", "csv")
+                .out();
         assertTrue(csv.lines().anyMatch(line -> line.startsWith("fresh,hot-idle,clutch-off,low-reverse-brake,")), csv);
         JsonNode states = new ObjectMapper()
-                .readTree(Run.of("margins", file, "--build", "fresh", "--format", "json")
+                .readTree(Run.of("margins", "--full", file, "--build", "fresh", "--format", "json")
                         .out())
                 .at("/builds/0/states");
         for (JsonNode state : states) {
@@ -45,15 +45,16 @@ class ClutchesTest {
                     state.get("clutch_on_though_not_applied_pa").size(),
                     state.get("duty") + "");
         }
-        assertFalse(said("margins", "crescent-four").contains("does not apply it"));
+        assertFalse(said("margins", "--full", "crescent-four").contains("does not apply it"));
     }
 
     @Test
     void aClutchWithTooLittlePressureIsNamedByCompareAtItsDutyPoint() throws Exception {
         String file = Run.changed(folder, "crescent-four", "piston-area: 135 cm2", "piston-area: 80 cm2");
-        String words = said("compare", file, "--build", "fresh");
+        String words = said("compare", "--full", file, "--build", "fresh");
         assertTrue(words.contains("At stall too little pressure on forward-clutch: 153 psi where it needs 2"), words);
-        assertFalse(said("compare", "crescent-four", "--build", "fresh").contains("too little pressure"));
+        assertFalse(
+                said("compare", "--full", "crescent-four", "--build", "fresh").contains("too little pressure"));
     }
 
     /** Without a solenoid nothing else asks for the torque, and none asked is none that can slip. */

@@ -22,7 +22,7 @@ class MarginsCommandTest {
 
     @Test
     void wornFailsAtHotIdleAndRestoredHoldsEverywhere() {
-        Run run = run("--build", "worn", "--build", "restored");
+        Run run = run("--build", "worn", "--build", "restored", "--full");
         assertEquals(0, run.code(), run.err());
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(

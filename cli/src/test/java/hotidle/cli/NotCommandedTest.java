@@ -51,13 +51,13 @@ class NotCommandedTest {
 
     @Test
     void tablesShowGaugesAndFlowsAndSayThatNothingIsCommanded() {
-        Run compare = Run.of("compare", file.toString(), "--units", "metric");
+        Run compare = Run.of("compare", "--full", file.toString(), "--units", "metric");
         assertEquals(0, compare.code(), compare.err());
         assertTrue(compare.out().contains("gauge at middle [bar]"), compare.out());
         assertTrue(
                 compare.out().contains("flow second [mL/min]") && compare.out().contains("nothing is commanded"));
         assertFalse(compare.out().contains("NaN") || compare.out().contains("Power"), compare.out());
-        Run sweep = Run.of("sweep", file.toString(), "--speed", "500..600/100rpm");
+        Run sweep = Run.of("sweep", file.toString(), "--speed", "500..600/100rpm", "--full");
         assertEquals("", sweep.err());
         assertTrue(sweep.out().contains("not commanded: no set pressure"), sweep.out());
     }
@@ -86,7 +86,7 @@ class NotCommandedTest {
                   idle: {range: first, temperatures: {sump: 40 degC}}
                   cruise: {range: second, temperatures: {sump: 40 degC}}
                 """);
-        Run run = Run.of("compare", valves.toString(), "--format", "csv", "--units", "metric");
+        Run run = Run.of("compare", "--full", valves.toString(), "--format", "csv", "--units", "metric");
         assertEquals(0, run.code(), run.err());
         String[] lines = run.out().split("\n", -1);
         assertEquals(
@@ -101,7 +101,7 @@ class NotCommandedTest {
 
     @Test
     void whatThePumpDeliversIsWhatTheLineGetsAndFallsWithWear() {
-        Run run = Run.of("compare", "training-rig", "--format", "csv", "--units", "si");
+        Run run = Run.of("compare", "--full", "training-rig", "--format", "csv", "--units", "si");
         assertEquals(0, run.code(), run.err());
         List<String> head = List.of(run.out().split("\n", -1)[0].split(",", -1));
         double[] delivered = new double[2];

@@ -51,7 +51,7 @@ class PartCommandTest {
         for (String command : COMMANDS) {
             for (String units : List.of("shop", "metric", "si")) {
                 for (String format : List.of("table", "csv", "json")) {
-                    Run run = run(command, "--units", units, "--format", format);
+                    Run run = run(command, "--units", units, "--format", format, "--full");
                     assertEquals(HotIdle.DONE, run.code(), command + run.err());
                     assertEquals("", run.err(), command);
                     assertTrue(run.out().contains("law") && run.out().contains("source"), run.out());

@@ -26,7 +26,7 @@ class SheetCommandTest {
     @Test
     void aFilledSheetIsABuildInEveryCommandAndBlanksAreListedAsAssumed() throws Exception {
         String sheet = filled().toString();
-        Run check = Run.of("check", "shuttle-five", "--sheet", sheet);
+        Run check = Run.of("check", "shuttle-five", "--sheet", sheet, "--full");
         assertEquals(0, check.code(), check.err());
         assertTrue(check.out().contains("build bus-12: 1 of "), check.out());
         assertTrue(check.out()
@@ -84,7 +84,7 @@ class SheetCommandTest {
 
     @Test
     void checkSaysHowMuchOfASheetIsFilledInAndDoesNotSendTheReaderToItself() throws Exception {
-        Run check = Run.of("check", "shuttle-five", "--sheet", filled().toString());
+        Run check = Run.of("check", "shuttle-five", "--sheet", filled().toString(), "--full");
         assertTrue(check.out().contains("all others assumed new\n"), check.out());
         assertTrue(!check.out().contains("hotidle check"), check.out());
     }

@@ -63,7 +63,7 @@ class SpringAloneTest {
     @Test
     void theSpringsOwnPressureIsTheSetPressureThatMustBeHeld() throws Exception {
         String file = file("command: {line: line, regulator: regulator, edge: bypass}\n");
-        Run run = Run.of("margins", file, "--format", "json");
+        Run run = Run.of("margins", "--full", file, "--format", "json");
         assertEquals(0, run.code(), run.err());
         JsonNode state = new ObjectMapper().readTree(run.out()).at("/builds/0/states/0");
         assertEquals(SET, state.get("set_pressure_pa").doubleValue(), 1e-6);
@@ -84,7 +84,7 @@ class SpringAloneTest {
                 + "command: {line: line, regulator: regulator, edge: bypass}\n";
         String file =
                 Files.writeString(folder.resolve("starving.yaml"), starving).toString();
-        Run compare = Run.of("compare", file);
+        Run compare = Run.of("compare", "--full", file);
         assertEquals(0, compare.code(), compare.err());
         String said = compare.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("holds its 93 psi at idle"), said);
@@ -107,9 +107,9 @@ class SpringAloneTest {
         double low = Double.parseDouble(row[row.length - 2]);
         double high = Double.parseDouble(row[row.length - 1]);
         assertEquals(2 * 3 / 200e-6 / 1e5, high - low, 0.021);
-        String compare = Run.of("compare", file).out();
+        String compare = Run.of("compare", "--full", file).out();
         assertTrue(compare.contains("within spool friction [psi]"), compare);
-        assertFalse(Run.of("compare", file("command: {line: line, regulator: regulator, edge: bypass}\n"))
+        assertFalse(Run.of("compare", "--full", file("command: {line: line, regulator: regulator, edge: bypass}\n"))
                 .out()
                 .contains("friction"));
     }
@@ -125,7 +125,7 @@ class SpringAloneTest {
 
     @Test
     void marginsSaysThatRegulationIsNotJudgedAndWhatToWrite() throws Exception {
-        Run run = Run.of("margins", file(""));
+        Run run = Run.of("margins", "--full", file(""));
         assertEquals(0, run.code(), run.err());
         String said = run.out().replaceAll("\\s+", " ");
         assertTrue(
@@ -133,7 +133,8 @@ class SpringAloneTest {
                 said);
         assertTrue(said.contains("add command: {line: line, regulator: regulator, edge: bypass}"), said);
         assertFalse(said.contains("()"), said);
-        Run commanded = Run.of("margins", file("command: {line: line, regulator: regulator, edge: bypass}\n"));
+        Run commanded =
+                Run.of("margins", "--full", file("command: {line: line, regulator: regulator, edge: bypass}\n"));
         assertFalse(commanded.out().contains("not judged"), commanded.out());
     }
 
@@ -150,8 +151,9 @@ class SpringAloneTest {
     @Test
     void aTableShowsNoColumnOfWhatTheCircuitHasNot() throws Exception {
         String file = file("command: {line: line, regulator: regulator, edge: bypass}\n");
-        String sweep = Run.of("sweep", file, "--speed", "600..700/100rpm").out();
-        String compare = Run.of("compare", file).out();
+        String sweep =
+                Run.of("sweep", file, "--speed", "600..700/100rpm", "--full").out();
+        String compare = Run.of("compare", "--full", file).out();
         for (String absent : new String[] {"secondary", "charge", "cooler flow", "lube", "hub", "film"}) {
             assertFalse(sweep.contains(absent), sweep);
             assertFalse(compare.contains(absent), compare);

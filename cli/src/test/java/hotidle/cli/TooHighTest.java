@@ -25,14 +25,14 @@ class TooHighTest {
     @Test
     void aSlideThatDoesNotMoveShowsAsALineFarAboveItsCommandAndAtFullDisplacement() throws Exception {
         String file = Run.changed(folder, "vane-six", "preload: 160 N", "preload: 1600 N");
-        String compare = said("compare", file, "--build", "fresh");
+        String compare = said("compare", "--full", file, "--build", "fresh");
         assertTrue(
                 compare.contains("At road-cruise the line stands at 136 psi, far above the 108 psi commanded"),
                 compare);
         assertTrue(compare.contains("pump slide, share of full displacement [%] 100.0"), compare);
-        String margins = said("margins", file, "--build", "fresh");
+        String margins = said("margins", "--full", file, "--build", "fresh");
         assertTrue(margins.contains("Here the line stands at"), margins);
-        String sound = said("compare", "vane-six", "--build", "fresh");
+        String sound = said("compare", "--full", "vane-six", "--build", "fresh");
         assertFalse(sound.contains("far above"), sound);
         assertFalse(sound.contains("share of full displacement [%] 100.0"), sound);
     }
@@ -43,7 +43,7 @@ class TooHighTest {
         String limit = "  lube-limit: {kind: relief-valve, from: lube, to: sump, seat: 8 mm, spring-rate: 5 N/mm,"
                 + " cracking-pressure: 1 psi, lift: 2 mm}\n\nranges:\n";
         String file = Run.changed(folder, "crescent-four", "\nranges:\n", limit);
-        String compare = said("compare", file, "--build", "fresh");
+        String compare = said("compare", "--full", file, "--build", "fresh");
         assertFalse(compare.contains("relief open"), compare);
         assertTrue(compare.contains("regulator regulating"), compare);
         assertTrue(
@@ -53,14 +53,14 @@ class TooHighTest {
     /** The slowest duty point of the circuit runs at 700 rpm, and its film is thinnest at the lowest speed looked at. */
     @Test
     void theHubIsNotFailedForASpeedAtWhichTheUnitNeverRuns() {
-        List<String> films = Run.of("margins", "crescent-four", "--format", "csv")
+        List<String> films = Run.of("margins", "--full", "crescent-four", "--format", "csv")
                 .out()
                 .lines()
                 .filter(line -> line.contains(",film,hub-bushing,"))
                 .toList();
         assertEquals(5, films.size());
         films.forEach(line -> assertEquals(700, Double.parseDouble(line.split(",", -1)[9]), 1, line));
-        Run asked = Run.of("margins", "crescent-four", "--format", "csv", "--speed", "400..1000/100rpm");
+        Run asked = Run.of("margins", "--full", "crescent-four", "--format", "csv", "--speed", "400..1000/100rpm");
         assertTrue(asked.out().lines().anyMatch(line -> line.contains(",film,hub-bushing,") && line.contains(",400,")));
     }
 }

@@ -211,6 +211,11 @@ public record Figures(
         return commanded() ? OptionalDouble.of(line - set.getAsDouble()) : OptionalDouble.empty();
     }
 
+    /** Whether the line stands below the pressure commanded. */
+    public boolean low() {
+        return commanded() && !(line >= set.getAsDouble());
+    }
+
     /** Whether the line stands far above the pressure commanded: the regulator cannot let go of the oil, or sticks. */
     public boolean farAboveSet() {
         return commanded() && line >= set.getAsDouble() * FAR_ABOVE;

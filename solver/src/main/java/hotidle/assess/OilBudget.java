@@ -56,8 +56,15 @@ public record OilBudget(double displaced, List<Path> paths) {
      * @param fate   what becomes of it
      * @param flow   counted as the pump takes it in [m³/s], below zero where oil comes in
      * @param volume the same as it passes, at the pressure and temperature there [m³/s]
+     * @param back   whether it ends at the pump's inlet, not in the sump
      */
-    public record Path(String part, String name, Group group, Fate fate, double flow, double volume) {
+    public record Path(String part, String name, Group group, Fate fate, double flow, double volume, boolean back) {
+
+        /** A path that ends in the sump. */
+        public Path(String part, String name, Group group, Fate fate, double flow, double volume) {
+            this(part, name, group, fate, flow, volume, false);
+        }
+
         /** Name of part and path. */
         public String key() {
             return name.isEmpty() ? part : part + "." + name;
@@ -102,7 +109,13 @@ public record OilBudget(double displaced, List<Path> paths) {
                 end(placed, stream, roles.sumps(), inlets, state).ifPresent(end -> {
                     double sign = end.backwards ? -1 : 1;
                     paths.add(new Path(
-                            placed.name(), stream.name(), end.group, end.fate, sign * flow, sign * stream.volume()));
+                            placed.name(),
+                            stream.name(),
+                            end.group,
+                            end.fate,
+                            sign * flow,
+                            sign * stream.volume(),
+                            inlets.contains(stream.to()) || inlets.contains(stream.from())));
                 });
             }
         }
@@ -194,6 +207,18 @@ public record OilBudget(double displaced, List<Path> paths) {
     /** Slip and leaks: what the pump delivers for nothing [m³/s]. */
     public double lost() {
         return flow(Fate.SLIP) + flow(Fate.LEAK);
+    }
+
+    /**
+     * Slip and leaks but for what shut lands let back to the pump's inlet [m³/s]. That counts as a leak only while no land of the same
+     * valve is open to there; without it, builds are counted alike whatever their regulator does.
+     */
+    public double lostAlike() {
+        return flow(Fate.SLIP)
+                + paths.stream()
+                        .filter(path -> path.fate() == Fate.LEAK && !path.back())
+                        .mapToDouble(Path::flow)
+                        .sum();
     }
 
     /** Whether a path is too small for a line of its own; a lube branch never is, for a starved one is news. */

@@ -5,12 +5,14 @@ import hotidle.assess.Figures;
 import hotidle.assess.IdlePressure;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
+import hotidle.assess.StateFault;
 import hotidle.newton.Series;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -22,6 +24,8 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Builds of one circuit side by side at its duty points.
@@ -80,6 +84,22 @@ public record Comparison(List<BuildAtDuty> cells) {
             return OnsetShift.between(before.sweep.onset(), sweep.onset());
         }
 
+        /** The film in the hub over the speeds at which the unit runs; empty without a hub, or where none is known. */
+        public Optional<RunningFilm> hubFilm() {
+            return RunningFilm.of(sweep);
+        }
+
+        /** All that fails here, the gravest first. */
+        public List<StateFault> faults() {
+            return StateFaults.of(this);
+        }
+
+        /** The applied clutch, or the lockup, with the least headroom; empty without one, or where nothing was solved. */
+        public Optional<Margin> weakestClutch() {
+            return assessed.map(Judgement::grips).orElse(List.of()).stream()
+                    .min(Comparator.comparingDouble(Margin::rank));
+        }
+
         /** Clutches and lockup that may slip; empty where nothing was solved. */
         public List<Margin> slipping() {
             return assessed.map(Judgement::slipping).orElse(List.of());
@@ -124,6 +144,12 @@ public record Comparison(List<BuildAtDuty> cells) {
         return BuildAtDuty.of(series.outcome(), sweep);
     }
 
+    /** The cells at some duties alone. */
+    public Comparison only(Collection<String> duties) {
+        return new Comparison(
+                cells.stream().filter(cell -> duties.contains(cell.duty.name())).toList());
+    }
+
     /** The cell whose oil leaves the hub of a build its thinnest film over all speeds; one in metal contact before any other. */
     public BuildAtDuty worstFilm(String build) {
         return cells.stream()
@@ -146,6 +172,50 @@ public record Comparison(List<BuildAtDuty> cells) {
                 .filter(cell -> cell.figures().isPresent())
                 .max(Comparator.comparingDouble(power))
                 .filter(cell -> power.applyAsDouble(cell) > 0);
+    }
+
+    /** The cell of a build whose weakest clutch has the least headroom; empty where none carries anything. */
+    public Optional<BuildAtDuty> weakestClutch(String build) {
+        return of(build)
+                .filter(cell -> cell.weakestClutch().isPresent())
+                .min(Comparator.comparingDouble(
+                        cell -> cell.weakestClutch().orElseThrow().rank()));
+    }
+
+    /** The solved cell of a build whose pump takes most power; empty where none was solved. */
+    public Optional<BuildAtDuty> mostPower(String build) {
+        return of(build)
+                .filter(cell -> cell.figures().isPresent())
+                .max(Comparator.comparingDouble(
+                        cell -> cell.figures().orElseThrow().pumpPower()));
+    }
+
+    /** The cells of a build at which something fails, in the order of the duties. */
+    public List<BuildAtDuty> failing(String build) {
+        return of(build).filter(cell -> !cell.faults().isEmpty()).toList();
+    }
+
+    /** The cells of a build, in the order of the duties. */
+    public Stream<BuildAtDuty> of(String build) {
+        return cells.stream().filter(cell -> cell.unit.build().equals(build));
+    }
+
+    /**
+     * The duties that change a verdict: at which some build fails in what it does not fail at a given one.
+     *
+     * @param given by name; it is none of them
+     */
+    public List<DutyPoint> changing(String given) {
+        return duties().stream()
+                .filter(duty -> !duty.name().equals(given))
+                .filter(duty -> units().stream()
+                        .anyMatch(unit ->
+                                !kinds(cell(unit.build(), given)).containsAll(kinds(cell(unit.build(), duty.name())))))
+                .toList();
+    }
+
+    private static Set<StateFault.Kind> kinds(BuildAtDuty cell) {
+        return cell.faults().stream().map(StateFault::kind).collect(Collectors.toSet());
     }
 
     /** Builds with low pressure at idle, which are not to be stall-tested. */

@@ -89,6 +89,11 @@ public record Judgement(
         return margins;
     }
 
+    /** The applied clutches, the lockup among them. */
+    public static List<Margin> grips(Assessment assessed) {
+        return new Limits(assessed).grips();
+    }
+
     /** The applied clutches, the lockup among them, that have too little pressure for their torque. */
     public static List<Margin> slipping(Assessment assessed) {
         return new Limits(assessed)

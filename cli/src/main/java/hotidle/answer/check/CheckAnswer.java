@@ -1,10 +1,12 @@
 package hotidle.answer.check;
 
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.AssumedPhrase;
 import hotidle.answer.phrase.CountPhrase;
 import hotidle.answer.phrase.DisplacementPhrase;
+import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.NotJudgedPhrase;
 import hotidle.answer.phrase.OilPhrase;
 import hotidle.answer.phrase.SheetPhrase;
@@ -28,34 +30,56 @@ public record CheckAnswer(
 
     /** What a reader gets first. */
     public String screen() {
-        return text(false);
+        FirstScreen screen =
+                new FirstScreen(MorePhrase.defaults(circuit.defaults().size()));
+        screen.add(head(false));
+        if (!circuit.sizes().isEmpty()) {
+            screen.add(MorePhrase.measured(
+                    circuit.sizes().stream()
+                            .filter(size -> circuit.measured(size).isPresent())
+                            .count(),
+                    circuit.sizes().size()));
+        }
+        List<String> past = SizeTable.past(circuit, units);
+        int most = Math.min(past.size(), MOST_PAST);
+        if (most > 0) {
+            screen.add(Wrap.lines(
+                    MorePhrase.past(String.join(", ", past.subList(0, most)), past.size() - most), "", "  "));
+        }
+        if (!unjudged.isEmpty()) {
+            screen.add(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
+        }
+        return screen.text();
     }
 
-    /** The same with each value left to the program, not only each sort of them once. */
-    public String full() {
-        return text(true);
-    }
+    /** Sizes past their limit that the first screen names (chosen). */
+    private static final int MOST_PAST = 12;
 
-    private String text(boolean all) {
+    /** Without sizes and values left to the program. */
+    private String head(boolean all) {
         StringBuilder text = new StringBuilder();
         text.append(holds()).append('\n');
         text.append(oil(circuit.unit().oil(), units)).append('\n');
-        displacements().ifPresent(line -> text.append(line).append('\n'));
-        sheet().ifPresent(line -> text.append(line).append('\n'));
+        displacements().ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+        sheet().ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         List<String> assumed = circuit.unit().assumed();
         if (!assumed.isEmpty()) {
             text.append(Wrap.lines(AssumedPhrase.counted(assumed, all), "", "  "));
         }
+        return text.toString();
+    }
+
+    /** Every size, and every value left to the program: each sort once, then each of them. */
+    public String full() {
+        StringBuilder text = new StringBuilder(head(true));
         if (!circuit.sizes().isEmpty()) {
             text.append('\n').append(SizeTable.of(circuit, units));
         }
         if (!unjudged.isEmpty()) {
             text.append('\n').append(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
         }
-        text.append("\nleft to the program")
-                .append(all ? "" : ", each value once (--full lists it for each part)")
-                .append('\n');
-        return text.append(all ? eachDefault() : DefaultsByOwner.of(circuit)).toString();
+        text.append("\nleft to the program, each value once\n").append(DefaultsByOwner.of(circuit));
+        return text.append("\nleft to the program\n").append(eachDefault()).toString();
     }
 
     private String holds() {

@@ -4,6 +4,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.phrase.WearPhrase;
 import hotidle.circuits.DescribedCircuit;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -25,6 +26,18 @@ final class SizeTable {
     /** The table, and a line beneath it. */
     static String of(DescribedCircuit circuit, Quantity.UnitSystem units) {
         return new SizeTable(circuit, units).text();
+    }
+
+    /** The sizes past their wear limit, the one that is furthest past it first, each with by how much. */
+    static List<String> past(DescribedCircuit circuit, Quantity.UnitSystem units) {
+        SizeTable table = new SizeTable(circuit, units);
+        return circuit.sizes().stream()
+                .filter(size -> circuit.pastLimit(size).isPresent())
+                .sorted(Comparator.comparingDouble(
+                        size -> -Math.abs(circuit.pastLimit(size).getAsDouble())))
+                .map(size -> WearPhrase.by(
+                        size.name(), table.length(circuit.pastLimit(size).getAsDouble())))
+                .toList();
     }
 
     private String text() {

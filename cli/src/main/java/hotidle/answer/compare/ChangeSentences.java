@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** What is told of a build against the one before it, at one duty point. */
+/** What is told of a build against the one that it stands on, at one duty point. */
 record ChangeSentences(Quantity.UnitSystem units) {
 
     /** One line; none where one of the two is not known. */

@@ -13,6 +13,7 @@ import hotidle.answer.phrase.LockupPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.assess.Doubt;
 import hotidle.assess.Figures;
+import hotidle.assess.FiguresChange;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
@@ -30,11 +31,31 @@ import java.util.function.Predicate;
  * @param described  the circuit, for what its author says of it and its builds
  * @param comparison what was solved
  * @param bands      the friction bands of its states
+ * @param shown      names of the driving conditions shown, at least one
  * @param units      in which it is shown
  */
 public record CompareAnswer(
-        DescribedCircuit described, Comparison comparison, FrictionBands bands, Quantity.UnitSystem units)
+        DescribedCircuit described,
+        Comparison comparison,
+        FrictionBands bands,
+        List<String> shown,
+        Quantity.UnitSystem units)
         implements Answer {
+
+    public CompareAnswer {
+        shown = List.copyOf(shown);
+    }
+
+    /** All driving conditions shown. */
+    public CompareAnswer(
+            DescribedCircuit described, Comparison comparison, FrictionBands bands, Quantity.UnitSystem units) {
+        this(
+                described,
+                comparison,
+                bands,
+                comparison.duties().stream().map(DutyPoint::name).toList(),
+                units);
+    }
 
     private boolean commanded() {
         return comparison.units().get(0).commanded().isPresent();
@@ -44,6 +65,32 @@ public record CompareAnswer(
         return commanded()
                 ? new RegulatedRows(comparison, bands, units).all()
                 : new UncommandedRows(comparison, units).all();
+    }
+
+    @Override
+    public String screen() {
+        DutyPoint duty = comparison.duties().stream()
+                .filter(one -> shown.contains(one.name()))
+                .findFirst()
+                .orElseThrow();
+        String heading = described.name() + " at " + heading(duty, duty.name());
+        if (!commanded()) {
+            return new BenchScreen(comparison, duty, heading, rows(), units).text();
+        }
+        return new CompareScreen(
+                        comparison,
+                        duty,
+                        heading,
+                        new ScreenSentences(described, comparison, duty.name(), units).all(),
+                        Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
+                        units)
+                .text();
+    }
+
+    /** Whether builds differ in what is commanded, so that pressure is raised in some. */
+    private boolean raised() {
+        double first = comparison.units().get(0).highestSet();
+        return comparison.units().stream().anyMatch(unit -> !FiguresChange.same(unit.highestSet(), first));
     }
 
     @Override
@@ -59,7 +106,12 @@ public record CompareAnswer(
                         .append("\n"));
         List<CompareRow> rows = rows();
         for (DutyPoint duty : comparison.duties()) {
-            text.append("\n").append(heading(duty)).append("\n");
+            if (!shown.contains(duty.name())) {
+                continue;
+            }
+            text.append("\n")
+                    .append(heading(duty, HeadingPhrase.titled(duty.name(), duty.about())))
+                    .append("\n");
             text.append(table(duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
@@ -67,7 +119,7 @@ public record CompareAnswer(
                 Figures.someGiveOilBack(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
         text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "");
         text.append("\nIn plain words\n");
-        new CompareSentences(comparison, units)
+        new CompareSentences(described, comparison, units)
                 .all()
                 .forEach(line -> text.append(
                         line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
@@ -90,8 +142,7 @@ public record CompareAnswer(
         return doubts;
     }
 
-    private String heading(DutyPoint duty) {
-        String name = HeadingPhrase.titled(duty.name(), duty.about());
+    private String heading(DutyPoint duty, String name) {
         double sump = duty.temperatures().get("sump");
         return commanded()
                 ? DutyPhrase.commanded(units, name, duty.speed(), duty.range(), lockup(duty), sump, duty.engineTorque())
@@ -135,9 +186,10 @@ public record CompareAnswer(
     public TextTable table() {
         List<String> head = new ArrayList<>(List.of("duty", "build"));
         List<CompareRow> rows = withCulprit(rows(), cell -> true);
+        Comparison asked = comparison.only(shown);
         rows.forEach(row -> head.add(row.label().strip()));
         TextTable table = new TextTable(head);
-        for (Comparison.BuildAtDuty cell : comparison.cells()) {
+        for (Comparison.BuildAtDuty cell : asked.cells()) {
             List<String> cells =
                     new ArrayList<>(List.of(cell.duty().name(), cell.unit().build()));
             rows.forEach(row -> cells.add(row.text().apply(cell)));
@@ -148,7 +200,7 @@ public record CompareAnswer(
 
     @Override
     public Object json() {
-        return CompareRecord.of(comparison);
+        return CompareRecord.of(comparison.only(shown));
     }
 
     @Override

@@ -11,6 +11,7 @@ import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Clutch;
 import hotidle.study.Comparison;
 import hotidle.study.SpeedSweep;
@@ -23,17 +24,19 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Which sentences a comparison is told in, each from its own numbers, at the circuit's first duty point. */
-record CompareSentences(Comparison comparison, Quantity.UnitSystem units) {
+record CompareSentences(DescribedCircuit described, Comparison comparison, Quantity.UnitSystem units) {
 
     List<String> all() {
         List<Transmission> builds = comparison.units();
         ChangeSentences changes = new ChangeSentences(units);
         List<String> lines = new ArrayList<>();
-        for (int i = 0; i < builds.size(); i++) {
-            lines.addAll(build(builds.get(i)));
-            if (i > 0) {
-                changes.between(cell(builds.get(i - 1)), cell(builds.get(i))).forEach(line -> lines.add("  " + line));
-            }
+        List<String> names = builds.stream().map(Transmission::build).toList();
+        for (Transmission unit : builds) {
+            lines.addAll(build(unit));
+            described
+                    .standsOn(unit.build(), names)
+                    .ifPresent(on -> changes.between(comparison.cell(on, duty().name()), cell(unit))
+                            .forEach(line -> lines.add("  " + line)));
         }
         power().ifPresent(lines::add);
         return lines;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -15,6 +16,13 @@ public final class TextTable {
 
     /** Blanks between two tables that stand side by side. */
     private static final int GUTTER = 4;
+    private static final String GAP = "  ";
+
+    /** Where a head may be broken: before a blank, behind a hyphen. */
+    private static final String BREAK = "(?= )|(?<=-)";
+
+    /** More lines a head does not take (chosen). */
+    private static final int MOST_HEAD_LINES = 4;
 
     private final List<List<String>> rows = new ArrayList<>();
 
@@ -29,33 +37,87 @@ public final class TextTable {
 
     /** Aligned with blanks, a rule under the head. */
     public String aligned() {
-        int columns = rows.get(0).size();
-        int[] width = new int[columns];
-        for (List<String> row : rows) {
-            for (int c = 0; c < columns; c++) {
-                width[c] = Math.max(width[c], row.get(c).length());
-            }
+        return aligned(1);
+    }
+
+    /**
+     * The same in a width: where it would be wider, the heads stand on several lines, broken at blanks and behind hyphens.
+     *
+     * @param most characters in a line; wider all the same where cells are
+     */
+    public String fitted(int most) {
+        int lines = 1;
+        while (lines < MOST_HEAD_LINES && total(widths(lines)) > most) {
+            lines++;
+        }
+        return aligned(lines);
+    }
+
+    private String aligned(int headLines) {
+        int[] width = widths(headLines);
+        List<List<String>> heads = new ArrayList<>();
+        int used = 1;
+        for (int c = 0; c < width.length; c++) {
+            heads.add(broken(rows.get(0).get(c), width[c]));
+            used = Math.max(used, heads.get(c).size());
         }
         StringBuilder text = new StringBuilder();
-        for (int r = 0; r < rows.size(); r++) {
-            StringBuilder line = new StringBuilder();
-            for (int c = 0; c < columns; c++) {
-                String pad = " ".repeat(width[c] - rows.get(r).get(c).length());
-                line.append(
-                        c == 0
-                                ? rows.get(r).get(c) + pad
-                                : "  " + pad + rows.get(r).get(c));
+        for (int line = 0; line < used; line++) {
+            List<String> cells = new ArrayList<>();
+            for (List<String> head : heads) {
+                int at = line - used + head.size();
+                cells.add(at < 0 ? "" : head.get(at));
             }
-            text.append(line.toString().stripTrailing()).append('\n');
-            if (r == 0) {
-                int total = 0;
-                for (int c = 0; c < columns; c++) {
-                    total += width[c] + (c == 0 ? 0 : 2);
-                }
-                text.append("-".repeat(total)).append('\n');
+            text.append(line(cells, width));
+        }
+        text.append("-".repeat(total(width))).append('\n');
+        rows.subList(1, rows.size()).forEach(row -> text.append(line(row, width)));
+        return text.toString();
+    }
+
+    private static String line(List<String> cells, int[] width) {
+        StringBuilder line = new StringBuilder();
+        for (int c = 0; c < width.length; c++) {
+            String pad = " ".repeat(width[c] - cells.get(c).length());
+            line.append(c == 0 ? cells.get(c) + pad : GAP + pad + cells.get(c));
+        }
+        return line.toString().stripTrailing() + "\n";
+    }
+
+    private static int total(int[] width) {
+        return IntStream.of(width).sum() + GAP.length() * (width.length - 1);
+    }
+
+    /** Least widths at which every head stands on so many lines, and every cell on one. */
+    private int[] widths(int headLines) {
+        int[] width = new int[rows.get(0).size()];
+        for (int c = 0; c < width.length; c++) {
+            for (List<String> row : rows.subList(1, rows.size())) {
+                width[c] = Math.max(width[c], row.get(c).length());
+            }
+            String head = rows.get(0).get(c);
+            for (String piece : head.split(BREAK)) {
+                width[c] = Math.max(width[c], piece.strip().length());
+            }
+            while (broken(head, width[c]).size() > headLines) {
+                width[c]++;
             }
         }
-        return text.toString();
+        return width;
+    }
+
+    private static List<String> broken(String head, int width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String piece : head.split(BREAK)) {
+            if (!line.isEmpty() && (line + piece).strip().length() > width) {
+                lines.add(line.strip());
+                line = "";
+            }
+            line += piece;
+        }
+        lines.add(line.strip());
+        return lines;
     }
 
     /** Two tables side by side, each aligned. */

@@ -1,6 +1,7 @@
 package hotidle.answer.heat;
 
 import hotidle.answer.Answer;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.TextTable;
@@ -32,16 +33,19 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
 
     @Override
     public String screen() {
-        return text(false);
+        FirstScreen screen = new FirstScreen(Wrap.lines(HeatPhrase.CAUTION, "", "  "));
+        screen.add(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        screen.add(HeatPhrase.SETTLES).add(temperatures().fitted(Wrap.WIDTH));
+        List<String> said = sentences(false);
+        said.forEach(sentence -> screen.addWhereRoom(Wrap.lines(sentence, "", "  ")));
+        shown(false).forEach(duty -> screen.addWhereRoom(heat(duty, false).fitted(Wrap.WIDTH)));
+        return screen.text();
     }
 
     /** Heat by source and sink of every driving condition, not only of the one that makes most of those that last. */
     @Override
     public String full() {
-        return text(true);
-    }
-
-    private String text(boolean full) {
+        boolean full = true;
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append(HeatPhrase.SETTLES).append('\n').append(temperatures().aligned());
         shown(full).forEach(duty -> text.append('\n').append(heat(duty, full).aligned()));

@@ -1,6 +1,9 @@
 package hotidle.answer.list;
 
+import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.ListPhrase;
+import hotidle.answer.phrase.MorePhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.text.Dimension;
@@ -31,23 +34,43 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
         circuits = List.copyOf(circuits);
     }
 
-    /** What a reader gets first. */
+    /** What a reader gets first: circuits with their builds; of kinds and units the names. */
     public String screen() {
-        return full();
+        StringBuilder text = new StringBuilder();
+        if (shown.contains(Section.CIRCUITS)) {
+            circuits.forEach(circuit -> text.append(brief(circuit)));
+        }
+        if (shown.contains(Section.PARTS)) {
+            String names = Kinds.ALL.stream().map(kind -> kind.word()).collect(Collectors.joining(", "));
+            text.append(Wrap.lines(MorePhrase.names(ListPhrase.PARTS, names, "hotidle list parts --full"), "", "  "));
+        }
+        if (shown.equals(Set.of(Section.UNITS))) {
+            text.append(Wrap.lines(units().replaceAll("\n *", "; ").strip().replaceFirst(";$", "."), "", "  "));
+        } else if (shown.contains(Section.UNITS)) {
+            text.append(ListPhrase.MORE_UNITS).append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String brief(DescribedCircuit circuit) {
+        String about = HeadingPhrase.headed(circuit.name(), circuit.about());
+        String builds = ListPhrase.builds(
+                circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
+        return Wrap.lines(about, "", "  ") + Wrap.lines(builds, "  ", "    ");
     }
 
     /** All of it, section by section. */
     public String full() {
         StringBuilder text = new StringBuilder();
         if (shown.contains(Section.CIRCUITS)) {
-            text.append("circuits\n");
+            text.append(ListPhrase.CIRCUITS + "\n");
             circuits.forEach(circuit -> text.append(circuit(circuit)).append('\n'));
         }
         if (shown.contains(Section.PARTS)) {
-            text.append("kinds of parts\n").append(kinds()).append(shown.contains(Section.UNITS) ? "\n" : "");
+            text.append(ListPhrase.PARTS + "\n").append(kinds()).append(shown.contains(Section.UNITS) ? "\n" : "");
         }
         if (shown.contains(Section.UNITS)) {
-            text.append("units\n").append(units());
+            text.append(ListPhrase.UNITS + "\n").append(units());
         }
         return text.toString();
     }
@@ -58,14 +81,14 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
                 .append(HeadingPhrase.headed(circuit.name(), circuit.about()))
                 .append('\n');
         circuit.builds()
-                .forEach(build -> text.append("    build ")
+                .forEach(build -> text.append(ListPhrase.BUILD)
                         .append(HeadingPhrase.headed(build.name(), build.about()))
                         .append('\n'));
         List<String> duties =
                 circuit.unit().duties().stream().map(DutyPoint::name).toList();
-        text.append("    duty points: ").append(String.join(", ", duties)).append('\n');
-        return text.append("    oils: ")
-                .append(String.join(", ", circuit.oils()))
+        text.append("    ").append(ListPhrase.duties(duties)).append('\n');
+        return text.append("    ")
+                .append(ListPhrase.oils(circuit.oils()))
                 .append('\n')
                 .toString();
     }

@@ -4,10 +4,12 @@ import hotidle.answer.format.Digits;
 import hotidle.answer.format.MarginQuantity;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.LimitCountPhrase;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.MarginPhrase;
 import hotidle.assess.Margin;
 import hotidle.study.DraggingClutch;
+import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +29,22 @@ record LimitRows(Quantity.UnitSystem units, Judgement judged) {
      * @param label what it is called
      */
     record Row(String label, Margin margin) {}
+
+    /** How many limits of a build fail, are narrow and hold, as they are shown. */
+    record Count(Quantity.UnitSystem units, JudgedBuild build) {
+        String said() {
+            List<Margin.Verdict> shown = build.duties().stream()
+                    .flatMap(judged -> new LimitRows(units, judged).shown().stream())
+                    .map(row -> row.margin().verdict())
+                    .toList();
+            return LimitCountPhrase.of(
+                    build.duties().size(),
+                    shown.stream().filter(Margin.Verdict.FAILS::equals).count(),
+                    shown.stream().filter(Margin.Verdict.NOT_KNOWN::equals).count(),
+                    shown.stream().filter(Margin.Verdict.CLOSE::equals).count(),
+                    shown.stream().filter(Margin.Verdict.HOLDS::equals).count());
+        }
+    }
 
     /**
      * The limits in the order in which they are shown. A clutch that holds and slips with one coefficient of friction has one

@@ -10,10 +10,9 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.HeadroomPhrase;
 import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.HubLoadPhrase;
-import hotidle.answer.phrase.LimitCountPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
-import hotidle.assess.Margin;
+import hotidle.assess.FiguresChange;
 import hotidle.assess.NotCommanded;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
@@ -31,6 +30,7 @@ import java.util.Optional;
  * @param builds       judged, at least one
  * @param notCommanded why regulation is not judged; empty where it is
  * @param films        of all builds at the same speeds; none of one build alone
+ * @param shown        names of the driving conditions whose limits are shown; a verdict rests on all
  */
 public record MarginsAnswer(
         Quantity.UnitSystem units,
@@ -38,11 +38,58 @@ public record MarginsAnswer(
         String about,
         List<JudgedBuild> builds,
         Optional<NotCommanded> notCommanded,
-        SameSpeedFilms films)
+        SameSpeedFilms films,
+        List<String> shown)
         implements Answer {
 
     public MarginsAnswer {
         builds = List.copyOf(builds);
+        shown = List.copyOf(shown);
+    }
+
+    /** All driving conditions shown. */
+    public MarginsAnswer(
+            Quantity.UnitSystem units,
+            String circuit,
+            String about,
+            List<JudgedBuild> builds,
+            Optional<NotCommanded> notCommanded,
+            SameSpeedFilms films) {
+        this(
+                units,
+                circuit,
+                about,
+                builds,
+                notCommanded,
+                films,
+                builds.get(0).duties().stream()
+                        .map(judged -> judged.duty().name())
+                        .toList());
+    }
+
+    @Override
+    public String screen() {
+        String foot = notCommanded
+                        .map(why -> Wrap.lines(MarginSentences.notCommanded(why), "", "  "))
+                        .orElse("")
+                + Caution.of(builds.get(0).unit().commanded().isPresent(), raised()) + "\n" + noStall();
+        String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ");
+        return new MarginsScreen(units, heading, builds, shown, foot).text();
+    }
+
+    private boolean raised() {
+        return builds.stream()
+                .map(JudgedBuild::unit)
+                .filter(unit -> unit.commanded().isPresent())
+                .anyMatch(unit -> !FiguresChange.same(
+                        unit.highestSet(), builds.get(0).unit().highestSet()));
+    }
+
+    private String noStall() {
+        return NoStallPhrase.of(builds.stream()
+                .filter(JudgedBuild::lowAtIdle)
+                .map(build -> build.unit().build())
+                .toList());
     }
 
     @Override
@@ -51,39 +98,25 @@ public record MarginsAnswer(
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
-            text.append(Wrap.lines(count(build), "  ", "  "));
+            text.append(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));
             String undecided = NotKnown.said(build.verdict().undecided());
             text.append(undecided.isEmpty() ? "" : Wrap.lines(undecided, "  ", "  "));
         }
         notCommanded.ifPresent(why -> text.append(Wrap.lines(MarginSentences.notCommanded(why), "", "  ")));
         text.append("\n").append(Caution.WHOLE).append("\n");
-        text.append(NoStallPhrase.of(builds.stream()
-                .filter(JudgedBuild::lowAtIdle)
-                .map(build -> build.unit().build())
-                .toList()));
+        text.append(noStall());
         boolean many = builds.size() > 1;
         for (JudgedBuild build : builds) {
             for (Judgement judged : build.duties()) {
-                text.append("\n").append(new DutySection(units, judged, many).text());
+                if (shown.contains(judged.duty().name())) {
+                    text.append("\n").append(new DutySection(units, judged, many).text());
+                }
             }
         }
         return text.append(many ? sameSpeed() : "")
                 .append("\n")
                 .append(Wrap.lines(HeadroomPhrase.LEGEND, "", ""))
                 .toString();
-    }
-
-    private String count(JudgedBuild build) {
-        List<Margin.Verdict> shown = build.duties().stream()
-                .flatMap(judged -> new LimitRows(units, judged).shown().stream())
-                .map(row -> row.margin().verdict())
-                .toList();
-        return LimitCountPhrase.of(
-                build.duties().size(),
-                shown.stream().filter(Margin.Verdict.FAILS::equals).count(),
-                shown.stream().filter(Margin.Verdict.NOT_KNOWN::equals).count(),
-                shown.stream().filter(Margin.Verdict.CLOSE::equals).count(),
-                shown.stream().filter(Margin.Verdict.HOLDS::equals).count());
     }
 
     private String sameSpeed() {

@@ -1,8 +1,13 @@
 package hotidle.answer.part;
 
 import hotidle.answer.Answer;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.MorePhrase;
+import hotidle.answer.phrase.PartDoubtPhrase;
 import hotidle.circuits.kind.Kind;
 import hotidle.plots.Picture;
 import java.util.List;
@@ -26,15 +31,36 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
     }
 
     @Override
+    public String screen() {
+        int defaults = state.part().defaults().size();
+        FirstScreen screen = new FirstScreen(defaults == 0 ? "" : MorePhrase.defaults(defaults));
+        screen.add(Wrap.lines(HeadingPhrase.headed(kind().word(), kind().about()), "", "  "));
+        state.warnings().forEach(warning -> screen.add(Wrap.lines(PartDoubtPhrase.warned(warning), "", "  ")));
+        List<PartLines.Line> lines = lines();
+        int rows = Math.min(lines.size(), screen.room() - (lines.size() > screen.room() ? 1 : 0));
+        lines.subList(0, rows).forEach(line -> screen.add(narrow(aligned(lines, line))));
+        if (rows < lines.size()) {
+            screen.add(MorePhrase.lines(lines.size() - rows, "line"));
+        }
+        return screen.text();
+    }
+
+    /** A line as it is; broken where it is too wide. */
+    private static String narrow(String line) {
+        return line.length() <= Wrap.WIDTH ? line : Wrap.lines(line, "", "    ");
+    }
+
+    private static String aligned(List<PartLines.Line> lines, PartLines.Line line) {
+        int width = lines.stream().mapToInt(one -> one.label().length()).max().orElse(0) + 2;
+        return line.label() + " ".repeat(width - line.label().length()) + (line.value() + " " + line.unit()).strip();
+    }
+
+    @Override
     public String full() {
         StringBuilder text = new StringBuilder();
         text.append(kind().word()).append(": ").append(kind().about()).append("\n\n");
         List<PartLines.Line> lines = lines();
-        int width = lines.stream().mapToInt(line -> line.label().length()).max().orElse(0) + 2;
-        for (PartLines.Line line : lines) {
-            text.append(line.label()).append(" ".repeat(width - line.label().length()));
-            text.append((line.value() + " " + line.unit()).strip()).append('\n');
-        }
+        lines.forEach(line -> text.append(aligned(lines, line)).append('\n'));
         text.append("\nlaw     ").append(kind().physics().law()).append('\n');
         text.append("source  ").append(kind().physics().source()).append('\n');
         block(text, "left to the program", defaults());

@@ -11,6 +11,24 @@ public final class Caution {
     public static final String LINE =
             "An estimate, not an approval. Before any test on the vehicle read the cautions: --full.";
 
+    /** The line of a bench, on which no vehicle moves. */
+    public static final String BENCH_LINE =
+            "Estimates, not approvals. Hot oil under pressure: eye protection, hoses pinned; cautions: --full.";
+
+    /** The same where builds differ in set pressure. */
+    public static final String RAISED =
+            "Raised pressure loads case, pump, rings, shafts. An estimate, not an approval; cautions: --full.";
+
+    /**
+     * The line that stands under an answer.
+     *
+     * @param commanded whether the unit is in a vehicle; a bench is not commanded
+     * @param raised    whether pressure is raised in some build
+     */
+    public static String of(boolean commanded, boolean raised) {
+        return commanded ? raised ? RAISED : LINE : BENCH_LINE;
+    }
+
     /** The whole text, wrapped, without a line feed at its end. */
     public static final String WHOLE = Wrap.lines(
                     "An estimate, not an approval. Raised pressure loads case, pump, rings, shafts and converter. Before any"

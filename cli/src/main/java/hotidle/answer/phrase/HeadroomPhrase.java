@@ -16,6 +16,9 @@ public final class HeadroomPhrase {
                     + " capacity factor of the circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
                     + " circuit file (assumed), so that builds with another bushing have other limits.";
 
+    /** Behind a figure that is as it should be. */
+    public static final String OK = "ok";
+
     private HeadroomPhrase() {}
 
     /** Headroom [-]; a dash where it is not known. */

@@ -17,19 +17,24 @@ public final class LinePressurePhrase {
      * @param set  set pressure commanded [Pa], NaN where there is none
      */
     public static String of(Quantity.UnitSystem units, double line, double set) {
+        return number(units, line, set) + " " + Quantity.PRESSURE.in(units).unit();
+    }
+
+    /** The same without its unit. */
+    public static String number(Quantity.UnitSystem units, double line, double set) {
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
         String text = Quantity.PRESSURE.number(units, line);
         boolean shortOf = !Double.isNaN(set) && line < set;
         for (int more = 1; more <= MOST_DECIMALS && shortOf; more++) {
-            if (!text.equals(number(shown, set, more - 1))) {
+            if (!text.equals(digits(shown, set, more - 1))) {
                 break;
             }
-            text = number(shown, line, more);
+            text = digits(shown, line, more);
         }
-        return text + " " + shown.unit();
+        return text;
     }
 
-    private static String number(Quantity.Shown shown, double value, int more) {
+    private static String digits(Quantity.Shown shown, double value, int more) {
         return String.format(
                 Locale.ROOT, "%." + (shown.decimals() + more) + "f", value * shown.factor() + shown.offset());
     }

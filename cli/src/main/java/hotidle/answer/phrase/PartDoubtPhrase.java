@@ -8,6 +8,11 @@ public final class PartDoubtPhrase {
 
     private PartDoubtPhrase() {}
 
+    /** In front of a warning. */
+    public static String warned(String warning) {
+        return "WARNING: " + warning;
+    }
+
     /** One sentence without its stop. */
     public static String of(PartDoubt doubt) {
         return switch (doubt.why()) {

@@ -32,6 +32,38 @@ public record SweepPhrase(Quantity.UnitSystem units) {
                 + String.join("", others.stream().map(one -> "; " + one).toList());
     }
 
+    /** Speeds [rev/s] without a steady state. */
+    public String notKnown(List<Double> speeds) {
+        return "NOT KNOWN " + over(speeds) + ": no steady state was found.";
+    }
+
+    /** Speeds [rev/s] at which the line stands below the set pressure. */
+    public String low(List<Double> speeds) {
+        return "LINE LOW " + over(speeds) + ".";
+    }
+
+    /** Speeds [rev/s] at which it stands far above it. */
+    public String high(List<Double> speeds) {
+        return "LINE HIGH, far above its set pressure, " + over(speeds) + ".";
+    }
+
+    public String inletStarved(List<Double> speeds) {
+        return "Pump inlet starved " + over(speeds) + ".";
+    }
+
+    private String over(List<Double> speeds) {
+        String last = Quantity.SPEED.with(units, speeds.get(speeds.size() - 1));
+        return speeds.size() == 1
+                ? "at " + last
+                : "at " + speeds.size() + " speeds from " + Quantity.SPEED.number(units, speeds.get(0)) + " to " + last;
+    }
+
+    /** Sweeps that found no room. */
+    public static String more(int sweeps, long failing) {
+        return CountPhrase.of(sweeps, "more sweep") + (failing == 0 ? "" : ", something fails in " + failing)
+                + " (--full).";
+    }
+
     public static String unloads(String speed) {
         return "secondary unloads from: " + speed;
     }

@@ -5,6 +5,11 @@ public final class WearPhrase {
 
     private WearPhrase() {}
 
+    /** A size with how far it is past its limit. */
+    public static String by(String size, String past) {
+        return size + " by " + past;
+    }
+
     /** In the row of a size that was not measured. */
     public static final String ASSUMED_NEW = "not measured: assumed new";
 

@@ -1,12 +1,14 @@
 package hotidle.answer.sensitivity;
 
 import hotidle.answer.Answer;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.SensitivityPhrase;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
@@ -30,6 +32,44 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
 
     public SensitivityAnswer {
         builds = List.copyOf(builds);
+    }
+
+    @Override
+    public String screen() {
+        FirstScreen screen = new FirstScreen(Caution.LINE);
+        screen.add(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        for (int i = 0; i < builds.size(); i++) {
+            int left = builds.size() - i;
+            if (screen.room() <= LEAST * left) {
+                screen.add(Wrap.lines(MorePhrase.lines(left, "build"), "", "  "));
+                break;
+            }
+            screen.add(first(builds.get(i), screen.room() / left));
+        }
+        return screen.text();
+    }
+
+    /** Lines that a build takes at least on the first screen. */
+    private static final int LEAST = 7;
+
+    /** The steepest slopes of a build in some lines. */
+    private String first(Slopes one, int lines) {
+        Sensitivity found = one.found();
+        Optional<Judgement.Key> least = found.least();
+        String open = found.unsolved().isEmpty() ? "" : SensitivityPhrase.leftOut(List.of(), found.unsolved());
+        if (least.isEmpty()) {
+            return Wrap.lines(SensitivityPhrase.nothingRanked(one.build()) + open, "", "  ");
+        }
+        Ranked ranked = new Ranked(units, found);
+        List<Sensitivity.Rate> all = ranked.worth(ranked.of(least.get()));
+        String text = Wrap.lines(head(one.build(), found, least.get()) + open, "", "  ");
+        int rows = Math.max(1, lines - (int) text.lines().count() - 3);
+        List<Sensitivity.Rate> steepest = all.subList(0, Math.min(rows, all.size()));
+        return text
+                + (steepest.isEmpty()
+                        ? "  " + SensitivityPhrase.NONE_MOVES_IT + "\n"
+                        : ranked.shown(steepest).fitted(Wrap.WIDTH))
+                + Wrap.lines(MorePhrase.lines(ranked.of(least.get()).size() - steepest.size(), "size"), "  ", "  ");
     }
 
     @Override

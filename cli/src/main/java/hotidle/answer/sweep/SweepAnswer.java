@@ -1,6 +1,7 @@
 package hotidle.answer.sweep;
 
 import hotidle.answer.Answer;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -20,6 +21,7 @@ import hotidle.plots.SpeedChart;
 import hotidle.study.FrictionBands;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,6 +54,60 @@ public record SweepAnswer(
     }
 
     @Override
+    public String screen() {
+        boolean commanded = sweeps.get(0).unit().commanded().isPresent();
+        FirstScreen screen = new FirstScreen(Caution.of(commanded, false));
+        for (int i = 0; i < sweeps.size(); i++) {
+            int left = sweeps.size() - i;
+            SweepScreen one = new SweepScreen(sweeps.get(i), bands, units);
+            if (screen.room() / left < SweepScreen.LEAST) {
+                rest(screen, sweeps.subList(i, sweeps.size()));
+                break;
+            }
+            screen.add(head(sweeps.get(i)));
+            one.fails().forEach(line -> screen.add(Wrap.lines(line, "  ", "    ")));
+            screen.add(one.table(screen.room() / left));
+        }
+        return screen.text();
+    }
+
+    /** Sweeps without room for a table: their heads, or a count; those of which something fails come first. */
+    private void rest(FirstScreen screen, List<SpeedSweep> rest) {
+        List<SpeedSweep> sorted = rest.stream()
+                .sorted(Comparator.comparing(
+                        sweep -> new SweepScreen(sweep, bands, units).fails().isEmpty()))
+                .toList();
+        for (int i = 0; i < sorted.size(); i++) {
+            List<String> fails = new SweepScreen(sorted.get(i), bands, units).fails();
+            StringBuilder text = new StringBuilder(head(sorted.get(i)));
+            fails.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
+            if (screen.room() <= text.toString().lines().count()) {
+                long failing = sorted.subList(i, sorted.size()).stream()
+                        .filter(sweep ->
+                                !new SweepScreen(sweep, bands, units).fails().isEmpty())
+                        .count();
+                screen.add(SweepPhrase.more(sorted.size() - i, failing));
+                break;
+            }
+            screen.add(text.toString());
+        }
+    }
+
+    private String head(SpeedSweep sweep) {
+        return Wrap.lines(
+                        new SweepPhrase(units)
+                                .heading(
+                                        sweep.unit().circuit(),
+                                        sweep.unit().build(),
+                                        sweep.duty().name(),
+                                        sweep.duty().range(),
+                                        sump(sweep)),
+                        "",
+                        "  ")
+                + Wrap.lines(crossings(sweep), "", "  ");
+    }
+
+    @Override
     public String full() {
         StringBuilder text = new StringBuilder();
         sweeps.forEach(sweep -> text.append(screen(sweep)).append("\n"));
@@ -60,17 +116,8 @@ public record SweepAnswer(
 
     private String screen(SpeedSweep sweep) {
         SweepPhrase phrase = new SweepPhrase(units);
-        StringBuilder text = new StringBuilder();
-        text.append(phrase.heading(
-                        sweep.unit().circuit(),
-                        sweep.unit().build(),
-                        sweep.duty().name(),
-                        sweep.duty().range(),
-                        sump(sweep)))
-                .append("\n")
-                .append(crossings(sweep))
-                .append("\n");
-        TextTable table = new TextTable(head(sweep));
+        StringBuilder text = new StringBuilder(head(sweep));
+        TextTable table = new TextTable(columns(sweep));
         rows(sweep).forEach(table::add);
         text.append(table.aligned());
         sweep.shown()
@@ -121,7 +168,7 @@ public record SweepAnswer(
         return sweep.duty().temperatures().get("sump");
     }
 
-    private List<String> head(SpeedSweep sweep) {
+    private List<String> columns(SpeedSweep sweep) {
         List<String> head = new ArrayList<>(List.of("rpm"));
         SweepColumns.of(sweep, bands, units).forEach(column -> head.add(column.head()));
         return head;
@@ -146,7 +193,7 @@ public record SweepAnswer(
     public TextTable table() {
         List<String> head = new ArrayList<>(List.of(
                 "build", "duty", "sump " + Quantity.TEMPERATURE.in(units).unit()));
-        head.addAll(head(sweeps.get(0)));
+        head.addAll(columns(sweeps.get(0)));
         TextTable table = new TextTable(head);
         for (SpeedSweep sweep : sweeps) {
             for (List<String> figures : rows(sweep)) {

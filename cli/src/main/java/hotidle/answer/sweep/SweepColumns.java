@@ -42,6 +42,29 @@ final class SweepColumns {
         return all;
     }
 
+    /** Those that a first screen has: without what only follows. */
+    static List<Column> deciding(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem units) {
+        return of(sweep, bands, units).stream()
+                .filter(column -> SPARED.subList(0, 4).stream()
+                        .noneMatch(word -> column.head().startsWith(word + " ")))
+                .toList();
+    }
+
+    /** First words of the columns that are left out first where there is no room for all. */
+    private static final List<String> SPARED = List.of("back", "cooler", "charge", "hub", "power", "leaks", "slip");
+
+    /** Which column says least. */
+    static int least(List<Column> columns) {
+        for (String word : SPARED) {
+            for (int i = 0; i < columns.size(); i++) {
+                if (columns.get(i).head().startsWith(word + " ")) {
+                    return i;
+                }
+            }
+        }
+        return columns.size() - 1;
+    }
+
     /** An end of the band that spool friction leaves the line. */
     private Column band(FrictionBands bands, String name, Function<FrictionBand, Double> end) {
         return new Column(

@@ -32,7 +32,7 @@ class ListAnswerTest {
                 rig.builds().size(),
                 said.stream().filter(line -> line.startsWith("    build ")).count());
         assertTrue(said.contains("    oils: " + String.join(", ", rig.oils())), said.toString());
-        assertTrue(said.stream().anyMatch(line -> line.startsWith("    duty points: ")), said.toString());
+        assertTrue(said.stream().anyMatch(line -> line.startsWith("    driving conditions: ")), said.toString());
     }
 
     @Test

@@ -1,0 +1,140 @@
+package hotidle.answer.compare;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.CompareScreenPhrase;
+import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.HubFilmPhrase;
+import hotidle.answer.phrase.LinePressurePhrase;
+import hotidle.answer.phrase.OnsetPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Figures;
+import hotidle.assess.OilBudget;
+import hotidle.study.Comparison;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** The deciding answers on a build: at one driving condition, and over all of them. */
+record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
+
+    /**
+     * A figure.
+     *
+     * @param label  what it is called
+     * @param unit   may be empty
+     * @param across what is added to its label where there is room: that it is the worst of all driving conditions
+     * @param text   what it is of a build
+     */
+    record Figure(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+
+        Figure(String label, String unit, Function<Comparison.BuildAtDuty, String> text) {
+            this(label, unit, "", text);
+        }
+
+        String headed() {
+            return unit.isEmpty() ? label : label + " [" + unit + "]";
+        }
+
+        String headedAcross() {
+            return unit.isEmpty() ? label + across : label + across + " [" + unit + "]";
+        }
+    }
+
+    /** Those of what the unit has; a cell at the condition shown stands for its build. */
+    List<Figure> all() {
+        List<Figure> all = new ArrayList<>(List.of(
+                new Figure(CompareScreenPhrase.SET_TO, unit(Quantity.PRESSURE), known(this::set)),
+                new Figure(CompareScreenPhrase.GAUGE, unit(Quantity.PRESSURE), known(this::gauge)),
+                new Figure(CompareScreenPhrase.HOLDS_FROM, "", this::holdsFrom)));
+        Comparison.BuildAtDuty any = comparison.cells().get(0);
+        if (!any.roles().lube().isEmpty()) {
+            all.add(new Figure(CompareScreenPhrase.LUBRICATION, unit(Quantity.FLOW), known(this::lubrication)));
+        }
+        all.add(new Figure(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
+        if (any.roles().hub().isPresent()) {
+            all.add(new Figure(CompareScreenPhrase.FILM, unit(Quantity.FILM), known(this::film)));
+        }
+        all.add(new Figure(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
+        all.add(new Figure(CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
+        all.add(new Figure(CompareScreenPhrase.FAILS, "", this::fails));
+        return all;
+    }
+
+    private String unit(Quantity quantity) {
+        return quantity.in(units).unit();
+    }
+
+    private static Function<Comparison.BuildAtDuty, String> known(Function<Comparison.BuildAtDuty, String> text) {
+        return cell -> cell.assessed().isPresent() ? text.apply(cell) : UnsolvedPhrase.CELL;
+    }
+
+    private static Figures figures(Comparison.BuildAtDuty cell) {
+        return cell.figures().orElseThrow();
+    }
+
+    private String set(Comparison.BuildAtDuty cell) {
+        return Quantity.PRESSURE.number(units, figures(cell).set().orElse(Double.NaN));
+    }
+
+    private String gauge(Comparison.BuildAtDuty cell) {
+        Figures figures = figures(cell);
+        return LinePressurePhrase.number(units, figures.line(), figures.set().orElse(Double.NaN))
+                + " "
+                + (figures.low()
+                        ? CompareScreenPhrase.LOW
+                        : figures.farAboveSet() ? CompareScreenPhrase.HIGH : HeadroomPhrase.OK);
+    }
+
+    String holdsFrom(Comparison.BuildAtDuty cell) {
+        return new OnsetPhrase(units).cell(cell.sweep().onset(), CompareRow.lowest(cell.sweep()));
+    }
+
+    private String lubrication(Comparison.BuildAtDuty cell) {
+        double lube = figures(cell).lube();
+        boolean starved =
+                cell.starved().stream().anyMatch(margin -> margin.kind() == hotidle.assess.Margin.Kind.LUBRICATION);
+        return Quantity.FLOW.number(units, lube) + " " + (starved ? CompareScreenPhrase.SHORT : HeadroomPhrase.OK);
+    }
+
+    private String lost(Comparison.BuildAtDuty cell) {
+        return Quantity.FLOW.number(units, lostAlike(cell));
+    }
+
+    /** Slip and leaks so counted that builds are like for like [m³/s]; NaN where they are not known. */
+    static double lostAlike(Comparison.BuildAtDuty cell) {
+        return cell.assessed()
+                .map(assessed -> assessed.budget())
+                .map(OilBudget::lostAlike)
+                .orElse(Double.NaN);
+    }
+
+    private String film(Comparison.BuildAtDuty cell) {
+        return cell.hubFilm()
+                .map(film -> film.contact()
+                        ? HubFilmPhrase.CONTACT_SHORT.toUpperCase(java.util.Locale.ROOT)
+                        : Quantity.FILM.number(units, film.film().getAsDouble()) + " "
+                                + (film.fails() ? CompareScreenPhrase.THIN : HeadroomPhrase.OK))
+                .orElse(CompareScreenPhrase.NONE);
+    }
+
+    private String clutch(Comparison.BuildAtDuty cell) {
+        return comparison
+                .weakestClutch(cell.unit().build())
+                .flatMap(Comparison.BuildAtDuty::weakestClutch)
+                .map(margin -> HeadroomPhrase.of(margin.headroom()))
+                .orElse(CompareScreenPhrase.NONE);
+    }
+
+    private String power(Comparison.BuildAtDuty cell) {
+        return comparison
+                .mostPower(cell.unit().build())
+                .map(most -> Quantity.POWER.number(units, figures(most).pumpPower()))
+                .orElse(CompareScreenPhrase.NONE);
+    }
+
+    private String fails(Comparison.BuildAtDuty cell) {
+        return CompareScreenPhrase.failsAt(
+                comparison.failing(cell.unit().build()).size(),
+                comparison.duties().size());
+    }
+}

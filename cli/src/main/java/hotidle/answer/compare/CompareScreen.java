@@ -1,0 +1,136 @@
+package hotidle.answer.compare;
+
+import hotidle.answer.format.FirstScreen;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.CompareScreenPhrase;
+import hotidle.answer.phrase.FaultPhrase;
+import hotidle.study.Comparison;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The first screen of builds of which a set pressure is commanded: the deciding answers, the driving conditions that change a verdict,
+ * and what is to be said.
+ *
+ * @param duty    the driving condition shown
+ * @param heading over it
+ * @param foot    cautions under it
+ */
+record CompareScreen(
+        Comparison comparison,
+        DutyPoint duty,
+        String heading,
+        List<String> sentences,
+        String foot,
+        Quantity.UnitSystem units) {
+
+    /** More builds than these stand below each other (chosen). */
+    private static final int MOST_ACROSS = 5;
+
+    /** Lines kept for sentences where rows of driving conditions would take them (chosen). */
+    private static final int FOR_SENTENCES = 5;
+
+    /** More is not read (chosen). */
+    private static final int MOST_SENTENCES = 6;
+
+    String text() {
+        FirstScreen screen = new FirstScreen(foot);
+        screen.add(Wrap.lines(heading, "", "  "));
+        if (comparison.units().size() > MOST_ACROSS) {
+            down(screen);
+        } else {
+            across(screen);
+        }
+        sentences.stream()
+                .limit(MOST_SENTENCES)
+                .forEach(sentence -> screen.addWhereRoom(Wrap.lines(sentence, "", "  ")));
+        return screen.text();
+    }
+
+    private Comparison.BuildAtDuty shown(Transmission unit) {
+        return comparison.cell(unit.build(), duty.name());
+    }
+
+    private List<CompareFigures.Figure> figures() {
+        return new CompareFigures(comparison, units).all();
+    }
+
+    private void across(FirstScreen screen) {
+        List<String> head = new ArrayList<>(List.of(""));
+        comparison.units().forEach(unit -> head.add(unit.build()));
+        TextTable table = new TextTable(head);
+        for (CompareFigures.Figure figure : figures()) {
+            List<String> row = new ArrayList<>(List.of(figure.headedAcross()));
+            comparison.units().forEach(unit -> row.add(figure.text().apply(shown(unit))));
+            table.add(row);
+        }
+        List<DutyPoint> changing = comparison.changing(duty.name());
+        int lines = (int) table.fitted(Wrap.WIDTH).lines().count();
+        int rows = Math.max(0, screen.room() - lines - FOR_SENTENCES);
+        int shown = changing.size() <= rows ? changing.size() : Math.max(0, rows - 1);
+        changing.subList(0, shown).forEach(at -> table.add(at(at)));
+        screen.add(table.fitted(Wrap.WIDTH));
+        if (shown < changing.size()) {
+            screen.add(Wrap.lines(
+                    CompareScreenPhrase.more(changing.subList(shown, changing.size()).stream()
+                            .map(DutyPoint::name)
+                            .toList()),
+                    "",
+                    "  "));
+        }
+    }
+
+    /** What fails first in each build at another driving condition. */
+    private List<String> at(DutyPoint other) {
+        List<String> row = new ArrayList<>(List.of(CompareScreenPhrase.at(other.name())));
+        comparison
+                .units()
+                .forEach(unit -> row.add(comparison.cell(unit.build(), other.name()).faults().stream()
+                        .findFirst()
+                        .map(new FaultPhrase(units)::cell)
+                        .orElse(FaultPhrase.OK)));
+        return row;
+    }
+
+    private void down(FirstScreen screen) {
+        List<CompareFigures.Figure> figures = figures();
+        List<Transmission> builds = new ArrayList<>(comparison.units());
+        int rows = screen.room() - FOR_SENTENCES - 3;
+        List<Transmission> left = List.of();
+        if (builds.size() > rows) {
+            builds.sort(java.util.Comparator.comparingInt(
+                    unit -> -comparison.failing(unit.build()).size()));
+            left = builds.subList(rows, builds.size());
+            builds = builds.subList(0, rows);
+        }
+        List<String> head = new ArrayList<>(List.of(CompareScreenPhrase.BUILD));
+        figures.forEach(figure -> head.add(figure.headed()));
+        TextTable table = new TextTable(head);
+        for (Transmission unit : builds) {
+            List<String> row = new ArrayList<>(List.of(unit.build()));
+            figures.forEach(figure -> row.add(figure.text().apply(shown(unit))));
+            table.add(row);
+        }
+        screen.add(table.fitted(Wrap.WIDTH));
+        if (!left.isEmpty()) {
+            screen.add(more(left));
+        }
+    }
+
+    private String more(List<Transmission> left) {
+        List<Transmission> failing = left.stream()
+                .filter(unit -> !comparison.failing(unit.build()).isEmpty())
+                .toList();
+        return Wrap.lines(
+                CompareScreenPhrase.moreBuilds(
+                        left.size(),
+                        failing.size(),
+                        failing.isEmpty() ? "" : failing.get(0).build()),
+                "",
+                "  ");
+    }
+}

@@ -1,0 +1,165 @@
+package hotidle.answer.margins;
+
+import hotidle.answer.format.FirstScreen;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.MarginsScreenPhrase;
+import hotidle.assess.Margin;
+import hotidle.study.JudgedBuild;
+import hotidle.study.Judgement;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The first screen of judged builds: what each comes to, the limits that do not hold with ease, the worst first, and a count of what
+ * finds no room.
+ *
+ * @param shown names of the driving conditions whose limits are listed; a build's verdict rests on all
+ * @param foot  cautions under it
+ */
+record MarginsScreen(
+        Quantity.UnitSystem units, String heading, List<JudgedBuild> builds, List<String> shown, String foot) {
+
+    /** More builds than these are told in two lines each (chosen). */
+    private static final int MOST_LISTED = 2;
+
+    /** Lines of a table besides its rows. */
+    private static final int HEAD = 2;
+
+    /** A limit that does not hold with ease, at its driving condition. */
+    private record Told(String duty, LimitRows.Row row) {
+        Margin margin() {
+            return row.margin();
+        }
+    }
+
+    String text() {
+        FirstScreen screen = new FirstScreen(foot);
+        screen.add(heading);
+        if (builds.size() <= MOST_LISTED) {
+            for (int i = 0; i < builds.size(); i++) {
+                listed(screen, builds.get(i), builds.size() - i);
+            }
+        } else {
+            counted(screen);
+        }
+        return screen.text();
+    }
+
+    private void listed(FirstScreen screen, JudgedBuild build, int left) {
+        List<Told> told = told(build);
+        int share = screen.room() / left;
+        List<String> head = new ArrayList<>();
+        head.add(Wrap.lines(new MarginSentences(units).verdict(build.unit().build(), build.verdict()), "", "  "));
+        head.add(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));
+        notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
+        head.forEach(screen::add);
+        int room = share - (int) head.stream().flatMap(String::lines).count() - HEAD - 1;
+        List<Told> first = told.subList(0, Math.max(0, Math.min(room, told.size())));
+        if (!first.isEmpty()) {
+            screen.add(table(first));
+        }
+        List<Told> rest = told.subList(first.size(), told.size());
+        if (!rest.isEmpty()) {
+            screen.add(Wrap.lines(MarginsScreenPhrase.more(counts(rest)), "  ", "  "));
+        }
+    }
+
+    private String table(List<Told> told) {
+        MarginsScreenPhrase phrase = new MarginsScreenPhrase(units);
+        TextTable table = new TextTable(MarginsScreenPhrase.HEAD);
+        told.forEach(one -> table.add(List.of(
+                phrase.verdict(one.margin()), one.duty, phrase.limit(one.margin()), phrase.isOfNeeded(one.margin()))));
+        return table.fitted(Wrap.WIDTH);
+    }
+
+    /** The builds in two lines each; those that find no room hold, or are counted. */
+    private void counted(FirstScreen screen) {
+        List<JudgedBuild> sorted = builds.stream()
+                .sorted(Comparator.comparingInt(build -> failing(build) ? 0 : 1))
+                .toList();
+        List<JudgedBuild> left = new ArrayList<>();
+        for (JudgedBuild build : sorted) {
+            String lines = Wrap.lines(
+                            MarginsScreenPhrase.headed(
+                                    build.unit().build(), failing(build), new LimitRows.Count(units, build).said()),
+                            "",
+                            "  ")
+                    + worst(build);
+            if (!left.isEmpty() || screen.room() <= lines.lines().count()) {
+                left.add(build);
+            } else {
+                screen.add(lines);
+            }
+        }
+        if (!left.isEmpty()) {
+            screen.add(Wrap.lines(
+                    MarginsScreenPhrase.moreBuilds(
+                            left.size(),
+                            left.stream()
+                                    .filter(this::failing)
+                                    .map(build -> build.unit().build())
+                                    .toList()),
+                    "",
+                    "  "));
+        }
+    }
+
+    private String worst(JudgedBuild build) {
+        StringBuilder text = new StringBuilder();
+        build.verdict()
+                .first()
+                .ifPresent(first -> text.append(Wrap.lines(
+                        new MarginsScreenPhrase(units).worst(first.duty(), first.margin(), counts(told(build))),
+                        "  ",
+                        "  ")));
+        notKnown(build).forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
+        return text.toString();
+    }
+
+    private boolean failing(JudgedBuild build) {
+        return build.duties().stream()
+                .anyMatch(judged -> !judged.draggingClutches().isEmpty()
+                        || judged.margins().stream().anyMatch(margin -> margin.verdict() == Margin.Verdict.FAILS)
+                        || !judged.known());
+    }
+
+    private List<Told> told(JudgedBuild build) {
+        return build.duties().stream()
+                .filter(judged -> shown.contains(judged.duty().name()))
+                .flatMap(judged -> new LimitRows(units, judged)
+                        .shown().stream().map(row -> new Told(judged.duty().name(), row)))
+                .filter(one -> one.margin().verdict() != Margin.Verdict.HOLDS)
+                .sorted(Comparator.comparingDouble(one -> one.margin().rank()))
+                .toList();
+    }
+
+    /** How many by verdict and driving condition. */
+    private static Map<Margin.Verdict, Map<String, Long>> counts(List<Told> told) {
+        Map<Margin.Verdict, Map<String, Long>> counts = new LinkedHashMap<>();
+        told.forEach(one -> counts.computeIfAbsent(one.margin().verdict(), verdict -> new LinkedHashMap<>())
+                .merge(one.duty, 1L, Long::sum));
+        return counts;
+    }
+
+    /** Clutches that drag, and driving conditions at which something could not be found. */
+    private List<String> notKnown(JudgedBuild build) {
+        List<String> lines = new ArrayList<>();
+        List<String> open = new ArrayList<>();
+        for (Judgement judged : build.duties()) {
+            judged.draggingClutches()
+                    .forEach(clutch -> lines.add(MarginsScreenPhrase.drags(clutch.clutch(), clutch.duty())));
+            if (!judged.known()) {
+                open.add(judged.duty().name());
+            }
+        }
+        if (!open.isEmpty()) {
+            lines.add(MarginsScreenPhrase.notKnown(open));
+        }
+        return lines;
+    }
+}

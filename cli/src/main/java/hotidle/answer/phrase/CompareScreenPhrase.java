@@ -1,0 +1,126 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import hotidle.assess.StateFault;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The first screen of a comparison: its labels, and what is said under its table. */
+public record CompareScreenPhrase(Quantity.UnitSystem units) {
+
+    public static final String SET_TO = "set to";
+    public static final String GAUGE = "gauge reads";
+    public static final String HOLDS_FROM = "holds from [rpm]";
+    public static final String LUBRICATION = "lube flow";
+    public static final String LOST = "pump slip and leaks";
+    public static final String FILM = "hub film, thinnest";
+    public static final String CLUTCH = "weakest clutch";
+    public static final String POWER = "most pump power";
+    public static final String FAILS = "fails at";
+
+    /** Behind what is the worst of all driving conditions. */
+    public static final String ANYWHERE = ", anywhere";
+
+    public static final String BUILD = "build";
+
+    public static final String CLUTCH_PLACE = "Weakest clutch";
+    public static final String POWER_PLACE = "Most pump power";
+    public static final String GAUGE_MOVES = "gauge";
+
+    /** Of a figure that is below its need. */
+    public static final String LOW = "LOW";
+
+    public static final String HIGH = "HIGH";
+    public static final String SHORT = "SHORT";
+    public static final String THIN = "THIN";
+    public static final String NONE = "-";
+
+    /** At how many driving conditions something fails. */
+    public static String failsAt(int fails, int all) {
+        return fails == 0 ? "none" : fails + " of " + all;
+    }
+
+    /** In front of a row of what fails at a driving condition. */
+    public static String at(String duty) {
+        return "at " + duty;
+    }
+
+    /** Rows that found no room. */
+    public static String more(List<String> duties) {
+        return "also fails at " + String.join(", ", duties) + " (--full)";
+    }
+
+    /** Builds that found no room; what the worst of them fails in, empty where none fails. */
+    public static String moreBuilds(int builds, int failing, String worst) {
+        return CountPhrase.of(builds, "more build") + ", "
+                + (failing == 0 ? "none of which fails" : failing + " of which fail; first " + worst) + " (--full)";
+    }
+
+    /** What fails first in a build, and where. */
+    public String fails(String build, StateFault first, String duty, int duties) {
+        return build + " at " + duty + " (" + new FaultPhrase(units).said(first) + ")"
+                + (duties > 1 ? " and " + (duties - 1) + " more" : "");
+    }
+
+    /** All builds that fail, as {@link #fails} has each. */
+    public static String fail(List<String> builds) {
+        return "FAILS: " + String.join("; ", builds) + ".";
+    }
+
+    /** What to do about it. */
+    public static String next(String build) {
+        return "Next: 'hotidle leaks' with --build " + build
+                + " says where its oil goes and which repair wins most back.";
+    }
+
+    /** What a lockup is called, in place of its converter. */
+    public static final String LOCKUP = "lockup";
+
+    /** Builds in which nothing fails. */
+    public static String holds(List<String> builds, int duties) {
+        return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at all "
+                + CountPhrase.of(duties, "driving condition")
+                + " as far as asked here ('hotidle margins' judges every limit).";
+    }
+
+    /** Where something is found, with the builds in which it is there; one place alone is said without them. */
+    public static String where(String what, Map<String, List<String>> builds) {
+        return what + ": "
+                + (builds.size() == 1
+                        ? builds.keySet().iterator().next()
+                        : builds.entrySet().stream()
+                                .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
+                                .collect(Collectors.joining("; ")))
+                + ".";
+    }
+
+    /** A clutch at a driving condition. */
+    public static String place(String clutch, String duty) {
+        return clutch + " at " + duty;
+    }
+
+    /** What a build changes against the one that it stands on. */
+    public static String against(String build, String on, List<String> changes) {
+        return build + " against " + on + ": " + String.join(", ", changes) + ".";
+    }
+
+    /** One figure, in SI, before and after. */
+    public String moves(String what, Quantity quantity, double was, double is) {
+        return what + " " + quantity.number(units, was) + " to " + quantity.with(units, is);
+    }
+
+    /** The speed from which it holds, as a cell has it, before and after. */
+    public static String holdsFrom(String was, String is) {
+        return "holds from " + is + " rpm, was " + was;
+    }
+
+    public static final String HOLDS_NOWHERE = "holds at no speed searched";
+
+    /** Said where more is asked of a pump that has no more oil. */
+    public static final String NO_MORE_OIL =
+            "the pump has no more oil to give, so a higher set pressure raises nothing";
+
+    /** Nothing of what is looked at has moved. */
+    public static final String NOTHING_MOVES = "nothing moves to speak of";
+}

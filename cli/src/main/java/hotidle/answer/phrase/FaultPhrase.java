@@ -1,0 +1,51 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import hotidle.assess.StateFault;
+
+/** What fails in a build at a driving condition. */
+public record FaultPhrase(Quantity.UnitSystem units) {
+
+    /** In a cell where nothing fails. */
+    public static final String OK = HeadroomPhrase.OK;
+
+    /** In a narrow cell; pressures [Pa] in the units of the table. */
+    public String cell(StateFault fault) {
+        return switch (fault.kind()) {
+            case NOT_KNOWN -> "not known";
+            case LINE_LOW -> "LINE LOW " + Quantity.PRESSURE.number(units, fault.is());
+            case LINE_HIGH -> "LINE HIGH " + Quantity.PRESSURE.number(units, fault.is());
+            case RELIEF_OPEN -> "RELIEF OPEN";
+            case INLET_STARVED -> "INLET STARVED";
+            case CLUTCH_SLIPS -> "CLUTCH SLIPS";
+            case CLUTCH_DRAGS -> "CLUTCH DRAGS";
+            case SHORT_OF_OIL -> "SHORT OF OIL";
+            case METAL_CONTACT -> "HUB CONTACT";
+            case FILM_THIN -> "FILM THIN";
+        };
+    }
+
+    /** In a sentence, behind the name of a build. */
+    public String said(StateFault fault) {
+        return switch (fault.kind()) {
+            case NOT_KNOWN -> "no steady state was found";
+            case LINE_LOW ->
+                "line " + LinePressurePhrase.number(units, fault.is(), fault.needs()) + " of "
+                        + Quantity.PRESSURE.with(units, fault.needs());
+            case LINE_HIGH ->
+                "line " + Quantity.PRESSURE.with(units, fault.is()) + ", far above its "
+                        + Quantity.PRESSURE.with(units, fault.needs());
+            case RELIEF_OPEN -> "relief valve open, line " + Quantity.PRESSURE.with(units, fault.is());
+            case INLET_STARVED -> "pump inlet starved";
+            case CLUTCH_SLIPS ->
+                fault.part() + " slips, " + Quantity.PRESSURE.number(units, fault.is()) + " of "
+                        + Quantity.PRESSURE.with(units, fault.needs());
+            case CLUTCH_DRAGS -> fault.part() + " drags, though the range does not apply it";
+            case SHORT_OF_OIL -> fault.part() + " short of oil";
+            case METAL_CONTACT -> fault.part() + " in metal contact";
+            case FILM_THIN ->
+                fault.part() + " film " + Quantity.FILM.number(units, fault.is()) + ", least allowed "
+                        + Quantity.FILM.with(units, fault.needs());
+        };
+    }
+}

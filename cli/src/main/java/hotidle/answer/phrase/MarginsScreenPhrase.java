@@ -1,0 +1,76 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.MarginQuantity;
+import hotidle.answer.format.Quantity;
+import hotidle.assess.Margin;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The first screen of judged builds. */
+public record MarginsScreenPhrase(Quantity.UnitSystem units) {
+
+    public static final List<String> HEAD = List.of("headroom", "at", "limit", "is, of needed or allowed");
+
+    /** Headroom and verdict in one cell. */
+    public String verdict(Margin margin) {
+        return HeadroomPhrase.of(margin.headroom()) + " " + HeadroomPhrase.verdict(margin.verdict());
+    }
+
+    /** The limit and the part that decides. */
+    public String limit(Margin margin) {
+        return LimitPhrase.label(margin.kind()) + " (" + margin.part() + ")";
+    }
+
+    /** Both figures, the unit once. */
+    public String isOfNeeded(Margin margin) {
+        MarginPhrase phrase = new MarginPhrase(units);
+        String is = Double.isNaN(margin.value())
+                ? phrase.value(margin)
+                : MarginQuantity.of(margin).number(units, margin.value());
+        return is + " of " + phrase.bound(margin);
+    }
+
+    /** Limits that found no room, counted by verdict and driving condition. */
+    public static String more(Map<Margin.Verdict, Map<String, Long>> counts) {
+        return "More, less grave: " + counted(counts) + " (--full).";
+    }
+
+    /** The worst limit of a build, and how many there are of that sort. */
+    public String worst(String duty, Margin worst, Map<Margin.Verdict, Map<String, Long>> counts) {
+        return "First limit " + limit(worst) + " at " + duty + ", " + verdict(worst) + "."
+                + (counts.isEmpty() ? "" : " " + counted(counts) + ".");
+    }
+
+    private static String counted(Map<Margin.Verdict, Map<String, Long>> counts) {
+        return counts.entrySet().stream()
+                .map(one -> HeadroomPhrase.verdict(one.getKey()) + " "
+                        + one.getValue().entrySet().stream()
+                                .map(at -> at.getValue() + " at " + at.getKey())
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** A build in front of what is said of it. */
+    public static String headed(String build, boolean fails, String said) {
+        return build + (fails ? " FAILS. " : ": ") + said;
+    }
+
+    /** Builds that found no room; those that fail are named. */
+    public static String moreBuilds(int builds, List<String> failing) {
+        return CountPhrase.of(builds, "more build")
+                + (failing.isEmpty() ? " without a failing limit" : "; FAILS: " + String.join(", ", failing))
+                + " (--full).";
+    }
+
+    /** A clutch that presses although it should be off. */
+    public static String drags(String clutch, String duty) {
+        return "FAILS: " + clutch + " drags at " + duty + ", though the range does not apply it.";
+    }
+
+    /** Driving conditions at which something could not be found. */
+    public static String notKnown(List<String> duties) {
+        return "NOT KNOWN in part or whole at " + String.join(", ", duties)
+                + ": no steady state was found (--full says of what).";
+    }
+}

@@ -1,0 +1,122 @@
+package hotidle.answer.sweep;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.HubFilmPhrase;
+import hotidle.answer.phrase.MorePhrase;
+import hotidle.answer.phrase.ShortOfOilPhrase;
+import hotidle.answer.phrase.SweepPhrase;
+import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.assess.Assessment;
+import hotidle.assess.Figures;
+import hotidle.result.Outcome;
+import hotidle.study.FrictionBands;
+import hotidle.study.SpeedSweep;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+
+/** One sweep on a first screen: what fails over speed, and as many of its speeds and columns as fit. */
+record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem units) {
+
+    /** Lines that it takes at least: head, rule, three speeds, and what is said around them. */
+    static final int LEAST = 9;
+
+    /** What fails, and at which speeds. */
+    List<String> fails() {
+        SweepPhrase phrase = new SweepPhrase(units);
+        List<String> lines = new ArrayList<>();
+        List<Double> unsolved = sweep.shown().stream()
+                .filter(outcome -> outcome.unsolved().isPresent())
+                .map(outcome -> outcome.conditions().speed())
+                .toList();
+        if (!unsolved.isEmpty()) {
+            lines.add(phrase.notKnown(unsolved));
+        }
+        List<Double> low = speeds(one -> one.figures().low());
+        if (!low.isEmpty()) {
+            lines.add(phrase.low(low));
+        }
+        List<Double> high = speeds(one -> one.figures().farAboveSet());
+        if (!high.isEmpty()) {
+            lines.add(phrase.high(high));
+        }
+        List<Double> starved = speeds(one -> one.figures().inletStarved());
+        if (!starved.isEmpty()) {
+            lines.add(phrase.inletStarved(starved));
+        }
+        List<Double> shortAt = speeds(one -> !one.starved().isEmpty());
+        if (!shortAt.isEmpty()) {
+            lines.add(ShortOfOilPhrase.speeds(units, shortAt));
+        }
+        List<Double> contact = sweep.contactSpeeds();
+        if (!contact.isEmpty()) {
+            lines.add(new HubFilmPhrase(units).contact(sweep.duty().name(), contact));
+        }
+        return lines;
+    }
+
+    private List<Double> speeds(Predicate<Assessment> where) {
+        return sweep.assessed().stream()
+                .flatMap(Optional::stream)
+                .filter(where)
+                .map(one -> one.state().conditions().speed())
+                .toList();
+    }
+
+    /** The table in so many lines: speeds evenly drawn, first and last among them. */
+    String table(int lines) {
+        int all = sweep.shown().size();
+        List<SweepColumns.Column> columns = fitting();
+        int room = lines - head(columns);
+        int rows = Math.max(2, all <= room ? all : room - 1);
+        List<Integer> shown = all <= rows
+                ? IntStream.range(0, all).boxed().toList()
+                : IntStream.range(0, rows)
+                        .map(i -> (int) Math.round((double) i * (all - 1) / (rows - 1)))
+                        .distinct()
+                        .boxed()
+                        .toList();
+        TextTable table = table(columns, shown);
+        return table.fitted(Wrap.WIDTH) + (shown.size() < all ? MorePhrase.speeds(shown.size(), all) + "\n" : "");
+    }
+
+    private int head(List<SweepColumns.Column> columns) {
+        return (int) table(columns, List.of(0)).fitted(Wrap.WIDTH).lines().count() - 1;
+    }
+
+    /** The columns that fit side by side, those left out that say least. */
+    private List<SweepColumns.Column> fitting() {
+        List<SweepColumns.Column> columns = new ArrayList<>(SweepColumns.deciding(sweep, bands, units));
+        List<Integer> all = IntStream.range(0, sweep.shown().size()).boxed().toList();
+        while (columns.size() > 1
+                && table(columns, all).fitted(Wrap.WIDTH).lines().anyMatch(line -> line.length() > Wrap.WIDTH)) {
+            columns.remove(SweepColumns.least(columns));
+        }
+        return columns;
+    }
+
+    private TextTable table(List<SweepColumns.Column> columns, List<Integer> rows) {
+        List<String> head = new ArrayList<>(List.of("rpm"));
+        columns.forEach(column -> head.add(column.head()));
+        TextTable table = new TextTable(head);
+        for (int i : rows) {
+            Outcome outcome = sweep.shown().get(i);
+            Optional<Assessment> assessed = sweep.assessed().get(i);
+            List<String> row = new ArrayList<>(
+                    List.of(Quantity.SPEED.number(units, outcome.conditions().speed())));
+            columns.forEach(
+                    column -> row.add(assessed.map(one -> text(column, one)).orElse(UnsolvedPhrase.CELL)));
+            table.add(row);
+        }
+        return table;
+    }
+
+    private static String text(SweepColumns.Column column, Assessment one) {
+        Figures figures = one.figures();
+        return column.text().apply(figures, one.state());
+    }
+}

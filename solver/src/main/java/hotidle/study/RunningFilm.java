@@ -1,0 +1,57 @@
+package hotidle.study;
+
+import hotidle.assess.HubReading;
+import hotidle.result.Solution;
+import hotidle.transmission.DutyPoint;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The hub's film where it is thinnest over the engine speeds at which the unit runs: from its slowest driving condition on. A film at a
+ * speed below that fails nothing.
+ *
+ * @param hub     the bushing
+ * @param speed   [rev/s]
+ * @param film    [m]; empty where metal touches
+ * @param allowed the least one allowed [m]
+ */
+public record RunningFilm(String hub, double speed, OptionalDouble film, double allowed) {
+
+    /** Of a sweep; empty without a hub, or where no state is known. */
+    static Optional<RunningFilm> of(SpeedSweep sweep) {
+        if (sweep.roles().hub().isEmpty()) {
+            return Optional.empty();
+        }
+        double slowest = sweep.unit().duties().stream()
+                .mapToDouble(DutyPoint::speed)
+                .min()
+                .orElse(0);
+        List<Solution> running = sweep.states().stream()
+                .filter(state -> state.conditions().speed() >= slowest)
+                .toList();
+        return running.stream()
+                .map(state -> of(sweep, state))
+                .min(Comparator.comparingDouble(one -> one.film.orElse(-1)));
+    }
+
+    private static RunningFilm of(SpeedSweep sweep, Solution state) {
+        HubReading reading = HubReading.of(sweep.roles(), state);
+        return new RunningFilm(
+                sweep.roles().hub().orElseThrow().name(),
+                state.conditions().speed(),
+                reading.least(),
+                reading.allowed());
+    }
+
+    /** Whether metal touches. */
+    public boolean contact() {
+        return film.isEmpty();
+    }
+
+    /** Whether metal touches, or the film is thinner than allowed. */
+    public boolean fails() {
+        return contact() || film.getAsDouble() < allowed;
+    }
+}
