@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description = "Puts builds of a circuit side by side at each duty point, and says in plain words what differs.")
+        description =
+                "Puts builds of a circuit side by side at each driving condition, and says in plain words what differs.")
 final class CompareCommand implements Callable<Integer> {
 
     @Mixin
@@ -30,7 +31,7 @@ final class CompareCommand implements Callable<Integer> {
             names = "--speed",
             defaultValue = "400..4000/50rpm",
             description =
-                    "engine speeds searched for the onset of regulation and the least film. Default: ${DEFAULT-VALUE}")
+                    "engine speeds searched for the speed from which the line is held and the least film. Default: ${DEFAULT-VALUE}")
     String speed;
 
     @Mixin

@@ -36,7 +36,8 @@ import picocli.CommandLine.ScopeType;
             CheckCommand.class,
             NewCommand.class,
             SheetCommand.class,
-            ListCommand.class
+            ListCommand.class,
+            ExplainCommand.class
         },
         footer = {
             "",

@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "leaks",
         mixinStandardHelpOptions = true,
         description =
-                "Shows where every bit of oil goes at a duty point, what each repair wins back, and in which order"
+                "Shows where every bit of oil goes at a driving condition, what each repair wins back, and in which order"
                         + " repairs are best done.")
 final class LeaksCommand implements Callable<Integer> {
 
@@ -29,7 +29,7 @@ final class LeaksCommand implements Callable<Integer> {
     @Option(names = "--build", description = "a build. Default: the circuit's first")
     String build;
 
-    @Option(names = "--duty", description = "duty point. Default: the first")
+    @Option(names = "--duty", description = "driving condition. Default: the first")
     String duty;
 
     /** Engine speeds over which the onset of regulation is searched, where none are given. */

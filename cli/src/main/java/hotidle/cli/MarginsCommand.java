@@ -19,8 +19,8 @@ import picocli.CommandLine.Spec;
         name = "margins",
         mixinStandardHelpOptions = true,
         description =
-                "Judges a build at each duty point: does it regulate, do the clutches hold, is it lubricated, does the"
-                        + " hub keep its film? Headroom below 0 fails, up to 10 %% is close.")
+                "Judges a build at each driving condition: does it regulate, do the clutches hold, is it lubricated, does the"
+                        + " hub keep its film? Headroom below 0 fails, up to 10 %% is narrow.")
 final class MarginsCommand implements Callable<Integer> {
 
     @Mixin

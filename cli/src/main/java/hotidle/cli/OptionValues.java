@@ -63,7 +63,7 @@ final class OptionValues {
     /** What {@code --speed} says where the hub is searched; the step of the default follows. */
     static final String SEARCHED_SPEEDS =
             "engine speeds searched for the hub's least film and largest load, for example 600..4000/50rpm."
-                    + " Default: from the slowest duty point to 4000rpm in steps of ";
+                    + " Default: from the slowest driving condition to 4000rpm in steps of ";
 
     /** No engine idles below this: 400 rpm (assumed) [rev/s]. */
     private static final double SLOWEST = 400 / 60.0;
@@ -93,9 +93,10 @@ final class OptionValues {
     /** The duty of a name. */
     static DutyPoint duty(Transmission unit, String name) {
         return unit.duty(name)
-                .orElseThrow(() -> new WrongInputException("hotidle: " + unit.circuit() + " has no duty point " + name
-                        + "\nduty points: "
-                        + unit.duties().stream().map(DutyPoint::name).collect(Collectors.joining(", "))));
+                .orElseThrow(
+                        () -> new WrongInputException("hotidle: " + unit.circuit() + " has no driving condition " + name
+                                + "\ndriving conditions: "
+                                + unit.duties().stream().map(DutyPoint::name).collect(Collectors.joining(", "))));
     }
 
     /** The duty with another range. */

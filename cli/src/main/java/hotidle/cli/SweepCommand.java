@@ -1,10 +1,8 @@
 package hotidle.cli;
 
 import hotidle.answer.sweep.SweepAnswer;
-import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
-import hotidle.plots.Picture;
 import hotidle.study.FrictionBands;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
@@ -69,8 +67,8 @@ final class SweepCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
-        checkPicture("--plot", plot, speeds);
-        checkPicture("--plot-film", plotFilm, speeds);
+        SweepPictures pictures = new SweepPictures(plot, plotFilm);
+        pictures.check(speeds);
         OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
@@ -83,36 +81,8 @@ final class SweepCommand implements Callable<Integer> {
         SweepAnswer answer =
                 new SweepAnswer(described, sweeps, FrictionBands.of(sweeps), swept.warm(), asked.shared.units);
         answer.warnings().forEach(spec.commandLine().getErr()::println);
-        if (plot != null) {
-            draw(answer.picture().orElseThrow(), plot, answer.leftOutOfPicture());
-        }
-        if (plotFilm != null) {
-            draw(answer.filmPicture().orElseThrow(() -> noFilm(described)), plotFilm, answer.leftOutOfFilmPicture());
-        }
+        pictures.draw(described, answer, spec.commandLine().getErr());
         return Printed.print(spec, asked.shared, answer);
-    }
-
-    private void draw(Picture picture, Path file, String leftOut) {
-        PictureFile.write(picture, file);
-        spec.commandLine().getErr().println("drawn: " + file + leftOut);
-    }
-
-    private static WrongInputException noFilm(DescribedCircuit described) {
-        return new WrongInputException("hotidle: --plot-film: there is no film to draw: "
-                + (Roles.of(described.unit()).hub().isEmpty()
-                        ? described.name() + " has no hub bushing that chambers load"
-                        : "metal touches, or no state was found, at every speed"));
-    }
-
-    private static void checkPicture(String option, Path file, List<Double> speeds) {
-        if (file == null) {
-            return;
-        }
-        PictureFile.check(option, file);
-        if (speeds.size() < 2) {
-            throw new WrongInputException(
-                    "hotidle: " + option + " needs a series of speeds; write --speed 400..4000/50rpm");
-        }
     }
 
     private void refuseUncommanded(Transmission unit) {

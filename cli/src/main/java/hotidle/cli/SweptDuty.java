@@ -26,7 +26,7 @@ final class SweptDuty {
 
     @Option(
             names = "--duty",
-            description = "duty point whose temperatures, torque and lockup state are used. Default: the first")
+            description = "driving condition whose temperatures, torque and lockup state are used. Default: the first")
     private String duty;
 
     @Option(names = "--range", description = "range engaged. Default: the duty's own")

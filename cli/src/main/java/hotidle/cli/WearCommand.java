@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
         name = "wear",
         mixinStandardHelpOptions = true,
         description =
-                "Finds for each fit alone the size at which the first limit is gone at any duty point, and how far all fits"
+                "Finds for each fit alone the size at which the first limit is gone at any driving condition, and how far all fits"
                         + " may wear together.")
 final class WearCommand implements Callable<Integer> {
 

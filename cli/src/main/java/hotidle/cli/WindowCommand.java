@@ -17,7 +17,7 @@ import picocli.CommandLine.Spec;
         name = "window",
         mixinStandardHelpOptions = true,
         description =
-                "Finds the lowest and highest set pressure that each limit allows at every duty point, and what is left"
+                "Finds the lowest and highest set pressure that each limit allows at every driving condition, and what is left"
                         + " for all of them. Command and spring are set together, as by --set of sweep.")
 final class WindowCommand implements Callable<Integer> {
 

@@ -64,7 +64,8 @@ class CheckCommandTest {
         Files.writeString(file, text.replace("range: fourth\n", "range: second\n"));
         Run own = Run.of("check", file.toString());
         assertEquals(HotIdle.DONE, own.code(), own.err());
-        assertTrue(own.out().contains("Not judged, since no duty point is in a range that applies it:"), own.out());
+        assertTrue(
+                own.out().contains("Not judged, since no driving condition is in a range that applies it:"), own.out());
         assertTrue(own.out().contains("overdrive-clutch (fourth)"), own.out());
         assertTrue(!Run.of("check", "training-rig").out().contains("Not judged"));
     }

@@ -53,7 +53,7 @@ class CommandsTest {
                 "worn-raised cannot hold its 270 psi at hot-idle",
                 "The pump has no more oil to give",
                 "restored-raised holds its 270 psi at hot-idle",
-                "Onset of regulation moves from",
+                "The speed from which it holds moves from",
                 "the secondary stops balancing the primary's side load",
                 "The unit maker's")) {
             assertTrue(run.out().replaceAll("\\s+", " ").contains(words), words + " is not in\n" + run.out());

@@ -24,6 +24,11 @@ import java.util.TreeSet;
  */
 public record Doubt(Why why, String where, double value, double limit) {
 
+    /** The one of two doubts of a sort that is further past its limit. */
+    public static Doubt worse(Doubt one, Doubt other) {
+        return Math.abs(other.value - other.limit) > Math.abs(one.value - one.limit) ? other : one;
+    }
+
     /** What makes a state doubtful. */
     public enum Why {
         /** Temperature of a region and the nearest one at which the oil's viscosity was measured [K]. */

@@ -33,6 +33,14 @@ public record Margin(
     /** Up to this headroom a margin is close (assumed) [-]. */
     public static final double CLOSE = 0.10;
 
+    /** Headroom beyond this is not worth a number (chosen) [-]. */
+    private static final double AMPLE = 9.99;
+
+    /** Whether a headroom is so large that its number says nothing. */
+    public static boolean ample(double headroom) {
+        return headroom > AMPLE;
+    }
+
     /** The limits of a unit, in the order in which they are shown. */
     public enum Kind {
         REGULATION("regulation", false),

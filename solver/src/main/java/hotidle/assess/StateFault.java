@@ -21,6 +21,7 @@ public record StateFault(Kind kind, String part, double is, double needs) {
         CLUTCH_DRAGS,
         SHORT_OF_OIL,
         METAL_CONTACT,
-        FILM_THIN
+        FILM_THIN,
+        HUB_LOAD
     }
 }

@@ -24,7 +24,6 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -201,7 +200,7 @@ public record Comparison(List<BuildAtDuty> cells) {
     }
 
     /**
-     * The duties that change a verdict: at which some build fails in what it does not fail at a given one.
+     * The duties that change a verdict: at which what fails first in some build is not what fails first in it at a given one.
      *
      * @param given by name; it is none of them
      */
@@ -209,13 +208,17 @@ public record Comparison(List<BuildAtDuty> cells) {
         return duties().stream()
                 .filter(duty -> !duty.name().equals(given))
                 .filter(duty -> units().stream()
-                        .anyMatch(unit ->
-                                !kinds(cell(unit.build(), given)).containsAll(kinds(cell(unit.build(), duty.name())))))
+                        .anyMatch(unit -> changes(cell(unit.build(), given), cell(unit.build(), duty.name()))))
                 .toList();
     }
 
-    private static Set<StateFault.Kind> kinds(BuildAtDuty cell) {
-        return cell.faults().stream().map(StateFault::kind).collect(Collectors.toSet());
+    private static boolean changes(BuildAtDuty given, BuildAtDuty cell) {
+        Optional<StateFault.Kind> first = first(cell);
+        return first.isPresent() && !first.equals(first(given));
+    }
+
+    private static Optional<StateFault.Kind> first(BuildAtDuty cell) {
+        return cell.faults().stream().map(StateFault::kind).findFirst();
     }
 
     /** Builds with low pressure at idle, which are not to be stall-tested. */

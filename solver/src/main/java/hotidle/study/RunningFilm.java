@@ -1,6 +1,9 @@
 package hotidle.study;
 
 import hotidle.assess.HubReading;
+import hotidle.assess.StateFault;
+import hotidle.network.Placed;
+import hotidle.part.Bushing;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import java.util.Comparator;
@@ -24,16 +27,35 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
         if (sweep.roles().hub().isEmpty()) {
             return Optional.empty();
         }
+        return running(sweep).stream()
+                .map(state -> of(sweep, state))
+                .min(Comparator.comparingDouble(one -> one.film.orElse(-1)));
+    }
+
+    /** States at the speeds at which the unit runs. */
+    private static List<Solution> running(SpeedSweep sweep) {
         double slowest = sweep.unit().duties().stream()
                 .mapToDouble(DutyPoint::speed)
                 .min()
                 .orElse(0);
-        List<Solution> running = sweep.states().stream()
+        return sweep.states().stream()
                 .filter(state -> state.conditions().speed() >= slowest)
                 .toList();
-        return running.stream()
-                .map(state -> of(sweep, state))
-                .min(Comparator.comparingDouble(one -> one.film.orElse(-1)));
+    }
+
+    /** The hub's largest unit load at the same speeds, where it is more than its material bears. */
+    static Optional<StateFault> heaviest(SpeedSweep sweep) {
+        return sweep.roles()
+                .hub()
+                .map(Placed::name)
+                .flatMap(hub -> running(sweep).stream()
+                        .map(state -> new StateFault(
+                                StateFault.Kind.HUB_LOAD,
+                                hub,
+                                state.measure(hub, Bushing.UNIT_LOAD).orElseThrow(),
+                                state.measure(hub, Bushing.PERMISSIBLE_LOAD).orElseThrow()))
+                        .filter(load -> load.is() > load.needs())
+                        .max(Comparator.comparingDouble(StateFault::is)));
     }
 
     private static RunningFilm of(SpeedSweep sweep, Solution state) {

@@ -28,6 +28,7 @@ final class StateFaults {
                         faults.add(new StateFault(StateFault.Kind.CLUTCH_DRAGS, clutch, pressure, 0)));
         sorted(cell.starved()).forEach(margin -> faults.add(of(StateFault.Kind.SHORT_OF_OIL, margin)));
         cell.hubFilm().filter(RunningFilm::fails).ifPresent(film -> faults.add(of(film)));
+        RunningFilm.heaviest(cell.sweep()).ifPresent(load -> faults.add(load));
         return List.copyOf(faults);
     }
 

@@ -128,7 +128,7 @@ public record CompareAnswer(
             text.append("\nTake with care\n");
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
-        text.append("\n").append(Caution.WHOLE).append("\n");
+        text.append("\n").append(Caution.whole(commanded())).append("\n");
         return text.append(NoStallPhrase.of(comparison.lowAtIdle())).toString();
     }
 

@@ -39,7 +39,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         rows.addAll(consumers(roles));
         rows.addAll(List.of(
                 figure("pump delivery before slip", Quantity.FLOW, Figures::swept),
-                figure("  slip in the pump", Quantity.FLOW, Figures::slip),
+                figure("  pump slip", Quantity.FLOW, Figures::slip),
                 figure(
                         "    known to +-, fits as measured",
                         Quantity.FLOW,
@@ -82,16 +82,13 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         List<CompareRow> rows = new ArrayList<>(List.of(
                 figure("set pressure commanded", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
                 figure("line pressure", Quantity.PRESSURE, Figures::line),
-                figure(
-                        "  override (line less set)",
-                        Quantity.PRESSURE,
-                        f -> f.override().orElse(Double.NaN)),
+                figure("  rise over set", Quantity.PRESSURE, f -> f.override().orElse(Double.NaN)),
                 CompareRow.word("  regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
         if (comparison.units().stream().anyMatch(bands::asked)) {
             rows.add(
                     new CompareRow(CompareRow.headed(units, "  within spool friction", Quantity.PRESSURE), this::band));
         }
-        rows.add(CompareRow.speed(units, "onset of regulation", SpeedSweep::onset));
+        rows.add(CompareRow.speed(units, "holds from", SpeedSweep::onset));
         return rows;
     }
 

@@ -46,7 +46,10 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
             } else {
                 Comparison.BuildAtDuty first = failing.get(0);
                 fail.add(phrase.fails(
-                        unit.build(), first.faults().get(0), first.duty().name(), failing.size()));
+                        unit.build(),
+                        first.faults().get(0),
+                        first.duty().name(),
+                        names(failing.subList(1, failing.size()))));
             }
         }
         if (!fail.isEmpty()) {
@@ -56,6 +59,10 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
             all.add(CompareScreenPhrase.holds(holding, comparison.duties().size()));
         }
         return all;
+    }
+
+    private static List<String> names(List<Comparison.BuildAtDuty> cells) {
+        return cells.stream().map(cell -> cell.duty().name()).toList();
     }
 
     /** Where the weakest clutch and the most pump power are. */

@@ -1,8 +1,8 @@
 package hotidle.answer.map;
 
 import hotidle.answer.format.Quantity;
-import hotidle.answer.phrase.HeadroomPhrase;
 import hotidle.answer.phrase.LimitPhrase;
+import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
 import hotidle.transmission.WearSize;
@@ -50,6 +50,6 @@ record MapGrid(WindowMap map) {
         if (headroom == Double.NEGATIVE_INFINITY) {
             return "contact";
         }
-        return headroom > HeadroomPhrase.AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f", 100 * headroom);
+        return Margin.ample(headroom) ? "ample" : String.format(Locale.ROOT, "%+.0f", 100 * headroom);
     }
 }

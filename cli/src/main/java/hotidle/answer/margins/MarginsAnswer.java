@@ -103,7 +103,9 @@ public record MarginsAnswer(
             text.append(undecided.isEmpty() ? "" : Wrap.lines(undecided, "  ", "  "));
         }
         notCommanded.ifPresent(why -> text.append(Wrap.lines(MarginSentences.notCommanded(why), "", "  ")));
-        text.append("\n").append(Caution.WHOLE).append("\n");
+        text.append("\n")
+                .append(Caution.whole(builds.get(0).unit().commanded().isPresent()))
+                .append("\n");
         text.append(noStall());
         boolean many = builds.size() > 1;
         for (JudgedBuild build : builds) {

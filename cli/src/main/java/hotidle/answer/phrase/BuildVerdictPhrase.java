@@ -32,7 +32,7 @@ public record BuildVerdictPhrase(Quantity.UnitSystem units) {
                 switch (first) {
                     case FAILS -> "FAILS. First limit: ";
                     case NOT_KNOWN -> "NOT KNOWN. First limit: ";
-                    case CLOSE -> "CLOSE" + known + ". First limit: ";
+                    case CLOSE -> "NARROW" + known + ". First limit: ";
                     case HOLDS -> "HOLDS" + known + ". Least headroom: ";
                 };
         return build + ": " + fails + words + limit

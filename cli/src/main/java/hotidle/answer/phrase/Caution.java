@@ -19,6 +19,20 @@ public final class Caution {
     public static final String RAISED =
             "Raised pressure loads case, pump, rings, shafts. An estimate, not an approval; cautions: --full.";
 
+    /** The whole text for a bench. */
+    public static final String BENCH = Wrap.lines(
+                    "An estimate, not an approval. Oil under pressure sprays from every joint and goes through skin: eye"
+                            + " protection on, hoses pinned, hands off fittings until the gauge reads nothing; hot oil burns. A relief"
+                            + " valve stays on the supply. The bench maker's instructions come first.",
+                    "",
+                    "")
+            .stripTrailing();
+
+    /** The whole text; arguments as of {@link #of}. */
+    public static String whole(boolean commanded) {
+        return commanded ? WHOLE : BENCH;
+    }
+
     /**
      * The line that stands under an answer.
      *

@@ -57,10 +57,10 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + (failing == 0 ? "none of which fails" : failing + " of which fail; first " + worst) + " (--full)";
     }
 
-    /** What fails first in a build, and where. */
-    public String fails(String build, StateFault first, String duty, int duties) {
+    /** What fails first in a build, and where; then the other driving conditions at which something fails. */
+    public String fails(String build, StateFault first, String duty, List<String> others) {
         return build + " at " + duty + " (" + new FaultPhrase(units).said(first) + ")"
-                + (duties > 1 ? " and " + (duties - 1) + " more" : "");
+                + (others.isEmpty() ? "" : ", " + String.join(", ", others));
     }
 
     /** All builds that fail, as {@link #fails} has each. */

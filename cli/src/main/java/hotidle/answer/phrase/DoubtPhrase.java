@@ -43,7 +43,7 @@ public final class DoubtPhrase {
                         + ": vortices, the law of the film holds for laminar flow";
             case OUTLET_NOT_AS_GIVEN ->
                 "oil leaves " + doubt.where() + " at "
-                        + Quantity.TEMPERATURE.with(units, doubt.value()) + ", but the duty gives it "
+                        + Quantity.TEMPERATURE.with(units, doubt.value()) + ", but the driving condition gives it "
                         + Quantity.TEMPERATURE.with(units, doubt.limit());
         };
     }
@@ -59,15 +59,11 @@ public final class DoubtPhrase {
         doubts.forEach((state, all) -> all.forEach(doubt -> {
             boolean oil = doubt.why() == Doubt.Why.OIL_EXTRAPOLATED;
             String key = doubt.why() + " " + (oil ? doubt.limit() : doubt.where());
-            worst.merge(key, doubt, DoubtPhrase::worse);
+            worst.merge(key, doubt, Doubt::worse);
             states.computeIfAbsent(key, name -> new LinkedHashSet<>()).add(state);
         }));
         List<String> lines = new ArrayList<>();
         worst.forEach((key, doubt) -> lines.add(String.join(", ", states.get(key)) + ": " + of(doubt, units) + "."));
         return lines;
-    }
-
-    private static Doubt worse(Doubt one, Doubt other) {
-        return Math.abs(other.value() - other.limit()) > Math.abs(one.value() - one.limit()) ? other : one;
     }
 }

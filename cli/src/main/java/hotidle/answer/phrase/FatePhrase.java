@@ -10,7 +10,7 @@ public final class FatePhrase {
     /** The words of a fate. */
     public static String of(OilBudget.Fate fate) {
         return switch (fate) {
-            case SLIP -> "slip in the pump";
+            case SLIP -> "pump slip";
             case LEAK -> "leaks";
             case USED -> "used";
             case RECIRCULATED -> "sent back to the inlet by the regulator";

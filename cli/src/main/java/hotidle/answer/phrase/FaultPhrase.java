@@ -22,6 +22,7 @@ public record FaultPhrase(Quantity.UnitSystem units) {
             case SHORT_OF_OIL -> "SHORT OF OIL";
             case METAL_CONTACT -> "HUB CONTACT";
             case FILM_THIN -> "FILM THIN";
+            case HUB_LOAD -> "HUB OVERLOAD";
         };
     }
 
@@ -46,6 +47,9 @@ public record FaultPhrase(Quantity.UnitSystem units) {
             case FILM_THIN ->
                 fault.part() + " film " + Quantity.FILM.number(units, fault.is()) + ", least allowed "
                         + Quantity.FILM.with(units, fault.needs());
+            case HUB_LOAD ->
+                fault.part() + " unit load " + Quantity.PRESSURE.number(units, fault.is()) + ", bears "
+                        + Quantity.PRESSURE.with(units, fault.needs());
         };
     }
 }

@@ -12,7 +12,7 @@ public final class FlowsPhrase {
     /** The same, and what else stands in the lines of a circuit in which nothing is commanded. */
     public static final String UNCOMMANDED =
             "A pump delivers what it sweeps (displacement x speed x filling) and what its tips drag along, less all slip,"
-                    + " counted as it is at the inlet. A flow left blank: that passage is shut at this duty point. "
+                    + " counted as it is at the inlet. A flow left blank: that passage is shut at this driving condition. "
                     + VOLUMES;
 
     /** Said where leaks fall although nothing was repaired. */

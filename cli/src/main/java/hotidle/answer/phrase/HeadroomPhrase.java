@@ -6,13 +6,10 @@ import java.util.Locale;
 /** Headroom and verdict of a limit. */
 public final class HeadroomPhrase {
 
-    /** Headroom beyond this is not worth a number (chosen) [-]. */
-    public static final double AMPLE = 9.99;
-
     /** What headroom and verdict mean, beneath a table of limits. */
     public static final String LEGEND =
             "Headroom is what is to spare, as a share of what is needed (of an upper limit: as a share of what is there), from"
-                    + " figures with all their digits. FAILS: below 0; close: up to 10 %; not known is no failure. Clutch figures carry the"
+                    + " figures with all their digits. FAILS: below 0; narrow: up to 10 %; not known is no failure. Clutch figures carry the"
                     + " capacity factor of the circuit file. What film and unit load the hub is allowed follows from the roughness and the bushing-material in the"
                     + " circuit file (assumed), so that builds with another bushing have other limits.";
 
@@ -26,12 +23,16 @@ public final class HeadroomPhrase {
         if (Double.isNaN(headroom)) {
             return "-";
         }
-        return headroom > AMPLE ? "ample" : String.format(Locale.ROOT, "%+.0f %%", 100 * headroom);
+        return Margin.ample(headroom) ? "ample" : String.format(Locale.ROOT, "%+.0f %%", 100 * headroom);
     }
 
     /** FAILS in capitals, so that it is seen. */
     public static String verdict(Margin.Verdict verdict) {
-        String word = verdict.word().replace('_', ' ');
-        return verdict == Margin.Verdict.FAILS ? word.toUpperCase(Locale.ROOT) : word;
+        return switch (verdict) {
+            case FAILS -> verdict.word().toUpperCase(Locale.ROOT);
+            case NOT_KNOWN -> "not known";
+            case CLOSE -> "narrow";
+            case HOLDS -> verdict.word();
+        };
     }
 }

@@ -12,7 +12,7 @@ public final class MapPhrase {
 
     /** Beneath the tables. */
     public static String legend(SetPressure.By by) {
-        return "Headroom is the worst of all limits at all duty points; 0 % and less fails, up to 10 % is close. "
+        return "Headroom is the worst of all limits at all driving conditions; 0 % and less fails, up to 10 % is narrow. "
                 + assumed(by) + " The film allowed is an assumption from roughness.";
     }
 
@@ -45,7 +45,8 @@ public final class MapPhrase {
 
     /** Beneath a picture. */
     public static String subtitle(String circuit, SetPressure.By by) {
-        return circuit + ": worst of all limits at all duty points. " + assumed(by) + " An estimate, not an approval.";
+        return circuit + ": worst of all limits at all driving conditions. " + assumed(by)
+                + " An estimate, not an approval.";
     }
 
     /** A point with a name: the build's own by that name, another one as that size in the build. */

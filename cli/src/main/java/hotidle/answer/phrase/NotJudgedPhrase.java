@@ -14,7 +14,7 @@ public final class NotJudgedPhrase {
         String names = ranges.entrySet().stream()
                 .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
                 .collect(Collectors.joining(", "));
-        return "Not judged, since no duty point is in a range that applies it: " + names
-                + ". 'margins' says nothing of it before there is a duty point in such a range.";
+        return "Not judged, since no driving condition is in a range that applies it: " + names
+                + ". 'margins' says nothing of it before there is a driving condition in such a range.";
     }
 }

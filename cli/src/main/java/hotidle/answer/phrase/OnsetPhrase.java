@@ -12,17 +12,17 @@ public record OnsetPhrase(Quantity.UnitSystem units) {
     /** In a sentence, with the lowest and the highest speed searched. */
     public String regulates(OptionalDouble onset, double lowest, double highest) {
         if (onset.isEmpty()) {
-            return "Regulates at no speed up to " + Quantity.SPEED.with(units, highest) + ".";
+            return "Holds at no speed up to " + Quantity.SPEED.with(units, highest) + ".";
         }
         return onset.getAsDouble() <= lowest
-                ? "Regulates from " + Quantity.SPEED.with(units, lowest) + " or below."
-                : "Regulates from " + Quantity.SPEED.with(units, onset.getAsDouble()) + " up.";
+                ? "Holds from " + Quantity.SPEED.with(units, lowest) + " or below."
+                : "Holds from " + Quantity.SPEED.with(units, onset.getAsDouble()) + " up.";
     }
 
     /** What a repair does to it. */
     public String moves(double was, double is, double lowest) {
-        return "Onset of regulation moves from " + Quantity.SPEED.number(units, was) + orBelow(was, lowest) + " to "
-                + Quantity.SPEED.with(units, is) + orBelow(is, lowest) + ".";
+        return "The speed from which it holds moves from " + Quantity.SPEED.number(units, was) + orBelow(was, lowest)
+                + " to " + Quantity.SPEED.with(units, is) + orBelow(is, lowest) + ".";
     }
 
     /** Behind what begins there. */

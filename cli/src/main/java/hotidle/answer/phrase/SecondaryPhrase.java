@@ -10,7 +10,7 @@ public final class SecondaryPhrase {
     public static String of(Figures.Secondary secondary) {
         return switch (secondary) {
             case NONE -> "none";
-            case JOINED -> "joined";
+            case JOINED -> "both feeding";
             case UNLOADING -> "unloading";
             case UNLOADED -> "unloaded";
         };

@@ -8,7 +8,7 @@ import java.util.Locale;
 public record SweepPhrase(Quantity.UnitSystem units) {
 
     /** In place of the speeds at which the regulator begins to do something. */
-    public static final String UNCOMMANDED = "not commanded: no set pressure, no onset of regulation";
+    public static final String UNCOMMANDED = "not commanded: no set pressure, no speed from which it holds";
 
     /** The oil and the pistons do the same, whichever way the speed was come to. */
     public static final String AGREE = "rising and falling sweeps agree";
@@ -28,7 +28,7 @@ public record SweepPhrase(Quantity.UnitSystem units) {
 
     /** Speeds at which the regulator begins to do something, each as {@link OnsetPhrase#from} says it. */
     public static String crossings(String onset, List<String> others) {
-        return "onset of regulation: " + onset
+        return "holds from: " + onset
                 + String.join("", others.stream().map(one -> "; " + one).toList());
     }
 

@@ -27,7 +27,7 @@ public final class SweepWarningPhrase {
     public static String tooFast(double asked, double fastest) {
         return String.format(
                 Locale.ROOT,
-                "warning: %.0f rpm is far beyond the circuit's fastest duty point, %.0f rpm",
+                "warning: %.0f rpm is far beyond the circuit's fastest driving condition, %.0f rpm",
                 asked,
                 fastest);
     }

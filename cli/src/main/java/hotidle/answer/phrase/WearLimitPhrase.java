@@ -79,7 +79,7 @@ public final class WearLimitPhrase {
     /** Beneath it all. */
     public static final String LEGEND =
             "Sizes are as measured cold. 'Shop limit' is the one written in the circuit file. A found"
-                    + " limit counts only the limits that hold in this build, at its own duty points; it is an estimate, not a"
+                    + " limit counts only the limits that hold in this build, at its own driving conditions; it is an estimate, not a"
                     + " maker's limit, and the lower of both counts.";
 
     private WearLimitPhrase() {}

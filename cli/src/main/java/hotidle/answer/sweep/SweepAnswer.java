@@ -66,9 +66,22 @@ public record SweepAnswer(
             }
             screen.add(head(sweeps.get(i)));
             one.fails().forEach(line -> screen.add(Wrap.lines(line, "  ", "    ")));
-            screen.add(one.table(screen.room() / left));
+            screen.add(one.table((screen.room() - heads(sweeps.subList(i + 1, sweeps.size()))) / left));
         }
         return screen.text();
+    }
+
+    /** Lines that stand over the tables of some sweeps. */
+    private int heads(List<SpeedSweep> some) {
+        return some.stream()
+                .mapToInt(sweep -> (int) head(sweep).lines().count()
+                        + new SweepScreen(sweep, bands, units)
+                                .fails().stream()
+                                        .mapToInt(line -> (int) Wrap.lines(line, "  ", "    ")
+                                                .lines()
+                                                .count())
+                                        .sum())
+                .sum();
     }
 
     /** Sweeps without room for a table: their heads, or a count; those of which something fails come first. */
@@ -111,7 +124,9 @@ public record SweepAnswer(
     public String full() {
         StringBuilder text = new StringBuilder();
         sweeps.forEach(sweep -> text.append(screen(sweep)).append("\n"));
-        return text.append(Caution.WHOLE).append("\n").toString();
+        return text.append(Caution.whole(sweeps.get(0).unit().commanded().isPresent()))
+                .append("\n")
+                .toString();
     }
 
     private String screen(SpeedSweep sweep) {

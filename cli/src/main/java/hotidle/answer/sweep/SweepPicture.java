@@ -92,7 +92,7 @@ final class SweepPicture {
 
     private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         List<OilChart.FlowBand> bands = new ArrayList<>();
-        bands.add(band("slip in the pump", sweep, units, Figures::slip));
+        bands.add(band("pump slip", sweep, units, Figures::slip));
         for (Group group : Group.values()) {
             if (group.leak()) {
                 bands.add(band(

@@ -25,6 +25,9 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
     /** Lines that it takes at least: head, rule, three speeds, and what is said around them. */
     static final int LEAST = 9;
 
+    /** First and last speed, and the line that says that others are left out. */
+    private static final int LEAST_ROWS = 3;
+
     /** What fails, and at which speeds. */
     List<String> fails() {
         SweepPhrase phrase = new SweepPhrase(units);
@@ -72,7 +75,10 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
         int all = sweep.shown().size();
         List<SweepColumns.Column> columns = fitting();
         int room = lines - head(columns);
-        int rows = Math.max(2, all <= room ? all : room - 1);
+        if (room < Math.min(all, LEAST_ROWS)) {
+            return MorePhrase.speeds(0, all) + "\n";
+        }
+        int rows = all <= room ? all : room - 1;
         List<Integer> shown = all <= rows
                 ? IntStream.range(0, all).boxed().toList()
                 : IntStream.range(0, rows)
@@ -84,8 +90,11 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
         return table.fitted(Wrap.WIDTH) + (shown.size() < all ? MorePhrase.speeds(shown.size(), all) + "\n" : "");
     }
 
+    /** Lines over the rows, with all of them in it: how wide cells are decides how heads are broken. */
     private int head(List<SweepColumns.Column> columns) {
-        return (int) table(columns, List.of(0)).fitted(Wrap.WIDTH).lines().count() - 1;
+        int all = sweep.shown().size();
+        List<Integer> rows = IntStream.range(0, all).boxed().toList();
+        return (int) table(columns, rows).fitted(Wrap.WIDTH).lines().count() - all;
     }
 
     /** The columns that fit side by side, those left out that say least. */

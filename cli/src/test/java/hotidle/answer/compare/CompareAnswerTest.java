@@ -111,7 +111,7 @@ class CompareAnswerTest {
     void wearIsToldAgainstTheBuildBeforeItAndTheFirstAgainstNone() {
         String said = SCREEN.replaceAll("\\s+", " ");
         assertTrue(said.contains("Against fresh, at " + IDLE + ": line falls from"), said);
-        assertTrue(said.contains("Onset of regulation moves from"), said);
+        assertTrue(said.contains("The speed from which it holds moves from"), said);
         assertFalse(said.contains("Against worn"), said);
     }
 

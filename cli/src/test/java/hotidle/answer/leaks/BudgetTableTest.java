@@ -49,7 +49,7 @@ class BudgetTableTest {
     @Test
     void eachFateIsToldWithItsFlowAndItsShareOfWhatThePumpDisplaces() {
         assertEquals("pump displaces 20.0 100 %", row("pump displaces"));
-        assertEquals("slip in the pump 8.0 40 %", row("slip in the pump"));
+        assertEquals("pump slip 8.0 40 %", row("pump slip"));
         assertEquals("leaks 3.2 16 %", row("leaks"));
         assertEquals(
                 "sent back to the inlet by the regulator 8.8 44 %", row("sent back to the inlet by the regulator"));

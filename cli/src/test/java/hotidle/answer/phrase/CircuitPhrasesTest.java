@@ -63,8 +63,8 @@ class CircuitPhrasesTest {
         ranges.put("overdrive-clutch", List.of("third", "fourth"));
         ranges.put("reverse-band", List.of("reverse"));
         assertEquals(
-                "Not judged, since no duty point is in a range that applies it: overdrive-clutch (third, fourth),"
-                        + " reverse-band (reverse). 'margins' says nothing of it before there is a duty point in such a"
+                "Not judged, since no driving condition is in a range that applies it: overdrive-clutch (third, fourth),"
+                        + " reverse-band (reverse). 'margins' says nothing of it before there is a driving condition in such a"
                         + " range.",
                 NotJudgedPhrase.of(ranges));
     }

@@ -73,7 +73,7 @@ class DoubtPhraseTest {
                 "the middle of the film in hub-bushing would be 7.5 K hotter than its walls: its viscosity is not even",
                 metric(Doubt.Why.FILM_NOT_EVEN, "hub-bushing", 7.5, 5));
         assertEquals(
-                "oil leaves cooler at 95 degC, but the duty gives it 70 degC",
+                "oil leaves cooler at 95 degC, but the driving condition gives it 70 degC",
                 metric(Doubt.Why.OUTLET_NOT_AS_GIVEN, "cooler", 95 + CELSIUS, 70 + CELSIUS));
     }
 

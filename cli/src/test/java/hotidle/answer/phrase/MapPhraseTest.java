@@ -20,7 +20,7 @@ class MapPhraseTest {
     @Test
     void aPictureThatIsPassedOnAloneIsStillAnEstimate() {
         String said = MapPhrase.subtitle("vane-six", SetPressure.By.COMMAND_AND_SPRING);
-        assertTrue(said.startsWith("vane-six: worst of all limits at all duty points."), said);
+        assertTrue(said.startsWith("vane-six: worst of all limits at all driving conditions."), said);
         assertTrue(
                 said.contains("Command and spring are set together, idle with the rest; all other sizes stay"), said);
         assertTrue(said.endsWith("An estimate, not an approval."), said);

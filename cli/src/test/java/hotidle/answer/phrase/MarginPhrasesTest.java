@@ -145,7 +145,7 @@ class MarginPhrasesTest {
                 BuildVerdictPhrase.of(
                         "restored", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), false));
         assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), false)
-                .startsWith("x: CLOSE. First limit: apply"));
+                .startsWith("x: NARROW. First limit: apply"));
         assertTrue(
                 BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.of("stall"), false)
                         .endsWith(" Not known at stall: no steady state was found."));
@@ -157,7 +157,7 @@ class MarginPhrasesTest {
         assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), true)
                 .startsWith("x: HOLDS as far as is known. Least headroom: apply"));
         assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), true)
-                .startsWith("x: CLOSE as far as is known. First limit: apply"));
+                .startsWith("x: NARROW as far as is known. First limit: apply"));
         assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.empty(), true)
                 .startsWith("x: FAILS. First limit: apply"));
     }
@@ -203,7 +203,7 @@ class MarginPhrasesTest {
     @Test
     void limitsAreCountedByVerdictAndDutiesAreHeadedByTheirLine() {
         assertEquals(
-                "Of 74 limits at 6 duty points: 7 fail, 3 not known, 1 close, 63 hold.",
+                "Of 74 limits at 6 driving conditions: 7 fail, 3 not known, 1 narrow, 63 hold.",
                 LimitCountPhrase.of(6, 7, 3, 1, 63));
         assertEquals(
                 ", line 99 psi of the 150 psi commanded",

@@ -53,7 +53,7 @@ class SweepPhrasesTest {
     @Test
     void aSpeedThatTheUnitNeverRunsAtIsRemarkedOn() {
         assertEquals(
-                "warning: 13000 rpm is far beyond the circuit's fastest duty point, 5000 rpm",
+                "warning: 13000 rpm is far beyond the circuit's fastest driving condition, 5000 rpm",
                 SweepWarningPhrase.tooFast(13000, 5000));
     }
 

@@ -64,9 +64,7 @@ class SweepAnswerTest {
         assertEquals("shuttle-five, worn, hot-idle in first, sump 230 degF", lines.get(0));
         assertEquals(
                 String.format(
-                        Locale.ROOT,
-                        "onset of regulation: %.0f rpm",
-                        60 * WORN.onset().orElseThrow()),
+                        Locale.ROOT, "holds from: %.0f rpm", 60 * WORN.onset().orElseThrow()),
                 lines.get(1).split(";", -1)[0]);
         assertTrue(lines.get(1).contains("; secondary unloads from: "), lines.get(1));
     }
@@ -91,7 +89,7 @@ class SweepAnswerTest {
     @Test
     void aBenchHasAColumnForEachGaugeAndNoOnset() {
         String screen = answer(RIG, UnitSystem.METRIC, BENCH).full();
-        assertTrue(screen.contains("\nnot commanded: no set pressure, no onset of regulation\n"), screen);
+        assertTrue(screen.contains("\nnot commanded: no set pressure, no speed from which it holds\n"), screen);
         assertTrue(
                 screen.lines().anyMatch(line -> line.matches("rpm +line bar +middle bar +last bar +power kW")), screen);
         assertTrue(
@@ -184,7 +182,7 @@ class SweepAnswerTest {
                 1,
                 fast.warnings().stream()
                         .filter(line -> line.equals(
-                                "warning: 2500 rpm is far beyond the circuit's fastest duty point, 800 rpm"))
+                                "warning: 2500 rpm is far beyond the circuit's fastest driving condition, 800 rpm"))
                         .count());
         assertEquals(
                 2,

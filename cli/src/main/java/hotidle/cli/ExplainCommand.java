@@ -1,0 +1,41 @@
+package hotidle.cli;
+
+import hotidle.answer.phrase.TermPhrase;
+import hotidle.circuits.text.Nearest;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What a word means. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        description = "Says in three lines what a word means, where it is seen and what it is called in JSON.")
+final class ExplainCommand implements Callable<Integer> {
+
+    @Parameters(paramLabel = "TERM", arity = "1..*", description = "a trade word, or a key or value of JSON")
+    List<String> words;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        String asked = String.join(" ", words);
+        TermPhrase.Term term = TermPhrase.of(asked)
+                .orElseThrow(() -> new WrongInputException(
+                        "hotidle: there is no word '" + asked + "' to explain\nmend: " + Nearest.mend(asked, names())));
+        spec.commandLine().getOut().print(term.said());
+        return HotIdle.DONE;
+    }
+
+    private static List<String> names() {
+        return TermPhrase.ALL.stream()
+                .flatMap(term -> term.names().stream())
+                .distinct()
+                .toList();
+    }
+}

@@ -1,0 +1,57 @@
+package hotidle.cli;
+
+import hotidle.answer.sweep.SweepAnswer;
+import hotidle.assess.Roles;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.plots.Picture;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * The pictures that a sweep was asked for.
+ *
+ * @param plot of pressures and oil; null where none was asked for
+ * @param film of the hub's film; null where none was asked for
+ */
+record SweepPictures(Path plot, Path film) {
+
+    /** Refuses what cannot be drawn, before anything is solved. */
+    void check(List<Double> speeds) {
+        check("--plot", plot, speeds);
+        check("--plot-film", film, speeds);
+    }
+
+    private static void check(String option, Path file, List<Double> speeds) {
+        if (file == null) {
+            return;
+        }
+        PictureFile.check(option, file);
+        if (speeds.size() < 2) {
+            throw new WrongInputException(
+                    "hotidle: " + option + " needs a series of speeds; write --speed 400..4000/50rpm");
+        }
+    }
+
+    /** Draws them; what was drawn goes to {@code err}. */
+    void draw(DescribedCircuit described, SweepAnswer answer, PrintWriter err) {
+        if (plot != null) {
+            draw(answer.picture().orElseThrow(), plot, answer.leftOutOfPicture(), err);
+        }
+        if (film != null) {
+            draw(answer.filmPicture().orElseThrow(() -> noFilm(described)), film, answer.leftOutOfFilmPicture(), err);
+        }
+    }
+
+    private static void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
+        PictureFile.write(picture, file);
+        err.println("drawn: " + file + leftOut);
+    }
+
+    private static WrongInputException noFilm(DescribedCircuit described) {
+        return new WrongInputException("hotidle: --plot-film: there is no film to draw: "
+                + (Roles.of(described.unit()).hub().isEmpty()
+                        ? described.name() + " has no hub bushing that chambers load"
+                        : "metal touches, or no state was found, at every speed"));
+    }
+}

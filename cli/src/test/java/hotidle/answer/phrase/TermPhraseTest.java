@@ -1,0 +1,40 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TermPhraseTest {
+
+    @Test
+    void theSpeedFromWhichALineHoldsIsFoundByItsTradeWordAndByItsKey() {
+        assertEquals(TermPhrase.of("holds from"), TermPhrase.of("onset_rpm"));
+        assertEquals(
+                "holds from", TermPhrase.of("Onset of regulation").orElseThrow().word());
+        assertEquals("narrow", TermPhrase.of("close").orElseThrow().word());
+        assertEquals(
+                "both chambers feeding", TermPhrase.of("joined").orElseThrow().word());
+        assertTrue(TermPhrase.of("torque").isEmpty());
+    }
+
+    @Test
+    void aTermIsSaidInThreeLines() {
+        TermPhrase.ALL.forEach(term ->
+                assertTrue(term.said().lines().allMatch(line -> line.length() <= 100), term.word()));
+        TermPhrase.ALL.forEach(term -> assertEquals(3, term.said().lines().count(), term.word()));
+        assertEquals(
+                List.of(
+                        "narrow: a limit that holds with up to 10 % to spare (assumed).",
+                        "seen in: margins", "JSON: verdict: close"),
+                TermPhrase.of("narrow").orElseThrow().said().lines().toList());
+    }
+
+    @Test
+    void noNameStandsForTwoTerms() {
+        List<String> names =
+                TermPhrase.ALL.stream().flatMap(term -> term.names().stream()).toList();
+        assertEquals(names.stream().distinct().toList(), names);
+    }
+}
