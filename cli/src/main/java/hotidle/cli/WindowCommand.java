@@ -84,7 +84,7 @@ final class WindowCommand implements Callable<Integer> {
                 spec.commandLine().getErr(),
                 "trying set pressures",
                 unit.duties().size() * pressures.size() + LIMITS);
-        Window window = Window.study(unit, pressures, setBy.by(), speeds, progress::step);
+        Window window = Window.study(Window.Raised.by(unit, setBy.by()), pressures, speeds, progress::step);
         progress.end();
         return new WindowAnswer.BuildWindow(unit, window);
     }

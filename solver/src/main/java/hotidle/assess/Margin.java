@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param needed what is needed, or allowed where it is an upper limit [SI]
  * @param unsure between what is needed and this it is not known whether it holds [SI]; empty where it always is
  * @param scale  in what both are counted
+ * @param zero   from which headroom counts both [SI]: the air's temperature for one of oil, 0 for all else
  * @param speed  engine speed at which it is least [rev/s]; empty where only the duty's own speed was asked
  * @param notes  what a reader should know about it
  */
@@ -23,6 +24,7 @@ public record Margin(
         double needed,
         OptionalDouble unsure,
         Scale scale,
+        double zero,
         OptionalDouble speed,
         List<MarginNote> notes) {
 
@@ -54,7 +56,9 @@ public record Margin(
         UNIT_LOAD("unit-load", true),
         FILM_OIL("film-oil", false),
         PUMP_INLET("pump-inlet", false),
-        RELIEF("relief-valve", true);
+        RELIEF("relief-valve", true),
+        OIL_TEMPERATURE("oil-temperature", true),
+        CONVERTER_TEMPERATURE("converter-temperature", true);
 
         private final String word;
         private final boolean upper;
@@ -80,7 +84,8 @@ public record Margin(
         PRESSURE("Pa"),
         FLOW("m3/s"),
         LENGTH("m"),
-        SHARE("1");
+        SHARE("1"),
+        TEMPERATURE("K");
 
         private final String word;
 
@@ -119,22 +124,36 @@ public record Margin(
 
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
-        return new Margin(kind, part, value, needed, OptionalDouble.empty(), scale, OptionalDouble.empty(), List.of());
+        return new Margin(kind, part, value, needed, OptionalDouble.empty(), scale, 0, OptionalDouble.empty(), List.of());
     }
 
     /** The same with notes. */
     public Margin noted(MarginNote... other) {
-        return new Margin(kind, part, value, needed, unsure, scale, speed, List.of(other));
+        return new Margin(kind, part, value, needed, unsure, scale, zero, speed, List.of(other));
+    }
+
+    /** A temperature of oil against its limit [K], in air of another. */
+    public static Margin warmth(Kind kind, String part, double value, double limit, double air) {
+        return new Margin(
+                kind,
+                part,
+                value,
+                limit,
+                OptionalDouble.empty(),
+                Scale.TEMPERATURE,
+                air,
+                OptionalDouble.empty(),
+                List.of());
     }
 
     /** The same at an engine speed [rev/s]. */
     public Margin at(double other) {
-        return new Margin(kind, part, value, needed, unsure, scale, OptionalDouble.of(other), notes);
+        return new Margin(kind, part, value, needed, unsure, scale, zero, OptionalDouble.of(other), notes);
     }
 
     /** The same, not known between what is needed and another value [SI]. */
     public Margin unsureTo(double other) {
-        return new Margin(kind, part, value, needed, OptionalDouble.of(other), scale, speed, notes);
+        return new Margin(kind, part, value, needed, OptionalDouble.of(other), scale, zero, speed, notes);
     }
 
     /**
@@ -145,8 +164,8 @@ public record Margin(
         if (Double.isNaN(value)) {
             return Double.NaN;
         }
-        double more = kind.upper ? needed : value;
-        double less = kind.upper ? value : needed;
+        double more = (kind.upper ? needed : value) - zero;
+        double less = (kind.upper ? value : needed) - zero;
         return less > 0 ? more / less - 1 : Double.POSITIVE_INFINITY;
     }
 

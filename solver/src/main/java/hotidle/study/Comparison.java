@@ -118,13 +118,21 @@ public record Comparison(List<BuildAtDuty> cells) {
      */
     public static Comparison of(List<Transmission> units, List<Double> speeds) {
         List<Supplier<BuildAtDuty>> open = new ArrayList<>();
-        for (DutyPoint duty : units.get(0).duties()) {
+        for (DutyPoint duty : judged(units)) {
             for (Transmission unit : units) {
                 DutyPoint own = unit.duty(duty.name()).orElseThrow();
                 open.add(() -> solve(unit, own, speeds));
             }
         }
         return new Comparison(open.parallelStream().map(Supplier::get).toList());
+    }
+
+    /** Duty points at which every build is judged. */
+    private static List<DutyPoint> judged(List<Transmission> units) {
+        return units.get(0).duties().stream()
+                .filter(duty -> units.stream()
+                        .allMatch(unit -> unit.duty(duty.name()).orElseThrow().judged()))
+                .toList();
     }
 
     /** The duty's own state starts from the rising sweep's state below it, as the engine would come to it. */

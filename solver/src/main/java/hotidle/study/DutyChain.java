@@ -62,6 +62,9 @@ final class DutyChain {
     }
 
     Judgement judged(Transmission unit, DutyPoint point) {
+        if (!point.judged()) {
+            return Judgement.noTemperature(unit, point);
+        }
         Roles roles = Roles.of(unit);
         Series series = new Series(unit.network());
         Optional<HubOverSpeed> hub = hub(unit, point, roles, series);
@@ -83,6 +86,9 @@ final class DutyChain {
     /** Some margins of the duty, solved without what others need; those that are not judged, or whose state is not found, are missing. */
     Map<Judgement.Key, Margin> margins(Transmission unit, Set<Judgement.Key> keys) {
         DutyPoint point = unit.duty(duty).orElseThrow();
+        if (!point.judged()) {
+            return Map.of();
+        }
         Roles roles = Roles.of(unit);
         Series series = new Series(unit.network());
         boolean searched =

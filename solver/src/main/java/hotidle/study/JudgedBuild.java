@@ -26,7 +26,7 @@ public record JudgedBuild(Transmission unit, List<Judgement> duties) {
     public static List<JudgedBuild> study(List<Transmission> builds, List<Double> speeds, Runnable step) {
         record Work(Transmission unit, DutyPoint duty) {}
         List<Judgement> judged = builds.stream()
-                .flatMap(unit -> unit.duties().stream().map(duty -> new Work(unit, duty)))
+                .flatMap(unit -> unit.judgedDuties().stream().map(duty -> new Work(unit, duty)))
                 .toList()
                 .parallelStream()
                 .map(one -> {

@@ -15,6 +15,7 @@ import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.HeatInputs;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -29,6 +30,9 @@ import java.util.stream.Stream;
 
 /** All limits of an assessed state, each as a margin. */
 record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles roles, Solution state) {
+
+    /** Region of the pan. */
+    private static final String SUMP = "sump";
 
     Limits(Assessment assessed) {
         this(assessed, assessed.unit(), assessed.duty(), assessed.roles(), assessed.state());
@@ -45,6 +49,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                 .ifPresent(margins::add);
         inlet().ifPresent(margins::add);
         margins.addAll(relief());
+        margins.addAll(warmth());
         return margins;
     }
 
@@ -236,6 +241,29 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                         cracking(placed),
                         Margin.Scale.PRESSURE))
                 .toList();
+    }
+
+    /** Sump and what leaves the converter, where both follow from the unit's own heat. */
+    private List<Margin> warmth() {
+        if (!duty.settled()) {
+            return List.of();
+        }
+        HeatInputs heat = unit.heat().orElseThrow();
+        List<Margin> margins = new ArrayList<>();
+        margins.add(Margin.warmth(
+                Margin.Kind.OIL_TEMPERATURE,
+                SUMP,
+                duty.temperatures().get(SUMP),
+                heat.oilLimit(),
+                heat.ambient()));
+        roles.converter()
+                .ifPresent(converter -> margins.add(Margin.warmth(
+                        Margin.Kind.CONVERTER_TEMPERATURE,
+                        converter.name(),
+                        duty.temperatures().get(converter.region()),
+                        heat.converterLimit(),
+                        heat.ambient())));
+        return margins;
     }
 
     Map<String, Double> dragging() {

@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.assess.Margin;
+import hotidle.heat.SettledUnit;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -127,28 +128,42 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                 .toList();
     }
 
+    /** Makes the unit for a set pressure [Pa]. */
+    public interface Raised {
+
+        /** The unit at that pressure. */
+        Transmission to(double pressure);
+
+        /** What is changed for it, at the temperatures that its duty points give. */
+        static Raised by(Transmission unit, SetPressure.By by) {
+            return pressure -> SetPressure.of(unit, pressure, by);
+        }
+
+        /** The same at the temperatures that its own heat brings it to: more pressure makes more of it. */
+        default Raised settled() {
+            return pressure -> SettledUnit.of(to(pressure)).unit();
+        }
+    }
+
     /** Tries set pressures by command and spring together, see the other one. */
     public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
-        return study(unit, pressures, SetPressure.By.COMMAND_AND_SPRING, speeds, step);
+        return study(Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING), pressures, speeds, step);
     }
 
     /**
      * Tries set pressures.
      *
-     * @param unit      commanded
+     * @param raised    makes the unit for each, commanded
      * @param pressures [Pa], rising, two or more
-     * @param by        what is changed for each
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
      * @param step      called after each duty at each pressure and after each margin, from any thread
      */
-    public static Window study(
-            Transmission unit, List<Double> pressures, SetPressure.By by, List<Double> speeds, Runnable step) {
+    public static Window study(Raised raised, List<Double> pressures, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        List<Transmission> made = pressures.stream()
-                .map(pressure -> SetPressure.of(unit, pressure, by))
-                .toList();
+        List<Transmission> made =
+                pressures.parallelStream().map(raised::to).toList();
         // a chain a duty, so that what is found does not depend on which thread comes first
-        List<List<Stand>> stands = unit.duties().parallelStream()
+        List<List<Stand>> stands = made.get(0).duties().parallelStream()
                 .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
                 .toList();
         List<BoundarySearch.Trial> ends = new ArrayList<>();
@@ -178,7 +193,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                         .add(key);
             }
         }
-        SpanSearch search = new SpanSearch(unit, by, limiting, points, ends);
+        SpanSearch search = new SpanSearch(raised, limiting, points, ends);
         List<Span> spans = kinds.values().parallelStream()
                 .map(keys -> {
                     Span span = search.span(keys);
@@ -219,8 +234,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record SpanSearch(
-            Transmission unit,
-            SetPressure.By by,
+            Raised raised,
             BoundarySearch limiting,
             List<SetPoint> points,
             List<BoundarySearch.Trial> ends) {
@@ -325,7 +339,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         }
 
         private Optional<Transmission> at(double pressure) {
-            return Optional.of(SetPressure.of(unit, pressure, by));
+            return Optional.of(raised.to(pressure));
         }
     }
 }

@@ -107,6 +107,21 @@ public record DutyPoint(
         return with(range, lockup, given, commands, Optional.empty());
     }
 
+    /** The same point at the temperatures [K] of all regions that its own heat brings it to. */
+    public DutyPoint settledAt(Map<String, Double> found) {
+        return with(range, lockup, found, commands, Optional.of(new Warming.Settled()));
+    }
+
+    /** Whether its temperatures were found from its own heat. */
+    public boolean settled() {
+        return warming.filter(Warming.Settled.class::isInstance).isPresent();
+    }
+
+    /** Whether it is judged: not where its own heat brings it to no temperature. */
+    public boolean judged() {
+        return warming.filter(Warming.NoTemperature.class::isInstance).isEmpty();
+    }
+
     /** The same point with another range engaged, at its given temperatures. */
     public DutyPoint inRange(String other) {
         return with(other, lockup, temperatures, commands, Optional.empty());

@@ -151,6 +151,17 @@ public record Transmission(
         return ranges.stream().filter(range -> range.name().equals(name)).findFirst();
     }
 
+    /** The duty points at which it is judged. */
+    public List<DutyPoint> judgedDuties() {
+        return duties.stream().filter(DutyPoint::judged).toList();
+    }
+
+    /** The same unit with its duty points at other temperatures. */
+    public Transmission at(List<DutyPoint> others) {
+        return new Transmission(
+                circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed);
+    }
+
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
         return new Transmission(

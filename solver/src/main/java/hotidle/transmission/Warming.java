@@ -3,6 +3,12 @@ package hotidle.transmission;
 /** How the temperatures of a duty point follow from heat. */
 public sealed interface Warming {
 
+    /** Done: the temperatures of the duty point are those that it comes to by its own heat. */
+    record Settled() implements Warming {}
+
+    /** Tried in vain: the duty point comes to no temperature, so that nothing is judged at it. */
+    record NoTemperature() implements Warming {}
+
     /** Held until nothing warms or cools any more. */
     record Balance() implements Warming {}
 

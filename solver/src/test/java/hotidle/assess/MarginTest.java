@@ -86,4 +86,12 @@ class MarginTest {
         assertTrue(flow(Margin.Kind.REGULATION, 2e-4, 1e-4).noted(starved).asksWhy());
         assertFalse(flow(Margin.Kind.APPLY, 2e-4, 1e-4).noted(starved).asksWhy());
     }
+
+    @Test
+    void oilHasTheHeadroomThatIsLeftOfItsWarmthAboveTheAir() {
+        Margin sump = Margin.warmth(Margin.Kind.OIL_TEMPERATURE, "sump", 310 + 80, 310 + 100, 310);
+        assertEquals(0.25, sump.headroom(), 1e-12);
+        Margin hot = Margin.warmth(Margin.Kind.OIL_TEMPERATURE, "sump", 310 + 101, 310 + 100, 310);
+        assertEquals(Margin.Verdict.FAILS, hot.verdict());
+    }
 }

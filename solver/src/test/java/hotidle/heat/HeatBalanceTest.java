@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Warming;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** A tank that meshes warm and air cools, against the exponential that it follows by hand. */
@@ -66,5 +68,25 @@ class HeatBalanceTest {
         Warmed warmed = HeatBalance.of(WarmTank.unit(420, LIGHT, after), after);
         assertEquals(30 * TIME_CONSTANT, warmed.seconds().get());
         assertEquals(WarmTank.rest(200), warmed.settled().get().at().sump(), 0.05);
+    }
+
+    @Test
+    void aUnitIsJudgedWhereItsHeatBringsItAndNotWhereItFindsNoTemperature() {
+        double limit = WarmTank.rest(200) - 10;
+        DutyPoint given = LIGHT.at(Map.of("sump", 350.0));
+        DutyPoint held = WarmTank.duty("held", 50, new Warming.Balance()).at(Map.of("sump", 350.0));
+        Transmission unit = WarmTank.unit(limit, given.warmedBy(new Warming.Balance()), HEAVY, held);
+        SettledUnit settled = SettledUnit.of(unit);
+        assertEquals(
+                List.of("light", "held"),
+                settled.unit().judgedDuties().stream().map(DutyPoint::name).toList());
+        assertEquals(WarmTank.rest(50), sump(settled, "light"), 1e-6);
+        assertTrue(settled.unit().duty("light").orElseThrow().settled());
+        assertEquals(350, sump(settled, "held"), "no heat moves a temperature that is given alone");
+        assertEquals("heavy", settled.none().get(0).duty().name());
+    }
+
+    private static double sump(SettledUnit settled, String duty) {
+        return settled.unit().duty(duty).orElseThrow().temperatures().get("sump");
     }
 }

@@ -13,6 +13,7 @@ public final class MarginQuantity {
             case FLOW -> margin.trickle() ? Quantity.TRICKLE : Quantity.FLOW;
             case LENGTH -> Quantity.FILM;
             case SHARE -> Quantity.SHARE;
+            case TEMPERATURE -> Quantity.TEMPERATURE;
         };
     }
 }

@@ -75,6 +75,8 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case UNIT_LOAD -> phrase.unitLoad(margin);
                     case PUMP_INLET -> phrase.inlet(margin);
                     case RELIEF -> phrase.relief(margin);
+                    case OIL_TEMPERATURE -> phrase.oilTemperature(margin);
+                    case CONVERTER_TEMPERATURE -> phrase.converterTemperature(margin);
                 };
         return MarginCausePhrase.noted(cause, margin);
     }

@@ -25,6 +25,8 @@ public final class LimitPhrase {
             case UNIT_LOAD -> "hub unit load";
             case PUMP_INLET -> "pump inlet";
             case RELIEF -> "relief valve";
+            case OIL_TEMPERATURE -> "oil temperature";
+            case CONVERTER_TEMPERATURE -> "converter temperature";
         };
     }
 

@@ -112,6 +112,21 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
                         + margins().needed(margin) + " air comes out of the oil.";
     }
 
+    /** The sump, by the unit's own heat. */
+    public String oilTemperature(Margin margin) {
+        return "By its own heat the sump comes to " + limit(margin) + " is the oil's limit.";
+    }
+
+    /** What leaves the converter, by the unit's own heat. */
+    public String converterTemperature(Margin margin) {
+        return "By its own heat the oil leaves the converter at " + limit(margin) + " is the limit there.";
+    }
+
+    private String limit(Margin margin) {
+        return margins().value(margin) + " in air of " + Quantity.TEMPERATURE.with(units, margin.zero()) + "; "
+                + margins().needed(margin);
+    }
+
     public String relief(Margin margin) {
         return "The line stands at " + margins().value(margin) + "; the valve lifts from "
                 + margins().needed(margin) + " on, and then holds the line in place of the regulator.";
