@@ -35,11 +35,7 @@ final class HeatCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
         Transmission first = units.get(0);
-        if (first.heat().isEmpty() || HeatStudy.warming(first).isEmpty()) {
-            throw new WrongInputException("hotidle: no driving condition of " + described.name()
-                    + " has temperatures that follow from heat\nmend: add heat: to the circuit, and 'balance: yes' or 'after:' to a duty"
-                    + " point; circuits/REFERENCE.md says how");
-        }
+        OwnHeat.require(first);
         Progress progress = new Progress(
                 spec.commandLine().getErr(),
                 "balancing heat",

@@ -36,6 +36,9 @@ final class WindowCommand implements Callable<Integer> {
     @Mixin
     private SetBy setBy;
 
+    @Mixin
+    private OwnHeat ownHeat;
+
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
@@ -72,6 +75,7 @@ final class WindowCommand implements Callable<Integer> {
                         described.name(),
                         described.about(),
                         setBy.by(),
+                        ownHeat.given(),
                         units.stream()
                                 .map(unit -> study(unit, pressures, speeds))
                                 .toList()));
@@ -80,11 +84,13 @@ final class WindowCommand implements Callable<Integer> {
     private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
         unit.command();
         setBy.at(unit, pressures.get(0), set);
+        Window.Raised given = Window.Raised.by(unit, setBy.by());
+        Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;
         Progress progress = new Progress(
                 spec.commandLine().getErr(),
                 "trying set pressures",
                 unit.duties().size() * pressures.size() + LIMITS);
-        Window window = Window.study(Window.Raised.by(unit, setBy.by()), pressures, speeds, progress::step);
+        Window window = Window.study(raised, pressures, speeds, progress::step);
         progress.end();
         return new WindowAnswer.BuildWindow(unit, window);
     }

@@ -18,6 +18,11 @@ public record SettledUnit(Transmission unit, List<Warmed> none) {
         none = List.copyOf(none);
     }
 
+    /** A unit that is left as it is given. */
+    public static SettledUnit asGiven(Transmission unit) {
+        return new SettledUnit(unit, List.of());
+    }
+
     /** Settles all duty points whose temperatures follow from heat. */
     public static SettledUnit of(Transmission unit) {
         List<DutyPoint> duties = new ArrayList<>();

@@ -30,9 +30,12 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
      *
      * @param margins  at all duties
      * @param unsolved duties at which something asked for was not found, so that what is missing of them counts as failed
+     * @param noTemperature duties that their own heat brings to no temperature, at which nothing is judged and no range counts
      */
-    public record SetPoint(double pressure, Map<Judgement.Key, Margin> margins, List<String> unsolved) {
+    public record SetPoint(
+            double pressure, Map<Judgement.Key, Margin> margins, List<String> unsolved, List<String> noTemperature) {
         public SetPoint {
+            noTemperature = List.copyOf(noTemperature);
             margins = java.util.Collections.unmodifiableMap(margins);
             unsolved = List.copyOf(unsolved);
         }
@@ -109,6 +112,11 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         return points.stream().filter(point -> !point.unsolved.isEmpty()).toList();
     }
 
+    /** Set pressures tried at which a duty comes to no temperature, in rising pressure. */
+    public List<SetPoint> tooHot() {
+        return points.stream().filter(point -> !point.noTemperature.isEmpty()).toList();
+    }
+
     /** Why no set pressure tried holds every limit; empty where one does. */
     public Optional<NoSetPressure> noneHolds() {
         return NoSetPressure.of(this);
@@ -172,6 +180,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
             Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
             Map<String, DutyChain> chains = new LinkedHashMap<>();
             List<String> unsolved = new ArrayList<>();
+            List<String> noTemperature = new ArrayList<>();
             for (List<Stand> ofDuty : stands) {
                 Stand stand = ofDuty.get(i);
                 stand.judged()
@@ -179,12 +188,14 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                         .forEach(margin ->
                                 margins.put(Judgement.Key.of(stand.judged().duty(), margin), margin));
                 chains.put(stand.judged().duty().name(), stand.chain());
-                if (!stand.judged().known()) {
+                if (!stand.judged().duty().judged()) {
+                    noTemperature.add(stand.judged().duty().name());
+                } else if (!stand.judged().known()) {
                     unsolved.add(stand.judged().duty().name());
                 }
             }
             ends.add(new BoundarySearch.Trial(pressures.get(i), margins, chains));
-            points.add(new SetPoint(pressures.get(i), margins, unsolved));
+            points.add(new SetPoint(pressures.get(i), margins, unsolved, noTemperature));
         }
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
         for (SetPoint point : points) {

@@ -16,7 +16,7 @@ class NoSetPressureTest {
     private static final Judgement.Key PUMP = new Judgement.Key("hot-idle", Margin.Kind.REGULATION, "pump");
 
     private static Window window(List<Window.PressureRange> all, Window.Span... spans) {
-        return new Window(List.of(new Window.SetPoint(5e5, Map.of(), List.of())), List.of(spans), all);
+        return new Window(List.of(new Window.SetPoint(5e5, Map.of(), List.of(), List.of())), List.of(spans), all);
     }
 
     private static Window.Span from(Judgement.Key key, double low) {

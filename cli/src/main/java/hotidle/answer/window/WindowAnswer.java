@@ -6,6 +6,7 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.study.Window;
 import hotidle.transmission.SetPressure;
@@ -19,10 +20,11 @@ import java.util.List;
  * @param circuit its name
  * @param about   what its file says of it; may be empty
  * @param by      how the set pressures are reached
+ * @param ownHeat whether each is judged at the temperatures that its own heat brings it to
  * @param builds  at least one, all tried at the same set pressures
  */
 public record WindowAnswer(
-        Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, List<BuildWindow> builds)
+        Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, boolean ownHeat, List<BuildWindow> builds)
         implements Answer {
 
     /** A build that is commanded, and its window. */
@@ -38,7 +40,7 @@ public record WindowAnswer(
 
     @Override
     public String screen() {
-        return new WindowScreen(units, circuit, builds).text();
+        return new WindowScreen(units, circuit, ownHeat, builds).text();
     }
 
     @Override
@@ -48,7 +50,9 @@ public record WindowAnswer(
         for (BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.summary(one), "", "  "));
             sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
+        text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         text.append("\n").append(Caution.WHOLE).append("\n");
         for (BuildWindow one : builds) {
             text.append("\n").append(WindowPhrase.heading(one.name())).append("\n");

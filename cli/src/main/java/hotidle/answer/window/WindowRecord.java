@@ -25,7 +25,7 @@ record WindowRecord(String circuit, List<Build> builds) {
     record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty, List<String> notKnownAt) {}
 
     /** One set pressure that was tried. */
-    record PointRecord(double setPressurePa, List<LimitAt> margins, List<String> unsolvedDuties) {}
+    record PointRecord(double setPressurePa, List<LimitAt> margins, List<String> unsolvedDuties, List<String> noTemperatureDuties) {}
 
     /** A limit at one set pressure. */
     record LimitAt(String duty, String margin, String part, String verdict, double headroom) {}
@@ -73,7 +73,8 @@ record WindowRecord(String circuit, List<Build> builds) {
                 point.margins().entrySet().stream()
                         .map(one -> limit(one.getKey(), one.getValue()))
                         .toList(),
-                point.unsolved());
+                point.unsolved(),
+                point.noTemperature());
     }
 
     private static LimitAt limit(Judgement.Key key, Margin margin) {

@@ -5,6 +5,7 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.LimitPhrase;
+import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.assess.Assumed;
 import hotidle.assess.Margin;
@@ -18,7 +19,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The first screen: the set pressures that keep every limit, and which limits bind. */
-record WindowScreen(Quantity.UnitSystem units, String circuit, List<WindowAnswer.BuildWindow> builds) {
+record WindowScreen(
+        Quantity.UnitSystem units, String circuit, boolean ownHeat, List<WindowAnswer.BuildWindow> builds) {
 
     /** Rows of a build at most (chosen). */
     private static final int MOST = 10;
@@ -27,9 +29,11 @@ record WindowScreen(Quantity.UnitSystem units, String circuit, List<WindowAnswer
         WindowSentences sentences = new WindowSentences(units);
         StringBuilder text = new StringBuilder(WindowPhrase.title(circuit)).append("\n");
         text.append(Wrap.lines(new WindowPhrase(units).notJudged(SetPressure.RAISED), "", "  "));
+        text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         for (WindowAnswer.BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.brief(one), "", "  "));
             sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         String end = "\n" + Caution.LINE + "\n";
         long left = Wrap.LINES - lines(text.toString()) - lines(end) - lines("\n\n\n") - builds.size();

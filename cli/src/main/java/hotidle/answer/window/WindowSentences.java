@@ -3,6 +3,7 @@ package hotidle.answer.window;
 import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.LimitPhrase;
+import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.assess.Assumed;
 import hotidle.study.Judgement;
@@ -92,6 +93,21 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                         points.size(),
                         one.window().points().size(),
                         points.get(0).pressure()));
+    }
+
+    /** Where heat leaves no temperature; empty where it does everywhere. */
+    Optional<String> tooHot(WindowAnswer.BuildWindow one) {
+        List<Window.SetPoint> points = one.window().tooHot();
+        return points.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new OwnHeatPhrase(units)
+                        .raised(
+                                one.name(),
+                                points.stream()
+                                        .flatMap(point -> point.noTemperature().stream())
+                                        .distinct()
+                                        .toList(),
+                                points.get(0).pressure()));
     }
 
     private String told(Judgement.Key key) {

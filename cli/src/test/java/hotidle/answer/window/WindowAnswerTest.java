@@ -34,7 +34,7 @@ class WindowAnswerTest {
 
     private static Window.SetPoint tried(double pressure, String... unsolved) {
         Margin margin = Margin.of(Margin.Kind.APPLY, "low-clutch", pressure, 9e5, Margin.Scale.PRESSURE);
-        return new Window.SetPoint(pressure, Map.of(HOLDING, margin), List.of(unsolved));
+        return new Window.SetPoint(pressure, Map.of(HOLDING, margin), List.of(unsolved), List.of());
     }
 
     private static Window.Span span(Judgement.Key key, Window.PressureRange... ranges) {
@@ -50,6 +50,7 @@ class WindowAnswerTest {
                 "rig",
                 "",
                 SetPressure.By.COMMAND_AND_SPRING,
+                false,
                 List.of(new WindowAnswer.BuildWindow(UNIT, window)));
     }
 
@@ -132,7 +133,7 @@ class WindowAnswerTest {
         Margin film = Margin.of(Margin.Kind.FILM, "hub-bushing", 3e-6, 2e-6, Margin.Scale.LENGTH)
                 .unsureTo(7e-6);
         Window.Span span = new Window.Span(key.kind(), key.part(), List.of(UP), Optional.empty(), List.of(key));
-        Window.SetPoint within = new Window.SetPoint(12e5, Map.of(key, film), List.of());
+        Window.SetPoint within = new Window.SetPoint(12e5, Map.of(key, film), List.of(), List.of());
         WindowAnswer answer = answer(List.of(UP), List.of(tried(4e5), within, tried(20e5)), span);
         String words = answer.full().replaceAll("\\s+", " ");
         assertTrue(words.contains("every limit that is known holds from 9.00 bar"), words);
