@@ -37,6 +37,9 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private ShownDuties shown;
 
+    @Mixin
+    private OwnHeat ownHeat;
+
     @Spec
     CommandSpec spec;
 
@@ -47,11 +50,18 @@ final class CompareCommand implements Callable<Integer> {
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
         List<String> duties = shown.of(described.unit());
+        OwnHeat.Settled settled = ownHeat.at(Circuits.units(described, named));
         Comparison comparison =
-                Comparison.of(Circuits.units(described, named), OptionValues.series("--speed", speed, Dimension.SPEED));
+                Comparison.of(settled.units(), OptionValues.series("--speed", speed, Dimension.SPEED));
         return Printed.print(
                 spec,
                 asked.shared,
-                new CompareAnswer(described, comparison, FrictionBands.of(comparison), duties, asked.shared.units));
+                new CompareAnswer(
+                        described,
+                        comparison,
+                        FrictionBands.of(comparison),
+                        duties,
+                        settled.settling(),
+                        asked.shared.units));
     }
 }

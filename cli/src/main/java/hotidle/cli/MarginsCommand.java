@@ -42,6 +42,9 @@ final class MarginsCommand implements Callable<Integer> {
     @Option(names = "--sensitivity", hidden = true)
     Boolean sensitivity;
 
+    @Mixin
+    private OwnHeat ownHeat;
+
     @Spec
     CommandSpec spec;
 
@@ -52,7 +55,8 @@ final class MarginsCommand implements Callable<Integer> {
         List<Transmission> units = Circuits.units(described, builds);
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<String> duties = shown.of(units.get(0));
-        List<JudgedBuild> judged = judge(units, speeds);
+        OwnHeat.Settled settled = ownHeat.at(units);
+        List<JudgedBuild> judged = judge(settled.units(), speeds);
         return Printed.print(
                 spec,
                 asked.shared,
@@ -63,11 +67,12 @@ final class MarginsCommand implements Callable<Integer> {
                         judged,
                         NotCommanded.of(units.get(0)),
                         SameSpeedFilms.of(judged),
+                        settled.settling(),
                         duties));
     }
 
     private List<JudgedBuild> judge(List<Transmission> units, List<Double> speeds) {
-        int duties = units.stream().mapToInt(unit -> unit.duties().size()).sum();
+        int duties = units.stream().mapToInt(unit -> unit.judgedDuties().size()).sum();
         Progress progress = new Progress(spec.commandLine().getErr(), "judging", duties);
         List<JudgedBuild> judged = JudgedBuild.study(units, speeds, progress::step);
         progress.end();

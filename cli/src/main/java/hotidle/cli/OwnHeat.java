@@ -1,8 +1,11 @@
 package hotidle.cli;
 
+import hotidle.answer.Settling;
 import hotidle.heat.SettledUnit;
+import hotidle.study.Comparison;
 import hotidle.study.HeatStudy;
 import hotidle.transmission.Transmission;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** Option that says at which temperatures units are judged. */
@@ -41,10 +44,28 @@ final class OwnHeat {
         return temperature != null;
     }
 
-    /** A unit at the temperatures asked for. */
-    SettledUnit at(Transmission unit) {
-        return asked(unit) ? SettledUnit.of(unit) : SettledUnit.asGiven(unit);
+    /** Builds at the temperatures asked for, and what is to be said of these. */
+    Settled at(List<Transmission> units) {
+        if (!asked(units.get(0))) {
+            return new Settled(units, Settling.AS_GIVEN);
+        }
+        List<SettledUnit> settled =
+                units.parallelStream().map(SettledUnit::of).toList();
+        List<Transmission> warm = settled.stream().map(SettledUnit::unit).toList();
+        List<Settling.NoTemperature> none = settled.stream()
+                .flatMap(one -> one.none().stream()
+                        .map(warmed -> Settling.NoTemperature.of(one.unit().build(), warmed)))
+                .toList();
+        if (Comparison.judged(warm).isEmpty()) {
+            throw new WrongInputException("hotidle: --temperature " + BALANCE + ": no driving condition is left to judge"
+                    + "\nwhy:  by its own heat each comes to no steady temperature in some build"
+                    + "\nmend: ask hotidle heat " + units.get(0).circuit() + " why, or judge at the temperatures of the file");
+        }
+        return new Settled(warm, new Settling(true, none));
     }
+
+    /** Builds as they are judged. */
+    record Settled(List<Transmission> units, Settling settling) {}
 
     /** Refuses a circuit of which no temperature follows from heat. */
     static void require(Transmission unit) {

@@ -11,7 +11,7 @@ import org.ejml.data.DMatrixRMaj;
  *
  * <pre>
  * Formula   of each mesh (na − nc)·za = ±(nb − nc)·zb, c the carrier; plus where one of the two wheels is a ring
- * Source    R. Willis, Principles of Mechanism, 1841 (from memory); R. S. Khurmi, J. K. Gupta, Theory of Machines, §13.8
+ * Source    R. Willis, Principles of Mechanism, 1841 (from memory); R. S. Khurmi, J. K. Gupta, Theory of Machines, §13.8 (from memory)
  * </pre>
  *
  * @param known  speed of each member and, as {@code set.planet}, of each planet; those that nothing fixes are left out

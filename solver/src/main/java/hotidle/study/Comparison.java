@@ -128,7 +128,7 @@ public record Comparison(List<BuildAtDuty> cells) {
     }
 
     /** Duty points at which every build is judged. */
-    private static List<DutyPoint> judged(List<Transmission> units) {
+    public static List<DutyPoint> judged(List<Transmission> units) {
         return units.get(0).duties().stream()
                 .filter(duty -> units.stream()
                         .allMatch(unit -> unit.duty(duty.name()).orElseThrow().judged()))

@@ -1,6 +1,7 @@
 package hotidle.answer.compare;
 
 import hotidle.answer.Answer;
+import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Builds side by side at each duty point, and what differs.
@@ -32,6 +34,7 @@ import java.util.function.Predicate;
  * @param comparison what was solved
  * @param bands      the friction bands of its states
  * @param shown      names of the driving conditions shown, at least one
+ * @param settling   at which temperatures
  * @param units      in which it is shown
  */
 public record CompareAnswer(
@@ -39,6 +42,7 @@ public record CompareAnswer(
         Comparison comparison,
         FrictionBands bands,
         List<String> shown,
+        Settling settling,
         Quantity.UnitSystem units)
         implements Answer {
 
@@ -46,7 +50,7 @@ public record CompareAnswer(
         shown = List.copyOf(shown);
     }
 
-    /** All driving conditions shown. */
+    /** All driving conditions shown, at the temperatures of the file. */
     public CompareAnswer(
             DescribedCircuit described, Comparison comparison, FrictionBands bands, Quantity.UnitSystem units) {
         this(
@@ -54,6 +58,7 @@ public record CompareAnswer(
                 comparison,
                 bands,
                 comparison.duties().stream().map(DutyPoint::name).toList(),
+                Settling.AS_GIVEN,
                 units);
     }
 
@@ -74,17 +79,24 @@ public record CompareAnswer(
                 .findFirst()
                 .orElseThrow();
         String heading = described.name() + " at " + heading(duty, duty.name());
+        String warmth = heat();
         if (!commanded()) {
             return new BenchScreen(comparison, duty, heading, rows(), units).text();
         }
         return new CompareScreen(
                         comparison,
                         duty,
-                        heading,
+                        Wrap.lines(heading, "", "  ") + warmth,
                         new ScreenSentences(described, comparison, duty.name(), units).all(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)
                 .text();
+    }
+
+    private String heat() {
+        return settling.said().stream()
+                .map(line -> Wrap.lines(line, "", "  "))
+                .collect(Collectors.joining());
     }
 
     /** Whether builds differ in what is commanded, so that pressure is raised in some. */
@@ -97,6 +109,7 @@ public record CompareAnswer(
     public String full() {
         StringBuilder text = new StringBuilder();
         text.append(HeadingPhrase.headed(described.name(), described.about())).append("\n");
+        text.append(heat());
         described.builds().stream()
                 .filter(build -> !build.about().isEmpty())
                 .filter(build -> comparison.units().stream()
@@ -200,7 +213,7 @@ public record CompareAnswer(
 
     @Override
     public Object json() {
-        return CompareRecord.of(comparison.only(shown));
+        return CompareRecord.of(comparison.only(shown), settling);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package hotidle.answer.compare;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import hotidle.answer.Settling;
 import hotidle.answer.StateRecord;
 import hotidle.answer.format.Rpm;
 import hotidle.study.Comparison;
@@ -12,7 +13,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A comparison as JSON. */
-record CompareRecord(String circuit, List<BuildFigures> builds) {
+record CompareRecord(
+        String circuit,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NoTemperature> noTemperature,
+        List<BuildFigures> builds) {
 
     /** One build; maps are by duty point. */
     record BuildFigures(
@@ -38,9 +42,10 @@ record CompareRecord(String circuit, List<BuildFigures> builds) {
         }
     }
 
-    static CompareRecord of(Comparison comparison) {
+    static CompareRecord of(Comparison comparison, Settling settling) {
         return new CompareRecord(
                 comparison.units().get(0).circuit(),
+                settling.none(),
                 comparison.units().stream().map(unit -> build(comparison, unit)).toList());
     }
 

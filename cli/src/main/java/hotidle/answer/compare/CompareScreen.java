@@ -39,7 +39,7 @@ record CompareScreen(
 
     String text() {
         FirstScreen screen = new FirstScreen(foot);
-        screen.add(Wrap.lines(heading, "", "  "));
+        screen.add(heading);
         if (comparison.units().size() > MOST_ACROSS) {
             down(screen);
         } else {

@@ -2,6 +2,7 @@ package hotidle.answer.margins;
 
 import hotidle.answer.Answer;
 import hotidle.answer.NotKnown;
+import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -20,6 +21,7 @@ import hotidle.study.SameSpeedFilms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Every limit of some builds at every duty point.
@@ -30,6 +32,7 @@ import java.util.Optional;
  * @param builds       judged, at least one
  * @param notCommanded why regulation is not judged; empty where it is
  * @param films        of all builds at the same speeds; none of one build alone
+ * @param settling     at which temperatures
  * @param shown        names of the driving conditions whose limits are shown; a verdict rests on all
  */
 public record MarginsAnswer(
@@ -39,6 +42,7 @@ public record MarginsAnswer(
         List<JudgedBuild> builds,
         Optional<NotCommanded> notCommanded,
         SameSpeedFilms films,
+        Settling settling,
         List<String> shown)
         implements Answer {
 
@@ -47,7 +51,7 @@ public record MarginsAnswer(
         shown = List.copyOf(shown);
     }
 
-    /** All driving conditions shown. */
+    /** All driving conditions shown, at the temperatures of the file. */
     public MarginsAnswer(
             Quantity.UnitSystem units,
             String circuit,
@@ -62,6 +66,7 @@ public record MarginsAnswer(
                 builds,
                 notCommanded,
                 films,
+                Settling.AS_GIVEN,
                 builds.get(0).duties().stream()
                         .map(judged -> judged.duty().name())
                         .toList());
@@ -73,8 +78,14 @@ public record MarginsAnswer(
                         .map(why -> Wrap.lines(MarginSentences.notCommanded(why), "", "  "))
                         .orElse("")
                 + Caution.of(builds.get(0).unit().commanded().isPresent(), raised()) + "\n" + noStall();
-        String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ");
+        String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + heat();
         return new MarginsScreen(units, heading, builds, shown, foot).text();
+    }
+
+    private String heat() {
+        return settling.said().stream()
+                .map(line -> Wrap.lines(line, "", "  "))
+                .collect(Collectors.joining());
     }
 
     private boolean raised() {
@@ -95,7 +106,7 @@ public record MarginsAnswer(
     @Override
     public String full() {
         MarginSentences sentences = new MarginSentences(units);
-        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + heat());
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
             text.append(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));

@@ -3,6 +3,7 @@ package hotidle.answer.margins;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import hotidle.answer.LimitRecord;
+import hotidle.answer.Settling;
 import hotidle.answer.StateRecord;
 import hotidle.answer.format.Rpm;
 import hotidle.assess.Margin;
@@ -16,10 +17,12 @@ import java.util.Optional;
  * Every limit of some builds at every duty point, as JSON.
  *
  * @param notJudged there only where regulation is not judged
+ * @param noTemperature there only where some are left out for it
  */
 record MarginsRecord(
         String circuit,
         @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<NotJudgedRecord> notJudged,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NoTemperature> noTemperature,
         List<Build> builds) {
 
     /** Why something is not judged. */
@@ -52,6 +55,7 @@ record MarginsRecord(
         return new MarginsRecord(
                 answer.circuit(),
                 answer.notCommanded().map(why -> new NotJudgedRecord(MarginSentences.notCommanded(why))),
+                answer.settling().none(),
                 answer.builds().stream().map(build -> build(sentences, build)).toList());
     }
 
