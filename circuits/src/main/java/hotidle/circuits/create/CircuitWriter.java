@@ -3,6 +3,7 @@ package hotidle.circuits.create;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Writes a draft as a circuit file: one part a line where it fits. */
@@ -10,6 +11,10 @@ final class CircuitWriter {
 
     /** Characters in a line (chosen); a part that is longer goes on in the next. */
     private static final int WIDTH = 170;
+
+    /** Sections whose entries are short and stand side by side. */
+    private static final Set<String> TOGETHER =
+            Set.of("nodes", "regions", "taps", "materials", "bearing-materials", "heat");
 
     private static final Pattern PLAIN = Pattern.compile("[~\\w+.(/-][\\w+./%()~; -]*");
 
@@ -28,8 +33,7 @@ final class CircuitWriter {
 
     private void section(String name, Object value) {
         boolean lines = Draft.map(value).isPresent()
-                && !name.equals("nodes")
-                && !name.equals("regions")
+                && !TOGETHER.contains(name)
                 && String.valueOf(value).length() + name.length() > WIDTH;
         if (!lines) {
             entry("", name, value);

@@ -25,6 +25,9 @@ public final class NewUnit {
     /** Assumed sizes named in the file (chosen). */
     private static final int NAMED = 8;
 
+    /** Characters in a line of the comment (chosen). */
+    private static final int WIDTH = 170;
+
     private final String name;
     private final String like;
     private final UnitAnswers answers;
@@ -134,6 +137,7 @@ public final class NewUnit {
             Amounts.mark(draft.section(section));
         }
         known(parts);
+        root.remove("jobs"); // of another shop, on another unit
         root.put("circuit", name);
         root.put("about", "unit of our own, scaled from " + like);
         root.put("builds", new LinkedHashMap<>(Map.of("fresh", Map.of("about", "all fits new"))));
@@ -199,6 +203,12 @@ public final class NewUnit {
 
     /** What was answered is no assumption. */
     private void known(Map<String, Object> parts) {
+        if (answers.setPressure().isPresent()) {
+            Draft.list(draft.section("command").get("line-pressure"))
+                    .ifPresent(rows ->
+                            rows.forEach(row -> Draft.list(row).orElseThrow().set(1, AssumedMark.without((String)
+                                    Draft.list(row).orElseThrow().get(1)))));
+        }
         parts.forEach((part, value) -> {
             Map<String, Object> keys = Draft.map(value).orElseThrow();
             String kind = Draft.text(keys, "kind");
@@ -264,9 +274,17 @@ public final class NewUnit {
         return lines;
     }
 
+    /** A rule that was used; two short ones share a line. */
     private static void rule(List<String> lines, String what, double factor, String why) {
-        if (Math.abs(factor - 1) > 1e-6) {
-            lines.add(String.format(Locale.ROOT, "  %s x %.4g (%s)", what, factor, why));
+        if (Math.abs(factor - 1) <= 1e-6) {
+            return;
+        }
+        String rule = String.format(Locale.ROOT, "  %s x %.4g (%s)", what, factor, why);
+        int last = lines.size() - 1;
+        if (lines.get(last).startsWith("  ") && lines.get(last).length() + rule.length() < WIDTH) {
+            lines.set(last, lines.get(last) + ";" + rule.substring(1));
+        } else {
+            lines.add(rule);
         }
     }
 
