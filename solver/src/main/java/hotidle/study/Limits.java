@@ -190,7 +190,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
      * Thinner than the roughness allows it fails; up to what a published criterion asks of machined bearings it is not known, nor
      * where the film gets less oil than a full one needs, however thick.
      */
-    private static Margin thinnest(Placed hub, Solution thinnest, double permissible) {
+    static Margin thinnest(Placed hub, Solution thinnest, double permissible) {
         double edge = thinnest.measure(hub.name(), Bushing.EDGE_FILM).orElseThrow();
         double published = thinnest.measure(hub.name(), Bushing.TRUMPLER_FILM).orElseThrow();
         Optional<FilmOil> less = FilmOil.of(hub, thinnest).filter(oil -> !oil.enough());

@@ -19,8 +19,9 @@ import java.util.OptionalDouble;
  * @param speed   [rev/s]
  * @param film    [m]; empty where metal touches
  * @param allowed the least one allowed [m]
+ * @param known   whether it is known to fail or to hold
  */
-public record RunningFilm(String hub, double speed, OptionalDouble film, double allowed) {
+public record RunningFilm(String hub, double speed, OptionalDouble film, double allowed, boolean known) {
 
     /** Of a sweep; empty without a hub, or where no state is known. */
     static Optional<RunningFilm> of(SpeedSweep sweep) {
@@ -60,11 +61,14 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
 
     private static RunningFilm of(SpeedSweep sweep, Solution state) {
         HubReading reading = HubReading.of(sweep.roles(), state);
+        Placed hub = sweep.roles().hub().orElseThrow();
         return new RunningFilm(
-                sweep.roles().hub().orElseThrow().name(),
+                hub.name(),
                 state.conditions().speed(),
                 reading.least(),
-                reading.allowed());
+                reading.allowed(),
+                reading.least().isEmpty()
+                        || Limits.thinnest(hub, state, reading.allowed()).known());
     }
 
     /** Whether metal touches. */

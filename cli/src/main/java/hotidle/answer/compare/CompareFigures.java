@@ -8,8 +8,10 @@ import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.assess.OilBudget;
 import hotidle.study.Comparison;
+import hotidle.study.RunningFilm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -113,8 +115,14 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
                 .map(film -> film.contact()
                         ? HubFilmPhrase.CONTACT_SHORT.toUpperCase(java.util.Locale.ROOT)
                         : Quantity.FILM.number(units, film.film().getAsDouble()) + " "
-                                + (film.fails() ? CompareScreenPhrase.THIN : HeadroomPhrase.OK))
+                                + verdict(film))
                 .orElse(CompareScreenPhrase.NONE);
+    }
+
+    private static String verdict(RunningFilm film) {
+        return film.fails()
+                ? CompareScreenPhrase.THIN
+                : film.known() ? HeadroomPhrase.OK : HeadroomPhrase.verdict(Margin.Verdict.NOT_KNOWN);
     }
 
     private String clutch(Comparison.BuildAtDuty cell) {

@@ -58,7 +58,18 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
         if (!holding.isEmpty()) {
             all.add(CompareScreenPhrase.holds(holding, comparison.duties().size()));
         }
+        List<String> open = comparison.units().stream()
+                .map(Transmission::build)
+                .filter(build -> comparison.of(build).anyMatch(ScreenSentences::filmNotKnown))
+                .toList();
+        if (!open.isEmpty()) {
+            all.add(CompareScreenPhrase.filmNotKnown(open));
+        }
         return all;
+    }
+
+    private static boolean filmNotKnown(Comparison.BuildAtDuty cell) {
+        return cell.hubFilm().filter(film -> !film.fails() && !film.known()).isPresent();
     }
 
     private static List<String> names(List<Comparison.BuildAtDuty> cells) {

@@ -84,6 +84,12 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + " as far as asked here ('hotidle margins' judges every limit).";
     }
 
+    /** Builds whose hub film is neither known to hold nor to fail somewhere. */
+    public static String filmNotKnown(List<String> builds) {
+        return "Not known, and no failure: whether the hub film holds in " + String.join(", ", builds)
+                + " ('hotidle margins' says why).";
+    }
+
     /** Where something is found, with the builds in which it is there; one place alone is said without them. */
     public static String where(String what, Map<String, List<String>> builds) {
         return what + ": "
