@@ -9,9 +9,6 @@ import java.util.Locale;
 /** Another set pressure for a unit: command and spring together, or the spring alone. */
 public final class SetPressure {
 
-    /** How far set pressures are raised in the trade: about 270 psi, common practice [Pa]. */
-    public static final double RAISED = 270 * 4.4482216152605 / 0.00064516;
-
     /** What is changed for another set pressure. */
     public enum By {
         /** The tables of the command are scaled and the spring is made to agree; without a solenoid the spring alone. */

@@ -19,11 +19,8 @@ public record WindowPhrase(Quantity.UnitSystem units) {
     /** Behind a limit that is assumed. */
     public static final String ASSUMED = " (assumed)";
 
-    /** Before all numbers: what they say nothing of, and how far set pressures are raised in the trade [Pa]. */
-    public String notJudged(double raised) {
-        return "Not judged: strength of case, pump, rings, shafts and converter; the trade goes to about " + psi(raised)
-                + " (common practice).";
-    }
+    /** Before all numbers: what they say nothing of. */
+    public static final String NOT_JUDGED = "Not judged: strength of case, pump, rings, shafts and converter.";
 
     /** Above all. */
     public static String title(String circuit) {
@@ -121,13 +118,12 @@ public record WindowPhrase(Quantity.UnitSystem units) {
         return build + ": set pressure that each limit allows";
     }
 
-    /** Beneath the tables: how set pressures are reached, between which pressures was looked, and how far they are raised in the trade. */
-    public String legend(double lowest, double highest, double raised, SetPressure.By by) {
+    /** Beneath the tables: how set pressures are reached, and between which pressures was looked. */
+    public String legend(double lowest, double highest, SetPressure.By by) {
         return "Tried from " + psi(lowest) + " to " + psi(highest)
                 + "; <= and >= say that a limit still holds at the end of that, * that somewhere between it is not known whether it"
                 + " does. " + SetByPhrase.set(by) + "."
-                + " Strength of case, pump, rings, shafts and converter is not judged: raised pressures in the trade go to"
-                + " about " + psi(raised) + " (common practice).";
+                + " Strength of case, pump, rings, shafts and converter is not judged.";
     }
 
     private String psi(double pressure) {

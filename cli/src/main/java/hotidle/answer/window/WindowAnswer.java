@@ -66,7 +66,7 @@ public record WindowAnswer(
     private String legend() {
         List<Window.SetPoint> tried = builds.get(0).window().points();
         return new WindowPhrase(units)
-                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), SetPressure.RAISED, by);
+                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), by);
     }
 
     @Override

@@ -11,7 +11,6 @@ import hotidle.assess.Assumed;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
-import hotidle.transmission.SetPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,7 +27,7 @@ record WindowScreen(
     String text() {
         WindowSentences sentences = new WindowSentences(units);
         StringBuilder text = new StringBuilder(WindowPhrase.title(circuit)).append("\n");
-        text.append(Wrap.lines(new WindowPhrase(units).notJudged(SetPressure.RAISED), "", "  "));
+        text.append(Wrap.lines(WindowPhrase.NOT_JUDGED, "", "  "));
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         for (WindowAnswer.BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.brief(one), "", "  "));
