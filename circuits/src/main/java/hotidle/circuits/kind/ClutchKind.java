@@ -63,7 +63,7 @@ final class ClutchKind {
 
     private static List<Key> plates() {
         return List.of(
-                Key.count("surfaces", "rubbing surfaces").allowed("1", "40").usual("2", "16"),
+                Key.count("surfaces", "rubbing surfaces").allowed("1", "40").usual("2", "20"),
                 FaceGapKind.diameter("lining-inner-diameter", "inside diameter of the lining"),
                 FaceGapKind.diameter("lining-outer-diameter", "outside diameter of the lining"),
                 friction(),
