@@ -46,16 +46,16 @@ class RemadeTest {
     @Test
     void aChangedBoreChangesItsPartAloneAndTheSetPressureIsKept() {
         Adjustable raised = CIRCUIT.adjustable("worn-raised");
-        WearSize bore = raised.dimension("bore-01.bore").orElseThrow();
+        WearSize bore = raised.dimension("manual-valve-front.bore").orElseThrow();
         Transmission changed = raised.with(bore, bore.value() + 1e-5).orElseThrow();
-        AnnularGap gap =
-                (AnnularGap) changed.network().part("bore-01").orElseThrow().part();
+        AnnularGap gap = (AnnularGap)
+                changed.network().part("manual-valve-front").orElseThrow().part();
         assertEquals(bore.value() + 1e-5, gap.fit().outer());
         List<String> different = changed.network().parts().stream()
                 .filter(placed -> !raised.unit().network().parts().contains(placed))
                 .map(placed -> placed.name())
                 .toList();
-        assertEquals(List.of("bore-01"), different);
+        assertEquals(List.of("manual-valve-front"), different);
         WearSize area = raised.dimension("primary.orifice-slip-area").orElseThrow();
         assertEquals(WearSize.SizeKind.AREA, area.kind());
         assertEquals(0.6e-6, area.fresh());
@@ -72,8 +72,8 @@ class RemadeTest {
     @Test
     void aBoreNarrowerThanItsValveIsRefusedWithTheReasonOfTheFile() {
         Adjustable worn = CIRCUIT.adjustable("worn");
-        IllegalArgumentException refused =
-                assertThrows(IllegalArgumentException.class, () -> worn.remake().with(Map.of("bore-01.bore", 0.009)));
-        assertTrue(refused.getMessage().contains("bore-01"), refused.getMessage());
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class, () -> worn.remake().with(Map.of("manual-valve-front.bore", 0.009)));
+        assertTrue(refused.getMessage().contains("manual-valve-front"), refused.getMessage());
     }
 }

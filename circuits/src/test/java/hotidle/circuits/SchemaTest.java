@@ -61,10 +61,10 @@ class SchemaTest {
         assertEquals(List.of(), refusals("""
                 circuit: mine
                 based-on: shuttle-five
-                leave-out: [parts.bore-13]
+                leave-out: [parts.lockup-pilot-land]
                 parts:
-                  bore-01: {bore: {measured: 14.060 mm}}
-                  bore-19: {like: bore-01, kind: annular-gap, from: low}
+                  manual-valve-front: {bore: {measured: 14.060 mm}}
+                  bore-19: {like: manual-valve-front, kind: annular-gap, from: low}
                 duty: {hot-idle: {speed: 700 rpm}}
                 """));
     }

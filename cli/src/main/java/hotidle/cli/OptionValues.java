@@ -15,7 +15,7 @@ final class OptionValues {
 
     private OptionValues() {}
 
-    /** A quantity such as 270psi, in SI. */
+    /** A quantity such as 240psi, in SI. */
     static double quantity(String option, String text, Dimension dimension) {
         Units.Amount amount = Units.read(text, dimension);
         if (!amount.good()) {

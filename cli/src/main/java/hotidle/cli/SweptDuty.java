@@ -34,7 +34,7 @@ final class SweptDuty {
 
     @Option(
             names = "--set",
-            description = "highest set pressure in the forward ranges, for example 270psi: scales the command"
+            description = "highest set pressure in the forward ranges, for example 240psi: scales the command"
                     + " and solves the regulator's spring for it. Default: as the build has it")
     private String set;
 

@@ -45,7 +45,7 @@ class LimitsCommandsTest {
         assertTrue(words.contains("at hot-idle allows at most"), words);
         assertTrue(words.contains("restored: every limit that is known holds from 13"), words);
         assertTrue(
-                words.contains("apply, holding and slipping overdrive-clutch <= 60 psi >= 360 psi"),
+                words.contains("pump inlet pump-inlet <= 60 psi >= 360 psi"),
                 "a limit that no pressure tried has reached says between which it looked");
         assertTrue(run.out().indexOf("wheels blocked") < run.out().indexOf("set pressure that each limit allows"));
     }
@@ -58,7 +58,7 @@ class LimitsCommandsTest {
         assertEquals(3, build.get("points").size());
         JsonNode all = build.at("/all_hold/0");
         assertTrue(all.get("low_pa").doubleValue() < all.get("high_pa").doubleValue());
-        assertTrue(all.get("low_by").textValue().contains("low-clutch"));
+        assertTrue(all.get("low_by").textValue().contains("reverse-brake"));
         String csv = window("--build", "restored", "--format", "csv").out();
         assertTrue(csv.contains("restored,unit-load,hub-bushing,<=60,"), csv);
         assertTrue(csv.lines().anyMatch(line -> line.startsWith("restored,all,")), csv);
@@ -68,7 +68,7 @@ class LimitsCommandsTest {
     void wearSaysAtWhichSizeWhichLimitIsGoneInMillimetresAndInches() throws Exception {
         Run run = wear("--build", "restored-raised", "--full");
         assertEquals(0, run.code(), run.err());
-        assertTrue(run.out().contains("hub film (hub-bushing), hot-idle"), run.out());
+        assertTrue(run.out().contains("hub film (hub-bushing), reverse-stall"), run.out());
         assertTrue(run.out().replaceAll("\\s+", " ").contains("all fits together may wear to"), run.out());
         JsonNode fit = new ObjectMapper()
                 .readTree(wear("--build", "restored-raised", "--format", "json").out())

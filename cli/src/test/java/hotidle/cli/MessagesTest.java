@@ -72,7 +72,7 @@ class MessagesTest {
     void valveWiderThanItsBoreIsRefused() throws IOException {
         Path file = changed("valve: 14.000 mm, length: 9 mm", "valve: 14.200 mm, length: 9 mm");
         Run run = Run.of("sweep", file.toString());
-        assertOneMessage(run, file + ":" + lineOf(file, "valve: 14.200 mm") + ":", "bore-01");
+        assertOneMessage(run, file + ":" + lineOf(file, "valve: 14.200 mm") + ":", "manual-valve-front");
     }
 
     @Test

@@ -31,10 +31,11 @@ class SheetCommandTest {
         assertTrue(check.out().contains("build bus-12: 1 of "), check.out());
         assertTrue(check.out()
                 .lines()
-                .anyMatch(line -> line.matches("bore-01.bore .* 0.5536 in +past its limit by 0.24 thou")));
+                .anyMatch(line -> line.matches("manual-valve-front.bore .* 0.5536 in +past its limit by 0.24 thou")));
         assertTrue(check.out()
                 .lines()
-                .anyMatch(line -> line.startsWith("bore-02.bore") && line.endsWith("not measured: assumed new")));
+                .anyMatch(line ->
+                        line.startsWith("manual-valve-rear.bore") && line.endsWith("not measured: assumed new")));
         Run sweep = Run.of("sweep", "shuttle-five", "--sheet", sheet, "--speed", "650rpm");
         assertTrue(sweep.out().startsWith("shuttle-five, bus-12, hot-idle"), sweep.out());
         assertTrue(sweep.err().contains("all others assumed new"));

@@ -106,6 +106,7 @@ final class FewerRanges {
                                     .orElse(false)));
         }
         draft.section("nodes").keySet().removeAll(nodes);
+        Draft.map(draft.section("gearsets").get("clutches")).ifPresent(train -> train.remove(clutch));
         draft.section("taps")
                 .values()
                 .removeIf(tap -> Draft.map(tap)

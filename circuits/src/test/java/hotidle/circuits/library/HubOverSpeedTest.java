@@ -66,7 +66,7 @@ class HubOverSpeedTest {
         Transmission restored = UNIT.circuit().unit("restored");
         double rpm = 1000;
         List<Double> shares = new ArrayList<>();
-        for (double set : new double[] {100, 150, 200, 270}) {
+        for (double set : new double[] {100, 150, 200, 240}) {
             Transmission unit = SetPressure.of(restored, set * PSI);
             Solution state = sweep(unit).states().stream()
                     .filter(one -> Math.abs(one.conditions().speed() * 60 - rpm) < 1e-6)

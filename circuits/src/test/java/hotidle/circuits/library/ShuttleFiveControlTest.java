@@ -35,36 +35,38 @@ class ShuttleFiveControlTest {
     @Test
     void anAddedControllerRaisesTheLineAtLightThrottleAndLeavesFullTorqueAlone() {
         assertEquals(
-                150 * PSI, READY.figures("restored-command", "hot-idle").set().orElseThrow(), PSI);
+                150 * PSI,
+                READY.figures("restored-part-throttle", "hot-idle").set().orElseThrow(),
+                PSI);
         assertEquals(
                 150 * PSI,
-                READY.figures("restored-command", "light-cruise").set().orElseThrow(),
+                READY.figures("restored-part-throttle", "light-cruise").set().orElseThrow(),
                 PSI);
         // the table's rows at 0 and 150 N.m, straight between them
         assertEquals(
                 (190 + 20 * 40 / 150.0) * PSI,
-                READY.figures("restored-controller", "hot-idle").set().orElseThrow(),
+                READY.figures("restored-firm-lockup", "hot-idle").set().orElseThrow(),
                 PSI);
         assertEquals(
                 (190 + 20 * 110 / 150.0) * PSI,
-                READY.figures("restored-controller", "light-cruise").set().orElseThrow(),
+                READY.figures("restored-firm-lockup", "light-cruise").set().orElseThrow(),
                 PSI);
         assertEquals(
-                READY.figures("restored-command", "stall").set().orElseThrow(),
-                READY.figures("restored-controller", "stall").set().orElseThrow(),
+                READY.figures("restored-part-throttle", "stall").set().orElseThrow(),
+                READY.figures("restored-firm-lockup", "stall").set().orElseThrow(),
                 1e-6 * PSI);
         for (String duty : List.of("hot-idle", "light-cruise")) {
-            assertTrue(READY.figures("restored-controller", duty).line()
-                    > READY.figures("restored-command", duty).line() + 30 * PSI);
-            assertTrue(READY.figures("restored-controller", duty).pumpPower()
-                    > READY.figures("restored-command", duty).pumpPower());
+            assertTrue(READY.figures("restored-firm-lockup", duty).line()
+                    > READY.figures("restored-part-throttle", duty).line() + 30 * PSI);
+            assertTrue(READY.figures("restored-firm-lockup", duty).pumpPower()
+                    > READY.figures("restored-part-throttle", duty).pumpPower());
         }
     }
 
     @Test
     void theLockupAppliedFullyHoldsMoreThanModulatedAndTheOtherDutiesKeepTheirs() {
-        Transmission modulated = READY.circuit().unit("restored-command");
-        Transmission full = READY.circuit().unit("restored-controller");
+        Transmission modulated = READY.circuit().unit("restored-part-throttle");
+        Transmission full = READY.circuit().unit("restored-firm-lockup");
         assertEquals(
                 Setting.Lockup.SLIPPING,
                 modulated.duty("light-cruise").orElseThrow().lockup());
@@ -84,7 +86,7 @@ class ShuttleFiveControlTest {
     /** Force balance of the lockup valve by hand: pilot on 80 mm² against apply on 40 mm², 6 N and 4 N/mm; flow force besides. */
     @Test
     void theLockupValveRegulatesTheApplyPressureAgainstItsPilot() {
-        Solution state = READY.at("restored-command", "light-cruise");
+        Solution state = READY.at("restored-part-throttle", "light-cruise");
         double position = state.own("lockup-valve", "position");
         double byHand = (state.pressure("lockup-pilot") * 80e-6 - 6 - 4000 * position) / 40e-6;
         double flowForce =
@@ -97,23 +99,26 @@ class ShuttleFiveControlTest {
     /** What leaks past the lockup valve's worn bore is taken from the apply side, and the lockup's margin falls. */
     @Test
     void aWornLockupValveLeavesLessToTheLockup() {
-        var build = READY.circuit().adjustable("restored-command");
+        var build = READY.circuit().adjustable("restored-part-throttle");
         Transmission worn = build.with(Map.of("lockup-valve.bore", 14.120e-3)).orElseThrow();
         assertTrue(lockup(worn).headroom() < lockup(build.unit()).headroom() - 0.005);
     }
 
     @Test
     void torqueBeyondTheTableIsSaidAndThePressureOfTheLastRowTaken() {
-        String text =
-                Library.text("shuttle-five").orElseThrow().replace("engine-torque: 800 N.m", "engine-torque: 950 N.m");
+        String text = Library.text("shuttle-five")
+                .orElseThrow()
+                .replace(
+                        "range: second\n    lockup: off\n    engine-torque: 800",
+                        "range: second\n    lockup: off\n    engine-torque: 1250");
         ReadCircuit read = CircuitReader.read(text, "x.yaml");
         assertEquals(1, read.problems().size());
         String said = read.problems().get(0).text();
-        assertTrue(said.contains("950 N.m at full-throttle-shift, the table goes from 0 to 900 N.m"), said);
-        Transmission unit = read.circuit().orElseThrow().unit("restored-command");
+        assertTrue(said.contains("1250 N.m at full-throttle-shift, the table goes from 0 to 1200 N.m"), said);
+        Transmission unit = read.circuit().orElseThrow().unit("restored-part-throttle");
         DutyPoint duty = unit.duty("full-throttle-shift").orElseThrow();
         assertEquals(
-                unit.command().pilot().orElseThrow().at(900),
+                unit.command().pilot().orElseThrow().at(1200),
                 unit.conditions(duty).commands().get("pressure-solenoid"));
     }
 }

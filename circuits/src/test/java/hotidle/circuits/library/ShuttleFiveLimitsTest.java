@@ -59,7 +59,7 @@ class ShuttleFiveLimitsTest {
         Window window = Window.study(unit, PRESSURES, SPEEDS, () -> {});
         assertEquals(1, window.all().size());
         Window.PressureRange all = window.all().get(0);
-        assertTrue(all.low() < 150 * PSI && all.high() > 270 * PSI, all.toString());
+        assertTrue(all.low() < 150 * PSI && all.high() > 240 * PSI, all.toString());
         Judgement.Key low = all.lowBy().orElseThrow();
         assertEquals(Margin.Kind.APPLY, low.kind());
         assertTrue(fails(SetPressure.of(unit, all.low() / 1.01), low));

@@ -47,14 +47,14 @@ class MeasurementSheetTest {
 
     @Test
     void aDecimalCommaABlankAMixedUnitAndANonsenseRowMakeOneClearError() {
-        String good = HEAD + "bore-01;bore;14,061;13,996;;mm;air gauge;J. D.;\"scored; see photo\"\n"
-                + "bore-02;bore;;;;mm;;;\n"
+        String good = HEAD + "manual-valve-front;bore;14,061;13,996;;mm;air gauge;J. D.;\"scored; see photo\"\n"
+                + "manual-valve-rear;bore;;;;mm;;;\n"
                 + "regulator;bore;0.7895;;;in;;;\n"
                 + "plate-pump;feeler;;;1,5 thou;;;;\n";
-        ReadCircuit wrong = read(good + "bore-03;bore;about eleven;;;mm;;;\n");
+        ReadCircuit wrong = read(good + "shift-valve-1-2;bore;about eleven;;;mm;;;\n");
         assertEquals(
                 List.of(
-                        "shop/bus 12.csv:6:14: error: the sheet has 'about eleven' for bore-03.bore, which is no number"),
+                        "shop/bus 12.csv:6:22: error: the sheet has 'about eleven' for shift-valve-1-2.bore, which is no number"),
                 wrong.problems().stream().map(Problem::headline).toList());
         ReadCircuit read = read(good);
         assertEquals(List.of(), read.problems());
@@ -62,14 +62,14 @@ class MeasurementSheetTest {
         assertEquals(Optional.of("bus-12"), circuit.sheet());
         Transmission unit = circuit.unit();
         assertEquals("bus-12", unit.build());
-        assertEquals(0.014061, gap(unit, "bore-01").fit().outer());
-        assertEquals(0.013996, gap(unit, "bore-01").fit().inner());
-        assertEquals(gap(CIRCUIT.unit("fresh"), "bore-02"), gap(unit, "bore-02"));
+        assertEquals(0.014061, gap(unit, "manual-valve-front").fit().outer());
+        assertEquals(0.013996, gap(unit, "manual-valve-front").fit().inner());
+        assertEquals(gap(CIRCUIT.unit("fresh"), "manual-valve-rear"), gap(unit, "manual-valve-rear"));
         SpoolValve regulator =
                 (SpoolValve) unit.network().part("regulator").orElseThrow().part();
         assertEquals(0.7895 * 0.0254, regulator.openings().get(0).fit().outer(), 1e-15);
         assertEquals(
-                List.of("bore-01.bore", "bore-01.valve", "regulator.bore", "plate-pump.feeler"),
+                List.of("manual-valve-front.bore", "manual-valve-front.valve", "regulator.bore", "plate-pump.feeler"),
                 circuit.builds().get(0).changes().stream()
                         .map(DescribedCircuit.ChangeLine::what)
                         .toList());
@@ -81,15 +81,15 @@ class MeasurementSheetTest {
     @Test
     void everyOtherSlipIsToldAtItsCell() {
         Map<String, String> slips = Map.of(
-                "bore-0l;bore;14.05;;;mm;;;", "2:1 SHEET_OF_UNKNOWN_PART",
-                "bore-01;bor;14.05;;;mm;;;", "2:9 SHEET_OF_UNKNOWN_SIZE",
-                "bore-01;bore;14.05;;;;;;", "2:22 SHEET_WITHOUT_UNIT",
-                "bore-01;bore;14.05;;;psi;;;", "2:22 SHEET_WITHOUT_UNIT",
-                "bore-01;bore;;;14.05;mm;;;", "2:16 CELL_IN_WRONG_COLUMN",
-                "bore-01;bore;14.05;;;mm;;;\nbore-01;bore;14.06;;;mm;;;", "3:14 MEASURED_TWICE",
-                "bore-01;bore;13.9;;;mm;;;", "2:14 FIT_WITHOUT_CLEARANCE",
-                "bore-01;bore;1405;;;mm;;;", "2:14 OUT_OF_BOUNDS",
-                "bore-01;bore;14.05;;;mm;;;;;x", "2:28 TOO_MANY_CELLS");
+                "manual-valve-fornt;bore;14.05;;;mm;;;", "2:1 SHEET_OF_UNKNOWN_PART",
+                "manual-valve-front;bor;14.05;;;mm;;;", "2:20 SHEET_OF_UNKNOWN_SIZE",
+                "manual-valve-front;bore;14.05;;;;;;", "2:33 SHEET_WITHOUT_UNIT",
+                "manual-valve-front;bore;14.05;;;psi;;;", "2:33 SHEET_WITHOUT_UNIT",
+                "manual-valve-front;bore;;;14.05;mm;;;", "2:27 CELL_IN_WRONG_COLUMN",
+                "manual-valve-front;bore;14.05;;;mm;;;\nmanual-valve-front;bore;14.06;;;mm;;;", "3:25 MEASURED_TWICE",
+                "manual-valve-front;bore;13.9;;;mm;;;", "2:25 FIT_WITHOUT_CLEARANCE",
+                "manual-valve-front;bore;1405;;;mm;;;", "2:25 OUT_OF_BOUNDS",
+                "manual-valve-front;bore;14.05;;;mm;;;;;x", "2:39 TOO_MANY_CELLS");
         slips.forEach((row, slip) -> assertEquals(
                 List.of(slip),
                 read(HEAD + row).problems().stream()
@@ -108,8 +108,8 @@ class MeasurementSheetTest {
     void theSheetOfTheDemoHasARowForEveryFitAndReadsBackBlank() throws IOException {
         String sheet = CIRCUIT.measurementSheet(SheetWriter.LengthUnit.MM);
         assertTrue(sheet.startsWith("\uFEFFpart,size,what it is,new bore,bore limit"), sheet.substring(0, 80));
-        assertTrue(sheet.contains(
-                "bore-01,bore,\"annular-gap: manual valve, front land\",14.02,14.055,14,,,,mm,,,,,,,\r\n"));
+        assertTrue(
+                sheet.contains("manual-valve-front,bore,annular-gap: front end land,14.02,14.055,14,,,,mm,,,,,,,\r\n"));
         ReadCircuit read = read(sheet);
         assertEquals(List.of(), read.problems());
         assertEquals(0, read.circuit().orElseThrow().builds().get(0).changes().size());
@@ -126,7 +126,7 @@ class MeasurementSheetTest {
         for (String cell : List.of("=1+1", "+1", "-1", "@x", "\t=1")) {
             assertEquals("'" + cell, SheetWriter.safe(cell));
         }
-        assertEquals("bore-01", SheetWriter.safe("bore-01"));
+        assertEquals("manual-valve-front", SheetWriter.safe("manual-valve-front"));
         assertFalse(SheetWriter.safe("").startsWith("'"));
     }
 
