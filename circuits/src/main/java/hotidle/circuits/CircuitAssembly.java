@@ -304,7 +304,10 @@ final class CircuitAssembly {
         }
         List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
                 .map(part -> new DescribedCircuit.PartLine(
-                        part.given().name(), part.kind().word(), part.given().text("about")))
+                        part.given().name(),
+                        part.kind().word(),
+                        part.given().text("about"),
+                        part.kind().figure(part.given())))
                 .toList();
         List<DescribedCircuit.SizeLine> sizes = new ArrayList<>();
         used.sizes().forEach((path, size) -> {

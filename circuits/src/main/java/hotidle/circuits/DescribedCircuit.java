@@ -1,5 +1,6 @@
 package hotidle.circuits;
 
+import hotidle.circuits.kind.PartFigure;
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import hotidle.transmission.Adjustable;
@@ -85,8 +86,14 @@ public record DescribedCircuit(
                 .flatMap(Build::on);
     }
 
-    /** A part. */
-    public record PartLine(String name, String kind, String about) {}
+    /**
+     * A part.
+     *
+     * @param kind   its word
+     * @param about  in its author's words
+     * @param figure as it is drawn
+     */
+    public record PartLine(String name, String kind, String about, PartFigure figure) {}
 
     /**
      * A size that wears [m].

@@ -41,7 +41,8 @@ final class AnnularGapKind {
             .passing(Passing.LEAK)
             .alone(ALONE)
             .needs(AnnularGapKind::needs)
-            .rule(AnnularGapKind::check);
+            .rule(AnnularGapKind::check)
+            .drawn(GraphicSymbol.GAP);
 
     private static List<Key> keys() {
         Key landOf = Key.of(

@@ -31,7 +31,8 @@ final class BandKind {
                     + "seal-gap=2um --drop 150psi")
             .turning()
             .passing(Passing.LEAK)
-            .role(Names.CLUTCH);
+            .role(Names.CLUTCH)
+            .drawn(GraphicSymbol.BAND);
 
     private static LawText physics() {
         return LawText.of(

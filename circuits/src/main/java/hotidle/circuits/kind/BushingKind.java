@@ -43,7 +43,8 @@ final class BushingKind {
             .passing(Passing.LEAK)
             .alone(ALONE)
             .needs(HubFilmKeys::needs)
-            .rule(BushingKind::check);
+            .rule(BushingKind::check)
+            .drawn(GraphicSymbol.GAP);
 
     private static List<Key> keys() {
         return PumpKeys.all(List.of(

@@ -22,7 +22,8 @@ final class CheckValveKind {
             .passing(Passing.WIDE)
             .oneWay()
             .needs(PoppetKeys::needs)
-            .rule((given, around) -> PoppetKeys.check(given));
+            .rule((given, around) -> PoppetKeys.check(given))
+            .drawn(GraphicSymbol.CHECK_VALVE);
 
     private static LawText physics() {
         return PoppetKeys.physics();

@@ -37,7 +37,8 @@ final class ClutchKind {
             .passing(Passing.LEAK)
             .role(Names.CLUTCH)
             .alone(Alone.AS_IN_A_CIRCUIT.without("there is no other part here", "pack-feed"))
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.CLUTCH);
 
     private static LawText physics() {
         return LawText.of(

@@ -39,7 +39,8 @@ final class ConverterKind {
                     + "lockup-area=300cm2 lockup-radius=120mm --at from=60psi --at to=55psi")
             .turning()
             .alone(Alone.asking(DutyKey.LOCKUP))
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.CONVERTER);
 
     private static List<Key> keys() {
         return List.of(

@@ -91,7 +91,8 @@ final class CoolerKind {
             .passing(Passing.BY_STATE)
             .example("flow=8L/min drop=1bar viscosity=8mPa.s --drop 20psi")
             .alone(ALONE)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.COOLER);
 
     /** Half water, half glycol at 90 °C, 1020 kg/m³ of 3.6 kJ/(kg·K): 3.7 MJ/(m³·K) (from memory). */
     private static final double WATER_GLYCOL = 3.7e6;

@@ -65,7 +65,8 @@ final class CrescentPumpKind {
             .role(Names.PUMP_CHAMBER)
             .alone(PumpKeys.ALONE)
             .needs(given -> PumpKeys.needs(given, GEARS, GAPS))
-            .rule(CrescentPumpKind::check);
+            .rule(CrescentPumpKind::check)
+            .drawn(GraphicSymbol.PUMP);
 
     static OptionalDouble geometry(Attributes given) {
         return GearKeys.geometry(given, "inner-teeth", "ring-teeth", "ring-tip-diameter", GearDisplacement::internal);

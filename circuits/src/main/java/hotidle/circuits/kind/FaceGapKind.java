@@ -73,7 +73,8 @@ final class FaceGapKind {
             .role(Names.FACE_GAP)
             .alone(ALONE)
             .needs(FaceGapKind::needs)
-            .rule(FaceGapKind::check);
+            .rule(FaceGapKind::check)
+            .drawn(GraphicSymbol.GAP);
 
     private static LawText physics() {
         return LawText.of(

@@ -34,7 +34,8 @@ final class FilterKind {
                             new Filter(RatedKeys.point(given), given.number("blocked"), given.number("rise")),
                     physics())
             .example("flow=60L/min drop=0.1bar viscosity=6mPa.s rise=60mm --drop 1psi")
-            .passing(Passing.WIDE);
+            .passing(Passing.WIDE)
+            .drawn(GraphicSymbol.FILTER);
 
     private static LawText physics() {
         return LawText.of("Δp = a·μ·q + b·ρ·q² + ρ·g·rise, a and b from one measured point", LawText.RATED);

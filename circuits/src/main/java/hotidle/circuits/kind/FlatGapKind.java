@@ -55,7 +55,8 @@ final class FlatGapKind {
             .example("width=160mm length=4mm gap=6um --drop 150psi")
             .passing(Passing.LEAK)
             .needs(FlatGapKind::needs)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.GAP);
 
     private static LawText physics() {
         return LawText.of(

@@ -186,27 +186,44 @@ public record Kind(
 
     /** The same kind; engine speed has an effect on it, or on what is asked of it. */
     Kind turning() {
-        return with(new Facts(true, facts.stated(), facts.role(), facts.alone(), facts.example()));
+        return with(new Facts(true, facts.stated(), facts.role(), facts.alone(), facts.drawn(), facts.example()));
     }
 
     /** The same kind, passing oil so. */
     Kind passing(Passing other) {
-        return with(new Facts(facts.turns(), Optional.of(other), facts.role(), facts.alone(), facts.example()));
+        return with(new Facts(
+                facts.turns(), Optional.of(other), facts.role(), facts.alone(), facts.drawn(), facts.example()));
     }
 
     /** The same kind, named as this by keys elsewhere in the file. */
     Kind role(Names other) {
-        return with(new Facts(facts.turns(), facts.stated(), Optional.of(other), facts.alone(), facts.example()));
+        return with(new Facts(
+                facts.turns(), facts.stated(), Optional.of(other), facts.alone(), facts.drawn(), facts.example()));
     }
 
     /** The same kind, asked for so on its own. */
     Kind alone(Alone other) {
-        return with(new Facts(facts.turns(), facts.stated(), facts.role(), other, facts.example()));
+        return with(new Facts(facts.turns(), facts.stated(), facts.role(), other, facts.drawn(), facts.example()));
     }
 
     /** The same kind, with what may stand behind its word in the command {@code hotidle part}. */
     Kind example(String words) {
-        return with(new Facts(facts.turns(), facts.stated(), facts.role(), facts.alone(), words));
+        return with(new Facts(facts.turns(), facts.stated(), facts.role(), facts.alone(), facts.drawn(), words));
+    }
+
+    /** The same kind with a symbol whose lines are the paths of oil through it. */
+    Kind drawn(GraphicSymbol symbol) {
+        return drawn(PartFigure.Drawn.by(symbol));
+    }
+
+    /** The same kind, drawn so. */
+    Kind drawn(PartFigure.Drawn other) {
+        return with(new Facts(facts.turns(), facts.stated(), facts.role(), facts.alone(), other, facts.example()));
+    }
+
+    /** A part of it as it is drawn, of what was read without fault. */
+    public PartFigure figure(Attributes given) {
+        return facts.drawn().of(given, paths.apply(given));
     }
 
     private Kind with(Facts other) {

@@ -62,7 +62,8 @@ final class LubeBranchKind {
             .passing(Passing.BY_STATE)
             .example("diameter=1.5mm --drop 10psi")
             .needs(LubeBranchKind::needs)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.LUBRICATED);
 
     private static LawText physics() {
         return LawText.of(

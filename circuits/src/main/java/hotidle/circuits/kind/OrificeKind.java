@@ -41,7 +41,8 @@ final class OrificeKind {
                     physics())
             .example("diameter=2mm --drop 150psi")
             .passing(Passing.THROTTLE)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.ORIFICE);
 
     private static Key upstream() {
         return Key.quantity(

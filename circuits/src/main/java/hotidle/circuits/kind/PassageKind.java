@@ -48,7 +48,8 @@ final class PassageKind {
                     physics())
             .example("diameter=8mm length=1.2m --drop 5psi")
             .passing(Passing.WIDE)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(GraphicSymbol.PASSAGE);
 
     private static LawText physics() {
         return LawText.of(

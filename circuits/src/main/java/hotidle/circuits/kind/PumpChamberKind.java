@@ -62,7 +62,8 @@ final class PumpChamberKind {
                 PumpKeys.check(given, around, GAPS);
                 GearKeys.check(given, around);
                 PumpKeys.agree(given, geometry(given));
-            });
+            })
+            .drawn(GraphicSymbol.PUMP);
 
     static OptionalDouble geometry(Attributes given) {
         return GearKeys.geometry(

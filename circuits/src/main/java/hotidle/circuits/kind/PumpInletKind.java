@@ -49,7 +49,8 @@ final class PumpInletKind {
             .turning()
             .passing(Passing.LEAK)
             .example("--at node=-0.2bar")
-            .role(Names.PUMP_INLET);
+            .role(Names.PUMP_INLET)
+            .drawn(GraphicSymbol.NONE);
 
     private static LawText physics() {
         return LawText.of(

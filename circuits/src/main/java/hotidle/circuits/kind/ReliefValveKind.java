@@ -22,7 +22,8 @@ final class ReliefValveKind {
             .passing(Passing.RELIEF)
             .oneWay()
             .needs(PoppetKeys::needs)
-            .rule((given, around) -> PoppetKeys.check(given));
+            .rule((given, around) -> PoppetKeys.check(given))
+            .drawn(GraphicSymbol.RELIEF_VALVE);
 
     private static LawText physics() {
         return PoppetKeys.physics();

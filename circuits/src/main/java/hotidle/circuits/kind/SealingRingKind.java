@@ -52,7 +52,8 @@ final class SealingRingKind {
                     SealingRingKind::make,
                     physics())
             .example("diameter=60mm width=2.4mm end-gap=0.2mm radial-clearance=0.1mm contact=2mm --drop 150psi")
-            .passing(Passing.LEAK);
+            .passing(Passing.LEAK)
+            .drawn(GraphicSymbol.GAP);
 
     private static SealingRing make(Attributes given, Kind.Context around) {
         double bore = given.number("diameter");

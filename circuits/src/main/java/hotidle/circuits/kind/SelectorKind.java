@@ -51,7 +51,8 @@ final class SelectorKind {
                     + "out=140psi")
             .passing(Passing.BY_RANGE)
             .alone(ALONE)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(ValveFigures::selector);
 
     private static LawText physics() {
         return LawText.of(

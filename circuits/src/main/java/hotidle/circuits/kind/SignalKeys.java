@@ -44,7 +44,8 @@ final class SignalKeys {
                                 List.of()),
                         physics)
                 .passing(Passing.BY_STATE)
-                .alone(Alone.asking(asks).finding("pilot"));
+                .alone(Alone.asking(asks).finding("pilot"))
+                .drawn((given, paths) -> ValveFigures.piloting(GraphicSymbol.SIGNAL_VALVE, paths));
     }
 
     private static List<Key> ports() {

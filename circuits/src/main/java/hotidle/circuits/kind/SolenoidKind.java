@@ -44,7 +44,8 @@ final class SolenoidKind {
             .passing(Passing.BY_STATE)
             .example("feed-diameter=0.8mm exhaust-diameter=1.2mm command=60psi --at supply=100psi")
             .role(Names.SOLENOID)
-            .alone(Alone.asking(DutyKey.COMMAND).finding("pilot"));
+            .alone(Alone.asking(DutyKey.COMMAND).finding("pilot"))
+            .drawn((given, paths) -> ValveFigures.piloting(GraphicSymbol.SOLENOID_VALVE, paths));
 
     private static LawText physics() {
         return LawText.of(

@@ -142,7 +142,8 @@ final class SpoolValveKind {
                     + "preload=120N stops=[0mm,4mm] --at line=130psi --at boost=20psi")
             .role(Names.SPOOL_VALVE)
             .needs(SpoolSpringKeys::needs)
-            .rule((given, around) -> check(given));
+            .rule((given, around) -> check(given))
+            .drawn(ValveFigures::spool);
 
     private static LawText physics() {
         return LawText.of(

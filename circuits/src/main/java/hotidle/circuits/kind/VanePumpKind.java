@@ -10,6 +10,7 @@ import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpSlip;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,7 +56,14 @@ final class VanePumpKind {
             .alone(PumpKeys.ALONE)
             .needs(given ->
                     PumpKeys.needs(given, List.of("ring-diameter", "tip-diameter", "greatest-eccentricity"), GAPS))
-            .rule(VanePumpKind::check);
+            .rule(VanePumpKind::check)
+            .drawn(VanePumpKind::figure);
+
+    private static PartFigure figure(Attributes given, List<Kind.FlowPath> paths) {
+        List<PartFigure.FigurePort> ports = new ArrayList<>(PartFigure.ports(paths));
+        ports.add(new PartFigure.FigurePort(given.word("control"), PartFigure.FigureRole.PILOT));
+        return new PartFigure(GraphicSymbol.VARIABLE_PUMP, ports, List.of());
+    }
 
     private static LawText physics() {
         return LawText.of(
