@@ -4,19 +4,10 @@ import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Locale;
-import java.util.UUID;
-import javax.imageio.ImageIO;
 import org.jfree.chart.text.TextUtils;
 
 /**
@@ -72,37 +63,11 @@ public record Picture(List<Chart> charts) {
      */
     public void write(Path target) throws IOException {
         String name = target.getFileName().toString();
-        byte[] content = bytes(name);
-        Path part = target.resolveSibling("." + name + "." + UUID.randomUUID() + ".part");
-        try {
-            Files.write(part, content, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            move(part, target);
-        } finally {
-            Files.deleteIfExists(part);
-        }
-    }
-
-    private static void move(Path part, Path target) throws IOException {
-        try {
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-        }
+        WholeFile.write(bytes(name), target);
     }
 
     private byte[] png() {
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
-        Graphics2D graphics = image.createGraphics();
-        paint(graphics);
-        graphics.dispose();
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try {
-            ImageIO.setUseCache(false); // its cache would be a file in the temporary folder, which may not be writable
-            ImageIO.write(image, "png", out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return out.toByteArray();
+        return Png.drawn(WIDTH, HEIGHT, this::paint);
     }
 
     /** JFreeChart would draw turned text as outlines; as text it can be searched and read aloud. */

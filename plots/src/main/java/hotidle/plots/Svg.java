@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
+import java.util.List;
 import java.util.function.Consumer;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -23,7 +24,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /** A drawing as SVG: text stays text, the same drawing gives the same bytes. */
-final class Svg {
+public final class Svg {
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
     /** Decimals of a coordinate [px]; finer than any screen or printer shows. */
@@ -47,6 +48,48 @@ final class Svg {
         } catch (ParserConfigurationException | TransformerException e) {
             throw new IllegalStateException("the XML writer of this Java cannot write SVG", e);
         }
+    }
+
+    /**
+     * A piece of a drawing that can be found by its title and read aloud.
+     *
+     * @param title what it is; never empty
+     * @param paint draws it
+     */
+    public record Piece(String title, Consumer<Graphics2D> paint) {}
+
+    /**
+     * Pieces on a page [mm], each a group with a title of its own, as UTF-8.
+     *
+     * @param title  of the whole
+     * @param pieces in the order in which they lie on each other
+     */
+    public static byte[] titled(double width, double height, String title, List<Piece> pieces) {
+        try {
+            SVGGeneratorContext context = context();
+            Document document = context.getDOMFactory();
+            Element root = document.createElementNS(NAMESPACE, "svg");
+            root.setAttribute("width", (int) width + "mm");
+            root.setAttribute("height", (int) height + "mm");
+            root.setAttribute("viewBox", "0 0 " + (int) width + " " + (int) height);
+            root.appendChild(title(document, title));
+            for (Piece piece : pieces) {
+                SVGGraphics2D graphics = new Page(context);
+                piece.paint().accept(graphics);
+                Element group = graphics.getTopLevelGroup();
+                group.insertBefore(title(document, piece.title()), group.getFirstChild());
+                root.appendChild(group);
+            }
+            return bytes(root);
+        } catch (ParserConfigurationException | TransformerException e) {
+            throw new IllegalStateException("the XML writer of this Java cannot write SVG", e);
+        }
+    }
+
+    private static Element title(Document document, String text) {
+        Element title = document.createElementNS(NAMESPACE, "title");
+        title.setTextContent(text);
+        return title;
     }
 
     private static SVGGeneratorContext context() throws ParserConfigurationException {

@@ -29,12 +29,16 @@ class HouseTest {
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage(
-                        "hotidle.plots",
+                        "hotidle.plots..",
                         "java..",
                         "javax.imageio..",
                         "javax.xml..",
                         "org.w3c.dom..",
                         "org.jfree..",
+                        "org.eclipse.elk..",
+                        "org.eclipse.emf..",
+                        "org.apache.pdfbox..",
+                        "de.rototor.pdfbox..",
                         "org.apache.batik..")
                 .check(CLASSES);
     }

@@ -1,0 +1,111 @@
+package hotidle.plots.scheme;
+
+import hotidle.plots.Pdf;
+import hotidle.plots.Png;
+import hotidle.plots.Svg;
+import hotidle.plots.WholeFile;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** A circuit laid out on paper, ready to be written. Needs no screen; the same circuit gives the same bytes. */
+public final class Drawing {
+
+    /** Endings of file names that can be written. */
+    public static final List<String> ENDINGS = List.of("svg", "png", "pdf");
+
+    /** Dots of a PNG [1/mm]: 150 to the inch. */
+    private static final double DOTS = 150 / 25.4;
+
+    private static final double KEY = 8;
+
+    private final Scheme scheme;
+    private final Sheet sheet;
+    private final Paper paper;
+
+    /** Lays a circuit out. */
+    public Drawing(Scheme scheme) {
+        this.scheme = scheme;
+        sheet = Layered.sheet(scheme);
+        paper = Paper.holding(sheet.width(), sheet.height() + head() + KEY);
+    }
+
+    /** On which it is drawn. */
+    public Paper paper() {
+        return paper;
+    }
+
+    /** How often lines of different nets cross. */
+    public long crossings() {
+        return sheet.crossings();
+    }
+
+    /**
+     * The drawing as a file's content.
+     *
+     * @param fileName whose ending tells the format
+     * @throws IllegalArgumentException if the ending is none of {@link #ENDINGS}
+     */
+    public byte[] bytes(String fileName) {
+        String ending = fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+        return switch (ending) {
+            case "svg" -> Svg.titled(paper.width(), paper.height(), scheme.title(), pieces());
+            case "png" -> png();
+            case "pdf" -> Pdf.drawn(paper.width(), paper.height(), scheme.title(), this::paint);
+            default ->
+                throw new IllegalArgumentException(
+                        "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
+        };
+    }
+
+    /**
+     * Writes the drawing whole or not at all.
+     *
+     * @throws IllegalArgumentException if the ending is none of {@link #ENDINGS}
+     */
+    public void write(Path target) throws IOException {
+        WholeFile.write(bytes(target.getFileName().toString()), target);
+    }
+
+    private byte[] png() {
+        return Png.drawn((int) Math.round(paper.width() * DOTS), (int) Math.round(paper.height() * DOTS), g -> {
+            g.scale(DOTS, DOTS);
+            paint(g);
+        });
+    }
+
+    private void paint(Graphics2D g) {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        for (Svg.Piece piece : pieces()) {
+            Graphics2D own = (Graphics2D) g.create();
+            piece.paint().accept(own);
+            own.dispose();
+        }
+    }
+
+    private List<Svg.Piece> pieces() {
+        List<Svg.Piece> pieces = new ArrayList<>();
+        pieces.add(new Svg.Piece(scheme.title(), g -> SheetHead.paint(new Pen(g), scheme, paper)));
+        double x = (paper.width() - sheet.width()) / 2;
+        double room = paper.height() - 2 * Paper.MARGIN - head() - KEY - sheet.height();
+        double y = Paper.MARGIN + head() + room / 2;
+        for (Svg.Piece piece : new SheetPaint(scheme, sheet).pieces()) {
+            pieces.add(new Svg.Piece(piece.title(), g -> {
+                g.translate(x, y);
+                piece.paint().accept(g);
+            }));
+        }
+        return pieces;
+    }
+
+    private double head() {
+        return SheetHead.height(scheme);
+    }
+}

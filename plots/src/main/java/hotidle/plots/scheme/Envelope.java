@@ -1,0 +1,23 @@
+package hotidle.plots.scheme;
+
+import java.util.List;
+
+/**
+ * What a valve joins in one of its positions.
+ *
+ * @param links open ways in it
+ */
+public record Envelope(List<Link> links) {
+
+    /**
+     * An open way.
+     *
+     * @param from net that it leaves
+     * @param to   net that it goes to
+     */
+    public record Link(String from, String to) {}
+
+    public Envelope {
+        links = List.copyOf(links);
+    }
+}

@@ -1,0 +1,246 @@
+package hotidle.plots.scheme;
+
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import org.eclipse.elk.alg.layered.options.CycleBreakingStrategy;
+import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
+import org.eclipse.elk.alg.layered.options.OrderingStrategy;
+import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
+import org.eclipse.elk.core.data.LayoutMetaDataService;
+import org.eclipse.elk.core.math.ElkPadding;
+import org.eclipse.elk.core.options.CoreOptions;
+import org.eclipse.elk.core.options.Direction;
+import org.eclipse.elk.core.options.EdgeRouting;
+import org.eclipse.elk.core.options.HierarchyHandling;
+import org.eclipse.elk.core.options.PortConstraints;
+import org.eclipse.elk.core.options.PortSide;
+import org.eclipse.elk.core.options.SizeConstraint;
+import org.eclipse.elk.core.util.BasicProgressMonitor;
+import org.eclipse.elk.graph.ElkBendPoint;
+import org.eclipse.elk.graph.ElkEdge;
+import org.eclipse.elk.graph.ElkEdgeSection;
+import org.eclipse.elk.graph.ElkNode;
+import org.eclipse.elk.graph.ElkPort;
+import org.eclipse.elk.graph.util.ElkGraphUtil;
+
+/**
+ * Places boxes and tags in layers from the reservoir up and leads lines between them at right angles.
+ *
+ * <pre>
+ * Source  K. Sugiyama, S. Tagawa, M. Toda, IEEE Transactions on Systems, Man and Cybernetics 11 (1981) 109, as Eclipse ELK has it
+ * </pre>
+ */
+final class Layered {
+
+    /** Height in which a frame has its name [mm]. */
+    private static final double FRAME_HEAD = 5.5;
+
+    private static final int BEGINNINGS = 12;
+
+    /** Of the library in a millimetre; it rounds places to whole ones, which would set lines off from their pins. */
+    private static final double UNITS = 20;
+
+    private final Scheme scheme;
+    private final int seed;
+    private final ElkNode root = ElkGraphUtil.createGraph();
+    private final Map<String, ElkNode> frames = new LinkedHashMap<>();
+    private final Map<String, ElkNode> boxes = new LinkedHashMap<>();
+    private final Map<String, ElkNode> tags = new LinkedHashMap<>();
+    private final Map<String, BoxPlan> plans = new LinkedHashMap<>();
+    private final Map<String, TagPlan> tagPlans = new LinkedHashMap<>();
+    private final Map<ElkEdge, Sheet.Wire> wires = new LinkedHashMap<>();
+
+    private Layered(Scheme scheme, int seed) {
+        this.scheme = scheme;
+        this.seed = seed;
+    }
+
+    /** The drawing laid out anew from each of a number of beginnings, the best of them. */
+    static Sheet sheet(Scheme scheme) {
+        return IntStream.rangeClosed(1, BEGINNINGS)
+                .mapToObj(seed -> new Layered(scheme, seed).laidOut(false))
+                .min(Comparator.comparingDouble(Sheet::cost))
+                .orElseThrow();
+    }
+
+    /** The drawing laid out in the order of the description, as a measure of what the search for fewer crossings gains. */
+    static Sheet inOrder(Scheme scheme) {
+        return new Layered(scheme, 1).laidOut(true);
+    }
+
+    private Sheet laidOut(boolean inOrder) {
+        LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
+        options(inOrder);
+        for (String frame : scheme.frames()) {
+            ElkNode node = ElkGraphUtil.createNode(root);
+            node.setProperty(
+                    LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2.5), units(2.5), units(2.5)));
+            tight(node);
+            frames.put(frame, node);
+        }
+        scheme.nets().stream()
+                .filter(net -> net.look() != SchemeNet.Look.RESERVOIR)
+                .forEach(this::tag);
+        scheme.parts().forEach(this::box);
+        scheme.parts().forEach(part -> part.pins().forEach(pin -> wire(part, pin)));
+        new RecursiveGraphLayoutEngine().layout(root, new BasicProgressMonitor());
+        return read();
+    }
+
+    private void options(boolean inOrder) {
+        root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
+        root.setProperty(LayeredOptions.DIRECTION, Direction.UP);
+        root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
+        root.setProperty(LayeredOptions.HIERARCHY_HANDLING, HierarchyHandling.INCLUDE_CHILDREN);
+        root.setProperty(LayeredOptions.RANDOM_SEED, seed);
+        tight(root);
+        root.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
+        if (inOrder) {
+            root.setProperty(LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.NODES_AND_EDGES);
+            root.setProperty(LayeredOptions.CROSSING_MINIMIZATION_FORCE_NODE_MODEL_ORDER, true);
+        }
+    }
+
+    /** Frames do not take these from the whole. */
+    private static void tight(ElkNode of) {
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE, units(2.5));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE, units(1.5));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE, units(1.6));
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, units(3.0));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, units(1.6));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, units(1.6));
+        of.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
+        of.setProperty(LayeredOptions.CYCLE_BREAKING_STRATEGY, CycleBreakingStrategy.DEPTH_FIRST);
+        of.setProperty(LayeredOptions.THOROUGHNESS, 40);
+    }
+
+    private void tag(SchemeNet net) {
+        TagPlan plan = TagPlan.of(net);
+        ElkNode node = ElkGraphUtil.createNode(parent(net.frame()));
+        node.setDimensions(units(plan.width()), units(plan.height()));
+        node.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
+        node.setProperty(LayeredOptions.NODE_SIZE_CONSTRAINTS, EnumSet.noneOf(SizeConstraint.class));
+        port(node, PortSide.SOUTH, plan.across(), plan.height());
+        port(node, PortSide.NORTH, plan.across(), 0);
+        port(node, PortSide.NORTH, plan.across() + TagPlan.PILOT_BESIDE, 0);
+        port(node, PortSide.SOUTH, plan.across() - TagPlan.PILOT_BESIDE / 1.5, plan.height());
+        tags.put(net.name(), node);
+        tagPlans.put(net.name(), plan);
+    }
+
+    private void box(SchemePart part) {
+        BoxPlan plan = BoxPlan.of(part, scheme);
+        ElkNode node = ElkGraphUtil.createNode(parent(part.frame()));
+        node.setDimensions(units(plan.width()), units(plan.height()));
+        node.setProperty(LayeredOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
+        boxes.put(part.name(), node);
+        plans.put(part.name(), plan);
+    }
+
+    private static double units(double millimetres) {
+        return Math.round(millimetres * UNITS);
+    }
+
+    private ElkNode parent(String frame) {
+        return frames.getOrDefault(frame, root);
+    }
+
+    private static ElkPort port(ElkNode node, PortSide side, double x, double y) {
+        ElkPort port = ElkGraphUtil.createPort(node);
+        port.setDimensions(0, 0);
+        port.setLocation(units(x), units(y));
+        port.setProperty(LayeredOptions.PORT_SIDE, side);
+        return port;
+    }
+
+    private void wire(SchemePart part, Pin pin) {
+        if (scheme.reservoir(pin.net())) {
+            return;
+        }
+        BoxPlan plan = plans.get(part.name());
+        boolean out = part.upwards(pin);
+        ElkPort own = port(
+                boxes.get(part.name()),
+                out ? PortSide.NORTH : PortSide.SOUTH,
+                plan.pins().get(pin).getX(),
+                out ? 0 : plan.height());
+        ElkNode tag = tags.get(pin.net());
+        ElkPort other = tag.getPorts().get((out ? 0 : 1) + (pin.role().pilot() ? out ? 3 : 1 : 0));
+        ElkEdge edge = out ? ElkGraphUtil.createSimpleEdge(own, other) : ElkGraphUtil.createSimpleEdge(other, own);
+        if (pin.role().pilot()) {
+            edge.setProperty(LayeredOptions.PRIORITY_DIRECTION, 0);
+        } else {
+            edge.setProperty(LayeredOptions.PRIORITY_DIRECTION, 10);
+        }
+        wires.put(edge, new Sheet.Wire(part.name(), pin, List.of()));
+    }
+
+    private Sheet read() {
+        List<Sheet.Wire> led = new ArrayList<>();
+        wires.forEach((edge, wire) -> led.add(new Sheet.Wire(wire.part(), wire.pin(), corners(edge))));
+        List<Sheet.Frame> framed = new ArrayList<>();
+        frames.forEach((name, node) -> {
+            if (!node.getChildren().isEmpty()) {
+                framed.add(framed(name, area(node), led));
+            }
+        });
+        List<Sheet.Box> placed = new ArrayList<>();
+        for (SchemePart part : scheme.parts()) {
+            placed.add(new Sheet.Box(part, plans.get(part.name()), area(boxes.get(part.name()))));
+        }
+        List<Sheet.Tag> tagged = new ArrayList<>();
+        tags.forEach((name, node) -> tagged.add(new Sheet.Tag(scheme.net(name), tagPlans.get(name), area(node))));
+        return new Sheet(root.getWidth() / UNITS, root.getHeight() / UNITS, framed, placed, tagged, led);
+    }
+
+    /** The name stands at the left where it can; where a line enters there, to the right of it. */
+    private static Sheet.Frame framed(String name, Rectangle2D area, List<Sheet.Wire> wires) {
+        double width = Lettering.width(name, Lettering.PLAIN, Lettering.FRAME) + 2;
+        double step = 1;
+        for (double x = area.getMinX() + 1; x + width < area.getMaxX(); x += step) {
+            Rectangle2D text = new Rectangle2D.Double(x, area.getMinY(), width, FRAME_HEAD - 0.5);
+            if (wires.stream().noneMatch(wire -> wire.meets(text))) {
+                return new Sheet.Frame(name, area, new Point2D.Double(x + 1, area.getMinY() + FRAME_HEAD - 2));
+            }
+        }
+        return new Sheet.Frame(name, area, new Point2D.Double(area.getMinX() + 1, area.getMinY() - 1));
+    }
+
+    private static List<Point2D> corners(ElkEdge edge) {
+        Point2D from = origin(edge.getContainingNode());
+        List<Point2D> corners = new ArrayList<>();
+        for (ElkEdgeSection section : edge.getSections()) {
+            corners.add(new Point2D.Double(
+                    from.getX() + section.getStartX() / UNITS, from.getY() + section.getStartY() / UNITS));
+            for (ElkBendPoint bend : section.getBendPoints()) {
+                corners.add(new Point2D.Double(from.getX() + bend.getX() / UNITS, from.getY() + bend.getY() / UNITS));
+            }
+            corners.add(new Point2D.Double(
+                    from.getX() + section.getEndX() / UNITS, from.getY() + section.getEndY() / UNITS));
+        }
+        return List.copyOf(corners);
+    }
+
+    private static Rectangle2D area(ElkNode node) {
+        Point2D at = origin(node);
+        return new Rectangle2D.Double(at.getX(), at.getY(), node.getWidth() / UNITS, node.getHeight() / UNITS);
+    }
+
+    private static Point2D origin(ElkNode node) {
+        double x = 0;
+        double y = 0;
+        for (ElkNode one = node; one != null; one = one.getParent()) {
+            x += one.getX() / UNITS;
+            y += one.getY() / UNITS;
+        }
+        return new Point2D.Double(x, y);
+    }
+}

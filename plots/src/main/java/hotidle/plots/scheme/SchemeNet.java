@@ -1,0 +1,40 @@
+package hotidle.plots.scheme;
+
+import java.util.List;
+
+/**
+ * A net of the drawing: a place of one pressure, written in a tag to which its lines run.
+ *
+ * @param name     of the net
+ * @param frame    name of the frame that its tag stands in
+ * @param look     how it is shown
+ * @param pressure for the colour [share of the scale, 0 to 1]; NaN where not known
+ * @param value    its pressure in words; empty where not known
+ * @param drips    leaks gathered at it, in words; empty where there are none
+ * @param title    all that is known of it, for search and for reading aloud
+ * @param changed  whether it is marked
+ */
+public record SchemeNet(
+        String name,
+        String frame,
+        Look look,
+        double pressure,
+        String value,
+        List<String> drips,
+        String title,
+        boolean changed) {
+
+    /** How a net is shown. */
+    public enum Look {
+        /** A tag. */
+        TAG,
+        /** A tag with the symbol of a gauge. */
+        GAUGE,
+        /** The symbol of a reservoir at each line; it has no tag. */
+        RESERVOIR
+    }
+
+    public SchemeNet {
+        drips = List.copyOf(drips);
+    }
+}

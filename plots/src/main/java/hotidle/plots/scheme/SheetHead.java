@@ -1,0 +1,47 @@
+package hotidle.plots.scheme;
+
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+
+/** Heading, notes and key of a sheet. */
+final class SheetHead {
+
+    private static final int STEPS = 24;
+    private static final double STEP = 1.5;
+
+    private SheetHead() {}
+
+    /** Height that heading and notes take [mm]. */
+    static double height(Scheme scheme) {
+        return Lettering.HEADING + 3 + scheme.notes().size() * Lettering.LINE + 2;
+    }
+
+    static void paint(Pen pen, Scheme scheme, Paper paper) {
+        pen.fill(new Rectangle2D.Double(0, 0, paper.width(), paper.height()), Color.WHITE);
+        double x = Paper.MARGIN;
+        double y = Paper.MARGIN + Lettering.HEADING * 0.8;
+        pen.text(scheme.title(), x, y, Lettering.BOLD, Lettering.HEADING, Pen.INK);
+        for (String note : scheme.notes()) {
+            y += Lettering.LINE + 0.6;
+            pen.text(note, x, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+        }
+        if (scheme.scale().shown()) {
+            key(pen, scheme.scale(), paper);
+        }
+    }
+
+    private static void key(Pen pen, Scheme.ScaleKey key, Paper paper) {
+        double y = paper.height() - Paper.MARGIN - 3;
+        double x = Paper.MARGIN;
+        pen.text(key.low(), x, y + 2.4, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+        x += Lettering.width(key.low(), Lettering.PLAIN, Lettering.SMALL) + 2;
+        for (int i = 0; i < STEPS; i++) {
+            pen.fill(new Rectangle2D.Double(x + i * STEP, y, STEP + 0.05, 3), PressureScale.of(i / (STEPS - 1.0)));
+        }
+        x += STEPS * STEP + 2;
+        pen.text(key.high(), x, y + 2.4, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+        x += Lettering.width(key.high(), Lettering.PLAIN, Lettering.SMALL) + 10;
+        pen.fill(new Rectangle2D.Double(x, y + 0.7, 10, SheetPaint.WIDEST), PressureScale.of(1));
+        pen.text(key.widest(), x + 12, y + 2.4, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+    }
+}

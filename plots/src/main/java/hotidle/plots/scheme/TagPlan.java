@@ -1,0 +1,41 @@
+package hotidle.plots.scheme;
+
+/**
+ * How large the tag of a net is [mm]. Lines come in from below and go out above, oil in the middle and pilot pressure beside it.
+ *
+ * @param width  with its writing
+ * @param height with its writing
+ * @param plate  height of the plate with name and pressure; leaks hang below it
+ * @param across where oil lines meet it, from its left edge
+ */
+record TagPlan(double width, double height, double plate, double across) {
+
+    /** Diameter of a gauge [mm]. */
+    static final double GAUGE = 5;
+
+    /** Between the line of oil and that of pilot pressure [mm]. */
+    static final double PILOT_BESIDE = 3;
+
+    static TagPlan of(SchemeNet net) {
+        double text = Lettering.width(heading(net), Lettering.BOLD, Lettering.SMALL) + 2.4;
+        double gauge = net.look() == SchemeNet.Look.GAUGE ? GAUGE + 1 : 0;
+        double plate = 4.4;
+        double plateWidth = Math.max(text + gauge, 9);
+        double across = plateWidth / 3;
+        double drips = net.drips().stream()
+                .mapToDouble(line -> Lettering.width(line, Lettering.PLAIN, Lettering.SMALL))
+                .max()
+                .orElse(0);
+        double hanging = net.drips().isEmpty() ? 0 : across + 2.5 + 3 + drips;
+        return new TagPlan(
+                Math.max(plateWidth, hanging),
+                plate + net.drips().size() * Lettering.LINE + (net.drips().isEmpty() ? 0 : 0.8),
+                plate,
+                across);
+    }
+
+    /** Name and pressure. */
+    static String heading(SchemeNet net) {
+        return net.value().isEmpty() ? net.name() : net.name() + "  " + net.value();
+    }
+}
