@@ -33,6 +33,7 @@ import picocli.CommandLine.ScopeType;
             WearCommand.class,
             HeatCommand.class,
             PartCommand.class,
+            DrawCommand.class,
             CheckCommand.class,
             NewCommand.class,
             SheetCommand.class,

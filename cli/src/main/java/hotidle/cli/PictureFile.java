@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** A picture that a command is asked to draw. */
 final class PictureFile {
@@ -20,11 +21,25 @@ final class PictureFile {
      * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
      */
     static void check(String option, Path file) {
+        check(option, file, Picture.ENDINGS);
+    }
+
+    /**
+     * The same for a picture that can have other formats.
+     *
+     * @param endings of file names, the last in the order of the message last
+     * @throws WrongInputException where it ends in none of them, or its folder is not there
+     */
+    static void check(String option, Path file, List<String> endings) {
         String name =
                 file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
-        if (!name.endsWith(".png") && !name.endsWith(".svg")) {
+        if (endings.stream().noneMatch(ending -> name.endsWith("." + ending))) {
+            String but = endings.subList(0, endings.size() - 1).stream()
+                    .map(ending -> "." + ending)
+                    .collect(Collectors.joining(", "));
             throw new WrongInputException("hotidle: " + option + " " + file
-                    + " names no kind of picture\nmend: end the name in .png or .svg");
+                    + " names no kind of picture\nmend: end the name in " + but + " or ."
+                    + endings.get(endings.size() - 1));
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {

@@ -1,0 +1,117 @@
+package hotidle.answer.draw;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.DrawPhrase;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.kind.GraphicSymbol;
+import hotidle.circuits.kind.PartFigure;
+import hotidle.network.Node;
+import hotidle.plots.scheme.Pin;
+import hotidle.plots.scheme.Scheme;
+import hotidle.plots.scheme.SchemeNet;
+import hotidle.plots.scheme.SchemePart;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** A circuit as the description of its drawing. */
+public final class DrawnScheme {
+
+    private DrawnScheme() {}
+
+    /**
+     * Describes it.
+     *
+     * @param units   in which numbers are shown
+     * @param circuit what is drawn
+     * @param shown   build and state
+     * @param only    the one frame that is drawn; empty for all
+     */
+    public static Scheme of(
+            Quantity.UnitSystem units, DescribedCircuit circuit, DrawnState shown, Optional<Frames> only) {
+        Set<String> reservoirs = shown.unit().network().nodes().stream()
+                .filter(node -> node.held().isPresent() && node.held().getAsDouble() == 0)
+                .map(Node::name)
+                .collect(Collectors.toSet());
+        double widest = shown.state()
+                .map(state -> state.streams().stream()
+                        .mapToDouble(stream -> Math.abs(stream.volume()))
+                        .max()
+                        .orElse(0))
+                .orElse(Double.NaN);
+        double highest = shown.state()
+                .map(state -> state.pressures().values().stream()
+                        .mapToDouble(Double::doubleValue)
+                        .max()
+                        .orElse(0))
+                .orElse(Double.NaN);
+        SchemeParts parts = new SchemeParts(units, shown, reservoirs, widest);
+        List<DescribedCircuit.PartLine> lines = circuit.parts().stream()
+                .filter(line -> only.isEmpty() || frame(shown, line, circuit) == only.get())
+                .toList();
+        List<SchemePart> boxes = lines.stream()
+                .filter(parts::boxed)
+                .map(line -> parts.box(line, frame(shown, line, circuit)))
+                .toList();
+        List<DescribedCircuit.PartLine> leaks =
+                lines.stream().filter(parts::gathered).toList();
+        SchemeNets nets = new SchemeNets(units, shown, boxes, leaks, reservoirs, only.isPresent(), highest);
+        List<SchemeNet> tags = shown.unit().network().nodes().stream()
+                .map(Node::name)
+                .filter(node -> met(node, boxes, leaks))
+                .map(nets::tag)
+                .toList();
+        return new Scheme(
+                DrawPhrase.heading(circuit.name(), only.map(Frames::label).orElse("")),
+                notes(shown, boxes, tags),
+                Frames.labels(),
+                boxes,
+                tags,
+                new Scheme.ScaleKey(
+                        shown.state().isPresent() ? Quantity.PRESSURE.with(units, 0) : "",
+                        shown.state().isPresent() ? Quantity.PRESSURE.with(units, highest) : "",
+                        DrawPhrase.widest(units, widest)));
+    }
+
+    private static List<String> notes(DrawnState shown, List<SchemePart> boxes, List<SchemeNet> tags) {
+        List<String> notes = new ArrayList<>();
+        String build = shown.unit().build();
+        notes.add(shown.duty()
+                .map(duty -> shown.state().isPresent()
+                        ? DrawPhrase.state(build, duty.name(), duty.speed(), duty.range())
+                        : DrawPhrase.unsolved(build, duty.name()))
+                .orElseGet(() -> DrawPhrase.still(build)));
+        shown.against()
+                .ifPresent(other -> notes.add(DrawPhrase.against(
+                        other.build(),
+                        (int) boxes.stream().filter(SchemePart::changed).count(),
+                        (int) tags.stream().filter(SchemeNet::changed).count())));
+        return notes;
+    }
+
+    /** A check valve stands with what feeds it, all else where its oil is booked. */
+    private static Frames frame(DrawnState shown, DescribedCircuit.PartLine line, DescribedCircuit circuit) {
+        if (line.figure().symbol() == GraphicSymbol.CHECK_VALVE) {
+            String inlet = line.figure().ports().get(0).node();
+            for (DescribedCircuit.PartLine other : circuit.parts()) {
+                if (other.figure().ports().contains(new PartFigure.FigurePort(inlet, PartFigure.FigureRole.OUT))) {
+                    return booked(shown, other);
+                }
+            }
+        }
+        return booked(shown, line);
+    }
+
+    private static Frames booked(DrawnState shown, DescribedCircuit.PartLine line) {
+        return Frames.of(shown.unit().network().part(line.name()).orElseThrow().group());
+    }
+
+    private static boolean met(String node, List<SchemePart> boxes, List<DescribedCircuit.PartLine> leaks) {
+        return boxes.stream().flatMap(box -> box.pins().stream()).map(Pin::net).anyMatch(node::equals)
+                || leaks.stream()
+                        .flatMap(line -> line.figure().ports().stream())
+                        .anyMatch(port -> port.node().equals(node));
+    }
+}

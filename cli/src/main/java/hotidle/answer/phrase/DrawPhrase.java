@@ -1,0 +1,96 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+
+/** What is written in a drawing of a circuit, and what is said of it. */
+public final class DrawPhrase {
+
+    private DrawPhrase() {}
+
+    /** Heading of the sheet. */
+    public static String heading(String circuit, String frame) {
+        return frame.isEmpty() ? circuit : circuit + ": " + frame;
+    }
+
+    /** Which build is drawn, in which state. */
+    public static String state(String build, String duty, double speed, String range) {
+        return String.format(Locale.ROOT, "%s at %s: %.0f rpm, range %s", build, duty, speed * 60, range);
+    }
+
+    /** Which build is drawn, without a state. */
+    public static String still(String build) {
+        return build + ", no pressures: --duty shows them";
+    }
+
+    /** That there are no pressures to show. */
+    public static String unsolved(String build, String duty) {
+        return build + " at " + duty + ": not solved, so no pressures are shown";
+    }
+
+    /** What is marked. */
+    public static String against(String build, int parts, int nets) {
+        return "marked against " + build + ": " + parts + (parts == 1 ? " part" : " parts") + " with other sizes, "
+                + nets + (nets == 1 ? " pressure" : " pressures") + " changed by 2 % or more";
+    }
+
+    /** A pressure, with what it was where it changed. */
+    public static String pressure(Quantity.UnitSystem units, double now, double before, boolean changed) {
+        String text = Quantity.PRESSURE.with(units, now);
+        return changed ? text + ", was " + Quantity.PRESSURE.number(units, before) : text;
+    }
+
+    /**
+     * Leaks gathered at one place.
+     *
+     * @param parts their names
+     * @param flow  of all of them [m³/s]; NaN where not known
+     * @param named whether one alone is named
+     */
+    public static String leaks(Quantity.UnitSystem units, List<String> parts, double flow, boolean named) {
+        String one = named ? parts.get(0) : "leak";
+        String what = parts.size() == 1 ? one : parts.size() + " leaks";
+        return visible(units, flow) ? what + " " + flow(units, flow) : what;
+    }
+
+    /** Whether a flow is more than nothing in the digits that are shown. */
+    public static boolean visible(Quantity.UnitSystem units, double flow) {
+        return !Double.isNaN(flow)
+                && Quantity.FLOW.number(units, Math.abs(flow)).matches(".*[1-9].*");
+    }
+
+    /** A flow. */
+    public static String flow(Quantity.UnitSystem units, double flow) {
+        return Quantity.FLOW.with(units, Math.abs(flow));
+    }
+
+    /** Where a spool stands between its stops, 0 at rest to 1 at the far one. */
+    public static String stands(double share) {
+        return String.format(Locale.ROOT, "moved %.0f %%", 100 * share);
+    }
+
+    /** Key of the widest line. */
+    public static String widest(Quantity.UnitSystem units, double flow) {
+        return "widest line " + flow(units, flow);
+    }
+
+    /** All of a part, for search and for reading aloud. */
+    public static String part(String name, String kind, String about, List<String> lines, boolean changed) {
+        String text = name + ", " + kind + (about.isEmpty() ? "" : ": " + about);
+        return text + (lines.isEmpty() ? "" : "; " + String.join("; ", lines)) + (changed ? "; changed" : "");
+    }
+
+    /** All of a net, for search and for reading aloud. */
+    public static String net(String name, String value, List<String> leaks) {
+        return name
+                + (value.isEmpty() ? "" : ", " + value)
+                + (leaks.isEmpty() ? "" : "; leaks to the sump: " + String.join(", ", leaks));
+    }
+
+    /** What was drawn and where it lies. */
+    public static String drawn(String file, String paper, int parts, int leaks, int nets) {
+        return file + ": on " + paper + ", " + parts + " symbols, " + leaks + " leaks gathered at their places, " + nets
+                + " pressures";
+    }
+}

@@ -1,0 +1,110 @@
+package hotidle.cli;
+
+import hotidle.answer.draw.DrawAnswer;
+import hotidle.answer.draw.DrawnScheme;
+import hotidle.answer.draw.DrawnState;
+import hotidle.answer.draw.Frames;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.plots.scheme.Drawing;
+import hotidle.plots.scheme.Scheme;
+import hotidle.result.Solution;
+import hotidle.study.AtDuty;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The circuit drawn. */
+@Command(
+        name = "draw",
+        mixinStandardHelpOptions = true,
+        description =
+                "Draws the circuit with symbols after ISO 1219-1; with --duty, each line as dark as its pressure and as wide as"
+                        + " its flow, spools where they stand, and leaks with their flow.")
+final class DrawCommand implements Callable<Integer> {
+
+    @Mixin
+    CircuitOptions asked;
+
+    @Option(names = "--build", description = "a build. Default: the circuit's first")
+    String build;
+
+    @Option(names = "--duty", description = "duty point whose pressures are shown. Default: none")
+    String duty;
+
+    @Option(names = "--against", paramLabel = "BUILD", description = "a build; what differs from it is marked")
+    String against;
+
+    @Option(
+            names = "--group",
+            paramLabel = "NAME",
+            description =
+                    "only this: pump, valve-body, plate, clutches, converter-and-cooler or lubrication. Default: all")
+    String group;
+
+    @Option(
+            names = "--plot",
+            required = true,
+            paramLabel = "FILE",
+            description = "the drawing: a name that ends in .svg, .png or .pdf")
+    Path file;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PictureFile.check("--plot", file, Drawing.ENDINGS);
+        Optional<Frames> only = Optional.ofNullable(group).map(DrawCommand::frame);
+        DescribedCircuit circuit = asked.load();
+        Transmission unit = Circuits.adjustable(circuit, build).unit();
+        Optional<Transmission> other = Optional.ofNullable(against)
+                .map(name -> Circuits.adjustable(circuit, name).unit());
+        Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));
+        DrawnState shown = new DrawnState(
+                unit,
+                at.map(DutyPoint::range)
+                        .orElseGet(() -> unit.duties().isEmpty()
+                                ? unit.ranges().get(0).name()
+                                : unit.duties().get(0).range()),
+                at,
+                at.flatMap(point -> AtDuty.solved(unit, point).state()),
+                other,
+                other.flatMap(before -> at.flatMap(point -> state(before, point))));
+        Scheme scheme = DrawnScheme.of(asked.shared.units, circuit, shown, only);
+        if (scheme.parts().isEmpty()) {
+            throw new WrongInputException("hotidle: --group " + group + ": " + circuit.name() + " has no part in it");
+        }
+        Drawing drawing = new Drawing(scheme);
+        try {
+            drawing.write(file);
+        } catch (IOException e) {
+            throw new WrongInputException("hotidle: " + file + " cannot be drawn: " + FileReason.of(e));
+        }
+        return Printed.print(
+                spec,
+                asked.shared,
+                new DrawAnswer(shown, scheme, file.toString(), drawing.paper().name(), 0));
+    }
+
+    private static Optional<Solution> state(Transmission of, DutyPoint at) {
+        return of.duty(at.name()).flatMap(own -> AtDuty.solved(of, own).state());
+    }
+
+    private static Frames frame(String word) {
+        return Stream.of(Frames.values())
+                .filter(frame -> frame.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new WrongInputException("hotidle: --group " + word + " is not known; known are "
+                        + Stream.of(Frames.values()).map(Frames::word).collect(Collectors.joining(", "))));
+    }
+}
