@@ -58,12 +58,12 @@ class PumpKindsTest {
         "speed=1000rpm"
     };
 
-    /** π/2 · (78 + 68) mm · 3 mm · 18 mm is 12.4 cm³ (A. Esposito, Fluid Power with Applications, §5.5, from memory). */
+    /** 2·π · 78 mm · 3 mm · 18 mm is 26.5 cm³ (M. G. Rabie, Fluid Power Engineering, 2009, p. 134, found). */
     @Test
     void aDisplacementThatIsNotThatOfItsGeometryIsTold() {
         ReadPart odd = OnePart.read(
                 "vane-pump",
-                Stream.concat(Stream.of(VANES), Stream.of("displacement=26cm3/rev"))
+                Stream.concat(Stream.of(VANES), Stream.of("displacement=12cm3/rev"))
                         .toList(),
                 STOCK);
         assertTrue(odd.part().isPresent(), odd.problems().toString());
@@ -72,7 +72,7 @@ class PumpKindsTest {
                 odd.problems().stream().map(Problem::code).toList());
         ReadPart fits = OnePart.read(
                 "vane-pump",
-                Stream.concat(Stream.of(VANES), Stream.of("displacement=12cm3/rev"))
+                Stream.concat(Stream.of(VANES), Stream.of("displacement=26cm3/rev"))
                         .toList(),
                 STOCK);
         assertEquals(List.of(), fits.problems());
@@ -200,7 +200,7 @@ class PumpKindsTest {
         assertEquals(
                 new PumpChamber.Slide(6e-4, 4e4, 200, 0.0005, 0.003),
                 pump(part).slide().orElseThrow());
-        assertEquals(Math.PI / 2 * (0.078 + 0.068) * 0.003 * 0.018, pump(part).displacement(), 1e-18);
+        assertEquals(2 * Math.PI * 0.078 * 0.003 * 0.018, pump(part).displacement(), 1e-18);
     }
 
     @Test

@@ -69,9 +69,17 @@ public final class GearDisplacement {
         return involute(module, inner, -ring, tip1, tip2, width);
     }
 
-    /** A vane pump, by the diameters of cam ring and rotor, eccentricity and width [m]. */
-    public static double vanes(double ring, double rotor, double eccentricity, double width) {
-        return Math.PI / 2 * (ring + rotor) * eccentricity * width;
+    /**
+     * A vane pump with one stroke a turn, V = 2·π·D·e·b: each of z spaces grows from its least to its greatest, z·(V_max − V_min); M. G.
+     * Rabie, Fluid Power Engineering, 2009, p. 134 (found), summed here for many thin vanes. Seven sweep 3.4 % less, nine 2.0 %. The
+     * rotor's diameter does not enter. Textbooks that count the crescent between ring and rotor, π/2·(D + d)·e·b, have about half.
+     *
+     * @param ring         inside diameter of the ring [m]
+     * @param eccentricity e of ring to rotor [m]
+     * @param width        b [m]
+     */
+    public static double vanes(double ring, double eccentricity, double width) {
+        return 2 * Math.PI * ring * eccentricity * width;
     }
 
     private static double square(double value) {

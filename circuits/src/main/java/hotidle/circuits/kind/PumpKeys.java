@@ -102,7 +102,7 @@ final class PumpKeys {
                 Key.quantity(
                                 "orifice-slip-area",
                                 Dimension.AREA,
-                                "area of the slip that viscosity does not change: mesh, scores and nicks")
+                                "area of the slip that viscosity does not change, a sharp-edged hole: mesh, scores and nicks")
                         .byDefault("0.3 mm2", "about 0.5 L/min at 7 bar (assumed)")
                         .allowed("0.0001 mm2", "1000 mm2")
                         .usual("0.01 mm2", "10 mm2"),
@@ -146,7 +146,7 @@ final class PumpKeys {
                         .byDefault("0.2 %", "the teeth fill a little less at speed (assumed)")
                         .allowed("0 %", "20 %")
                         .usual("0 %", "2 %"),
-                Key.quantity("viscous-drag", Dimension.RATIO, "torque over viscosity, revolutions and displacement")
+                Key.quantity("viscous-drag", Dimension.RATIO, "torque over viscosity, revolutions a second and the greatest displacement")
                         .byDefault("2e4", "about 0.02 N.m at hot idle and 3 N.m in deep cold (assumed)")
                         .allowed("0", "1e8"),
                 Key.quantity("friction", Dimension.RATIO, "friction torque over the torque of the pressure")

@@ -24,13 +24,13 @@ final class SolenoidKind {
                             Key.node("exhaust", "where it exhausts to"),
                             Key.choice(
                                             "type",
-                                            "regulated moves feed and exhaust; bleed has a fixed feed and moves the exhaust",
+                                            "regulated opens the feed as it shuts the exhaust, both in part at once, so that oil passes all the time; bleed has a fixed feed and moves the exhaust",
                                             "regulated",
                                             "bleed")
                                     .byDefault("regulated", "assumed"),
                             hole("feed-diameter", "diameter of the feed opening"),
                             hole("exhaust-diameter", "diameter of the exhaust opening"),
-                            droop("fall of the pilot pressure over the full stroke")),
+                            droop("fall of the pilot pressure over the full stroke, which is met at half of it")),
                     SolenoidKind::paths,
                     (given, around) -> new Kind.MadePart(
                             new Solenoid(

@@ -33,7 +33,7 @@ final class VanePumpKind {
                                     Key.node(
                                             "control",
                                             "whose pressure moves the slide; give it a bleed to the sump, else leaks alone decide it"),
-                                    PumpKeys.displacement("ring, rotor, eccentricity and width"),
+                                    PumpKeys.displacement("ring, eccentricity and width"),
                                     FaceGapKind.width("width", "width of rotor and vanes"),
                                     FaceGapKind.diameter("ring-diameter", "inside diameter of the slide's ring"),
                                     FaceGapKind.diameter("tip-diameter", "diameter of the rotor")),
@@ -68,8 +68,8 @@ final class VanePumpKind {
     private static LawText physics() {
         return LawText.of(
                         "delivery = filling·V·n·e/e_max − slip past faces and vanes; slide: p·A = preload + k·(e_max − e);"
-                                + " V = π/2·(Dc + Dr)·e·b",
-                        "A. Esposito, Fluid Power with Applications, §5.5 (from memory); " + PumpKeys.SOURCE)
+                                + " V = 2·π·D·e·b, D of the ring, many thin vanes",
+                        "M. G. Rabie, Fluid Power Engineering, 2009, p. 134 (found); " + PumpKeys.SOURCE)
                 .checkedIn("Pump");
     }
 
@@ -117,12 +117,11 @@ final class VanePumpKind {
     }
 
     static OptionalDouble geometry(Attributes given) {
-        boolean all = List.of("ring-diameter", "tip-diameter", "greatest-eccentricity", "width").stream()
+        boolean all = List.of("ring-diameter", "greatest-eccentricity", "width").stream()
                 .allMatch(given::has);
         return all
                 ? OptionalDouble.of(GearDisplacement.vanes(
                         given.number("ring-diameter"),
-                        given.number("tip-diameter"),
                         given.number("greatest-eccentricity"),
                         given.number("width")))
                 : OptionalDouble.empty();
