@@ -1,8 +1,8 @@
 package hotidle.answer;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
-import hotidle.answer.phrase.SecondaryPhrase;
 import hotidle.assess.Figures;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The figures of a state that are read first, as JSON. */
@@ -23,7 +23,7 @@ record FiguresRecord(
 
     static FiguresRecord of(Figures figures) {
         return new FiguresRecord(
-                SecondaryPhrase.of(figures.secondary()),
+                figures.secondary().name().toLowerCase(Locale.ROOT),
                 figures.override(),
                 figures.charge(),
                 figures.cooler(),

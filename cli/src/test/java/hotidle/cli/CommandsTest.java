@@ -210,7 +210,7 @@ class CommandsTest {
                 said.subList(valves, several).contains("    shim 0 mm: no shims (assumed)"), String.join("\n", said));
         assertTrue(
                 said.stream().anyMatch(line -> line.startsWith("    region sump: ") && line.endsWith("[57 in all]")));
-        long each = said.size() - said.indexOf("left to the program");
+        int each = said.size() - said.indexOf("left to the program");
         assertTrue(each > 200, each + " lines, one for each part");
     }
 }

@@ -104,7 +104,7 @@ class MarginsCommandTest {
 
     @Test
     void sensitivityRanksSizesByWhatAThousandthMovesAndGivesAllSlopesInJsonAndCsv() throws Exception {
-        String[] asked = {"sensitivity", "crescent-four", "--build", "worn", "--speed", "600..3000/1200rpm"};
+        String[] asked = {"sensitivity", "crescent-four", "--full", "--build", "worn", "--speed", "600..3000/1200rpm"};
         Run run = Run.of(asked);
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().contains("by 0.001 in (an"), run.out());

@@ -16,6 +16,7 @@ public final class TextTable {
 
     /** Blanks between two tables that stand side by side. */
     private static final int GUTTER = 4;
+
     private static final String GAP = "  ";
 
     /** Where a head may be broken: before a blank, behind a hyphen. */
@@ -96,7 +97,7 @@ public final class TextTable {
                 width[c] = Math.max(width[c], row.get(c).length());
             }
             String head = rows.get(0).get(c);
-            for (String piece : head.split(BREAK)) {
+            for (String piece : head.split(BREAK, -1)) {
                 width[c] = Math.max(width[c], piece.strip().length());
             }
             while (broken(head, width[c]).size() > headLines) {
@@ -109,7 +110,7 @@ public final class TextTable {
     private static List<String> broken(String head, int width) {
         List<String> lines = new ArrayList<>();
         String line = "";
-        for (String piece : head.split(BREAK)) {
+        for (String piece : head.split(BREAK, -1)) {
             if (!line.isEmpty() && (line + piece).strip().length() > width) {
                 lines.add(line.strip());
                 line = "";

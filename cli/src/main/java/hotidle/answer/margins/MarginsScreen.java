@@ -134,7 +134,8 @@ record MarginsScreen(
                 .flatMap(judged -> new LimitRows(units, judged)
                         .shown().stream().map(row -> new Told(judged.duty().name(), row)))
                 .filter(one -> one.margin().verdict() != Margin.Verdict.HOLDS)
-                .sorted(Comparator.comparingDouble(one -> one.margin().rank()))
+                .sorted(Comparator.comparing((Told one) -> one.margin().verdict() != Margin.Verdict.FAILS)
+                        .thenComparingDouble(one -> one.margin().rank()))
                 .toList();
     }
 

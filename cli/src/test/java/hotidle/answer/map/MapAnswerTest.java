@@ -107,7 +107,7 @@ class MapAnswerTest {
         String screen = answer(KNOWN, UnitSystem.METRIC).full();
         assertTrue(
                 screen.contains(
-                        "worn, hub.clearance 0.100 mm at 5.00 bar: close, +5 %; lubrication (lube-rear) at hot-idle"),
+                        "worn, hub.clearance 0.100 mm at 5.00 bar: narrow, +5 %; lubrication (lube-rear) at hot-idle"),
                 screen);
         assertTrue(screen.startsWith("rig: a bench\n"), screen);
     }
