@@ -31,15 +31,11 @@ public record Settling(boolean ownHeat, List<NoTemperature> none) {
         /** Of what heat made of it. */
         public static NoTemperature of(String build, Warmed warmed) {
             return new NoTemperature(
-                    build,
-                    warmed.duty().name(),
-                    warmed.verdict().name().toLowerCase(Locale.ROOT),
-                    warmed.seconds());
+                    build, warmed.duty().name(), warmed.verdict().name().toLowerCase(Locale.ROOT), warmed.seconds());
         }
 
         private String said() {
-            return OwnHeatPhrase.none(
-                    build, duty, Warmed.Verdict.valueOf(why.toUpperCase(Locale.ROOT)), seconds);
+            return OwnHeatPhrase.none(build, duty, Warmed.Verdict.valueOf(why.toUpperCase(Locale.ROOT)), seconds);
         }
     }
 

@@ -51,8 +51,7 @@ final class CompareCommand implements Callable<Integer> {
                 : builds;
         List<String> duties = shown.of(described.unit());
         OwnHeat.Settled settled = ownHeat.at(Circuits.units(described, named));
-        Comparison comparison =
-                Comparison.of(settled.units(), OptionValues.series("--speed", speed, Dimension.SPEED));
+        Comparison comparison = Comparison.of(settled.units(), OptionValues.series("--speed", speed, Dimension.SPEED));
         return Printed.print(
                 spec,
                 asked.shared,

@@ -49,17 +49,18 @@ final class OwnHeat {
         if (!asked(units.get(0))) {
             return new Settled(units, Settling.AS_GIVEN);
         }
-        List<SettledUnit> settled =
-                units.parallelStream().map(SettledUnit::of).toList();
+        List<SettledUnit> settled = units.parallelStream().map(SettledUnit::of).toList();
         List<Transmission> warm = settled.stream().map(SettledUnit::unit).toList();
         List<Settling.NoTemperature> none = settled.stream()
                 .flatMap(one -> one.none().stream()
                         .map(warmed -> Settling.NoTemperature.of(one.unit().build(), warmed)))
                 .toList();
         if (Comparison.judged(warm).isEmpty()) {
-            throw new WrongInputException("hotidle: --temperature " + BALANCE + ": no driving condition is left to judge"
-                    + "\nwhy:  by its own heat each comes to no steady temperature in some build"
-                    + "\nmend: ask hotidle heat " + units.get(0).circuit() + " why, or judge at the temperatures of the file");
+            throw new WrongInputException(
+                    "hotidle: --temperature " + BALANCE + ": no driving condition is left to judge"
+                            + "\nwhy:  by its own heat each comes to no steady temperature in some build"
+                            + "\nmend: ask hotidle heat " + units.get(0).circuit()
+                            + " why, or judge at the temperatures of the file");
         }
         return new Settled(warm, new Settling(true, none));
     }

@@ -33,7 +33,7 @@ class LeaksCommandTest {
                 "With every fit as new it would lose",
                 "Then still short of oil: ",
                 "The sum closes",
-                ". primary.face-clearance (first chamber) 0.0033 in 0.0014 in ",
+                ". hub-face.clearance ",
                 "regulator.bore, lockup-valve.bore: each done alone leaves the lubrication LESS oil",
                 "low-accumulator.bore (piston in its bore)")) {
             assertTrue(said.contains(words), words + " is not in\n" + run.out());

@@ -124,7 +124,8 @@ public record Margin(
 
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
-        return new Margin(kind, part, value, needed, OptionalDouble.empty(), scale, 0, OptionalDouble.empty(), List.of());
+        return new Margin(
+                kind, part, value, needed, OptionalDouble.empty(), scale, 0, OptionalDouble.empty(), List.of());
     }
 
     /** The same with notes. */

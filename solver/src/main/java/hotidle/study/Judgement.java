@@ -68,15 +68,7 @@ public record Judgement(
     static Judgement noTemperature(Transmission unit, DutyPoint duty) {
         Outcome none = Outcome.of(unit.conditions(duty), new Unsolved(0, "sump", List.of("heat balance")));
         return new Judgement(
-                unit,
-                duty,
-                none,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                Map.of(),
-                Map.of());
+                unit, duty, none, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Map.of(), Map.of());
     }
 
     /**

@@ -251,11 +251,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         HeatInputs heat = unit.heat().orElseThrow();
         List<Margin> margins = new ArrayList<>();
         margins.add(Margin.warmth(
-                Margin.Kind.OIL_TEMPERATURE,
-                SUMP,
-                duty.temperatures().get(SUMP),
-                heat.oilLimit(),
-                heat.ambient()));
+                Margin.Kind.OIL_TEMPERATURE, SUMP, duty.temperatures().get(SUMP), heat.oilLimit(), heat.ambient()));
         roles.converter()
                 .ifPresent(converter -> margins.add(Margin.warmth(
                         Margin.Kind.CONVERTER_TEMPERATURE,

@@ -168,8 +168,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
      */
     public static Window study(Raised raised, List<Double> pressures, List<Double> speeds, Runnable step) {
         BoundarySearch limiting = new BoundarySearch(speeds);
-        List<Transmission> made =
-                pressures.parallelStream().map(raised::to).toList();
+        List<Transmission> made = pressures.parallelStream().map(raised::to).toList();
         // a chain a duty, so that what is found does not depend on which thread comes first
         List<List<Stand>> stands = made.get(0).duties().parallelStream()
                 .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
@@ -245,10 +244,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record SpanSearch(
-            Raised raised,
-            BoundarySearch limiting,
-            List<SetPoint> points,
-            List<BoundarySearch.Trial> ends) {
+            Raised raised, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.Trial> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<PressureRange> ranges = ranges(keys);

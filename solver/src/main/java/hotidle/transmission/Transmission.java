@@ -158,8 +158,7 @@ public record Transmission(
 
     /** The same unit with its duty points at other temperatures. */
     public Transmission at(List<DutyPoint> others) {
-        return new Transmission(
-                circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed);
+        return new Transmission(circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed);
     }
 
     /** The same unit with another network and command. */

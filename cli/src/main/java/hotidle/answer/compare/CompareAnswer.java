@@ -94,9 +94,7 @@ public record CompareAnswer(
     }
 
     private String heat() {
-        return settling.said().stream()
-                .map(line -> Wrap.lines(line, "", "  "))
-                .collect(Collectors.joining());
+        return settling.said().stream().map(line -> Wrap.lines(line, "", "  ")).collect(Collectors.joining());
     }
 
     /** Whether builds differ in what is commanded, so that pressure is raised in some. */

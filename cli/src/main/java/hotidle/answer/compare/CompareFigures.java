@@ -114,8 +114,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         return cell.hubFilm()
                 .map(film -> film.contact()
                         ? HubFilmPhrase.CONTACT_SHORT.toUpperCase(java.util.Locale.ROOT)
-                        : Quantity.FILM.number(units, film.film().getAsDouble()) + " "
-                                + verdict(film))
+                        : Quantity.FILM.number(units, film.film().getAsDouble()) + " " + verdict(film))
                 .orElse(CompareScreenPhrase.NONE);
     }
 

@@ -83,9 +83,7 @@ public record MarginsAnswer(
     }
 
     private String heat() {
-        return settling.said().stream()
-                .map(line -> Wrap.lines(line, "", "  "))
-                .collect(Collectors.joining());
+        return settling.said().stream().map(line -> Wrap.lines(line, "", "  ")).collect(Collectors.joining());
     }
 
     private boolean raised() {

@@ -6,7 +6,7 @@ public final class LimitCountPhrase {
     private LimitCountPhrase() {}
 
     public static String of(int duties, long fail, long notKnown, long close, long hold) {
-        return "Of " + (fail + notKnown + close + hold) + " limits at " + duties + " driving conditions: " + fail + " fail, "
-                + notKnown + " not known, " + close + " narrow, " + hold + " hold.";
+        return "Of " + (fail + notKnown + close + hold) + " limits at " + duties + " driving conditions: " + fail
+                + " fail, " + notKnown + " not known, " + close + " narrow, " + hold + " hold.";
     }
 }

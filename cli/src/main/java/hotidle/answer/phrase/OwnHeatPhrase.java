@@ -9,7 +9,8 @@ import java.util.Optional;
 public record OwnHeatPhrase(Quantity.UnitSystem units) {
 
     /** Above what is judged so. */
-    public static final String HERE = "Judged at the temperatures that each build's own heat brings it to, not at those of the file.";
+    public static final String HERE =
+            "Judged at the temperatures that each build's own heat brings it to, not at those of the file.";
 
     /** The same where set pressures are tried. */
     public static final String RAISED =
@@ -23,7 +24,8 @@ public record OwnHeatPhrase(Quantity.UnitSystem units) {
 
     /** Set pressures that leave some driving conditions without a temperature, and the first that does [Pa]. */
     public String raised(String build, List<String> duties, double first) {
-        return build + ": TOO HOT at " + String.join(", ", duties) + ", first seen at " + Quantity.PRESSURE.with(units, first)
+        return build + ": TOO HOT at " + String.join(", ", duties) + ", first seen at "
+                + Quantity.PRESSURE.with(units, first)
                 + ": its own heat brings it to no steady temperature there, so that nothing is judged and no pressure counts as"
                 + " holding.";
     }

@@ -24,7 +24,12 @@ import java.util.List;
  * @param builds  at least one, all tried at the same set pressures
  */
 public record WindowAnswer(
-        Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, boolean ownHeat, List<BuildWindow> builds)
+        Quantity.UnitSystem units,
+        String circuit,
+        String about,
+        SetPressure.By by,
+        boolean ownHeat,
+        List<BuildWindow> builds)
         implements Answer {
 
     /** A build that is commanded, and its window. */

@@ -25,7 +25,11 @@ record WindowRecord(String circuit, List<Build> builds) {
     record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty, List<String> notKnownAt) {}
 
     /** One set pressure that was tried. */
-    record PointRecord(double setPressurePa, List<LimitAt> margins, List<String> unsolvedDuties, List<String> noTemperatureDuties) {}
+    record PointRecord(
+            double setPressurePa,
+            List<LimitAt> margins,
+            List<String> unsolvedDuties,
+            List<String> noTemperatureDuties) {}
 
     /** A limit at one set pressure. */
     record LimitAt(String duty, String margin, String part, String verdict, double headroom) {}
