@@ -2,7 +2,6 @@ package hotidle.cli;
 
 import hotidle.answer.map.MapAnswer;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.study.WindowMap;
 import hotidle.transmission.Adjustable;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,7 +29,7 @@ final class MapCommand implements Callable<Integer> {
     @Option(
             names = "--set",
             defaultValue = "60..400/20psi",
-            description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
+            description = "set pressures tried, and the build's own between them. Default: ${DEFAULT-VALUE}")
     String set;
 
     @Mixin
@@ -47,7 +46,7 @@ final class MapCommand implements Callable<Integer> {
             required = true,
             paramLabel = "PART.key=LOW..HIGHunit",
             description = "the size, for example hub-bushing.clearance=0.02..0.15mm; a step may follow, as in"
-                    + " 0.02..0.15/0.01mm")
+                    + " 0.02..0.15/0.01mm. What the build and its file say of the size is tried too")
     String vary;
 
     @Option(names = "--plot", paramLabel = "FILE", description = "draws the map into this file (.png or .svg)")
@@ -62,27 +61,22 @@ final class MapCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Double> pressures = SetPressures.of(set);
         List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
-        if (plot != null) {
-            PictureFile.check("--plot", plot);
-        }
         VariedSize varied = VariedSize.of(vary);
         List<Adjustable> chosen = Circuits.units(described, builds).stream()
                 .map(unit -> described.adjustable(unit.build()))
                 .toList();
-        if (plot != null && chosen.size() > MOST_MAPS) {
-            throw new WrongInputException(
-                    "hotidle: --plot shows " + MOST_MAPS + " builds at most\nmend: name fewer builds");
+        if (plot != null) {
+            PictureFile.check("--plot", plot);
+            drawable(chosen.size());
         }
+        MapRun run = new MapRun(spec.commandLine().getErr(), setBy, set, varied, speeds);
         MapAnswer answer = new MapAnswer(
                 asked.shared.units,
                 described.name(),
                 described.about(),
                 setBy.by(),
-                chosen.stream()
-                        .map(one -> study(one, varied, pressures, speeds))
-                        .toList());
+                chosen.stream().map(run::mapped).toList());
         if (plot != null) {
             PictureFile.write(answer.charts(), plot);
             spec.commandLine().getErr().println("drawn: " + plot);
@@ -90,16 +84,10 @@ final class MapCommand implements Callable<Integer> {
         return Printed.print(spec, asked.shared, answer);
     }
 
-    private MapAnswer.Mapped study(Adjustable build, VariedSize varied, List<Double> pressures, List<Double> speeds) {
-        build.unit().command();
-        setBy.at(build.unit(), pressures.get(0), set);
-        WindowMap.Axis axis = varied.axis(build);
-        List<Double> values = varied.values(build, axis);
-        String name = build.unit().build();
-        Progress progress =
-                new Progress(spec.commandLine().getErr(), "mapping " + name, pressures.size() * values.size());
-        WindowMap map = WindowMap.study(build, axis, pressures, setBy.by(), values, speeds, progress::step);
-        progress.end();
-        return new MapAnswer.Mapped(name, map);
+    private static void drawable(int builds) {
+        if (builds > MOST_MAPS) {
+            throw new WrongInputException(
+                    "hotidle: --plot shows " + MOST_MAPS + " builds at most\nmend: name fewer builds");
+        }
     }
 }

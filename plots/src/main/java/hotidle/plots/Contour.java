@@ -4,12 +4,15 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The line along which a field of solved points has a level.
  *
  * <pre>
- * Method    marching squares: where a side of a square of four neighbours crosses the level, straight between its two ends
+ * Method    marching squares: where a side of a square of four neighbours crosses the level. Each limit is taken as straight between
+ *           the two ends, and the line stands where the first of them crosses: the least of all has a kink where another limit
+ *           decides, and straight between its own two values the line would stand beside it.
  * Numerics  A square with a corner that is not known has no line: nothing is drawn across what was not solved. Between a corner
  *           that is short by an unknown amount (minus infinity) and one above the level the line stands half way.
  * </pre>
@@ -19,21 +22,29 @@ final class Contour {
     private Contour() {}
 
     /**
+     * A solved point.
+     *
+     * @param least  of all limits; NaN where not known, minus infinity where short by an unknown amount
+     * @param limits each limit by its name; may be empty, and then the least is straight itself
+     */
+    record Spot(double least, Map<String, Double> limits) {}
+
+    /**
      * Pieces of the line.
      *
-     * @param xs     rising
-     * @param ys     rising
-     * @param values a row for each y; NaN where not known
+     * @param xs    rising
+     * @param ys    rising
+     * @param spots a row for each y
      */
-    static List<Line2D> pieces(List<Double> xs, List<Double> ys, List<List<Double>> values, double level) {
+    static List<Line2D> pieces(List<Double> xs, List<Double> ys, List<List<Spot>> spots, double level) {
         List<Line2D> pieces = new ArrayList<>();
         for (int j = 0; j + 1 < ys.size(); j++) {
             for (int i = 0; i + 1 < xs.size(); i++) {
                 Corner[] around = {
-                    new Corner(xs.get(i), ys.get(j), values.get(j).get(i) - level),
-                    new Corner(xs.get(i + 1), ys.get(j), values.get(j).get(i + 1) - level),
-                    new Corner(xs.get(i + 1), ys.get(j + 1), values.get(j + 1).get(i + 1) - level),
-                    new Corner(xs.get(i), ys.get(j + 1), values.get(j + 1).get(i) - level)
+                    new Corner(xs.get(i), ys.get(j), spots.get(j).get(i), level),
+                    new Corner(xs.get(i + 1), ys.get(j), spots.get(j).get(i + 1), level),
+                    new Corner(xs.get(i + 1), ys.get(j + 1), spots.get(j + 1).get(i + 1), level),
+                    new Corner(xs.get(i), ys.get(j + 1), spots.get(j + 1).get(i), level)
                 };
                 square(around, pieces);
             }
@@ -41,23 +52,46 @@ final class Contour {
         return pieces;
     }
 
-    private record Corner(double x, double y, double value) {
+    private record Corner(double x, double y, Spot spot, double level) {
+
+        double value() {
+            return spot.least - level;
+        }
 
         boolean above() {
-            return value >= 0;
+            return value() >= 0;
         }
 
         Point2D crossing(Corner other) {
-            boolean finite = Double.isFinite(value) && Double.isFinite(other.value);
-            double share = finite ? value / (value - other.value) : 0.5;
+            double share = above() ? share(other) : 1 - other.share(this);
             return new Point2D.Double(x + share * (other.x - x), y + share * (other.y - y));
+        }
+
+        /** The way to a corner below the level at which the first limit crosses it. */
+        private double share(Corner below) {
+            return spot.limits.entrySet().stream()
+                    .filter(limit -> below.spot.limits.containsKey(limit.getKey()))
+                    .filter(limit -> !(limit.getValue() < level))
+                    .mapToDouble(
+                            limit -> share(limit.getValue() - level, below.spot.limits.get(limit.getKey()) - level))
+                    .filter(share -> share <= 1)
+                    .min()
+                    .orElseGet(() -> share(value(), below.value()));
+        }
+
+        /** Half way to a value that is not known; beyond the other end where the level is not crossed. */
+        private static double share(double here, double there) {
+            if (there >= 0) {
+                return Double.POSITIVE_INFINITY;
+            }
+            return Double.isFinite(here) && Double.isFinite(there) ? here / (here - there) : 0.5;
         }
     }
 
     private static void square(Corner[] around, List<Line2D> pieces) {
         double middle = 0;
         for (Corner corner : around) {
-            middle += corner.value;
+            middle += corner.value();
         }
         if (Double.isNaN(middle)) {
             return;

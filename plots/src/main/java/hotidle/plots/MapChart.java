@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Headroom over two numbers: a field of cells with the lines at which nothing is left and at which it becomes close.
+ * Headroom over two numbers: a field of cells with the lines at which nothing is left and at which it becomes narrow.
  *
  * @param title    of the chart
  * @param subtitle what stays the same; may be empty
@@ -15,7 +15,7 @@ import java.util.Map;
  * @param xs       rising, two or more
  * @param ys       rising, two or more
  * @param cells    a row for each y, in it a cell for each x
- * @param close    headroom [%] up to which a limit is close
+ * @param close    headroom [%] up to which a limit is narrow
  * @param key      what each letter of the cells means
  * @param marks    points with a name
  * @param levels   level lines with a name, on the upright axis
@@ -39,8 +39,14 @@ public record MapChart(
      *
      * @param headroom [%], minus infinity where it fails by an amount that is not known, NaN where nothing is known
      * @param letter   of the limit that decides, explained in the key; empty where nothing is known
+     * @param open     whether a limit is left out of which it is not known whether it holds
+     * @param limits   headroom [%] of each limit that decides somewhere, by its letter; NaN where it fails by an amount not known
      */
-    public record Tile(double headroom, String letter) {
+    public record Tile(double headroom, String letter, boolean open, Map<String, Double> limits) {
+
+        public Tile {
+            limits = Map.copyOf(limits);
+        }
 
         boolean known() {
             return !Double.isNaN(headroom);
@@ -86,6 +92,16 @@ public record MapChart(
         edges[0] = axis.get(0) - (axis.get(1) - axis.get(0)) / 2;
         edges[n] = axis.get(n - 1) + (axis.get(n - 1) - axis.get(n - 2)) / 2;
         return edges;
+    }
+
+    /** Whether a limit is left out at some point that is known. */
+    boolean openSomewhere() {
+        return cells.stream().flatMap(List::stream).anyMatch(cell -> cell.known() && cell.open);
+    }
+
+    /** Whether at each of them, so that no cell need be marked. */
+    boolean openEverywhere() {
+        return openSomewhere() && cells.stream().flatMap(List::stream).allMatch(cell -> !cell.known() || cell.open);
     }
 
     @Override

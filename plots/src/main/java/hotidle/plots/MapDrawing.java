@@ -24,8 +24,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /**
- * Draws a map: cells by colour and letter, the lines of no headroom and of close, named points, key. Past 300 lines, since all of it is
- * drawn over each other in the one pixel grid.
+ * Draws a map: cells by colour and letter, the lines of no headroom and of narrow, named points, key.
  *
  * @param chart what to draw
  * @param scale of the picture
@@ -34,6 +33,10 @@ record MapDrawing(MapChart chart, Axes scale) {
 
     private static final Font LETTER = Style.SMALL;
     private static final double PAD = 3;
+
+    /** Behind the letter of a cell at which a limit is left out. */
+    private static final String OPEN = "*";
+
     private static final double ROOM = 1.1;
     private static final double MARK = 6;
     private static final double NEAR = 16;
@@ -42,29 +45,6 @@ record MapDrawing(MapChart chart, Axes scale) {
     private static final BasicStroke CLOSE = new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     private static final BasicStroke EDGE = new BasicStroke(0.5f);
     private static final BasicStroke RING = new BasicStroke(2);
-
-    /** A step of the colours: all headroom below its upper end [%] that no lower step has. */
-    private record Shade(double below, Color fill, String text) {}
-
-    private List<Shade> shades() {
-        double close = chart.close();
-        return List.of(
-                new Shade(-50, Palette.mix(Palette.VERMILLION, 0.1, Color.WHITE), "fails, below -50 %"),
-                new Shade(-20, Palette.mix(Palette.VERMILLION, 0.45, Color.WHITE), "-50 to -20 %"),
-                new Shade(0, Palette.mix(Palette.VERMILLION, 0.72, Color.WHITE), "-20 to 0 %"),
-                new Shade(
-                        close,
-                        Palette.mix(Palette.YELLOW, 0.55, Color.WHITE),
-                        "close, 0 to " + Style.number(close) + " %"),
-                new Shade(
-                        50,
-                        Palette.mix(Palette.SKY_BLUE, 0.55, Color.WHITE),
-                        "holds, " + Style.number(close) + " to 50 %"),
-                new Shade(
-                        Double.POSITIVE_INFINITY,
-                        Palette.mix(Palette.SKY_BLUE, 0.1, Color.WHITE),
-                        "holds, above 50 %"));
-    }
 
     void paint(Graphics2D g, Rectangle2D area) {
         Style.paint(g, area, drawn(), legend());
@@ -136,7 +116,7 @@ record MapDrawing(MapChart chart, Axes scale) {
 
     private void cell(Graphics2D g, MapChart.Tile cell, Rectangle2D box) {
         ground(g, cell.headroom(), box);
-        String letter = cell.known() ? cell.letter() : "?";
+        String letter = cell.known() ? cell.letter() + (cell.open() && !chart.openEverywhere() ? OPEN : "") : "?";
         FontMetrics font = g.getFontMetrics(LETTER);
         if (box.getHeight() > ROOM * font.getAscent() && box.getWidth() > ROOM * font.stringWidth(letter)) {
             g.setFont(LETTER);
@@ -147,12 +127,12 @@ record MapDrawing(MapChart chart, Axes scale) {
     }
 
     private void ground(Graphics2D g, double headroom, Rectangle2D box) {
-        g.setPaint(fill(headroom));
+        g.setPaint(HeadroomShade.fill(headroom, chart.close()));
         g.fill(box);
         if (Double.isNaN(headroom) || headroom == Double.NEGATIVE_INFINITY) {
             java.awt.Shape before = g.getClip();
             g.clip(box);
-            g.setPaint(Palette.mix(Style.INK, 0.55, Color.WHITE));
+            g.setPaint(Style.INK);
             (Double.isNaN(headroom) ? Hatch.CROSSED : Hatch.RISING).paint(g, box);
             g.setClip(before);
         }
@@ -161,20 +141,11 @@ record MapDrawing(MapChart chart, Axes scale) {
         g.draw(box);
     }
 
-    private Color fill(double headroom) {
-        if (Double.isNaN(headroom)) {
-            return Color.WHITE;
-        }
-        return shades().stream()
-                .filter(shade -> headroom < shade.below())
-                .findFirst()
-                .orElseThrow()
-                .fill();
-    }
-
     private List<Line2D> lines(UnaryOperator<Point2D> pixel, double level) {
-        List<List<Double>> values = chart.cells().stream()
-                .map(row -> row.stream().map(MapChart.Tile::headroom).toList())
+        List<List<Contour.Spot>> values = chart.cells().stream()
+                .map(row -> row.stream()
+                        .map(cell -> new Contour.Spot(cell.headroom(), cell.limits()))
+                        .toList())
                 .toList();
         return Contour.pieces(chart.xs(), chart.ys(), values, level).stream()
                 .map(piece -> (Line2D) new Line2D.Double(pixel.apply(piece.getP1()), pixel.apply(piece.getP2())))
@@ -249,7 +220,7 @@ record MapDrawing(MapChart chart, Axes scale) {
     Legend legend() {
         List<Legend.KeySample> entries = new ArrayList<>();
         double low = Double.NEGATIVE_INFINITY;
-        for (Shade shade : shades()) {
+        for (HeadroomShade shade : HeadroomShade.all(chart.close())) {
             double from = low;
             if (any(headroom -> headroom >= from && headroom < shade.below() && Double.isFinite(headroom))) {
                 entries.add(new Legend.KeySample(
@@ -274,13 +245,23 @@ record MapDrawing(MapChart chart, Axes scale) {
             entries.add(new Legend.KeySample(
                     Style.number(chart.close()) + " % headroom", (g, box) -> line(g, box, CLOSE, Style.INK)));
         }
+        if (chart.openSomewhere()) {
+            boolean all = chart.openEverywhere();
+            entries.add(new Legend.KeySample(
+                    "of some other limit it is not known" + (all ? " at any point" : " there")
+                            + " whether it holds: left out",
+                    (g, box) -> letter(g, box, all ? "" : OPEN)));
+        }
         chart.key()
-                .forEach((letter, meaning) -> entries.add(new Legend.KeySample(meaning, (g, box) -> {
-                    g.setFont(Style.LABEL);
-                    g.setPaint(Color.BLACK);
-                    g.drawString(letter, (float) box.getCenterX() + 4, (float) box.getMaxY() - 1);
-                })));
+                .forEach((letter, meaning) ->
+                        entries.add(new Legend.KeySample(meaning, (g, box) -> letter(g, box, letter))));
         return new Legend(entries);
+    }
+
+    private static void letter(Graphics2D g, Rectangle2D box, String letter) {
+        g.setFont(Style.LABEL);
+        g.setPaint(Color.BLACK);
+        g.drawString(letter, (float) box.getCenterX() + 4, (float) box.getMaxY() - 1);
     }
 
     private boolean crossed(double level) {

@@ -61,6 +61,31 @@ class LookTest {
         }
     }
 
+    /** Printed in grey a map says the same: the more is left, the lighter, with a leap between fails, narrow and holds. */
+    @Test
+    void whatFailsIsNarrowAndHoldsIsFarApartInGrey() {
+        double[] grey = HeadroomShade.all(10).stream()
+                .mapToDouble(shade -> Palette.lightness(shade.fill()))
+                .toArray();
+        for (int i = 1; i < grey.length; i++) {
+            assertTrue(
+                    grey[i] - grey[i - 1] >= 4,
+                    "shades " + (i - 1) + " and " + i + ": " + grey[i - 1] + ", " + grey[i]);
+        }
+        assertTrue(grey[3] - grey[2] >= HeadroomShade.LEAST_LEAP, "fails and narrow: " + grey[2] + ", " + grey[3]);
+        assertTrue(grey[4] - grey[3] >= HeadroomShade.LEAST_LEAP, "narrow and holds: " + grey[3] + ", " + grey[4]);
+        assertTrue(grey[4] - grey[2] >= 2 * HeadroomShade.LEAST_LEAP, "fails and holds");
+    }
+
+    /** Letters stand on it: WCAG 2.1, success criterion 1.4.3, contrast at least 4.5:1. */
+    @Test
+    void aBlackLetterCanBeReadOnEveryShade() {
+        for (HeadroomShade shade : HeadroomShade.all(10)) {
+            double contrast = (luminance(shade.fill()) + 0.05) / 0.05;
+            assertTrue(contrast >= 4.5, shade + " has contrast " + contrast);
+        }
+    }
+
     @Test
     void noFontIsSmallerThanTwelve() {
         List.of(Style.TITLE, Style.AXIS, Style.SMALL, Style.LABEL)

@@ -15,7 +15,7 @@ class MapChartTest {
 
     private static MapChart chart(double... headrooms) {
         List<MapChart.Tile> cells = DoubleStream.of(headrooms)
-                .mapToObj(headroom -> new MapChart.Tile(headroom, Double.isNaN(headroom) ? "" : "A"))
+                .mapToObj(headroom -> new MapChart.Tile(headroom, Double.isNaN(headroom) ? "" : "A", false, Map.of()))
                 .toList();
         return new MapChart(
                 "worn: least headroom",
@@ -47,7 +47,7 @@ class MapChartTest {
                 "hub film at hot-idle",
                 "no headroom left",
                 "10 % headroom",
-                "fails, below -50 %")) {
+                "FAILS, below -50 %")) {
             assertTrue(svg.contains(text), text);
         }
         assertFalse(svg.contains("not known"), svg);
@@ -59,6 +59,12 @@ class MapChartTest {
         assertTrue(svg.contains("? not known"), svg);
         assertTrue(svg.contains("not enough points are known"), svg);
         assertTrue(svg(chart(30, Double.NEGATIVE_INFINITY, 20, 20)).contains("metal touches"));
+    }
+
+    @Test
+    void aLimitThatIsLeftOutIsSaid() {
+        assertFalse(svg(chart(30, 5, -10, -60)).contains("left out"));
+        assertTrue(svg(map(List.of(1.0, 2.0), 2)).contains("not known at any point"));
     }
 
     @Test
@@ -80,7 +86,7 @@ class MapChartTest {
     }
 
     private static MapChart map(List<Double> axis, int columns) {
-        List<MapChart.Tile> row = java.util.Collections.nCopies(columns, new MapChart.Tile(1, "A"));
+        List<MapChart.Tile> row = java.util.Collections.nCopies(columns, new MapChart.Tile(1, "A", true, Map.of()));
         return new MapChart("", "", "x", "y", axis, axis, List.of(row, row), 10, Map.of(), List.of(), List.of());
     }
 }

@@ -7,22 +7,30 @@ import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
- * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points.
+ * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points. The build
+ * itself, and what else its file says of the size, are points of it too, so that what is said of them agrees with what is drawn there.
  *
  * @param axis      the size
- * @param pressures set pressures [Pa], rising
- * @param values    values of the size as {@link Axis} counts it [m] or [m²], rising
+ * @param pressures set pressures [Pa], rising: those asked for, and the build's own where it lies between them
+ * @param values    values of the size as {@link Axis} counts it [m] or [m²], rising: those asked for and those of the marks between
  * @param cells     a row for each value, in it a cell for each pressure
  * @param marks     the build itself, and what else its file says of the size
  */
 public record WindowMap(
         Axis axis, List<Double> pressures, List<Double> values, List<List<Cell>> cells, List<NamedCell> marks) {
+
+    /** Two numbers that differ by a smaller share are one (chosen: rounding of units) [-]. */
+    private static final double SAME = 1e-9;
 
     /**
      * A size, or the clearance that it leaves around a piece that stays as it is.
@@ -47,15 +55,30 @@ public record WindowMap(
      * @param least    the worst limit, with a value that is not a number where metal touches; empty where it is not known
      * @param why      why it is not known; empty where it is
      * @param undecided limits of which it is not known whether they hold: the worst one is that of the others
+     * @param headrooms of every limit of which it is known whether it holds [-], in order, not a number where metal touches; none where
+     *     nothing is known
      */
     public record Cell(
             double pressure,
             double value,
             Optional<LeastMargin> least,
             Optional<NotKnown> why,
-            List<Judgement.Key> undecided) {
+            List<Judgement.Key> undecided,
+            Map<Judgement.Key, Double> headrooms) {
         public Cell {
             undecided = List.copyOf(undecided);
+            headrooms = Collections.unmodifiableMap(new LinkedHashMap<>(headrooms));
+        }
+
+        /** Whether a limit fails there. */
+        public boolean fails() {
+            return least.map(worst -> worst.margin().verdict() == Margin.Verdict.FAILS)
+                    .orElse(false);
+        }
+
+        /** Whether every limit of which it is known holds there, and some is. */
+        public boolean holds() {
+            return least.isPresent() && !fails();
         }
 
         /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
@@ -87,7 +110,7 @@ public record WindowMap(
     /** A limit with its duty. */
     public record LeastMargin(Judgement.Key key, Margin margin) {}
 
-    /** A point with a name, solved exactly there and not read off the grid. */
+    /** A point with a name, solved exactly there. */
     public record NamedCell(String name, Cell cell) {}
 
     public WindowMap {
@@ -118,11 +141,11 @@ public record WindowMap(
      * Solves the map; the marks keep the build's own set pressure.
      *
      * @param build     commanded
-     * @param pressures [Pa], rising
+     * @param pressures asked for [Pa], rising
      * @param by        what is changed for each
-     * @param values    as the axis counts them, rising
+     * @param values    asked for, as the axis counts them, rising
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
-     * @param step      called after each point, from any thread
+     * @param step      called after each point, from any thread; {@link #points} says how many there are
      */
     public static WindowMap study(
             Adjustable build,
@@ -132,44 +155,82 @@ public record WindowMap(
             List<Double> values,
             List<Double> speeds,
             Runnable step) {
+        double own = build.unit().highestSet();
+        Map<String, Double> named = named(build, axis);
+        List<Double> across = with(pressures, List.of(own));
+        List<Double> upright = with(values, named.values());
         // a row is solved in order, each of its points started from the one before; rows know nothing of each other
-        List<List<Cell>> rows = values.parallelStream()
+        List<List<Cell>> rows = upright.parallelStream()
                 .map(value -> {
-                    Optional<Transmission> made = build.with(axis.dimension(), value + axis.inner());
+                    Optional<Transmission> made = made(build, axis, value);
                     Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
                     List<Cell> row = new ArrayList<>();
-                    for (double pressure : pressures) {
-                        row.add(cell(made.map(unit -> SetPressure.of(unit, pressure, by)), pressure, value, chains));
+                    for (double pressure : across) {
+                        row.add(cell(
+                                made.map(unit -> pressure == own ? unit : SetPressure.of(unit, pressure, by)),
+                                pressure,
+                                value,
+                                chains));
                         step.run();
                     }
                     return row;
                 })
                 .toList();
-        return new WindowMap(axis, pressures, values, rows, marks(build, axis, speeds));
-    }
-
-    private static List<NamedCell> marks(Adjustable build, Axis axis, List<Double> speeds) {
-        WearSize dimension = axis.dimension();
-        double pressure = build.unit().highestSet();
-        List<NamedCell> marks = new ArrayList<>();
         Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
-        boolean measured =
-                dimension.measured().isPresent() && dimension.measured().getAsDouble() == dimension.value();
-        marks.add(new NamedCell(
-                build.unit().build() + (measured ? " (as measured)" : ""),
-                cell(Optional.of(build.unit()), pressure, axis.counted(dimension.value()), chains)));
-        if (dimension.measured().isPresent() && !measured) {
-            marks.add(mark("as measured", build, axis, dimension.measured().getAsDouble(), pressure, chains));
-        }
-        if (!dimension.isNew()) {
-            marks.add(mark("new", build, axis, dimension.fresh(), pressure, chains));
-        }
-        return marks;
+        List<NamedCell> marks = new ArrayList<>();
+        named.forEach((name, value) -> {
+            int row = upright.indexOf(value);
+            int column = across.indexOf(own);
+            marks.add(new NamedCell(
+                    name,
+                    row >= 0 && column >= 0
+                            ? rows.get(row).get(column)
+                            : cell(made(build, axis, value), own, value, chains)));
+        });
+        return new WindowMap(axis, across, upright, rows, marks);
     }
 
-    private static NamedCell mark(
-            String name, Adjustable build, Axis axis, double size, double pressure, Map<String, DutyChain> chains) {
-        return new NamedCell(name, cell(build.with(axis.dimension(), size), pressure, axis.counted(size), chains));
+    /** How many points are solved where these are asked for. */
+    public static int points(Adjustable build, Axis axis, List<Double> pressures, List<Double> values) {
+        return with(pressures, List.of(build.unit().highestSet())).size()
+                * with(values, named(build, axis).values()).size();
+    }
+
+    /** Numbers that rise, with those of others that lie between them; what differs by rounding alone is the other's. */
+    private static List<Double> with(List<Double> rising, Collection<Double> others) {
+        TreeSet<Double> all = new TreeSet<>(rising);
+        for (double other : others) {
+            double same = SAME * Math.abs(other);
+            if (other >= rising.get(0) - same && other <= rising.get(rising.size() - 1) + same) {
+                all.subSet(other - same, true, other + same, true).clear();
+                all.add(other);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /** The size as it is left where a build keeps it, so that its own point is the build itself. */
+    private static Optional<Transmission> made(Adjustable build, Axis axis, double value) {
+        WearSize size = axis.dimension();
+        if (value == axis.counted(size.value())) {
+            return Optional.of(build.unit());
+        }
+        return build.with(size, value == axis.counted(size.fresh()) ? size.fresh() : value + axis.inner());
+    }
+
+    /** What the file says of the size, as the axis counts it, the build's own first. */
+    private static Map<String, Double> named(Adjustable build, Axis axis) {
+        WearSize size = axis.dimension();
+        boolean measured = size.measured().isPresent() && size.measured().getAsDouble() == size.value();
+        Map<String, Double> named = new LinkedHashMap<>();
+        named.put(build.unit().build() + (measured ? " (as measured)" : ""), axis.counted(size.value()));
+        if (size.measured().isPresent() && !measured) {
+            named.put("as measured", axis.counted(size.measured().getAsDouble()));
+        }
+        if (!size.isNew()) {
+            named.put("new", axis.counted(size.fresh()));
+        }
+        return named;
     }
 
     private static Cell cell(
@@ -179,12 +240,16 @@ public record WindowMap(
         }
         Optional<LeastMargin> least = Optional.empty();
         List<Judgement.Key> undecided = new ArrayList<>();
+        Map<Judgement.Key, Double> headrooms = new LinkedHashMap<>();
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
                 return unknown(pressure, value, new NotKnown(NotKnown.Obstacle.UNSOLVED, Optional.of(duty.name())));
             }
             judged.undecided().forEach(margin -> undecided.add(Judgement.Key.of(duty, margin)));
+            judged.margins().stream()
+                    .filter(Margin::known)
+                    .forEach(margin -> headrooms.put(Judgement.Key.of(duty, margin), margin.headroom()));
             Optional<LeastMargin> worst =
                     judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
             if (rank(worst) < rank(least)) {
@@ -193,11 +258,11 @@ public record WindowMap(
         }
         return least.isEmpty()
                 ? unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.NOTHING_JUDGED))
-                : new Cell(pressure, value, least, Optional.empty(), undecided);
+                : new Cell(pressure, value, least, Optional.empty(), undecided, headrooms);
     }
 
     private static Cell unknown(double pressure, double value, NotKnown why) {
-        return new Cell(pressure, value, Optional.empty(), Optional.of(why), List.of());
+        return new Cell(pressure, value, Optional.empty(), Optional.of(why), List.of(), Map.of());
     }
 
     private static double rank(Optional<LeastMargin> least) {

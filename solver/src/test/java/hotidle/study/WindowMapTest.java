@@ -34,12 +34,12 @@ class WindowMapTest {
     void eachPointIsTheWorstOfAllLimitsOfThatUnit() {
         WindowMap map = map(List.of(20e-6, 60e-6));
         assertTrue(map.known());
-        for (int row = 0; row < 2; row++) {
-            for (int column = 0; column < PRESSURES.size(); column++) {
+        for (int row : List.of(0, 2)) {
+            for (int column : List.of(0, 1, 3)) {
                 WindowMap.Cell cell = map.cells().get(row).get(column);
                 Transmission made =
                         BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
-                Transmission set = SetPressure.of(made, PRESSURES.get(column));
+                Transmission set = SetPressure.of(made, map.pressures().get(column));
                 double least = Judgement.of(set, set.duties().get(0), SPEEDS)
                         .least()
                         .orElseThrow()
@@ -48,9 +48,9 @@ class WindowMapTest {
                 assertEquals("hot-idle", cell.least().orElseThrow().key().duty());
             }
         }
-        for (int column = 0; column < PRESSURES.size(); column++) {
+        for (int column = 0; column < map.pressures().size(); column++) {
             assertTrue(
-                    map.cells().get(1).get(column).headroom()
+                    map.cells().get(2).get(column).headroom()
                             != map.cells().get(0).get(column).headroom(),
                     "the bore changes what is left");
         }
@@ -66,6 +66,33 @@ class WindowMapTest {
         assertEquals(72e-6, own.value(), 1e-12);
         assertEquals(150 * PSI, own.pressure(), 1e-6);
         assertEquals(24e-6, map.marks().get(1).cell().value(), 1e-12);
+    }
+
+    /** A picture colours the field around each point: a label within it says the same only where the point is that of the label. */
+    @Test
+    void whatIsSaidOfTheBuildAndOfTheNewSizeIsWhatTheFieldThereShows() {
+        WindowMap map = map(List.of(20e-6, 60e-6, 90e-6));
+        assertEquals(List.of(80 * PSI, 120 * PSI, 150 * PSI, 160 * PSI), map.pressures());
+        assertEquals(5, map.values().size());
+        assertEquals(20, WindowMap.points(BUILD, CLEARANCE, PRESSURES, List.of(20e-6, 60e-6, 90e-6)));
+        for (WindowMap.NamedCell mark : map.marks()) {
+            int row = map.values().indexOf(mark.cell().value());
+            int column = map.pressures().indexOf(mark.cell().pressure());
+            assertEquals(map.cells().get(row).get(column), mark.cell(), mark.name());
+        }
+        double own = Judgement.of(BUILD.unit(), BUILD.unit().duties().get(0), SPEEDS)
+                .least()
+                .orElseThrow()
+                .rank();
+        assertEquals(own, map.marks().get(0).cell().headroom(), SAME_STATE);
+    }
+
+    @Test
+    void aBuildOutsideTheMapIsNamedButNotDrawnIntoIt() {
+        WindowMap map = map(List.of(30e-6, 60e-6));
+        assertEquals(List.of(30e-6, 60e-6), map.values());
+        assertEquals(72e-6, map.marks().get(0).cell().value(), 1e-12);
+        assertTrue(map.marks().get(0).cell().least().isPresent());
     }
 
     @Test

@@ -34,10 +34,15 @@ public record MapAnswer(Quantity.UnitSystem units, String circuit, String about,
     }
 
     @Override
+    public String screen() {
+        return new MapScreen(units, circuit, maps).text();
+    }
+
+    @Override
     public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         text.append("\n").append(Caution.WHOLE).append("\n");
-        maps.forEach(one -> text.append("\n").append(new MapScreen(units, one.build, one.map).table()));
+        maps.forEach(one -> text.append("\n").append(new MapSection(units, one.build, one.map).table()));
         return text.append("\n")
                 .append(Wrap.lines(MapPhrase.legend(by), "", ""))
                 .toString();

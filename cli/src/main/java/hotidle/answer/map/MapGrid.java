@@ -43,6 +43,12 @@ record MapGrid(WindowMap map) {
         return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;
     }
 
+    /** The headroom of a point with its percent sign, or the word in place of a number. */
+    String headroom(WindowMap.Cell cell) {
+        String number = percent(cell.headroom());
+        return number.equals("?") ? MapRecord.NOT_KNOWN : number.matches("[-+].*") ? number + " %" : number;
+    }
+
     static String percent(double headroom) {
         if (Double.isNaN(headroom)) {
             return "?";

@@ -46,26 +46,34 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                                         100 * cell.headroom(),
                                         cell.least()
                                                 .map(least -> letters.get(least.key()))
-                                                .orElse("")))
+                                                .orElse(""),
+                                        !cell.undecided().isEmpty(),
+                                        limits(cell, letters)))
                                 .toList())
                         .toList(),
                 100 * Margin.CLOSE,
                 key,
                 map.marks().stream()
                         .map(mark -> new MapChart.NamedPoint(
-                                mark.name() + ": " + headroom(mark.cell()),
+                                mark.name() + ": " + grid.headroom(mark.cell()),
                                 Quantity.PRESSURE.value(units, mark.cell().pressure()),
                                 value(mark.cell().value())))
                         .toList(),
                 levels);
     }
 
-    private double value(double siValue) {
-        return grid.quantity().value(units, siValue);
+    /** Headroom [%] of the limits that have a letter. */
+    private static Map<String, Double> limits(WindowMap.Cell cell, Map<Judgement.Key, String> letters) {
+        Map<String, Double> limits = new LinkedHashMap<>();
+        letters.forEach((key, letter) -> {
+            if (cell.headrooms().containsKey(key)) {
+                limits.put(letter, 100 * cell.headrooms().get(key));
+            }
+        });
+        return limits;
     }
 
-    private static String headroom(WindowMap.Cell cell) {
-        String number = MapGrid.percent(cell.headroom());
-        return number.equals("?") ? MapRecord.NOT_KNOWN : number.matches("[-+].*") ? number + " %" : number;
+    private double value(double siValue) {
+        return grid.quantity().value(units, siValue);
     }
 }

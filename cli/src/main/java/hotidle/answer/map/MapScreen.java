@@ -2,97 +2,95 @@ package hotidle.answer.map;
 
 import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
-import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
-import hotidle.answer.phrase.HeadroomPhrase;
+import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.MapPhrase;
-import hotidle.assess.Margin;
-import hotidle.study.Judgement;
-import hotidle.study.WindowMap;
-import java.util.ArrayList;
+import hotidle.answer.phrase.WindowPhrase;
+import hotidle.study.MapFindings;
+import hotidle.transmission.SetPressure;
 import java.util.List;
-import java.util.Map;
 
-/** The map of a build, for readers. */
-record MapScreen(Quantity.UnitSystem units, String build, WindowMap map, MapGrid grid) {
+/** The first screen: whether each build holds as it is, and at which sizes and set pressures every limit does. */
+record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mapped> maps) {
 
-    MapScreen(Quantity.UnitSystem units, String build, WindowMap map) {
-        this(units, build, map, new MapGrid(map));
-    }
+    /** Rows of a build at most (chosen). */
+    private static final int MOST = 10;
 
-    /** The whole answer for this build. */
-    String table() {
-        StringBuilder text = new StringBuilder();
-        map.marks().forEach(mark -> text.append(Wrap.lines(sentence(mark), "", "  ")));
-        text.append("\n")
-                .append(MapPhrase.heading(
-                        build, map.axis().name(), grid.quantity().in(units).unit()))
-                .append("\n");
-        Map<Judgement.Key, String> letters = grid.letters();
-        List<String> head = new ArrayList<>();
-        head.add("set " + Quantity.PRESSURE.in(units).unit());
-        map.values().forEach(value -> head.add(grid.quantity().number(units, value)));
-        TextTable table = new TextTable(head);
-        for (int column = 0; column < map.pressures().size(); column++) {
-            List<String> row = new ArrayList<>();
-            row.add(Quantity.PRESSURE.number(units, map.pressures().get(column)));
-            for (List<WindowMap.Cell> cells : map.cells()) {
-                WindowMap.Cell cell = cells.get(column);
-                row.add(cell.least()
-                        .map(least -> MapGrid.percent(cell.headroom()) + " " + letters.get(least.key())
-                                + (cell.undecided().isEmpty() ? "" : MapPhrase.UNDECIDED))
-                        .orElse("?"));
+    /** Of more builds than this only the point of each as it is, is told in words (chosen). */
+    private static final int SEVERAL = 1;
+
+    private static final int ALL_MARKS = 3;
+
+    /** Lines of a table beside its rows: a blank one, its head and rule, what is assumed and what is not shown. */
+    private static final int AROUND = 5;
+
+    String text() {
+        StringBuilder text = new StringBuilder(MapPhrase.title(circuit)).append("\n");
+        text.append(Wrap.lines(new WindowPhrase(units).notJudged(SetPressure.RAISED), "", "  "));
+        String end = "\n" + Caution.LINE + "\n";
+        for (int i = 0; i < maps.size(); i++) {
+            String said = said(maps.get(i));
+            boolean last = i + 1 == maps.size();
+            if (lines(text + said + end) + (last ? 0 : 1) > Wrap.LINES) {
+                int nowhere = (int) maps.subList(i, maps.size()).stream()
+                        .filter(one -> MapFindings.of(one.map()).holding() == 0)
+                        .count();
+                text.append(MapPhrase.moreBuilds(maps.size() - i, nowhere)).append("\n");
+                return text + end;
             }
-            table.add(row);
+            text.append(said);
         }
-        text.append(table.aligned());
-        letters.forEach((key, letter) -> text.append("  ")
-                .append(letter)
-                .append("  ")
-                .append(MapGrid.limit(key))
-                .append("\n"));
-        String undecided = NotKnown.said(map.undecided());
-        text.append(undecided.isEmpty() ? "" : Wrap.lines(MapPhrase.UNDECIDED + "  " + undecided, "  ", "     "));
-        long unknown = map.cells().stream()
-                .flatMap(List::stream)
-                .filter(cell -> cell.least().isEmpty())
-                .count();
-        if (unknown > 0) {
-            text.append("  ")
-                    .append(MapPhrase.notKnownAt(unknown, whyUnknown()))
-                    .append("\n");
+        long left = Wrap.LINES - lines(text.toString()) - lines(end);
+        int rows = (int) Math.min(MOST, left / maps.size() - AROUND);
+        if (rows > 1) {
+            maps.forEach(one -> text.append("\n").append(table(one, rows)));
         }
-        return text.toString();
+        return text + end;
     }
 
-    private String whyUnknown() {
-        return String.join(
-                ", ",
-                map.cells().stream()
-                        .flatMap(List::stream)
-                        .map(WhyNotKnown::of)
-                        .filter(why -> !why.isEmpty())
-                        .distinct()
-                        .toList());
+    private static long lines(String text) {
+        return text.lines().count();
     }
 
-    private String sentence(WindowMap.NamedCell mark) {
-        WindowMap.Cell cell = mark.cell();
-        String at = MapPhrase.point(
-                build,
-                mark.name(),
-                map.axis().name(),
-                grid.quantity().with(units, cell.value()),
-                Quantity.PRESSURE.with(units, cell.pressure()));
-        return at + cell.least().map(least -> decides(least)).orElseGet(() -> MapPhrase.notKnown(WhyNotKnown.of(cell)));
+    private String said(MapAnswer.Mapped one) {
+        MapFindings found = MapFindings.of(one.map());
+        MapSection section = new MapSection(units, one.build(), one.map());
+        StringBuilder text = new StringBuilder();
+        one.map().marks().stream()
+                .limit(maps.size() > SEVERAL ? 1 : ALL_MARKS)
+                .forEach(mark -> text.append(Wrap.lines(section.sentence(mark), "", "  ")));
+        String best = found.best()
+                .map(cell -> MapPhrase.best(
+                        section.grid().quantity().with(units, cell.value()),
+                        Quantity.PRESSURE.with(units, cell.pressure()),
+                        section.grid().headroom(cell)))
+                .orElse("");
+        text.append(Wrap.lines(
+                MapPhrase.counted(
+                        one.build(),
+                        found.points(),
+                        found.holding(),
+                        one.map().undecided().isEmpty(),
+                        found.failing(),
+                        best),
+                "",
+                "  "));
+        if (found.notKnown() > 0) {
+            text.append(Wrap.lines(MapPhrase.notKnownAt(found.notKnown(), section.whyUnknown()), "", "  "));
+        }
+        String open = NotKnown.brief(one.map().undecided());
+        return text + (open.isEmpty() ? "" : Wrap.lines(open, "  ", "  "));
     }
 
-    private static String decides(WindowMap.LeastMargin least) {
-        Margin margin = least.margin();
-        return MapPhrase.decides(
-                HeadroomPhrase.verdict(margin.verdict()),
-                HeadroomPhrase.of(margin.headroom()),
-                MapGrid.limit(least.key()),
-                Double.isNaN(margin.value()));
+    /** With the driving conditions where they fit, else by the kind of limit alone. */
+    private String table(MapAnswer.Mapped one, int rows) {
+        SizeRows sizes = new SizeRows(units, one.map(), rows);
+        String text = sizes.table(true).aligned();
+        boolean fits = text.lines().allMatch(line -> line.length() <= Wrap.WIDTH);
+        int more = sizes.more();
+        String shown = fits ? text : sizes.table(false).aligned();
+        return shown
+                + (shown.contains(MapPhrase.ASSUMED_MARK) ? MapPhrase.ASSUMED_NOTE + "\n" : "")
+                + (more == 0 ? "" : MapPhrase.moreSizes(more) + "\n");
     }
 }

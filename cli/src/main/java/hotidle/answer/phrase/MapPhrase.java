@@ -1,6 +1,8 @@
 package hotidle.answer.phrase;
 
 import hotidle.transmission.SetPressure;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** What is said of a map of headroom over set pressure and a size. */
 public final class MapPhrase {
@@ -25,7 +27,89 @@ public final class MapPhrase {
     /** Behind the headroom of a point at which a limit is left out because it is not known whether it holds. */
     public static final String UNDECIDED = "*";
 
+    /** Behind a limit whose need is assumed, in a narrow cell, as files mark a number. */
+    public static final String ASSUMED_MARK = " ~";
+
+    /** What the mark means. */
+    public static final String ASSUMED_NOTE = "~  what this limit needs is assumed";
+
+    /** The same in a sentence. */
+    private static final String ASSUMED = " (assumed)";
+
+    /** Heads the set pressures at which every limit holds. */
+    public static final String HOLDS = "every limit holds";
+
+    /** Heads the limit that fails below them, and above. */
+    public static final String BELOW = "below, fails first";
+
+    public static final String ABOVE = "above, fails first";
+
+    /** Heads the most headroom at a size. */
+    public static final String MOST = "most";
+
+    /** In place of set pressures where no point holds. */
+    public static final String NOWHERE = "nowhere";
+
+    /** In place of a limit where no further pressure was tried. */
+    public static final String NOT_TRIED = "not tried";
+
     private MapPhrase() {}
+
+    /** Above the first screen. */
+    public static String title(String circuit) {
+        return circuit + ": over set pressure and one size, where does every limit hold?";
+    }
+
+    /** Set pressures without a gap, the first and the last that hold, in the same unit. */
+    public static String range(String low, String high) {
+        return low.equals(high) ? low : low + " to " + high;
+    }
+
+    /** More of them than are shown. */
+    public static String andMore(int more) {
+        return more == 0 ? "" : " and " + more + " more";
+    }
+
+    /**
+     * How many points hold and fail.
+     *
+     * @param known   whether of every limit it is known whether it holds
+     * @param failing points that fail, by driving condition
+     * @param best    the best point in words; empty where none holds
+     */
+    public static String counted(
+            String build, int points, int holding, boolean known, Map<String, Integer> failing, String best) {
+        int fail = failing.values().stream().mapToInt(count -> count).sum();
+        String limits = known ? " every limit" : " every limit that is known";
+        String head = holding == 0
+                ? "NO POINT of " + points + " holds" + limits
+                : holding + " of " + CountPhrase.of(points, "point") + (holding == 1 ? " holds" : " hold") + limits;
+        return build + ": " + head
+                + (best.isEmpty() ? "" : ", with most to spare at " + best)
+                + (fail == 0
+                        ? "."
+                        : "; " + fail + (fail == 1 ? " fails, worst at " : " fail, worst at ")
+                                + failing.entrySet().stream()
+                                        .map(one -> one.getKey() + " (" + one.getValue() + ")")
+                                        .collect(Collectors.joining(", "))
+                                + ".");
+    }
+
+    /** The point with the most headroom; size, pressure and headroom with their units. */
+    public static String best(String size, String pressure, String headroom) {
+        return size + " and " + pressure + " (" + headroom + ")";
+    }
+
+    /** Rows of sizes that are not shown. */
+    public static String moreSizes(int more) {
+        return CountPhrase.of(more, "more size") + " between them, and each point: --full.";
+    }
+
+    /** Builds that are not shown for lack of room. */
+    public static String moreBuilds(int builds, int nowhere) {
+        return CountPhrase.of(builds, "more build") + ", of which " + nowhere + (nowhere == 1 ? " holds" : " hold")
+                + " every limit nowhere: --full.";
+    }
 
     /** Why nothing is known: no steady state at a duty point. */
     public static String unsolved(String duty) {
@@ -60,9 +144,9 @@ public final class MapPhrase {
         return "NOT KNOWN, " + why + ".";
     }
 
-    /** The limit that decides at a point; a film is not known where metal touches. */
-    public static String decides(String verdict, String headroom, String limit, boolean contact) {
-        return verdict + ", " + headroom + "; " + limit
+    /** The limit that decides at a point, and whether its need is assumed; a film is not known where metal touches. */
+    public static String decides(String verdict, String headroom, String limit, boolean assumed, boolean contact) {
+        return verdict + ", " + headroom + "; " + limit + (assumed ? ASSUMED : "")
                 + (contact ? ": metal touches, the film is not known." : " decides.");
     }
 

@@ -37,16 +37,22 @@ public final class NotKnownPhrase {
         return "Not known, and left out: " + listed + ". " + WHY;
     }
 
-    /** The same in a line: each limit with the number of driving conditions; empty without any. */
+    /** Limits that are named in a line; the others are counted (chosen). */
+    private static final int NAMED = 3;
+
+    /** The same in a line: each limit with the number of driving conditions, beyond some counted; empty without any. */
     public static String brief(List<OpenLimit> keys) {
         Map<String, Integer> duties = new LinkedHashMap<>();
         keys.forEach(key -> duties.merge(LimitPhrase.label(key.kind()) + " (" + key.part() + ")", 1, Integer::sum));
+        int more = duties.size() - NAMED;
         return keys.isEmpty()
                 ? ""
                 : "NOT KNOWN, and left out: "
                         + duties.entrySet().stream()
+                                .limit(NAMED)
                                 .map(one -> one.getKey() + " at " + CountPhrase.of(one.getValue(), "driving condition"))
                                 .collect(Collectors.joining("; "))
+                        + (more > 0 ? "; and " + CountPhrase.of(more, "more limit") : "")
                         + ".";
     }
 }

@@ -14,6 +14,7 @@ import hotidle.study.WindowMap;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -36,13 +37,23 @@ class MapAnswerTest {
     private static WindowMap.Cell lube(double pressure, double size, double headroom) {
         Margin margin = Margin.of(Margin.Kind.LUBRICATION, "lube-rear", 1e-4 * (1 + headroom), 1e-4, Margin.Scale.FLOW);
         return new WindowMap.Cell(
-                pressure, size, Optional.of(new WindowMap.LeastMargin(LUBE, margin)), Optional.empty(), List.of());
+                pressure,
+                size,
+                Optional.of(new WindowMap.LeastMargin(LUBE, margin)),
+                Optional.empty(),
+                List.of(),
+                Map.of());
     }
 
     private static WindowMap.Cell contact(double pressure, double size) {
         Margin margin = Margin.of(Margin.Kind.FILM, "hub", Double.NaN, 3e-6, Margin.Scale.LENGTH);
         return new WindowMap.Cell(
-                pressure, size, Optional.of(new WindowMap.LeastMargin(FILM, margin)), Optional.empty(), List.of());
+                pressure,
+                size,
+                Optional.of(new WindowMap.LeastMargin(FILM, margin)),
+                Optional.empty(),
+                List.of(),
+                Map.of());
     }
 
     private static WindowMap.Cell unknown(double pressure, double size) {
@@ -51,7 +62,8 @@ class MapAnswerTest {
                 size,
                 Optional.empty(),
                 Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall"))),
-                List.of());
+                List.of(),
+                Map.of());
     }
 
     private static WindowMap map(double unit, WindowMap.Cell lastCell, WindowMap.NamedCell... marks) {
@@ -184,7 +196,12 @@ class MapAnswerTest {
             Judgement.Key key = new Judgement.Key("duty-" + i, Margin.Kind.COOLER, "cooler");
             Margin margin = Margin.of(Margin.Kind.COOLER, "cooler", 2, 1, Margin.Scale.FLOW);
             row.add(new WindowMap.Cell(
-                    LOW + i, 1e-4, Optional.of(new WindowMap.LeastMargin(key, margin)), Optional.empty(), List.of()));
+                    LOW + i,
+                    1e-4,
+                    Optional.of(new WindowMap.LeastMargin(key, margin)),
+                    Optional.empty(),
+                    List.of(),
+                    Map.of()));
         }
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
@@ -227,6 +244,75 @@ class MapAnswerTest {
 
     private static String why(WindowMap.NotKnown.Obstacle cause, Optional<String> duty) {
         return WhyNotKnown.of(new WindowMap.Cell(
-                LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty)), List.of()));
+                LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty)), List.of(), Map.of()));
+    }
+
+    @Test
+    void theFirstScreenSaysAtWhichPressuresEachSizeHoldsAndWhatFailsBeyond() {
+        List<String> screen = answer(KNOWN, UnitSystem.METRIC).screen().lines().toList();
+        String all = String.join(" ", screen).replaceAll(" +", " ");
+        assertTrue(all.contains("worn, hub.clearance 0.100 mm at 5.00 bar: close, +5 %;"), all);
+        assertTrue(
+                all.contains(
+                        "worn: 2 of 4 points hold every limit, with most to spare at 0.100 mm and 10.00 bar (+32 %)"),
+                all);
+        assertTrue(all.contains("2 fail, worst at stall (1), hot-idle (1)."), all);
+        assertTrue(
+                screen.stream()
+                        .anyMatch(line -> line.matches("0\\.100 +5\\.00 to 10\\.00 +not tried +not tried +\\+32 %")),
+                all);
+        assertTrue(
+                screen.stream()
+                        .anyMatch(line ->
+                                line.matches("0\\.200 +nowhere +lubrication, hot-idle +lubrication, hot-idle +-12 %")),
+                all);
+    }
+
+    /** A film is a limit whose need is assumed; what is not known is not said to hold. */
+    @Test
+    void theFirstScreenMarksWhatIsAssumedAndSaysWhatIsNotKnown() {
+        WindowMap map = map(1e-4, unknown(HIGH, 2e-4), new WindowMap.NamedCell("worn", contact(LOW, 2e-4)));
+        String screen = answer(map, UnitSystem.METRIC).screen().replaceAll("\\s+", " ");
+        assertTrue(screen.contains("hub film (hub) at stall (assumed): metal touches"), screen);
+        assertTrue(screen.contains("hub film, stall ~"), screen);
+        assertTrue(screen.contains("not known at 1 point: unsolved at stall"), screen);
+    }
+
+    @Test
+    void theFirstScreenFitsHoweverManyBuildsAndSizes() {
+        List<Double> sizes = new java.util.ArrayList<>();
+        List<List<WindowMap.Cell>> cells = new java.util.ArrayList<>();
+        List<Judgement.Key> open = java.util.stream.IntStream.range(0, 40)
+                .mapToObj(i -> new Judgement.Key("driving-condition-" + i, Margin.Kind.FILM, "hub-bushing-" + i))
+                .toList();
+        for (int i = 0; i < 30; i++) {
+            sizes.add(1e-4 * (i + 1));
+            WindowMap.Cell cell = lube(LOW, sizes.get(i), 0.1);
+            cells.add(List.of(new WindowMap.Cell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
+        }
+        WindowMap map = new WindowMap(
+                axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
+                List.of(LOW),
+                sizes,
+                cells,
+                List.of(
+                        new WindowMap.NamedCell("as measured", cells.get(17).get(0)),
+                        new WindowMap.NamedCell("new", cells.get(3).get(0))));
+        for (int builds : List.of(1, 2, 4, 9)) {
+            List<MapAnswer.Mapped> mapped = java.util.stream.IntStream.range(0, builds)
+                    .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map))
+                    .toList();
+            List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
+                    .screen()
+                    .lines()
+                    .toList();
+            assertTrue(lines.size() <= 24, builds + " builds take " + lines.size() + " lines");
+            lines.forEach(line -> assertTrue(line.length() <= 100, line));
+            assertTrue(
+                    String.join(" ", lines)
+                            .replaceAll(" +", " ")
+                            .contains("a-build-with-a-long-name-0: 30 of 30 points hold"),
+                    lines.toString());
+        }
     }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.transmission.SetPressure;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class MapPhraseTest {
@@ -48,14 +50,14 @@ class MapPhraseTest {
     void thePointSaysWhichLimitDecides() {
         assertEquals(
                 "FAILS, -12 %; lockup (converter) at cruise decides.",
-                MapPhrase.decides("FAILS", "-12 %", "lockup (converter) at cruise", false));
+                MapPhrase.decides("FAILS", "-12 %", "lockup (converter) at cruise", false, false));
     }
 
     @Test
     void whereMetalTouchesNoFilmDecides() {
         assertEquals(
-                "FAILS, -; hub film (hub) at stall: metal touches, the film is not known.",
-                MapPhrase.decides("FAILS", "-", "hub film (hub) at stall", true));
+                "FAILS, -; hub film (hub) at stall (assumed): metal touches, the film is not known.",
+                MapPhrase.decides("FAILS", "-", "hub film (hub) at stall", true, true));
     }
 
     @Test
@@ -63,5 +65,22 @@ class MapPhraseTest {
         assertEquals("NOT KNOWN, no steady state at stall.", MapPhrase.notKnown("no steady state at stall"));
         assertEquals("?  not known at 1 point: why", MapPhrase.notKnownAt(1, "why"));
         assertEquals("?  not known at 7 points: why", MapPhrase.notKnownAt(7, "why"));
+    }
+
+    @Test
+    void pointsThatFailAreCountedByDrivingCondition() {
+        Map<String, Integer> failing = new LinkedHashMap<>();
+        failing.put("stall", 4);
+        failing.put("hot-idle", 1);
+        assertEquals(
+                "worn: 7 of 12 points hold every limit, with most to spare at 0.05 mm and 12.00 bar (+31 %); 5 fail, worst at"
+                        + " stall (4), hot-idle (1).",
+                MapPhrase.counted("worn", 12, 7, true, failing, MapPhrase.best("0.05 mm", "12.00 bar", "+31 %")));
+        assertEquals(
+                "worn: NO POINT of 4 holds every limit that is known; 4 fail, worst at stall (4).",
+                MapPhrase.counted("worn", 4, 0, false, Map.of("stall", 4), ""));
+        assertEquals(
+                "worn: 1 of 1 point holds every limit, with most to spare at x.",
+                MapPhrase.counted("worn", 1, 1, true, Map.of(), "x"));
     }
 }

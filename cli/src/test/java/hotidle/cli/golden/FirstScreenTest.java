@@ -16,9 +16,6 @@ import org.junit.jupiter.api.Test;
  */
 class FirstScreenTest {
 
-    /** Commands whose answer has no first screen of its own yet. */
-    private static final Set<String> WITHOUT = Set.of("map");
-
     private static final Set<String> NOT_CUT = Set.of("--full", "--help", "--version", "--format", "sheet");
 
     private static List<Case> screens() throws IOException {
@@ -51,22 +48,9 @@ class FirstScreenTest {
     void everyFirstScreenFits() throws IOException {
         List<String> faults = new ArrayList<>();
         for (Case one : screens()) {
-            if (!WITHOUT.contains(command(one))) {
-                faults.addAll(faults(one));
-            }
+            faults.addAll(faults(one));
         }
         assertEquals(List.of(), faults);
-    }
-
-    @Test
-    void noCommandIsExcusedThatHasAFirstScreen() throws IOException {
-        for (String command : WITHOUT) {
-            boolean misfits = false;
-            for (Case one : screens()) {
-                misfits |= command(one).equals(command) && !faults(one).isEmpty();
-            }
-            assertTrue(misfits, command + " fits: take it off the list");
-        }
     }
 
     @Test
