@@ -7,7 +7,6 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.MapPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.study.MapFindings;
-import hotidle.transmission.SetPressure;
 import java.util.List;
 
 /** The first screen: whether each build holds as it is, and at which sizes and set pressures every limit does. */
@@ -26,7 +25,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
 
     String text() {
         StringBuilder text = new StringBuilder(MapPhrase.title(circuit)).append("\n");
-        text.append(Wrap.lines(new WindowPhrase(units).notJudged(SetPressure.RAISED), "", "  "));
+        text.append(Wrap.lines(WindowPhrase.NOT_JUDGED, "", "  "));
         String end = "\n" + Caution.LINE + "\n";
         for (int i = 0; i < maps.size(); i++) {
             String said = said(maps.get(i));
