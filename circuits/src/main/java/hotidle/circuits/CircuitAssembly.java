@@ -80,6 +80,7 @@ final class CircuitAssembly {
     private final Map<String, Parts> partsOf = new HashMap<>();
     private final Optional<Oil> oil;
     private final Optional<Command> command;
+    private final Optional<Transmission.Gears> gears;
     private final List<Range> ranges;
 
     CircuitAssembly(Value.Entries asWritten, Problems problems, Optional<MeasurementSheet> sheet) {
@@ -103,7 +104,8 @@ final class CircuitAssembly {
         }
         oil = OilSection.oil(root, root.text("oil"));
         command = CommandSection.command(root, parts);
-        ranges = RangeSection.ranges(root, scope, GearSection.train(root), used);
+        gears = GearSection.gears(root);
+        ranges = RangeSection.ranges(root, scope, gears.map(Transmission.Gears::train), used);
         Rules.ofFile(root, parts);
         DutySection.duties(root, parts, scope, used);
         changes = new Changes(problems);
@@ -229,7 +231,8 @@ final class CircuitAssembly {
                 duties,
                 TapSection.taps(root),
                 HeatSection.inputs(root, oil),
-                AssumedMark.paths(changed));
+                AssumedMark.paths(changed),
+                gears);
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         SetPressure.By by = pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING);

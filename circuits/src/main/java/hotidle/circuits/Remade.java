@@ -51,7 +51,8 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
                 unit.duties(),
                 unit.taps(),
                 unit.heat(),
-                unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList());
+                unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList(),
+                unit.gears());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 

@@ -70,7 +70,9 @@ record Reworked(
                 unit.commanded(),
                 unit.duties(),
                 unit.taps(),
-                unit.heat());
+                unit.heat(),
+                List.of(),
+                unit.gears());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 

@@ -32,6 +32,7 @@ import picocli.CommandLine.ScopeType;
             SpringCommand.class,
             WearCommand.class,
             HeatCommand.class,
+            TorqueCommand.class,
             PartCommand.class,
             DrawCommand.class,
             CheckCommand.class,

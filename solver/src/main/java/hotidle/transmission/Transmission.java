@@ -1,5 +1,7 @@
 package hotidle.transmission;
 
+import hotidle.geartrain.GearTrain;
+import hotidle.geartrain.Link;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.network.Placed;
@@ -25,6 +27,7 @@ import java.util.OptionalDouble;
  * @param taps    gauge taps
  * @param heat    what its heat depends on; empty where temperatures cannot follow from heat
  * @param assumed part and key of each number in use that is neither measured nor from a data sheet, as part.key
+ * @param gears   its gear train with what carries in it; empty where it is not given
  */
 public record Transmission(
         String circuit,
@@ -37,13 +40,41 @@ public record Transmission(
         List<DutyPoint> duties,
         List<Tap> taps,
         Optional<HeatInputs> heat,
-        List<String> assumed) {
+        List<String> assumed,
+        Optional<Gears> gears) {
 
     public Transmission {
         assumed = List.copyOf(assumed);
         ranges = List.copyOf(ranges);
         duties = List.copyOf(duties);
         taps = List.copyOf(taps);
+    }
+
+    /**
+     * A gear train and what carries in it.
+     *
+     * @param train speeds and torques
+     * @param links what bears a torque and has a rating
+     */
+    public record Gears(GearTrain train, List<Link> links) {
+        public Gears {
+            links = List.copyOf(links);
+        }
+    }
+
+    /** A unit whose gear train is not given and of which nothing is marked as assumed. */
+    public Transmission(
+            String circuit,
+            String build,
+            Network network,
+            Oil oil,
+            double ambient,
+            List<Range> ranges,
+            Optional<Command> commanded,
+            List<DutyPoint> duties,
+            List<Tap> taps,
+            Optional<HeatInputs> heat) {
+        this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, heat, List.of(), Optional.empty());
     }
 
     /** A unit whose heat is not asked for. */
@@ -58,21 +89,6 @@ public record Transmission(
             List<DutyPoint> duties,
             List<Tap> taps) {
         this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, Optional.empty());
-    }
-
-    /** A unit of which nothing is marked as assumed. */
-    public Transmission(
-            String circuit,
-            String build,
-            Network network,
-            Oil oil,
-            double ambient,
-            List<Range> ranges,
-            Optional<Command> commanded,
-            List<DutyPoint> duties,
-            List<Tap> taps,
-            Optional<HeatInputs> heat) {
-        this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, heat, List.of());
     }
 
     /** Assumed numbers of a part, as part.key. */
@@ -158,7 +174,8 @@ public record Transmission(
 
     /** The same unit with its duty points at other temperatures. */
     public Transmission at(List<DutyPoint> others) {
-        return new Transmission(circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed);
+        return new Transmission(
+                circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed, gears);
     }
 
     /** The same unit with another network and command. */
@@ -174,6 +191,7 @@ public record Transmission(
                 duties,
                 taps,
                 heat,
-                assumed);
+                assumed,
+                gears);
     }
 }

@@ -31,8 +31,8 @@ class ToothFitTest {
 
     @Test
     void largePlanetsTouch() {
-        assertEquals(List.of(Misfit.PLANETS_TOUCH), single(20, 100, 40, 4));
-        assertEquals(List.of(), single(20, 100, 40, 3));
+        assertEquals(List.of(Misfit.PLANETS_TOUCH), single(20, 100, 40, 5));
+        assertEquals(List.of(), single(20, 100, 40, 4)); // tips of 42 modules at centres 42.4 modules apart
     }
 
     @Test

@@ -39,6 +39,7 @@ class ValidationTest {
                         CoolerRows.rows(),
                         FilmRows.rows(),
                         GearTrainRows.rows(),
+                        ShaftRows.rows(),
                         HeatRows.rows(),
                         NetworkRows.rows())
                 .flatMap(List::stream)

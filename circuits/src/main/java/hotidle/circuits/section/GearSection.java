@@ -11,6 +11,7 @@ import hotidle.geartrain.Coupling;
 import hotidle.geartrain.GearTrain;
 import hotidle.geartrain.PlanetarySet;
 import hotidle.geartrain.PlanetarySet.Central;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -71,14 +72,16 @@ public final class GearSection {
 
     private static final Shape ONE_WAY = new Shape(
             "one-way clutch",
-            List.of(Key.of(
-                    "joins",
-                    new Type.NameList(Names.MEMBER),
-                    TWO_MEMBERS
-                            + "; the first can turn faster than the second, in the turbine's sense, and not slower")));
+            List.of(
+                    Key.of(
+                            "joins",
+                            new Type.NameList(Names.MEMBER),
+                            TWO_MEMBERS
+                                    + "; the first can turn faster than the second, in the turbine's sense, not slower"),
+                    LinkKeys.rated("its maker's rating; left out: not judged").optional()));
 
     private static final Shape SHAFT =
-            new Shape("shaft", List.of(Key.of("joins", new Type.NameList(Names.MEMBER), TWO_MEMBERS)));
+            new Shape("shaft", LinkKeys.ofShaft(Key.of("joins", new Type.NameList(Names.MEMBER), TWO_MEMBERS)));
 
     static final Shape TRAIN = new Shape(
             "gear train",
@@ -97,6 +100,11 @@ public final class GearSection {
                             .neededWhere("a range applies one"),
                     Key.of("one-way-clutches", new Type.NamedGroups(ONE_WAY), "one-way clutches")
                             .optional(),
+                    Key.of(
+                                    "ratings",
+                                    new Type.NamedGroups(LinkKeys.RATING),
+                                    "what else bears a stated torque: planet pins, case, pump drive")
+                            .optional(),
                     Key.of("shafts", new Type.NamedGroups(SHAFT), "shafts and what else joins two members for good")
                             .optional()));
 
@@ -108,9 +116,12 @@ public final class GearSection {
         return Key.count(name, meaning).allowed("8", "400").usual("12", "200");
     }
 
-    /** The gear train of a file; empty where it has none or it is faulty. */
-    public static Optional<GearTrain> train(Attributes file) {
-        return file.group("gearsets").flatMap(GearSection::of);
+    /** The gear train of a file with what carries in it; empty where it has none or it is faulty. */
+    public static Optional<Transmission.Gears> gears(Attributes file) {
+        return file.group("gearsets")
+                .flatMap(group -> of(group)
+                        .flatMap(train ->
+                                LinkKeys.links(group, train).map(links -> new Transmission.Gears(train, links))));
     }
 
     private static Optional<GearTrain> of(Attributes train) {

@@ -180,6 +180,8 @@ public enum ProblemCode {
     TEETH_DO_NOT_MESH,
     /** Planets at equal angles cannot be put in. */
     TEETH_NOT_ASSEMBLED,
+    NOTHING_TO_CARRY,
+    NO_SUCH_SHAFT,
     CLUTCH_NOT_IN_TRAIN,
     RANGE_DOES_NOT_DRIVE,
     SHARE_AGAINST_TRAIN,

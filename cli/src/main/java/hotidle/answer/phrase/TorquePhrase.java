@@ -1,0 +1,79 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** What a unit holds; torques in [N·m], pressures in [Pa], speeds in [rev/s]. */
+public record TorquePhrase(Quantity.UnitSystem units) {
+
+    /** Behind a torque that lies beyond the last row of the command. */
+    public static final String BEYOND = "+";
+
+    /** Behind a link that shares its load. */
+    public static final String SHARED = "*";
+
+    /** Above the table. */
+    public String heading(double speed) {
+        return "Highest engine torque held at " + Quantity.SPEED.with(units, speed) + ", in "
+                + Quantity.TORQUE.in(units).unit()
+                + ", at the line pressure that is really there; beside it what gives first";
+    }
+
+    /** The least of the forward ranges, in a whole sentence; second is empty where nothing else carries. */
+    public String least(String build, String range, double torque, String first, double line, String second) {
+        return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every forward range; " + first
+                + " gives first, in " + range + ", at a line pressure of " + Quantity.PRESSURE.with(units, line)
+                + (second.isEmpty() ? "." : ", then " + second + ".");
+    }
+
+    /** A second link with its factor: how much more it carries than the first. */
+    public static String second(String name, double factor) {
+        return name + " at " + factor(factor) + " of that";
+    }
+
+    /** For example x1.23. */
+    public static String factor(double factor) {
+        return String.format(Locale.ROOT, "x%.2f", factor);
+    }
+
+    /** A cell: the torque and what gives first. */
+    public String cell(double torque, boolean beyond, String first, boolean shared) {
+        return Quantity.TORQUE.number(units, torque) + (beyond ? BEYOND : "") + " " + first + (shared ? SHARED : "");
+    }
+
+    /** That a range is not known in full. */
+    public static String notKnown(String build, List<String> ranges) {
+        return build + ": NOT KNOWN in " + String.join(", ", ranges) + ": no steady state was found there.";
+    }
+
+    /** Under what it was found. */
+    public String conditions(String duty, double torqueRatio, List<String> multiplied) {
+        String ratio = multiplied.isEmpty()
+                ? "Converter's torque ratio 1"
+                : "Converter's torque ratio " + String.format(Locale.ROOT, "%.2f", torqueRatio) + " in "
+                        + String.join(", ", multiplied) + ", 1 elsewhere";
+        return "Temperatures of driving condition " + duty + ". " + ratio
+                + "; lockup off. Clutches count with holding friction and their factor.";
+    }
+
+    /** What the signs behind a torque mean. */
+    public static String signs(boolean beyond, boolean shared) {
+        return (beyond ? BEYOND + " beyond the last row of the command, whose pressure is held on. " : "")
+                + (shared ? SHARED + " shares its load with another in a way not known and is judged alone." : "");
+    }
+
+    /** That nothing but clutches was judged. */
+    public static final String CLUTCHES_ALONE =
+            "Only clutches are judged: the file gives no gearsets with ratings of shafts, one-way clutches or case.";
+
+    /** On what strength figures rest. */
+    public static final String ESTIMATE =
+            "An estimate from your own figures, not an approval; the rating of a part's maker comes first.";
+
+    /** From which speed on nine tenths of it are held; below, the pump does not bring the pressure. */
+    public String from(OptionalDouble speed) {
+        return speed.isPresent() ? Quantity.SPEED.number(units, speed.getAsDouble()) : "any";
+    }
+}

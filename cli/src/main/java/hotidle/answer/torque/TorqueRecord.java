@@ -1,0 +1,69 @@
+package hotidle.answer.torque;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.study.TorqueHeld;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What builds hold, as JSON. */
+record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf, List<Build> builds) {
+
+    record Build(String build, List<RangeRecord> ranges) {}
+
+    /** A range; torque and all that follows is null where no state was found. */
+    record RangeRecord(
+            String range,
+            OptionalDouble ratio,
+            double torqueRatio,
+            boolean solved,
+            @JsonProperty("engine_torque_n_m") OptionalDouble engineTorque,
+            OptionalDouble linePressurePa,
+            OptionalDouble setPressurePa,
+            Optional<Boolean> beyondCommand,
+            OptionalDouble heldFromRpm,
+            List<LinkRecord> links) {}
+
+    /** Something that carries, the first to give first. */
+    record LinkRecord(
+            String link,
+            boolean heldByPressure,
+            @JsonProperty("engine_torque_n_m") double engineTorque,
+            boolean shared) {}
+
+    static TorqueRecord of(TorqueAnswer answer) {
+        TorqueHeld any = answer.builds().get(0).ranges().get(0);
+        return new TorqueRecord(
+                answer.circuit(),
+                60 * any.at().speed(),
+                any.at().hottest().name(),
+                answer.builds().stream()
+                        .map(one -> new Build(
+                                one.build(),
+                                one.ranges().stream().map(TorqueRecord::range).toList()))
+                        .toList());
+    }
+
+    private static RangeRecord range(TorqueHeld range) {
+        Optional<TorqueHeld.Held> held = range.held();
+        return new RangeRecord(
+                range.range(),
+                range.ratio(),
+                range.at().torqueRatio(),
+                held.isPresent(),
+                held.stream().mapToDouble(TorqueHeld.Held::torque).findFirst(),
+                held.stream().mapToDouble(TorqueHeld.Held::line).findFirst(),
+                held.map(TorqueHeld.Held::commanded).orElse(OptionalDouble.empty()),
+                held.map(TorqueHeld.Held::beyond),
+                held.flatMap(one -> one.from().stream()
+                                .map(speed -> 60 * speed)
+                                .boxed()
+                                .findFirst())
+                        .map(OptionalDouble::of)
+                        .orElse(OptionalDouble.empty()),
+                held.stream()
+                        .flatMap(one -> one.links().stream())
+                        .map(one -> new LinkRecord(one.name(), one.clutch(), one.torque(), one.shared()))
+                        .toList());
+    }
+}

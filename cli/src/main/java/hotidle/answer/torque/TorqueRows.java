@@ -1,0 +1,140 @@
+package hotidle.answer.torque;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.phrase.TorquePhrase;
+import hotidle.answer.torque.TorqueAnswer.BuildTorque;
+import hotidle.study.TorqueHeld;
+import hotidle.study.TorqueHeld.Carrier;
+import hotidle.study.TorqueHeld.Held;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** What builds hold, as rows. */
+record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
+
+    private TorquePhrase phrase() {
+        return new TorquePhrase(units);
+    }
+
+    /** Ranges down, builds across. */
+    TextTable sideBySide() {
+        List<String> head = new ArrayList<>(List.of("range", "ratio"));
+        builds.forEach(one -> head.add(one.build()));
+        TextTable table = new TextTable(head);
+        List<TorqueHeld> first = builds.get(0).ranges();
+        for (int i = 0; i < first.size(); i++) {
+            List<String> row = new ArrayList<>(
+                    List.of(first.get(i).range(), ratio(first.get(i).ratio())));
+            for (BuildTorque one : builds) {
+                row.add(one.ranges().get(i).held().map(this::cell).orElse(TorqueAnswer.NONE));
+            }
+            table.add(row);
+        }
+        return table;
+    }
+
+    private String cell(Held held) {
+        return held.links().isEmpty()
+                ? "-"
+                : phrase().cell(
+                                held.torque(),
+                                held.beyond(),
+                                held.links().get(0).name(),
+                                held.links().get(0).shared());
+    }
+
+    /** A row a build and range. */
+    TextTable each() {
+        String torque = Quantity.TORQUE.in(units).unit();
+        String pressure = Quantity.PRESSURE.in(units).unit();
+        TextTable table = new TextTable(List.of(
+                "build",
+                "range",
+                "ratio",
+                "engine " + torque,
+                "line " + pressure,
+                "commanded " + pressure,
+                "from rpm",
+                "first",
+                "second",
+                "factor"));
+        for (BuildTorque one : builds) {
+            one.ranges().forEach(range -> table.add(row(one, range)));
+        }
+        return table;
+    }
+
+    private List<String> row(BuildTorque build, TorqueHeld range) {
+        List<String> row = new ArrayList<>(List.of(build.build(), range.range(), ratio(range.ratio())));
+        if (range.held().isEmpty()) {
+            row.addAll(List.of(TorqueAnswer.NONE, "-", "-", "-", "-", "-", "-"));
+            return row;
+        }
+        Held held = range.held().get();
+        boolean second = held.links().size() > 1;
+        row.addAll(List.of(
+                Quantity.TORQUE.number(units, held.torque()) + (held.beyond() ? TorquePhrase.BEYOND : ""),
+                Quantity.PRESSURE.number(units, held.line()),
+                held.commanded().isPresent()
+                        ? Quantity.PRESSURE.number(units, held.commanded().getAsDouble())
+                        : "-",
+                phrase().from(held.from()),
+                held.links().isEmpty() ? "-" : named(held.links().get(0)),
+                second ? named(held.links().get(1)) : "-",
+                second ? TorquePhrase.factor(held.links().get(1).torque() / held.torque()) : "-"));
+        return row;
+    }
+
+    private static String named(Carrier carrier) {
+        return carrier.name() + (carrier.shared() ? TorquePhrase.SHARED : "");
+    }
+
+    private static String ratio(OptionalDouble ratio) {
+        return ratio.isPresent() ? String.format(Locale.ROOT, "%.3f", ratio.getAsDouble()) : "-";
+    }
+
+    /** The forward range that holds least, in a sentence. */
+    String least(BuildTorque build, TorqueHeld range) {
+        Held held = range.held().orElseThrow();
+        List<Carrier> links = held.links();
+        return phrase().least(
+                        build.build(),
+                        range.range(),
+                        held.torque(),
+                        links.get(0).name(),
+                        held.line(),
+                        links.size() < 2
+                                ? ""
+                                : TorquePhrase.second(
+                                        links.get(1).name(), links.get(1).torque() / held.torque()));
+    }
+
+    /** Under what it was found. */
+    String conditions() {
+        List<TorqueHeld> ranges = builds.get(0).ranges();
+        List<String> multiplied = ranges.stream()
+                .filter(range -> range.at().torqueRatio() != 1)
+                .map(TorqueHeld::range)
+                .toList();
+        double ratio = ranges.stream()
+                .mapToDouble(range -> range.at().torqueRatio())
+                .max()
+                .orElse(1);
+        return phrase().conditions(ranges.get(0).at().hottest().name(), ratio, multiplied);
+    }
+
+    /** What the signs behind torques mean; empty where there is none. */
+    String signs() {
+        boolean beyond = held().anyMatch(Held::beyond);
+        boolean shared = held().flatMap(one -> one.links().stream().limit(2)).anyMatch(Carrier::shared);
+        return TorquePhrase.signs(beyond, shared);
+    }
+
+    private Stream<Held> held() {
+        return builds.stream().flatMap(one -> one.ranges().stream()).flatMap(range -> range.held().stream());
+    }
+}

@@ -1,0 +1,45 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class TorquePhraseTest {
+
+    private final TorquePhrase metric = new TorquePhrase(UnitSystem.METRIC);
+
+    @Test
+    void aBuildHoldsTheLeastOfItsForwardRanges() {
+        assertEquals(
+                "made holds 610 N.m in every forward range; low-clutch gives first, in first, at a line pressure of 10.00 bar,"
+                        + " then input-shaft at x1.25 of that.",
+                metric.least("made", "first", 610, "low-clutch", 1e6, TorquePhrase.second("input-shaft", 1.25)));
+        assertEquals(
+                "made holds 610 N.m in every forward range; low-clutch gives first, in first, at a line pressure of 10.00 bar.",
+                metric.least("made", "first", 610, "low-clutch", 1e6, ""));
+    }
+
+    @Test
+    void aTorqueBeyondTheCommandAndASharedLoadAreMarked() {
+        assertEquals("610+ low-brake*", metric.cell(610, true, "low-brake", true));
+        assertEquals("610 low-brake", metric.cell(610, false, "low-brake", false));
+        assertEquals("", TorquePhrase.signs(false, false));
+    }
+
+    @Test
+    void theConvertersRatioIsSaidWhereItCounts() {
+        assertEquals(
+                "Temperatures of driving condition climb. Converter's torque ratio 1.90 in reverse, first, 1 elsewhere; lockup off. Clutches count"
+                        + " with holding friction and their factor.",
+                metric.conditions("climb", 1.9, List.of("reverse", "first")));
+    }
+
+    @Test
+    void theSpeedBelowWhichThePumpFailsIsToldWhereThereIsOne() {
+        assertEquals("1100", metric.from(OptionalDouble.of(1100 / 60.0)));
+        assertEquals("any", metric.from(OptionalDouble.empty()));
+    }
+}
