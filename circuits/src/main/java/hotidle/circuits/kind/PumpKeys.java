@@ -146,7 +146,10 @@ final class PumpKeys {
                         .byDefault("0.2 %", "the teeth fill a little less at speed (assumed)")
                         .allowed("0 %", "20 %")
                         .usual("0 %", "2 %"),
-                Key.quantity("viscous-drag", Dimension.RATIO, "torque over viscosity, revolutions a second and the greatest displacement")
+                Key.quantity(
+                                "viscous-drag",
+                                Dimension.RATIO,
+                                "torque over viscosity, revolutions a second and the greatest displacement")
                         .byDefault("2e4", "about 0.02 N.m at hot idle and 3 N.m in deep cold (assumed)")
                         .allowed("0", "1e8"),
                 Key.quantity("friction", Dimension.RATIO, "friction torque over the torque of the pressure")

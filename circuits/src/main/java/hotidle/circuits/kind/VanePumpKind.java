@@ -121,9 +121,7 @@ final class VanePumpKind {
                 .allMatch(given::has);
         return all
                 ? OptionalDouble.of(GearDisplacement.vanes(
-                        given.number("ring-diameter"),
-                        given.number("greatest-eccentricity"),
-                        given.number("width")))
+                        given.number("ring-diameter"), given.number("greatest-eccentricity"), given.number("width")))
                 : OptionalDouble.empty();
     }
 

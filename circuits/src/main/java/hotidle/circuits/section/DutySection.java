@@ -40,7 +40,10 @@ public final class DutySection {
                             .usual("400 rpm", "7000 rpm"),
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
                     lockup().byDefault("off", "assumed"),
-                    Key.quantity("engine-torque", Dimension.TORQUE, "engine torque; the command goes by it, clutches by it times torque-ratio")
+                    Key.quantity(
+                                    "engine-torque",
+                                    Dimension.TORQUE,
+                                    "engine torque; the command goes by it, clutches by it times torque-ratio")
                             .neededWhere("a solenoid commands the line")
                             .allowed("-2000 N.m", "10000 N.m")
                             .usual("0 N.m", "2000 N.m"),
