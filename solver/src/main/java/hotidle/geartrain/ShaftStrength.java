@@ -7,7 +7,8 @@ package hotidle.geartrain;
  * Formula   W = π·(D⁴ − d⁴)/(16·D); at yield T = W·Sy/2 (largest shear). Repeated from nil to T: mean and alternating shear stress are
  *           both T/(2·W), and K·τa/Se + τm/(Sy/2) = 1, so T = 2·W/(K/Se + 2/Sy). The lesser of both counts
  *           K of a shoulder, h = (Ds − D)/2, 0.25 ≤ h/r ≤ 4, q = h/r, u = 2·h/Ds: C1 + C2·u + C3·u² + C4·u³
- * Source    T. H. Wentzell, Machine Design, ex. 5.5 (Soderberg); K: W. D. Pilkey, Peterson's Stress Concentration Factors, ch. 3
+ * Source    T. H. Wentzell, Machine Design, ex. 5.5, Soderberg (found); K: W. D. Pilkey, Peterson's Stress Concentration Factors,
+ *            ch. 3 (from memory)
  * Range     pure torsion; the endurance strength counts size, surface and load already
  * </pre>
  *

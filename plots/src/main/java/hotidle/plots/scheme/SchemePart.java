@@ -38,9 +38,9 @@ public record SchemePart(
      */
     boolean upwards(Pin pin) {
         return pin.role() == Pin.Role.OUT
-                || pin.role().pilot()
+                || (pin.role().pilot()
                         && pins.stream()
                                 .noneMatch(other -> other.role() == Pin.Role.IN
-                                        && other.net().equals(pin.net()));
+                                        && other.net().equals(pin.net())));
     }
 }
