@@ -73,6 +73,14 @@ public record Sensitivity(
                 .map(Map.Entry::getKey);
     }
 
+    /** Less than this share of headroom in a step is not worth telling (chosen) [-]. */
+    public static final double WORTH = 5e-4;
+
+    /** Whether a slope says something of a step of its size [m] or [m²]. */
+    public static boolean worth(Rate rate, double step) {
+        return Math.abs(rate.slope() * step) >= WORTH;
+    }
+
     /** The slopes of one margin, the steepest against the size of its step first. */
     public List<Rate> of(Judgement.Key key, java.util.function.ToDoubleFunction<WearSize> step) {
         return rates.stream()

@@ -22,9 +22,6 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     /** Rows of a table (chosen). */
     private static final int ROWS = 25;
 
-    /** Less than this share of headroom in a step is not worth a row (chosen) [-]. */
-    static final double WORTH = 5e-4;
-
     private static final double THOUSANDTH = 25.4e-6;
     private static final double HUNDREDTH = 1e-5;
     private static final double SQUARE_INCH = 0.0254 * 0.0254;
@@ -51,7 +48,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     /** Those that are shown. */
     List<Sensitivity.Rate> worth(List<Sensitivity.Rate> ranked) {
         return ranked.stream()
-                .filter(rate -> Math.abs(effect(rate)) >= WORTH)
+                .filter(rate -> Sensitivity.worth(rate, step(rate.dimension())))
                 .limit(ROWS)
                 .toList();
     }

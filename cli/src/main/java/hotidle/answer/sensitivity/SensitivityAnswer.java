@@ -99,7 +99,7 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
         if (shown.size() < all.size()) {
             double next = Math.abs(ranked.effect(all.get(shown.size())));
             text.append("  ")
-                    .append(SensitivityPhrase.more(all.size() - shown.size(), Math.max(next, Ranked.WORTH)))
+                    .append(SensitivityPhrase.more(all.size() - shown.size(), Math.max(next, Sensitivity.WORTH)))
                     .append("\n");
         }
         if (shown.stream().anyMatch(rate -> rate.dimension().wears() && ranked.effect(rate) > 0)) {
