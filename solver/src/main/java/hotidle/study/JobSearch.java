@@ -66,6 +66,7 @@ final class JobSearch {
         return new JobStudy(
                 measure,
                 before,
+                now.stream().anyMatch(Judgement::lowAtIdle),
                 alone,
                 chosen,
                 least.kept().stream()

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  *
  * @param measure  by what sets are told apart
  * @param before   the build with nothing done
+ * @param lowAtIdle whether its line is not held at the slowest duty
  * @param alone    each job on its own, the best first
  * @param chosen   the set that costs least by the measure, of several the one with the larger least headroom; empty where none keeps
  *                 every limit
@@ -29,6 +30,7 @@ import java.util.OptionalDouble;
 public record JobStudy(
         JobCost measure,
         JobState before,
+        boolean lowAtIdle,
         List<JobState> alone,
         Optional<JobSet> chosen,
         List<JobSet> equal,

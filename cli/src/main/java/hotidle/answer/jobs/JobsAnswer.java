@@ -6,9 +6,11 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.JobPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.study.JobStudy;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Workshop;
+import java.util.List;
 
 /**
  * What each job wins back, and which jobs keep every limit.
@@ -31,12 +33,16 @@ public record JobsAnswer(
 
     @Override
     public String screen() {
-        return said() + "\n" + Caution.LINE + "\n";
+        return said() + "\n" + noStall() + Caution.LINE + "\n";
     }
 
     @Override
     public String full() {
-        return said() + "\n" + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", "")) + Caution.WHOLE + "\n";
+        return said() + "\n" + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", "")) + noStall() + Caution.WHOLE + "\n";
+    }
+
+    private String noStall() {
+        return NoStallPhrase.of(study.lowAtIdle() ? List.of(shop.unit().build()) : List.of());
     }
 
     private String said() {
