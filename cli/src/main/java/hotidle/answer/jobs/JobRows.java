@@ -18,17 +18,14 @@ import java.util.stream.Collectors;
 /** What jobs win back, as rows. */
 record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
 
-    /** Jobs that the screen lists (chosen). */
-    private static final int MOST = 9;
-
-    /** For readers: the best jobs, each alone, and all of them. */
-    TextTable shown() {
+    /** For readers: the best jobs, at most so many, each alone, and all of them. */
+    TextTable shown(int most) {
         JobStudy study = answer.study();
         TextTable table = new TextTable(head(
                 new JobPhrase(units).table(answer.duty().name(), answer.duty().speed())));
         table.add(shown(JobPhrase.AS_IS, study.before()));
         study.alone().stream()
-                .limit(MOST)
+                .limit(most)
                 .forEach(state -> table.add(shown(state.jobs().get(0).name(), state)));
         study.all().ifPresent(state -> table.add(shown(JobPhrase.ALL, state)));
         return table;

@@ -31,14 +31,29 @@ public record JobsAnswer(
         return shop.unit().commanded().isPresent() ? shop.unit().highestSet() : Double.NaN;
     }
 
+    /** Jobs that the first screen lists at most (chosen). */
+    private static final int MOST = 9;
+
+    /** Lines of the table beside its jobs: a blank one, head and rule, as it is, all of them, and what is left out. */
+    private static final int AROUND = 6;
+
     @Override
     public String screen() {
-        return said() + "\n" + noStall() + Caution.LINE + "\n";
+        String said = said();
+        String end = "\n" + noStall() + Caution.LINE + "\n";
+        long left = Wrap.LINES - (said + end).lines().count() - AROUND;
+        return said + rows((int) Math.max(1, Math.min(MOST, left))) + end;
     }
 
     @Override
     public String full() {
-        return said() + "\n" + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", "")) + noStall() + Caution.WHOLE + "\n";
+        return said()
+                + rows(shop.jobs().size())
+                + "\n"
+                + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", ""))
+                + noStall()
+                + Caution.WHOLE
+                + "\n";
     }
 
     private String noStall() {
@@ -46,18 +61,22 @@ public record JobsAnswer(
     }
 
     private String said() {
-        JobPhrase phrase = new JobPhrase(units);
-        StringBuilder text = new StringBuilder(
-                        JobPhrase.heading(shop.unit().circuit(), shop.unit().build(), phrase.at(set(), asked)))
+        StringBuilder text = new StringBuilder(JobPhrase.heading(
+                        shop.unit().circuit(), shop.unit().build(), new JobPhrase(units).at(set(), asked)))
                 .append("\n\n");
         new JobSentences(units, study, shop.jobs().size())
                 .all()
                 .forEach(line -> text.append(Wrap.lines(line, "", "  ")));
-        return shop.jobs().isEmpty()
-                ? text.toString()
-                : text.append("\n")
-                        .append(new JobRows(units, this).shown().aligned())
-                        .toString();
+        return text.toString();
+    }
+
+    private String rows(int most) {
+        if (shop.jobs().isEmpty()) {
+            return "";
+        }
+        int more = study.alone().size() - most;
+        return "\n" + new JobRows(units, this).shown(most).aligned()
+                + (more > 0 ? JobPhrase.moreJobs(more) + "\n" : "");
     }
 
     @Override

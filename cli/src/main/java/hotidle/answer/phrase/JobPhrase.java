@@ -164,6 +164,11 @@ public record JobPhrase(Quantity.UnitSystem units) {
                 + ": a steady state was not found.";
     }
 
+    /** Jobs that win back less and are not listed. */
+    public static String moreJobs(int more) {
+        return CountPhrase.of(more, "more job") + " alone: --full.";
+    }
+
     /** Above the table. */
     public String table(String duty, double speed) {
         return "each alone, at " + duty + " (" + Quantity.SPEED.with(units, speed) + ")";
