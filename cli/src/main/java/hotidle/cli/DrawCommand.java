@@ -6,7 +6,6 @@ import hotidle.answer.draw.DrawnState;
 import hotidle.answer.draw.Frames;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.scheme.Drawing;
-import hotidle.plots.scheme.Scheme;
 import hotidle.result.Solution;
 import hotidle.study.AtDuty;
 import hotidle.transmission.DutyPoint;
@@ -80,11 +79,11 @@ final class DrawCommand implements Callable<Integer> {
                 at.flatMap(point -> AtDuty.solved(unit, point).state()),
                 other,
                 other.flatMap(before -> at.flatMap(point -> state(before, point))));
-        Scheme scheme = DrawnScheme.of(asked.shared.units, circuit, shown, only);
-        if (scheme.parts().isEmpty()) {
+        DrawnScheme drawn = DrawnScheme.of(asked.shared.units, circuit, shown, only);
+        if (drawn.scheme().parts().isEmpty()) {
             throw new WrongInputException("hotidle: --group " + group + ": " + circuit.name() + " has no part in it");
         }
-        Drawing drawing = new Drawing(scheme);
+        Drawing drawing = new Drawing(drawn.scheme());
         try {
             drawing.write(file);
         } catch (IOException e) {
@@ -93,7 +92,7 @@ final class DrawCommand implements Callable<Integer> {
         return Printed.print(
                 spec,
                 asked.shared,
-                new DrawAnswer(shown, scheme, file.toString(), drawing.paper().name(), 0));
+                new DrawAnswer(shown, drawn, file.toString(), drawing.paper().name()));
     }
 
     private static Optional<Solution> state(Transmission of, DutyPoint at) {

@@ -12,24 +12,27 @@ import java.util.List;
  * What was drawn, and where it lies.
  *
  * @param shown  build and state
- * @param scheme what was drawn
+ * @param drawn  what was drawn
  * @param file   where it lies
  * @param paper  on which it is drawn
- * @param leaks  parts gathered at their nodes
  */
-public record DrawAnswer(DrawnState shown, Scheme scheme, String file, String paper, int leaks) implements Answer {
+public record DrawAnswer(DrawnState shown, DrawnScheme drawn, String file, String paper) implements Answer {
+
+    Scheme scheme() {
+        return drawn.scheme();
+    }
 
     @Override
     public String full() {
         StringBuilder text = new StringBuilder();
-        text.append(Wrap.lines(scheme.title(), "", "  "));
-        scheme.notes().forEach(note -> text.append(Wrap.lines(note, "", "  ")));
-        text.append(Wrap.lines(DrawPhrase.drawn(file, paper, scheme.parts().size(), leaks, nets().size()), "", "  "));
+        text.append(Wrap.lines(scheme().title(), "", "  "));
+        scheme().notes().forEach(note -> text.append(Wrap.lines(note, "", "  ")));
+        text.append(Wrap.lines(DrawPhrase.drawn(file, paper, scheme().parts().size(), drawn.leaks(), nets().size()), "", "  "));
         return text.toString();
     }
 
     private List<SchemeNet> nets() {
-        return scheme.nets().stream()
+        return scheme().nets().stream()
                 .filter(net -> net.look() != SchemeNet.Look.RESERVOIR)
                 .toList();
     }
@@ -37,7 +40,7 @@ public record DrawAnswer(DrawnState shown, Scheme scheme, String file, String pa
     @Override
     public TextTable table() {
         TextTable table = new TextTable(List.of("what", "name", "frame", "shown", "changed"));
-        scheme.parts()
+        scheme().parts()
                 .forEach(part -> table.add(List.of(
                         "part",
                         part.name(),

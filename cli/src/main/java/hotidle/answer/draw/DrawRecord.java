@@ -36,7 +36,7 @@ record DrawRecord(
                         .filter(net -> net.look() != SchemeNet.Look.RESERVOIR)
                         .map(SchemeNet::name)
                         .toList(),
-                answer.leaks(),
+                answer.drawn().leaks(),
                 answer.scheme().parts().stream()
                         .filter(SchemePart::changed)
                         .map(SchemePart::name)

@@ -16,10 +16,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** A circuit as the description of its drawing. */
-public final class DrawnScheme {
-
-    private DrawnScheme() {}
+/**
+ * A circuit as the description of its drawing.
+ *
+ * @param scheme what is drawn
+ * @param leaks  how many parts are gathered at their nodes
+ */
+public record DrawnScheme(Scheme scheme, int leaks) {
 
     /**
      * Describes it.
@@ -29,17 +32,19 @@ public final class DrawnScheme {
      * @param shown   build and state
      * @param only    the one frame that is drawn; empty for all
      */
-    public static Scheme of(
+    public static DrawnScheme of(
             Quantity.UnitSystem units, DescribedCircuit circuit, DrawnState shown, Optional<Frames> only) {
         Set<String> reservoirs = shown.unit().network().nodes().stream()
                 .filter(node -> node.held().isPresent() && node.held().getAsDouble() == 0)
                 .map(Node::name)
                 .collect(Collectors.toSet());
-        double widest = shown.state()
-                .map(state -> state.streams().stream()
-                        .mapToDouble(stream -> Math.abs(stream.volume()))
-                        .max()
-                        .orElse(0))
+        double widest = circuit.parts().stream()
+                .mapToDouble(line -> shown.flow(
+                        line.name(),
+                        line.figure().ports().stream()
+                                .map(PartFigure.FigurePort::node)
+                                .toList()))
+                .max()
                 .orElse(Double.NaN);
         double highest = shown.state()
                 .map(state -> state.pressures().values().stream()
@@ -63,16 +68,20 @@ public final class DrawnScheme {
                 .filter(node -> met(node, boxes, leaks))
                 .map(nets::tag)
                 .toList();
-        return new Scheme(
-                DrawPhrase.heading(circuit.name(), only.map(Frames::label).orElse("")),
-                notes(shown, boxes, tags),
-                Frames.labels(),
-                boxes,
-                tags,
-                new Scheme.ScaleKey(
-                        shown.state().isPresent() ? Quantity.PRESSURE.with(units, 0) : "",
-                        shown.state().isPresent() ? Quantity.PRESSURE.with(units, highest) : "",
-                        DrawPhrase.widest(units, widest)));
+        boolean known = shown.state().isPresent();
+        return new DrawnScheme(
+                new Scheme(
+                        DrawPhrase.heading(circuit.name(), only.map(Frames::label).orElse("")),
+                        notes(shown, boxes, tags),
+                        Frames.labels(),
+                        boxes,
+                        tags,
+                        new Scheme.ScaleKey(
+                                known ? Quantity.PRESSURE.with(units, 0) : "",
+                                known ? Quantity.PRESSURE.with(units, highest) : "",
+                                known ? DrawPhrase.widest(units, widest) : "",
+                                DrawPhrase.SIGNS)),
+                leaks.size());
     }
 
     private static List<String> notes(DrawnState shown, List<SchemePart> boxes, List<SchemeNet> tags) {

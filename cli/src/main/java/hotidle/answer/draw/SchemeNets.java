@@ -10,6 +10,7 @@ import hotidle.transmission.Tap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Nodes of a circuit as tags.
@@ -39,15 +40,14 @@ record SchemeNets(
 
     SchemeNet tag(String node) {
         if (reservoirs.contains(node)) {
-            return new SchemeNet(node, "", SchemeNet.Look.RESERVOIR, Double.NaN, "", List.of(), node, false);
+            return new SchemeNet(node, "", SchemeNet.Look.RESERVOIR, shown.pressure(node), "", "", List.of(), node, false);
         }
         double pressure = shown.pressure(node);
         boolean changed = changed(node);
-        String value =
-                Double.isNaN(pressure) ? "" : DrawPhrase.pressure(units, pressure, shown.pressureBefore(node), changed);
+        String value = Double.isNaN(pressure) ? "" : Quantity.PRESSURE.with(units, pressure);
+        String was = changed ? DrawPhrase.was(units, shown.pressureBefore(node)) : "";
         List<String> here = leaks.stream()
-                .filter(line -> line.figure().ports().stream()
-                        .anyMatch(port -> port.node().equals(node)))
+                .filter(line -> leaks(line, node))
                 .map(DescribedCircuit.PartLine::name)
                 .toList();
         List<String> drips = new ArrayList<>();
@@ -63,8 +63,9 @@ record SchemeNets(
                 tapped ? SchemeNet.Look.GAUGE : SchemeNet.Look.TAG,
                 Math.max(0, pressure) / highest,
                 value,
+                was,
                 drips,
-                DrawPhrase.net(node, value, here),
+                DrawPhrase.net(node, value, was, here),
                 changed);
     }
 
@@ -74,17 +75,30 @@ record SchemeNets(
         return Math.abs(now - before) > Math.max(STILL, CHANGED * Math.abs(before));
     }
 
-    /** That of the part that feeds it, else of the first part at it. */
+    /** That of the part that feeds it, else of the first part at it, a leak if need be. */
     private String frame(String node) {
-        return boxes.stream()
-                .filter(box ->
-                        box.pins().stream().anyMatch(pin -> pin.net().equals(node) && pin.role() == Pin.Role.OUT))
+        return Stream.concat(
+                        boxes.stream().filter(box -> joins(box, node, true)).map(SchemePart::frame),
+                        Stream.concat(
+                                boxes.stream()
+                                        .filter(box -> joins(box, node, false))
+                                        .map(SchemePart::frame),
+                                leaks.stream().filter(line -> leaks(line, node)).map(this::frame)))
                 .findFirst()
-                .or(() -> boxes.stream()
-                        .filter(box ->
-                                box.pins().stream().anyMatch(pin -> pin.net().equals(node)))
-                        .findFirst())
-                .map(SchemePart::frame)
                 .orElse("");
+    }
+
+    private static boolean joins(SchemePart box, String node, boolean feeding) {
+        return box.pins().stream()
+                .anyMatch(pin -> pin.net().equals(node) && (!feeding || pin.role() == Pin.Role.OUT));
+    }
+
+    private static boolean leaks(DescribedCircuit.PartLine line, String node) {
+        return line.figure().ports().stream().anyMatch(port -> port.node().equals(node));
+    }
+
+    private String frame(DescribedCircuit.PartLine line) {
+        return Frames.of(shown.unit().network().part(line.name()).orElseThrow().group())
+                .label();
     }
 }

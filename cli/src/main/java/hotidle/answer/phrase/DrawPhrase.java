@@ -7,6 +7,9 @@ import java.util.Locale;
 /** What is written in a drawing of a circuit, and what is said of it. */
 public final class DrawPhrase {
 
+    /** What the signs of the drawing stand for. */
+    public static final String SIGNS = "dashed: pilot pressure; drop: leaks to the sump; dial: gauge tap";
+
     private DrawPhrase() {}
 
     /** Heading of the sheet. */
@@ -35,10 +38,9 @@ public final class DrawPhrase {
                 + nets + (nets == 1 ? " pressure" : " pressures") + " changed by 2 % or more";
     }
 
-    /** A pressure, with what it was where it changed. */
-    public static String pressure(Quantity.UnitSystem units, double now, double before, boolean changed) {
-        String text = Quantity.PRESSURE.with(units, now);
-        return changed ? text + ", was " + Quantity.PRESSURE.number(units, before) : text;
+    /** What a pressure was in the build that this one is compared with. */
+    public static String was(Quantity.UnitSystem units, double before) {
+        return "was " + Quantity.PRESSURE.with(units, before);
     }
 
     /**
@@ -67,7 +69,7 @@ public final class DrawPhrase {
 
     /** Where a spool stands between its stops, 0 at rest to 1 at the far one. */
     public static String stands(double share) {
-        return String.format(Locale.ROOT, "moved %.0f %%", 100 * share);
+        return String.format(Locale.ROOT, "at %.0f %% of travel", 100 * share);
     }
 
     /** Key of the widest line. */
@@ -82,7 +84,7 @@ public final class DrawPhrase {
     }
 
     /** All of a net, for search and for reading aloud. */
-    public static String net(String name, String value, List<String> leaks) {
+    public static String net(String name, String value, String was, List<String> leaks) {
         return name
                 + (value.isEmpty() ? "" : ", " + value)
                 + (leaks.isEmpty() ? "" : "; leaks to the sump: " + String.join(", ", leaks));

@@ -22,19 +22,19 @@ record BoxPlan(
         double width, double height, Rectangle2D body, Map<Pin, Point2D> pins, Map<Pin, Point2D> tanks, Point2D text) {
 
     /** Width of a reservoir [mm]. */
-    static final double TANK_WIDTH = 5;
+    static final double TANK_WIDTH = 4;
 
     /** Height of a reservoir [mm]. */
-    static final double TANK_HEIGHT = 2.2;
+    static final double TANK_HEIGHT = 1.8;
 
     /** Between two lines that meet a valve [mm]. */
-    static final double PITCH = 4.4;
+    static final double PITCH = 4;
 
-    private static final double STUB = 1.5;
-    private static final double BESIDE = 1.5;
-    private static final double TANK_BELOW = 2.5 + TANK_HEIGHT;
-    private static final double TANK_ABOVE = 7;
-    private static final double PILOT_PITCH = 3;
+    private static final double STUB = 1;
+    private static final double BESIDE = 1;
+    private static final double TANK_BELOW = 1.8 + TANK_HEIGHT;
+    private static final double TANK_ABOVE = 5.2;
+    private static final double PILOT_PITCH = 2.6;
 
     static BoxPlan of(SchemePart part, Scheme scheme) {
         SymbolSize size = SymbolSize.of(part);
@@ -61,12 +61,12 @@ record BoxPlan(
         }
         for (Pin pin : in) {
             if (scheme.reservoir(pin.net())) {
-                tanks.put(pin, new Point2D.Double(pins.get(pin).getX(), body.getMaxY() + 2.5 + TANK_HEIGHT / 2));
+                tanks.put(pin, new Point2D.Double(pins.get(pin).getX(), body.getMaxY() + 1.8 + TANK_HEIGHT / 2));
             }
         }
         for (Pin pin : out) {
             if (scheme.reservoir(pin.net())) {
-                tanks.put(pin, new Point2D.Double(pins.get(pin).getX() + TANK_WIDTH * 0.9, body.getMinY() - 2));
+                tanks.put(pin, new Point2D.Double(pins.get(pin).getX() + TANK_WIDTH * 0.9, body.getMinY() - 1.6));
             }
         }
         double text = 0;
@@ -82,7 +82,7 @@ record BoxPlan(
         double x = body.getMaxX() + right + BESIDE;
         double height = Math.max(top + size.height(), begins + written) + bottom;
         double wide =
-                Math.max(x + Math.max(text, bar > 0 ? Stands.WIDTH : 0) + 1, tankOut ? body.getMaxX() + TANK_WIDTH : 0);
+                Math.max(x + Math.max(text, bar > 0 ? Stands.WIDTH : 0) + 0.5, tankOut ? body.getMaxX() + TANK_WIDTH : 0);
         return new BoxPlan(wide, height, body, pins, tanks, new Point2D.Double(x, begins + Lettering.SMALL));
     }
 

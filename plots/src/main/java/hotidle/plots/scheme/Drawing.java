@@ -21,7 +21,10 @@ public final class Drawing {
     /** Dots of a PNG [1/mm]: 150 to the inch. */
     private static final double DOTS = 150 / 25.4;
 
-    private static final double KEY = 8;
+    private static final double KEY = 6;
+
+    /** A small circuit is drawn larger than life up to this [-]. */
+    private static final double LARGEST = 1.5;
 
     private final Scheme scheme;
     private final Sheet sheet;
@@ -30,7 +33,7 @@ public final class Drawing {
     /** Lays a circuit out. */
     public Drawing(Scheme scheme) {
         this.scheme = scheme;
-        sheet = Layered.sheet(scheme);
+        sheet = Layered.sheet(scheme, head() + KEY);
         paper = Paper.holding(sheet.width(), sheet.height() + head() + KEY);
     }
 
@@ -93,12 +96,15 @@ public final class Drawing {
     private List<Svg.Piece> pieces() {
         List<Svg.Piece> pieces = new ArrayList<>();
         pieces.add(new Svg.Piece(scheme.title(), g -> SheetHead.paint(new Pen(g), scheme, paper)));
-        double x = (paper.width() - sheet.width()) / 2;
-        double room = paper.height() - 2 * Paper.MARGIN - head() - KEY - sheet.height();
-        double y = Paper.MARGIN + head() + room / 2;
+        double wide = paper.width() - 2 * Paper.MARGIN;
+        double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
+        double factor = Math.min(LARGEST, Math.min(wide / sheet.width(), high / sheet.height()));
+        double x = (paper.width() - factor * sheet.width()) / 2;
+        double y = Paper.MARGIN + head() + (high - factor * sheet.height()) / 2;
         for (Svg.Piece piece : new SheetPaint(scheme, sheet).pieces()) {
             pieces.add(new Svg.Piece(piece.title(), g -> {
                 g.translate(x, y);
+                g.scale(factor, factor);
                 piece.paint().accept(g);
             }));
         }

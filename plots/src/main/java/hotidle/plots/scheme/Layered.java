@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.eclipse.elk.alg.layered.options.CycleBreakingStrategy;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.LayeringStrategy;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.alg.layered.options.OrderingStrategy;
 import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
@@ -41,15 +42,15 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layered {
 
     /** Height in which a frame has its name [mm]. */
-    private static final double FRAME_HEAD = 5.5;
+    private static final double FRAME_HEAD = 4.5;
 
-    private static final int BEGINNINGS = 12;
+    private static final int SEEDS = 16;
 
     /** Of the library in a millimetre; it rounds places to whole ones, which would set lines off from their pins. */
     private static final double UNITS = 20;
 
     private final Scheme scheme;
-    private final int seed;
+    private final Beginning beginning;
     private final ElkNode root = ElkGraphUtil.createGraph();
     private final Map<String, ElkNode> frames = new LinkedHashMap<>();
     private final Map<String, ElkNode> boxes = new LinkedHashMap<>();
@@ -58,22 +59,36 @@ final class Layered {
     private final Map<String, TagPlan> tagPlans = new LinkedHashMap<>();
     private final Map<ElkEdge, Sheet.Wire> wires = new LinkedHashMap<>();
 
-    private Layered(Scheme scheme, int seed) {
+    /** Where a search begins: another one finds another drawing. */
+    private record Beginning(int seed, LayeringStrategy strategy, int bound) {}
+
+    private Layered(Scheme scheme, Beginning beginning) {
         this.scheme = scheme;
-        this.seed = seed;
+        this.beginning = beginning;
     }
 
-    /** The drawing laid out anew from each of a number of beginnings, the best of them. */
-    static Sheet sheet(Scheme scheme) {
-        return IntStream.rangeClosed(1, BEGINNINGS)
-                .mapToObj(seed -> new Layered(scheme, seed).laidOut(false))
-                .min(Comparator.comparingDouble(Sheet::cost))
+    /**
+     * The drawing laid out anew from each of a number of beginnings, the best of them.
+     *
+     * @param more height that heading and key take [mm]
+     */
+    static Sheet sheet(Scheme scheme, double more) {
+        List<Beginning> all = new ArrayList<>();
+        for (int seed = 1; seed <= SEEDS; seed++) {
+            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0));
+            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 5));
+        }
+        return all.stream()
+                .map(beginning -> new Layered(scheme, beginning).laidOut(false))
+                .min(Comparator.comparingDouble(sheet -> sheet.cost(more)))
                 .orElseThrow();
     }
 
     /** The drawing laid out in the order of the description, as a measure of what the search for fewer crossings gains. */
     static Sheet inOrder(Scheme scheme) {
-        return new Layered(scheme, 1).laidOut(true);
+        return new Layered(scheme, new Beginning(1, LayeringStrategy.NETWORK_SIMPLEX, 0)).laidOut(true);
     }
 
     private Sheet laidOut(boolean inOrder) {
@@ -82,7 +97,7 @@ final class Layered {
         for (String frame : scheme.frames()) {
             ElkNode node = ElkGraphUtil.createNode(root);
             node.setProperty(
-                    LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2.5), units(2.5), units(2.5)));
+                    LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2), units(2), units(2)));
             tight(node);
             frames.put(frame, node);
         }
@@ -100,7 +115,7 @@ final class Layered {
         root.setProperty(LayeredOptions.DIRECTION, Direction.UP);
         root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
         root.setProperty(LayeredOptions.HIERARCHY_HANDLING, HierarchyHandling.INCLUDE_CHILDREN);
-        root.setProperty(LayeredOptions.RANDOM_SEED, seed);
+        root.setProperty(LayeredOptions.RANDOM_SEED, beginning.seed());
         tight(root);
         root.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
         if (inOrder) {
@@ -110,13 +125,17 @@ final class Layered {
     }
 
     /** Frames do not take these from the whole. */
-    private static void tight(ElkNode of) {
-        of.setProperty(LayeredOptions.SPACING_NODE_NODE, units(2.5));
-        of.setProperty(LayeredOptions.SPACING_EDGE_NODE, units(1.5));
-        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE, units(1.6));
-        of.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, units(3.0));
-        of.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, units(1.6));
-        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, units(1.6));
+    private void tight(ElkNode of) {
+        of.setProperty(LayeredOptions.LAYERING_STRATEGY, beginning.strategy());
+        if (beginning.strategy() == LayeringStrategy.COFFMAN_GRAHAM) {
+            of.setProperty(LayeredOptions.LAYERING_COFFMAN_GRAHAM_LAYER_BOUND, beginning.bound());
+        }
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE, units(2));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE, units(1.4));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE, units(1.3));
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, units(2.2));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, units(1.3));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, units(1.3));
         of.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
         of.setProperty(LayeredOptions.CYCLE_BREAKING_STRATEGY, CycleBreakingStrategy.DEPTH_FIRST);
         of.setProperty(LayeredOptions.THOROUGHNESS, 40);
@@ -208,7 +227,7 @@ final class Layered {
         for (double x = area.getMinX() + 1; x + width < area.getMaxX(); x += step) {
             Rectangle2D text = new Rectangle2D.Double(x, area.getMinY(), width, FRAME_HEAD - 0.5);
             if (wires.stream().noneMatch(wire -> wire.meets(text))) {
-                return new Sheet.Frame(name, area, new Point2D.Double(x + 1, area.getMinY() + FRAME_HEAD - 2));
+                return new Sheet.Frame(name, area, new Point2D.Double(x + 1, area.getMinY() + FRAME_HEAD - 1.4));
             }
         }
         return new Sheet.Frame(name, area, new Point2D.Double(area.getMinX() + 1, area.getMinY() - 1));

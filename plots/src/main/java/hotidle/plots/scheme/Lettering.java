@@ -9,7 +9,7 @@ final class Lettering {
     static final double SMALL = 2.5;
 
     /** From one line of text to the next [mm]. */
-    static final double LINE = 3.2;
+    static final double LINE = 3;
 
     /** Size of the sheet's heading [mm]. */
     static final double HEADING = 4.5;

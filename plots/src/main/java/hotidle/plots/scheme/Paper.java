@@ -12,7 +12,7 @@ import java.util.List;
 public record Paper(String name, int width, int height) {
 
     /** Left free at every edge. */
-    static final double MARGIN = 8;
+    static final double MARGIN = 7;
 
     private static final List<Paper> SIZES = List.of(
             new Paper("A4", 297, 210),
@@ -25,6 +25,12 @@ public record Paper(String name, int width, int height) {
             new Paper("A1", 594, 841),
             new Paper("A0", 1189, 841),
             new Paper("A0", 841, 1189));
+
+    /** How many sizes of paper up a drawing's paper is [-]; large where none holds it. */
+    static int step(double width, double height) {
+        int at = SIZES.indexOf(holding(width, height));
+        return at < 0 ? SIZES.size() : at / 2;
+    }
 
     /** The smallest sheet that holds a drawing [mm] with its letters full size; where none does, one as large as it takes. */
     static Paper holding(double width, double height) {

@@ -31,6 +31,11 @@ final class Pen {
         g.translate(x, y);
     }
 
+    /** From now on places and widths are so many times as large. */
+    void scale(double factor) {
+        g.scale(factor, factor);
+    }
+
     void draw(Shape shape, Color colour, double width) {
         g.setColor(colour);
         g.setStroke(new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));

@@ -26,8 +26,9 @@ public record Scheme(
      * @param low   in words, at the light end; empty where no pressures are shown
      * @param high  in words, at the dark end
      * @param widest flow of the widest line, in words
+     * @param signs  what dashes, drops and dials stand for
      */
-    public record ScaleKey(String low, String high, String widest) {
+    public record ScaleKey(String low, String high, String widest, String signs) {
         /** Whether pressures are shown. */
         public boolean shown() {
             return !high.isEmpty();

@@ -1,5 +1,6 @@
 package hotidle.plots.scheme;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -10,6 +11,7 @@ import java.util.List;
  * @param look     how it is shown
  * @param pressure for the colour [share of the scale, 0 to 1]; NaN where not known
  * @param value    its pressure in words; empty where not known
+ * @param was      what its pressure was, in words; empty where it is not marked
  * @param drips    leaks gathered at it, in words; empty where there are none
  * @param title    all that is known of it, for search and for reading aloud
  * @param changed  whether it is marked
@@ -20,6 +22,7 @@ public record SchemeNet(
         Look look,
         double pressure,
         String value,
+        String was,
         List<String> drips,
         String title,
         boolean changed) {
@@ -32,6 +35,15 @@ public record SchemeNet(
         GAUGE,
         /** The symbol of a reservoir at each line; it has no tag. */
         RESERVOIR
+    }
+
+    /** What hangs below its name, line by line: what it was, then its leaks. */
+    List<String> hanging() {
+        List<String> lines = new ArrayList<>(drips);
+        if (!was.isEmpty()) {
+            lines.add(0, was);
+        }
+        return lines;
     }
 
     public SchemeNet {

@@ -46,6 +46,15 @@ record Sheet(double width, double height, List<Frame> frames, List<Box> boxes, L
                             && end.getX() < tag.getMaxX());
         }
 
+        /** How long it is [mm]. */
+        double length() {
+            double sum = 0;
+            for (int i = 1; i < corners.size(); i++) {
+                sum += corners.get(i - 1).distance(corners.get(i));
+            }
+            return sum;
+        }
+
         /** Whether it runs through an area. */
         boolean meets(Rectangle2D area) {
             for (int i = 1; i < corners.size(); i++) {
@@ -62,9 +71,17 @@ record Sheet(double width, double height, List<Frame> frames, List<Box> boxes, L
         return Crossings.of(wires);
     }
 
-    /** What is against it: area beyond the smallest sheet that could hold it, crossings, a pump that is not at the left [-]. */
-    double cost() {
-        double first = frames.isEmpty() ? 0 : frames.get(0).area().getCenterX() / width;
-        return Math.max(width / Math.sqrt(2), height) + 0.5 * crossings() + 40 * first;
+    /**
+     * What is against it [-]: a larger sheet first, then crossings and long lines, then a pump that is not at the left.
+     *
+     * @param more height that heading and key take [mm]
+     */
+    double cost(double more) {
+        double pump = frames.isEmpty() ? 0 : frames.get(0).area().getCenterX() / width;
+        return 1000 * Paper.step(width, height + more) + 3 * crossings() + length() / 100 + 80 * pump;
+    }
+
+    private double length() {
+        return wires.stream().mapToDouble(Wire::length).sum();
     }
 }

@@ -6,8 +6,8 @@ import java.awt.geom.Rectangle2D;
 /** Heading, notes and key of a sheet. */
 final class SheetHead {
 
-    private static final int STEPS = 24;
-    private static final double STEP = 1.5;
+    private static final int STEPS = 16;
+    private static final double STEP = 2;
 
     private SheetHead() {}
 
@@ -28,6 +28,14 @@ final class SheetHead {
         if (scheme.scale().shown()) {
             key(pen, scheme.scale(), paper);
         }
+        String signs = scheme.scale().signs();
+        pen.text(
+                signs,
+                paper.width() - Paper.MARGIN - Lettering.width(signs, Lettering.PLAIN, Lettering.SMALL),
+                paper.height() - Paper.MARGIN - 0.6,
+                Lettering.PLAIN,
+                Lettering.SMALL,
+                Pen.INK);
     }
 
     private static void key(Pen pen, Scheme.ScaleKey key, Paper paper) {
@@ -36,7 +44,7 @@ final class SheetHead {
         pen.text(key.low(), x, y + 2.4, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
         x += Lettering.width(key.low(), Lettering.PLAIN, Lettering.SMALL) + 2;
         for (int i = 0; i < STEPS; i++) {
-            pen.fill(new Rectangle2D.Double(x + i * STEP, y, STEP + 0.05, 3), PressureScale.of(i / (STEPS - 1.0)));
+            pen.fill(new Rectangle2D.Double(x + i * STEP, y, STEP + 0.3, 3), PressureScale.of(i / (STEPS - 1.0)));
         }
         x += STEPS * STEP + 2;
         pen.text(key.high(), x, y + 2.4, Lettering.PLAIN, Lettering.SMALL, Pen.INK);

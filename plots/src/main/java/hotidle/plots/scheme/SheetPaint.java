@@ -126,9 +126,9 @@ final class SheetPaint {
                             at.getX(),
                             at.getY(),
                             at.getX(),
-                            at.getY() - 5,
+                            at.getY() - 4.2,
                             tank.getX(),
-                            at.getY() - 5,
+                            at.getY() - 4.2,
                             tank.getX(),
                             tank.getY())
                     : Pen.track(at.getX(), at.getY(), tank.getX(), tank.getY());
@@ -150,12 +150,12 @@ final class SheetPaint {
         double text = Lettering.width(TagPlan.heading(net), Lettering.BOLD, Lettering.SMALL);
         double left = gauge ? TagPlan.GAUGE : 0;
         double plate = tag.plan().plate();
-        double plateWidth = Math.max(text + 2.4 + (gauge ? TagPlan.GAUGE + 1 : 0), 9);
+        double plateWidth = Math.max(text + 2 + (gauge ? TagPlan.GAUGE + 0.2 : 0), 8);
         RoundRectangle2D shape = new RoundRectangle2D.Double(0, 0, plateWidth, plate, plate, plate);
         pen.fill(shape, net.changed() ? MARK : Color.WHITE);
         pen.draw(shape, colour, 0.4);
         if (gauge) {
-            double r = 1.7;
+            double r = 1.5;
             pen.draw(new Ellipse2D.Double(plate / 2 - r + 0.2, plate / 2 - r, 2 * r, 2 * r), Pen.INK, Pen.LINE);
             pen.line(plate / 2 + 0.2 - 1, plate / 2 + 1, plate / 2 + 0.2 + 0.9, plate / 2 - 0.9);
             pen.head(plate / 2 - 1, plate / 2 + 1, plate / 2 + 1.2, plate / 2 - 1.2);
@@ -167,13 +167,15 @@ final class SheetPaint {
                 Lettering.BOLD,
                 Lettering.SMALL,
                 Pen.INK);
-        if (!net.drips().isEmpty()) {
+        if (!net.hanging().isEmpty()) {
             foot(pen, tag, colour);
         }
         double y = plate;
-        for (String line : net.drips()) {
+        for (String line : net.hanging()) {
             y += Lettering.LINE;
-            pen.drop(tag.plan().across() + 3, y - 2.4, colour);
+            if (!line.equals(net.was())) {
+                pen.drop(tag.plan().across() + 3, y - 2.4, colour);
+            }
             pen.text(line, tag.plan().across() + 5.2, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
         }
     }

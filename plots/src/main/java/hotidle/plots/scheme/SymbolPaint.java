@@ -36,21 +36,29 @@ final class SymbolPaint {
 
     /** Draws the symbol of a box that is no valve with envelopes. */
     static void paint(Pen pen, SchemePart part, Rectangle2D body) {
-        SymbolPaint to = new SymbolPaint(pen, body);
+        double factor = SymbolSize.SHOWN;
+        pen.origin(body.getX(), body.getY());
+        pen.scale(factor);
+        new SymbolPaint(pen, new Rectangle2D.Double(0, 0, body.getWidth() / factor, body.getHeight() / factor)).paint(part);
+        pen.scale(1 / factor);
+        pen.origin(-body.getX(), -body.getY());
+    }
+
+    private void paint(SchemePart part) {
         switch (part.symbol()) {
-            case PUMP -> to.pump(false);
-            case VARIABLE_PUMP -> to.pump(true);
-            case FILTER -> to.filter();
-            case COOLER -> to.cooler();
-            case CONVERTER -> to.converter();
-            case CLUTCH -> to.cylinder(false);
-            case BAND -> to.cylinder(true);
-            case CHECK_VALVE -> to.check();
-            case RELIEF_VALVE -> to.relief();
-            case ORIFICE -> to.orifice();
-            case LUBRICATED -> to.lubricated();
-            case GAP -> to.gap();
-            case PASSAGE, RESTRICTION -> to.restriction();
+            case PUMP -> pump(false);
+            case VARIABLE_PUMP -> pump(true);
+            case FILTER -> filter();
+            case COOLER -> cooler();
+            case CONVERTER -> converter();
+            case CLUTCH -> cylinder(false);
+            case BAND -> cylinder(true);
+            case CHECK_VALVE -> check();
+            case RELIEF_VALVE -> relief();
+            case ORIFICE -> orifice();
+            case LUBRICATED -> lubricated();
+            case GAP -> gap();
+            case PASSAGE, RESTRICTION -> restriction();
             default -> throw new IllegalArgumentException(part.symbol() + " has envelopes");
         }
     }
@@ -124,7 +132,7 @@ final class SymbolPaint {
         pen.body(new Rectangle2D.Double(x, y, w, h));
         pen.line(cx + 1.4, y + h, cx + 1.4, y + 0.2);
         pen.head(cx + 1.4, y + h, cx + 1.4, y);
-        pen.spring(x + w, x + w + SymbolSize.SPRING - 1, cy);
+        pen.spring(x + w, x + w + SymbolSize.SPRING / SymbolSize.SHOWN - 1, cy);
         pen.dashed(Pen.track(cx, y + h + 0.7, x - 1.8, y + h + 0.7, x - 1.8, cy, x, cy), Pen.INK, Pen.LINE);
     }
 

@@ -13,20 +13,23 @@ import java.awt.geom.Rectangle2D;
  */
 record SymbolSize(double width, double height, double left, double right, int columns) {
 
-    /** Width of a spring [mm]. */
-    static final double SPRING = 5;
+    /** How large symbols are shown that are drawn in their own measure [-]. */
+    static final double SHOWN = 0.8;
 
-    private static final double ENVELOPE = 7;
+    /** Width of a spring [mm]. */
+    static final double SPRING = 4.5;
+
+    private static final double ENVELOPE = 6.4;
 
     static SymbolSize of(SchemePart part) {
         return switch (part.symbol()) {
             case PUMP, VARIABLE_PUMP -> plain(11, 11, 1.5);
-            case CONVERTER -> plain(15, 12, 0.5);
-            case COOLER, FILTER -> plain(10, 10, 0.5);
-            case CLUTCH, BAND -> plain(14, 8, 0.5);
-            case CHECK_VALVE, ORIFICE, GAP, PASSAGE, RESTRICTION -> plain(6, 7, 0.5);
-            case LUBRICATED -> plain(6, 10, 0.5);
-            case RELIEF_VALVE -> new SymbolSize(8, 8, 3, SPRING, 1);
+            case CONVERTER -> plain(15, 12, 0.3);
+            case COOLER, FILTER -> plain(10, 10, 0.3);
+            case CLUTCH, BAND -> plain(14, 8, 0.3);
+            case CHECK_VALVE, ORIFICE, GAP, PASSAGE, RESTRICTION -> plain(6, 6.4, 0.3);
+            case LUBRICATED -> plain(6, 10, 0.3);
+            case RELIEF_VALVE -> new SymbolSize(8 * SHOWN, 8 * SHOWN, 2.2, SPRING, 1);
             case SPOOL_VALVE -> valve(part, 1, 0, SPRING);
             case SOLENOID_VALVE -> valve(part, 1, 5, SPRING);
             case SIGNAL_VALVE -> valve(part, 1, 5, SPRING);
@@ -41,7 +44,7 @@ record SymbolSize(double width, double height, double left, double right, int co
     }
 
     private static SymbolSize plain(double width, double height, double left) {
-        return new SymbolSize(width, height, left, 0, 1);
+        return new SymbolSize(width * SHOWN, height * SHOWN, left, 0, 1);
     }
 
     private static SymbolSize valve(SchemePart part, double wider, double left, double right) {
@@ -51,6 +54,6 @@ record SymbolSize(double width, double height, double left, double right, int co
                 part.pins().stream().filter(pin -> pin.role() == Pin.Role.OUT).count();
         int columns = Math.max(1, part.envelopes().size());
         double each = Math.max(ENVELOPE, Math.max(in, out) * BoxPlan.PITCH * wider);
-        return new SymbolSize(columns * each, ENVELOPE + 1, left, right, columns);
+        return new SymbolSize(columns * each, ENVELOPE + 0.6, left, right, columns);
     }
 }

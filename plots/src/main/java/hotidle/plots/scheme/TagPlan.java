@@ -11,25 +11,25 @@ package hotidle.plots.scheme;
 record TagPlan(double width, double height, double plate, double across) {
 
     /** Diameter of a gauge [mm]. */
-    static final double GAUGE = 5;
+    static final double GAUGE = 4.4;
 
     /** Between the line of oil and that of pilot pressure [mm]. */
     static final double PILOT_BESIDE = 3;
 
     static TagPlan of(SchemeNet net) {
-        double text = Lettering.width(heading(net), Lettering.BOLD, Lettering.SMALL) + 2.4;
-        double gauge = net.look() == SchemeNet.Look.GAUGE ? GAUGE + 1 : 0;
-        double plate = 4.4;
-        double plateWidth = Math.max(text + gauge, 9);
+        double text = Lettering.width(heading(net), Lettering.BOLD, Lettering.SMALL) + 2;
+        double gauge = net.look() == SchemeNet.Look.GAUGE ? GAUGE + 0.2 : 0;
+        double plate = 4;
+        double plateWidth = Math.max(text + gauge, 8);
         double across = plateWidth / 3;
-        double drips = net.drips().stream()
+        double drips = net.hanging().stream()
                 .mapToDouble(line -> Lettering.width(line, Lettering.PLAIN, Lettering.SMALL))
                 .max()
                 .orElse(0);
-        double hanging = net.drips().isEmpty() ? 0 : across + 2.5 + 3 + drips;
+        double hanging = net.hanging().isEmpty() ? 0 : across + 2.5 + 3 + drips;
         return new TagPlan(
                 Math.max(plateWidth, hanging),
-                plate + net.drips().size() * Lettering.LINE + (net.drips().isEmpty() ? 0 : 0.8),
+                plate + net.hanging().size() * Lettering.LINE + (net.hanging().isEmpty() ? 0 : 0.6),
                 plate,
                 across);
     }
