@@ -27,7 +27,8 @@ public record DrawAnswer(DrawnState shown, DrawnScheme drawn, String file, Strin
         StringBuilder text = new StringBuilder();
         text.append(Wrap.lines(scheme().title(), "", "  "));
         scheme().notes().forEach(note -> text.append(Wrap.lines(note, "", "  ")));
-        text.append(Wrap.lines(DrawPhrase.drawn(file, paper, scheme().parts().size(), drawn.leaks(), nets().size()), "", "  "));
+        text.append(Wrap.lines(
+                DrawPhrase.drawn(file, paper, scheme().parts().size(), drawn.leaks(), nets().size()), "", "  "));
         return text.toString();
     }
 

@@ -71,7 +71,8 @@ public record DrawnScheme(Scheme scheme, int leaks) {
         boolean known = shown.state().isPresent();
         return new DrawnScheme(
                 new Scheme(
-                        DrawPhrase.heading(circuit.name(), only.map(Frames::label).orElse("")),
+                        DrawPhrase.heading(
+                                circuit.name(), only.map(Frames::label).orElse("")),
                         notes(shown, boxes, tags),
                         Frames.labels(),
                         boxes,

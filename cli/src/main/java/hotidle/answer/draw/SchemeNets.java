@@ -40,7 +40,8 @@ record SchemeNets(
 
     SchemeNet tag(String node) {
         if (reservoirs.contains(node)) {
-            return new SchemeNet(node, "", SchemeNet.Look.RESERVOIR, shown.pressure(node), "", "", List.of(), node, false);
+            return new SchemeNet(
+                    node, "", SchemeNet.Look.RESERVOIR, shown.pressure(node), "", "", List.of(), node, false);
         }
         double pressure = shown.pressure(node);
         boolean changed = changed(node);
@@ -89,8 +90,7 @@ record SchemeNets(
     }
 
     private static boolean joins(SchemePart box, String node, boolean feeding) {
-        return box.pins().stream()
-                .anyMatch(pin -> pin.net().equals(node) && (!feeding || pin.role() == Pin.Role.OUT));
+        return box.pins().stream().anyMatch(pin -> pin.net().equals(node) && (!feeding || pin.role() == Pin.Role.OUT));
     }
 
     private static boolean leaks(DescribedCircuit.PartLine line, String node) {

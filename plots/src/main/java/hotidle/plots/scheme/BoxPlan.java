@@ -81,8 +81,8 @@ record BoxPlan(
         double begins = Math.max(0, (size.height() - written) / 2) + top;
         double x = body.getMaxX() + right + BESIDE;
         double height = Math.max(top + size.height(), begins + written) + bottom;
-        double wide =
-                Math.max(x + Math.max(text, bar > 0 ? Stands.WIDTH : 0) + 0.5, tankOut ? body.getMaxX() + TANK_WIDTH : 0);
+        double wide = Math.max(
+                x + Math.max(text, bar > 0 ? Stands.WIDTH : 0) + 0.5, tankOut ? body.getMaxX() + TANK_WIDTH : 0);
         return new BoxPlan(wide, height, body, pins, tanks, new Point2D.Double(x, begins + Lettering.SMALL));
     }
 

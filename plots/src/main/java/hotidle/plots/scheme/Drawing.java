@@ -96,9 +96,8 @@ public final class Drawing {
     private List<Svg.Piece> pieces() {
         List<Svg.Piece> pieces = new ArrayList<>();
         pieces.add(new Svg.Piece(scheme.title(), g -> SheetHead.paint(new Pen(g), scheme, paper)));
-        double wide = paper.width() - 2 * Paper.MARGIN;
         double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
-        double factor = Math.min(LARGEST, Math.min(wide / sheet.width(), high / sheet.height()));
+        double factor = factor();
         double x = (paper.width() - factor * sheet.width()) / 2;
         double y = Paper.MARGIN + head() + (high - factor * sheet.height()) / 2;
         for (Svg.Piece piece : new SheetPaint(scheme, sheet).pieces()) {
@@ -109,6 +108,13 @@ public final class Drawing {
             }));
         }
         return pieces;
+    }
+
+    /** How much larger than laid out it is drawn, 1 or more; letters with it. */
+    double factor() {
+        double wide = paper.width() - 2 * Paper.MARGIN;
+        double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
+        return Math.min(LARGEST, Math.min(wide / sheet.width(), high / sheet.height()));
     }
 
     private double head() {

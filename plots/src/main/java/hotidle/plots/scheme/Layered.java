@@ -8,12 +8,11 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
+import org.eclipse.elk.alg.layered.options.CrossingMinimizationStrategy;
 import org.eclipse.elk.alg.layered.options.CycleBreakingStrategy;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
 import org.eclipse.elk.alg.layered.options.LayeringStrategy;
 import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
-import org.eclipse.elk.alg.layered.options.OrderingStrategy;
 import org.eclipse.elk.core.RecursiveGraphLayoutEngine;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
@@ -44,6 +43,8 @@ final class Layered {
     /** Height in which a frame has its name [mm]. */
     private static final double FRAME_HEAD = 4.5;
 
+    private static final CrossingMinimizationStrategy SWEPT = CrossingMinimizationStrategy.LAYER_SWEEP;
+
     private static final int SEEDS = 16;
 
     /** Of the library in a millimetre; it rounds places to whole ones, which would set lines off from their pins. */
@@ -60,7 +61,7 @@ final class Layered {
     private final Map<ElkEdge, Sheet.Wire> wires = new LinkedHashMap<>();
 
     /** Where a search begins: another one finds another drawing. */
-    private record Beginning(int seed, LayeringStrategy strategy, int bound) {}
+    private record Beginning(int seed, LayeringStrategy strategy, int bound, CrossingMinimizationStrategy order) {}
 
     private Layered(Scheme scheme, Beginning beginning) {
         this.scheme = scheme;
@@ -75,29 +76,37 @@ final class Layered {
     static Sheet sheet(Scheme scheme, double more) {
         List<Beginning> all = new ArrayList<>();
         for (int seed = 1; seed <= SEEDS; seed++) {
-            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0));
-            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0));
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3));
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 5));
+            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 5, SWEPT));
         }
         return all.stream()
-                .map(beginning -> new Layered(scheme, beginning).laidOut(false))
-                .min(Comparator.comparingDouble(sheet -> sheet.cost(more)))
+                .map(beginning -> new Layered(scheme, beginning).laidOut())
+                .min(Comparator.comparingInt(
+                                (Sheet sheet) -> Flaws.of(scheme, sheet).size())
+                        .thenComparingDouble(sheet -> sheet.cost(more)))
                 .orElseThrow();
     }
 
-    /** The drawing laid out in the order of the description, as a measure of what the search for fewer crossings gains. */
+    /**
+     * The boxes and lines in layers in which each stands in the order of the description, without frames: a measure of what the search for
+     * fewer crossings gains.
+     */
     static Sheet inOrder(Scheme scheme) {
-        return new Layered(scheme, new Beginning(1, LayeringStrategy.NETWORK_SIMPLEX, 0)).laidOut(true);
+        Scheme bare =
+                new Scheme(scheme.title(), scheme.notes(), List.of(), scheme.parts(), scheme.nets(), scheme.scale());
+        return new Layered(
+                        bare, new Beginning(1, LayeringStrategy.NETWORK_SIMPLEX, 0, CrossingMinimizationStrategy.NONE))
+                .laidOut();
     }
 
-    private Sheet laidOut(boolean inOrder) {
+    private Sheet laidOut() {
         LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
-        options(inOrder);
+        options();
         for (String frame : scheme.frames()) {
             ElkNode node = ElkGraphUtil.createNode(root);
-            node.setProperty(
-                    LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2), units(2), units(2)));
+            node.setProperty(LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2), units(2), units(2)));
             tight(node);
             frames.put(frame, node);
         }
@@ -110,7 +119,7 @@ final class Layered {
         return read();
     }
 
-    private void options(boolean inOrder) {
+    private void options() {
         root.setProperty(CoreOptions.ALGORITHM, LayeredOptions.ALGORITHM_ID);
         root.setProperty(LayeredOptions.DIRECTION, Direction.UP);
         root.setProperty(LayeredOptions.EDGE_ROUTING, EdgeRouting.ORTHOGONAL);
@@ -118,14 +127,11 @@ final class Layered {
         root.setProperty(LayeredOptions.RANDOM_SEED, beginning.seed());
         tight(root);
         root.setProperty(LayeredOptions.PADDING, new ElkPadding(0));
-        if (inOrder) {
-            root.setProperty(LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.NODES_AND_EDGES);
-            root.setProperty(LayeredOptions.CROSSING_MINIMIZATION_FORCE_NODE_MODEL_ORDER, true);
-        }
     }
 
     /** Frames do not take these from the whole. */
     private void tight(ElkNode of) {
+        of.setProperty(LayeredOptions.CROSSING_MINIMIZATION_STRATEGY, beginning.order());
         of.setProperty(LayeredOptions.LAYERING_STRATEGY, beginning.strategy());
         if (beginning.strategy() == LayeringStrategy.COFFMAN_GRAHAM) {
             of.setProperty(LayeredOptions.LAYERING_COFFMAN_GRAHAM_LAYER_BOUND, beginning.bound());

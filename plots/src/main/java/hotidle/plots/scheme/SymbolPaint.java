@@ -39,7 +39,8 @@ final class SymbolPaint {
         double factor = SymbolSize.SHOWN;
         pen.origin(body.getX(), body.getY());
         pen.scale(factor);
-        new SymbolPaint(pen, new Rectangle2D.Double(0, 0, body.getWidth() / factor, body.getHeight() / factor)).paint(part);
+        new SymbolPaint(pen, new Rectangle2D.Double(0, 0, body.getWidth() / factor, body.getHeight() / factor))
+                .paint(part);
         pen.scale(1 / factor);
         pen.origin(-body.getX(), -body.getY());
     }

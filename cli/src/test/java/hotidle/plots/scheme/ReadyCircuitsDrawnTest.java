@@ -1,0 +1,94 @@
+package hotidle.plots.scheme;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.draw.DrawnScheme;
+import hotidle.answer.draw.DrawnState;
+import hotidle.answer.draw.Frames;
+import hotidle.answer.format.Quantity;
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.study.AtDuty;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every ready circuit drawn; it stands in the drawing's package to see where everything lies. */
+class ReadyCircuitsDrawnTest {
+
+    private static final double HEAD = 20;
+
+    static List<String> circuits() {
+        return Library.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void nothingLiesOnAnythingElse(String name) {
+        Scheme scheme = scheme(name, Optional.empty());
+        assertEquals(List.of(), Flaws.of(scheme, Layered.sheet(scheme, HEAD)));
+    }
+
+    /** Where the order of the file makes crossings; where it makes none there is nothing to gain. */
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void linesCrossAtMostHalfAsOftenAsInTheOrderOfTheFile(String name) {
+        Scheme scheme = scheme(name, Optional.empty());
+        long found = Layered.sheet(scheme, HEAD).crossings();
+        long inOrder = Layered.inOrder(scheme).crossings();
+        assertTrue(2 * found <= inOrder, name + ": " + found + " crossings, in order " + inOrder);
+    }
+
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void everyPartIsDrawnOrGathered(String name) {
+        DescribedCircuit circuit = circuit(name);
+        DrawnScheme drawn = DrawnScheme.of(Quantity.UnitSystem.SHOP, circuit, state(circuit), Optional.empty());
+        long hidden = circuit.parts().stream()
+                .filter(line -> line.kind().equals("pump-inlet"))
+                .count();
+        assertEquals(circuit.parts().size(), drawn.scheme().parts().size() + drawn.leaks() + hidden);
+    }
+
+    @Test
+    void aFullUnitGoesOnA3AndItsGroupsOnA4() {
+        assertEquals(
+                "A3",
+                new Drawing(scheme("shuttle-five", Optional.empty())).paper().name());
+        for (Frames frame : Frames.values()) {
+            Scheme group = scheme("shuttle-five", Optional.of(frame));
+            assertEquals(List.of(), Flaws.of(group, Layered.sheet(group, HEAD)));
+            assertEquals("A4", new Drawing(group).paper().name(), frame.word());
+        }
+    }
+
+    private static Scheme scheme(String name, Optional<Frames> only) {
+        DescribedCircuit circuit = circuit(name);
+        return DrawnScheme.of(Quantity.UnitSystem.SHOP, circuit, state(circuit), only)
+                .scheme();
+    }
+
+    private static DrawnState state(DescribedCircuit circuit) {
+        Transmission unit = circuit.unit();
+        Optional<DutyPoint> duty = unit.duties().stream().findFirst();
+        return new DrawnState(
+                unit,
+                duty.map(DutyPoint::range).orElse(unit.ranges().get(0).name()),
+                duty,
+                duty.flatMap(at -> AtDuty.solved(unit, at).state()),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static DescribedCircuit circuit(String name) {
+        return CircuitReader.read(Library.text(name).orElseThrow(), name + ".yaml")
+                .circuit()
+                .orElseThrow();
+    }
+}
