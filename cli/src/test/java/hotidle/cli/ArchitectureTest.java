@@ -174,6 +174,20 @@ class ArchitectureTest {
                 .check(ALL);
     }
 
+    /** Layout takes long to load: no other command may. */
+    @Test
+    void onlyDrawLaysOut() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages("hotidle.plots.scheme..", "hotidle.answer.draw..")
+                .and()
+                .doNotHaveSimpleName("DrawCommand")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("hotidle.plots.scheme..")
+                .check(ALL);
+    }
+
     @Test
     void librariesStayWhereTheyBelong() {
         noClasses()
@@ -189,6 +203,20 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("org.jfree..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.plots.scheme..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.eclipse.elk..", "org.eclipse.emf..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.plots..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.pdfbox..", "de.rototor..")
                 .check(ALL);
         noClasses()
                 .that()

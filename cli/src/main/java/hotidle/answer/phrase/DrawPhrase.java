@@ -87,6 +87,7 @@ public final class DrawPhrase {
     public static String net(String name, String value, String was, List<String> leaks) {
         return name
                 + (value.isEmpty() ? "" : ", " + value)
+                + (was.isEmpty() ? "" : ", " + was)
                 + (leaks.isEmpty() ? "" : "; leaks to the sump: " + String.join(", ", leaks));
     }
 
