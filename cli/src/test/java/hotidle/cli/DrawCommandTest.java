@@ -68,7 +68,8 @@ class DrawCommandTest {
 
     @Test
     void anUnknownGroupIsNamedWithThoseThatThereAre() {
-        Run run = Run.of("draw", "training-rig", "--plot", folder.resolve("x.svg").toString(), "--group", "box");
+        Run run =
+                Run.of("draw", "training-rig", "--plot", folder.resolve("x.svg").toString(), "--group", "box");
         assertEquals(2, run.code());
         assertTrue(run.err().contains("converter-and-cooler, lubrication"), run.err());
         assertFalse(Files.exists(folder.resolve("x.svg")));

@@ -41,7 +41,8 @@ class DrawPhraseTest {
 
     @Test
     void theSheetSaysWhichStateItShows() {
-        assertEquals("worn at hot-idle: 650 rpm, range first", DrawPhrase.state("worn", "hot-idle", 650 / 60.0, "first"));
+        assertEquals(
+                "worn at hot-idle: 650 rpm, range first", DrawPhrase.state("worn", "hot-idle", 650 / 60.0, "first"));
         assertEquals("worn, no pressures: --duty shows them", DrawPhrase.still("worn"));
         assertTrue(DrawPhrase.unsolved("worn", "stall").contains("not solved"));
         assertEquals(
