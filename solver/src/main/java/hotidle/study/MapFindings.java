@@ -50,7 +50,7 @@ public record MapFindings(
             Optional<WindowMap.Cell> above) {}
 
     /** Reads a map. */
-    public static MapFindings of(WindowMap map) {
+    static MapFindings of(WindowMap map) {
         List<WindowMap.Cell> all = map.cells().stream().flatMap(List::stream).toList();
         Map<String, Integer> failing = new LinkedHashMap<>();
         all.stream()

@@ -56,7 +56,13 @@ public record Sensitivity(
      * @param slope    of the headroom by the size [1/m] or [1/m²]
      * @param oneSided whether a stop takes hold or lets go so near that it holds to one side only
      */
-    public record Rate(WearSize dimension, Judgement.Key key, double slope, boolean oneSided) {}
+    public record Rate(WearSize dimension, Judgement.Key key, double slope, boolean oneSided) {
+
+        /** Whether it says something of a step of its size [m] or [m²]. */
+        public boolean worth(double step) {
+            return Math.abs(slope * step) >= WORTH;
+        }
+    }
 
     public Sensitivity {
         margins = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(margins));
@@ -75,11 +81,6 @@ public record Sensitivity(
 
     /** Less than this share of headroom in a step is not worth telling (chosen) [-]. */
     public static final double WORTH = 5e-4;
-
-    /** Whether a slope says something of a step of its size [m] or [m²]. */
-    public static boolean worth(Rate rate, double step) {
-        return Math.abs(rate.slope() * step) >= WORTH;
-    }
 
     /** The slopes of one margin, the steepest against the size of its step first. */
     public List<Rate> of(Judgement.Key key, java.util.function.ToDoubleFunction<WearSize> step) {

@@ -129,6 +129,11 @@ public record WindowMap(
                 .toList();
     }
 
+    /** What it comes to. */
+    public MapFindings findings() {
+        return MapFindings.of(this);
+    }
+
     /** Whether every point is known. */
     public boolean known() {
         return cells.stream()

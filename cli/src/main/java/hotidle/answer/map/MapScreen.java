@@ -32,7 +32,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
             boolean last = i + 1 == maps.size();
             if (lines(text + said + end) + (last ? 0 : 1) > Wrap.LINES) {
                 int nowhere = (int) maps.subList(i, maps.size()).stream()
-                        .filter(one -> MapFindings.of(one.map()).holding() == 0)
+                        .filter(one -> one.map().findings().holding() == 0)
                         .count();
                 text.append(MapPhrase.moreBuilds(maps.size() - i, nowhere)).append("\n");
                 return text + end;
@@ -52,7 +52,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
     }
 
     private String said(MapAnswer.Mapped one) {
-        MapFindings found = MapFindings.of(one.map());
+        MapFindings found = one.map().findings();
         MapSection section = new MapSection(units, one.build(), one.map());
         StringBuilder text = new StringBuilder();
         one.map().marks().stream()

@@ -39,7 +39,7 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
                 MapPhrase.BELOW,
                 MapPhrase.ABOVE,
                 MapPhrase.MOST));
-        List<MapFindings.SizeRow> rows = MapFindings.of(map).rows();
+        List<MapFindings.SizeRow> rows = map.findings().rows();
         for (int index : shown()) {
             MapFindings.SizeRow row = rows.get(index);
             List<MapFindings.Range> ranges = row.ranges();

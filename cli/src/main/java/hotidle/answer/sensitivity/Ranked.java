@@ -48,7 +48,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     /** Those that are shown. */
     List<Sensitivity.Rate> worth(List<Sensitivity.Rate> ranked) {
         return ranked.stream()
-                .filter(rate -> Sensitivity.worth(rate, step(rate.dimension())))
+                .filter(rate -> rate.worth(step(rate.dimension())))
                 .limit(ROWS)
                 .toList();
     }
