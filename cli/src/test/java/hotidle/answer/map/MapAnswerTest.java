@@ -251,7 +251,7 @@ class MapAnswerTest {
     void theFirstScreenSaysAtWhichPressuresEachSizeHoldsAndWhatFailsBeyond() {
         List<String> screen = answer(KNOWN, UnitSystem.METRIC).screen().lines().toList();
         String all = String.join(" ", screen).replaceAll(" +", " ");
-        assertTrue(all.contains("worn, hub.clearance 0.100 mm at 5.00 bar: close, +5 %;"), all);
+        assertTrue(all.contains("worn, hub.clearance 0.100 mm at 5.00 bar: narrow, +5 %;"), all);
         assertTrue(
                 all.contains(
                         "worn: 2 of 4 points hold every limit, with most to spare at 0.100 mm and 10.00 bar (+32 %)"),
