@@ -1,6 +1,7 @@
 package hotidle.circuits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.part.AnnularGap;
@@ -37,10 +38,10 @@ class JobsTest {
 
     @Test
     void jobsAddUpOnTopOfTheBuildAndLeaveOtherBoresAsTheyAre() {
-        Workshop shop = shop(
-                withJobs("  shift: {time: 90 min, price: 120, changes: {shift-*.bore: {to: new, because: sleeved}}}\n"
-                        + "  lockup: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}\n"),
-                "measured");
+        Workshop shop = shop(withJobs("""
+                          shift: {time: 90 min, price: 120, changes: {shift-*.bore: {to: new, because: sleeved}}}
+                          lockup: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}
+                        """), "measured");
         List<Job> jobs = shop.jobs();
         assertEquals(new Job("shift", "", OptionalDouble.of(1.5), OptionalDouble.of(120)), jobs.get(0));
         Transmission one = shop.after(jobs.subList(0, 1)).orElseThrow();
@@ -50,7 +51,7 @@ class JobsTest {
         assertEquals(11.018e-3, bore(both, "shift-4-5"), 1e-12);
         assertEquals(14.030e-3, bore(both, "lockup"), 1e-12);
         assertEquals(bore(shop.unit(), "manual-front"), bore(both, "manual-front"), 0);
-        assertTrue(shop.after(List.of()).orElseThrow() == shop.unit(), "nothing done");
+        assertSame(shop.unit(), shop.after(List.of()).orElseThrow(), "nothing done");
     }
 
     /** A bushing of another material is no size; a job changes it all the same. */

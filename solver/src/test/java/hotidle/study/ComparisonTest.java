@@ -3,9 +3,11 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.StateFault;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The unit of ten nodes as new and four times as worn, side by side at its only duty point, hot idle. */
@@ -54,5 +56,33 @@ class ComparisonTest {
                     worst.sweep().thinnestFilm().map(state -> state.conditions().speed()),
                     worst.thinnestFilm().map(ThinnestFilm::speed));
         }
+    }
+
+    @Test
+    void theWornUnitsLineIsLowAtHotIdleAndTheFreshOnesIsNot() {
+        assertTrue(faults(FRESH).noneMatch(StateFault.Kind.LINE_LOW::equals));
+        assertTrue(faults(WORN).anyMatch(StateFault.Kind.LINE_LOW::equals));
+        assertEquals("hot-idle", BOTH.failing(WORN.build()).get(0).duty().name());
+        assertTrue(BOTH.weakestClutch(WORN.build()).isEmpty(), "no clutch is applied");
+        assertEquals(1, BOTH.only(List.of("hot-idle")).of(WORN.build()).count());
+    }
+
+    private static Stream<StateFault.Kind> faults(Transmission unit) {
+        return cell(unit).faults().stream().map(StateFault::kind);
+    }
+
+    @Test
+    void theFilmIsThinnestAtSomeSpeedAtWhichTheUnitRuns() {
+        RunningFilm film = cell(FRESH).hubFilm().orElseThrow();
+        assertTrue(film.speed() >= 650 / 60.0);
+        assertTrue(film.contact() || film.film().getAsDouble() > 0);
+        assertEquals(film.fails(), film.contact() || film.film().getAsDouble() < film.allowed());
+    }
+
+    @Test
+    void whatShutLandsLetBackIsNoLossThatARepairWouldSave() {
+        double fresh = cell(FRESH).assessed().orElseThrow().budget().lostAlike();
+        double worn = cell(WORN).assessed().orElseThrow().budget().lostAlike();
+        assertTrue(worn > fresh && fresh > 0);
     }
 }

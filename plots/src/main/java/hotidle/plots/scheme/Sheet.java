@@ -78,7 +78,7 @@ record Sheet(double width, double height, List<Frame> frames, List<Box> boxes, L
      */
     double cost(double more) {
         double pump = frames.isEmpty() ? 0 : frames.get(0).area().getCenterX() / width;
-        return 1000 * Paper.step(width, height + more) + 3 * crossings() + length() / 100 + 80 * pump;
+        return 1000.0 * Paper.step(width, height + more) + 3 * crossings() + length() / 100 + 80 * pump;
     }
 
     private double length() {
