@@ -104,6 +104,25 @@ class TorqueHeldTest {
     }
 
     @Test
+    void theMarginOfAShaftTurnsAtItsRating() {
+        Transmission weak = withShaft("300 N.m");
+        for (String range : List.of("first", "third")) {
+            TorqueHeld held = found(weak).get(range);
+            double torque = held.held().orElseThrow().torque();
+            assertTrue(shaft(weak, held, 0.99 * torque).headroom() > 0, range);
+            assertTrue(shaft(weak, held, 1.01 * torque).headroom() < 0, range);
+        }
+    }
+
+    private static Margin shaft(Transmission of, TorqueHeld held, double torque) {
+        return Judgement.of(of, held.at().duty(torque, SPEED), List.of(SPEED)).margins().stream()
+                .filter(margin -> margin.kind() == Margin.Kind.RATED_TORQUE
+                        && margin.part().equals("input-shaft"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
     void theFirstToGiveCarriesWhatIsHeldAndAllOthersCarryMore() {
         found.keySet().forEach(range -> {
             Held held = held(found, range);

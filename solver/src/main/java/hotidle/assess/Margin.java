@@ -58,7 +58,8 @@ public record Margin(
         PUMP_INLET("pump-inlet", false),
         RELIEF("relief-valve", true),
         OIL_TEMPERATURE("oil-temperature", true),
-        CONVERTER_TEMPERATURE("converter-temperature", true);
+        CONVERTER_TEMPERATURE("converter-temperature", true),
+        RATED_TORQUE("rated-torque", true);
 
         private final String word;
         private final boolean upper;
@@ -85,7 +86,8 @@ public record Margin(
         FLOW("m3/s"),
         LENGTH("m"),
         SHARE("1"),
-        TEMPERATURE("K");
+        TEMPERATURE("K"),
+        TORQUE("N.m");
 
         private final String word;
 

@@ -14,6 +14,7 @@ public final class MarginQuantity {
             case LENGTH -> Quantity.FILM;
             case SHARE -> Quantity.SHARE;
             case TEMPERATURE -> Quantity.TEMPERATURE;
+            case TORQUE -> Quantity.TORQUE;
         };
     }
 }

@@ -77,6 +77,7 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case RELIEF -> phrase.relief(margin);
                     case OIL_TEMPERATURE -> phrase.oilTemperature(margin);
                     case CONVERTER_TEMPERATURE -> phrase.converterTemperature(margin);
+                    case RATED_TORQUE -> phrase.ratedTorque(margin);
                 };
         return MarginCausePhrase.noted(cause, margin);
     }

@@ -27,6 +27,7 @@ public final class LimitPhrase {
             case RELIEF -> "relief valve";
             case OIL_TEMPERATURE -> "oil temperature";
             case CONVERTER_TEMPERATURE -> "converter temperature";
+            case RATED_TORQUE -> "rated torque";
         };
     }
 

@@ -127,6 +127,12 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
                 + margins().needed(margin);
     }
 
+    /** A shaft, a one-way clutch or what else has a rating. */
+    public String ratedTorque(Margin margin) {
+        return "The turbine's torque puts " + margins().value(margin) + " on it; it is rated at "
+                + margins().needed(margin) + ", by the file's figures. The rating of its maker comes first.";
+    }
+
     public String relief(Margin margin) {
         return "The line stands at " + margins().value(margin) + "; the valve lifts from "
                 + margins().needed(margin) + " on, and then holds the line in place of the regulator.";

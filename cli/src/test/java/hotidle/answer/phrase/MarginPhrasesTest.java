@@ -59,6 +59,16 @@ class MarginPhrasesTest {
     }
 
     @Test
+    void aRatedTorqueIsSaidToBeTheFilesOwnFigure() {
+        Margin shaft = Margin.of(Margin.Kind.RATED_TORQUE, "input-shaft", 900, 1200, Margin.Scale.TORQUE);
+        assertEquals(
+                "The turbine's torque puts 664 lbf.ft on it; it is rated at 885 lbf.ft, by the file's figures. The rating"
+                        + " of its maker comes first.",
+                CAUSE.ratedTorque(shaft));
+        assertEquals(1.0 / 3, shaft.headroom(), 1e-12);
+    }
+
+    @Test
     void anUpperLimitIsAllowedAndALowerOneNeeded() {
         assertEquals("at most 218 psi", SHOP.bound(LOAD));
         assertEquals("142 psi", SHOP.bound(CLUTCH));
