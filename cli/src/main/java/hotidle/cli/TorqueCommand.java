@@ -5,7 +5,6 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.TorqueConditions;
 import hotidle.study.TorqueHeld;
-import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -78,7 +77,6 @@ final class TorqueCommand implements Callable<Integer> {
     private static TorqueAnswer.BuildTorque held(Transmission unit, double speed) {
         return new TorqueAnswer.BuildTorque(
                 unit.build(),
-                unit.ranges().stream().filter(Range::forward).map(Range::name).toList(),
                 unit.gears().map(gears -> !gears.links().isEmpty()).orElse(false),
                 TorqueHeld.of(unit, speed));
     }

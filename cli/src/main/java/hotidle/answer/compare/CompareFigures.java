@@ -8,7 +8,6 @@ import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
-import hotidle.assess.Margin;
 import hotidle.assess.OilBudget;
 import hotidle.study.Comparison;
 import hotidle.study.RunningFilm;
@@ -119,9 +118,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
     }
 
     private static String verdict(RunningFilm film) {
-        return film.fails()
-                ? CompareScreenPhrase.THIN
-                : film.known() ? HeadroomPhrase.OK : HeadroomPhrase.verdict(Margin.Verdict.NOT_KNOWN);
+        return film.fails() ? CompareScreenPhrase.THIN : film.known() ? HeadroomPhrase.OK : CompareScreenPhrase.OPEN;
     }
 
     private String clutch(Comparison.BuildAtDuty cell) {

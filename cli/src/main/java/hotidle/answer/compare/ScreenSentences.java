@@ -63,7 +63,8 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
                 .filter(build -> comparison.of(build).anyMatch(ScreenSentences::filmNotKnown))
                 .toList();
         if (!open.isEmpty()) {
-            all.add(CompareScreenPhrase.filmNotKnown(open));
+            all.add(CompareScreenPhrase.filmNotKnown(
+                    open, open.size() == comparison.units().size()));
         }
         return all;
     }

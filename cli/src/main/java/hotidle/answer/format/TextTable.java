@@ -23,7 +23,7 @@ public final class TextTable {
     private static final String BREAK = "(?= )|(?<=-)";
 
     /** More lines a head does not take (chosen). */
-    private static final int MOST_HEAD_LINES = 4;
+    private static final int MOST_HEAD_LINES = 5;
 
     private final List<List<String>> rows = new ArrayList<>();
 

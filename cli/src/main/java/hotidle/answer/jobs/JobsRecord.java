@@ -23,7 +23,7 @@ record JobsRecord(
         List<SetRecord> equal,
         Optional<SetRecord> fewest,
         List<List<String>> setsNotKnown,
-        int mostJobsInASet,
+        int mostJobsTried,
         Optional<CeilingRecord> highest) {
 
     record JobRecord(String job, String about, OptionalDouble hours, OptionalDouble price) {}

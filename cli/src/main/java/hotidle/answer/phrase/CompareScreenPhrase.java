@@ -14,7 +14,7 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static final String HOLDS_FROM = "holds from [rpm]";
     public static final String LUBRICATION = "lube flow";
     public static final String LOST = "pump slip and leaks";
-    public static final String FILM = "hub film, thinnest";
+    public static final String FILM = "thinnest hub film";
     public static final String CLUTCH = "weakest clutch";
     public static final String POWER = "most pump power";
     public static final String FAILS = "fails at";
@@ -34,6 +34,10 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static final String HIGH = "HIGH";
     public static final String SHORT = "SHORT";
     public static final String THIN = "THIN";
+
+    /** Behind a film of which it is not known whether it holds. */
+    public static final String OPEN = "?";
+
     public static final String NONE = "-";
 
     /** At how many driving conditions something fails. */
@@ -85,9 +89,9 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     }
 
     /** Builds whose hub film is neither known to hold nor to fail somewhere. */
-    public static String filmNotKnown(List<String> builds) {
-        return "Not known, and no failure: whether the hub film holds in " + String.join(", ", builds)
-                + " ('hotidle margins' says why).";
+    public static String filmNotKnown(List<String> builds, boolean all) {
+        return "Not known (?), and no failure: whether the hub film holds in "
+                + (all ? "any of them" : String.join(", ", builds)) + " ('hotidle margins --full' says why).";
     }
 
     /** Where something is found, with the builds in which it is there; one place alone is said without them. */

@@ -97,14 +97,14 @@ public final class TermPhrase {
                     "close"),
             new Term(
                     "fails",
-                    "a limit that is not kept, or whose value is not known",
+                    "a limit that is not kept, or of which no state was found",
                     "margins, window",
                     "verdict: fails",
                     "fails at"),
             new Term("holds", "a limit that is kept with more than 10 % to spare", "margins", "verdict: holds"),
             new Term(
                     "not known",
-                    "no steady state was found, or a law does not reach so far",
+                    "a limit that neither fails nor is sure to hold (no failure), or a state not found",
                     "everywhere",
                     "null",
                     "unsolved"),

@@ -21,9 +21,9 @@ public record TorquePhrase(Quantity.UnitSystem units) {
                 + ", at the line pressure that is really there; beside it what gives first";
     }
 
-    /** The least of the forward ranges, in a whole sentence; second is empty where nothing else carries. */
+    /** The least of all ranges, in a whole sentence; second is empty where nothing else carries. */
     public String least(String build, String range, double torque, String first, double line, String second) {
-        return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every forward range; " + first
+        return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every range; " + first
                 + " gives first, in " + range + ", at a line pressure of " + Quantity.PRESSURE.with(units, line)
                 + (second.isEmpty() ? "." : ", then " + second + ".");
     }

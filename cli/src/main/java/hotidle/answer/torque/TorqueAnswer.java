@@ -27,24 +27,19 @@ public record TorqueAnswer(Quantity.UnitSystem units, String circuit, String abo
      * What a build holds.
      *
      * @param build   its name
-     * @param forward names of the ranges that drive forward
      * @param rated   whether anything but clutches was judged
      * @param ranges  in the order of the file
      */
-    public record BuildTorque(String build, List<String> forward, boolean rated, List<TorqueHeld> ranges) {
+    public record BuildTorque(String build, boolean rated, List<TorqueHeld> ranges) {
         public BuildTorque {
-            forward = List.copyOf(forward);
             ranges = List.copyOf(ranges);
         }
 
-        /** The forward range that holds least; empty where none was found, or one is not known. */
+        /** The range that holds least; empty where none was found, or one is not known. */
         Optional<TorqueHeld> least() {
-            List<TorqueHeld> driven = ranges.stream()
-                    .filter(range -> forward.contains(range.range()))
-                    .toList();
-            return driven.stream().anyMatch(range -> range.held().isEmpty())
+            return ranges.stream().anyMatch(range -> range.held().isEmpty())
                     ? Optional.empty()
-                    : driven.stream()
+                    : ranges.stream()
                             .min(Comparator.comparingDouble(
                                     range -> range.held().orElseThrow().torque()));
         }

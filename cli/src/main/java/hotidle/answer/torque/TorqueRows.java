@@ -97,7 +97,7 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
         return ratio.isPresent() ? String.format(Locale.ROOT, "%.3f", ratio.getAsDouble()) : "-";
     }
 
-    /** The forward range that holds least, in a sentence. */
+    /** The range that holds least, in a sentence. */
     String least(BuildTorque build, TorqueHeld range) {
         Held held = range.held().orElseThrow();
         List<Carrier> links = held.links();

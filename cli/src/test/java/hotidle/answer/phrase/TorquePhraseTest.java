@@ -14,11 +14,11 @@ class TorquePhraseTest {
     @Test
     void aBuildHoldsTheLeastOfItsForwardRanges() {
         assertEquals(
-                "made holds 610 N.m in every forward range; low-clutch gives first, in first, at a line pressure of 10.00 bar,"
+                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar,"
                         + " then input-shaft at x1.25 of that.",
                 metric.least("made", "first", 610, "low-clutch", 1e6, TorquePhrase.second("input-shaft", 1.25)));
         assertEquals(
-                "made holds 610 N.m in every forward range; low-clutch gives first, in first, at a line pressure of 10.00 bar.",
+                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar.",
                 metric.least("made", "first", 610, "low-clutch", 1e6, ""));
     }
 

@@ -45,8 +45,9 @@ class OutputSchemaTest {
         return Case.recorded().stream().filter(GoldenTest::json).toList();
     }
 
+    /** Leaks answer by jobs in another shape. */
     private static String command(Case one) {
-        return one.words().get(0);
+        return one.command().contains("--by job") ? "jobs" : one.words().get(0);
     }
 
     private static JsonNode output(Case one) throws IOException {
