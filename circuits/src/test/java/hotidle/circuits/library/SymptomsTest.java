@@ -185,7 +185,7 @@ class SymptomsTest {
                 boolean fills = at(build, rpm).filling() == 1;
                 assertTrue(!fills || i == 0 || line(build, rpm) > line(build, READ.get(i - 1)), build + " at " + rpm);
                 // all that an open relief valve spills is drawn through the filter again
-                assertTrue(fills || rpm > 3000 && build.equals("relief-open"), build + " at " + rpm);
+                assertTrue(fills || (rpm > 3000 && build.equals("relief-open")), build + " at " + rpm);
             }
             double exponent = exponent(build, 1500, 3000);
             assertTrue(exponent > 1.5 && exponent < 2.2, build + ": exponent " + exponent);

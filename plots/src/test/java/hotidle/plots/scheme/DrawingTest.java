@@ -60,6 +60,13 @@ class DrawingTest {
     }
 
     @Test
+    void linesCrossNoMoreOftenThanInTheOrderOfTheDescription() {
+        Sheet inOrder = Layered.inOrder(scheme);
+        assertEquals(scheme.parts().size(), inOrder.boxes().size());
+        assertTrue(new Drawing(scheme).crossings() <= inOrder.crossings(), inOrder.crossings() + " in order");
+    }
+
+    @Test
     void theSameCircuitGivesTheSameBytes() {
         for (String ending : Drawing.ENDINGS) {
             assertArrayEquals(
