@@ -24,15 +24,35 @@ class ArchitectureTest {
     @Test
     void circuitsKnowTheSolverAndNeitherPlotsNorTheCommandLine() {
         classes()
+                .that()
+                .resideOutsideOfPackage("hotidle.circuits.create..")
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage(
                         "hotidle.circuits..",
+                        "hotidle.geartrain..",
                         "hotidle.part..",
                         "hotidle.network..",
                         "hotidle.transmission..",
                         "hotidle.oil..",
                         "hotidle.law..",
+                        "java..",
+                        "org.snakeyaml..",
+                        "org.apache.commons.csv..")
+                .check(CIRCUITS);
+        // a new unit's file says which assumed sizes move its verdict most, and so asks a study
+        classes()
+                .that()
+                .resideInAPackage("hotidle.circuits.create..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "hotidle.circuits..",
+                        "hotidle.study..",
+                        "hotidle.assess..",
+                        "hotidle.part..",
+                        "hotidle.network..",
+                        "hotidle.transmission..",
                         "java..",
                         "org.snakeyaml..",
                         "org.apache.commons.csv..")

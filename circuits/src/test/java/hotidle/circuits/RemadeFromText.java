@@ -99,7 +99,9 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
                 unit.commanded(),
                 unit.duties(),
                 unit.taps(),
-                unit.heat());
+                unit.heat(),
+                unit.assumed(),
+                unit.gears());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble()) : made;
     }
 }

@@ -23,7 +23,7 @@ public final class BuildSection {
             "change",
             List.of(
                     Key.of("to", new Type.Anything(), "the new value; of a size that wears also measured, limit or new")
-                            .optional(),
+                            .neededWhere("neither by nor times is written"),
                     Key.of("by", new Type.Anything(), "what to add to the value, in place of to")
                             .optional(),
                     Key.of("times", new Type.Dimensioned(Dimension.RATIO), "what to multiply it with, in place of to")

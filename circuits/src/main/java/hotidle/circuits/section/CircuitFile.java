@@ -47,7 +47,7 @@ public final class CircuitFile {
                                     "gearsets",
                                     new Type.OneGroup(GearSection.TRAIN),
                                     "the gear train; with it, ratios, torque shares and drum speeds are computed, and checked where they are written")
-                            .optional(),
+                            .neededWhere("a clutch has no torque-share of its own"),
                     Key.of("ranges", new Type.NamedGroups(RangeSection.RANGE), "ranges of the unit"),
                     Key.of(
                                     "command",

@@ -40,7 +40,8 @@ public final class GearSection {
                                     SINGLE,
                                     PAIRED,
                                     RAVIGNEAUX)
-                            .byDefault(SINGLE, "the simple set"),
+                            .neededWhere("the set is no simple one")
+                            .byDefault(SINGLE, "a simple set (assumed)"),
                     member("sun", "member that carries the sun; of a Ravigneaux set the one on the long pinions"),
                     teeth("sun-teeth", "teeth of the sun"),
                     member("short-sun", "member that carries the sun on the short pinions")
@@ -99,7 +100,7 @@ public final class GearSection {
                     Key.of("clutches", new Type.NamedGroups(JOIN), "what each clutch, brake or band of the parts joins")
                             .neededWhere("a range applies one"),
                     Key.of("one-way-clutches", new Type.NamedGroups(ONE_WAY), "one-way clutches")
-                            .optional(),
+                            .neededWhere("a range leaves the output free without one"),
                     Key.of(
                                     "ratings",
                                     new Type.NamedGroups(LinkKeys.RATING),

@@ -51,7 +51,7 @@ final class LinkKeys {
                         .optional(),
                 length("outer-diameter", "diameter at its thinnest place; at a spline that of its root", "1 mm")
                         .neededWhere(strength),
-                length("inner-diameter", "of its bore", "0 mm").byDefault("0 mm", "a solid shaft"),
+                length("inner-diameter", "of its bore", "0 mm").byDefault("0 mm", "a solid shaft (assumed)"),
                 pressure("yield", "tensile yield strength of your material").neededWhere(strength),
                 pressure("shear-endurance", "endurance strength in shear, with size, surface and load counted")
                         .neededWhere(strength),

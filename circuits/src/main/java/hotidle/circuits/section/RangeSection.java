@@ -49,7 +49,7 @@ public final class RangeSection {
                                     "whether the clutches that carry pressure drive the vehicle; no for a neutral with one applied",
                                     "yes",
                                     "no")
-                            .byDefault("yes", "where a clutch is applied"),
+                            .byDefault("yes", "where a clutch is applied (assumed)"),
                     Key.of("clutches", new Type.NamedGroups(APPLIED), "clutches that carry pressure in it")
                             .neededWhere("a clutch or band is applied in no other range"),
                     Key.of(

@@ -167,7 +167,8 @@ class EveryKindIsWholeTest {
                 Names.PART,
                 Names.RANGE,
                 Names.BUILD,
-                Names.DUTY);
+                Names.DUTY,
+                Names.MEMBER);
         assertEquals(
                 EnumSet.complementOf(EnumSet.copyOf(others)),
                 Set.copyOf(Kinds.ROLES),
