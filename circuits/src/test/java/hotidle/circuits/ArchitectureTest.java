@@ -31,6 +31,7 @@ class ArchitectureTest {
                 .resideInAnyPackage(
                         "hotidle.circuits..",
                         "hotidle.geartrain..",
+                        "hotidle.film..",
                         "hotidle.part..",
                         "hotidle.network..",
                         "hotidle.transmission..",
