@@ -61,7 +61,7 @@ public record DrawAnswer(DrawnState shown, DrawnScheme drawn, String file, Strin
     @Override
     public boolean complete() {
         return shown.duty().isEmpty()
-                || shown.state().isPresent()
-                        && (shown.against().isEmpty() || shown.before().isPresent());
+                || (shown.state().isPresent()
+                        && (shown.against().isEmpty() || shown.before().isPresent()));
     }
 }
