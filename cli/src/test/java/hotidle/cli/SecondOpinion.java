@@ -382,7 +382,8 @@ final class SecondOpinion {
             double cube = h * h * h * (1 + 1.5 * off * off);
             double viscous = 12 * tip.land() * tip.teeth() / (tip.width() * cube);
             double slip = volume(outlet, inlet, viscous, heads * tip.teeth(), 0);
-            double back = slip > 0 ? slip * Math.pow(1 + Math.pow(slip / dragged, 4), -0.25) : 0;
+            double rounded = slip * slip / (slip + 1e-11);
+            double back = slip > 0 ? rounded * Math.pow(1 + Math.pow(rounded / dragged, 4), -0.25) : 0;
             move(inlet, outlet, density(p(inlet)) * back);
             flow(outlet, inlet, viscous, heads * tip.teeth());
         }
