@@ -109,7 +109,7 @@ class MarginsCommandTest {
         Run run = Run.of(asked);
         assertEquals(0, run.code(), run.err());
         assertTrue(run.out().replaceAll("\\s+", " ").contains("by 0.001 in (an"), run.out());
-        assertTrue(run.out().contains("Before any test on the vehicle"), run.out());
+        assertTrue(run.out().replaceAll("\\s+", " ").contains("Before any test on the vehicle"), run.out());
         java.util.List<String> more = new java.util.ArrayList<>(java.util.List.of(asked));
         more.addAll(java.util.List.of("--format", "json", "--units", "metric"));
         JsonNode build = new ObjectMapper()

@@ -137,9 +137,9 @@ class PartMessagesTest {
 
     @Test
     void whatIsLeftToTheProgramIsSaid() {
-        String text = PartCommandTest.run(GAP + "--drop 1psi").out();
+        String text = PartCommandTest.run(GAP + "--drop 1psi --full").out();
         assertTrue(text.contains("(oil and temperature by default)") && text.contains("eccentricity 1: "), text);
-        String asked = PartCommandTest.run(GAP + "--drop 1psi --oil shuttle-atf --temperature 100degC")
+        String asked = PartCommandTest.run(GAP + "--drop 1psi --oil shuttle-atf --temperature 100degC --full")
                 .out();
         assertFalse(asked.contains("by default"), asked);
     }
