@@ -3,7 +3,6 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.network.Network;
 import hotidle.network.Placed;
@@ -34,25 +33,10 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
     public Transmission with(Map<String, Double> sizes) {
         Problems problems = new Problems(unit.circuit(), "");
         List<Placed> all = parts.with(sizes, problems);
-        problems.inOrder().stream()
-                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                .findFirst()
-                .ifPresent(problem -> {
-                    throw new IllegalArgumentException(problem.message());
-                });
-        Transmission made = new Transmission(
-                unit.circuit(),
-                unit.build(),
+        problems.refuseErrors();
+        Transmission made = unit.with(
                 new Network(unit.network().nodes(), all),
-                unit.oil(),
-                unit.ambient(),
-                unit.ranges(),
-                unit.commanded(),
-                unit.duties(),
-                unit.taps(),
-                unit.heat(),
-                unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList(),
-                unit.gears());
+                unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 

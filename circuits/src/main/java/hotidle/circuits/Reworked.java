@@ -6,7 +6,7 @@ import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
-import hotidle.circuits.text.Problem;
+import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.network.Network;
@@ -54,25 +54,8 @@ record Reworked(
             }
         }
         List<Placed> placed = placed(changed, problems);
-        problems.inOrder().stream()
-                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                .findFirst()
-                .ifPresent(problem -> {
-                    throw new IllegalArgumentException(problem.message());
-                });
-        Transmission made = new Transmission(
-                unit.circuit(),
-                unit.build(),
-                new Network(unit.network().nodes(), placed),
-                unit.oil(),
-                unit.ambient(),
-                unit.ranges(),
-                unit.commanded(),
-                unit.duties(),
-                unit.taps(),
-                unit.heat(),
-                List.of(),
-                unit.gears());
+        problems.refuseErrors();
+        Transmission made = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
 

@@ -89,19 +89,7 @@ record RemadeFromText(Transmission unit, Value.Entries parts, Scope scope, Mater
         if (error.isPresent()) {
             throw new IllegalArgumentException(error.get().message());
         }
-        Transmission made = new Transmission(
-                unit.circuit(),
-                unit.build(),
-                network,
-                unit.oil(),
-                unit.ambient(),
-                unit.ranges(),
-                unit.commanded(),
-                unit.duties(),
-                unit.taps(),
-                unit.heat(),
-                unit.assumed(),
-                unit.gears());
+        Transmission made = unit.with(network, unit.assumed());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble()) : made;
     }
 }

@@ -51,9 +51,9 @@ final class OwnHeat {
         }
         List<SettledUnit> settled = units.parallelStream().map(SettledUnit::of).toList();
         List<Transmission> warm = settled.stream().map(SettledUnit::unit).toList();
-        List<Settling.NoTemperature> none = settled.stream()
+        List<Settling.Lost> none = settled.stream()
                 .flatMap(one -> one.none().stream()
-                        .map(warmed -> Settling.NoTemperature.of(one.unit().build(), warmed)))
+                        .map(warmed -> new Settling.Lost(one.unit().build(), warmed)))
                 .toList();
         if (Comparison.judged(warm).isEmpty()) {
             throw new WrongInputException(

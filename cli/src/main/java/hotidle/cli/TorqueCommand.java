@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.answer.torque.TorqueAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
+import hotidle.study.LowAtIdle;
 import hotidle.study.TorqueConditions;
 import hotidle.study.TorqueHeld;
 import hotidle.transmission.Transmission;
@@ -60,7 +61,8 @@ final class TorqueCommand implements Callable<Integer> {
                         asked.shared.units,
                         described.name(),
                         described.about(),
-                        units.stream().map(unit -> held(unit, turns)).toList()));
+                        units.stream().map(unit -> held(unit, turns)).toList(),
+                        LowAtIdle.of(units)));
     }
 
     private static void judgeable(Transmission unit) {

@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.study.LowAtIdle;
 import hotidle.study.Window;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -78,7 +79,8 @@ final class WindowCommand implements Callable<Integer> {
                         ownHeat.given(),
                         units.stream()
                                 .map(unit -> study(unit, pressures, speeds))
-                                .toList()));
+                                .toList(),
+                        LowAtIdle.of(units)));
     }
 
     private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
@@ -90,7 +92,7 @@ final class WindowCommand implements Callable<Integer> {
                 spec.commandLine().getErr(),
                 "trying set pressures",
                 unit.duties().size() * pressures.size() + LIMITS);
-        Window window = Window.study(raised, pressures, speeds, progress::step);
+        Window window = Window.study(unit, raised, pressures, speeds, progress::step);
         progress.end();
         return new WindowAnswer.BuildWindow(unit, window);
     }

@@ -5,6 +5,8 @@ import hotidle.transmission.Transmission;
 import hotidle.transmission.Warming;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A unit at temperatures that its own heat gives.
@@ -18,17 +20,17 @@ public record SettledUnit(Transmission unit, List<Warmed> none) {
         none = List.copyOf(none);
     }
 
-    /** A unit that is left as it is given. */
-    public static SettledUnit asGiven(Transmission unit) {
-        return new SettledUnit(unit, List.of());
-    }
-
     /** Settles all duty points whose temperatures follow from heat. */
     public static SettledUnit of(Transmission unit) {
+        return of(unit, unit.duties().stream().map(DutyPoint::name).collect(Collectors.toSet()));
+    }
+
+    /** Settles those of some duty points whose temperatures follow from heat; all others stay as they are. */
+    public static SettledUnit of(Transmission unit, Set<String> asked) {
         List<DutyPoint> duties = new ArrayList<>();
         List<Warmed> none = new ArrayList<>();
         for (DutyPoint duty : unit.duties()) {
-            if (duty.warming().isEmpty()) {
+            if (duty.warming().isEmpty() || !asked.contains(duty.name())) {
                 duties.add(duty);
                 continue;
             }

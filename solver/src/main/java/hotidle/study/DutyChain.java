@@ -62,9 +62,6 @@ final class DutyChain {
     }
 
     Judgement judged(Transmission unit, DutyPoint point) {
-        if (!point.judged()) {
-            return Judgement.noTemperature(unit, point);
-        }
         Roles roles = Roles.of(unit);
         Series series = new Series(unit.network());
         Optional<HubOverSpeed> hub = hub(unit, point, roles, series);

@@ -64,13 +64,6 @@ public record Judgement(
         return new DutyChain(duty.name(), speeds).judged(unit, duty);
     }
 
-    /** Of a duty point that its own heat brings to no temperature: nothing is judged, and nothing solved. */
-    static Judgement noTemperature(Transmission unit, DutyPoint duty) {
-        Outcome none = Outcome.of(unit.conditions(duty), new Unsolved(0, "sump", List.of("heat balance")));
-        return new Judgement(
-                unit, duty, none, Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Map.of(), Map.of());
-    }
-
     /**
      * One margin alone, solved without what others need.
      *

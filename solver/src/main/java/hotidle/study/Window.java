@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Margin;
 import hotidle.heat.SettledUnit;
+import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Which set pressures each margin allows, and which all of them do. A margin of which it is not known whether it holds ends no
@@ -139,39 +141,49 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
     /** Makes the unit for a set pressure [Pa]. */
     public interface Raised {
 
-        /** The unit at that pressure. */
-        Transmission to(double pressure);
+        /**
+         * The unit at that pressure.
+         *
+         * @param duties names of the duty points that it is asked at
+         */
+        Transmission to(double pressure, Set<String> duties);
 
         /** What is changed for it, at the temperatures that its duty points give. */
         static Raised by(Transmission unit, SetPressure.By by) {
-            return pressure -> SetPressure.of(unit, pressure, by);
+            return (pressure, duties) -> SetPressure.of(unit, pressure, by);
         }
 
         /** The same at the temperatures that its own heat brings it to: more pressure makes more of it. */
         default Raised settled() {
-            return pressure -> SettledUnit.of(to(pressure)).unit();
+            return (pressure, duties) ->
+                    SettledUnit.of(to(pressure, duties), duties).unit();
         }
     }
 
     /** Tries set pressures by command and spring together, see the other one. */
     public static Window study(Transmission unit, List<Double> pressures, List<Double> speeds, Runnable step) {
-        return study(Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING), pressures, speeds, step);
+        return study(unit, Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING), pressures, speeds, step);
     }
 
     /**
      * Tries set pressures.
      *
-     * @param raised    makes the unit for each, commanded
+     * @param unit      commanded
+     * @param raised    makes it for each
      * @param pressures [Pa], rising, two or more
      * @param speeds    engine speeds searched for the hub's film and load [rev/s], rising
      * @param step      called after each duty at each pressure and after each margin, from any thread
      */
-    public static Window study(Raised raised, List<Double> pressures, List<Double> speeds, Runnable step) {
+    public static Window study(
+            Transmission unit, Raised raised, List<Double> pressures, List<Double> speeds, Runnable step) {
+        Set<String> all = unit.duties().stream().map(DutyPoint::name).collect(Collectors.toSet());
         BoundarySearch limiting = new BoundarySearch(speeds);
-        List<Transmission> made = pressures.parallelStream().map(raised::to).toList();
+        List<Transmission> made = pressures.parallelStream()
+                        .map(pressure -> raised.to(pressure, all))
+                        .toList();
         // a chain a duty, so that what is found does not depend on which thread comes first
-        List<List<Stand>> stands = made.get(0).duties().parallelStream()
-                .map(duty -> chain(new DutyChain(duty.name(), speeds), made, step))
+        List<List<Stand>> stands = unit.duties().parallelStream()
+                .map(duty -> chain(duty.name(), new DutyChain(duty.name(), speeds), made, step))
                 .toList();
         List<BoundarySearch.Trial> ends = new ArrayList<>();
         List<SetPoint> points = new ArrayList<>();
@@ -182,15 +194,15 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
             List<String> noTemperature = new ArrayList<>();
             for (List<Stand> ofDuty : stands) {
                 Stand stand = ofDuty.get(i);
-                stand.judged()
-                        .margins()
-                        .forEach(margin ->
-                                margins.put(Judgement.Key.of(stand.judged().duty(), margin), margin));
-                chains.put(stand.judged().duty().name(), stand.chain());
-                if (!stand.judged().duty().judged()) {
-                    noTemperature.add(stand.judged().duty().name());
-                } else if (!stand.judged().known()) {
-                    unsolved.add(stand.judged().duty().name());
+                chains.put(stand.duty().name(), stand.chain());
+                if (stand.judged().isEmpty()) {
+                    noTemperature.add(stand.duty().name());
+                    continue;
+                }
+                Judgement judged = stand.judged().get();
+                judged.margins().forEach(margin -> margins.put(Judgement.Key.of(stand.duty(), margin), margin));
+                if (!judged.known()) {
+                    unsolved.add(stand.duty().name());
                 }
             }
             ends.add(new BoundarySearch.Trial(pressures.get(i), margins, chains));
@@ -229,14 +241,16 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         return common;
     }
 
-    /** A judged duty and where its chain stood then. */
-    private record Stand(Judgement judged, DutyChain chain) {}
+    /** A duty, judged unless its own heat brings it to no temperature, and where its chain stood then. */
+    private record Stand(DutyPoint duty, Optional<Judgement> judged, DutyChain chain) {}
 
-    private static List<Stand> chain(DutyChain chain, List<Transmission> made, Runnable step) {
+    private static List<Stand> chain(String name, DutyChain chain, List<Transmission> made, Runnable step) {
         List<Stand> stands = new ArrayList<>();
         for (Transmission one : made) {
-            Judgement judged = chain.judged(one);
-            stands.add(new Stand(judged, chain.branch()));
+            DutyPoint duty = one.duty(name).orElseThrow();
+            Optional<Judgement> judged =
+                    duty.judged() ? Optional.of(chain.judged(one, duty)) : Optional.empty();
+            stands.add(new Stand(duty, judged, chain.branch()));
             step.run();
         }
         return stands;
@@ -323,8 +337,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                 return Optional.empty();
             }
             double to = points.get(i).pressure();
-            BoundarySearch.Boundary low = limiting.narrow(this::at, ends.get(i), ends.get(i - 1), below, NARROW * to);
-            BoundarySearch.Boundary high = limiting.narrow(this::at, ends.get(i - 1), ends.get(i), above, NARROW * to);
+            BoundarySearch.Boundary low = limiting.narrow(at(keys), ends.get(i), ends.get(i - 1), below, NARROW * to);
+            BoundarySearch.Boundary high = limiting.narrow(at(keys), ends.get(i - 1), ends.get(i), above, NARROW * to);
             return low.holds() <= high.holds()
                     ? Optional.of(new PressureRange(
                             low.holds(),
@@ -338,15 +352,17 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
             double good = points.get(holds).pressure();
             double bad = points.get(fails).pressure();
             return Optional.of(limiting.narrow(
-                    this::at,
+                    at(keys),
                     ends.get(holds),
                     ends.get(fails),
                     points.get(fails).gone(keys),
                     NARROW * Math.max(good, bad)));
         }
 
-        private Optional<Transmission> at(double pressure) {
-            return Optional.of(raised.to(pressure));
+        /** Of some margins, at whose duty points alone the unit is asked. */
+        private BoundarySearch.UnitAt at(Set<Judgement.Key> keys) {
+            Set<String> duties = keys.stream().map(Judgement.Key::duty).collect(Collectors.toSet());
+            return pressure -> Optional.of(raised.to(pressure, duties));
         }
     }
 }

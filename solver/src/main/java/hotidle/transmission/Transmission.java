@@ -178,6 +178,28 @@ public record Transmission(
                 circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed, gears);
     }
 
+    /**
+     * The same unit with other sizes.
+     *
+     * @param otherNetwork of the same shape
+     * @param stillAssumed numbers of it that are assumed, as part.key
+     */
+    public Transmission with(Network otherNetwork, List<String> stillAssumed) {
+        return new Transmission(
+                circuit,
+                build,
+                otherNetwork,
+                oil,
+                ambient,
+                ranges,
+                commanded,
+                duties,
+                taps,
+                heat,
+                stillAssumed,
+                gears);
+    }
+
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
         return new Transmission(

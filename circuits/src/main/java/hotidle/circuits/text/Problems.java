@@ -91,6 +91,20 @@ public final class Problems {
         return found.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
     }
 
+    /**
+     * Refuses what has an error in it, for who makes something of numbers and has no file to point at.
+     *
+     * @throws IllegalArgumentException with the message of the first error
+     */
+    public void refuseErrors() {
+        inOrder().stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .findFirst()
+                .ifPresent(problem -> {
+                    throw new IllegalArgumentException(problem.message());
+                });
+    }
+
     private int order(String file) {
         return sources.stream().map(Source::file).toList().indexOf(file);
     }

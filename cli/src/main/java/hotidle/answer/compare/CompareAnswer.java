@@ -25,7 +25,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Builds side by side at each duty point, and what differs.
@@ -79,22 +78,17 @@ public record CompareAnswer(
                 .findFirst()
                 .orElseThrow();
         String heading = described.name() + " at " + heading(duty, duty.name());
-        String warmth = heat();
         if (!commanded()) {
             return new BenchScreen(comparison, duty, heading, rows(), units).text();
         }
         return new CompareScreen(
                         comparison,
                         duty,
-                        Wrap.lines(heading, "", "  ") + warmth,
+                        Wrap.lines(heading, "", "  ") + settling.text(),
                         new ScreenSentences(described, comparison, duty.name(), units).all(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)
                 .text();
-    }
-
-    private String heat() {
-        return settling.said().stream().map(line -> Wrap.lines(line, "", "  ")).collect(Collectors.joining());
     }
 
     /** Whether builds differ in what is commanded, so that pressure is raised in some. */
@@ -107,7 +101,7 @@ public record CompareAnswer(
     public String full() {
         StringBuilder text = new StringBuilder();
         text.append(HeadingPhrase.headed(described.name(), described.about())).append("\n");
-        text.append(heat());
+        text.append(settling.text());
         described.builds().stream()
                 .filter(build -> !build.about().isEmpty())
                 .filter(build -> comparison.units().stream()

@@ -45,7 +45,7 @@ record CompareRecord(
     static CompareRecord of(Comparison comparison, Settling settling) {
         return new CompareRecord(
                 comparison.units().get(0).circuit(),
-                settling.none(),
+                settling.records(),
                 comparison.units().stream().map(unit -> build(comparison, unit)).toList());
     }
 

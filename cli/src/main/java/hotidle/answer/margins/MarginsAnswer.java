@@ -21,7 +21,6 @@ import hotidle.study.SameSpeedFilms;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * Every limit of some builds at every duty point.
@@ -78,12 +77,8 @@ public record MarginsAnswer(
                         .map(why -> Wrap.lines(MarginSentences.notCommanded(why), "", "  "))
                         .orElse("")
                 + Caution.of(builds.get(0).unit().commanded().isPresent(), raised()) + "\n" + noStall();
-        String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + heat();
+        String heading = Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text();
         return new MarginsScreen(units, heading, builds, shown, foot).text();
-    }
-
-    private String heat() {
-        return settling.said().stream().map(line -> Wrap.lines(line, "", "  ")).collect(Collectors.joining());
     }
 
     private boolean raised() {
@@ -104,7 +99,7 @@ public record MarginsAnswer(
     @Override
     public String full() {
         MarginSentences sentences = new MarginSentences(units);
-        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + heat());
+        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text());
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
             text.append(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));

@@ -55,7 +55,7 @@ record MarginsRecord(
         return new MarginsRecord(
                 answer.circuit(),
                 answer.notCommanded().map(why -> new NotJudgedRecord(MarginSentences.notCommanded(why))),
-                answer.settling().none(),
+                answer.settling().records(),
                 answer.builds().stream().map(build -> build(sentences, build)).toList());
     }
 

@@ -58,15 +58,21 @@ record MarginsScreen(
         head.add(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));
         notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
         head.forEach(screen::add);
-        int room = share - (int) head.stream().flatMap(String::lines).count() - HEAD - 1;
-        List<Told> first = told.subList(0, Math.max(0, Math.min(room, told.size())));
-        if (!first.isEmpty()) {
-            screen.add(table(first));
+        long room = share - head.stream().flatMap(String::lines).count();
+        int rows = told.size();
+        while (rows > 0 && HEAD + rows + more(told, rows).lines().count() > room) {
+            rows--;
         }
-        List<Told> rest = told.subList(first.size(), told.size());
-        if (!rest.isEmpty()) {
-            screen.add(Wrap.lines(MarginsScreenPhrase.more(counts(rest)), "  ", "  "));
+        if (rows > 0) {
+            screen.add(table(told.subList(0, rows)));
         }
+        screen.add(more(told, rows));
+    }
+
+    /** What the table leaves out. */
+    private static String more(List<Told> told, int rows) {
+        List<Told> rest = told.subList(rows, told.size());
+        return rest.isEmpty() ? "" : Wrap.lines(MarginsScreenPhrase.more(counts(rest)), "  ", "  ");
     }
 
     private String table(List<Told> told) {

@@ -44,12 +44,21 @@ public record MarginsScreenPhrase(Quantity.UnitSystem units) {
 
     private static String counted(Map<Margin.Verdict, Map<String, Long>> counts) {
         return counts.entrySet().stream()
-                .map(one -> HeadroomPhrase.verdict(one.getKey()) + " "
-                        + one.getValue().entrySet().stream()
-                                .map(at -> at.getValue() + " at " + at.getKey())
-                                .collect(Collectors.joining(", ")))
+                .map(one -> HeadroomPhrase.verdict(one.getKey()) + " " + places(one.getKey(), one.getValue()))
                 .collect(Collectors.joining("; "));
     }
+
+    /** What fails is told at each place, all else summed up where the places are many. */
+    private static String places(Margin.Verdict verdict, Map<String, Long> at) {
+        return verdict == Margin.Verdict.FAILS || at.size() <= MOST_PLACES
+                ? at.entrySet().stream()
+                        .map(one -> one.getValue() + " at " + one.getKey())
+                        .collect(Collectors.joining(", "))
+                : at.values().stream().mapToLong(Long::longValue).sum() + " at " + at.size() + " driving conditions";
+    }
+
+    /** Driving conditions that are named one by one (chosen). */
+    private static final int MOST_PLACES = 3;
 
     /** A build in front of what is said of it. */
     public static String headed(String build, boolean fails, String said) {

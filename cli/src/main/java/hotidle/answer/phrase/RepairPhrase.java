@@ -112,10 +112,10 @@ public final class RepairPhrase {
     }
 
     private static String stillShort(List<String> starved, OptionalInt served) {
-        return "Then still short of oil: " + String.join(", ", starved) + "; all are served "
+        return "Then still short of oil: " + String.join(", ", starved) + "; "
                 + (served.isPresent()
-                        ? "after repair " + served.getAsInt() + "."
-                        : "after none of the repairs listed.");
+                        ? "all are served after repair " + served.getAsInt() + "."
+                        : "the repairs listed do not serve all of them.");
     }
 
     /** Where all of them do not hold it. */

@@ -1,13 +1,16 @@
 package hotidle.answer.torque;
 
 import hotidle.answer.Answer;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.TorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.study.TorqueHeld;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +22,10 @@ import java.util.Optional;
  * @param circuit its name
  * @param about   what its file says of it; may be empty
  * @param builds  at least one
+ * @param lowAtIdle names of the builds that do not hold their line at idle
  */
-public record TorqueAnswer(Quantity.UnitSystem units, String circuit, String about, List<BuildTorque> builds)
+public record TorqueAnswer(
+        Quantity.UnitSystem units, String circuit, String about, List<BuildTorque> builds, List<String> lowAtIdle)
         implements Answer {
 
     /**
@@ -54,19 +59,24 @@ public record TorqueAnswer(Quantity.UnitSystem units, String circuit, String abo
 
     public TorqueAnswer {
         builds = List.copyOf(builds);
+        lowAtIdle = List.copyOf(lowAtIdle);
     }
 
     @Override
     public String screen() {
-        return text(new TorqueRows(units, builds).sideBySide());
+        FirstScreen screen = new FirstScreen(TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle));
+        screen.add(said()).add(table(new TorqueRows(units, builds).sideBySide()));
+        notes().forEach(screen::addWhereRoom);
+        return screen.text();
     }
 
     @Override
     public String full() {
-        return text(new TorqueRows(units, builds).each());
+        return said() + "\n" + table(new TorqueRows(units, builds).each()) + "\n" + String.join("", notes())
+                + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
     }
 
-    private String text(TextTable table) {
+    private String said() {
         TorqueRows rows = new TorqueRows(units, builds);
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         for (BuildTorque one : builds) {
@@ -75,17 +85,26 @@ public record TorqueAnswer(Quantity.UnitSystem units, String circuit, String abo
                 text.append(Wrap.lines(TorquePhrase.notKnown(one.build(), one.notKnown()), "", "  "));
             }
         }
-        TorqueHeld any = builds.get(0).ranges().get(0);
-        text.append('\n')
-                .append(Wrap.lines(phrase().heading(any.at().speed()), "", ""))
-                .append(table.aligned())
-                .append('\n')
-                .append(Wrap.lines(rows.conditions(), "", ""))
-                .append(rows.signs().isEmpty() ? "" : Wrap.lines(rows.signs(), "", ""));
+        return text.toString();
+    }
+
+    private String table(TextTable table) {
+        double speed = builds.get(0).ranges().get(0).at().speed();
+        return Wrap.lines(phrase().heading(speed), "", "") + table.aligned();
+    }
+
+    /** Under which conditions, what the signs mean, and what is not judged; the last stands first, for it limits what is said. */
+    private List<String> notes() {
+        TorqueRows rows = new TorqueRows(units, builds);
+        List<String> notes = new ArrayList<>();
         if (builds.stream().noneMatch(BuildTorque::rated)) {
-            text.append(Wrap.lines(TorquePhrase.CLUTCHES_ALONE, "", ""));
+            notes.add(Wrap.lines(TorquePhrase.CLUTCHES_ALONE, "", ""));
         }
-        return text.append(TorquePhrase.ESTIMATE).append('\n').toString();
+        if (!rows.signs().isEmpty()) {
+            notes.add(Wrap.lines(rows.signs(), "", ""));
+        }
+        notes.add(Wrap.lines(rows.conditions(), "", ""));
+        return notes;
     }
 
     private TorquePhrase phrase() {

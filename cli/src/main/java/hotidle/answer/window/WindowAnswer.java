@@ -6,6 +6,7 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
 import hotidle.study.Window;
@@ -22,6 +23,7 @@ import java.util.List;
  * @param by      how the set pressures are reached
  * @param ownHeat whether each is judged at the temperatures that its own heat brings it to
  * @param builds  at least one, all tried at the same set pressures
+ * @param lowAtIdle names of those that do not hold their line at idle as they are
  */
 public record WindowAnswer(
         Quantity.UnitSystem units,
@@ -29,7 +31,8 @@ public record WindowAnswer(
         String about,
         SetPressure.By by,
         boolean ownHeat,
-        List<BuildWindow> builds)
+        List<BuildWindow> builds,
+        List<String> lowAtIdle)
         implements Answer {
 
     /** A build that is commanded, and its window. */
@@ -41,11 +44,12 @@ public record WindowAnswer(
 
     public WindowAnswer {
         builds = List.copyOf(builds);
+        lowAtIdle = List.copyOf(lowAtIdle);
     }
 
     @Override
     public String screen() {
-        return new WindowScreen(units, circuit, ownHeat, builds).text();
+        return new WindowScreen(units, circuit, ownHeat, builds, NoStallPhrase.of(lowAtIdle)).text();
     }
 
     @Override
@@ -58,7 +62,7 @@ public record WindowAnswer(
             sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
-        text.append("\n").append(Caution.WHOLE).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n").append(NoStallPhrase.of(lowAtIdle));
         for (BuildWindow one : builds) {
             text.append("\n").append(WindowPhrase.heading(one.name())).append("\n");
             TextTable table = new TextTable(WindowRows.SHOWN);

@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The first screen: the set pressures that keep every limit, and which limits bind. */
-record WindowScreen(Quantity.UnitSystem units, String circuit, boolean ownHeat, List<WindowAnswer.BuildWindow> builds) {
+record WindowScreen(Quantity.UnitSystem units, String circuit, boolean ownHeat, List<WindowAnswer.BuildWindow> builds, String noStall) {
 
     /** Rows of a build at most (chosen). */
     private static final int MOST = 10;
@@ -33,7 +33,7 @@ record WindowScreen(Quantity.UnitSystem units, String circuit, boolean ownHeat, 
             sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
             sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
-        String end = "\n" + Caution.LINE + "\n";
+        String end = "\n" + Caution.LINE + "\n" + noStall;
         long left = Wrap.LINES - lines(text.toString()) - lines(end) - lines("\n\n\n") - builds.size();
         int rows = (int) Math.max(0, Math.min(MOST, left / builds.size()));
         String table = rows == 0 ? "" : "\n" + table(rows);

@@ -51,7 +51,8 @@ class WindowAnswerTest {
                 "",
                 SetPressure.By.COMMAND_AND_SPRING,
                 false,
-                List.of(new WindowAnswer.BuildWindow(UNIT, window)));
+                List.of(new WindowAnswer.BuildWindow(UNIT, window)),
+                List.of());
     }
 
     private static WindowAnswer held(List<Window.SetPoint> tried) {

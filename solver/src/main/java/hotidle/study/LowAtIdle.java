@@ -1,0 +1,39 @@
+package hotidle.study;
+
+import hotidle.assess.Assessment;
+import hotidle.assess.Figures;
+import hotidle.assess.IdlePressure;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Which builds do not hold their line at idle, for answers that solve no idle of their own and yet invite to a test. */
+public final class LowAtIdle {
+
+    private LowAtIdle() {}
+
+    /** Names of the builds whose line is not held at their slowest duty point, or not known there. */
+    public static List<String> of(List<Transmission> builds) {
+        return builds.parallelStream()
+                .filter(LowAtIdle::low)
+                .map(Transmission::build)
+                .toList();
+    }
+
+    private static boolean low(Transmission unit) {
+        DutyPoint idle = unit.duties().stream()
+                .min(Comparator.comparingDouble(DutyPoint::speed))
+                .orElseThrow();
+        Optional<Figures> figures = AtDuty.solved(unit, idle)
+                .state()
+                .map(state -> Assessment.of(unit, idle, state).figures());
+        return IdlePressure.low(
+                unit,
+                idle,
+                figures.stream().mapToDouble(Figures::line).findFirst(),
+                figures.map(Figures::set).orElse(OptionalDouble.empty()));
+    }
+}
