@@ -40,6 +40,7 @@ import hotidle.part.SealingRing;
 import hotidle.part.Selector;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
@@ -168,7 +169,7 @@ class EveryKindTest {
                         List.of("line", "release", "suction", "boost"),
                         List.of(feed, bypass),
                         areas,
-                        new SpoolValve.Spring(8000, 124, 0, 0.004, 2),
+                        new SpoolSpring(8000, 124, 0, 0.004, 2),
                         OptionalDouble.empty()),
                 part("regulator"));
         assertEquals(

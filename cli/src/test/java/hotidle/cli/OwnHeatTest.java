@@ -23,7 +23,8 @@ class OwnHeatTest {
 
     @BeforeEach
     void anOilThatBearsLittle() throws IOException {
-        tender = Run.changed(folder, "shuttle-five", "  case-loss: 25 W/K\n", "  case-loss: 25 W/K\n  oil-limit: 100 degC\n");
+        tender = Run.changed(
+                folder, "shuttle-five", "  case-loss: 25 W/K\n", "  case-loss: 25 W/K\n  oil-limit: 100 degC\n");
     }
 
     private Run ask(String command, String... more) {

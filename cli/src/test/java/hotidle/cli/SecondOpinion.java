@@ -40,6 +40,8 @@ import java.util.function.DoubleUnaryOperator;
  * nothing but printed numbers and the dimensions of the parts. It shares no formula with the solver: flows come out of
  * {@code a·q² + b·q = Δp} by the plain quadratic formula, openings and gaps as lengths and areas.
  * Past 300 lines, since every kind of part is written here a second time.
+ *
+ * <p>One formula for each kind of part, in one place so that none leans on another's code: hence the length.
  */
 final class SecondOpinion {
 

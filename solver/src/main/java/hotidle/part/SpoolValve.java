@@ -37,7 +37,7 @@ import java.util.Set;
  * @param stuck    position in which it is stuck, if it is [m]
  */
 public record SpoolValve(
-        List<String> ports, List<Opening> openings, List<Area> areas, Spring spring, OptionalDouble stuck)
+        List<String> ports, List<Opening> openings, List<Area> areas, SpoolSpring spring, OptionalDouble stuck)
         implements Part {
 
     /** Of the spool, from where its spring is preloaded. */
@@ -197,59 +197,6 @@ public record SpoolValve(
         }
     }
 
-    /**
-     * Spring, stops and friction.
-     *
-     * @param rate     k [N/m]
-     * @param preload  at x = 0, shims included [N]; above zero where it holds the valve shut
-     * @param low      lower stop [m]
-     * @param high     upper stop [m]
-     * @param friction F [N]
-     * @param bind     position at which its coils touch, above the lower stop [m]; empty where that is not known
-     */
-    public record Spring(double rate, double preload, double low, double high, double friction, OptionalDouble bind) {
-
-        /** A spring of which it is not known where its coils touch. */
-        public Spring(double rate, double preload, double low, double high, double friction) {
-            this(rate, preload, low, high, friction, OptionalDouble.empty());
-        }
-
-        public Spring {
-            Check.positive("spring rate", rate);
-            Check.notNegative("spool friction", friction);
-            Check.within("upper stop", high, low, low + 0.1);
-            if (bind.isPresent()) {
-                Check.within("position at which coils touch", bind.getAsDouble(), low, low + 1);
-            }
-        }
-
-        /** The same with another preload [N]. */
-        public Spring withPreload(double other) {
-            return new Spring(rate, other, low, high, friction, bind);
-        }
-
-        /** The same with another rate [N/m] and preload [N]. */
-        public Spring with(double otherRate, double otherPreload) {
-            return new Spring(otherRate, otherPreload, low, high, friction, bind);
-        }
-
-        /** The same pressed together by a shim more [m]; below zero by one less. Its coils touch earlier by as much. */
-        public Spring shimmed(double shim) {
-            return new Spring(
-                    rate,
-                    preload + rate * shim,
-                    low,
-                    high,
-                    friction,
-                    bind.isPresent() ? OptionalDouble.of(bind.getAsDouble() - shim) : bind);
-        }
-
-        /** How far the spool can move: to its upper stop, or to where the coils touch [m]. */
-        public double end() {
-            return Math.min(high, bind.orElse(high));
-        }
-    }
-
     public SpoolValve {
         ports = List.copyOf(ports);
         openings = List.copyOf(openings);
@@ -257,7 +204,7 @@ public record SpoolValve(
     }
 
     /** The same on another spring. */
-    public SpoolValve with(Spring other) {
+    public SpoolValve with(SpoolSpring other) {
         return new SpoolValve(ports, openings, areas, other, stuck);
     }
 
@@ -298,9 +245,14 @@ public record SpoolValve(
     @Override
     public Form form() {
         double scale = Math.max(
-                Math.abs(spring.preload), spring.rate * Math.max(Math.abs(spring.low), Math.abs(spring.end())));
+                Math.abs(spring.preload()), spring.rate() * Math.max(Math.abs(spring.low()), Math.abs(spring.end())));
         Form.Unknown position = new Form.Unknown(
-                "position", spring.low, spring.end(), spring.low, spring.rate, Math.max(scale, spring.rate * 1e-3));
+                "position",
+                spring.low(),
+                spring.end(),
+                spring.low(),
+                spring.rate(),
+                Math.max(scale, spring.rate() * 1e-3));
         return new Form(ports, List.of(stuck.isPresent() ? position.heldAt(stuck.getAsDouble()) : position), List.of());
     }
 
@@ -338,8 +290,8 @@ public record SpoolValve(
         @Override
         public void evaluate(Reading in, Stamp out) {
             double x = in.state(0);
-            out.balance(0, valve.spring.preload + valve.spring.rate * x);
-            out.balanceSlope(0, in.own(0), valve.spring.rate);
+            out.balance(0, valve.spring.preload() + valve.spring.rate() * x);
+            out.balanceSlope(0, in.own(0), valve.spring.rate());
             for (Area area : fed) {
                 out.balance(0, -area.area * in.pressure(area.port));
                 out.balanceSlope(0, in.port(area.port), -area.area);
@@ -405,7 +357,7 @@ public record SpoolValve(
             return List.of(
                     PLACE.of(in.state(0)),
                     PRESSURE_FORCE.of(valve.pressureForce(range, in::pressure)),
-                    SPRING_FORCE.of(valve.spring.preload + valve.spring.rate * in.state(0)),
+                    SPRING_FORCE.of(valve.spring.preload() + valve.spring.rate() * in.state(0)),
                     FLOW_FORCE.of(flowForce));
         }
     }

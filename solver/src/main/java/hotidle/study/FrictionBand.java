@@ -3,6 +3,7 @@ package hotidle.study;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.newton.Series;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
@@ -82,7 +83,7 @@ public record FrictionBand(double low, double high) {
 
     private static Network pressed(Transmission unit, Placed placed, int sign) {
         SpoolValve valve = (SpoolValve) placed.part();
-        SpoolValve.Spring spring = valve.spring();
+        SpoolSpring spring = valve.spring();
         return unit.network()
                 .with(placed.with(valve.with(spring.withPreload(spring.preload() + sign * spring.friction()))));
     }

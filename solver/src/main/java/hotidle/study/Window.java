@@ -179,8 +179,8 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         Set<String> all = unit.duties().stream().map(DutyPoint::name).collect(Collectors.toSet());
         BoundarySearch limiting = new BoundarySearch(speeds);
         List<Transmission> made = pressures.parallelStream()
-                        .map(pressure -> raised.to(pressure, all))
-                        .toList();
+                .map(pressure -> raised.to(pressure, all))
+                .toList();
         // a chain a duty, so that what is found does not depend on which thread comes first
         List<List<Stand>> stands = unit.duties().parallelStream()
                 .map(duty -> chain(duty.name(), new DutyChain(duty.name(), speeds), made, step))
@@ -248,8 +248,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         List<Stand> stands = new ArrayList<>();
         for (Transmission one : made) {
             DutyPoint duty = one.duty(name).orElseThrow();
-            Optional<Judgement> judged =
-                    duty.judged() ? Optional.of(chain.judged(one, duty)) : Optional.empty();
+            Optional<Judgement> judged = duty.judged() ? Optional.of(chain.judged(one, duty)) : Optional.empty();
             stands.add(new Stand(duty, judged, chain.branch()));
             step.run();
         }

@@ -2,6 +2,7 @@ package hotidle.transmission;
 
 import hotidle.network.Network;
 import hotidle.network.Placed;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,7 +81,7 @@ public record SpringChange(
                 .orElse(OptionalDouble.empty());
     }
 
-    private static SpoolValve.Spring spring(Transmission unit) {
+    private static SpoolSpring spring(Transmission unit) {
         return ((SpoolValve) unit.network()
                         .part(unit.command().regulator())
                         .orElseThrow()
@@ -103,7 +104,7 @@ public record SpringChange(
         }
 
         List<SpringChange> all() {
-            SpoolValve.Spring spring = valve().spring();
+            SpoolSpring spring = valve().spring();
             double preload = controls().stream()
                     .mapToDouble(control -> command.preloadFor(unit.network(), control, pressure))
                     .min()
@@ -119,12 +120,12 @@ public record SpringChange(
             return changes;
         }
 
-        private SpringChange byPreload(SpoolValve.Spring spring, double preload) {
+        private SpringChange byPreload(SpoolSpring spring, double preload) {
             return change(
                     Lever.PRELOAD, spring.preload(), preload, loose(spring, preload), spring.withPreload(preload));
         }
 
-        private Optional<Obstacle> loose(SpoolValve.Spring spring, double preload) {
+        private Optional<Obstacle> loose(SpoolSpring spring, double preload) {
             if (preload >= 0) {
                 return Optional.empty();
             }
@@ -132,7 +133,7 @@ public record SpringChange(
             return Optional.of(pulls ? Obstacle.SPRING_WOULD_PULL : Obstacle.SPRING_LOOSE);
         }
 
-        private SpringChange byShim(SpoolValve.Spring spring, double shim) {
+        private SpringChange byShim(SpoolSpring spring, double shim) {
             double preload = spring.preload() + spring.rate() * shim;
             double bind = spring.bind().orElse(Double.POSITIVE_INFINITY) - shim;
             Optional<Obstacle> obstacle =
@@ -140,7 +141,7 @@ public record SpringChange(
             return change(Lever.SHIM, 0, shim, obstacle, obstacle.isPresent() ? spring : spring.shimmed(shim));
         }
 
-        private SpringChange byRate(SpoolValve.Spring spring, double preload) {
+        private SpringChange byRate(SpoolSpring spring, double preload) {
             double edge = command.edgePosition(valve());
             double pressed = spring.preload() / spring.rate() + edge;
             double force = preload + spring.rate() * edge;
@@ -160,7 +161,7 @@ public record SpringChange(
         }
 
         private SpringChange change(
-                Lever lever, double now, double needed, Optional<Obstacle> obstacle, SpoolValve.Spring other) {
+                Lever lever, double now, double needed, Optional<Obstacle> obstacle, SpoolSpring other) {
             return new SpringChange(
                     lever,
                     "",

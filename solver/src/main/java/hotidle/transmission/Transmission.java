@@ -186,18 +186,7 @@ public record Transmission(
      */
     public Transmission with(Network otherNetwork, List<String> stillAssumed) {
         return new Transmission(
-                circuit,
-                build,
-                otherNetwork,
-                oil,
-                ambient,
-                ranges,
-                commanded,
-                duties,
-                taps,
-                heat,
-                stillAssumed,
-                gears);
+                circuit, build, otherNetwork, oil, ambient, ranges, commanded, duties, taps, heat, stillAssumed, gears);
     }
 
     /** The same unit with another network and command. */

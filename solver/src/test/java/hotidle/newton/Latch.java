@@ -6,6 +6,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.part.Fit;
 import hotidle.part.Orifice;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.study.TenNodes;
 import hotidle.transmission.Transmission;
@@ -36,7 +37,7 @@ final class Latch {
                 List.of("line", "out"),
                 List.of(new SpoolValve.Opening("open", 0, 1, Fit.same(0.01203, 0.012), 0.3, 1e-3, true, 0.5, 0.65)),
                 List.of(new SpoolValve.Area(0, 50e-6, Set.of()), new SpoolValve.Area(1, 100e-6, Set.of())),
-                new SpoolValve.Spring(5000, 25, 0, 2e-3, 0),
+                new SpoolSpring(5000, 25, 0, 2e-3, 0),
                 OptionalDouble.empty());
         parts.add(Placed.of("latch", valve, "sump", Group.VALVE_BODY, "line", "out"));
         parts.add(Placed.of("out-orifice", new Orifice(0.8e-3, 0, 0.7, 1), "sump", Group.VALVE_BODY, "out", "sump"));

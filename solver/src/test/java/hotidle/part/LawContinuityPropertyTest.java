@@ -299,7 +299,7 @@ class LawContinuityPropertyTest {
                 List.of("line", "tank"),
                 List.of(new SpoolValve.Opening("bypass", 0, 1, fit, 1, 0, true, 0.5, 0.7, 2, 2e-3)),
                 List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
-                new SpoolValve.Spring(1e4, 100, 0, 6e-3, 0),
+                new SpoolSpring(1e4, 100, 0, 6e-3, 0),
                 OptionalDouble.empty());
         Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(850, 0.01), 0));
         Scan scan = new Scan(valve, law, Reading.of(valve.form(), 3e2, 0, 0), 2, 0, List.of());
@@ -319,7 +319,7 @@ class LawContinuityPropertyTest {
                 List.of("line", "tank"),
                 List.of(new SpoolValve.Opening("bypass", 0, 1, fit, 1, 0, true, 0, 0.611)),
                 List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
-                new SpoolValve.Spring(1e4, 100, 0, 6e-3, 0),
+                new SpoolSpring(1e4, 100, 0, 6e-3, 0),
                 OptionalDouble.empty());
         Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(870, 10), 0));
         double q = law.streams(Reading.of(valve.form(), 1e3, 0, 0.5e-3))

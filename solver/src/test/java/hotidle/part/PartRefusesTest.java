@@ -105,9 +105,9 @@ class PartRefusesTest {
 
     static Stream<Arguments> valves() {
         return Stream.of(
-                wrong("spring rate", () -> new SpoolValve.Spring(0, 90, 0, 5e-3, 0)),
-                wrong("spool friction", () -> new SpoolValve.Spring(6000, 90, 0, 5e-3, -1)),
-                wrong("upper stop", () -> new SpoolValve.Spring(6000, 90, 0, -1e-3, 0)),
+                wrong("spring rate", () -> new SpoolSpring(0, 90, 0, 5e-3, 0)),
+                wrong("spool friction", () -> new SpoolSpring(6000, 90, 0, 5e-3, -1)),
+                wrong("upper stop", () -> new SpoolSpring(6000, 90, 0, -1e-3, 0)),
                 wrong("share of the circumference", () -> opening(0, 0, 0.7, 0, 0, 0)),
                 wrong("eccentricity", () -> opening(1, 1.1, 0.7, 0, 0, 0)),
                 wrong("discharge coefficient", () -> opening(1, 0, 1.1, 0, 0, 0)),

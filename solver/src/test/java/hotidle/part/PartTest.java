@@ -28,7 +28,7 @@ class PartTest {
                 List.of("line", "tank"),
                 List.of(four),
                 List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
-                new SpoolValve.Spring(1000, 10, 0, 5e-3, 0),
+                new SpoolSpring(1000, 10, 0, 5e-3, 0),
                 OptionalDouble.empty());
         Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(850, 1e-9), 0));
         double half = law.streams(Reading.of(valve.form(), 1e6, 0, 1.5e-3))
@@ -60,7 +60,7 @@ class PartTest {
                 List.of("line", "tank"),
                 List.of(opening),
                 List.of(new SpoolValve.Area(0, 2e-4, Set.of())),
-                new SpoolValve.Spring(1000, 10, 0, 5e-3, 0),
+                new SpoolSpring(1000, 10, 0, 5e-3, 0),
                 OptionalDouble.empty());
         Part.Law law = valve.law(new Setting(0, "any", Setting.Lockup.OFF, Oil.fixed(850, 1e-9), 0));
         return law.measures(Reading.of(valve.form(), 1e6, 0, 0.5e-3)).stream()

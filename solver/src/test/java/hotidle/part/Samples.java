@@ -194,7 +194,7 @@ public final class Samples {
                                 ports.size() - 1,
                                 -face * between(0, 0.9),
                                 random.nextBoolean() ? Set.of() : Set.of("reverse"))),
-                new SpoolValve.Spring(face * decades(1e7, 4e8), face * set, 0, stroke, 0),
+                new SpoolSpring(face * decades(1e7, 4e8), face * set, 0, stroke, 0),
                 random.nextInt(8) == 0 ? OptionalDouble.of(between(0, 1) * stroke) : OptionalDouble.empty());
     }
 

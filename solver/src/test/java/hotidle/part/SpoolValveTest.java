@@ -26,7 +26,7 @@ class SpoolValveTest {
                     new SpoolValve.Opening("bypass", 0, 1, WARM, 1, 1e-3, true, 0.3, 0.65),
                     new SpoolValve.Opening("drain", 0, 2, WARM, 0.4, 2.5e-3, false, 0.3, 0.7, 0, 0, 0.25)),
             List.of(new SpoolValve.Area(0, 2e-4, Set.of()), new SpoolValve.Area(2, -0.7e-4, Set.of("reverse"))),
-            new SpoolValve.Spring(6000, 90, 0, 5e-3, 0),
+            new SpoolSpring(6000, 90, 0, 5e-3, 0),
             OptionalDouble.empty());
 
     private static double reported(Part.Law law, Reading reading, Measure measure) {
@@ -69,7 +69,7 @@ class SpoolValveTest {
                 List.of("line", "tank"),
                 List.of(land),
                 List.of(),
-                new SpoolValve.Spring(6000, 90, 0, 5e-3, 0),
+                new SpoolSpring(6000, 90, 0, 5e-3, 0),
                 OptionalDouble.empty());
         double leak = StreamSupport.stream(
                         valve.law(new Setting(20, "any", Setting.Lockup.OFF, oil, 0))
@@ -96,7 +96,7 @@ class SpoolValveTest {
                 List.of("line", "tank"),
                 List.of(new SpoolValve.Opening("bypass", 0, 1, tight, 1, 2e-3, true, 0, 0.65)),
                 List.of(),
-                new SpoolValve.Spring(6000, 90, 0, 5e-3, 0),
+                new SpoolSpring(6000, 90, 0, 5e-3, 0),
                 OptionalDouble.empty());
         OilAt cold = new OilAt(233.15, 880, 2, 0, 0, 101_325, -3e4, Optional.empty());
         double leak = valve.law(new Setting(20, "any", Setting.Lockup.OFF, cold, 0))

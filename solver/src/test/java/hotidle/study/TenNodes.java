@@ -24,6 +24,7 @@ import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.Setting;
 import hotidle.part.Solenoid;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
@@ -192,7 +193,7 @@ public final class TenNodes {
                         new SpoolValve.Opening("unload", 2, 3, fit, 1, 0.9e-3, true, 0.5, 0.61),
                         new SpoolValve.Opening("bypass", 0, 3, fit, 1, 1.5e-3, true, 0.5, 0.61)),
                 List.of(new SpoolValve.Area(0, 180e-6, Set.of()), new SpoolValve.Area(4, -270e-6, Set.of())),
-                new SpoolValve.Spring(6000, 60, 0, 4e-3, 0),
+                new SpoolSpring(6000, 60, 0, 4e-3, 0),
                 OptionalDouble.empty());
         return Placed.of(
                 "regulator", valve, "sump", Group.VALVE_BODY, "line", "converter", "secondary-out", "suction", "pilot");

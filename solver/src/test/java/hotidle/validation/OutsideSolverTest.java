@@ -23,6 +23,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import hotidle.part.Setting;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import java.util.ArrayList;
@@ -307,7 +308,7 @@ class OutsideSolverTest {
                         LAND_ECCENTRICITY,
                         DISCHARGE)),
                 List.of(new SpoolValve.Area(0, AREA, Set.of())),
-                new SpoolValve.Spring(RATE, BIAS, 0, TRAVEL, 0),
+                new SpoolSpring(RATE, BIAS, 0, TRAVEL, 0),
                 OptionalDouble.empty());
         Solution ours = solve(
                 List.of(Node.held("sump", 0), Node.held("suction", 0), Node.free("line")),

@@ -9,6 +9,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.part.Fit;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.Command;
 import hotidle.transmission.Control;
@@ -53,7 +54,7 @@ final class SpoolRows {
                 List.of(new SpoolValve.Opening(
                         "bypass", 0, 1, Fit.same(diameter + 1e-9, diameter), 1, 0.5e-3, true, 0, 0.61)),
                 List.of(new SpoolValve.Area(0, Math.PI * diameter * diameter / 4, Set.of())),
-                new SpoolValve.Spring(rate, preload, 0, 5e-3, 0),
+                new SpoolSpring(rate, preload, 0, 5e-3, 0),
                 OptionalDouble.empty());
     }
 

@@ -7,6 +7,7 @@ import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Remedy;
+import hotidle.part.SpoolSpring;
 import hotidle.part.SpoolValve;
 import java.util.Comparator;
 import java.util.List;
@@ -251,9 +252,9 @@ final class SpoolSpringKeys {
                                 * edge(given).orElseThrow().number("edge"));
     }
 
-    static SpoolValve.Spring make(Attributes given) {
+    static SpoolSpring make(Attributes given) {
         double rate = given.number("spring-rate");
-        return new SpoolValve.Spring(
+        return new SpoolSpring(
                 rate,
                 preload(given) + rate * given.number("shim"),
                 given.rows("stops").get(0).x(),

@@ -92,8 +92,8 @@ class SpringAloneTest {
     void aWindowBySpringAloneTriesUnitsWhosePilotPressureStays() {
         Transmission fresh = CIRCUIT.unit("fresh");
         List<Double> pressures = List.of(170 * PSI, 230 * PSI);
-        Window window =
-                Window.study(fresh, Window.Raised.by(fresh, SetPressure.By.SPRING), pressures, List.of(12.0, 30.0), () -> {});
+        Window window = Window.study(
+                fresh, Window.Raised.by(fresh, SetPressure.By.SPRING), pressures, List.of(12.0, 30.0), () -> {});
         Transmission raised = SetPressure.of(fresh, 230 * PSI, SetPressure.By.SPRING);
         Judgement idle = Judgement.of(raised, raised.duty("hot-idle").orElseThrow(), List.of(12.0, 30.0));
         idle.margins()

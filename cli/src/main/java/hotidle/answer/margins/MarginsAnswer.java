@@ -99,7 +99,8 @@ public record MarginsAnswer(
     @Override
     public String full() {
         MarginSentences sentences = new MarginSentences(units);
-        StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text());
+        StringBuilder text =
+                new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text());
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
             text.append(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));

@@ -18,7 +18,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** The first screen: the set pressures that keep every limit, and which limits bind. */
-record WindowScreen(Quantity.UnitSystem units, String circuit, boolean ownHeat, List<WindowAnswer.BuildWindow> builds, String noStall) {
+record WindowScreen(
+        Quantity.UnitSystem units,
+        String circuit,
+        boolean ownHeat,
+        List<WindowAnswer.BuildWindow> builds,
+        String noStall) {
 
     /** Rows of a build at most (chosen). */
     private static final int MOST = 10;
