@@ -97,7 +97,7 @@ class PartCommandTest {
     @Test
     void aBoreOfAluminiumOpensWhenItGetsWarm() throws Exception {
         JsonNode node = json(COMMANDS.get(1));
-        double warm = 14.06e-3 * (1 + 24e-6 * 80) - 14e-3 * (1 + 12e-6 * 80);
+        double warm = 14.06e-3 * (1 + 21.8e-6 * 80) - 14e-3 * (1 + 12e-6 * 80);
         assertEquals(60e-6, node.get("diametral_clearance_as_measured_m").doubleValue(), 1e-12);
         assertEquals(warm, node.get("diametral_clearance_warm_m").doubleValue(), 1e-12);
     }
