@@ -112,7 +112,7 @@ class EveryKindTest {
         assertEquals(new AnnularGap(bore(0.014022, 0.014), 0.009, 0.7), part("bore-1"));
         assertEquals(new AnnularGap(bore(0.01102, 0.011), 0.00635, 1), part("bore-2"));
         assertEquals(new FlatGap(0.16, 6e-6, 6e-6, 0, 0.004), part("plate"));
-        assertEquals(new FaceGap(0.025, 0.035, pocket(0.012, 0.00005), 0.5, 0.4, 2), part("hub-face"));
+        assertEquals(new FaceGap(0.025, 0.035, pocket(0.012, 0.00005), 0.5, 0.4, 2, 1), part("hub-face"));
         double round = Math.PI * 0.06;
         assertEquals(
                 new SealingRing(

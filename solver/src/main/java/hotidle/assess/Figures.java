@@ -3,7 +3,9 @@ package hotidle.assess;
 import hotidle.network.Group;
 import hotidle.part.Bushing;
 import hotidle.part.Converter;
+import hotidle.part.FaceGap;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
@@ -33,7 +35,7 @@ import java.util.stream.Stream;
  * @param swept         what the pump displaces [m³/s]
  * @param filling       of the pump [-]
  * @param hub          what the hub bushing carries, and on what film; empty without one
- * @param pumpPower     that the pump takes from the engine: all chambers and the film that its hub runs on [W]
+ * @param pumpPower     that the pump takes from the engine: all chambers, faces that turn and the film that its hub runs on [W]
  * @param reliefOpen    whether a relief valve of the line has lifted; one elsewhere does its work there
  */
 public record Figures(
@@ -144,7 +146,7 @@ public record Figures(
                 budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
                 roles.hub().map(placed -> Hub.of(placed.name(), state)),
-                pumpPower(roles, state),
+                pumpPower(unit, roles, state),
                 unit.reliefs(roles.line()).stream()
                         .anyMatch(placed ->
                                 state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0));
@@ -158,8 +160,8 @@ public record Figures(
                 .orElse(false);
     }
 
-    /** The film's friction is in no chamber's drag. */
-    private static double pumpPower(Roles roles, Solution state) {
+    /** What the hub's film and the faces of a gear of several chambers take is in no chamber's drag. */
+    private static double pumpPower(Transmission unit, Roles roles, Solution state) {
         double chambers = roles.chambers().stream()
                 .mapToDouble(placed ->
                         state.measure(placed.name(), PumpChamber.POWER).orElseThrow())
@@ -167,7 +169,16 @@ public record Figures(
         return chambers
                 + roles.hub().stream()
                         .mapToDouble(placed -> filmPower(placed.name(), state))
+                        .sum()
+                + unit.network().parts().stream()
+                        .filter(placed -> placed.part() instanceof FaceGap)
+                        .mapToDouble(placed -> facePower(placed.name(), state))
                         .sum();
+    }
+
+    /** What the oil under a face that turns takes [W], a chamber's own faces apart; 0 where it stands. */
+    public static double facePower(String faceGap, Solution state) {
+        return state.measure(faceGap, PumpSlip.FACE_DRAG).orElse(0);
     }
 
     /** What a bushing's film takes [W]; in metal contact there is no film, and what it takes is not known: 0. */

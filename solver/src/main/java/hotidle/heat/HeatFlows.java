@@ -10,6 +10,7 @@ import hotidle.part.Bushing;
 import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.Cooler;
+import hotidle.part.FaceGap;
 import hotidle.part.Lining;
 import hotidle.part.PumpChamber;
 import hotidle.part.Setting;
@@ -32,7 +33,7 @@ import java.util.Set;
  * <pre>
  * Oil        keeps its enthalpy where it is throttled and mixes at nodes; a chamber's shaft power goes into what it displaces
  * Converter  T·ω·(1 − torque ratio·speed ratio), its oil well mixed
- * Pan        well mixed; what films, packs, meshes and churning make falls into it
+ * Pan        well mixed; what films, faces beside a chamber's own, packs, meshes and churning make falls into it
  * Sum        of all items = what is stored, to rounding: oil goes round, so that no path is counted twice
  * </pre>
  *
@@ -142,7 +143,7 @@ public record HeatFlows(
             Map<String, Double> mixed = mixed(legs, cooled, known);
             pumping(streams);
             throttling(streams);
-            double falls = films() + turning();
+            double falls = films() + faces() + turning();
             double intoConverter = converter(streams, mixed, known);
             double given = cooled.map(leg -> cooler(leg, mixed)).orElse(0.0);
             double caseLoss = inputs.caseLoss() * (sump - inputs.ambient());
@@ -280,6 +281,19 @@ public record HeatFlows(
                 if (one.part() instanceof Bushing) {
                     double watts = Figures.filmPower(one.name(), state);
                     items.add(HeatItem.of(HeatItem.Kind.FILM, one.name(), watts));
+                    sum += watts;
+                }
+            }
+            return sum;
+        }
+
+        /** Faces that turn, a chamber's own apart: those are in its power [W]. */
+        private double faces() {
+            double sum = 0;
+            for (Placed one : unit.network().parts()) {
+                if (one.part() instanceof FaceGap gap && gap.turns() > 0) {
+                    double watts = Figures.facePower(one.name(), state);
+                    items.add(HeatItem.of(HeatItem.Kind.PUMP, one.name(), watts));
                     sum += watts;
                 }
             }

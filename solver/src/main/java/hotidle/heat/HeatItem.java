@@ -15,7 +15,7 @@ public record HeatItem(Kind kind, Optional<Group> group, String part, double wat
 
     /** Source or sink. */
     public enum Kind {
-        /** What a pump chamber takes from its shaft beyond what it gives the oil as pressure: friction, drag, slip. */
+        /** What a chamber and the faces beside it take from the shaft beyond what they give the oil as pressure: friction, drag, slip. */
         PUMP,
         /** What oil loses in pressure on its way turns into heat there. */
         THROTTLING,

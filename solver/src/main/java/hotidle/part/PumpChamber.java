@@ -16,7 +16,9 @@ import java.util.Optional;
  * Delivered  what is swept, less all slip that the tips do not keep back; counted at the inlet's density
  * Slip       {@link PumpSlip}
  * Torque     V·Δp/(2·π) + Cv·μ·n·V + Cf·V·Δp/(2·π) + T0; W. E. Wilson, "Rotary-pump theory", Trans. ASME 68 (1946) 371 (from
- *            memory); V is the displacement in use, but in the viscous term the full one: the same faces turn
+ *            memory); V is the displacement in use, but in the viscous term the full one: the same gears turn. Where the clearance of
+ *            the faces is known, what they shear is added by {@link hotidle.law.Couette}, and Cv stands for tips and mesh alone; where
+ *            the slip is fitted, Cv stands for all
  * Slide      control pressure against a spring: F = A·p − preload − k·(high − e) rises with its position, the eccentricity e, zero
  *            between its stops; the force of the pumping chambers on it is left out, as if its pivot balanced them
  * </pre>
@@ -57,7 +59,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
     /**
      * What the chamber takes to turn.
      *
-     * @param viscous  Cv [-]
+     * @param viscous  Cv, without faces whose clearance is known [-]
      * @param friction Cf [-]
      * @param constant T0 [N·m]
      */
@@ -220,8 +222,12 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             double rise = in.pressure(OUTLET) - in.pressure(INLET);
             double perRadian = inUse(in) / (2 * Math.PI);
             double viscous = pump.drag.viscous * oil.viscosity(in.pressure(OUTLET)) * speed * pump.displacement;
-            double torque =
-                    perRadian * rise + viscous + pump.drag.friction * perRadian * Math.abs(rise) + pump.drag.constant;
+            double faces = speed > 0 ? slip.faceDrag() / (2 * Math.PI * speed) : 0;
+            double torque = perRadian * rise
+                    + viscous
+                    + faces
+                    + pump.drag.friction * perRadian * Math.abs(rise)
+                    + pump.drag.constant;
             List<Measure.Reported> measures = new ArrayList<>(List.of(
                     TORQUE.of(torque),
                     POWER.of(torque * 2 * Math.PI * speed),

@@ -17,9 +17,6 @@ final class SlipAtDuty {
     private static final int FILLING = 0;
     private static final int ECCENTRICITY = 1;
 
-    /** A clearance that closes when cold is left this [m]: the pump would seize before. */
-    private static final double TIGHTEST = 1e-6;
-
     /** Cd of the orifice-like slip: a sharp edge. */
     private static final double DISCHARGE = Hole.SHARP_EDGE;
 
@@ -237,12 +234,12 @@ final class SlipAtDuty {
         return Stream.through(name + "-slip", in, OUTLET, INLET, loss, oil);
     }
 
-    /** Power that the faces' Couette flow takes [W]; reported only, the torque's Cv stands for all viscous drag. */
-    private double faceDrag() {
+    /** Power that the faces' Couette flow takes, all round the circle [W]; a part of the chamber's torque. */
+    double faceDrag() {
         double sum = 0;
         for (int i = 0; i < faceGap.length; i++) {
             PumpSlip.Face face = slip.faces().get(i);
-            double gap = Math.max(faceGap[i], TIGHTEST) / 2;
+            double gap = Math.max(faceGap[i], FaceGap.TIGHTEST) / 2;
             sum += face.count() * Couette.disc(oil.viscosity(), face.turns() * speed, face.inner(), face.outer(), gap);
         }
         return sum;

@@ -4,6 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpSlip;
+import hotidle.result.Solution;
+import hotidle.study.TenNodes;
+import hotidle.transmission.Transmission;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -48,6 +55,23 @@ class FiguresTest {
         Figures lifted = MadeFigures.of(OptionalDouble.of(10 * BAR), 11 * BAR, true, 0.9, true);
         assertEquals(Figures.Regulator.RELIEF_OPEN, lifted.regulator());
         assertTrue(lifted.inletStarved());
+    }
+
+    /** Each shears oil of its own: the pinions' faces in their chamber, the drive gear's in the gap beside it, the hub in its film. */
+    @Test
+    void pumpPowerIsThatOfChambersOfFacesBesideThemAndOfTheFilmEachOnce() {
+        Transmission unit = TenNodes.worn(1);
+        Solution state = new SteadySolver(unit.network())
+                .solve(unit.conditions(unit.duties().get(0)))
+                .state()
+                .orElseThrow();
+        double face = state.measure("hub-face", PumpSlip.FACE_DRAG).orElseThrow();
+        double film = state.measure("hub", Bushing.FRICTION_POWER).orElseThrow();
+        double chambers = state.measure("primary", PumpChamber.POWER).orElseThrow()
+                + state.measure("secondary", PumpChamber.POWER).orElseThrow();
+        assertTrue(face > 1 && film > 1, face + " and " + film + " W");
+        double power = Figures.of(unit, state).pumpPower();
+        assertEquals(chambers + face + film, power, 1e-12 * power);
     }
 
     @Test

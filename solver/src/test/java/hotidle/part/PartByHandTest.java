@@ -116,6 +116,32 @@ class PartByHandTest {
                 List.copyOf(rings.fits().keySet()));
     }
 
+    private static List<Measure.Reported> face(double turns) {
+        FaceGap gap = new FaceGap(0.0625, 0.1, Fit.same(0.0205, 0.02), 1, 0.3, 1, turns);
+        return gap.law(new Setting(5, "any", Setting.Lockup.OFF, Oil.fixed(850, 0.0837295), 0))
+                .measures(Reading.of(gap.form(), 0, 0));
+    }
+
+    /** A collar at 300 rpm, 0.5 mm from its face: 22 W; C. Schaschke, Worked Examples for Engineers, ex. 3.20 (found). */
+    @Test
+    void aFaceThatTurnsShearsItsOilAllRoundWhateverItsSectorUnderPressure() {
+        assertEquals(22, face(1).get(0).value(), 0.01);
+        assertEquals(88, face(2).get(0).value(), 0.04, "twice the speed, four times the power");
+        assertEquals(List.of(), face(0), "a face that stands");
+    }
+
+    @Test
+    void aFaceAtAnotherSpeedShearsBySpeedSquared() {
+        FaceGap gap = new FaceGap(0.0625, 0.1, Fit.same(0.0205, 0.02), 1, 0.3, 1, 1);
+        Part.Law law = gap.law(new Setting(5, "any", Setting.Lockup.OFF, Oil.fixed(850, 0.0837295), 0));
+        Reading at = Reading.of(gap.form(), DROP, 0);
+        assertEquals(
+                9 * law.measures(at).get(0).value(),
+                law.atSpeed(15).measures(at).get(0).value(),
+                1e-9);
+        assertEquals(law.streams(at).iterator().next(), law.atSpeed(15).streams(at).iterator().next());
+    }
+
     /** What each part wets across the flow. */
     @Test
     void eachPartWetsItsWalls() {
@@ -124,7 +150,7 @@ class PartByHandTest {
         Map<Part, Double> walls = Map.of(
                 new AnnularGap(fit, 1e-3, 0), 2 * Math.PI * 16e-3,
                 new FlatGap(0.1, 1e-5, 1e-5, 0, 1e-3), 0.2,
-                new FaceGap(0.02, 0.03, fit, 0.5, 0.4, 2), 2 * 2 * Math.PI * 0.02 * 0.4 * 2,
+                new FaceGap(0.02, 0.03, fit, 0.5, 0.4, 2, 1), 2 * 2 * Math.PI * 0.02 * 0.4 * 2,
                 new Passage(6e-3, 0.1, 0, 0), Math.PI * 6e-3,
                 new CheckValve(poppet), 2 * Math.PI * 8e-3,
                 new ReliefValve(poppet), 2 * Math.PI * 8e-3,

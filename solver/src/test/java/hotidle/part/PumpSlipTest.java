@@ -70,6 +70,29 @@ class PumpSlipTest {
         assertEquals(1 / 1.006, delivered(pump, 0, 50) / (SWEPT * 50), 1e-9);
     }
 
+    private static double reported(PumpChamber pump, double speed, Measure measure) {
+        Setting setting = new Setting(speed, "any", Setting.Lockup.OFF, Oil.fixed(800, 0.006), 0);
+        return pump.law(setting).measures(Reading.of(pump.form(), 0, 0, 1)).stream()
+                .filter(one -> one.measure().equals(measure))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    /** Two faces 20 µm from their pocket, 20 to 31.5 mm in diameter, turning twice as fast as the engine: μ·π·ω²·(ro⁴ − ri⁴)/(2·h). */
+    @Test
+    void whatTheOilBetweenItsFacesShearsIsPartOfThePumpsPower() {
+        PumpSlip.Face face = new PumpSlip.Face("face", Fit.same(0.01304, 0.013), 0.01, 0.01575, 0.6, 2, 2);
+        PumpChamber pump = pump(new PumpSlip(List.of(face), List.of(), 0, PumpSlip.Fitted.NONE, 1e-12, NOTHING));
+        double omega = 2 * 2 * Math.PI * 15;
+        double fourths = Math.pow(0.01575, 4) - Math.pow(0.01, 4);
+        double watts = 2 * 0.006 * Math.PI * omega * omega * fourths / (2 * 20e-6);
+        assertEquals(watts, reported(pump, 15, PumpChamber.POWER), 1e-9 * watts);
+        assertEquals(watts, reported(pump, 15, PumpSlip.FACE_DRAG), 1e-9 * watts);
+        assertEquals(watts / (2 * Math.PI * 15), reported(pump, 15, PumpChamber.TORQUE), 1e-9 * watts);
+        assertEquals(0, reported(pump, 0, PumpChamber.TORQUE), "a pump that stands shears nothing");
+    }
+
     /** Off centre by half of its clearance a gear leaks 1 + 1.5·0.5² times as much; touching, 2.5 times, kept just below. */
     @Test
     void aHubOffCentreOpensTheTipClearance() {

@@ -95,7 +95,7 @@ public final class Samples {
 
     private FaceGap faceGap() {
         double inner = decades(5e-3, 30e-3);
-        return new FaceGap(inner, inner * between(1.1, 2), fit(0.013, 10e-6, 200e-6), 0.5, between(0.1, 1), 2);
+        return new FaceGap(inner, inner * between(1.1, 2), fit(0.013, 10e-6, 200e-6), 0.5, between(0.1, 1), 2, 1);
     }
 
     private SealingRing sealingRing() {

@@ -80,7 +80,8 @@ final class Fits {
                     Fit.same(value, gap.fit().inner()),
                     gap.share(),
                     gap.sector(),
-                    gap.faces());
+                    gap.faces(),
+                    gap.turns());
         }
         if (part instanceof Bushing hub) {
             return new Bushing(

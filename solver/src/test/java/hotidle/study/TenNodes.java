@@ -84,7 +84,7 @@ public final class TenNodes {
                 "sump"));
         parts.add(Placed.of(
                 "hub-face",
-                new FaceGap(0.027, 0.036, Fit.same(0.01304, 0.013), 0.5, 1, 2),
+                new FaceGap(0.027, 0.036, Fit.same(0.01304, 0.013), 0.5, 1, 2, 1),
                 "sump",
                 Group.HUB,
                 "line",

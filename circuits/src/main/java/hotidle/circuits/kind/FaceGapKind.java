@@ -24,6 +24,7 @@ final class FaceGapKind {
     /** There is no other gap here whose faces it could have, so that it needs sizes of its own. */
     private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
             .without("there is no other part here", "faces-of")
+            .without("a gap on its own stands", "turns")
             .asked(key -> SIZES.contains(key.name()) ? key.demanded() : key);
 
     static final Kind KIND = Kind.through(
@@ -63,7 +64,15 @@ final class FaceGapKind {
                                                     .byDefault("100 %", "all round (assumed)"),
                                             Key.count("faces", "faces that leak side by side")
                                                     .byDefault("1", "one face (assumed)")
-                                                    .allowed("1", "4")),
+                                                    .allowed("1", "4"),
+                                            Key.quantity(
+                                                            "turns",
+                                                            Dimension.RATIO,
+                                                            "speed of the face over the engine's; what its oil shears all round"
+                                                                    + " belongs to the pump's power, and is counted where the faces"
+                                                                    + " have their sizes")
+                                                    .byDefault("0", "a face that stands (assumed)")
+                                                    .allowed("0", "10")),
                                     FitKeys.pocketMaterials().stream())
                             .toList(),
                     FaceGapKind::make,
@@ -79,9 +88,10 @@ final class FaceGapKind {
     private static LawText physics() {
         return LawText.of(
                         "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
-                                + " entry and exit",
+                                + " entry and exit; where it turns it takes π·μ·ω²·(ro⁴ − ri⁴)/(2·h) a face",
                         "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2 (found); entry and exit: "
-                                + LawText.SLOT_ENTRY)
+                                + LawText.SLOT_ENTRY + "; drag: C. Schaschke, Fluid Mechanics: Worked Examples for Engineers, ex. 3.20"
+                                + " (found)")
                 .checkedIn("Gap");
     }
 
@@ -140,6 +150,14 @@ final class FaceGapKind {
                         "leave " + size + " out here, or faces-of");
             }
         }
+        if (given.has("faces-of") && given.stands("turns")) {
+            given.error(
+                    ProblemCode.FACES_OF_ANOTHER_SPEED,
+                    "turns",
+                    "has a speed of its own and the faces of another gap",
+                    "the same faces turn at one speed, and their drag is counted once",
+                    "write turns at that gap");
+        }
     }
 
     private static void check(Attributes given, Kind.Context around) {
@@ -170,6 +188,7 @@ final class FaceGapKind {
                 FitKeys.pocket(faces, around, faces.number("width"), faces.number("clearance")),
                 given.number("share"),
                 given.number("sector"),
-                given.count("faces"));
+                given.count("faces"),
+                given.has("faces-of") ? 0 : given.number("turns"));
     }
 }

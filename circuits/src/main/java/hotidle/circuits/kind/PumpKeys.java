@@ -149,8 +149,9 @@ final class PumpKeys {
                 Key.quantity(
                                 "viscous-drag",
                                 Dimension.RATIO,
-                                "torque over viscosity, revolutions a second and the greatest displacement")
-                        .byDefault("2e4", "about 0.02 N.m at hot idle and 3 N.m in deep cold (assumed)")
+                                "torque of tips and mesh over viscosity, revolutions a second and the greatest displacement;"
+                                        + " of the faces too where slip-flow is given")
+                        .byDefault("5e3", "about 0.005 N.m at hot idle; with slip-flow 2e4 is nearer (assumed)")
                         .allowed("0", "1e8"),
                 Key.quantity("friction", Dimension.RATIO, "friction torque over the torque of the pressure")
                         .byDefault("5 %", "assumed")
