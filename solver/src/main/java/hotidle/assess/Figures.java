@@ -14,25 +14,26 @@ import hotidle.transmission.Transmission;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
- * What a reader asks of a state, in SI. Flows are volumes as they pass; what becomes of them is told by {@link OilBudget}.
+ * What a reader asks of a state, in SI. Flows through cooler and lubrication are volumes as they pass; what becomes of the pump's oil
+ * is counted as the pump takes it in, by {@link OilBudget}, so that it adds up to what is swept.
  *
  * @param set           set pressure commanded [Pa]; empty where none is commanded
  * @param setAtBoost    set pressure at the boost and signals actually there [Pa]; empty where none is commanded
  * @param line          line pressure [Pa]
  * @param offSeat       whether the regulator is off its seat
+ * @param stuck         whether the regulator is stuck, as the file says
  * @param secondary     what the second chamber does
  * @param charge        converter charge [Pa]; empty without a converter
  * @param cooler        flow through the cooler [m³/s]; empty without one
  * @param lube          flow of all lube branches [m³/s]
  * @param slip          flow that slips back in the pump, less what the tips drag forward [m³/s]
- * @param leaks         oil lost outside the pump, shut lands included, by heading [m³/s]
+ * @param leaks         oil lost outside the pump, shut lands to the sump included, by heading [m³/s]
  * @param used          oil that does something on its way to the sump, by heading [m³/s]
- * @param recirculated  oil sent back to the pump's inlet by the regulator's open lands [m³/s]
+ * @param recirculated  oil that comes back to the pump's inlet past the regulator, its lands open or shut [m³/s]
  * @param spilled       oil that an open relief valve lets go [m³/s]
- * @param swept         what the pump displaces [m³/s]
+ * @param swept         what the pump displaces, as far as it fills [m³/s]
  * @param filling       of the pump [-]
  * @param hub          what the hub bushing carries, and on what film; empty without one
  * @param pumpPower     that the pump takes from the engine: all chambers, faces that turn and the film that its hub runs on [W]
@@ -43,6 +44,7 @@ public record Figures(
         OptionalDouble setAtBoost,
         double line,
         boolean offSeat,
+        boolean stuck,
         Secondary secondary,
         OptionalDouble charge,
         OptionalDouble cooler,
@@ -69,9 +71,13 @@ public record Figures(
     /** What the regulator does. */
     public enum Regulator {
         NOT_COMMANDED,
+        /** It stands where it is, whatever the line does. */
+        STUCK,
         ON_ITS_SEAT,
         OFF_ITS_SEAT_BUT_LOW,
         REGULATING,
+        /** It cannot let go of the oil, so that the line stands far above the pressure commanded. */
+        FAR_ABOVE,
         /** A lifted relief valve of the line is the graver news, whatever the regulator does. */
         RELIEF_OPEN
     }
@@ -128,6 +134,7 @@ public record Figures(
                         .orElse(OptionalDouble.empty()),
                 state.pressure(roles.line()),
                 offSeat(roles, state),
+                roles.regulating().isPresent() && roles.spool().stuck().isPresent(),
                 secondary(roles, state, x),
                 roles.converter()
                         .map(placed -> state.measure(placed.name(), Converter.CHARGE))
@@ -138,11 +145,11 @@ public record Figures(
                 roles.lube().stream()
                         .mapToDouble(placed -> state.flow(placed.name()))
                         .sum(),
-                budget.volume(OilBudget.Fate.SLIP),
-                budget.volumes(OilBudget.Fate.LEAK),
-                budget.volumes(OilBudget.Fate.USED),
-                budget.volume(OilBudget.Fate.RECIRCULATED),
-                budget.volume(OilBudget.Fate.SPILLED),
+                budget.flow(OilBudget.Fate.SLIP),
+                budget.flows(OilBudget.Fate.LEAK),
+                budget.flows(OilBudget.Fate.USED),
+                budget.flow(OilBudget.Fate.RECIRCULATED),
+                budget.flow(OilBudget.Fate.SPILLED),
                 budget.displaced(),
                 roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
                 roles.hub().map(placed -> Hub.of(placed.name(), state)),
@@ -201,15 +208,21 @@ public record Figures(
         if (!commanded()) {
             return Regulator.NOT_COMMANDED;
         }
+        if (stuck) {
+            return Regulator.STUCK;
+        }
         if (!offSeat) {
             return Regulator.ON_ITS_SEAT;
         }
-        return line < set.getAsDouble() ? Regulator.OFF_ITS_SEAT_BUT_LOW : Regulator.REGULATING;
+        if (line < set.getAsDouble()) {
+            return Regulator.OFF_ITS_SEAT_BUT_LOW;
+        }
+        return farAboveSet() ? Regulator.FAR_ABOVE : Regulator.REGULATING;
     }
 
     /** How closely the slip is known. */
     public SlipBand slipBand() {
-        return SlipBand.of(swept * filling, slip);
+        return SlipBand.of(swept, slip);
     }
 
     /** Whether the pump fills in part only. */
@@ -232,22 +245,17 @@ public record Figures(
         return commanded() && line >= set.getAsDouble() * FAR_ABOVE;
     }
 
-    /** Whether the regulator gives oil back to the pump, which changes what counts as a leak. */
-    public boolean givesOilBack() {
-        return recirculated > 0;
-    }
-
-    /** Whether some of these states give oil back to the pump and others do not. */
-    public static boolean someGiveOilBack(Stream<Figures> figures) {
-        return figures.map(Figures::givesOilBack).distinct().count() > 1;
-    }
-
     /** All oil lost to worn fits outside the pump [m³/s]. */
     public double leak() {
         return leaks.values().stream().mapToDouble(Double::doubleValue).sum();
     }
 
-    /** Whether line pressure is at least the set pressure commanded, with the regulator off its seat. */
+    /** All oil lost, in the pump and outside it [m³/s]: that of {@link OilBudget#lost}. */
+    public double lost() {
+        return slip + leak();
+    }
+
+    /** Whether line pressure is at least the set pressure commanded, with the regulator off its seat: no oil is short there. */
     public boolean regulated() {
         return offSeat && commanded() && line >= set.getAsDouble();
     }

@@ -37,11 +37,11 @@ public record OilBudget(double displaced, List<Path> paths) {
     public enum Fate {
         /** Slips back in the pump. */
         SLIP,
-        /** Is lost past a fit. */
+        /** Is lost past a fit to the sump. */
         LEAK,
         /** Does something on its way to the sump. */
         USED,
-        /** Is sent back to the inlet by the regulator. */
+        /** Comes back to the inlet past a valve, its land open or shut: it is still there to be pumped. */
         RECIRCULATED,
         /** Is spilled by relief and limit valves. */
         SPILLED
@@ -55,15 +55,8 @@ public record OilBudget(double displaced, List<Path> paths) {
      * @param group  heading under which it is booked
      * @param fate   what becomes of it
      * @param flow   counted as the pump takes it in [m³/s], below zero where oil comes in
-     * @param volume the same as it passes, at the pressure and temperature there [m³/s]
-     * @param back   whether it ends at the pump's inlet, not in the sump
      */
-    public record Path(String part, String name, Group group, Fate fate, double flow, double volume, boolean back) {
-
-        /** A path that ends in the sump. */
-        public Path(String part, String name, Group group, Fate fate, double flow, double volume) {
-            this(part, name, group, fate, flow, volume, false);
-        }
+    public record Path(String part, String name, Group group, Fate fate, double flow) {
 
         /** Name of part and path. */
         public String key() {
@@ -97,25 +90,12 @@ public record OilBudget(double displaced, List<Path> paths) {
                     displaced += flow;
                 } else {
                     double sign = inlets.contains(stream.from()) ? -1 : 1;
-                    paths.add(new Path(
-                            placed.name(),
-                            stream.name(),
-                            placed.group(),
-                            Fate.SLIP,
-                            sign * flow,
-                            sign * stream.volume()));
+                    paths.add(new Path(placed.name(), stream.name(), placed.group(), Fate.SLIP, sign * flow));
                 }
             } else {
                 end(placed, stream, roles.sumps(), inlets, state).ifPresent(end -> {
                     double sign = end.backwards ? -1 : 1;
-                    paths.add(new Path(
-                            placed.name(),
-                            stream.name(),
-                            end.group,
-                            end.fate,
-                            sign * flow,
-                            sign * stream.volume(),
-                            inlets.contains(stream.to()) || inlets.contains(stream.from())));
+                    paths.add(new Path(placed.name(), stream.name(), end.group, end.fate, sign * flow));
                 });
             }
         }
@@ -143,24 +123,23 @@ public record OilBudget(double displaced, List<Path> paths) {
     }
 
     /**
-     * A land that is shut leaks, whatever it does when open; but what a valve's shut lands let back to the pump costs nothing once
-     * another of them gives oil back, for the pump then has oil to spare. A relief valve leaks until it lifts. A hole that
-     * was drilled is no leak.
+     * A land to the sump that is shut leaks, whatever it does when open. What a valve lets back to the pump is counted as one, its
+     * lands open or shut, so that nothing leaps where a land opens. A relief valve leaks until it lifts. A hole that was
+     * drilled is no leak.
      */
     private static End fate(
             Placed placed, Solution.PartStream stream, Set<String> inlets, boolean backwards, Solution state) {
         if (placed.part() instanceof SpoolValve valve) {
-            double x = state.own(placed.name(), "position");
-            boolean back = inlets.contains(stream.to()) || inlets.contains(stream.from());
-            boolean open = valve.openings().stream()
-                    .filter(opening -> back
-                            ? inlets.contains(placed.nodes().get(opening.to()))
-                            : opening.name().equals(stream.name()))
-                    .anyMatch(opening -> opening.opensUp() ? x > opening.edge() : x < opening.edge());
-            if (!open) {
-                return new End(Group.VALVE_BODY, Fate.LEAK, backwards);
+            if (inlets.contains(stream.to()) || inlets.contains(stream.from())) {
+                return new End(placed.group(), Fate.RECIRCULATED, backwards);
             }
-            return new End(placed.group(), back ? Fate.RECIRCULATED : Fate.USED, backwards);
+            double x = state.own(placed.name(), "position");
+            boolean open = valve.openings().stream()
+                    .filter(opening -> opening.name().equals(stream.name()))
+                    .anyMatch(opening -> opening.opensUp() ? x > opening.edge() : x < opening.edge());
+            return open
+                    ? new End(placed.group(), Fate.USED, backwards)
+                    : new End(Group.VALVE_BODY, Fate.LEAK, backwards);
         }
         if (placed.part() instanceof ReliefValve) {
             boolean open = state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0;
@@ -182,18 +161,13 @@ public record OilBudget(double displaced, List<Path> paths) {
         return state.conditions().setting(whose).oil().density(pressure);
     }
 
-    /** Volumes of a fate as they pass, by heading [m³/s]. */
-    Map<Group, Double> volumes(Fate fate) {
-        Map<Group, Double> volumes = new EnumMap<>(Group.class);
+    /** All oil of a fate by heading [m³/s]. */
+    Map<Group, Double> flows(Fate fate) {
+        Map<Group, Double> flows = new EnumMap<>(Group.class);
         paths.stream()
                 .filter(path -> path.fate() == fate)
-                .forEach(path -> volumes.merge(path.group(), path.volume(), Double::sum));
-        return volumes;
-    }
-
-    /** Volume of a fate as it passes [m³/s]. */
-    double volume(Fate fate) {
-        return volumes(fate).values().stream().mapToDouble(Double::doubleValue).sum();
+                .forEach(path -> flows.merge(path.group(), path.flow(), Double::sum));
+        return flows;
     }
 
     /** All oil of a fate [m³/s]. */
@@ -204,21 +178,12 @@ public record OilBudget(double displaced, List<Path> paths) {
                 .sum();
     }
 
-    /** Slip and leaks: what the pump delivers for nothing [m³/s]. */
+    /**
+     * Oil lost [m³/s]: all that slips back in the pump and all that leaks past fits to the sump. What comes back to the inlet past a
+     * valve is not lost. The one count of it; whatever tells a loss of a state tells this.
+     */
     public double lost() {
         return flow(Fate.SLIP) + flow(Fate.LEAK);
-    }
-
-    /**
-     * Slip and leaks but for what shut lands let back to the pump's inlet [m³/s]. That counts as a leak only while no land of the same
-     * valve is open to there; without it, builds are counted alike whatever their regulator does.
-     */
-    public double lostAlike() {
-        return flow(Fate.SLIP)
-                + paths.stream()
-                        .filter(path -> path.fate() == Fate.LEAK && !path.back())
-                        .mapToDouble(Path::flow)
-                        .sum();
     }
 
     /** Whether a path is too small for a line of its own; a lube branch never is, for a starved one is news. */

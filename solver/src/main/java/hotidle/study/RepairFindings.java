@@ -20,9 +20,9 @@ public record RepairFindings(
     public enum Gain {
         /** Line pressure up to the set pressure, where that is not held. */
         LINE,
-        /** Oil for the lubrication, where the line is held. */
-        LUBRICATION,
-        /** Less oil lost, where the lubrication stays as it is too. */
+        /** Oil for what is served least of converter, cooler and lubrication, where the line is held and one of them is short. */
+        SERVED,
+        /** Less oil lost, where they have what they need too. */
         OIL
     }
 
@@ -63,7 +63,7 @@ public record RepairFindings(
         NONE
     }
 
-    /** A change of the lubrication below this share is none; chosen, below it a table hardly shows it [-]. */
+    /** A change below this share is none; chosen, below it a table hardly shows it [-]. */
     private static final double SAME = 0.02;
 
     /** A repair that wins this share of what the best one wins is as good as it; chosen [-]. */
@@ -107,13 +107,13 @@ public record RepairFindings(
         if (!before.regulated()) {
             return Gain.LINE;
         }
-        return Math.abs(after.lube() - before.lube()) > SAME * before.lube() ? Gain.LUBRICATION : Gain.OIL;
+        return after.served() - before.served() > SAME * before.served() ? Gain.SERVED : Gain.OIL;
     }
 
     private static double won(Gain gain, Repairs.Effect before, Repairs.Effect after) {
         return switch (gain) {
             case LINE -> after.held() - before.held();
-            case LUBRICATION -> after.lube() - before.lube();
+            case SERVED -> after.served() - before.served();
             case OIL -> before.lost() - after.lost();
         };
     }

@@ -65,6 +65,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      * @param lube      flow of all lube branches [m³/s]
      * @param lost      slip and leaks [m³/s]
      * @param starved   what gets less than it needs, of converter, cooler and lube branches
+     * @param served    what the one of those gets that is served least, over what it needs [-], 0 to 1; 1 where none is short
      * @param onset     onset of regulation [rev/s]; empty where there is none
      */
     public record Effect(
@@ -74,6 +75,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             double lube,
             double lost,
             List<String> starved,
+            double served,
             OptionalDouble onset) {
 
         public Effect {
@@ -89,9 +91,12 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
     /** A repair and what the unit does after it. */
     public record Step(Repair repair, Effect after) {}
 
-    /** More line pressure first, up to the set pressure; then more lubrication; then less oil lost. */
+    /**
+     * More line pressure first, up to the set pressure; then more of what the consumer served least needs; then less oil lost. A line
+     * that is held and consumers that have what they need win nothing by more of it.
+     */
     static final Comparator<Effect> BETTER = Comparator.comparingDouble(Effect::held)
-            .thenComparingDouble(Effect::lube)
+            .thenComparingDouble(Effect::served)
             .thenComparing(Comparator.comparingDouble(Effect::lost).reversed());
 
     public Repairs {
@@ -156,7 +161,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
 
     private static boolean wins(Effect before, Effect after) {
         return after.held() > before.held() * (1 + NOTHING)
-                || after.lube() > before.lube() * (1 + NOTHING)
+                || after.served() > before.served() * (1 + NOTHING)
                 || after.lost() < before.lost() * (1 - NOTHING);
     }
 
@@ -226,13 +231,18 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
         private Effect effect(Transmission unit, Solution state, boolean onset) {
             Assessment assessed = Assessment.of(unit, duty, state);
             Figures figures = assessed.figures();
+            List<Margin> starved = assessed.starved();
             return new Effect(
                     figures.line(),
                     figures.set().orElse(Double.NaN),
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
-                    assessed.budget().lost(),
-                    assessed.starved().stream().map(Margin::part).toList(),
+                    figures.lost(),
+                    starved.stream().map(Margin::part).toList(),
+                    starved.stream()
+                            .mapToDouble(margin -> Math.max(0, margin.value() / margin.needed()))
+                            .min()
+                            .orElse(1),
                     onset && unit.commanded().isPresent()
                             ? SpeedSweep.rising(unit, duty, speeds, slowest).onset()
                             : OptionalDouble.empty());

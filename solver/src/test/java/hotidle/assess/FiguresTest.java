@@ -12,7 +12,6 @@ import hotidle.result.Solution;
 import hotidle.study.TenNodes;
 import hotidle.transmission.Transmission;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What the figures of a state say of its line. */
@@ -80,16 +79,38 @@ class FiguresTest {
         assertFalse(new Figures.Hub(900, OptionalDouble.of(3e-6)).metalContact());
     }
 
-    private static Figures givingBack(double recirculated) {
-        return MadeFigures.of(OptionalDouble.of(10 * BAR), 10 * BAR, true, 1, false, recirculated);
+    /** What the file says is stuck regulates nothing, wherever the line happens to stand. */
+    @Test
+    void aStuckRegulatorIsNeverCalledRegulating() {
+        for (double line : new double[] {7, 10, 10.4, 20}) {
+            Figures stuck = MadeFigures.of(OptionalDouble.of(10 * BAR), line * BAR, true, 1, false, true);
+            assertEquals(Figures.Regulator.STUCK, stuck.regulator(), line + " bar");
+        }
+        Figures seated = MadeFigures.of(OptionalDouble.of(10 * BAR), 7 * BAR, false, 1, false, true);
+        assertEquals(Figures.Regulator.STUCK, seated.regulator());
+        Figures lifted = MadeFigures.of(OptionalDouble.of(10 * BAR), 20 * BAR, true, 1, true, true);
+        assertEquals(Figures.Regulator.RELIEF_OPEN, lifted.regulator());
     }
 
-    /** Shut lands count as leaks in some states and not in others only where some give oil back and others do not. */
     @Test
-    void aSweepMixesStatesThatGiveOilBackWithOthersOnlyWhereBothAreThere() {
-        assertTrue(Figures.someGiveOilBack(Stream.of(givingBack(0), givingBack(1e-4))));
-        assertFalse(Figures.someGiveOilBack(Stream.of(givingBack(2e-4), givingBack(1e-4))));
-        assertFalse(Figures.someGiveOilBack(Stream.of(givingBack(0), givingBack(0))));
-        assertFalse(Figures.someGiveOilBack(Stream.of()));
+    void aRegulatorThatCannotLetGoOfTheOilIsNotCalledRegulating() {
+        assertEquals(Figures.Regulator.REGULATING, held(12.4 * BAR, true).regulator());
+        assertEquals(Figures.Regulator.FAR_ABOVE, held(12.5 * BAR, true).regulator());
+    }
+
+    /** A pump that fills by half: what it sweeps is what it takes in, and the band is of that. */
+    @Test
+    void theBandOfAStarvedPumpIsThatOfWhatItTakesIn() {
+        Transmission unit = TenNodes.worn(1);
+        Solution state = new SteadySolver(unit.network())
+                .solve(unit.conditions(unit.duties().get(0)).atSpeed(400))
+                .state()
+                .orElseThrow();
+        Figures figures = Figures.of(unit, state);
+        assertTrue(figures.filling() < 0.9, "filled to " + figures.filling());
+        assertEquals(
+                SlipBand.of(OilBudget.of(unit, state).displaced(), figures.slip()),
+                figures.slipBand(),
+                "counted once as far as it fills");
     }
 }

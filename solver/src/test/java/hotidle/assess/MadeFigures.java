@@ -4,24 +4,25 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Figures for the tests of which only the line and what is given back matter; all else is zero or not there. */
+/** Figures for the tests of which only the line and its regulator matter; all else is zero or not there. */
 final class MadeFigures {
 
     private MadeFigures() {}
 
     /** A line [Pa] under a set pressure [Pa]. */
     static Figures of(OptionalDouble set, double line, boolean offSeat, double filling, boolean relief) {
-        return of(set, line, offSeat, filling, relief, 0);
+        return of(set, line, offSeat, filling, relief, false);
     }
 
-    /** The same with oil that goes back to the pump [m³/s]. */
+    /** The same with a regulator that may be stuck. */
     static Figures of(
-            OptionalDouble set, double line, boolean offSeat, double filling, boolean relief, double recirculated) {
+            OptionalDouble set, double line, boolean offSeat, double filling, boolean relief, boolean stuck) {
         return new Figures(
                 set,
                 set,
                 line,
                 offSeat,
+                stuck,
                 Figures.Secondary.NONE,
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
@@ -29,7 +30,7 @@ final class MadeFigures {
                 0,
                 Map.of(),
                 Map.of(),
-                recirculated,
+                0,
                 0,
                 0,
                 filling,

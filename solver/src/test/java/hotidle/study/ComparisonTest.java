@@ -81,8 +81,8 @@ class ComparisonTest {
 
     @Test
     void whatShutLandsLetBackIsNoLossThatARepairWouldSave() {
-        double fresh = cell(FRESH).assessed().orElseThrow().budget().lostAlike();
-        double worn = cell(WORN).assessed().orElseThrow().budget().lostAlike();
+        double fresh = cell(FRESH).assessed().orElseThrow().budget().lost();
+        double worn = cell(WORN).assessed().orElseThrow().budget().lost();
         assertTrue(worn > fresh && fresh > 0);
     }
 }

@@ -14,8 +14,13 @@ import org.junit.jupiter.api.Test;
 class RepairFindingsTest {
 
     private static Repairs.Effect effect(double line, boolean regulated, double lube, double lost, String... starved) {
+        return served(line, regulated, lube, lost, starved.length == 0 ? 1 : 0.5, starved);
+    }
+
+    private static Repairs.Effect served(
+            double line, boolean regulated, double lube, double lost, double served, String... starved) {
         return new Repairs.Effect(
-                line * 1e3, 1e6, regulated, lube * 1e-6, lost * 1e-6, List.of(starved), OptionalDouble.empty());
+                line * 1e3, 1e6, regulated, lube * 1e-6, lost * 1e-6, List.of(starved), served, OptionalDouble.empty());
     }
 
     private static final Repairs.Effect LOW = effect(600, false, 20, 400, "converter");
@@ -65,20 +70,40 @@ class RepairFindingsTest {
         assertEquals(1, best.near().size());
     }
 
+    /** What has enough wins nothing by more; then the oil saved is what a repair wins. */
     @Test
-    void withTheLineHeldLubricationCountsAndWithThatHeldOilDoes() {
+    void withTheLineHeldWhatIsShortOfOilCountsAndWithAllServedOilDoes() {
+        Repairs.Effect shortOfOil = served(1000, true, 40, 200, 0.8, "cooler");
         assertEquals(
-                RepairFindings.Gain.LUBRICATION,
-                of(alone(HELD, step("converter limit", effect(1000, true, 42, 190))))
+                RepairFindings.Gain.SERVED,
+                of(alone(shortOfOil, step("converter limit", served(1000, true, 40, 200, 0.9, "cooler"))))
                         .best()
                         .orElseThrow()
                         .gain());
         assertEquals(
                 RepairFindings.Gain.OIL,
-                of(alone(HELD, step("bore", effect(1000, true, 40.1, 190))))
+                of(alone(shortOfOil, step("bore", served(1000, true, 40, 190, 0.801, "cooler"))))
                         .best()
                         .orElseThrow()
                         .gain());
+        assertEquals(
+                RepairFindings.Gain.OIL,
+                of(alone(HELD, step("bore", effect(1000, true, 44, 190))))
+                        .best()
+                        .orElseThrow()
+                        .gain());
+    }
+
+    /** The line is held and all is served: what saves most oil is first, whatever it does to pressure above the set one. */
+    @Test
+    void withTheLineHeldTheRepairThatSavesMostOilIsTheBetterOne() {
+        Repairs.Effect pressure = effect(1040, true, 41, 195);
+        Repairs.Effect oil = effect(1010, true, 40, 150);
+        assertTrue(Repairs.BETTER.compare(oil, pressure) > 0);
+        Repairs.Effect serves = served(1000, true, 39, 199, 1);
+        Repairs.Effect starves = served(1000, true, 42, 100, 0.9, "cooler");
+        assertTrue(Repairs.BETTER.compare(serves, starves) > 0, "a consumer that is short comes before oil");
+        assertTrue(Repairs.BETTER.compare(effect(990, false, 40, 100), serves) < 0, "a line that is low before both");
     }
 
     @Test

@@ -48,7 +48,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
                             is.set().orElse(Double.NaN))
                     .ifPresent(all::add);
         }
-        moved("oil lost", Quantity.FLOW, was.slip() + was.leak(), is.slip() + is.leak())
+        moved("oil lost", Quantity.FLOW, was.lost(), is.lost())
                 .ifPresent(all::add);
         if (lubricated) {
             moved("lubrication", Quantity.FLOW, was.lube(), is.lube()).ifPresent(all::add);

@@ -13,7 +13,6 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LockupPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.assess.Doubt;
-import hotidle.assess.Figures;
 import hotidle.assess.FiguresChange;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
@@ -120,9 +119,6 @@ public record CompareAnswer(
             text.append(table(duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
-        boolean someBack =
-                Figures.someGiveOilBack(comparison.cells().stream().flatMap(cell -> cell.figures().stream()));
-        text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "");
         text.append("\nIn plain words\n");
         new CompareSentences(described, comparison, units)
                 .all()

@@ -8,7 +8,6 @@ import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
-import hotidle.assess.OilBudget;
 import hotidle.study.Comparison;
 import hotidle.study.RunningFilm;
 import java.util.ArrayList;
@@ -98,15 +97,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
     }
 
     private String lost(Comparison.BuildAtDuty cell) {
-        return Quantity.FLOW.number(units, lostAlike(cell));
-    }
-
-    /** Slip and leaks so counted that builds are like for like [m³/s]; NaN where they are not known. */
-    static double lostAlike(Comparison.BuildAtDuty cell) {
-        return cell.assessed()
-                .map(assessed -> assessed.budget())
-                .map(OilBudget::lostAlike)
-                .orElse(Double.NaN);
+        return Quantity.FLOW.number(units, figures(cell).lost());
     }
 
     private String film(Comparison.BuildAtDuty cell) {

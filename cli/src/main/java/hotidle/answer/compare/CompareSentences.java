@@ -7,6 +7,7 @@ import hotidle.answer.phrase.HeldLinePhrase;
 import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.PumpPowerPhrase;
+import hotidle.answer.phrase.RegulatorPhrase;
 import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
@@ -85,9 +86,13 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
         OptionalDouble lube = cell.roles().lube().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(f.lube());
         String shortOf = String.join(", ", shortOfOil(cell));
         double set = f.set().orElseThrow();
-        return f.regulated()
-                ? phrase.held(build, f.farAboveSet(), set, duty().name(), f.line(), lube, shortOf)
-                : phrase.notHeld(build, set, duty().name(), f.line(), !f.offSeat(), f.reliefOpen(), lube, shortOf);
+        boolean reached = f.regulated() || f.stuck() && !f.low();
+        return joined(
+                reached
+                        ? phrase.held(build, f.farAboveSet(), set, duty().name(), f.line(), lube, shortOf)
+                        : phrase.notHeld(
+                                build, set, duty().name(), f.line(), !f.offSeat(), f.reliefOpen(), lube, shortOf),
+                f.stuck() ? RegulatorPhrase.STUCK : "");
     }
 
     /** Duty points at which the line stands far above what is commanded. */

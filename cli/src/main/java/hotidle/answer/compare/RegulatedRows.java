@@ -49,7 +49,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
                         Quantity.FLOW,
                         f -> f.slipBand().nominal()),
                 figure("  lost to leaks", Quantity.FLOW, Figures::leak),
-                figure("  back to the inlet at the regulator", Quantity.FLOW, Figures::recirculated),
+                figure("  back to the inlet past the regulator", Quantity.FLOW, Figures::recirculated),
                 figure(pilots(any), Quantity.FLOW, f -> f.used().getOrDefault(Group.SOLENOIDS, 0.0))));
         if (roles.hub().isPresent()) {
             rows.addAll(new HubRows(units).all());

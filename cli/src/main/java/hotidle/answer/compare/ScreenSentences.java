@@ -127,12 +127,7 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
         Figures is = after.figures().orElseThrow();
         List<String> all = new ArrayList<>();
         moved(all, CompareScreenPhrase.GAUGE_MOVES, Quantity.PRESSURE, was.line(), is.line());
-        moved(
-                all,
-                CompareScreenPhrase.LOST,
-                Quantity.FLOW,
-                CompareFigures.lostAlike(before),
-                CompareFigures.lostAlike(after));
+        moved(all, CompareScreenPhrase.LOST, Quantity.FLOW, was.lost(), is.lost());
         OnsetShift shift = after.onsetSince(before);
         CompareFigures figures = new CompareFigures(comparison, units);
         if (shift == OnsetShift.MOVED) {

@@ -14,6 +14,7 @@ public record AfterRecord(
         double setPressurePa,
         boolean regulated,
         List<String> starved,
+        double servedLeast,
         @JsonProperty("lube_m3_s") double lube,
         @JsonProperty("lost_m3_s") double lost,
         OptionalDouble onsetRpm) {
@@ -24,6 +25,7 @@ public record AfterRecord(
                 effect.set(),
                 effect.regulated(),
                 effect.starved(),
+                effect.served(),
                 effect.lube(),
                 effect.lost(),
                 Rpm.of(effect.onset()));

@@ -12,6 +12,7 @@ import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.OilLostPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
+import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.result.Outcome;
 import hotidle.study.LeakStudy;
@@ -82,6 +83,7 @@ public record LeaksAnswer(
     private String line(Repairs.Effect now) {
         String line = LinePressurePhrase.of(units, now.line(), now.set());
         double sump = duty.temperatures().get("sump");
+        Figures figures = assessed.orElseThrow().figures();
         return Double.isNaN(now.set())
                 ? DutyLinePhrase.uncommanded(unit.build(), duty.name(), duty.speed(), duty.range(), sump, line, units)
                 : DutyLinePhrase.commanded(
@@ -92,7 +94,8 @@ public record LeaksAnswer(
                         sump,
                         line,
                         now.set(),
-                        now.regulated(),
+                        figures.regulator(),
+                        figures.low(),
                         units);
     }
 

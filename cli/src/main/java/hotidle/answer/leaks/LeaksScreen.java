@@ -80,14 +80,20 @@ record LeaksScreen(
     }
 
     private TextTable order(int rows) {
-        TextTable table = new TextTable(List.of(RepairPhrase.SHORT_ORDER, "line"));
+        boolean held = found.repairs().before().regulated();
+        TextTable table = new TextTable(List.of(
+                RepairPhrase.SHORT_ORDER,
+                held ? RepairPhrase.LOST + " [" + Quantity.FLOW.in(units).unit() + "]" : "line"));
         List<Repairs.Step> order = found.repairs().order();
         for (int i = 0; i < Math.min(rows, order.size()); i++) {
             Repairs.Effect after = order.get(i).after();
             boolean holds = found.findings().marks().get(i) == RepairFindings.Mark.HOLDS;
             table.add(List.of(
                     (i + 1) + ". " + order.get(i).repair().name(),
-                    LinePressurePhrase.of(units, after.line(), after.set()) + (holds ? RepairPhrase.HELD : "")));
+                    held
+                            ? Quantity.FLOW.number(units, after.lost())
+                            : LinePressurePhrase.of(units, after.line(), after.set())
+                                    + (holds ? RepairPhrase.HELD : "")));
         }
         return table;
     }

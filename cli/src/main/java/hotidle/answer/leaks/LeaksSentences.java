@@ -78,7 +78,11 @@ record LeaksSentences(
 
     private String lost() {
         String now = OilLostPhrase.lost(
-                budget.displaced(), budget.flow(OilBudget.Fate.SLIP), budget.flow(OilBudget.Fate.LEAK), units);
+                        budget.displaced(), budget.flow(OilBudget.Fate.SLIP), budget.flow(OilBudget.Fate.LEAK), units)
+                + OilLostPhrase.back(
+                        budget.flow(OilBudget.Fate.RECIRCULATED),
+                        commanded && !repairs.before().regulated(),
+                        units);
         return repairs.all()
                 .map(all -> now + " " + OilLostPhrase.asNew(all.lost(), line(all), units))
                 .orElse(now);
@@ -103,7 +107,7 @@ record LeaksSentences(
     private static String word(RepairFindings.Gain gain) {
         return switch (gain) {
             case LINE -> "line";
-            case LUBRICATION -> "lubrication";
+            case SERVED -> RepairPhrase.SERVED_LEAST;
             case OIL -> "oil lost";
         };
     }
@@ -111,7 +115,7 @@ record LeaksSentences(
     private String shown(RepairFindings.Gain gain, Repairs.Effect effect) {
         return switch (gain) {
             case LINE -> line(effect);
-            case LUBRICATION -> Quantity.FLOW.with(units, effect.lube());
+            case SERVED -> RepairPhrase.ofNeed(effect.served());
             case OIL -> Quantity.FLOW.with(units, effect.lost());
         };
     }

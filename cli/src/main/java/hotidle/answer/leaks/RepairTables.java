@@ -53,7 +53,8 @@ record RepairTables(
 
     private TextTable table() {
         TextTable table =
-                new TextTable(known(List.of("repair", "from", "to new", "line"), "lube", RepairPhrase.HOLDS_FROM));
+                new TextTable(known(
+                        List.of("repair", "from", "to new", "line", RepairPhrase.LOST), "lube", RepairPhrase.HOLDS_FROM));
         row(table, RepairPhrase.AS_IS, "", "", repairs.before());
         return table;
     }
@@ -94,7 +95,12 @@ record RepairTables(
 
     private void row(TextTable table, String name, String from, String to, Repairs.Effect after) {
         table.add(known(
-                List.of(name, from, to, LinePressurePhrase.of(units, after.line(), after.set())),
+                List.of(
+                        name,
+                        from,
+                        to,
+                        LinePressurePhrase.of(units, after.line(), after.set()),
+                        Quantity.FLOW.with(units, after.lost())),
                 Quantity.FLOW.with(units, after.lube()),
                 onset(after)));
     }

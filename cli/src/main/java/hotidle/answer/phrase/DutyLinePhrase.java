@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import hotidle.assess.Figures;
 
 /** A build at a duty point and the line pressure that it has there, in one line. */
 public final class DutyLinePhrase {
@@ -32,7 +33,8 @@ public final class DutyLinePhrase {
      * @param sump  temperature [K]
      * @param line  pressure, in words
      * @param set   set pressure [Pa]
-     * @param held  whether the regulator holds it
+     * @param does  what the regulator does
+     * @param low   whether the line stands below the set pressure
      */
     public static String commanded(
             String build,
@@ -42,10 +44,21 @@ public final class DutyLinePhrase {
             double sump,
             String line,
             double set,
-            boolean held,
+            Figures.Regulator does,
+            boolean low,
             Quantity.UnitSystem units) {
         return begun(build, duty, speed, range, sump, line, units) + " of the " + Quantity.PRESSURE.with(units, set)
-                + " commanded" + (held ? ", regulated" : ", NOT HELD") + ".";
+                + " commanded" + (low ? ", NOT HELD" : "") + regulator(does, low) + ".";
+    }
+
+    private static String regulator(Figures.Regulator does, boolean low) {
+        return switch (does) {
+            case STUCK -> ", regulator STUCK";
+            case RELIEF_OPEN -> ", relief valve open";
+            case FAR_ABOVE -> ", FAR ABOVE it";
+            case REGULATING -> ", regulated";
+            case ON_ITS_SEAT, OFF_ITS_SEAT_BUT_LOW, NOT_COMMANDED -> low ? "" : ", NOT HELD";
+        };
     }
 
     private static String begun(

@@ -13,7 +13,7 @@ public final class FatePhrase {
             case SLIP -> "pump slip";
             case LEAK -> "leaks";
             case USED -> "used";
-            case RECIRCULATED -> "sent back to the inlet by the regulator";
+            case RECIRCULATED -> "back to the inlet past the regulator";
             case SPILLED -> "spilled by relief and limit valves";
         };
     }

@@ -38,6 +38,19 @@ public final class OilLostPhrase {
     }
 
     /**
+     * What comes back to the inlet past the regulator, behind {@link #lost}; nothing where none does.
+     *
+     * @param back [m³/s]
+     * @param low  whether the line is not held, so that it lacks that oil
+     */
+    public static String back(double back, boolean low, Quantity.UnitSystem units) {
+        return back > 0
+                ? " Besides, " + Quantity.FLOW.with(units, back) + " comes back to its inlet past the regulator"
+                        + (low ? ", past shut lands too: the line lacks it." : ".")
+                : "";
+    }
+
+    /**
      * How much would be with every fit as new.
      *
      * @param lost [m³/s]

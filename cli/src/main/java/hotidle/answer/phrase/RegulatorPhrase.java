@@ -5,6 +5,9 @@ import hotidle.assess.Figures;
 /** What the regulator does, in a few words. */
 public final class RegulatorPhrase {
 
+    /** Behind what is said of a line whose regulator is stuck. */
+    public static final String STUCK = "Its regulator is stuck: it does not regulate.";
+
     private RegulatorPhrase() {}
 
     /**
@@ -19,6 +22,8 @@ public final class RegulatorPhrase {
                     case ON_ITS_SEAT -> "on its seat";
                     case OFF_ITS_SEAT_BUT_LOW -> "off its seat but low";
                     case REGULATING -> "regulating";
+                    case STUCK -> "stuck";
+                    case FAR_ABOVE -> "far above its set pressure";
                     case RELIEF_OPEN -> "relief open";
                 };
         return inletStarved ? does + ", inlet starved" : does;

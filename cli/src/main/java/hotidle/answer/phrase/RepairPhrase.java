@@ -20,6 +20,17 @@ public final class RepairPhrase {
     /** Above a column of speeds from which the line is held. */
     public static final String HOLDS_FROM = "from rpm";
 
+    /** What a repair changes where the line is held and a consumer is short of oil. */
+    public static final String SERVED_LEAST = "what is served least gets";
+
+    /** How much of its need a consumer gets [-]. */
+    public static String ofNeed(double share) {
+        return Math.round(100 * share) + " % of its need";
+    }
+
+    /** Above a column of the oil that is lost after each repair. */
+    public static final String LOST = "lost";
+
     /** In a cell behind the line pressure that is held with that repair first. */
     public static final String HELD = ", held";
 
@@ -29,8 +40,8 @@ public final class RepairPhrase {
     /** Beneath the tables of repairs. */
     public static final String LEGEND =
             "A repair brings a fit back to the size that the circuit file gives as new. The order takes the repair that adds most"
-                    + " line pressure up to the set pressure, then most lubrication, then saves most oil; hours and prices are not"
-                    + " counted. A bore is brought back by a sleeve, or by an oversize valve with the same clearance. From rpm: the"
+                    + " line pressure up to the set pressure; where the line is held, the one that gives most to what is served"
+                    + " least while it is short of oil, else the one that saves most oil. Hours and prices are not counted. A bore is brought back by a sleeve, or by an oversize valve with the same clearance. From rpm: the"
                     + " engine speed from which the line holds its set pressure.";
 
     /** Beneath them where the pump has two chambers. */
@@ -62,7 +73,7 @@ public final class RepairPhrase {
      * The best one.
      *
      * @param job  in words
-     * @param what it changes: line, lubrication, oil lost
+     * @param what it changes: line, oil of what is served least, oil lost
      * @param near others that win nearly as much, each with what it brings that to
      */
     public static String best(String job, String what, String from, String to, List<String> near) {

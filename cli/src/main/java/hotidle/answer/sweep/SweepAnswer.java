@@ -6,13 +6,11 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
-import hotidle.answer.phrase.FlowsPhrase;
 import hotidle.answer.phrase.LeftOutPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
-import hotidle.assess.Figures;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.FigureChart;
@@ -141,11 +139,7 @@ public record SweepAnswer(
                         .ifPresent(why -> text.append(
                                         phrase.unsolved(outcome.conditions().speed(), why))
                                 .append("\n")));
-        boolean someBack = Figures.someGiveOilBack(
-                sweep.assessed().stream().flatMap(Optional::stream).map(Assessment::figures));
-        return text.append(someBack ? Wrap.lines(FlowsPhrase.SHUT_LANDS, "", "") : "")
-                .append(differences(sweep))
-                .toString();
+        return text.append(differences(sweep)).toString();
     }
 
     private String crossings(SpeedSweep sweep) {

@@ -13,6 +13,7 @@ import hotidle.network.Group;
 import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -24,9 +25,9 @@ class LeaksSentencesTest {
     private static final OilBudget BUDGET = new OilBudget(
             20 / 6e4,
             List.of(
-                    new OilBudget.Path("pump", "face", Group.PUMP, OilBudget.Fate.SLIP, 10 / 6e4, 10 / 6e4),
-                    new OilBudget.Path("bore", "", Group.VALVE_BODY, OilBudget.Fate.LEAK, 5 / 6e4, 5 / 6e4),
-                    new OilBudget.Path("lube", "", Group.LUBE, OilBudget.Fate.USED, 5 / 6e4, 5 / 6e4)));
+                    new OilBudget.Path("pump", "face", Group.PUMP, OilBudget.Fate.SLIP, 10 / 6e4),
+                    new OilBudget.Path("bore", "", Group.VALVE_BODY, OilBudget.Fate.LEAK, 5 / 6e4),
+                    new OilBudget.Path("lube", "", Group.LUBE, OilBudget.Fate.USED, 5 / 6e4)));
 
     private static List<String> said(Repairs repairs, double lubeNeeded) {
         return new LeaksSentences(
@@ -79,14 +80,18 @@ class LeaksSentencesTest {
     }
 
     @Test
-    void onceTheLineIsHeldTheBestRepairWinsLubricationOrSavesOil() {
+    void onceTheLineIsHeldTheBestRepairServesWhatIsShortOrSavesOil() {
         Repairs.Effect held = effect(10, 2, 15);
-        String lube = said(repairs(held, List.of(step(effect(10, 2.5, 14), bore("pump", 40))), List.of()), 0)
-                .get(1);
-        assertTrue(lube.endsWith("lubrication 2.0 L/min to 2.5 L/min."), lube);
+        Repairs.Step more = step(served(1), bore("pump", 40));
+        String lube = said(repairs(served(0.6), List.of(more), List.of()), 0).get(1);
+        assertTrue(lube.endsWith("what is served least gets 60 % of its need to 100 % of its need."), lube);
         String oil = said(repairs(held, List.of(step(effect(10, 2, 12), bore("pump", 40))), List.of()), 0)
                 .get(1);
         assertTrue(oil.endsWith("oil lost 15.0 L/min to 12.0 L/min."), oil);
+    }
+
+    private static Repairs.Effect served(double least) {
+        return new Repairs.Effect(10e5, 10e5, true, 2 / 6e4, 15 / 6e4, List.of(), least, OptionalDouble.empty());
     }
 
     @Test

@@ -23,6 +23,7 @@ final class MadeRepairs {
                 lube / 6e4,
                 lost / 6e4,
                 List.of(),
+                1,
                 onset.isPresent() ? OptionalDouble.of(onset.getAsDouble() / 60) : onset);
     }
 
@@ -32,7 +33,7 @@ final class MadeRepairs {
 
     /** The same of a unit in which nothing is commanded. */
     static Repairs.Effect uncommanded(double line, double lost) {
-        return new Repairs.Effect(line * 1e5, Double.NaN, false, 0, lost / 6e4, List.of(), OptionalDouble.empty());
+        return new Repairs.Effect(line * 1e5, Double.NaN, false, 0, lost / 6e4, List.of(), 1, OptionalDouble.empty());
     }
 
     /** A bore of 14 mm as new, worn by some micrometres. */

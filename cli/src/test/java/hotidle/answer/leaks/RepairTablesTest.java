@@ -35,9 +35,9 @@ class RepairTablesTest {
     @Test
     void aRepairStandsWithBothSizesAndWhatTheUnitDoesAfterIt() {
         String text = tables(repairs(LOW, List.of(FACE), List.of())).text();
-        assertTrue(row(text, "(as it is)").matches("\\(as it is\\) +7\\.00 bar +2\\.0 L/min +none"), text);
+        assertTrue(row(text, "(as it is)").matches("\\(as it is\\) +7\\.00 bar +20\\.0 L/min +2\\.0 L/min +none"), text);
         assertTrue(
-                row(text, "pump.bore").matches("pump\\.bore +14\\.040 mm +14\\.000 mm +8\\.00 bar +2\\.1 L/min +none"),
+                row(text, "pump.bore").matches("pump\\.bore +14\\.040 mm +14\\.000 mm +8\\.00 bar +18\\.0 L/min +2\\.1 L/min +none"),
                 text);
         assertFalse(text.contains("Best order"), "nothing is put in order");
     }
@@ -110,7 +110,7 @@ class RepairTablesTest {
                 true,
                 400 / 60.0);
         assertTrue(text(two).contains(RepairPhrase.CHAMBERS));
-        assertTrue(text(two).contains("pump.bore 0.5528 in 0.5512 in 116 psi 0.55 gpm none"), two.text());
+        assertTrue(text(two).contains("pump.bore 0.5528 in 0.5512 in 116 psi 4.76 gpm 0.55 gpm none"), two.text());
         assertFalse(text(tables(repairs)).contains(RepairPhrase.CHAMBERS));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.assess.Figures;
 import hotidle.assess.PartDoubt;
 import hotidle.law.Channel;
 import java.util.List;
@@ -42,10 +43,47 @@ class LeaksPhrasesTest {
         assertEquals(
                 "worn at hot-idle: 650 rpm, first, sump 110 degC, line 6.90 bar of the 10.30 bar commanded, NOT HELD.",
                 DutyLinePhrase.commanded(
-                        "worn", "hot-idle", 650 / 60.0, "first", 383.15, "6.90 bar", 10.3e5, false, UnitSystem.METRIC));
+                        "worn",
+                        "hot-idle",
+                        650 / 60.0,
+                        "first",
+                        383.15,
+                        "6.90 bar",
+                        10.3e5,
+                        Figures.Regulator.ON_ITS_SEAT,
+                        true,
+                        UnitSystem.METRIC));
         assertEquals(
                 "rig at running: 600 rpm, any, sump 104 degF, line 55 psi.",
                 DutyLinePhrase.uncommanded("rig", "running", 10, "any", 313.15, "55 psi", UnitSystem.SHOP));
+    }
+
+    private static String at(Figures.Regulator does, boolean low) {
+        String said = DutyLinePhrase.commanded(
+                "worn", "road", 30, "first", 383.15, "14 bar", 10e5, does, low, UnitSystem.METRIC);
+        return said.substring(said.indexOf("commanded"));
+    }
+
+    @Test
+    void aLineIsRegulatedOnlyWhereItsRegulatorRegulates() {
+        assertEquals("commanded, regulated.", at(Figures.Regulator.REGULATING, false));
+        assertEquals("commanded, FAR ABOVE it.", at(Figures.Regulator.FAR_ABOVE, false));
+        assertEquals("commanded, regulator STUCK.", at(Figures.Regulator.STUCK, false));
+        assertEquals("commanded, NOT HELD, regulator STUCK.", at(Figures.Regulator.STUCK, true));
+        assertEquals("commanded, relief valve open.", at(Figures.Regulator.RELIEF_OPEN, false));
+        assertEquals("commanded, NOT HELD.", at(Figures.Regulator.OFF_ITS_SEAT_BUT_LOW, true));
+        assertEquals("commanded, NOT HELD.", at(Figures.Regulator.ON_ITS_SEAT, false));
+    }
+
+    @Test
+    void whatComesBackPastTheRegulatorIsToldBesideWhatIsLost() {
+        assertEquals("", OilLostPhrase.back(0, true, UnitSystem.METRIC));
+        assertEquals(
+                " Besides, 3.0 L/min comes back to its inlet past the regulator.",
+                OilLostPhrase.back(5e-5, false, UnitSystem.METRIC));
+        assertEquals(
+                " Besides, 3.0 L/min comes back to its inlet past the regulator, past shut lands too: the line lacks it.",
+                OilLostPhrase.back(5e-5, true, UnitSystem.METRIC));
     }
 
     @Test
