@@ -219,7 +219,7 @@ class ShuttleFiveStoryTest {
                 .filter(path -> path.fate() == OilBudget.Fate.LEAK
                         && path.group() == Group.VALVE_BODY
                         && !path.part().equals("regulator"))
-                .mapToDouble(OilBudget.Path::volume)
+                .mapToDouble(OilBudget.Path::flow)
                 .sum();
     }
 
