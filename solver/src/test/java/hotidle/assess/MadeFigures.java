@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Figures for the tests of which only the line and its regulator matter; all else is zero or not there. */
+/** Figures for the tests of which only the line and its regulator, or the pump, matter; all else is zero or not there. */
 final class MadeFigures {
 
     private MadeFigures() {}
@@ -37,5 +37,29 @@ final class MadeFigures {
                 Optional.empty(),
                 0,
                 relief);
+    }
+
+    /** A pump that takes in so much and slips so much [m³/s]. */
+    static Figures pumping(double swept, double slip, double filling) {
+        return new Figures(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                false,
+                false,
+                Figures.Secondary.NONE,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                0,
+                slip,
+                Map.of(),
+                Map.of(),
+                0,
+                0,
+                swept,
+                filling,
+                Optional.empty(),
+                0,
+                false);
     }
 }
