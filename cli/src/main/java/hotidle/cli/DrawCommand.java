@@ -14,8 +14,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -63,7 +61,10 @@ final class DrawCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PictureFile.check("--plot", file, Drawing.ENDINGS);
-        Optional<Frames> only = Optional.ofNullable(group).map(DrawCommand::frame);
+        Optional<Frames> only = Optional.ofNullable(group)
+                .map(word -> Frames.asked(word)
+                        .orElseThrow(() -> new WrongInputException("hotidle: --group " + word
+                                + " is not known; known are " + String.join(", ", Frames.words()))));
         DescribedCircuit circuit = asked.load();
         Transmission unit = Circuits.adjustable(circuit, build).unit();
         Optional<Transmission> other = Optional.ofNullable(against)
@@ -71,10 +72,7 @@ final class DrawCommand implements Callable<Integer> {
         Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));
         DrawnState shown = new DrawnState(
                 unit,
-                at.map(DutyPoint::range)
-                        .orElseGet(() -> unit.duties().isEmpty()
-                                ? unit.ranges().get(0).name()
-                                : unit.duties().get(0).range()),
+                DrawnState.range(unit, at),
                 at,
                 at.flatMap(point -> AtDuty.solved(unit, point).state()),
                 other,
@@ -97,13 +95,5 @@ final class DrawCommand implements Callable<Integer> {
 
     private static Optional<Solution> state(Transmission of, DutyPoint at) {
         return of.duty(at.name()).flatMap(own -> AtDuty.solved(of, own).state());
-    }
-
-    private static Frames frame(String word) {
-        return Stream.of(Frames.values())
-                .filter(frame -> frame.word().equals(word))
-                .findFirst()
-                .orElseThrow(() -> new WrongInputException("hotidle: --group " + word + " is not known; known are "
-                        + Stream.of(Frames.values()).map(Frames::word).collect(Collectors.joining(", "))));
     }
 }

@@ -3,16 +3,11 @@ package hotidle.cli;
 import hotidle.circuits.Library;
 import hotidle.circuits.create.NewUnit;
 import hotidle.circuits.create.UnitAnswers;
-import hotidle.circuits.text.Dimension;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -52,44 +47,8 @@ final class NewCommand implements Callable<Integer> {
             description = "file to write; it must be new. Default: NAME.yaml")
     Path out;
 
-    @Option(names = "--displacement", paramLabel = "SIZE", description = "of the pump, all chambers: 24cm3/rev")
-    String displacement;
-
-    @Option(names = "--engine-torque", paramLabel = "TORQUE", description = "highest of the engine: 450N.m")
-    String engineTorque;
-
-    @Option(names = "--set-pressure", paramLabel = "PRESSURE", description = "highest line pressure forward: 185psi")
-    String setPressure;
-
-    @Option(
-            names = "--idle-pressure",
-            paramLabel = "PRESSURE",
-            description = "line pressure without engine torque: 80psi")
-    String idlePressure;
-
-    @Option(names = "--converter-feed", paramLabel = "PRESSURE", description = "that the converter needs: 25psi")
-    String converterFeed;
-
-    @Option(names = "--cooler-flow", paramLabel = "FLOW", description = "that the cooler is made for: 8L/min")
-    String coolerFlow;
-
-    @Option(names = "--lubrication", paramLabel = "FLOW", description = "that all lube branches need: 1.2L/min")
-    String lubrication;
-
-    @Option(names = "--bore-diameter", paramLabel = "SIZE", description = "of the valve-body bores, their mean: 11mm")
-    String boreDiameter;
-
-    @Option(names = "--bores", paramLabel = "COUNT", description = "valve-body bores that leak: 18")
-    String bores;
-
-    @Option(names = "--ranges", paramLabel = "NAMES", description = "driving ranges that it has: reverse,first,second")
-    String ranges;
-
-    @Option(
-            names = "--clutch",
-            paramLabel = "NAME=AREA",
-            description = "piston area of a clutch: forward-clutch=135cm2; again for each")
-    List<String> clutches = List.of();
+    @Mixin
+    NewQuestions questions;
 
     @Spec
     CommandSpec spec;
@@ -106,18 +65,13 @@ final class NewCommand implements Callable<Integer> {
         String text = Library.text(like)
                 .orElseThrow(() -> new WrongInputException("hotidle: --like " + like
                         + " is no ready circuit\nready circuits: " + String.join(", ", Library.names())));
-        Map<String, String> given = new LinkedHashMap<>();
-        options().forEach((question, answer) -> {
-            if (answer != null) {
-                given.put(question, answer);
-            }
-        });
+        Map<String, String> given = questions.answered();
         if (answers != null) {
-            AnswersFile.read(answers, options().keySet()).forEach(given::putIfAbsent);
+            AnswersFile.read(answers, NewQuestions.ALL).forEach(given::putIfAbsent);
         }
         if (ask) {
             new AskedAnswers(spec)
-                    .ask(options().keySet(), NewUnit.now(like, text))
+                    .ask(NewQuestions.ALL, NewUnit.now(like, text))
                     .forEach(given::putIfAbsent);
         }
         String made = made(text, given);
@@ -131,87 +85,9 @@ final class NewCommand implements Callable<Integer> {
 
     private String made(String text, Map<String, String> given) {
         try {
-            return NewUnit.of(name, like, text, answers(given));
+            return NewUnit.of(name, like, text, NewAnswers.of(given));
         } catch (UnitAnswers.WrongAnswerException wrong) {
             throw new WrongInputException("hotidle: --" + wrong.question() + ": " + wrong.getMessage());
         }
-    }
-
-    /** Every question with the option's answer, null where there is none. */
-    private Map<String, String> options() {
-        Map<String, String> all = new LinkedHashMap<>();
-        all.put("displacement", displacement);
-        all.put("engine-torque", engineTorque);
-        all.put("set-pressure", setPressure);
-        all.put("idle-pressure", idlePressure);
-        all.put("converter-feed", converterFeed);
-        all.put("cooler-flow", coolerFlow);
-        all.put("lubrication", lubrication);
-        all.put("bore-diameter", boreDiameter);
-        all.put("bores", bores);
-        all.put("ranges", ranges);
-        all.put("clutch", clutches.isEmpty() ? null : String.join(",", clutches));
-        return all;
-    }
-
-    private static UnitAnswers answers(Map<String, String> given) {
-        return new UnitAnswers(
-                number(given, "displacement", Dimension.DISPLACEMENT),
-                number(given, "engine-torque", Dimension.TORQUE),
-                number(given, "set-pressure", Dimension.PRESSURE),
-                number(given, "idle-pressure", Dimension.PRESSURE),
-                number(given, "converter-feed", Dimension.PRESSURE),
-                number(given, "cooler-flow", Dimension.FLOW),
-                number(given, "lubrication", Dimension.FLOW),
-                number(given, "bore-diameter", Dimension.LENGTH),
-                count(given),
-                names(given.getOrDefault("ranges", "")),
-                areas(names(given.getOrDefault("clutch", ""))));
-    }
-
-    private static OptionalDouble number(Map<String, String> given, String question, Dimension dimension) {
-        if (!given.containsKey(question)) {
-            return OptionalDouble.empty();
-        }
-        double value = OptionValues.quantity("--" + question, given.get(question), dimension);
-        if (!(value > 0)) {
-            throw new WrongInputException(
-                    "hotidle: --" + question + " " + given.get(question) + ": it must be above zero");
-        }
-        return OptionalDouble.of(value);
-    }
-
-    private static OptionalInt count(Map<String, String> given) {
-        String text = given.getOrDefault("bores", "");
-        if (text.isEmpty()) {
-            return OptionalInt.empty();
-        }
-        if (!text.matches("[1-9]\\d?")) {
-            throw new WrongInputException("hotidle: --bores " + text + ": write a whole number from 1 to 99");
-        }
-        return OptionalInt.of(Integer.parseInt(text));
-    }
-
-    private static List<String> names(String text) {
-        List<String> names = new ArrayList<>();
-        for (String one : text.split("[,;]", -1)) {
-            if (!one.isBlank()) {
-                names.add(one.strip());
-            }
-        }
-        return names;
-    }
-
-    private static Map<String, Double> areas(List<String> words) {
-        Map<String, Double> areas = new LinkedHashMap<>();
-        for (String word : words) {
-            int at = word.indexOf('=');
-            if (at < 1) {
-                throw new WrongInputException(
-                        "hotidle: --clutch " + word + ": write its name and its area, forward-clutch=135cm2");
-            }
-            areas.put(word.substring(0, at), OptionValues.quantity("--clutch", word.substring(at + 1), Dimension.AREA));
-        }
-        return areas;
     }
 }

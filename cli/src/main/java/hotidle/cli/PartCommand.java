@@ -4,15 +4,10 @@ import hotidle.answer.part.KindHelp;
 import hotidle.answer.part.PartAnswer;
 import hotidle.answer.part.PartChart;
 import hotidle.answer.part.PartState;
-import hotidle.answer.phrase.ArticlePhrase;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.single.LibraryMaterials;
-import hotidle.circuits.single.PartKeys;
-import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -87,7 +82,7 @@ final class PartCommand implements Callable<Integer> {
         plot.check();
         PartRun run = new PartRun(known, LibraryMaterials.ofLibrary());
         Optional<PartVary> over = plot.over(known);
-        List<String> keys = withSpeed(known);
+        List<String> keys = duty.keys(known, words);
         Optional<PartChart> chart = over.map(number -> number.chart(run, keys, duty));
         chart.ifPresent(PartPlot::checkAny);
         PartState state = run.of(
@@ -99,19 +94,5 @@ final class PartCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("drawn: " + plot.file);
         });
         return Printed.print(spec, shared, answer);
-    }
-
-    /** --speed is another way to write the key. */
-    private List<String> withSpeed(Kind known) {
-        List<String> all = new ArrayList<>(words);
-        if (duty.speed != null) {
-            if (PartKeys.of(known).stream().map(Key::name).noneMatch("speed"::equals)) {
-                throw new WrongInputException(
-                        "hotidle part: --speed changes nothing in " + ArticlePhrase.of(known.word()));
-            }
-            OptionValues.quantity("--speed", duty.speed, Dimension.SPEED);
-            all.add("speed=" + duty.speed);
-        }
-        return all;
     }
 }

@@ -1,5 +1,11 @@
 package hotidle.cli;
 
+import hotidle.answer.phrase.ArticlePhrase;
+import hotidle.circuits.kind.Kind;
+import hotidle.circuits.shape.Key;
+import hotidle.circuits.single.PartKeys;
+import hotidle.circuits.text.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import picocli.CommandLine.Option;
 
@@ -53,6 +59,24 @@ final class PartOptions {
             paramLabel = "SPEED",
             description = "another way to write the key speed of what turns: 2000rpm")
     String speed;
+
+    /**
+     * The keys of a part as written, and {@code --speed}, which is another way to write one.
+     *
+     * @throws WrongInputException where the kind has no speed, or it is no speed
+     */
+    List<String> keys(Kind kind, List<String> words) {
+        List<String> all = new ArrayList<>(words);
+        if (speed != null) {
+            if (PartKeys.of(kind).stream().map(Key::name).noneMatch("speed"::equals)) {
+                throw new WrongInputException(
+                        "hotidle part: --speed changes nothing in " + ArticlePhrase.of(kind.word()));
+            }
+            OptionValues.quantity("--speed", speed, Dimension.SPEED);
+            all.add("speed=" + speed);
+        }
+        return all;
+    }
 
     /** The same with another drop or temperature. */
     PartOptions with(String what, String value) {

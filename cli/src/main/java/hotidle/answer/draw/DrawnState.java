@@ -24,6 +24,13 @@ public record DrawnState(
         Optional<Transmission> against,
         Optional<Solution> before) {
 
+    /** The range that the selector stands in: that of the duty shown, else of the first one, else the unit's first. */
+    public static String range(Transmission unit, Optional<DutyPoint> shown) {
+        return shown.or(() -> unit.duties().stream().findFirst())
+                .map(DutyPoint::range)
+                .orElseGet(() -> unit.ranges().get(0).name());
+    }
+
     /** Oil through a part from a node, less what comes back to it [m³/s]; NaN where no state is known. */
     double flow(String part, String node) {
         return state.map(known -> streams(known, part).stream()

@@ -3,6 +3,8 @@ package hotidle.answer.draw;
 import hotidle.network.Group;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The frames of a drawing: what is built together and what its oil is booked under. */
 public enum Frames {
@@ -27,6 +29,16 @@ public enum Frames {
     /** The word by which it is asked for. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The frame of a word; empty where there is none. */
+    public static Optional<Frames> asked(String word) {
+        return Stream.of(values()).filter(frame -> frame.word().equals(word)).findFirst();
+    }
+
+    /** All words by which one is asked for, from the pump on. */
+    public static List<String> words() {
+        return Stream.of(values()).map(Frames::word).toList();
     }
 
     /** All labels, from the pump on. */

@@ -1,0 +1,83 @@
+package hotidle.cli;
+
+import hotidle.circuits.create.UnitAnswers;
+import hotidle.circuits.text.Dimension;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Answers to the questions of {@code new}, read as quantities, counts and names. */
+final class NewAnswers {
+
+    private NewAnswers() {}
+
+    /**
+     * What the answers say.
+     *
+     * @param given answer by question
+     * @throws WrongInputException where one is no answer to its question
+     */
+    static UnitAnswers of(Map<String, String> given) {
+        return new UnitAnswers(
+                number(given, "displacement", Dimension.DISPLACEMENT),
+                number(given, "engine-torque", Dimension.TORQUE),
+                number(given, "set-pressure", Dimension.PRESSURE),
+                number(given, "idle-pressure", Dimension.PRESSURE),
+                number(given, "converter-feed", Dimension.PRESSURE),
+                number(given, "cooler-flow", Dimension.FLOW),
+                number(given, "lubrication", Dimension.FLOW),
+                number(given, "bore-diameter", Dimension.LENGTH),
+                count(given),
+                names(given.getOrDefault("ranges", "")),
+                areas(names(given.getOrDefault("clutch", ""))));
+    }
+
+    private static OptionalDouble number(Map<String, String> given, String question, Dimension dimension) {
+        if (!given.containsKey(question)) {
+            return OptionalDouble.empty();
+        }
+        double value = OptionValues.quantity("--" + question, given.get(question), dimension);
+        if (!(value > 0)) {
+            throw new WrongInputException(
+                    "hotidle: --" + question + " " + given.get(question) + ": it must be above zero");
+        }
+        return OptionalDouble.of(value);
+    }
+
+    private static OptionalInt count(Map<String, String> given) {
+        String text = given.getOrDefault("bores", "");
+        if (text.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        if (!text.matches("[1-9]\\d?")) {
+            throw new WrongInputException("hotidle: --bores " + text + ": write a whole number from 1 to 99");
+        }
+        return OptionalInt.of(Integer.parseInt(text));
+    }
+
+    private static List<String> names(String text) {
+        List<String> names = new ArrayList<>();
+        for (String one : text.split("[,;]", -1)) {
+            if (!one.isBlank()) {
+                names.add(one.strip());
+            }
+        }
+        return names;
+    }
+
+    private static Map<String, Double> areas(List<String> words) {
+        Map<String, Double> areas = new LinkedHashMap<>();
+        for (String word : words) {
+            int at = word.indexOf('=');
+            if (at < 1) {
+                throw new WrongInputException(
+                        "hotidle: --clutch " + word + ": write its name and its area, forward-clutch=135cm2");
+            }
+            areas.put(word.substring(0, at), OptionValues.quantity("--clutch", word.substring(at + 1), Dimension.AREA));
+        }
+        return areas;
+    }
+}
