@@ -5,7 +5,10 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.transmission.Transmission;
 import java.util.List;
 
-/** All rules, each asked at the point of the reading from which on what it looks at is known. */
+/**
+ * All rules between parts and sections, each asked at the point of the reading from which on what it looks at is known. Rules of one
+ * part alone, such as a valve that must be narrower than its bore, stand with the kinds: see the package.
+ */
 public final class Rules {
 
     static final List<Rule.OfCircuit> OF_FILE = List.of(new SumpIsARegion(), new TeethFit());

@@ -89,7 +89,7 @@ final class AnnularGapKind {
         if (!known) {
             given.breakIt();
         } else if (!given.broken()) {
-            FitKeys.check(given, whole, "bore", "valve");
+            ValveFitsItsBore.check(given, whole, "bore", "valve");
         }
     }
 

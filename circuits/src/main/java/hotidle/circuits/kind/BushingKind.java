@@ -104,7 +104,7 @@ final class BushingKind {
     }
 
     private static void check(Attributes given, Kind.Context around) {
-        FitKeys.check(given, "bore", "hub");
+        ValveFitsItsBore.check(given, "bore", "hub");
         HubFilmKeys.check(given);
         double ratio = given.number("length") / given.number("hub");
         if (ratio < Bushing.SHORTEST || ratio > Bushing.LONGEST) {

@@ -5,7 +5,6 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
-import hotidle.circuits.text.ProblemCode;
 import hotidle.part.Fit;
 import java.util.List;
 
@@ -56,28 +55,8 @@ final class FitKeys {
                 .usual("10 degC", "40 degC");
     }
 
-    /** Notes an error where the inner piece does not go in, new, as measured or in use. */
-    static void check(Attributes given, String outer, String inner) {
-        check(given, given, outer, inner);
-    }
-
-    /** The same where a size may stand in {@code sizes} and otherwise stands in {@code whole}. */
-    static void check(Attributes sizes, Attributes whole, String outer, String inner) {
-        Attributes holder = sizes.has(inner) ? sizes : whole;
-        Attributes.Sizes bore = sizes(sizes, whole, outer);
-        Attributes.Sizes valve = sizes(sizes, whole, inner);
-        if (bore.fresh() <= valve.fresh()) {
-            tooWide(holder, outer, inner, "new", bore.fresh(), valve.fresh());
-        } else if (bore.measuredOrNew() <= valve.measuredOrNew()) {
-            tooWide(holder, outer, inner, "as measured", bore.measuredOrNew(), valve.measuredOrNew());
-        } else if (bore.inUse() <= valve.inUse()) {
-            boolean boreOnly = valve.inUse() == valve.fresh() && sizes.has(outer);
-            String at = boreOnly ? outer : inner;
-            tooWide(boreOnly ? sizes : holder, outer, inner, "as the build has it", bore.inUse(), valve.inUse(), at);
-        }
-    }
-
-    private static Attributes.Sizes sizes(Attributes sizes, Attributes whole, String key) {
+    /** Sizes of a key that may stand in {@code sizes} and otherwise stands in {@code whole}. */
+    static Attributes.Sizes sizes(Attributes sizes, Attributes whole, String key) {
         return sizes.sizes(key).or(() -> whole.sizes(key)).orElseThrow();
     }
 
@@ -94,28 +73,6 @@ final class FitKeys {
                 around.expansions().get(whole.word(outer + "-material")),
                 around.expansions().get(whole.word(inner + "-material")),
                 whole.number("measured-at"));
-    }
-
-    private static void tooWide(Attributes given, String outer, String inner, String when, double bore, double valve) {
-        tooWide(given, outer, inner, when, bore, valve, inner);
-    }
-
-    /** Notes the error at one of the two: at the bore where a build has changed that alone. */
-    private static void tooWide(
-            Attributes given, String outer, String inner, String when, double bore, double valve, String at) {
-        given.error(
-                ProblemCode.FIT_WITHOUT_CLEARANCE,
-                at,
-                String.format(
-                        java.util.Locale.ROOT,
-                        "has a %s of %.4f mm in a %s of %.4f mm, %s",
-                        inner,
-                        valve * 1000,
-                        outer,
-                        bore * 1000,
-                        when),
-                "the " + inner + " must be narrower than its " + outer + " at the temperature of measurement",
-                "measure both again; diameters, not radii");
     }
 
     /** A fit given by its inner size and the clearance: of a gear in its pocket. */

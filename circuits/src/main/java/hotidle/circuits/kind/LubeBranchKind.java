@@ -84,7 +84,7 @@ final class LubeBranchKind {
         if (hole ? given.has("bore") || given.has("valve") : !gap) {
             either(given);
         } else if (!hole) {
-            FitKeys.check(given, "bore", "valve");
+            ValveFitsItsBore.check(given, "bore", "valve");
         }
     }
 

@@ -168,7 +168,7 @@ final class SpoolValveKind {
 
     private static void check(Attributes given) {
         for (Attributes opening : given.groups("openings").values()) {
-            FitKeys.check(opening, given, "bore", "valve");
+            ValveFitsItsBore.check(opening, given, "bore", "valve");
             if (opening.count("holes") > 0 && !opening.has("hole-diameter")) {
                 opening.error(
                         ProblemCode.HOLES_WITHOUT_DIAMETER,
