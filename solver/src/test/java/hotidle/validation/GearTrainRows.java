@@ -1,22 +1,18 @@
 package hotidle.validation;
 
+import static hotidle.validation.GearTrainCase.clutch;
+import static hotidle.validation.GearTrainCase.on;
+
 import hotidle.geartrain.Coupling;
-import hotidle.geartrain.Drive.Driven;
 import hotidle.geartrain.GearTrain;
-import hotidle.geartrain.Mesh;
 import hotidle.geartrain.PlanetarySet;
-import hotidle.geartrain.PlanetarySet.Central;
-import hotidle.geartrain.TrainDrive;
-import hotidle.geartrain.Wheel;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
-/** Gear trains: speeds, torques and, where the source has it, what meshes lose. */
+/** Trains of built gearboxes: ratios and, where the source has it, what meshes lose. */
 final class GearTrainRows {
 
-    private static final String PART = "Gear train";
     private static final Source THREE_SPEED = Source.found(
             "Open encyclopaedia in English, page on a family of three-speed gearboxes of 1963 to 1990, table of"
                     + " ratios; teeth follow from the fractions up to a common factor");
@@ -28,154 +24,14 @@ final class GearTrainRows {
     private GearTrainRows() {}
 
     static List<Row> rows() {
-        return Stream.of(textbook(), simpson(), ravigneaux(), sixSpeed(), otherEightSpeed(), eightSpeed())
+        return Stream.of(GearTextbookRows.rows(), simpson(), ravigneaux(), sixSpeed(), otherEightSpeed(), eightSpeed())
                 .flatMap(List::stream)
                 .toList();
     }
 
-    /** Rows of one train: what is driven with what applied. */
-    private record Case(String train, Source source, GearTrain gears) {
-
-        Driven driven(String... applied) {
-            if (TrainDrive.of(gears, Set.of(applied)) instanceof Driven driven) {
-                return driven;
-            }
-            throw new IllegalStateException(train + " does not drive with " + List.of(applied));
-        }
-
-        Row ratio(String range, String published, String... applied) {
-            return Row.of(
-                    PART,
-                    "ratio in " + range,
-                    train,
-                    published,
-                    "",
-                    driven(applied).ratio(),
-                    source);
-        }
-    }
-
-    private static Coupling clutch(String name, String first, String second) {
-        return new Coupling(name, Coupling.Kind.CLUTCH, first, second);
-    }
-
-    private static Central on(String member, int teeth) {
-        return new Central(member, teeth);
-    }
-
-    private static List<Row> textbook() {
-        Case two = new Case(
-                "two rows on one arm, suns 28 and 26 joined, rings 64 and 62",
-                Sources.KHURMI.at("ex. 13.8"),
-                new GearTrain(
-                        "arm",
-                        "ring-b",
-                        List.of(
-                                PlanetarySet.single("one", on("suns", 28), on("ring-a", 64), "arm", 1),
-                                PlanetarySet.single("two", on("suns", 26), on("ring-b", 62), "arm", 1)),
-                        List.of(clutch("hold", "ring-a", Coupling.CASE))));
-        Case simple = new Case(
-                "sun 16, ring 64 held",
-                Sources.KHURMI.at("ex. 13.20"),
-                new GearTrain(
-                        "sun",
-                        "carrier",
-                        List.of(PlanetarySet.single("set", on("sun", 16), on("ring", 64), "carrier", 1)),
-                        List.of(clutch("hold", "ring", Coupling.CASE))));
-        Case three = new Case(
-                "three rows 30/120, 24/120, 36/144, the first ring held",
-                Sources.KHURMI.at("ex. 13.23"),
-                new GearTrain(
-                        "in",
-                        "out",
-                        List.of(
-                                PlanetarySet.single("one", on("in", 30), on("r", 120), "arm", 1),
-                                PlanetarySet.single("two", on("in", 24), on("arm", 120), "out", 1),
-                                PlanetarySet.single("three", on("arm", 36), on("p", 144), "out", 1)),
-                        List.of(clutch("hold", "r", Coupling.CASE))));
-        Case paradox = new Case(
-                "wheels 100, 101 and 99 on one planet, the first held",
-                Sources.KHURMI.at("ex. 13.13"),
-                new GearTrain(
-                        "arm",
-                        "c",
-                        List.of(new PlanetarySet(
-                                "set",
-                                "arm",
-                                List.of(
-                                        Wheel.sun("a", 100, Coupling.CASE),
-                                        Wheel.sun("c", 101, "c"),
-                                        Wheel.sun("d", 99, "d"),
-                                        Wheel.planet("planet", 20)),
-                                List.of(
-                                        new Mesh("a", "planet", 1),
-                                        new Mesh("c", "planet", 1),
-                                        new Mesh("d", "planet", 1)))),
-                        List.of()));
-        double torque = 7500 / (2 * Math.PI * 1500 / 60);
-        return List.of(
-                Row.of(
-                        PART,
-                        "speed of the second ring, the first held",
-                        two.train + ", arm 100 rpm",
-                        "4.1",
-                        "rpm",
-                        100 * two.driven("hold").speed("ring-b").orElseThrow(),
-                        two.source),
-                Row.of(
-                        PART,
-                        "torque that holds the ring",
-                        simple.train + ", 100 N·m on the sun",
-                        "400",
-                        "N·m",
-                        100 * simple.driven("hold").caseTorque(),
-                        simple.source),
-                simple.ratio("sun to carrier", "5", "hold"),
-                Row.of(
-                        PART,
-                        "speed of the output",
-                        three.train + ", 1500 rpm",
-                        "500",
-                        "rpm",
-                        1500 * three.driven("hold").speed("out").orElseThrow(),
-                        three.source),
-                Row.of(
-                        PART,
-                        "speed of the free ring",
-                        three.train + ", 1500 rpm",
-                        "550",
-                        "rpm",
-                        1500 * three.driven("hold").speed("p").orElseThrow(),
-                        three.source),
-                Row.of(
-                        PART,
-                        "torque on the held ring",
-                        three.train + ", 7.5 kW at 1500 rpm, efficiency 0.8 of the whole",
-                        "66.85",
-                        "N·m",
-                        torque * (0.8 * three.driven("hold").ratio() - 1),
-                        three.source),
-                Row.of(
-                        PART,
-                        "turns of the wheel of 101",
-                        paradox.train + ", arm one turn",
-                        "0.0099",
-                        "",
-                        paradox.driven().speed("c").orElseThrow(),
-                        paradox.source),
-                Row.of(
-                        PART,
-                        "turns of the wheel of 99",
-                        paradox.train + ", arm one turn",
-                        "-0.0101",
-                        "",
-                        paradox.driven().speed("d").orElseThrow(),
-                        paradox.source));
-    }
-
     /** Ring of the front row or both suns driven; front carrier and rear ring are the output. */
-    private static Case simpson(String name, int frontSun, int frontRing, int rearSun, int rearRing) {
-        return new Case(
+    private static GearTrainCase simpson(String name, int frontSun, int frontRing, int rearSun, int rearRing) {
+        return new GearTrainCase(
                 "Simpson set " + name + ", rows " + frontSun + "/" + frontRing + " and " + rearSun + "/" + rearRing,
                 THREE_SPEED,
                 new GearTrain(
@@ -192,9 +48,9 @@ final class GearTrainRows {
     }
 
     private static List<Row> simpson() {
-        Case even = simpson("of 1973", 35, 73, 35, 73);
-        Case small = simpson("for small engines", 41, 73, 35, 73);
-        Case wide = simpson("of 1981", 37, 74, 35, 85);
+        GearTrainCase even = simpson("of 1973", 35, 73, 35, 73);
+        GearTrainCase small = simpson("for small engines", 41, 73, 35, 73);
+        GearTrainCase wide = simpson("of 1981", 37, 74, 35, 85);
         return List.of(
                 even.ratio("first", "2.479", "forward", "low"),
                 even.ratio("second", "1.479", "forward", "second"),
@@ -207,8 +63,8 @@ final class GearTrainRows {
                 wide.ratio("reverse", "-2.429", "direct", "low"));
     }
 
-    private static Case ravigneaux(String name, int shortSun, int sun, int ring) {
-        return new Case(
+    private static GearTrainCase ravigneaux(String name, int shortSun, int sun, int ring) {
+        return new GearTrainCase(
                 "Ravigneaux set " + name + ", suns " + shortSun + " and " + sun + ", ring " + ring,
                 THREE_SPEED,
                 new GearTrain(
@@ -224,8 +80,8 @@ final class GearTrainRows {
     }
 
     private static List<Row> ravigneaux() {
-        Case big = ravigneaux("for big engines", 28, 32, 64);
-        Case small = ravigneaux("for small engines", 25, 32, 64);
+        GearTrainCase big = ravigneaux("for big engines", 28, 32, 64);
+        GearTrainCase small = ravigneaux("for small engines", 25, 32, 64);
         return List.of(
                 big.ratio("first", "2.286", "forward", "low"),
                 big.ratio("second", "1.429", "forward", "second"),
@@ -236,7 +92,7 @@ final class GearTrainRows {
     }
 
     private static List<Row> sixSpeed() {
-        Case six = new Case(
+        GearTrainCase six = new GearTrainCase(
                 "front set 37/71, Ravigneaux set, suns 31 and 38, ring 85",
                 SIX_SPEED,
                 new GearTrain(
@@ -264,7 +120,7 @@ final class GearTrainRows {
 
     /** A double-pinion front set, its carrier driven and its sun held, before a Ravigneaux set. */
     private static List<Row> otherEightSpeed() {
-        Case eight = new Case(
+        GearTrainCase eight = new GearTrainCase(
                 "front set with paired planets 38/82, Ravigneaux set, suns 30 and 34, ring 74",
                 Source.found(
                         "Open encyclopaedia in English, page on an eight-speed gearbox of 2006 with a Ravigneaux set"),
@@ -296,9 +152,9 @@ final class GearTrainRows {
     }
 
     /** Four simple rows; η is the efficiency of a row with its carrier held. */
-    private static Case eightSpeed(double eta, int... teeth) {
+    private static GearTrainCase eightSpeed(double eta, int... teeth) {
         double mesh = Math.sqrt(eta);
-        return new Case(
+        return new GearTrainCase(
                 "four rows " + teeth[0] + "/" + teeth[1] + ", " + teeth[2] + "/" + teeth[3] + ", " + teeth[4] + "/"
                         + teeth[5] + ", " + teeth[6] + "/" + teeth[7] + (eta < 1 ? ", " + eta + " a row" : ""),
                 EIGHT_SPEED,
@@ -331,21 +187,10 @@ final class GearTrainRows {
             String[] clutches = applied[i].split("");
             rows.add(eightSpeed(1, teeth).ratio(names[i], ratios[i], clutches));
             if (i != 2 && i != 4) {
-                rows.add(torque(eightSpeed(0.98, teeth), names[i], at98[i], clutches));
-                rows.add(torque(eightSpeed(0.97, teeth), names[i], at97[i], clutches));
+                rows.add(eightSpeed(0.98, teeth).torque(names[i], at98[i], clutches));
+                rows.add(eightSpeed(0.97, teeth).torque(names[i], at97[i], clutches));
             }
         }
         return rows;
-    }
-
-    private static Row torque(Case train, String range, String published, String... applied) {
-        return Row.of(
-                PART,
-                "torque ratio in " + range,
-                train.train,
-                published,
-                "",
-                train.driven(applied).torqueRatio(),
-                train.source);
     }
 }
