@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.text.Problem;
 import hotidle.newton.SteadySolver;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import hotidle.transmission.Control;
 import hotidle.transmission.DutyPoint;
@@ -102,10 +103,10 @@ class WalkTest {
     void theConverterIsFedBeforeTheBypassOpensAndOneStreamRunsThroughCoolerAndLubrication() throws IOException {
         DescribedCircuit fed = based(6);
         Solution worn = solved(fed.unit("worn"));
-        double opened = worn.own("regulator", "position");
+        double opened = worn.own("regulator", OwnState.POSITION);
         assertTrue(opened > 0.0005 && opened < 0.001, opened + " m: feed open, bypass shut");
         Solution fresh = solved(fed.unit("fresh"));
-        assertTrue(fresh.own("regulator", "position") > 0.001, "the bypass is open too");
+        assertTrue(fresh.own("regulator", OwnState.POSITION) > 0.001, "the bypass is open too");
         assertTrue(fresh.flow("lube-front") > 1.5 * worn.flow("lube-front"));
         double mass = mass(fresh, "converter");
         assertEquals(mass, mass(fresh, "cooler"), 1e-6 * mass);

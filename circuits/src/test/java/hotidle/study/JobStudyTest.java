@@ -133,7 +133,7 @@ class JobStudyTest {
             if (!keeps) {
                 return Optional.empty();
             }
-            least = Math.min(least, judged.least().map(Margin::rank).orElse(least));
+            least = Math.min(least, judged.least().map(Margin::headroom).orElse(least));
         }
         return Optional.of(least);
     }

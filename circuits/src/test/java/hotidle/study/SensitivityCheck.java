@@ -7,6 +7,7 @@ import hotidle.circuits.Library;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
@@ -239,7 +240,7 @@ final class SensitivityCheck {
     private static Optional<Solved> held(Transmission unit, DutyPoint duty, Solution base) {
         HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, duty);
         String regulator = unit.command().regulator();
-        double x = base.own(regulator, "position");
+        double x = base.own(regulator, OwnState.POSITION);
         Optional<String> just = search.served(base).stream()
                 .filter(one -> Math.abs(one.headroom()) < 1e-6)
                 .findFirst()
@@ -258,9 +259,8 @@ final class SensitivityCheck {
             x = next;
             state = held(search, x, base);
         }
-        double at = x;
         return state.map(found -> {
-            HeldLine balance = search.balance(found, at);
+            HeldLine.Balance balance = search.balance(found);
             List<Integer> stops = new ArrayList<>(stops(unit, found));
             // who is worse served than what is just served decides otherwise
             stops.add((int) search.served(found).stream()
@@ -290,7 +290,7 @@ final class SensitivityCheck {
         List<Integer> stops = new ArrayList<>();
         for (Placed placed : unit.network().parts()) {
             for (Form.Unknown form : placed.part().form().states()) {
-                double x = state.own(placed.name(), form.name());
+                double x = state.own(placed.name(), form.state());
                 double at = 1e-9 * (form.high() - form.low());
                 stops.add(x <= form.low() + at ? -1 : x >= form.high() - at ? 1 : 0);
             }

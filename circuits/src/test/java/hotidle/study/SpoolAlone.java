@@ -5,6 +5,7 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.SteadySolver;
+import hotidle.part.OwnState;
 import hotidle.part.SpoolValve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -44,7 +45,7 @@ final class SpoolAlone {
                 .solve(conditions, Optional.empty())
                 .state()
                 .orElseThrow()
-                .own(placed.name(), "position");
+                .own(placed.name(), OwnState.POSITION);
     }
 
     static double edge(Transmission unit) {

@@ -66,13 +66,14 @@ class SpringStudyTest {
                     case RATE -> "regulator.spring-rate: {to: %.3f N/m";
                     case BOOST -> "regulator.areas.boost.area: {to: %.12f m2";
                 };
-        String changed = String.format(Locale.ROOT, key + ", because: tried}", change.needed());
+        String changed = String.format(
+                Locale.ROOT, key + ", because: tried}", change.needed().orElseThrow());
         return change.lever() == Lever.RATE
                 ? changed
                         + String.format(
                                 Locale.ROOT,
                                 "\n      regulator.preload: {to: %.6f N, because: same length}",
-                                change.needed() / change.now() * PRELOAD)
+                                change.needed().orElseThrow() / change.now() * PRELOAD)
                 : changed;
     }
 
@@ -120,8 +121,8 @@ class SpringStudyTest {
         Transmission unit = library("vane-six").unit();
         List<SpringChange> all = SpringChange.of(unit, QuotedSet.now(unit) + 20 * PSI);
         SpringChange rate = by(Lever.RATE, all);
-        assertTrue(rate.needed() > rate.now());
-        assertTrue(by(Lever.SHIM, all).needed() > 0);
+        assertTrue(rate.needed().orElseThrow() > rate.now());
+        assertTrue(by(Lever.SHIM, all).needed().orElseThrow() > 0);
     }
 
     @Test
@@ -132,7 +133,10 @@ class SpringStudyTest {
         SpringChange solid = by(Lever.SHIM, changes(text.replace("preload: 118.106 N", with + "37.5 mm"), far));
         assertEquals(Optional.of(SpringChange.Obstacle.COILS_TOUCH), solid.obstacle());
         SpringChange free = by(Lever.SHIM, changes(text.replace("preload: 118.106 N", with + "25 mm"), far));
-        assertEquals(40e-3 - 25e-3 - 5e-3 - free.needed(), free.overStop().getAsDouble(), 1e-12);
+        assertEquals(
+                40e-3 - 25e-3 - 5e-3 - free.needed().orElseThrow(),
+                free.overStop().getAsDouble(),
+                1e-12);
         SpringChange unknown = by(Lever.SHIM, changes(text, far));
         assertTrue(unknown.overStop().isEmpty());
     }

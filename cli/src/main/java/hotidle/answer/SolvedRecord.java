@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.DoubtPhrase;
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,8 +46,6 @@ record SolvedRecord(
         FiguresRecord figures,
         List<String> warnings)
         implements StateRecord {
-
-    private static final String POSITION = "position";
 
     static SolvedRecord of(ConditionsRecord conditions, Assessment assessed) {
         Solution state = assessed.state();
@@ -97,7 +96,7 @@ record SolvedRecord(
         Map<String, Double> positions = new LinkedHashMap<>();
         state.states()
                 .forEach((part, own) -> own.entrySet().stream()
-                        .filter(one -> one.getKey().equals(POSITION))
+                        .filter(one -> one.getKey().equals(OwnState.POSITION))
                         .forEach(one -> positions.put(part, one.getValue())));
         return positions;
     }
@@ -106,8 +105,8 @@ record SolvedRecord(
         Map<String, Double> others = new LinkedHashMap<>();
         state.states()
                 .forEach((part, own) -> own.entrySet().stream()
-                        .filter(one -> !one.getKey().equals(POSITION))
-                        .forEach(one -> others.put(part + "." + one.getKey(), one.getValue())));
+                        .filter(one -> !one.getKey().equals(OwnState.POSITION))
+                        .forEach(one -> others.put(part + "." + one.getKey().name(), one.getValue())));
         return others;
     }
 }

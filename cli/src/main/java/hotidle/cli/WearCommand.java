@@ -7,6 +7,7 @@ import hotidle.study.Wear;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +66,9 @@ final class WearCommand implements Callable<Integer> {
                 spec.commandLine().getErr(), "wearing fits of " + build.unit().build(), looked.size() + 1);
         Wear wear = Wear.study(build, looked, speeds, progress::step);
         progress.end();
-        double set = build.unit().commanded().isPresent() ? build.unit().highestSet() : Double.NaN;
+        OptionalDouble set = build.unit().commanded().isPresent()
+                ? OptionalDouble.of(build.unit().highestSet())
+                : OptionalDouble.empty();
         return new BuildWear(build.unit().build(), set, Wear.fits(build), wear);
     }
 

@@ -113,7 +113,7 @@ public record Doubt(Why why, String where, double value, double limit) {
         state.measure(name, Bushing.FILM_CORE_RISE).stream()
                 .filter(core -> core > EVEN)
                 .forEach(core -> doubts.add(new Doubt(Why.FILM_NOT_EVEN, name, core, EVEN)));
-        double rise = bushing.heated() ? state.own(name, "film-rise") : 0;
+        double rise = bushing.heated() ? state.own(name, Bushing.FILM_HEATING) : 0;
         OilAt film = oil.warmer(rise);
         double radius = bushing.fit().inner() / 2;
         double clearance = state.measure(name, Bushing.RADIAL_CLEARANCE).orElseThrow();

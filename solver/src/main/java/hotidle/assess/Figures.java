@@ -4,7 +4,9 @@ import hotidle.network.Group;
 import hotidle.part.Bushing;
 import hotidle.part.Converter;
 import hotidle.part.FaceGap;
+import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
@@ -124,7 +126,7 @@ public record Figures(
     /** The same, of roles and a budget already found. */
     static Figures of(Transmission unit, Roles roles, OilBudget budget, Solution state) {
         double x = roles.regulating()
-                .map(placed -> state.own(placed.name(), "position"))
+                .map(placed -> state.own(placed.name(), OwnState.POSITION))
                 .orElse(0.0);
         return new Figures(
                 unit.setPressure(state.conditions()),
@@ -151,7 +153,9 @@ public record Figures(
                 budget.flow(OilBudget.Fate.RECIRCULATED),
                 budget.flow(OilBudget.Fate.SPILLED),
                 budget.displaced(),
-                roles.inlet().map(placed -> state.own(placed.name(), "filling")).orElse(1.0),
+                roles.inlet()
+                        .map(placed -> state.own(placed.name(), PumpInlet.FILLING))
+                        .orElse(1.0),
                 roles.hub().map(placed -> Hub.of(placed.name(), state)),
                 pumpPower(unit, roles, state),
                 unit.reliefs(roles.line()).stream()
@@ -162,7 +166,7 @@ public record Figures(
     /** Whether the regulator is off its seat; not where nothing is commanded. */
     public static boolean offSeat(Roles roles, Solution state) {
         return roles.regulating()
-                .map(placed -> state.own(placed.name(), "position")
+                .map(placed -> state.own(placed.name(), OwnState.POSITION)
                         > roles.spool().spring().low() + SEATED)
                 .orElse(false);
     }

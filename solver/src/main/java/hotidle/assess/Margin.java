@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param kind   which limit
  * @param part   the part that decides
- * @param value  what is there [SI]; NaN where it is not known
+ * @param value  what is there [SI]; empty where it is not known, which fails
  * @param needed what is needed, or allowed where it is an upper limit [SI]
  * @param unsure between what is needed and this it is not known whether it holds [SI]; empty where it always is
  * @param scale  in what both are counted
@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
 public record Margin(
         Kind kind,
         String part,
-        double value,
+        OptionalDouble value,
         double needed,
         OptionalDouble unsure,
         Scale scale,
@@ -64,12 +64,13 @@ public record Margin(
         private final String word;
         private final boolean upper;
 
+        /** @param word its name in JSON and CSV, which stays as it is; what a reader is told is a phrase */
         Kind(String word, boolean upper) {
             this.word = word;
             this.upper = upper;
         }
 
-        /** The word that users read. */
+        /** Its name in JSON and CSV. */
         public String word() {
             return word;
         }
@@ -95,7 +96,7 @@ public record Margin(
             this.word = word;
         }
 
-        /** The SI unit. */
+        /** The SI unit, as JSON names it. */
         public String word() {
             return word;
         }
@@ -115,7 +116,7 @@ public record Margin(
             this.word = word;
         }
 
-        /** The word that users read. */
+        /** Its name in JSON and CSV. */
         public String word() {
             return word;
         }
@@ -127,7 +128,29 @@ public record Margin(
     /** A margin at the duty's own speed without a note. */
     public static Margin of(Kind kind, String part, double value, double needed, Scale scale) {
         return new Margin(
-                kind, part, value, needed, OptionalDouble.empty(), scale, 0, OptionalDouble.empty(), List.of());
+                kind,
+                part,
+                OptionalDouble.of(value),
+                needed,
+                OptionalDouble.empty(),
+                scale,
+                0,
+                OptionalDouble.empty(),
+                List.of());
+    }
+
+    /** The same where what is there is not known: it fails by an amount that is not known. */
+    public static Margin notKnown(Kind kind, String part, double needed, Scale scale) {
+        return new Margin(
+                kind,
+                part,
+                OptionalDouble.empty(),
+                needed,
+                OptionalDouble.empty(),
+                scale,
+                0,
+                OptionalDouble.empty(),
+                List.of());
     }
 
     /** The same with notes. */
@@ -140,7 +163,7 @@ public record Margin(
         return new Margin(
                 kind,
                 part,
-                value,
+                OptionalDouble.of(value),
                 limit,
                 OptionalDouble.empty(),
                 Scale.TEMPERATURE,
@@ -160,15 +183,16 @@ public record Margin(
     }
 
     /**
-     * Value over need less 1, or limit over value less 1 [-]: below zero it fails. Infinite where nothing is needed, NaN where the
-     * value is not known.
+     * Value over need less 1, or limit over value less 1 [-]: below zero it fails. Infinite where nothing is needed, minus infinity
+     * where the value is not known.
      */
     public double headroom() {
-        if (Double.isNaN(value)) {
-            return Double.NaN;
+        if (value.isEmpty()) {
+            return Double.NEGATIVE_INFINITY;
         }
-        double more = (kind.upper ? needed : value) - zero;
-        double less = (kind.upper ? value : needed) - zero;
+        double is = value.getAsDouble();
+        double more = (kind.upper ? needed : is) - zero;
+        double less = (kind.upper ? is : needed) - zero;
         return less > 0 ? more / less - 1 : Double.POSITIVE_INFINITY;
     }
 
@@ -177,18 +201,18 @@ public record Margin(
      * {@link #CLOSE}, holds above.
      */
     public Verdict verdict() {
-        if (unsure.isPresent() && between(unsure.getAsDouble())) {
+        if (unsure.isPresent() && value.isPresent() && between(value.getAsDouble(), unsure.getAsDouble())) {
             return Verdict.NOT_KNOWN;
         }
         double headroom = headroom();
-        if (!(headroom >= 0)) {
+        if (headroom < 0) {
             return Verdict.FAILS;
         }
         return headroom <= CLOSE ? Verdict.CLOSE : Verdict.HOLDS;
     }
 
-    private boolean between(double other) {
-        return needed < other ? value >= needed && value < other : value > other && value < needed;
+    private boolean between(double is, double other) {
+        return needed < other ? is >= needed && is < other : is > other && is < needed;
     }
 
     /** Whether it is known to fail or to hold. */
@@ -209,13 +233,8 @@ public record Margin(
         return (known() && verdict() != Verdict.HOLDS) || (kind == Kind.REGULATION && !notes.isEmpty());
     }
 
-    /** For sorting, the worst first: its headroom, what has no value before all. */
-    public double rank() {
-        return Double.isNaN(value) ? Double.NEGATIVE_INFINITY : headroom();
-    }
-
     /** The worst first: fails, not known, close, holds, in each the least headroom first. */
     public static Comparator<Margin> worstFirst() {
-        return Comparator.comparing(Margin::verdict).thenComparingDouble(Margin::rank);
+        return Comparator.comparing(Margin::verdict).thenComparingDouble(Margin::headroom);
     }
 }

@@ -3,6 +3,7 @@ package hotidle.assess;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.Orifice;
+import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
@@ -133,7 +134,7 @@ public record OilBudget(double displaced, List<Path> paths) {
             if (inlets.contains(stream.to()) || inlets.contains(stream.from())) {
                 return new End(placed.group(), Fate.RECIRCULATED, backwards);
             }
-            double x = state.own(placed.name(), "position");
+            double x = state.own(placed.name(), OwnState.POSITION);
             boolean open = valve.openings().stream()
                     .filter(opening -> opening.name().equals(stream.name()))
                     .anyMatch(opening -> opening.opensUp() ? x > opening.edge() : x < opening.edge());

@@ -5,10 +5,12 @@ import hotidle.network.Placed;
 import hotidle.oil.OilAt;
 import hotidle.part.Bushing;
 import hotidle.part.Form;
+import hotidle.part.OwnState;
+import hotidle.part.PumpInlet;
+import hotidle.part.Solenoid;
 import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -17,10 +19,20 @@ import java.util.Set;
  *
  * @param why   what it is
  * @param where fit, path or own state; empty where the part has one of it only
- * @param value Reynolds number, where it is one [-]; otherwise NaN
- * @param limit that it should keep [-], or NaN
+ * @param value Reynolds number, where it is one [-]
+ * @param limit that it should keep [-], where there is one
  */
-public record PartDoubt(Concern why, String where, double value, double limit) {
+public record PartDoubt(Concern why, String where, OptionalDouble value, OptionalDouble limit) {
+
+    /** One of a Reynolds number against its limit [-]. */
+    public PartDoubt(Concern why, String where, double value, double limit) {
+        this(why, where, OptionalDouble.of(value), OptionalDouble.of(limit));
+    }
+
+    /** One without a number. */
+    public PartDoubt(Concern why, String where) {
+        this(why, where, OptionalDouble.empty(), OptionalDouble.empty());
+    }
 
     /** What there is to be careful about. */
     public enum Concern {
@@ -45,14 +57,14 @@ public record PartDoubt(Concern why, String where, double value, double limit) {
     }
 
     /** Own states of pieces that regulate while they are between their stops. */
-    private static final Set<String> REGULATING = Set.of("position", "opening");
+    private static final Set<OwnState> REGULATING = Set.of(OwnState.POSITION, Solenoid.OPENING);
 
     /** Fits that have no clearance left, whether there is a state or not. */
     public static List<PartDoubt> fits(Placed placed, double temperature) {
         List<PartDoubt> doubts = new ArrayList<>();
         placed.part().fits().forEach((name, fit) -> {
             if (fit.gap(temperature) <= 0) {
-                doubts.add(plain(Concern.PIECES_BIND, name));
+                doubts.add(new PartDoubt(Concern.PIECES_BIND, name));
             }
         });
         return doubts;
@@ -75,10 +87,6 @@ public record PartDoubt(Concern why, String where, double value, double limit) {
         return doubts;
     }
 
-    private static PartDoubt plain(Concern why, String where) {
-        return new PartDoubt(why, where, Double.NaN, Double.NaN);
-    }
-
     private static void gaps(Placed placed, PartFlow flow, List<PartDoubt> doubts) {
         for (PartFlow.PathFlow path : flow.paths()) {
             Channel channel = placed.part().channels().get(path.name());
@@ -93,35 +101,35 @@ public record PartDoubt(Concern why, String where, double value, double limit) {
     }
 
     private static void stops(Placed placed, Set<String> held, Solution state, List<PartDoubt> doubts) {
-        Map<String, Double> own = state.states().getOrDefault(placed.name(), Map.of());
         for (Form.Unknown unknown : placed.part().form().states()) {
             String name = unknown.name();
-            double at = own.getOrDefault(name, Double.NaN);
-            boolean moves = unknown.high() > unknown.low() && !held.contains(name) && REGULATING.contains(name);
+            double at = state.own(placed.name(), unknown.state());
+            boolean moves =
+                    unknown.high() > unknown.low() && !held.contains(name) && REGULATING.contains(unknown.state());
             if (moves && at <= unknown.low()) {
-                doubts.add(plain(Concern.AT_LOWER_STOP, name));
+                doubts.add(new PartDoubt(Concern.AT_LOWER_STOP, name));
             } else if (moves && at >= unknown.high()) {
-                doubts.add(plain(Concern.AT_UPPER_STOP, name));
+                doubts.add(new PartDoubt(Concern.AT_UPPER_STOP, name));
             }
-            if (name.equals("filling") && at < 1) {
-                doubts.add(plain(Concern.STARVED, ""));
+            if (unknown.state().equals(PumpInlet.FILLING) && at < 1) {
+                doubts.add(new PartDoubt(Concern.STARVED, ""));
             }
         }
     }
 
     private static void film(String name, Bushing bushing, OilAt oil, Solution state, List<PartDoubt> doubts) {
         if (state.measure(name, Bushing.METAL_CONTACT).orElse(0) > 0) {
-            doubts.add(plain(Concern.METAL_CONTACT, ""));
+            doubts.add(new PartDoubt(Concern.METAL_CONTACT, ""));
         }
         OptionalDouble film = state.measure(name, Bushing.EDGE_FILM);
         if (film.isPresent()
                 && film.getAsDouble()
                         < state.measure(name, Bushing.PERMISSIBLE_FILM).orElse(0)) {
-            doubts.add(plain(Concern.FILM_TOO_THIN, ""));
+            doubts.add(new PartDoubt(Concern.FILM_TOO_THIN, ""));
         }
         if (state.measure(name, Bushing.UNIT_LOAD).orElseThrow()
                 > state.measure(name, Bushing.PERMISSIBLE_LOAD).orElse(Double.POSITIVE_INFINITY)) {
-            doubts.add(plain(Concern.LOAD_TOO_HIGH, ""));
+            doubts.add(new PartDoubt(Concern.LOAD_TOO_HIGH, ""));
         }
         double clearance = state.measure(name, Bushing.RADIAL_CLEARANCE).orElseThrow();
         double radius = bushing.fit().inner() / 2;

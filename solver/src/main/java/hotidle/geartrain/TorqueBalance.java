@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
@@ -77,9 +78,13 @@ final class TorqueBalance {
     /** Speed of the first wheel of a mesh as the carrier sees it [-]; zero where it is not known or the mesh does not roll. */
     double rolling(int mesh) {
         InSet one = meshes.get(mesh);
-        double speed = speeds.at(Speeds.bodyOf(one.set, one.first)).orElse(Double.NaN)
-                - speeds.at(one.set.carrier()).orElse(Double.NaN);
-        return Math.abs(speed) < Speeds.NIL || Double.isNaN(speed) ? 0 : speed;
+        OptionalDouble wheel = speeds.at(Speeds.bodyOf(one.set, one.first));
+        OptionalDouble carrier = speeds.at(one.set.carrier());
+        if (wheel.isEmpty() || carrier.isEmpty()) {
+            return 0;
+        }
+        double speed = wheel.getAsDouble() - carrier.getAsDouble();
+        return Math.abs(speed) < Speeds.NIL ? 0 : speed;
     }
 
     /** Whether a mesh rolls and loses. */

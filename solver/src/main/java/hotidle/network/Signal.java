@@ -1,5 +1,7 @@
 package hotidle.network;
 
+import hotidle.part.OwnState;
+
 /**
  * What a part reads from elsewhere: the pressure of a node, or the state of another part.
  *
@@ -14,7 +16,7 @@ public record Signal(String owner, String state) {
     }
 
     /** A state of another part. */
-    public static Signal state(String part, String state) {
-        return new Signal(part, state);
+    public static Signal state(String part, OwnState state) {
+        return new Signal(part, state.name());
     }
 }

@@ -2,6 +2,7 @@ package hotidle.newton;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
@@ -89,8 +90,8 @@ public final class Linearised {
     }
 
     /** Number of the state of a part among the unknowns. */
-    public int number(String part, String state) {
-        return equations.unknown(part + "." + state);
+    public int number(String part, OwnState state) {
+        return equations.unknown(part + "." + state.name());
     }
 
     /** Steps of a difference: pressures as a share of what they are, but of this at least [Pa]; states as a share of their way. */

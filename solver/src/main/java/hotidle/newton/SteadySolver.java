@@ -6,6 +6,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.part.Form;
 import hotidle.part.Measure;
+import hotidle.part.OwnState;
 import hotidle.part.Stream;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -113,7 +114,7 @@ public final class SteadySolver {
         }
         start.states()
                 .forEach((part, states) -> states.forEach((state, value) -> {
-                    Integer unknown = equations.unknown(part + "." + state);
+                    Integer unknown = equations.unknown(part + "." + state.name());
                     if (unknown != null) {
                         unknowns[unknown] = value;
                     }
@@ -127,7 +128,7 @@ public final class SteadySolver {
             Integer unknown = equations.unknown(node.name());
             pressures.put(node.name(), unknown == null ? node.held().orElseThrow() : unknowns[unknown]);
         }
-        Map<String, Map<String, Double>> states = new LinkedHashMap<>();
+        Map<String, Map<OwnState, Double>> states = new LinkedHashMap<>();
         List<Solution.PartStream> streams = new ArrayList<>();
         Map<String, Map<Measure, OptionalDouble>> measures = new LinkedHashMap<>();
         equations.read(unknowns, (placed, at) -> {
@@ -158,14 +159,14 @@ public final class SteadySolver {
                 ladder.method());
     }
 
-    private Optional<Map<String, Double>> states(Placed placed, double[] unknowns) {
+    private Optional<Map<OwnState, Double>> states(Placed placed, double[] unknowns) {
         List<Form.Unknown> forms = placed.part().form().states();
         if (forms.isEmpty()) {
             return Optional.empty();
         }
-        Map<String, Double> own = new LinkedHashMap<>();
+        Map<OwnState, Double> own = new LinkedHashMap<>();
         for (Form.Unknown form : forms) {
-            own.put(form.name(), unknowns[equations.unknown(placed.name() + "." + form.name())]);
+            own.put(form.state(), unknowns[equations.unknown(placed.name() + "." + form.name())]);
         }
         return Optional.of(own);
     }

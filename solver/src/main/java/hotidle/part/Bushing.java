@@ -175,8 +175,14 @@ public record Bushing(
      */
     public static final double WEAR_ALLOWANCE = 0.05e-3;
 
+    /** How far the shaft lies off centre, over the radial clearance [-]. */
+    public static final OwnState OFF_CENTRE = new OwnState("eccentricity");
+
+    /** How much hotter the film is than the oil that feeds it [K]. */
+    public static final OwnState FILM_HEATING = new OwnState("film-rise");
+
     /** Rise of the film's temperature [K]: some W/K carry off some tens of watts. */
-    private static final Form.Unknown RISE = new Form.Unknown("film-rise", 0, 300, 0, 2, 10);
+    private static final Form.Unknown RISE = new Form.Unknown(FILM_HEATING, 0, 300, 0, 2, 10);
 
     /**
      * Side load of a chamber.
@@ -230,7 +236,7 @@ public record Bushing(
         }
         return new Form(
                 List.of("behind", "drain"),
-                List.of(new Form.Unknown("eccentricity", 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
+                List.of(new Form.Unknown(OFF_CENTRE, 0, CONTACT, 0.7, 1, 1), heated ? RISE : RISE.heldAt(0)),
                 signals);
     }
 

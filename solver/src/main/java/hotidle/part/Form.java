@@ -23,26 +23,31 @@ public record Form(List<String> ports, List<Unknown> states, List<String> signal
     /**
      * A part's own unknown between two stops.
      *
-     * @param name      for example position
+     * @param state     which one
      * @param low       lower stop
      * @param high      upper stop, not below the lower
      * @param start     where a cold solve starts
      * @param stiffness usual slope dF/dx of its balance [balance/state], above zero
      * @param scale     what its balance is judged against, for example the spring force [N]
      */
-    public record Unknown(String name, double low, double high, double start, double stiffness, double scale) {
+    public record Unknown(OwnState state, double low, double high, double start, double stiffness, double scale) {
 
         public Unknown {
             if (!(high >= low && stiffness > 0 && scale > 0)) {
-                throw new IllegalArgumentException("unknown " + name + ": stops " + low + " to " + high + ", stiffness "
-                        + stiffness + " and scale " + scale + " must rise and be above zero");
+                throw new IllegalArgumentException("unknown " + state + ": stops " + low + " to " + high
+                        + ", stiffness " + stiffness + " and scale " + scale + " must rise and be above zero");
             }
             start = Math.min(Math.max(start, low), high);
         }
 
         /** The same unknown held at one place, as by a spool that is stuck. */
         public Unknown heldAt(double place) {
-            return new Unknown(name, place, place, place, stiffness, scale);
+            return new Unknown(state, place, place, place, stiffness, scale);
+        }
+
+        /** What files call it. */
+        public String name() {
+            return state.name();
         }
     }
 }

@@ -99,7 +99,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             double scale = Math.max(preload, rate * high);
             return new Form(
                     List.of("inlet", "outlet", "control"),
-                    List.of(new Form.Unknown("position", low, high, high, rate, scale)),
+                    List.of(new Form.Unknown(OwnState.POSITION, low, high, high, rate, scale)),
                     signals);
         }
     }
@@ -123,7 +123,9 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
 
     @Override
     public Form form() {
-        List<String> signals = slip.readsHub() ? List.of("filling", "eccentricity") : List.of("filling");
+        List<String> signals = slip.readsHub()
+                ? List.of(PumpInlet.FILLING.name(), Bushing.OFF_CENTRE.name())
+                : List.of(PumpInlet.FILLING.name());
         return slide.map(moved -> moved.form(signals))
                 .orElseGet(() -> new Form(List.of("inlet", "outlet"), List.of(), signals));
     }

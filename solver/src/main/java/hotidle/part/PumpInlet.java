@@ -37,11 +37,14 @@ public record PumpInlet(double port, double spun) implements Part {
             Measure.QuantityKind.NUMBER,
             "up to which the pump fills with this pressure at its inlet, over its speed");
 
+    /** How far the chambers are filled [-]: below 1 the inlet is starved. */
+    public static final OwnState FILLING = new OwnState("filling");
+
     /** A change of filling of 1 moves the inlet by something like 1 bar; it is judged against the same [Pa]. */
     private static final double SCALE = 1e5;
 
     private static final Form FORM =
-            new Form(List.of("inlet"), List.of(new Form.Unknown("filling", 0, 1, 1, SCALE, SCALE)), List.of());
+            new Form(List.of("inlet"), List.of(new Form.Unknown(FILLING, 0, 1, 1, SCALE, SCALE)), List.of());
 
     public PumpInlet {
         Check.within("loss of the port", port, 0, 1e3);

@@ -43,6 +43,9 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
 
     private static final double DISCHARGE = Hole.SHARP_EDGE;
 
+    /** How far it feeds the pilot, 0 shut to 1 [-]; it exhausts by the rest. */
+    public static final OwnState OPENING = new OwnState("opening");
+
     public Solenoid {
         Check.positive("feed diameter", feed);
         Check.positive("exhaust diameter", exhaust);
@@ -59,7 +62,7 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
         double scale = Math.max(band, 1e5);
         return new Form(
                 List.of("supply", "pilot", "exhaust"),
-                List.of(new Form.Unknown("opening", 0, 1, 0.5, scale, scale)),
+                List.of(new Form.Unknown(OPENING, 0, 1, 0.5, scale, scale)),
                 List.of());
     }
 

@@ -247,7 +247,7 @@ public record SpoolValve(
         double scale = Math.max(
                 Math.abs(spring.preload()), spring.rate() * Math.max(Math.abs(spring.low()), Math.abs(spring.end())));
         Form.Unknown position = new Form.Unknown(
-                "position",
+                OwnState.POSITION,
                 spring.low(),
                 spring.end(),
                 spring.low(),

@@ -2,6 +2,7 @@ package hotidle.result;
 
 import hotidle.network.Conditions;
 import hotidle.part.Measure;
+import hotidle.part.OwnState;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,7 +25,7 @@ import java.util.OptionalDouble;
 public record Solution(
         Conditions conditions,
         Map<String, Double> pressures,
-        Map<String, Map<String, Double>> states,
+        Map<String, Map<OwnState, Double>> states,
         List<PartStream> streams,
         Map<String, Map<Measure, OptionalDouble>> measures,
         double imbalance,
@@ -62,9 +63,17 @@ public record Solution(
         return pressures.get(node);
     }
 
-    /** A state of a part. */
-    public double own(String part, String state) {
-        return states.get(part).get(state);
+    /**
+     * A state of a part.
+     *
+     * @throws IllegalArgumentException where there is no such part, or its kind has no such state
+     */
+    public double own(String part, OwnState state) {
+        Double value = states.getOrDefault(part, Map.of()).get(state);
+        if (value == null) {
+            throw new IllegalArgumentException("part '" + part + "' has no " + state);
+        }
+        return value;
     }
 
     /**

@@ -102,16 +102,13 @@ record BoundarySearch(List<Double> speeds) {
     /** What was found at one number, and the chains that stand there. */
     record Trial(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
 
-        /** The least headroom of some margins; NaN where one has no size. One that is below its need and yet not gone does not count. */
+        /** The least headroom of some margins, minus infinity where one has no size. One that is below its need and yet not gone does not count. */
         private double least(Set<Judgement.Key> asked) {
             double least = Double.POSITIVE_INFINITY;
             for (Judgement.Key key : asked) {
                 Margin margin = found.get(key);
-                double headroom = margin == null ? Double.NaN : margin.headroom();
-                if (Double.isNaN(headroom)) {
-                    return Double.NaN;
-                }
-                if (headroom < 0 && !margin.known()) {
+                double headroom = margin == null ? Double.NEGATIVE_INFINITY : margin.headroom();
+                if (margin != null && headroom < 0 && !margin.known()) {
                     continue;
                 }
                 least = Math.min(least, headroom);
@@ -136,7 +133,7 @@ record BoundarySearch(List<Double> speeds) {
             double number = search.next();
             Optional<Transmission> unit = made.at(number);
             if (unit.isEmpty()) {
-                search.tell(number, Double.NaN);
+                search.tell(number, Double.NEGATIVE_INFINITY);
                 continue;
             }
             Trial end = at(unit.get(), number, left, good.chains);

@@ -38,7 +38,7 @@ public record BuildVerdict(
                 duties.stream()
                         .filter(judged -> judged.least().isPresent())
                         .min(Comparator.comparingDouble(
-                                judged -> judged.least().orElseThrow().rank()))
+                                judged -> judged.least().orElseThrow().headroom()))
                         .map(BuildVerdict::first),
                 duties.stream()
                         .flatMap(judged -> judged.draggingClutches().stream())

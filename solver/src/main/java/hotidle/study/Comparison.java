@@ -96,7 +96,7 @@ public record Comparison(List<BuildAtDuty> cells) {
         /** The applied clutch, or the lockup, with the least headroom; empty without one, or where nothing was solved. */
         public Optional<Margin> weakestClutch() {
             return assessed.map(Judgement::grips).orElse(List.of()).stream()
-                    .min(Comparator.comparingDouble(Margin::rank));
+                    .min(Comparator.comparingDouble(Margin::headroom));
         }
 
         /** Clutches and lockup that may slip; empty where nothing was solved. */
@@ -186,7 +186,7 @@ public record Comparison(List<BuildAtDuty> cells) {
         return of(build)
                 .filter(cell -> cell.weakestClutch().isPresent())
                 .min(Comparator.comparingDouble(
-                        cell -> cell.weakestClutch().orElseThrow().rank()));
+                        cell -> cell.weakestClutch().orElseThrow().headroom()));
     }
 
     /** The solved cell of a build whose pump takes most power; empty where none was solved. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -76,8 +77,8 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
                 tight = (size.value() + tight) / 2;
             }
             Map<Judgement.Key, Double> ends = headrooms(tight);
-            double least = least(ends);
-            if (!(least < 0)) {
+            OptionalDouble least = least(ends);
+            if (least.isEmpty() || least.getAsDouble() >= 0) {
                 return new FilmFeed(size, Optional.empty(), Optional.empty(), tight);
             }
             SignChange search = new SignChange(
@@ -87,15 +88,15 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
                             .min()
                             .orElseThrow(),
                     tight,
-                    least,
+                    least.getAsDouble(),
                     narrow);
             Map<Judgement.Key, Double> failing = ends;
             while (search.open()) {
                 double tried = search.next();
                 Map<Judgement.Key, Double> here = headrooms(tried);
-                double worst = least(here);
+                double worst = least(here).orElse(Double.NEGATIVE_INFINITY);
                 search.tell(tried, worst);
-                failing = worst < 0 ? here : failing;
+                failing = worst < 0 && !here.isEmpty() ? here : failing;
             }
             Optional<Judgement.Key> by = failing.entrySet().stream()
                     .min(Map.Entry.comparingByValue())
@@ -103,8 +104,8 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
             return new FilmFeed(size, Optional.of(search.holds()), by, tight);
         }
 
-        private static double least(Map<Judgement.Key, Double> headrooms) {
-            return headrooms.values().stream().mapToDouble(value -> value).min().orElse(Double.NaN);
+        private static OptionalDouble least(Map<Judgement.Key, Double> headrooms) {
+            return headrooms.values().stream().mapToDouble(value -> value).min();
         }
 
         /** Of the duty points that are fed in the build; one that is not found any more is missing. */

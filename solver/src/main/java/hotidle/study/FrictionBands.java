@@ -2,25 +2,25 @@ package hotidle.study;
 
 import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** The friction bands of the states of a study, each solved once. */
+/** The friction bands of the states of a study, each solved once; sweeps and duties side by side, which tell each other nothing. */
 public final class FrictionBands {
 
-    private final Map<String, Boolean> asked = new HashMap<>();
-    private final IdentityHashMap<Solution, FrictionBand> found = new IdentityHashMap<>();
+    private final Map<String, Boolean> asked = new ConcurrentHashMap<>();
+    private final Map<Solution, FrictionBand> found = Collections.synchronizedMap(new IdentityHashMap<>());
 
     private FrictionBands() {}
 
     /** Those of the states at the duties' own speeds. */
     public static FrictionBands of(Comparison comparison) {
         FrictionBands bands = new FrictionBands();
-        comparison
-                .cells()
+        comparison.cells().parallelStream()
                 .forEach(cell ->
                         bands.add(cell.sweep(), cell.outcome().state().stream().toList()));
         return bands;
@@ -29,7 +29,7 @@ public final class FrictionBands {
     /** Those of the states that sweeps show. */
     public static FrictionBands of(List<SpeedSweep> sweeps) {
         FrictionBands bands = new FrictionBands();
-        sweeps.forEach(sweep -> bands.add(sweep, sweep.states()));
+        sweeps.parallelStream().forEach(sweep -> bands.add(sweep, sweep.states()));
         return bands;
     }
 

@@ -9,7 +9,9 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.Linearised;
 import hotidle.newton.Series;
+import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -33,22 +35,24 @@ import java.util.stream.Stream;
  * <p>The regulator is held where the worst served of them gets what it needs, but no further open than where it begins to give
  * oil back to the pump's inlet, so that the bypass is no demand.
  *
- * @param supply   what pump and check valve deliver into the line [m³/s], counted at the pump's inlet
- * @param demand   what leaves the line [m³/s], counted so too
  * @param position at which the regulator is held [m]
- * @param filling  of the pump with the line held: below 1 the inlet is starved, and lets in no more [-]
- * @param slide    share of its displacement at which the slide of a variable pump stands, 1 in a fixed pump [-]
- * @param hungry   what gets too little however far the feed opens, and so is not counted; empty where all can be served
+ * @param balance  what then comes into the line and leaves it; empty where a state was not found
  * @param unsolved why nothing is known, where nothing is
  */
-public record HeldLine(
-        double supply,
-        double demand,
-        double position,
-        double filling,
-        double slide,
-        Optional<String> hungry,
-        Optional<Unsolved> unsolved) {
+public record HeldLine(double position, Optional<Balance> balance, Optional<Unsolved> unsolved) {
+
+    /**
+     * The line held, with the worst served just served.
+     *
+     * @param supply  what pump and check valve deliver into the line [m³/s], counted at the pump's inlet
+     * @param demand  what leaves the line [m³/s], counted so too
+     * @param filling of the pump with the line held: below 1 the inlet is starved, and lets in no more [-]
+     * @param slide   share of its displacement at which the slide of a variable pump stands, 1 in a fixed pump [-]
+     * @param state   of the unit so held
+     * @param hungry  what gets too little however far the feed opens, and so is not counted; empty where all can be served
+     */
+    public record Balance(
+            double supply, double demand, double filling, double slide, Solution state, Optional<String> hungry) {}
 
     /** The position is found to this share of the spool's travel (ours) [-]. */
     private static final double NARROW = 1e-9;
@@ -68,9 +72,9 @@ public record HeldLine(
      * @param open     with it as far open as it may be
      * @param served   where the worst served was just served
      * @param position there [m]
-     * @param slope    of its headroom there, by the position [1/m]; NaN where it is served all the way
+     * @param slope    of its headroom there, by the position [1/m]; empty where it is served all the way
      */
-    record Found(Solution shut, Solution open, Solution served, double position, double slope) {}
+    record Found(Solution shut, Solution open, Solution served, double position, OptionalDouble slope) {}
 
     /** Work space of one search. */
     static final class HeldLineSearch {
@@ -81,7 +85,7 @@ public record HeldLine(
         private final Optional<Found> before;
         private final TreeMap<Double, Solution> known = new TreeMap<>();
         private Series series;
-        private double slope = Double.NaN;
+        private OptionalDouble slope = OptionalDouble.empty();
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
         private Optional<Margin> hungriest = Optional.empty();
@@ -126,14 +130,13 @@ public record HeldLine(
                     .map(Margin::part)
                     .collect(Collectors.toSet());
             if (worst(seated).map(Margin::headroom).orElse(0.0) >= 0) {
-                return balance(seated, low);
+                return known(seated, low);
             }
             return narrow(low, seated, high, wide);
         }
 
         private static HeldLine unknown(double position, Outcome outcome) {
-            return new HeldLine(
-                    Double.NaN, Double.NaN, position, Double.NaN, Double.NaN, Optional.empty(), outcome.unsolved());
+            return new HeldLine(position, Optional.empty(), outcome.unsolved());
         }
 
         /** The headroom of the worst served grows with the opening; the regulator stands where it is just not below nil. */
@@ -145,7 +148,8 @@ public record HeldLine(
                     worst(seated).orElseThrow().headroom(),
                     NARROW * (high - low));
             Solution served = wide;
-            before.ifPresent(found -> search.foretell(found.position(), found.slope()));
+            before.ifPresent(
+                    found -> search.foretell(found.position(), found.slope().orElse(Double.NaN)));
             while (search.open()) {
                 double x = search.next();
                 Outcome outcome =
@@ -156,13 +160,13 @@ public record HeldLine(
                 Solution state = outcome.state().get();
                 double headroom = worst(state).orElseThrow().headroom();
                 if (Math.abs(headroom) < NIL) {
-                    return balance(state, x);
+                    return known(state, x);
                 }
                 served = headroom > 0 ? state : served;
                 search.tell(x, headroom);
-                slope = search.slope();
+                slope = OptionalDouble.of(search.slope());
             }
-            return balance(served, search.holds());
+            return known(served, search.holds());
         }
 
         /** Solves from a start, or else from the state known whose position is nearest. */
@@ -225,7 +229,12 @@ public record HeldLine(
             return Consumers.of(roles, duty, state);
         }
 
-        HeldLine balance(Solution state, double position) {
+        private HeldLine known(Solution state, double position) {
+            return new HeldLine(position, Optional.of(balance(state)), Optional.empty());
+        }
+
+        /** What comes into the line held, and what leaves it. */
+        Balance balance(Solution state) {
             Set<String> pumps = pumps();
             double supply = 0;
             double demand = 0;
@@ -240,25 +249,24 @@ public record HeldLine(
                 }
             }
             double density = OilBudget.inletDensity(unit, roles, state);
-            return new HeldLine(
+            return new Balance(
                     supply / density,
                     demand / density,
-                    position,
                     roles.inlet()
-                            .map(placed -> state.own(placed.name(), "filling"))
+                            .map(placed -> state.own(placed.name(), PumpInlet.FILLING))
                             .orElse(1.0),
                     roles.chambers().stream()
                             .mapToDouble(placed -> slide(placed, state))
                             .min()
                             .orElse(1),
-                    hungriest.map(Margin::part),
-                    Optional.empty());
+                    state,
+                    hungriest.map(Margin::part));
         }
 
         private static double slide(Placed placed, Solution state) {
             return ((PumpChamber) placed.part())
                     .slide()
-                    .map(slide -> slide.share(state.own(placed.name(), "position")))
+                    .map(slide -> slide.share(state.own(placed.name(), OwnState.POSITION)))
                     .orElse(1.0);
         }
 
@@ -272,7 +280,7 @@ public record HeldLine(
         /** Slopes by each unknown of supply over demand, exact. */
         double[] slopes(Linearised linearised, Solution state) {
             Set<String> pumps = pumps();
-            HeldLine now = balance(state, 0);
+            Balance now = balance(state);
             double density = OilBudget.inletDensity(unit, roles, state);
             double[] brought = linearised.leaving(roles.line(), pumps::contains);
             double[] taken = linearised.leaving(roles.line(), part -> !pumps.contains(part));

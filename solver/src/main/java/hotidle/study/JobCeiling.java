@@ -30,7 +30,7 @@ record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double>
             return Optional.empty();
         }
         Optional<Transmission> above = Optional.empty();
-        double over = Double.NaN;
+        double over = HIGHEST;
         for (double pressure = HIGHEST; pressure > LOWEST - STEP / 2; pressure -= STEP) {
             Optional<Transmission> unit = set(done.get(), pressure);
             if (unit.isPresent() && keeps(unit.get())) {

@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.assess.Margin;
+import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Job;
 import hotidle.transmission.JobCost;
@@ -26,6 +27,9 @@ final class JobSearch {
     private final JobTrial trial;
     private final Map<List<Job>, Tried> tried = new ConcurrentHashMap<>();
 
+    /** Sets of which every limit was asked, so that the search for the cheapest need not ask again. */
+    private final Map<List<Job>, List<Judgement>> judged = new ConcurrentHashMap<>();
+
     /** What a set of jobs comes to; with the set where it keeps every limit. */
     private record Tried(List<Job> jobs, JobTrial.Fate fate, Optional<JobStudy.JobSet> kept) {}
 
@@ -39,9 +43,9 @@ final class JobSearch {
         this.speeds = speeds;
         this.step = step;
         Transmission unit = shop.unit();
-        bay = Repairs.Bay.of(unit, duty, onsets);
         Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(unit);
         now = BoundarySearch.judged(unit, chains);
+        bay = Repairs.Bay.of(unit, duty, onsets, at(duty, now));
         trial = new JobTrial(now, chains);
     }
 
@@ -85,8 +89,16 @@ final class JobSearch {
                     ? Repairs.BETTER.compare(other.effect().get(), one.effect().get())
                     : Boolean.compare(other.effect().isPresent(), one.effect().isPresent());
 
+    /** The build's own state at a duty; empty where it is none of its own, or was not found. */
+    private static Optional<Solution> at(DutyPoint duty, List<Judgement> now) {
+        return now.stream()
+                .filter(one -> one.duty().equals(duty))
+                .findFirst()
+                .flatMap(one -> one.outcome().state());
+    }
+
     private Optional<JobStudy.JobState> state(List<Job> jobs) {
-        return shop.after(jobs).map(unit -> state(jobs, unit, trial.judged(unit)));
+        return shop.after(jobs).map(unit -> state(jobs, unit, judged.computeIfAbsent(jobs, any -> trial.judged(unit))));
     }
 
     private JobStudy.JobState state(List<Job> jobs, Transmission unit, List<Judgement> judged) {
@@ -120,16 +132,17 @@ final class JobSearch {
 
     private Tried tried(List<Job> jobs) {
         Optional<Transmission> unit = shop.after(jobs);
-        if (unit.isEmpty() || trial.fails(unit.get())) {
+        boolean asked = judged.containsKey(jobs);
+        if (unit.isEmpty() || (!asked && trial.fails(unit.get()))) {
             return new Tried(jobs, JobTrial.Fate.FAILS, Optional.empty());
         }
-        List<Judgement> judged = trial.judged(unit.get());
-        JobTrial.Fate fate = JobTrial.fate(judged);
+        List<Judgement> found = asked ? judged.get(jobs) : trial.judged(unit.get());
+        JobTrial.Fate fate = JobTrial.fate(found);
         return new Tried(
                 jobs,
                 fate,
                 fate == JobTrial.Fate.KEEPS
-                        ? Optional.of(new JobStudy.JobSet(jobs, JobTrial.least(judged), undecided(judged)))
+                        ? Optional.of(new JobStudy.JobSet(jobs, JobTrial.least(found), undecided(found)))
                         : Optional.empty());
     }
 

@@ -73,7 +73,7 @@ public record JobStudy(
 
         /** The least headroom [-]. */
         double headroom() {
-            return least.map(limit -> limit.margin().rank()).orElse(Double.POSITIVE_INFINITY);
+            return least.map(limit -> limit.margin().headroom()).orElse(Double.POSITIVE_INFINITY);
         }
     }
 

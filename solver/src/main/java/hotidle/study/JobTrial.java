@@ -167,7 +167,7 @@ final class JobTrial {
                 .filter(margin -> margin.verdict() == verdict)
                 .forEach(margin -> found.add(new JobStudy.JudgedLimit(Judgement.Key.of(one.duty(), margin), margin))));
         return found.stream()
-                .sorted(Comparator.comparingDouble(limit -> limit.margin().rank()))
+                .sorted(Comparator.comparingDouble(limit -> limit.margin().headroom()))
                 .map(JobStudy.JudgedLimit::key)
                 .toList();
     }
@@ -177,6 +177,6 @@ final class JobTrial {
         return judged.stream()
                 .flatMap(one -> one.least().stream()
                         .map(margin -> new JobStudy.JudgedLimit(Judgement.Key.of(one.duty(), margin), margin)))
-                .min(Comparator.comparingDouble(limit -> limit.margin().rank()));
+                .min(Comparator.comparingDouble(limit -> limit.margin().headroom()));
     }
 }

@@ -190,7 +190,7 @@ public record Judgement(
 
     /** The margin with the least headroom of those that are known to fail or to hold. */
     public Optional<Margin> least() {
-        return margins.stream().filter(Margin::known).min(Comparator.comparingDouble(Margin::rank));
+        return margins.stream().filter(Margin::known).min(Comparator.comparingDouble(Margin::headroom));
     }
 
     /** The margins of which it is not known whether they hold: named beside every answer that is given without them. */

@@ -2,7 +2,6 @@ package hotidle.study;
 
 import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
-import hotidle.newton.SteadySolver;
 import hotidle.result.Outcome;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
@@ -41,8 +40,8 @@ public record LeakStudy(Outcome outcome, Optional<Found> found) {
     public static LeakStudy of(
             Adjustable build, DutyPoint duty, List<Double> speeds, int most, int looked, Runnable step) {
         Transmission unit = build.unit();
-        Outcome outcome = new SteadySolver(unit.network()).solve(unit.conditions(duty));
-        Optional<Repairs> repairs = outcome.state().flatMap(state -> Repairs.study(build, duty, speeds, most, step));
+        Outcome outcome = AtDuty.solved(unit, duty);
+        Optional<Repairs> repairs = outcome.state().map(state -> Repairs.study(build, duty, state, speeds, most, step));
         return new LeakStudy(
                 outcome,
                 repairs.map(tried -> new Found(
@@ -54,6 +53,6 @@ public record LeakStudy(Outcome outcome, Optional<Found> found) {
     }
 
     private static boolean low(Transmission unit, DutyPoint duty, Repairs.Effect now) {
-        return IdlePressure.low(unit, duty, OptionalDouble.of(now.line()), OptionalDouble.of(now.set()));
+        return IdlePressure.low(unit, duty, OptionalDouble.of(now.line()), now.set());
     }
 }

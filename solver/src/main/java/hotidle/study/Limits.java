@@ -30,7 +30,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** All limits of an assessed state, each as a margin. */
+/** All limits of an assessed state, each as a margin. Past 300 lines, since each is a few lines beside the others of its sort. */
 record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles roles, Solution state) {
 
     /** Region of the pan. */
@@ -42,7 +42,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
 
     List<Margin> all(Optional<HeldLine> held, Optional<HubOverSpeed> hub) {
         List<Margin> margins = new ArrayList<>();
-        held.filter(line -> line.unsolved().isEmpty()).ifPresent(line -> margins.add(regulation(line)));
+        held.flatMap(HeldLine::balance).ifPresent(line -> margins.add(regulation(line)));
         margins.addAll(grips());
         margins.addAll(assessed.consumers());
         hub.ifPresent(over -> film(margins, over));
@@ -64,7 +64,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         return margins;
     }
 
-    private Margin regulation(HeldLine held) {
+    private Margin regulation(HeldLine.Balance held) {
         return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
                 .noted(Stream.of(hungry(held), starved(held), pushedBack(held), lifted())
                         .flatMap(Optional::stream)
@@ -84,19 +84,19 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         return ((ReliefValve) relief.part()).poppet().cracking();
     }
 
-    private static Optional<MarginNote> hungry(HeldLine held) {
+    private static Optional<MarginNote> hungry(HeldLine.Balance held) {
         return held.hungry().map(part -> MarginNote.of(MarginNote.Remark.SHORT_AT_FULL_FEED, part));
     }
 
     /** Why a variable pump brings so little, where its slide is not what it could be. */
-    private static Optional<MarginNote> pushedBack(HeldLine held) {
+    private static Optional<MarginNote> pushedBack(HeldLine.Balance held) {
         return held.slide() < Figures.FULL && held.supply() < held.demand()
                 ? Optional.of(MarginNote.of(MarginNote.Remark.SLIDE_PUSHED_BACK, held.slide()))
                 : Optional.empty();
     }
 
     /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
-    private static Optional<MarginNote> starved(HeldLine held) {
+    private static Optional<MarginNote> starved(HeldLine.Balance held) {
         return held.filling() < Figures.FULL
                 ? Optional.of(MarginNote.of(MarginNote.Remark.INLET_LIMITS_SUPPLY, held.filling()))
                 : Optional.empty();
@@ -173,7 +173,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         String hub = placed.name();
         double permissible = state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow();
         if (!over.contact().isEmpty()) {
-            margins.add(Margin.of(Margin.Kind.FILM, hub, Double.NaN, permissible, Margin.Scale.LENGTH)
+            margins.add(Margin.notKnown(Margin.Kind.FILM, hub, permissible, Margin.Scale.LENGTH)
                     .at(over.contact().get(0))
                     .noted(MarginNote.of(MarginNote.Remark.METAL_CONTACT)));
         } else if (permissible > 0) {
@@ -212,7 +212,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
     /** Pressure at the roots of the teeth against that at which air is released; a pump that fills in part is judged by its filling. */
     private Optional<Margin> inlet() {
         return roles.inlet().map(placed -> {
-            double filling = state.own(placed.name(), "filling");
+            double filling = state.own(placed.name(), PumpInlet.FILLING);
             if (filling < 1) {
                 return Margin.of(Margin.Kind.PUMP_INLET, placed.name(), filling, 1, Margin.Scale.SHARE)
                         .noted(MarginNote.of(MarginNote.Remark.INLET_STARVED));

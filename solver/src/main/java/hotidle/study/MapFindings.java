@@ -73,7 +73,8 @@ public record MapFindings(
     }
 
     private static Optional<WindowMap.Cell> best(Stream<WindowMap.Cell> cells) {
-        return cells.filter(cell -> cell.least().isPresent()).max(Comparator.comparingDouble(WindowMap.Cell::headroom));
+        return cells.filter(cell -> cell.least().isPresent())
+                .max(Comparator.comparingDouble(cell -> cell.headroom().getAsDouble()));
     }
 
     private static List<Range> ranges(List<WindowMap.Cell> row) {

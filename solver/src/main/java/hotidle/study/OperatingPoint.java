@@ -4,6 +4,7 @@ import hotidle.assess.Margin;
 import hotidle.network.Network;
 import hotidle.newton.CentralDifference;
 import hotidle.newton.Linearised;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -118,23 +119,22 @@ interface OperatingPoint {
                     keys,
                     linearised,
                     position,
-                    linearised.number(regulator, "position"),
+                    linearised.number(regulator, OwnState.POSITION),
                     just,
                     weights(linearised, new HeldLine.HeldLineSearch(unit, duty), position, just));
         }
 
         private static double[][] weights(
                 Linearised linearised, HeldLine.HeldLineSearch search, double position, Optional<String> just) {
-            double[][] slopes = linearised.slopes(state -> figures(search, position, just, state));
+            double[][] slopes = linearised.slopes(state -> figures(search, just, state));
             // a clutch hardly takes oil, so that differences by its pressure would be wider than its drop
             slopes[0] = search.slopes(linearised, linearised.in(search.network(position)));
             return OperatingPoint.weights(linearised, slopes);
         }
 
         /** Supply over demand less 1, and by how much the least served is served. */
-        private static double[] figures(
-                HeldLine.HeldLineSearch search, double position, Optional<String> just, Solution state) {
-            HeldLine held = search.balance(state, position);
+        private static double[] figures(HeldLine.HeldLineSearch search, Optional<String> just, Solution state) {
+            HeldLine.Balance held = search.balance(state);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {
                 return new double[] {headroom};
@@ -157,7 +157,7 @@ interface OperatingPoint {
             double[] by = total(linearised, weights, step, shift -> {
                 HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(made.at(shift), duty);
                 Network network = search.network(position);
-                return joined(figures(search, position, just, linearised.in(network)), linearised.residual(network));
+                return joined(figures(search, just, linearised.in(network)), linearised.residual(network));
             });
             // the regulator's own equation is x − position = 0, so that its weight is the slope by the position
             return just.isEmpty()

@@ -60,7 +60,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      * What a unit does at the duty.
      *
      * @param line      line pressure [Pa]
-     * @param set       set pressure commanded [Pa]; NaN where nothing is commanded
+     * @param set       set pressure commanded [Pa]; empty where nothing is commanded
      * @param regulated whether the regulator holds it
      * @param lube      flow of all lube branches [m³/s]
      * @param lost      slip and leaks [m³/s]
@@ -70,7 +70,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      */
     public record Effect(
             double line,
-            double set,
+            OptionalDouble set,
             boolean regulated,
             double lube,
             double lost,
@@ -84,7 +84,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
 
         /** Line pressure up to the set pressure [Pa]: what is above it is no gain. */
         public double held() {
-            return Double.isNaN(set) ? line : Math.min(line, set);
+            return Math.min(line, set.orElse(line));
         }
     }
 
@@ -134,11 +134,14 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      */
     public static Optional<Repairs> study(
             Adjustable build, DutyPoint duty, List<Double> speeds, int most, Runnable step) {
-        Bay bay = Bay.of(build.unit(), duty, speeds);
-        Optional<Effect> before = bay.effect(build.unit(), true);
-        if (before.isEmpty()) {
-            return Optional.empty();
-        }
+        return AtDuty.solved(build.unit(), duty).state().map(state -> study(build, duty, state, speeds, most, step));
+    }
+
+    /** The same of a build whose state at the duty is known. */
+    static Repairs study(
+            Adjustable build, DutyPoint duty, Solution state, List<Double> speeds, int most, Runnable step) {
+        Bay bay = Bay.of(build.unit(), duty, speeds, Optional.of(state));
+        Effect before = bay.effect(build.unit(), state, true);
         List<Repair> offered = of(build);
         List<Step> useful = offered.parallelStream()
                 .flatMap(repair -> {
@@ -146,11 +149,10 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
                     step.run();
                     return after.stream().map(effect -> new Step(repair, effect));
                 })
-                .filter(one -> wins(before.get(), one.after()))
+                .filter(one -> wins(before, one.after()))
                 .sorted(Comparator.comparing(Step::after, BETTER).reversed())
                 .toList();
-        return Optional.of(
-                new Repairs(before.get(), useful, order(build, bay, useful, most, step), renewed(build, bay, offered)));
+        return new Repairs(before, useful, order(build, bay, useful, most, step), renewed(build, bay, offered));
     }
 
     private static Optional<Effect> renewed(Adjustable build, Bay bay, List<Repair> offered) {
@@ -207,13 +209,11 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
      */
     record Bay(DutyPoint duty, List<Double> speeds, Optional<Solution> own, Optional<Solution> slowest) {
 
-        static Bay of(Transmission unit, DutyPoint duty, List<Double> speeds) {
-            Series series = new Series(unit.network());
-            Conditions conditions = unit.conditions(duty);
-            Optional<Solution> own = solved(series, conditions);
-            series.restart();
+        /** @param own its state at the duty, where it is known */
+        static Bay of(Transmission unit, DutyPoint duty, List<Double> speeds, Optional<Solution> own) {
+            Conditions slow = unit.conditions(duty).atSpeed(speeds.get(0));
             Optional<Solution> slowest =
-                    unit.commanded().isEmpty() ? Optional.empty() : solved(series, conditions.atSpeed(speeds.get(0)));
+                    unit.commanded().isEmpty() ? Optional.empty() : solved(new Series(unit.network()), slow);
             return new Bay(duty, speeds, own, slowest);
         }
 
@@ -234,13 +234,13 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             List<Margin> starved = assessed.starved();
             return new Effect(
                     figures.line(),
-                    figures.set().orElse(Double.NaN),
+                    figures.set(),
                     unit.commanded().isPresent() && figures.regulated(),
                     figures.lube(),
                     figures.lost(),
                     starved.stream().map(Margin::part).toList(),
                     starved.stream()
-                            .mapToDouble(margin -> Math.max(0, margin.value() / margin.needed()))
+                            .mapToDouble(margin -> Math.max(0, margin.value().orElse(0) / margin.needed()))
                             .min()
                             .orElse(1),
                     onset && unit.commanded().isPresent()

@@ -55,8 +55,8 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
                                 hub,
                                 state.measure(hub, Bushing.UNIT_LOAD).orElseThrow(),
                                 state.measure(hub, Bushing.PERMISSIBLE_LOAD).orElseThrow()))
-                        .filter(load -> load.is() > load.needs())
-                        .max(Comparator.comparingDouble(StateFault::is)));
+                        .filter(load -> load.is().getAsDouble() > load.needs().getAsDouble())
+                        .max(Comparator.comparingDouble(load -> load.is().getAsDouble())));
     }
 
     private static RunningFilm of(SpeedSweep sweep, Solution state) {

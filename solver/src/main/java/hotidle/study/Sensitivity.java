@@ -75,7 +75,7 @@ public record Sensitivity(
     public Optional<Judgement.Key> least() {
         return margins.entrySet().stream()
                 .filter(entry -> entry.getValue().known())
-                .min(Comparator.comparingDouble(entry -> entry.getValue().rank()))
+                .min(Comparator.comparingDouble(entry -> entry.getValue().headroom()))
                 .map(Map.Entry::getKey);
     }
 
@@ -151,8 +151,7 @@ public record Sensitivity(
             Judgement.Key key = Judgement.Key.of(judged.duty(), margin);
             if (!Double.isFinite(margin.headroom())) {
                 leftOut.add(LeftOut.margin(
-                        Double.isNaN(margin.value()) ? LeftOut.Cause.VALUE_NOT_KNOWN : LeftOut.Cause.NOTHING_NEEDED,
-                        key));
+                        margin.value().isEmpty() ? LeftOut.Cause.VALUE_NOT_KNOWN : LeftOut.Cause.NOTHING_NEEDED, key));
                 continue;
             }
             switch (key.kind()) {
@@ -180,13 +179,11 @@ public record Sensitivity(
 
     /** The state with the line held. */
     private static OperatingPoint held(Judgement judged, Judgement.Key key) {
-        double position = judged.held().orElseThrow().position();
+        HeldLine line = judged.held().orElseThrow();
+        double position = line.position();
         HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(judged.unit(), judged.duty());
         Network network = search.network(position);
-        Solution state = new hotidle.newton.SteadySolver(network)
-                .solve(judged.unit().conditions(judged.duty()), judged.outcome().state())
-                .state()
-                .orElseThrow();
+        Solution state = line.balance().orElseThrow().state();
         Optional<Margin> just = search.served(state).stream()
                 .filter(one -> Math.abs(one.headroom()) < SERVED)
                 .findFirst();

@@ -6,6 +6,7 @@ import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Form;
+import hotidle.part.OwnState;
 import hotidle.part.Part;
 import hotidle.part.Reading;
 import hotidle.part.Stream;
@@ -33,7 +34,7 @@ public final class SinglePart {
     public static Outcome run(Network network, Conditions conditions, String part, Map<String, Double> states) {
         Placed placed = network.part(part).orElseThrow();
         Map<String, Double> pressures = new LinkedHashMap<>();
-        network.nodes().forEach(node -> pressures.put(node.name(), node.held().orElse(Double.NaN)));
+        network.nodes().forEach(node -> node.held().ifPresent(pressure -> pressures.put(node.name(), pressure)));
         List<OptionalDouble> known = known(placed, pressures, states);
         return known.stream().allMatch(OptionalDouble::isPresent)
                 ? Outcome.of(read(placed, conditions, pressures, known))
@@ -44,21 +45,18 @@ public final class SinglePart {
     private static List<OptionalDouble> known(
             Placed placed, Map<String, Double> pressures, Map<String, Double> states) {
         List<OptionalDouble> known = new ArrayList<>();
-        placed.nodes().forEach(node -> known.add(finite(pressures.get(node))));
+        placed.nodes().forEach(node -> known.add(given(pressures, node)));
         placed.part().form().states().stream()
                 .map(Form.Unknown::name)
-                .forEach(state -> known.add(finite(states.getOrDefault(state, Double.NaN))));
+                .forEach(state -> known.add(given(states, state)));
         for (Signal signal : placed.signals()) {
-            double value = signal.state().isEmpty()
-                    ? pressures.get(signal.owner())
-                    : states.getOrDefault(signal.state(), Double.NaN);
-            known.add(finite(value));
+            known.add(signal.state().isEmpty() ? given(pressures, signal.owner()) : given(states, signal.state()));
         }
         return known;
     }
 
-    private static OptionalDouble finite(double value) {
-        return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    private static OptionalDouble given(Map<String, Double> numbers, String name) {
+        return numbers.containsKey(name) ? OptionalDouble.of(numbers.get(name)) : OptionalDouble.empty();
     }
 
     private static Solution read(
@@ -78,9 +76,9 @@ public final class SinglePart {
                     stream.mass(),
                     stream.volume()));
         }
-        Map<String, Double> own = new LinkedHashMap<>();
+        Map<OwnState, Double> own = new LinkedHashMap<>();
         for (int i = 0; i < form.states().size(); i++) {
-            own.put(form.states().get(i).name(), reading.state(i));
+            own.put(form.states().get(i).state(), reading.state(i));
         }
         return new Solution(
                 conditions,

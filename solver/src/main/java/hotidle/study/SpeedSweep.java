@@ -7,6 +7,7 @@ import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.Series;
 import hotidle.part.Bushing;
+import hotidle.part.OwnState;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -179,8 +180,8 @@ public final class SpeedSweep {
     public OptionalDouble onset() {
         return crossing("onset", state -> {
             OptionalDouble set = unit.setPressure(state.conditions());
-            double over = set.isPresent() ? state.pressure(roles.line()) / set.getAsDouble() - 1 : Double.NaN;
-            return over >= 0 && !Figures.offSeat(roles, state) ? Double.NaN : over;
+            double over = set.isPresent() ? state.pressure(roles.line()) / set.getAsDouble() - 1 : NOT_YET;
+            return over >= 0 && !Figures.offSeat(roles, state) ? NOT_YET : over;
         });
     }
 
@@ -202,13 +203,16 @@ public final class SpeedSweep {
         return this;
     }
 
+    /** What has not come about yet, by how much nobody knows, as {@link SignChange} takes it. */
+    private static final double NOT_YET = Double.NEGATIVE_INFINITY;
+
     private OptionalDouble openFrom(String name, Optional<SpoolValve.Opening> opening) {
         return opening.isEmpty()
                 ? OptionalDouble.empty()
                 : crossing(name, state -> {
-                    double open = state.own(unit.command().regulator(), "position")
+                    double open = state.own(unit.command().regulator(), OwnState.POSITION)
                             - opening.get().edge();
-                    return open == 0 ? Double.NaN : open;
+                    return open == 0 ? NOT_YET : open;
                 });
     }
 
@@ -251,7 +255,7 @@ public final class SpeedSweep {
             series.restart(high);
             Optional<Solution> state =
                     series.solve(above.conditions().atSpeed(speed)) ? Optional.of(series.state()) : Optional.empty();
-            double value = state.map(figure::applyAsDouble).orElse(Double.NaN);
+            double value = state.map(figure::applyAsDouble).orElse(NOT_YET);
             high = value >= 0 ? state.orElseThrow() : high;
             search.tell(speed, value);
         }
@@ -311,7 +315,7 @@ public final class SpeedSweep {
         Hysteresis worst = null;
         double most = SAME;
         for (String part : up.states().keySet()) {
-            for (String state : up.states().get(part).keySet()) {
+            for (OwnState state : up.states().get(part).keySet()) {
                 double one = up.own(part, state);
                 double other = down.own(part, state);
                 double share = Math.abs(one - other) / Math.max(Math.max(Math.abs(one), Math.abs(other)), 1e-6);

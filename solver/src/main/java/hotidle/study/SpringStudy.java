@@ -1,9 +1,11 @@
 package hotidle.study;
 
 import hotidle.assess.Figures;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
+import hotidle.part.OwnState;
 import hotidle.part.SpoolValve;
 import hotidle.result.Outcome;
+import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
@@ -12,6 +14,7 @@ import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * How a regulator comes to another set pressure by one change alone, and what else each change moves.
@@ -51,6 +54,14 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
                     .orElseThrow();
         }
 
+        /** The state at a duty, where it was found. */
+        private Optional<Solution> state(DutyPoint duty) {
+            return duties.stream()
+                    .filter(at -> at.duty().name().equals(duty.name()))
+                    .findFirst()
+                    .flatMap(at -> at.outcome().state());
+        }
+
         /** Whether every state was found. */
         public boolean known() {
             return duties.stream().allMatch(at -> at.figures().isPresent());
@@ -75,22 +86,28 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
      * @throws hotidle.transmission.NotCommandedException where nothing commands the line
      */
     public static SpringStudy of(Transmission unit, double pressure) {
+        Effect asIs = effect(unit, duty -> Optional.empty());
         List<Way> ways = SpringChange.of(unit, pressure).parallelStream()
-                .map(change -> new Way(change, change.unit().map(SpringStudy::effect)))
+                .map(change -> new Way(change, change.unit().map(made -> effect(made, asIs::state))))
                 .toList();
-        return new SpringStudy(unit, pressure, QuotedSet.now(unit), effect(unit), ways);
+        return new SpringStudy(unit, pressure, QuotedSet.now(unit), asIs, ways);
     }
 
-    private static Effect effect(Transmission unit) {
-        SteadySolver solver = new SteadySolver(unit.network());
+    /** @param start state of the unit as it is at a duty, from which that with the change is solved */
+    private static Effect effect(Transmission unit, Function<DutyPoint, Optional<Solution>> start) {
+        Series series = new Series(unit.network());
         return new Effect(
                 QuotedSet.noTorque(unit),
                 QuotedSet.reverse(unit),
-                unit.duties().stream().map(duty -> at(unit, duty, solver)).toList());
+                unit.duties().stream()
+                        .map(duty -> at(unit, duty, start.apply(duty), series))
+                        .toList());
     }
 
-    private static AtDuty at(Transmission unit, DutyPoint duty, SteadySolver solver) {
-        Outcome outcome = solver.solve(unit.conditions(duty), Optional.empty());
+    private static AtDuty at(Transmission unit, DutyPoint duty, Optional<Solution> start, Series series) {
+        start.ifPresentOrElse(series::restart, series::restart);
+        series.solve(unit.conditions(duty));
+        Outcome outcome = series.outcome();
         Command command = unit.command();
         double end = ((SpoolValve)
                         unit.network().part(command.regulator()).orElseThrow().part())
@@ -101,7 +118,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
                 outcome,
                 outcome.state().map(state -> Figures.of(unit, state)),
                 outcome.state()
-                        .filter(state -> state.own(command.regulator(), "position") > end - AT_END)
+                        .filter(state -> state.own(command.regulator(), OwnState.POSITION) > end - AT_END)
                         .isPresent());
     }
 

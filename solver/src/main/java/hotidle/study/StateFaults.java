@@ -6,6 +6,7 @@ import hotidle.assess.StateFault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Finds what fails in a comparison's cell. It judges the state and the hub's film over speed; whether the pump could hold the line with
@@ -18,7 +19,8 @@ final class StateFaults {
     /** All that fails in a cell, the gravest first; within a kind by what is left of what is needed. */
     static List<StateFault> of(Comparison.BuildAtDuty cell) {
         if (cell.assessed().isEmpty()) {
-            return List.of(new StateFault(StateFault.Kind.NOT_KNOWN, "", Double.NaN, Double.NaN));
+            return List.of(
+                    new StateFault(StateFault.Kind.NOT_KNOWN, "", OptionalDouble.empty(), OptionalDouble.empty()));
         }
         List<StateFault> faults = new ArrayList<>();
         line(faults, cell.figures().orElseThrow());
@@ -33,19 +35,21 @@ final class StateFaults {
     }
 
     private static List<Margin> sorted(List<Margin> margins) {
-        return margins.stream().sorted(Comparator.comparingDouble(Margin::rank)).toList();
+        return margins.stream()
+                .sorted(Comparator.comparingDouble(Margin::headroom))
+                .toList();
     }
 
     private static StateFault of(StateFault.Kind kind, Margin margin) {
-        return new StateFault(kind, margin.part(), margin.value(), margin.needed());
+        return new StateFault(kind, margin.part(), margin.value(), OptionalDouble.of(margin.needed()));
     }
 
     private static StateFault of(RunningFilm film) {
         return new StateFault(
                 film.contact() ? StateFault.Kind.METAL_CONTACT : StateFault.Kind.FILM_THIN,
                 film.hub(),
-                film.film().orElse(Double.NaN),
-                film.allowed());
+                film.film(),
+                OptionalDouble.of(film.allowed()));
     }
 
     private static void line(List<StateFault> faults, Figures figures) {

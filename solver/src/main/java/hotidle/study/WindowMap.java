@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -81,9 +82,11 @@ public record WindowMap(
             return least.isPresent() && !fails();
         }
 
-        /** Headroom [-], minus infinity where it fails by an amount that is not known, NaN where nothing is known. */
-        public double headroom() {
-            return least.map(worst -> worst.margin().rank()).orElse(Double.NaN);
+        /** Headroom [-], minus infinity where it fails by an amount that is not known; empty where nothing is known. */
+        public OptionalDouble headroom() {
+            return least.stream()
+                    .mapToDouble(worst -> worst.margin().headroom())
+                    .findFirst();
         }
     }
 
@@ -271,6 +274,6 @@ public record WindowMap(
     }
 
     private static double rank(Optional<LeastMargin> least) {
-        return least.map(one -> one.margin().rank()).orElse(Double.POSITIVE_INFINITY);
+        return least.map(one -> one.margin().headroom()).orElse(Double.POSITIVE_INFINITY);
     }
 }

@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
  * @param lever    what is changed
  * @param signal   node that presses on the boost; empty for all others
  * @param now      as it is: preload [N], shim added [m], rate [N/m], area [m²]
- * @param needed   as it must be; NaN where nothing does it
+ * @param needed   as it must be; empty where nothing does it
  * @param unit     with the change; empty where nothing does it
  * @param obstacle why nothing does it
  */
@@ -35,7 +35,7 @@ public record SpringChange(
         Lever lever,
         String signal,
         double now,
-        double needed,
+        OptionalDouble needed,
         Optional<Transmission> unit,
         Optional<Obstacle> obstacle) {
 
@@ -166,7 +166,7 @@ public record SpringChange(
                     lever,
                     "",
                     now,
-                    obstacle.isPresent() ? Double.NaN : needed,
+                    obstacle.isPresent() ? OptionalDouble.empty() : OptionalDouble.of(needed),
                     obstacle.isPresent() ? Optional.empty() : Optional.of(with(valve().with(other))),
                     obstacle);
         }
@@ -199,7 +199,12 @@ public record SpringChange(
                 made = Optional.empty();
             }
             return new SpringChange(
-                    Lever.BOOST, node, -area.area(), made.isPresent() ? least : Double.NaN, made, obstacle);
+                    Lever.BOOST,
+                    node,
+                    -area.area(),
+                    made.isPresent() ? OptionalDouble.of(least) : OptionalDouble.empty(),
+                    made,
+                    obstacle);
         }
 
         /** A set pressure is the one asked for within this: a hundredth of a psi [Pa]. */

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.network.Group;
 import hotidle.newton.SteadySolver;
+import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.result.Solution;
 import hotidle.study.TenNodes;
 import hotidle.transmission.SetPressure;
@@ -43,7 +45,7 @@ class OilBudgetTest {
                 for (var chamber : Roles.of(unit).chambers()) {
                     swept += ((PumpChamber) chamber.part()).displacement() * rpm / 60;
                 }
-                double filling = state.own("pump-inlet", "filling");
+                double filling = state.own("pump-inlet", PumpInlet.FILLING);
                 assertEquals(swept * filling, budget.displaced(), 1e-12 * swept);
             }
         }
@@ -54,7 +56,7 @@ class OilBudgetTest {
     void whatComesBackPastTheRegulatorIsNoLossItsLandsShutOrOpen() {
         Transmission worn = TenNodes.worn(4);
         Solution seated = state(worn, 650);
-        assertEquals(0, seated.own("regulator", "position"));
+        assertEquals(0, seated.own("regulator", OwnState.POSITION));
         OilBudget starved = OilBudget.of(worn, seated);
         assertEquals(
                 OilBudget.Fate.RECIRCULATED, path(starved, "regulator.bypass").fate());
@@ -78,7 +80,7 @@ class OilBudgetTest {
         for (double rpm = 500; rpm < 3000; rpm += 2) {
             Solution state = state(worn, rpm);
             OilBudget budget = OilBudget.of(worn, state);
-            boolean shut = state.own("regulator", "position") < edge;
+            boolean shut = state.own("regulator", OwnState.POSITION) < edge;
             if (before != null && !shut) {
                 crossed++;
                 double share = budget.lost() / budget.displaced() - before.lost() / before.displaced();

@@ -132,7 +132,7 @@ public record RandomCircuit(Network network, Conditions conditions) {
                 "sump",
                 Group.PUMP,
                 slides ? List.of("suction", outlet, outlet) : List.of("suction", outlet),
-                List.of(Signal.state("pump-inlet", "filling")));
+                List.of(Signal.state("pump-inlet", PumpInlet.FILLING)));
     }
 
     /**

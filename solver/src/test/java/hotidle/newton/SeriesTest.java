@@ -8,6 +8,7 @@ import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.AnnularGap;
+import hotidle.part.OwnState;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.study.TenNodes;
@@ -30,7 +31,7 @@ class SeriesTest {
         assertTrue(series.solve(asked));
         double line = single.pressure("line");
         assertEquals(line, series.value(series.number("line")), 1e-8 * (1 + Math.abs(line)));
-        double position = single.own("regulator", "position");
+        double position = single.own("regulator", OwnState.POSITION);
         assertEquals(position, series.value(series.number("regulator.position")), 1e-10);
         assertEquals(line, series.state().pressure("line"), 1e-8 * (1 + Math.abs(line)));
     }
@@ -90,7 +91,10 @@ class SeriesTest {
             Solution single =
                     new SteadySolver(other.network()).solve(conditions).state().orElseThrow();
             assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
-            assertEquals(single.own("regulator", "position"), series.state().own("regulator", "position"), 1e-10);
+            assertEquals(
+                    single.own("regulator", OwnState.POSITION),
+                    series.state().own("regulator", OwnState.POSITION),
+                    1e-10);
         }
         Network less = new Network(
                 unit.network().nodes(),

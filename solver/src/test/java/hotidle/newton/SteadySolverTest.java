@@ -13,7 +13,9 @@ import hotidle.network.Placed;
 import hotidle.network.RandomCircuit;
 import hotidle.part.Filter;
 import hotidle.part.Orifice;
+import hotidle.part.OwnState;
 import hotidle.part.Part;
+import hotidle.part.PumpInlet;
 import hotidle.part.Reading;
 import hotidle.part.SpoolValve;
 import hotidle.part.Stamp;
@@ -63,7 +65,7 @@ class SteadySolverTest {
     @Test
     void aBlockedFilterStarvesThePumpAtTheReleasePressureOfAir() {
         Solution state = solve(blockedFilter(0.98), 3000);
-        double filling = state.own("pump-inlet", "filling");
+        double filling = state.own("pump-inlet", PumpInlet.FILLING);
         assertTrue(filling > 0 && filling < 1, "filling " + filling);
         assertEquals(7e4 - 101_325, state.pressure("suction"), 1e-3);
         assertTrue(state.pressure("line") < solve(blockedFilter(0), 3000).pressure("line"));
@@ -71,7 +73,7 @@ class SteadySolverTest {
 
     @Test
     void aCleanFilterFillsThePump() {
-        assertEquals(1, solve(blockedFilter(0), 3000).own("pump-inlet", "filling"));
+        assertEquals(1, solve(blockedFilter(0), 3000).own("pump-inlet", PumpInlet.FILLING));
     }
 
     @Test
@@ -82,7 +84,7 @@ class SteadySolverTest {
         SpoolValve stuck =
                 new SpoolValve(free.ports(), free.openings(), free.areas(), free.spring(), OptionalDouble.of(0));
         Solution state = solve(with(unit, placed.with(stuck)), 3000);
-        assertEquals(0, state.own("regulator", "position"));
+        assertEquals(0, state.own("regulator", OwnState.POSITION));
         assertTrue(state.pressure("line") > 2.4e6 && state.pressure("line") < 3.5e6, "" + state.pressure("line"));
         assertTrue(state.flow("relief") > 0);
     }
@@ -91,7 +93,7 @@ class SteadySolverTest {
     void theSpoolSitsOnItsSeatWhereThePumpCannotHoldTheSetPressure() {
         Transmission unit = SetPressure.of(TenNodes.worn(3), 270 * 6894.757293168);
         Solution state = solve(unit, 650);
-        assertEquals(0, state.own("regulator", "position"));
+        assertEquals(0, state.own("regulator", OwnState.POSITION));
         assertFalse(Figures.of(unit, state).regulated());
     }
 

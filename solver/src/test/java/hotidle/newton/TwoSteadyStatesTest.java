@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.network.Conditions;
+import hotidle.part.OwnState;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Stability;
@@ -30,7 +31,7 @@ class TwoSteadyStatesTest {
     }
 
     private static double position(Outcome outcome) {
-        return outcome.state().orElseThrow().own("latch", "position");
+        return outcome.state().orElseThrow().own("latch", OwnState.POSITION);
     }
 
     @Test
@@ -98,11 +99,11 @@ class TwoSteadyStatesTest {
                 set(equations, unknowns, node, mix(one.pressure(node), other.pressure(node), share));
             }
             for (String part : one.states().keySet()) {
-                for (String state : one.states().get(part).keySet()) {
+                for (OwnState state : one.states().get(part).keySet()) {
                     set(
                             equations,
                             unknowns,
-                            part + "." + state,
+                            part + "." + state.name(),
                             mix(one.own(part, state), other.own(part, state), share));
                 }
             }

@@ -19,6 +19,7 @@ import hotidle.part.Clutch;
 import hotidle.part.Converter;
 import hotidle.part.Lining;
 import hotidle.part.OilRing;
+import hotidle.part.OwnState;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -82,11 +83,11 @@ class JudgementTest {
     void heldAtItsOwnPressureTheLineNeedsNoOilFromOutside() {
         Transmission unit = TenNodes.worn(4);
         Solution free = judged(unit).outcome().state().orElseThrow();
-        assertEquals(0, free.own("regulator", "position"), "the regulator sits");
+        assertEquals(0, free.own("regulator", OwnState.POSITION), "the regulator sits");
         Transmission set = hotidle.transmission.SetPressure.of(unit, free.pressure("line"));
         // nothing has to be served, so that the regulator is held on its seat, where the free one is too
         DutyPoint duty = with(set.duties().get(0), Setting.Lockup.OFF, OptionalDouble.empty(), 0);
-        HeldLine held = HeldLine.at(set, duty);
+        HeldLine.Balance held = HeldLine.at(set, duty).balance().orElseThrow();
         Solution same = new hotidle.newton.SteadySolver(set.network())
                 .solve(set.conditions(set.duties().get(0)))
                 .state()
@@ -101,10 +102,11 @@ class JudgementTest {
         Margin film = margin(judged, Margin.Kind.FILM);
         HubOverSpeed hub = judged.hub().orElseThrow();
         for (Solution state : hub.states()) {
-            assertTrue(film.value() <= state.measure("hub", Bushing.EDGE_FILM).orElseThrow());
+            assertTrue(film.value().orElseThrow()
+                    <= state.measure("hub", Bushing.EDGE_FILM).orElseThrow());
         }
         assertEquals(
-                film.value(),
+                film.value().orElseThrow(),
                 hub.thinnest().orElseThrow().measure("hub", Bushing.EDGE_FILM).orElseThrow(),
                 0,
                 "the film is a state's own");
@@ -112,7 +114,7 @@ class JudgementTest {
         assertEquals(0.0002 * 0.0254 + 0.00004 * 0.050, film.unsure().orElseThrow(), 1e-12);
         Margin load = margin(judged, Margin.Kind.UNIT_LOAD);
         assertTrue(load.kind().upper());
-        assertEquals(load.needed() / load.value() - 1, load.headroom(), 1e-12);
+        assertEquals(load.needed() / load.value().orElseThrow() - 1, load.headroom(), 1e-12);
     }
 
     /** The film dips in a narrow range of speed where the secondary is unloaded; speeds far apart must not step over it. */
@@ -122,9 +124,9 @@ class JudgementTest {
             Transmission unit = TenNodes.worn(wear);
             List<Double> apart =
                     IntStream.rangeClosed(1, 9).mapToObj(i -> 330.0 * i / 60).toList();
-            double close = margin(judged(unit), Margin.Kind.FILM).value();
+            double close = margin(judged(unit), Margin.Kind.FILM).value().orElseThrow();
             Margin far = margin(Judgement.of(unit, unit.duties().get(0), apart), Margin.Kind.FILM);
-            assertEquals(close, far.value(), 0.005 * close, "wear " + wear);
+            assertEquals(close, far.value().orElseThrow(), 0.005 * close, "wear " + wear);
         }
     }
 
@@ -139,7 +141,7 @@ class JudgementTest {
                 double other = state.pressure("secondary-out") - state.pressure("suction");
                 double line = state.pressure("line") - state.pressure("suction");
                 double load = state.measure("hub", Bushing.LOAD).orElseThrow();
-                if (state.own("regulator", "position") < 0.5e-3) {
+                if (state.own("regulator", OwnState.POSITION) < 0.5e-3) {
                     joined++;
                     assertEquals(100, load, 0.05 * 100);
                 } else if (other < 0.15 * line) {
@@ -203,7 +205,7 @@ class JudgementTest {
         double line = judged.outcome().state().orElseThrow().pressure("line");
         Margin holding = margin(judged, Margin.Kind.APPLY);
         assertEquals((40 * 1.8 * 0.9 * 1.2 / (0.12 * 4 * 0.06) + 300) / 0.002, holding.needed(), 1e-6);
-        assertEquals(line, holding.value());
+        assertEquals(line, holding.value().orElseThrow());
         Margin slipping = margin(judged, Margin.Kind.APPLY_SLIDING);
         assertEquals((40 * 1.8 * 0.9 * 1.2 / (0.10 * 4 * 0.06) + 300) / 0.002, slipping.needed(), 1e-6);
         assertEquals(List.of(), holding.notes());
@@ -248,24 +250,27 @@ class JudgementTest {
         Solution state = judged.outcome().state().orElseThrow();
         Margin lockup = margin(judged, Margin.Kind.LOCKUP);
         assertEquals(40 * 1.25 / (0.12 * 0.12 * 0.03), lockup.needed(), 1e-6);
-        assertEquals(state.pressure("converter") - state.pressure("cooler-in"), lockup.value(), 1e-9);
+        assertEquals(
+                state.pressure("converter") - state.pressure("cooler-in"),
+                lockup.value().orElseThrow(),
+                1e-9);
         assertEquals(1e-5, margin(judged, Margin.Kind.LUBRICATION).needed(), 1e-15);
         assertEquals(1.5e-5, margin(judged, Margin.Kind.COOLER).needed(), 1e-15);
         assertEquals(2e5, margin(judged, Margin.Kind.CONVERTER_CHARGE).needed());
         assertEquals(
                 judged.margins().stream()
                         .filter(Margin::known)
-                        .mapToDouble(Margin::rank)
+                        .mapToDouble(Margin::headroom)
                         .min()
                         .orElseThrow(),
-                judged.least().orElseThrow().rank());
+                judged.least().orElseThrow().headroom());
     }
 
     @Test
     void whatIsNotKnownFailsAndComesFirst() {
-        Margin unknown = Margin.of(Margin.Kind.FILM, "hub", Double.NaN, 3e-6, Margin.Scale.LENGTH);
+        Margin unknown = Margin.notKnown(Margin.Kind.FILM, "hub", 3e-6, Margin.Scale.LENGTH);
         assertEquals(Margin.Verdict.FAILS, unknown.verdict());
-        assertEquals(Double.NEGATIVE_INFINITY, unknown.rank());
+        assertEquals(Double.NEGATIVE_INFINITY, unknown.headroom());
         assertEquals(
                 Margin.Verdict.CLOSE,
                 Margin.of(Margin.Kind.FILM, "hub", 3.2e-6, 3e-6, Margin.Scale.LENGTH)
@@ -324,7 +329,9 @@ class JudgementTest {
         Transmission unit = TenNodes.worn(1);
         Judgement judged = Judgement.of(unit, cold(unit.duties().get(0)), SPEEDS);
         Margin film = margin(judged, Margin.Kind.FILM);
-        assertTrue(film.value() > 8e-6, "thick by itself: " + film.value());
+        assertTrue(
+                film.value().orElseThrow() > 8e-6,
+                "thick by itself: " + film.value().orElseThrow());
         assertEquals(Margin.Verdict.NOT_KNOWN, film.verdict());
         assertEquals(MarginNote.Remark.FILM_SHORT_OF_OIL, film.notes().get(0).why());
         assertTrue(film.notes().get(0).share().orElseThrow() < 0.5, film.toString());

@@ -20,7 +20,14 @@ class RepairFindingsTest {
     private static Repairs.Effect served(
             double line, boolean regulated, double lube, double lost, double served, String... starved) {
         return new Repairs.Effect(
-                line * 1e3, 1e6, regulated, lube * 1e-6, lost * 1e-6, List.of(starved), served, OptionalDouble.empty());
+                line * 1e3,
+                OptionalDouble.of(1e6),
+                regulated,
+                lube * 1e-6,
+                lost * 1e-6,
+                List.of(starved),
+                served,
+                OptionalDouble.empty());
     }
 
     private static final Repairs.Effect LOW = effect(600, false, 20, 400, "converter");

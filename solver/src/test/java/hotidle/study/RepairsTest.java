@@ -93,7 +93,9 @@ class RepairsTest {
     @Test
     void theOrderFoundOneByOneIsAsGoodAsTheBestOfAllOrdersHere() {
         Adjustable build = Fits.worn(4);
-        Repairs.Bay bay = Repairs.Bay.of(build.unit(), build.unit().duties().get(0), SPEEDS);
+        DutyPoint duty = build.unit().duties().get(0);
+        Repairs.Bay bay = Repairs.Bay.of(
+                build.unit(), duty, SPEEDS, AtDuty.solved(build.unit(), duty).state());
         List<Repairs.Repair> all = Repairs.of(build);
         Map<Integer, Double> held = new HashMap<>();
         for (int set = 0; set < 1 << all.size(); set++) {

@@ -71,4 +71,25 @@ class SameBitsTest {
                 SPEEDS,
                 () -> {}));
     }
+
+    @Test
+    void theRepairs() throws Exception {
+        Adjustable build = Fits.worn(1);
+        same(() -> Repairs.study(build, build.unit().duties().get(0), SPEEDS, 3, () -> {}));
+    }
+
+    @Test
+    void theSensitivity() throws Exception {
+        Adjustable build = Fits.worn(1);
+        same(() -> {
+            Sensitivity found = Sensitivity.study(build, SPEEDS, () -> {});
+            return found.margins().toString() + found.rates();
+        });
+    }
+
+    @Test
+    void theChangesOfASpring() throws Exception {
+        Transmission unit = TenNodes.worn(1);
+        same(() -> SpringStudy.of(unit, 1.1 * unit.highestSet()));
+    }
 }

@@ -80,10 +80,10 @@ class SensitivityTest {
         }
         assertEquals(
                 found.margins().values().stream()
-                        .mapToDouble(Margin::rank)
+                        .mapToDouble(Margin::headroom)
                         .min()
                         .orElseThrow(),
-                found.margins().get(least).rank());
+                found.margins().get(least).headroom());
     }
 
     @Test

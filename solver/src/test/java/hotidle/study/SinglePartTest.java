@@ -52,7 +52,7 @@ class SinglePartTest {
         Solution solved = SinglePart.run(new Network(free, List.of(valve)), CONDITIONS, "pilot-valve", Map.of())
                 .state()
                 .orElseThrow();
-        double y = solved.own("pilot-valve", "opening");
+        double y = solved.own("pilot-valve", Solenoid.OPENING);
         assertTrue(y > 0 && y < 1);
         assertEquals(3e5 - 0.3e5 * (y - 0.5), solved.pressure("p"), 1);
 
@@ -76,7 +76,7 @@ class SinglePartTest {
                 Oil.Walther.through(new Oil.ViscosityPoint(313.15, 34e-6), new Oil.ViscosityPoint(373.15, 7.4e-6));
         Oil oil = new Oil("invented", line, 855, 0.65, 0, 0, 6e4);
         Solution heated = hub(oil, 363.15, true);
-        double rise = heated.own("hub", "film-rise");
+        double rise = heated.own("hub", Bushing.FILM_HEATING);
         Solution told = hub(oil, 363.15 + rise, false);
         assertTrue(rise > 1 && rise < 30, "rise " + rise);
         for (Measure measure :

@@ -57,8 +57,8 @@ class SweepCaveatTest {
         List<SweepCaveat> fast = caveats(TenNodes.worn(1), 110, 650, 1626);
         assertEquals(1, fast.size());
         assertEquals(SweepCaveat.Excess.FAR_TOO_FAST, fast.get(0).why());
-        assertEquals(1626 / 60.0, fast.get(0).value());
-        assertEquals(650 / 60.0, fast.get(0).high());
+        assertEquals(1626 / 60.0, fast.get(0).value().orElseThrow());
+        assertEquals(650 / 60.0, fast.get(0).high().orElseThrow());
     }
 
     /** The relief valve cracks at 196 N on 10 mm, 25 bar; 400 psi are 27.6. */

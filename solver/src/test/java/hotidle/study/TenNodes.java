@@ -180,7 +180,7 @@ public final class TenNodes {
                 "sump",
                 Group.PUMP,
                 List.of("suction", outlet),
-                List.of(Signal.state("pump-inlet", "filling")));
+                List.of(Signal.state("pump-inlet", PumpInlet.FILLING)));
     }
 
     private static Placed regulator(double wear) {

@@ -43,15 +43,15 @@ class WindowMapTest {
                 double least = Judgement.of(set, set.duties().get(0), SPEEDS)
                         .least()
                         .orElseThrow()
-                        .rank();
-                assertEquals(least, cell.headroom(), SAME_STATE);
+                        .headroom();
+                assertEquals(least, cell.headroom().orElseThrow(), SAME_STATE);
                 assertEquals("hot-idle", cell.least().orElseThrow().key().duty());
             }
         }
         for (int column = 0; column < map.pressures().size(); column++) {
             assertTrue(
-                    map.cells().get(2).get(column).headroom()
-                            != map.cells().get(0).get(column).headroom(),
+                    map.cells().get(2).get(column).headroom().orElseThrow()
+                            != map.cells().get(0).get(column).headroom().orElseThrow(),
                     "the bore changes what is left");
         }
     }
@@ -83,8 +83,8 @@ class WindowMapTest {
         double own = Judgement.of(BUILD.unit(), BUILD.unit().duties().get(0), SPEEDS)
                 .least()
                 .orElseThrow()
-                .rank();
-        assertEquals(own, map.marks().get(0).cell().headroom(), SAME_STATE);
+                .headroom();
+        assertEquals(own, map.marks().get(0).cell().headroom().orElseThrow(), SAME_STATE);
     }
 
     @Test
@@ -100,7 +100,7 @@ class WindowMapTest {
         WindowMap map = map(List.of(-5e-6, 20e-6));
         assertFalse(map.known());
         for (WindowMap.Cell cell : map.cells().get(0)) {
-            assertTrue(Double.isNaN(cell.headroom()));
+            assertTrue(cell.headroom().isEmpty());
             assertEquals(
                     WindowMap.NotKnown.Obstacle.SIZE_IMPOSSIBLE,
                     cell.why().orElseThrow().obstacle());

@@ -124,7 +124,7 @@ public record Verdict(String method, String reason, Outcome outcome, double imba
                 marks.add(Mark.METAL_CONTACT);
             }
             for (Form.Unknown form : placed.part().form().states()) {
-                double at = state.own(placed.name(), form.name());
+                double at = state.own(placed.name(), form.state());
                 if (placed.part() instanceof PumpInlet) {
                     if (at < 1) {
                         marks.add(Mark.STARVED);

@@ -17,6 +17,7 @@ import hotidle.part.AnnularGap;
 import hotidle.part.CheckValve;
 import hotidle.part.Fit;
 import hotidle.part.Orifice;
+import hotidle.part.OwnState;
 import hotidle.part.Part;
 import hotidle.part.Passage;
 import hotidle.part.PumpChamber;
@@ -197,7 +198,7 @@ class OutsideSolverTest {
                     "all",
                     Group.PUMP,
                     List.of("suction", outlet),
-                    List.of(Signal.state("inlet", "filling")));
+                    List.of(Signal.state("inlet", PumpInlet.FILLING)));
         }
 
         /** Of a drop over the tips, flow that their drag leaves; the square rounds the bend at none. */
@@ -261,7 +262,7 @@ class OutsideSolverTest {
 
         double lift = ours.measure("check", CheckValve.LIFT).orElseThrow();
         assertTrue(bleed < 2e-3 ? lift > 0 && lift < STOP : lift == 0, "lift " + lift);
-        assertEquals(1, ours.own("inlet", "filling"));
+        assertEquals(1, ours.own("inlet", PumpInlet.FILLING));
         double leaks = outside.flows().remove("check-leak");
         outside.flows().put("check", leaks + outside.flows().remove("check-open"));
         assertSame(outside, ours);
@@ -322,7 +323,7 @@ class OutsideSolverTest {
         assertEquals(line, ours.pressure("line"), SAME * line);
         double x = position(line);
         assertTrue(load > 5e-3 ? x == 0 : x > 0 && x < TRAVEL, "position " + x);
-        assertEquals(x, ours.own("regulator", "position"), SAME * TRAVEL);
+        assertEquals(x, ours.own("regulator", OwnState.POSITION), SAME * TRAVEL);
         double bypass = bypass(line, x);
         assertEquals(bypass, ours.flow("regulator.bypass"), SAME * bypass);
     }

@@ -6,8 +6,10 @@ import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.network.Signal;
+import hotidle.part.Bushing;
 import hotidle.part.Fit;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,9 +94,9 @@ final class GearKeys {
 
     /** What such a pump reads: how far it fills, and how its hub stands. */
     private static List<Signal> signals(Attributes given, PumpSlip slip) {
-        List<Signal> signals = new ArrayList<>(List.of(Signal.state(given.word("inlet"), "filling")));
+        List<Signal> signals = new ArrayList<>(List.of(Signal.state(given.word("inlet"), PumpInlet.FILLING)));
         if (slip.tips().stream().anyMatch(tip -> tip.hub().isPresent())) {
-            signals.add(Signal.state(given.word("hub"), "eccentricity"));
+            signals.add(Signal.state(given.word("hub"), Bushing.OFF_CENTRE));
         }
         return signals;
     }

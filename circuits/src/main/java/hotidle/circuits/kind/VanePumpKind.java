@@ -9,6 +9,7 @@ import hotidle.law.GearDisplacement;
 import hotidle.network.Group;
 import hotidle.network.Signal;
 import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
 import hotidle.part.PumpSlip;
 import java.util.ArrayList;
 import java.util.List;
@@ -142,6 +143,6 @@ final class VanePumpKind {
         return new Kind.MadePart(
                 pump,
                 List.of(given.word("from"), given.word("to"), given.word("control")),
-                List.of(Signal.state(given.word("inlet"), "filling")));
+                List.of(Signal.state(given.word("inlet"), PumpInlet.FILLING)));
     }
 }

@@ -11,6 +11,7 @@ import hotidle.network.Network;
 import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.part.OwnState;
 import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import java.util.ArrayList;
@@ -118,6 +119,6 @@ public record OnePart(
 
     /** Dimension of one of its own states, by the state's name. */
     public static Dimension ofState(String state) {
-        return state.equals("position") ? Dimension.LENGTH : Dimension.RATIO;
+        return state.equals(OwnState.POSITION.name()) ? Dimension.LENGTH : Dimension.RATIO;
     }
 }

@@ -128,7 +128,9 @@ class CrescentFourTest {
             for (Margin margin : band) {
                 assertEquals(needed, margin.needed(), 1e-9 * needed);
                 double line = UNIT.figures(build, "full-throttle-shift").line();
-                assertTrue(margin.value() < line && margin.value() > 0.98 * line, margin.value() + " Pa at the servo");
+                assertTrue(
+                        margin.value().orElseThrow() < line && margin.value().orElseThrow() > 0.98 * line,
+                        margin.value().orElseThrow() + " Pa at the servo");
             }
         }
     }

@@ -7,6 +7,7 @@ import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
+import hotidle.part.OwnState;
 import hotidle.part.Setting;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
@@ -72,7 +73,8 @@ class ShuttleFiveControlTest {
                 modulated.duty("light-cruise").orElseThrow().lockup());
         assertEquals(Setting.Lockup.ON, full.duty("light-cruise").orElseThrow().lockup());
         assertEquals(lockup(modulated).needed(), lockup(full).needed());
-        assertTrue(lockup(full).value() > 1.5 * lockup(modulated).value());
+        assertTrue(lockup(full).value().orElseThrow()
+                > 1.5 * lockup(modulated).value().orElseThrow());
         for (String duty : List.of("hot-idle", "stall", "road-cruise", "cold-start")) {
             assertEquals(
                     modulated.duty(duty).orElseThrow().lockup(),
@@ -87,7 +89,7 @@ class ShuttleFiveControlTest {
     @Test
     void theLockupValveRegulatesTheApplyPressureAgainstItsPilot() {
         Solution state = READY.at("restored-part-throttle", "light-cruise");
-        double position = state.own("lockup-valve", "position");
+        double position = state.own("lockup-valve", OwnState.POSITION);
         double byHand = (state.pressure("lockup-pilot") * 80e-6 - 6 - 4000 * position) / 40e-6;
         double flowForce =
                 Math.abs(state.measure("lockup-valve", SpoolValve.FLOW_FORCE).orElseThrow()) / 40e-6;

@@ -98,13 +98,14 @@ class SpringAloneTest {
         Judgement idle = Judgement.of(raised, raised.duty("hot-idle").orElseThrow(), List.of(12.0, 30.0));
         idle.margins()
                 .forEach(margin -> assertEquals(
-                        margin.value(),
+                        margin.value().orElseThrow(),
                         window.points()
                                 .get(1)
                                 .margins()
                                 .get(new Judgement.Key("hot-idle", margin.kind(), margin.part()))
-                                .value(),
-                        1e-6 * Math.abs(margin.value()),
+                                .value()
+                                .orElseThrow(),
+                        1e-6 * Math.abs(margin.value().orElseThrow()),
                         margin.toString()));
     }
 

@@ -10,6 +10,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Bushing;
 import hotidle.part.Cooler;
+import hotidle.part.OwnState;
 import hotidle.result.Solution;
 import hotidle.study.FrictionBand;
 import hotidle.study.HeldLine;
@@ -140,7 +141,9 @@ class SymptomsTest {
                     build + " at hot idle: " + idle.line() / PSI + " psi");
             assertFalse(idle.offSeat(), build + ": the regulator is shut");
             assertTrue(idle.lube() < needed(CIRCUIT.unit(build)), build + ": lubrication is starved");
-            HeldLine held = HeldLine.at(CIRCUIT.unit(build), in(CIRCUIT.unit(build), "first"));
+            HeldLine.Balance held = HeldLine.at(CIRCUIT.unit(build), in(CIRCUIT.unit(build), "first"))
+                    .balance()
+                    .orElseThrow();
             assertTrue(held.supply() < held.demand(), build + ": more is asked of the pump than it gives");
             for (int rpm : List.of(1500, 2000, 3000, 4000)) {
                 assertTrue(at(build, rpm).regulated(), build + " at " + rpm);
@@ -277,9 +280,9 @@ class SymptomsTest {
         double open = 5e-3;
         for (int rpm : List.of(650, 1000, 1500, 2000)) {
             assertTrue(line("narrow-ports", rpm) < 1.2 * 150 * PSI, rpm + " rpm");
-            assertTrue(state("narrow-ports", "first", rpm).own("regulator", "position") < open);
+            assertTrue(state("narrow-ports", "first", rpm).own("regulator", OwnState.POSITION) < open);
         }
-        assertEquals(open, state("narrow-ports", "first", 3000).own("regulator", "position"), 1e-12);
+        assertEquals(open, state("narrow-ports", "first", 3000).own("regulator", OwnState.POSITION), 1e-12);
         assertTrue(line("narrow-ports", 3000) > 2 * 150 * PSI);
         assertTrue(line("narrow-ports", 3500) > 1.2 * line("narrow-ports", 3000));
     }
@@ -373,8 +376,12 @@ class SymptomsTest {
         assertEquals(
                 Margin.Verdict.FAILS,
                 margin("raised", "hot-idle", speeds, Margin.Kind.UNIT_LOAD).verdict());
-        assertTrue(margin("raised", "hot-idle", speeds, Margin.Kind.FILM).value()
-                < 0.8 * margin("fresh", "hot-idle", speeds, Margin.Kind.FILM).value());
+        assertTrue(
+                margin("raised", "hot-idle", speeds, Margin.Kind.FILM).value().orElseThrow()
+                        < 0.8
+                                * margin("fresh", "hot-idle", speeds, Margin.Kind.FILM)
+                                        .value()
+                                        .orElseThrow());
     }
 
     private static Margin margin(String build, String duty, List<Double> speeds, Margin.Kind kind) {
@@ -421,7 +428,9 @@ class SymptomsTest {
         assertEquals(Margin.Verdict.HOLDS, fresh.verdict());
         for (String build : List.of("lockup-bores", "lockup-solenoid", "line-at-minimum")) {
             Margin lockup = margin(build, "road-cruise", speeds, Margin.Kind.LOCKUP);
-            assertTrue(lockup.value() < 0.7 * fresh.value(), build + ": apply less release " + lockup.value() / PSI);
+            assertTrue(
+                    lockup.value().orElseThrow() < 0.7 * fresh.value().orElseThrow(),
+                    build + ": apply less release " + lockup.value().orElseThrow() / PSI);
             assertEquals(Margin.Verdict.FAILS, lockup.verdict(), build);
         }
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Figures;
 import hotidle.part.Converter;
+import hotidle.part.OwnState;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -25,7 +26,7 @@ class VaneSixTest {
         for (String build : UNIT.circuit().units().keySet()) {
             for (DutyPoint duty : UNIT.circuit().unit().duties()) {
                 Solution state = UNIT.at(build, duty.name());
-                double e = state.own("pump", "position");
+                double e = state.own("pump", OwnState.POSITION);
                 double moved = Math.PI * (Math.pow(0.033 + e, 2) - Math.pow(0.033 - e, 2)) * 0.028 * duty.speed();
                 assertEquals(moved, state.flow("pump.swept"), 1e-9 * moved, build + " " + duty.name());
                 // a thousand spaces sweep 1 - (pi/1000)^2/6 of that

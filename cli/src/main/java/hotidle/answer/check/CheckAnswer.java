@@ -4,7 +4,8 @@ import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.AssumedPhrase;
-import hotidle.answer.phrase.CountPhrase;
+import hotidle.answer.phrase.CircuitHoldsPhrase;
+import hotidle.answer.phrase.DefaultsPhrase;
 import hotidle.answer.phrase.DisplacementPhrase;
 import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.NotJudgedPhrase;
@@ -78,16 +79,20 @@ public record CheckAnswer(
         if (!unjudged.isEmpty()) {
             text.append('\n').append(Wrap.lines(NotJudgedPhrase.of(unjudged), "", "  "));
         }
-        text.append("\nleft to the program, each value once\n").append(DefaultsByOwner.of(circuit));
-        return text.append("\nleft to the program\n").append(eachDefault()).toString();
+        text.append("\n" + DefaultsPhrase.ONCE + "\n").append(DefaultsByOwner.of(circuit));
+        return text.append("\n" + DefaultsPhrase.HEADING + "\n")
+                .append(eachDefault())
+                .toString();
     }
 
     private String holds() {
-        return circuit.name() + ": " + CountPhrase.of(circuit.nodes().size(), "node") + ", "
-                + CountPhrase.of(circuit.parts().size(), "part") + ", "
-                + CountPhrase.of(circuit.builds().size(), "build") + ", "
-                + CountPhrase.of(circuit.sizes().size(), "size") + " that wear, "
-                + CountPhrase.of(warnings, "warning");
+        return CircuitHoldsPhrase.of(
+                circuit.name(),
+                circuit.nodes().size(),
+                circuit.parts().size(),
+                circuit.builds().size(),
+                circuit.sizes().size(),
+                warnings);
     }
 
     /** An oil of one viscosity has no temperatures at which it was measured. */
@@ -115,7 +120,7 @@ public record CheckAnswer(
 
     private String eachDefault() {
         return circuit.defaults().stream()
-                .map(line -> "  " + line.where() + ": " + line.value() + "; " + line.source() + "\n")
+                .map(line -> "  " + DefaultsPhrase.each(line.where(), line.value(), line.source()) + "\n")
                 .collect(Collectors.joining());
     }
 }

@@ -1,6 +1,7 @@
 package hotidle.answer.check;
 
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.DefaultsPhrase;
 import hotidle.circuits.DescribedCircuit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,8 +18,8 @@ final class DefaultsByOwner {
     /** Most parts named of a value that was left out (chosen). */
     private static final int MOST_NAMED = 4;
 
-    private static final String SEVERAL = "parts of several kinds";
-    private static final String WHOLE = "the circuit";
+    private static final String SEVERAL = DefaultsPhrase.SEVERAL;
+    private static final String WHOLE = DefaultsPhrase.WHOLE;
 
     private final Map<String, String> kinds = new LinkedHashMap<>();
 
@@ -38,7 +39,7 @@ final class DefaultsByOwner {
         Map<String, Taken> values = new LinkedHashMap<>();
         for (DescribedCircuit.DefaultLine line : defaults) {
             String key = line.where().substring(line.where().lastIndexOf('.') + 1);
-            String text = key + " " + line.value() + ": " + line.source();
+            String text = DefaultsPhrase.value(key, line.value(), line.source());
             values.computeIfAbsent(text, one -> new Taken(one, new LinkedHashSet<>()))
                     .owners
                     .add(owner(line.where()));
@@ -67,11 +68,7 @@ final class DefaultsByOwner {
     }
 
     private static String title(String group, Set<String> members) {
-        return switch (members.size()) {
-            case 0 -> group;
-            case 1 -> group + " (" + members.iterator().next() + ")";
-            default -> group + " (" + members.size() + " of them)";
-        };
+        return DefaultsPhrase.heading(group, List.copyOf(members));
     }
 
     /** The part, or in a section what is described there: oils.atf.air belongs to atf. */
@@ -105,9 +102,8 @@ final class DefaultsByOwner {
         List<String> named = owners.stream()
                 .map(owner -> owner.substring(owner.indexOf('.') + 1))
                 .toList();
-        String shown = named.size() <= MOST_NAMED
-                ? String.join(", ", named)
-                : named.size() + (members.isEmpty() ? " in all" : " of them");
-        return " [" + shown + "]";
+        return named.size() <= MOST_NAMED
+                ? DefaultsPhrase.takers(named)
+                : DefaultsPhrase.takers(named.size(), !members.isEmpty());
     }
 }

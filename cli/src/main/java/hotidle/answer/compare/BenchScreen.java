@@ -6,6 +6,7 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.BenchPhrase;
 import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.study.Comparison;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -45,7 +46,7 @@ record BenchScreen(
         screen.add(table.fitted(Wrap.WIDTH));
         List<String> unsolved = comparison.cells().stream()
                 .filter(cell -> cell.outcome().unsolved().isPresent())
-                .map(cell -> BenchPhrase.at(cell.unit().build(), cell.duty().name()))
+                .map(cell -> HeadingPhrase.at(cell.unit().build(), cell.duty().name()))
                 .toList();
         if (!unsolved.isEmpty()) {
             screen.add(Wrap.lines(BenchPhrase.notKnown(unsolved.size(), unsolved.get(0)), "", "  "));

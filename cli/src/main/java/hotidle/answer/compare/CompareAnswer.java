@@ -76,7 +76,7 @@ public record CompareAnswer(
                 .filter(one -> shown.contains(one.name()))
                 .findFirst()
                 .orElseThrow();
-        String heading = described.name() + " at " + heading(duty, duty.name());
+        String heading = HeadingPhrase.at(described.name(), heading(duty, duty.name()));
         if (!commanded()) {
             return new BenchScreen(comparison, duty, heading, rows(), units).text();
         }
@@ -119,14 +119,14 @@ public record CompareAnswer(
             text.append(table(duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
-        text.append("\nIn plain words\n");
+        text.append("\n" + HeadingPhrase.IN_WORDS + "\n");
         new CompareSentences(described, comparison, units)
                 .all()
                 .forEach(line -> text.append(
                         line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
         List<String> doubts = DoubtPhrase.summary(doubts(), units);
         if (!doubts.isEmpty()) {
-            text.append("\nTake with care\n");
+            text.append("\n" + HeadingPhrase.WITH_CARE + "\n");
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
         }
         text.append("\n").append(Caution.whole(commanded())).append("\n");

@@ -78,7 +78,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
 
     private String gauge(Comparison.BuildAtDuty cell) {
         Figures figures = figures(cell);
-        return LinePressurePhrase.number(units, figures.line(), figures.set().orElse(Double.NaN))
+        return LinePressurePhrase.number(units, figures.line(), figures.set())
                 + " "
                 + (figures.low()
                         ? CompareScreenPhrase.LOW

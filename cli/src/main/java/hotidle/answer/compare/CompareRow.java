@@ -30,15 +30,25 @@ record CompareRow(String label, Function<Comparison.BuildAtDuty, String> text) {
                         .orElse(UnsolvedPhrase.CELL));
     }
 
-    /** What is read from the state itself; blank where it is NaN. */
+    /** A figure that a unit may not have. */
+    static CompareRow known(
+            Quantity.UnitSystem units, String label, Quantity quantity, Function<Figures, OptionalDouble> figure) {
+        return new CompareRow(
+                headed(units, label, quantity),
+                cell -> cell.figures()
+                        .map(figures -> quantity.number(units, figure.apply(figures)))
+                        .orElse(UnsolvedPhrase.CELL));
+    }
+
+    /** What is read from the state itself; blank where it is not there. */
     static CompareRow reading(
-            Quantity.UnitSystem units, String label, Quantity quantity, ToDoubleFunction<Solution> reading) {
+            Quantity.UnitSystem units, String label, Quantity quantity, Function<Solution, OptionalDouble> reading) {
         return new CompareRow(
                 headed(units, label, quantity),
                 cell -> cell.outcome()
                         .state()
-                        .map(reading::applyAsDouble)
-                        .map(value -> Double.isNaN(value) ? "" : quantity.number(units, value))
+                        .map(reading)
+                        .map(value -> value.isEmpty() ? "" : quantity.number(units, value))
                         .orElse(UnsolvedPhrase.CELL));
     }
 

@@ -130,7 +130,11 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
     private List<String> shortOfOil(Comparison.BuildAtDuty cell) {
         return cell.starved().stream()
                 .map(margin -> ShortOfOilPhrase.part(
-                        units, MarginQuantity.of(margin), margin.part(), margin.value(), margin.needed()))
+                        units,
+                        MarginQuantity.of(margin),
+                        margin.part(),
+                        margin.value().orElseThrow(),
+                        margin.needed()))
                 .toList();
     }
 

@@ -13,6 +13,7 @@ import hotidle.assess.Roles;
 import hotidle.network.Group;
 import hotidle.network.Placed;
 import hotidle.part.Converter;
+import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
 import hotidle.part.Setting;
 import hotidle.part.SignalValve;
@@ -25,6 +26,8 @@ import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** The lines where line pressure is commanded: those of what the unit has, the same at every duty point. */
@@ -69,20 +72,27 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         return CompareRow.figure(units, label, quantity, figure);
     }
 
-    private CompareRow reading(String label, Quantity quantity, ToDoubleFunction<Solution> reading) {
+    private CompareRow known(String label, Quantity quantity, Function<Figures, OptionalDouble> figure) {
+        return CompareRow.known(units, label, quantity, figure);
+    }
+
+    private CompareRow reading(String label, Quantity quantity, Function<Solution, OptionalDouble> reading) {
         return CompareRow.reading(units, label, quantity, reading);
     }
 
     static CompareRow gauge(Quantity.UnitSystem units, Tap tap) {
         return CompareRow.reading(
-                units, "gauge at " + tap.name(), Quantity.PRESSURE, state -> state.pressure(tap.node()));
+                units,
+                "gauge at " + tap.name(),
+                Quantity.PRESSURE,
+                state -> OptionalDouble.of(state.pressure(tap.node())));
     }
 
     private List<CompareRow> line() {
         List<CompareRow> rows = new ArrayList<>(List.of(
-                figure("set pressure commanded", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
+                known("set pressure commanded", Quantity.PRESSURE, Figures::set),
                 figure("line pressure", Quantity.PRESSURE, Figures::line),
-                figure("  rise over set", Quantity.PRESSURE, f -> f.override().orElse(Double.NaN)),
+                known("  rise over set", Quantity.PRESSURE, Figures::override),
                 CompareRow.word("  regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
         if (comparison.units().stream().anyMatch(bands::asked)) {
             rows.add(
@@ -113,11 +123,12 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
                 rows.add(reading(
                         placed.name() + " slide, share of full displacement",
                         Quantity.SHARE,
-                        state -> pump.slide().get().share(state.own(placed.name(), "position"))));
+                        state -> OptionalDouble.of(
+                                pump.slide().get().share(state.own(placed.name(), OwnState.POSITION)))));
                 rows.add(reading(
                         "  control pressure",
                         Quantity.PRESSURE,
-                        state -> state.pressure(placed.nodes().get(PumpChamber.CONTROL))));
+                        state -> OptionalDouble.of(state.pressure(placed.nodes().get(PumpChamber.CONTROL)))));
             }
         }
         return rows;
@@ -138,8 +149,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
     private List<CompareRow> consumers(Roles roles) {
         List<CompareRow> rows = new ArrayList<>();
         if (roles.converter().isPresent()) {
-            rows.add(figure(
-                    "converter charge", Quantity.PRESSURE, f -> f.charge().orElse(Double.NaN)));
+            rows.add(known("converter charge", Quantity.PRESSURE, Figures::charge));
             if (anyLockup()) {
                 String converter = roles.converter().get().name();
                 rows.add(new CompareRow(
@@ -149,7 +159,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
             }
         }
         if (roles.cooler().isPresent()) {
-            rows.add(figure("cooler flow", Quantity.FLOW, f -> f.cooler().orElse(Double.NaN)));
+            rows.add(known("cooler flow", Quantity.FLOW, Figures::cooler));
         }
         if (!roles.lube().isEmpty()) {
             rows.add(figure("lube flow", Quantity.FLOW, Figures::lube));
@@ -167,11 +177,11 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         return comparison.cells().stream().anyMatch(cell -> cell.duty().lockup() != Setting.Lockup.OFF);
     }
 
-    /** NaN, shown blank, with lockup off: the oil then runs the other way. */
-    private static double lockupDrop(String converter, Solution state) {
+    /** Not there with lockup off: the oil then runs the other way. */
+    private static OptionalDouble lockupDrop(String converter, Solution state) {
         return state.conditions().lockup() == Setting.Lockup.OFF
-                ? Double.NaN
-                : state.measure(converter, Converter.APPLY_LESS_RELEASE).orElse(Double.NaN);
+                ? OptionalDouble.empty()
+                : state.measure(converter, Converter.APPLY_LESS_RELEASE);
     }
 
     /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */
@@ -181,7 +191,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
                 .map(all -> ShortOfOilPhrase.cell(
                         all.size(),
                         all.stream()
-                                .min(Comparator.comparingDouble(Margin::rank))
+                                .min(Comparator.comparingDouble(Margin::headroom))
                                 .map(Margin::part)
                                 .orElse("")))
                 .orElse(UnsolvedPhrase.CELL);

@@ -10,6 +10,7 @@ import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The lines where nothing is commanded: every gauge, what each pump delivers, and the flow on every path. */
@@ -25,8 +26,7 @@ record UncommandedRows(Comparison comparison, Quantity.UnitSystem units) {
                         units,
                         placed.name() + " delivers after slip",
                         Quantity.SEEPAGE,
-                        state -> state.measure(placed.name(), PumpChamber.DELIVERED)
-                                .orElseThrow()));
+                        state -> state.measure(placed.name(), PumpChamber.DELIVERED)));
             }
             for (String key : paths(placed)) {
                 rows.add(CompareRow.reading(units, "flow " + key, Quantity.SEEPAGE, state -> flow(state, key)));
@@ -52,12 +52,11 @@ record UncommandedRows(Comparison comparison, Quantity.UnitSystem units) {
         return found;
     }
 
-    /** NaN, shown blank, where the path is shut at this duty. */
-    private static double flow(Solution state, String key) {
+    /** Not there where the path is shut at this duty. */
+    private static OptionalDouble flow(Solution state, String key) {
         return state.streams().stream()
                 .filter(stream -> stream.key().equals(key))
                 .mapToDouble(Solution.PartStream::volume)
-                .findFirst()
-                .orElse(Double.NaN);
+                .findFirst();
     }
 }

@@ -7,6 +7,7 @@ import hotidle.circuits.kind.GraphicSymbol;
 import hotidle.circuits.kind.PartFigure;
 import hotidle.network.Placed;
 import hotidle.part.Form;
+import hotidle.part.OwnState;
 import hotidle.plots.scheme.Envelope;
 import hotidle.plots.scheme.Pin;
 import hotidle.plots.scheme.SchemePart;
@@ -53,11 +54,11 @@ record SchemeParts(Quantity.UnitSystem units, DrawnState shown, Set<String> rese
             }
         }
         Optional<Form.Unknown> spool = placed.part().form().states().stream()
-                .filter(state -> state.name().equals("position") && state.high() > state.low())
+                .filter(state -> state.state().equals(OwnState.POSITION) && state.high() > state.low())
                 .findFirst();
         double stands = spool.flatMap(state -> shown.state()
-                        .map(known ->
-                                (known.own(line.name(), "position") - state.low()) / (state.high() - state.low())))
+                        .map(known -> (known.own(line.name(), OwnState.POSITION) - state.low())
+                                / (state.high() - state.low())))
                 .orElse(Double.NaN);
         List<String> lines = new ArrayList<>();
         double flow = shown.flow(

@@ -3,6 +3,7 @@ package hotidle.answer.format;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * What a printed number is, and how each system of units shows it. SI keeps every digit; tables round to what the model can know.
@@ -32,6 +33,9 @@ public enum Quantity {
             of(Dimension.TEMPERATURE, "K", 0),
             of(Dimension.TEMPERATURE, "K", 1)),
     TEMPERATURE(Dimension.TEMPERATURE, "degF", 0, "degC", 0, "degC", 0);
+
+    /** In the place of a value that is not there. */
+    private static final String NONE = "-";
 
     private final Shown shop;
     private final Shown metric;
@@ -85,10 +89,15 @@ public enum Quantity {
     /** The value rounded, without its unit; a dash where there is none. */
     public String number(UnitSystem system, double siValue) {
         if (Double.isNaN(siValue)) {
-            return "-";
+            return NONE;
         }
         String text = String.format(Locale.ROOT, "%." + in(system).decimals() + "f", value(system, siValue));
         return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    /** The same of a value that may be absent. */
+    public String number(UnitSystem system, OptionalDouble siValue) {
+        return siValue.isPresent() ? number(system, siValue.getAsDouble()) : NONE;
     }
 
     /** The value rounded, with its unit. */

@@ -11,6 +11,7 @@ import hotidle.study.JobStudy;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Workshop;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What each job wins back, and which jobs keep every limit.
@@ -26,9 +27,11 @@ public record JobsAnswer(
         Quantity.UnitSystem units, Workshop shop, boolean named, boolean asked, DutyPoint duty, JobStudy study)
         implements Answer {
 
-    /** The set pressure that was asked for [Pa]; NaN where nothing commands one. */
-    double set() {
-        return shop.unit().commanded().isPresent() ? shop.unit().highestSet() : Double.NaN;
+    /** The set pressure that was asked for [Pa]; empty where nothing commands one. */
+    OptionalDouble set() {
+        return shop.unit().commanded().isPresent()
+                ? OptionalDouble.of(shop.unit().highestSet())
+                : OptionalDouble.empty();
     }
 
     /** Jobs that the first screen lists at most (chosen). */

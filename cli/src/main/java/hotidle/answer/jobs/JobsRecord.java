@@ -13,7 +13,7 @@ record JobsRecord(
         String circuit,
         String build,
         String duty,
-        double setPressurePa,
+        OptionalDouble setPressurePa,
         List<JobRecord> jobs,
         String countedIn,
         After before,
@@ -33,7 +33,10 @@ record JobsRecord(
 
     /** Jobs that keep every limit. */
     record SetRecord(
-            List<String> jobs, double leastHeadroom, Optional<LimitRecord> leastOf, List<LimitRecord> notKnown) {}
+            List<String> jobs,
+            OptionalDouble leastHeadroom,
+            Optional<LimitRecord> leastOf,
+            List<LimitRecord> notKnown) {}
 
     /** The highest set pressure with all jobs done. */
     record CeilingRecord(
@@ -77,7 +80,9 @@ record JobsRecord(
     private static SetRecord set(JobStudy.JobSet set) {
         return new SetRecord(
                 JobSentences.names(set.jobs()),
-                set.least().map(limit -> limit.margin().headroom()).orElse(Double.NaN),
+                set.least().stream()
+                        .mapToDouble(limit -> limit.margin().headroom())
+                        .findFirst(),
                 set.least().map(limit -> LimitRecord.of(limit.key())),
                 LimitRecord.of(set.undecided()));
     }

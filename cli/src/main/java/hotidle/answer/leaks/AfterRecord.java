@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 @JsonInclude
 public record AfterRecord(
         double linePa,
-        double setPressurePa,
+        OptionalDouble setPressurePa,
         boolean regulated,
         List<String> starved,
         double servedLeast,

@@ -68,7 +68,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
                 .forEach(path -> row(table, indent + path.key() + about(path), path.flow()));
         List<OilBudget.Path> small = paths.stream().filter(budget::small).toList();
         if (!small.isEmpty()) {
-            row(table, indent + small.size() + (small.size() == 1 ? " smaller one" : " smaller ones"), sum(small));
+            row(table, indent + OilLostPhrase.smaller(small.size()), sum(small));
         }
     }
 
@@ -80,7 +80,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
         String about = abouts.getOrDefault(path.part(), "");
         boolean said =
                 !about.isEmpty() && about.length() <= MOST_WORDS && path.name().isEmpty();
-        return (said ? ": " + about : "") + (path.flow() < 0 ? " (brings oil back)" : "");
+        return (said ? ": " + about : "") + (path.flow() < 0 ? OilLostPhrase.BACK : "");
     }
 
     private void row(TextTable table, String label, double flow) {

@@ -72,7 +72,7 @@ public record LeaksAnswer(
         StringBuilder text = new StringBuilder();
         text.append(Wrap.lines(HeadingPhrase.headed(unit.circuit(), about), "", "  "));
         text.append(Wrap.lines(line(known.repairs().before()), "", "  "));
-        text.append("\n" + OilLostPhrase.IN_WORDS + "\n");
+        text.append("\n" + HeadingPhrase.IN_WORDS + "\n");
         sentences(known).all().forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
         text.append('\n').append(Caution.WHOLE).append('\n');
         text.append(NoStallPhrase.of(known.lowAtIdle() ? List.of(unit.build()) : List.of()));
@@ -84,7 +84,7 @@ public record LeaksAnswer(
         String line = LinePressurePhrase.of(units, now.line(), now.set());
         double sump = duty.temperatures().get("sump");
         Figures figures = assessed.orElseThrow().figures();
-        return Double.isNaN(now.set())
+        return now.set().isEmpty()
                 ? DutyLinePhrase.uncommanded(unit.build(), duty.name(), duty.speed(), duty.range(), sump, line, units)
                 : DutyLinePhrase.commanded(
                         unit.build(),
@@ -93,7 +93,7 @@ public record LeaksAnswer(
                         duty.range(),
                         sump,
                         line,
-                        now.set(),
+                        now.set().getAsDouble(),
                         figures.regulator(),
                         figures.low(),
                         units);
@@ -130,13 +130,13 @@ public record LeaksAnswer(
     }
 
     private String headed() {
-        return unit.build() + " at " + duty.name() + ": ";
+        return HeadingPhrase.at(unit.build(), duty.name()) + ": ";
     }
 
     private String why() {
         return outcome.unsolved()
                 .map(unsolved -> UnsolvedPhrase.why(unsolved.culprit(), unsolved.residual(), unsolved.tried()))
-                .orElse("not solved");
+                .orElseThrow();
     }
 
     @Override

@@ -67,7 +67,7 @@ record LeaksSentences(
         return reach.held().isEmpty()
                 ? reach(reach)
                 : RepairPhrase.heldShort(
-                        Quantity.PRESSURE.with(units, repairs.before().set()),
+                        Quantity.PRESSURE.with(units, repairs.before().set().orElseThrow()),
                         repairs.order().stream()
                                 .limit(reach.held().getAsInt())
                                 .map(step -> step.repair().name())

@@ -2,6 +2,7 @@ package hotidle.answer.leaks;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.RepairPhrase;
 import hotidle.study.Repairs;
 import hotidle.transmission.WearSize;
 import java.util.List;
@@ -26,12 +27,12 @@ record RepairNames(Map<String, String> abouts, Quantity.UnitSystem units) {
 
     /** A repair as work to do, for example "bore-14.bore back to 0.8677 in". */
     String job(Repairs.Repair repair) {
-        return called(repair) + (repair.dimensions().size() == 1 ? " back to " : " as ") + to(repair);
+        return RepairPhrase.job(called(repair), repair.dimensions().size() == 1, to(repair));
     }
 
     /** The same without what the file says of the part. */
     String shortJob(Repairs.Repair repair) {
-        return repair.name() + (repair.dimensions().size() == 1 ? " back to " : " as ") + to(repair);
+        return RepairPhrase.job(repair.name(), repair.dimensions().size() == 1, to(repair));
     }
 
     /** The size that is worn, or how many are. */
@@ -49,7 +50,7 @@ record RepairNames(Map<String, String> abouts, Quantity.UnitSystem units) {
     /** Every size with both values. */
     String sizes(Repairs.Repair repair) {
         return repair.dimensions().stream()
-                .map(size -> size.key() + " " + size(size, size.value()) + " to " + size(size, size.fresh()))
+                .map(size -> RepairPhrase.size(size.key(), size(size, size.value()), size(size, size.fresh())))
                 .collect(Collectors.joining("; "));
     }
 

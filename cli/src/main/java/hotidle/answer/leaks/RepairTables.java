@@ -83,7 +83,7 @@ record RepairTables(
             case HOLDS ->
                 "  "
                         + RepairPhrase.holds(
-                                Quantity.PRESSURE.with(units, step.after().set()));
+                                Quantity.PRESSURE.with(units, step.after().set().orElseThrow()));
             case UNSEEN -> "  " + RepairPhrase.UNSEEN;
             case NONE -> "";
         };
@@ -111,7 +111,7 @@ record RepairTables(
         if (lube) {
             all.add(lubrication);
         }
-        if (!Double.isNaN(repairs.before().set())) {
+        if (repairs.before().set().isPresent()) {
             all.add(onset);
         }
         return all;
@@ -119,7 +119,7 @@ record RepairTables(
 
     private String onset(Repairs.Effect effect) {
         if (effect.onset().isEmpty()) {
-            return Double.isNaN(effect.set()) ? "-" : "none";
+            return effect.set().isEmpty() ? "-" : "none";
         }
         double onset = effect.onset().getAsDouble();
         return (onset <= lowest ? "<= " : "") + Quantity.SPEED.number(units, onset);

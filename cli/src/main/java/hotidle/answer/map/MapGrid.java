@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** What table and picture of a map have in common: letters of the limits that decide, and the unit of the size. */
 record MapGrid(WindowMap map) {
@@ -49,10 +50,11 @@ record MapGrid(WindowMap map) {
         return number.equals("?") ? MapRecord.NOT_KNOWN : number.matches("[-+].*") ? number + " %" : number;
     }
 
-    static String percent(double headroom) {
-        if (Double.isNaN(headroom)) {
+    static String percent(OptionalDouble known) {
+        if (known.isEmpty()) {
             return "?";
         }
+        double headroom = known.getAsDouble();
         if (headroom == Double.NEGATIVE_INFINITY) {
             return "contact";
         }

@@ -43,7 +43,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 map.cells().stream()
                         .map(row -> row.stream()
                                 .map(cell -> new MapChart.Tile(
-                                        100 * cell.headroom(),
+                                        100 * cell.headroom().orElse(Double.NaN),
                                         cell.least()
                                                 .map(least -> letters.get(least.key()))
                                                 .orElse(""),
@@ -62,12 +62,13 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 levels);
     }
 
-    /** Headroom [%] of the limits that have a letter. */
+    /** Headroom [%] of the limits that have a letter; in a picture NaN is what fails by an amount that is not known. */
     private static Map<String, Double> limits(WindowMap.Cell cell, Map<Judgement.Key, String> letters) {
         Map<String, Double> limits = new LinkedHashMap<>();
         letters.forEach((key, letter) -> {
             if (cell.headrooms().containsKey(key)) {
-                limits.put(letter, 100 * cell.headrooms().get(key));
+                double headroom = cell.headrooms().get(key);
+                limits.put(letter, headroom == Double.NEGATIVE_INFINITY ? Double.NaN : 100 * headroom);
             }
         });
         return limits;

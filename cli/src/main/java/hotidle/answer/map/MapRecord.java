@@ -6,6 +6,7 @@ import hotidle.study.WindowMap;
 import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Maps as JSON. */
 record MapRecord(String circuit, List<BuildMap> builds) {
@@ -22,7 +23,7 @@ record MapRecord(String circuit, List<BuildMap> builds) {
     record MapPoint(
             double setPressurePa,
             double size,
-            double headroom,
+            OptionalDouble headroom,
             String verdict,
             Optional<String> margin,
             Optional<String> part,

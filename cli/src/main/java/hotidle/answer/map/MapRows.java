@@ -37,7 +37,7 @@ record MapRows(Quantity.UnitSystem units, String build, WindowMap map, MapGrid g
     }
 
     private List<String> row(String point, WindowMap.Cell cell) {
-        double headroom = cell.headroom();
+        double headroom = cell.headroom().orElse(Double.NEGATIVE_INFINITY);
         return List.of(
                 build,
                 point,

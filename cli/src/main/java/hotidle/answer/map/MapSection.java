@@ -97,6 +97,6 @@ record MapSection(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 HeadroomPhrase.of(margin.headroom()),
                 MapGrid.limit(least.key()),
                 Assumed.limit(least.key().kind()),
-                Double.isNaN(margin.value()));
+                margin.value().isEmpty());
     }
 }

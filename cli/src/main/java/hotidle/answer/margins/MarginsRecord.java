@@ -12,6 +12,7 @@ import hotidle.study.Judgement;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Every limit of some builds at every duty point, as JSON.
@@ -41,7 +42,7 @@ record MarginsRecord(
     record LimitAt(
             String margin,
             String part,
-            double value,
+            OptionalDouble value,
             double needed,
             String unit,
             String limit,

@@ -141,7 +141,7 @@ record MarginsScreen(
                         .shown().stream().map(row -> new Told(judged.duty().name(), row)))
                 .filter(one -> one.margin().verdict() != Margin.Verdict.HOLDS)
                 .sorted(Comparator.comparing((Told one) -> one.margin().verdict() != Margin.Verdict.FAILS)
-                        .thenComparingDouble(one -> one.margin().rank()))
+                        .thenComparingDouble(one -> one.margin().headroom()))
                 .toList();
     }
 

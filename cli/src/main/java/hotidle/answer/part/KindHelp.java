@@ -1,5 +1,6 @@
 package hotidle.answer.part;
 
+import hotidle.answer.phrase.KindHelpPhrase;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Bounds;
@@ -18,7 +19,7 @@ public final class KindHelp {
 
     /** All kinds. */
     public static String kinds() {
-        StringBuilder text = new StringBuilder("\nKinds of parts\n");
+        StringBuilder text = new StringBuilder("\n" + KindHelpPhrase.KINDS + "\n");
         int width = Kinds.words().stream().mapToInt(String::length).max().orElse(0);
         for (Kind kind : Kinds.ALL) {
             text.append("  ")
@@ -38,20 +39,19 @@ public final class KindHelp {
         text.append("source  ").append(kind.physics().source()).append("\n\n");
         text.append(ports(kind)).append('\n');
         List<Key> keys = PartKeys.of(kind);
-        text.append(keys.isEmpty() ? "No keys.\n" : "Keys\n");
+        text.append(KindHelpPhrase.keys(!keys.isEmpty()) + "\n");
         keys.forEach(key -> key(text, key, ""));
         return text.toString();
     }
 
     private static String ports(Kind kind) {
-        StringBuilder text = new StringBuilder("Ports, held with --at PORT=PRESSURE");
         List<Key> ports = kind.shape().keys().stream()
                 .filter(key -> key.type() instanceof Type.Name name && name.of() == Names.NODE)
                 .toList();
         boolean drop = ports.size() == 2 && !kind.isPump();
-        text.append(drop ? " or with --drop PRESSURE from the first to the second\n" : "\n");
+        StringBuilder text = new StringBuilder(KindHelpPhrase.ports(drop) + "\n");
         if (ports.isEmpty()) {
-            text.append("  those that you name yourself in the keys below\n");
+            text.append("  " + KindHelpPhrase.OWN_PORTS + "\n");
         }
         ports.forEach(port -> text.append("  ")
                 .append(port.name())
@@ -71,21 +71,19 @@ public final class KindHelp {
         line(text, value(key));
         key.fallback()
                 .ifPresentOrElse(
-                        fallback -> line(text, "left out: " + fallback.text() + ", " + fallback.source()),
-                        () -> line(text, key.needed() ? "needed" : "may be left out"));
+                        fallback -> line(text, KindHelpPhrase.leftOut(fallback.text(), fallback.source())),
+                        () -> line(text, KindHelpPhrase.needed(key.needed())));
         if (!key.where().isEmpty()) {
-            line(text, "needed where " + key.where());
+            line(text, KindHelpPhrase.neededWhere(key.where()));
         }
         key.allowed()
                 .map(Bounds::words)
                 .ifPresent(words -> line(
                         text,
-                        "allowed: " + words
-                                + key.usual()
-                                        .map(usual -> "; usual: " + usual.words())
-                                        .orElse("")));
+                        KindHelpPhrase.allowed(
+                                words, key.usual().map(Bounds::words).orElse(""))));
         if (!key.measure().isEmpty()) {
-            line(text, "measure: " + key.measure());
+            line(text, KindHelpPhrase.measure(key.measure()));
         }
         if (key.type() instanceof Type.OneGroup group) {
             group.shape().keys().forEach(inner -> key(text, inner, before + key.name() + "."));
@@ -100,26 +98,29 @@ public final class KindHelp {
 
     private static String value(Key key) {
         if (key.type() instanceof Type.Dimensioned quantity) {
-            return quantity.dimension().words() + units(quantity.dimension());
+            return in(quantity.dimension(), quantity.dimension().words());
         }
         if (key.type() instanceof Type.Wearing) {
-            return "a length" + units(Dimension.LENGTH);
+            return in(Dimension.LENGTH, "a length");
         }
         if (key.type() instanceof Type.Pair pair) {
-            return "two of " + pair.dimension().words() + units(pair.dimension()) + ": " + key.name() + "=[0mm,4mm]";
+            return in(pair.dimension(), KindHelpPhrase.two(pair.dimension().words())) + ": " + key.name()
+                    + "=[0mm,4mm]";
         }
         if (key.type() instanceof Type.NamedGroups) {
-            return "names of your own, each with the keys below";
+            return KindHelpPhrase.OWN_NAMES;
         }
         if (PORT.equals(key.type())) {
-            return "name of a port of your own";
+            return KindHelpPhrase.OWN_PORT;
         }
         return key.type().says();
     }
 
     private static final Type PORT = new Type.Name(Names.NODE);
 
-    private static String units(Dimension dimension) {
-        return dimension == Dimension.RATIO ? ", bare or in %" : " in " + String.join(", ", Units.of(dimension));
+    private static String in(Dimension dimension, String words) {
+        return dimension == Dimension.RATIO
+                ? KindHelpPhrase.bare(words)
+                : KindHelpPhrase.in(words, Units.of(dimension));
     }
 }

@@ -5,6 +5,7 @@ import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.DefaultsPhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.PartDoubtPhrase;
@@ -63,7 +64,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
         lines.forEach(line -> text.append(aligned(lines, line)).append('\n'));
         text.append("\nlaw     ").append(kind().physics().law()).append('\n');
         text.append("source  ").append(kind().physics().source()).append('\n');
-        block(text, "left to the program", defaults());
+        block(text, DefaultsPhrase.HEADING, defaults());
         block(text, "warnings", state.warnings());
         return text.toString();
     }
@@ -77,8 +78,8 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
 
     private List<String> defaults() {
         return state.part().defaults().entrySet().stream()
-                .map(one -> one.getKey() + " " + one.getValue().text() + ": "
-                        + one.getValue().source())
+                .map(one -> DefaultsPhrase.value(
+                        one.getKey(), one.getValue().text(), one.getValue().source()))
                 .toList();
     }
 
@@ -88,7 +89,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
         lines().forEach(line -> table.add(List.of(line.label().strip(), line.value(), line.unit())));
         table.add(List.of("law", kind().physics().law(), ""));
         table.add(List.of("source", kind().physics().source(), ""));
-        defaults().forEach(line -> table.add(List.of("left to the program", line, "")));
+        defaults().forEach(line -> table.add(List.of(DefaultsPhrase.HEADING, line, "")));
         state.warnings().forEach(line -> table.add(List.of("warning", line, "")));
         return table;
     }

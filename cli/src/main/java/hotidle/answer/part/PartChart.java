@@ -1,7 +1,8 @@
 package hotidle.answer.part;
 
 import hotidle.answer.format.Quantity;
-import hotidle.answer.phrase.ArticlePhrase;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.PartChartPhrase;
 import hotidle.plots.LineChart;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,11 +52,11 @@ public record PartChart(
             points.add(new LineChart.Point(at.get(i), quantity.value(units, value(states.get(i)))));
         }
         return new LineChart(
-                (film ? "Least film" : "Flow") + " of " + ArticlePhrase.of(kind) + " against " + varied,
+                PartChartPhrase.title(film, kind, varied),
                 subtitle(units),
                 axis,
-                (film ? "least film" : "flow") + " [" + quantity.in(units).unit() + "]",
-                film ? "metal contact" : "unsolved",
+                PartChartPhrase.axis(film, quantity.in(units).unit()),
+                PartChartPhrase.gap(film),
                 points);
     }
 
@@ -70,19 +71,20 @@ public record PartChart(
         said.add(
                 varied.equals("temperature")
                         ? oil
-                        : oil + " at "
-                                + Quantity.TEMPERATURE.with(units, last.asked().temperature()));
+                        : HeadingPhrase.at(
+                                oil,
+                                Quantity.TEMPERATURE.with(units, last.asked().temperature())));
         return String.join("; ", said);
     }
 
     private static List<String> pressures(PartState last, Quantity.UnitSystem units) {
         Double drop = last.numbers().get(PartNumbers.DROP);
         if (drop != null) {
-            return drop == 0 ? List.of() : List.of("pressure drop " + Quantity.PRESSURE.with(units, drop));
+            return drop == 0 ? List.of() : List.of(PartChartPhrase.drop(Quantity.PRESSURE.with(units, drop)));
         }
         return last.asked().pressures().entrySet().stream()
                 .filter(one -> one.getValue() != 0)
-                .map(one -> Quantity.PRESSURE.with(units, one.getValue()) + " at " + one.getKey())
+                .map(one -> HeadingPhrase.at(Quantity.PRESSURE.with(units, one.getValue()), one.getKey()))
                 .toList();
     }
 }

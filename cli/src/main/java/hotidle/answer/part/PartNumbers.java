@@ -48,9 +48,10 @@ final class PartNumbers {
     }
 
     /** Own states that no measure shows already. */
-    private static void ownStates(Solution state, Map<String, Double> numbers) {
-        state.states()
-                .forEach((owner, own) -> own.forEach((name, value) -> {
+    private static void ownStates(Solution solved, Map<String, Double> numbers) {
+        solved.states()
+                .forEach((owner, own) -> own.forEach((state, value) -> {
+                    String name = state.name();
                     String known = name.replace('-', '_');
                     if (Stream.of("", "_m", "_k").noneMatch(unit -> numbers.containsKey(known + unit))) {
                         numbers.put(name, value);

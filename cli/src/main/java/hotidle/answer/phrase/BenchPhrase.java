@@ -8,11 +8,6 @@ public final class BenchPhrase {
 
     private BenchPhrase() {}
 
-    /** A build at a driving condition. */
-    public static String at(String build, String duty) {
-        return build + " at " + duty;
-    }
-
     /** States that were not found, the first of them named. */
     public static String notKnown(int states, String first) {
         return "NOT KNOWN: no steady state was found of " + first

@@ -1,14 +1,16 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import java.util.OptionalDouble;
 
 /** Clutches that may slip, and clutches that press although they should be off. */
 public record ClutchPhrase(Quantity.UnitSystem units) {
 
-    /** Too little pressure [Pa] for what it needs [Pa], at a duty. */
-    public String slips(String duty, String clutch, double value, double needed) {
+    /** Too little pressure [Pa], where it is known, for what it needs [Pa], at a duty. */
+    public String slips(String duty, String clutch, OptionalDouble value, double needed) {
         return "At " + duty + " too little pressure on " + clutch + ": "
-                + (Double.isNaN(value) ? "not known" : Quantity.PRESSURE.with(units, value)) + " where it needs "
+                + (value.isEmpty() ? "not known" : Quantity.PRESSURE.with(units, value.getAsDouble()))
+                + " where it needs "
                 + Quantity.PRESSURE.with(units, needed) + " with its capacity factor; it may slip.";
     }
 

@@ -31,25 +31,27 @@ public record FaultPhrase(Quantity.UnitSystem units) {
         return switch (fault.kind()) {
             case NOT_KNOWN -> "no steady state was found";
             case LINE_LOW ->
-                "line " + LinePressurePhrase.number(units, fault.is(), fault.needs()) + " of "
-                        + Quantity.PRESSURE.with(units, fault.needs());
+                "line " + LinePressurePhrase.number(units, fault.is().getAsDouble(), fault.needs()) + " of "
+                        + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
             case LINE_HIGH ->
-                "line " + Quantity.PRESSURE.with(units, fault.is()) + ", far above its "
-                        + Quantity.PRESSURE.with(units, fault.needs());
-            case RELIEF_OPEN -> "relief valve open, line " + Quantity.PRESSURE.with(units, fault.is());
+                "line " + Quantity.PRESSURE.with(units, fault.is().getAsDouble()) + ", far above its "
+                        + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
+            case RELIEF_OPEN ->
+                "relief valve open, line "
+                        + Quantity.PRESSURE.with(units, fault.is().getAsDouble());
             case INLET_STARVED -> "pump inlet starved";
             case CLUTCH_SLIPS ->
                 fault.part() + " slips, " + Quantity.PRESSURE.number(units, fault.is()) + " of "
-                        + Quantity.PRESSURE.with(units, fault.needs());
+                        + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
             case CLUTCH_DRAGS -> fault.part() + " drags, though the range does not apply it";
             case SHORT_OF_OIL -> fault.part() + " short of oil";
             case METAL_CONTACT -> fault.part() + " in metal contact";
             case FILM_THIN ->
                 fault.part() + " film " + Quantity.FILM.number(units, fault.is()) + ", least allowed "
-                        + Quantity.FILM.with(units, fault.needs());
+                        + Quantity.FILM.with(units, fault.needs().getAsDouble());
             case HUB_LOAD ->
                 fault.part() + " unit load " + Quantity.PRESSURE.number(units, fault.is()) + ", bears "
-                        + Quantity.PRESSURE.with(units, fault.needs());
+                        + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
         };
     }
 }

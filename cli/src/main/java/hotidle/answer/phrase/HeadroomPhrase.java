@@ -18,9 +18,9 @@ public final class HeadroomPhrase {
 
     private HeadroomPhrase() {}
 
-    /** Headroom [-]; a dash where it is not known. */
+    /** Headroom [-]; a dash where it is minus infinity, below zero by an amount that is not known. */
     public static String of(double headroom) {
-        if (Double.isNaN(headroom)) {
+        if (headroom == Double.NEGATIVE_INFINITY) {
             return "-";
         }
         return Margin.ample(headroom) ? "ample" : String.format(Locale.ROOT, "%+.0f %%", 100 * headroom);
@@ -29,10 +29,10 @@ public final class HeadroomPhrase {
     /** FAILS in capitals, so that it is seen. */
     public static String verdict(Margin.Verdict verdict) {
         return switch (verdict) {
-            case FAILS -> verdict.word().toUpperCase(Locale.ROOT);
+            case FAILS -> "FAILS";
             case NOT_KNOWN -> "not known";
             case CLOSE -> "narrow";
-            case HOLDS -> verdict.word();
+            case HOLDS -> "holds";
         };
     }
 }

@@ -5,6 +5,7 @@ import hotidle.assess.Margin;
 import hotidle.transmission.JobCost;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /** Which jobs keep every limit; limits come as {@link LimitPhrase#at} says them, pressures in [Pa]. */
 public record JobPhrase(Quantity.UnitSystem units) {
@@ -35,8 +36,8 @@ public record JobPhrase(Quantity.UnitSystem units) {
     }
 
     /** Which set pressure that is; empty where nothing commands one. */
-    public String at(double set, boolean asked) {
-        return Double.isNaN(set) ? "" : (asked ? " set to " : ", ") + Quantity.PRESSURE.with(units, set);
+    public String at(OptionalDouble set, boolean asked) {
+        return set.isEmpty() ? "" : (asked ? " set to " : ", ") + Quantity.PRESSURE.with(units, set.getAsDouble());
     }
 
     /** The build keeps every limit as it is. */

@@ -38,7 +38,7 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
 
     /** What the pump delivers with the line held. */
     String delivers(Margin margin) {
-        return margin.value() > 0
+        return margin.value().orElseThrow() > 0
                 ? "the pump delivers " + margins().value(margin)
                 : "the pump delivers nothing (more would slip back than it displaces)";
     }
@@ -84,7 +84,7 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
 
     /** The hub's film; where metal touches it is not known. */
     public String film(Margin margin) {
-        if (Double.isNaN(margin.value())) {
+        if (margin.value().isEmpty()) {
             return "Hub and bore touch" + margins().speed(margin, " from ") + " on; a film is not known there.";
         }
         return "The thinnest film over the speeds searched is " + margins().value(margin)

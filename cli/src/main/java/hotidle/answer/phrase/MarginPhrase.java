@@ -12,7 +12,7 @@ public record MarginPhrase(Quantity.UnitSystem units) {
 
     /** What is there, with its unit. */
     public String value(Margin margin) {
-        return Double.isNaN(margin.value()) ? NOT_KNOWN : with(margin, margin.value());
+        return margin.value().isPresent() ? with(margin, margin.value().getAsDouble()) : NOT_KNOWN;
     }
 
     /** What is needed or allowed, with its unit. */

@@ -25,9 +25,9 @@ public record MarginsScreenPhrase(Quantity.UnitSystem units) {
     /** Both figures, the unit once. */
     public String isOfNeeded(Margin margin) {
         MarginPhrase phrase = new MarginPhrase(units);
-        String is = Double.isNaN(margin.value())
+        String is = margin.value().isEmpty()
                 ? phrase.value(margin)
-                : MarginQuantity.of(margin).number(units, margin.value());
+                : MarginQuantity.of(margin).number(units, margin.value().getAsDouble());
         return is + " of " + phrase.bound(margin);
     }
 

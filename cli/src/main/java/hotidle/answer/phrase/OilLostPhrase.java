@@ -16,8 +16,13 @@ public final class OilLostPhrase {
     /** Above what loses most. */
     public static final String MOST = "loses most";
 
-    /** Above the sentences. */
-    public static final String IN_WORDS = "In plain words";
+    /** Behind a path that brings oil back. */
+    public static final String BACK = " (brings oil back)";
+
+    /** Paths too small to be listed each. */
+    public static String smaller(int paths) {
+        return CountPhrase.of(paths, "smaller one");
+    }
 
     private static final String ENDS =
             "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"

@@ -18,9 +18,9 @@ public final class PartDoubtPhrase {
         return switch (doubt.why()) {
             case PIECES_BIND -> "no " + doubt.where() + " is left at this temperature: the pieces would bind";
             case GAP_NOT_LAMINAR ->
-                "Reynolds number " + Digits.four(doubt.value())
+                "Reynolds number " + Digits.four(doubt.value().orElseThrow())
                         + (doubt.where().isEmpty() ? "" : " at " + doubt.where()) + " is above "
-                        + Digits.four(doubt.limit())
+                        + Digits.four(doubt.limit().orElseThrow())
                         + ": the law of a gap holds for laminar flow, the true flow is less";
             case AT_LOWER_STOP -> doubt.where() + " is at its lower stop: it does not regulate here";
             case AT_UPPER_STOP -> doubt.where() + " is at its upper stop: it does not regulate here";
@@ -29,7 +29,8 @@ public final class PartDoubtPhrase {
             case FILM_TOO_THIN -> "the film is thinner than permissible (film-factor times roughness)";
             case LOAD_TOO_HIGH -> "the unit load is above what the bushing's material permits";
             case FILM_NOT_LAMINAR ->
-                "the film's Reynolds number " + Digits.four(doubt.value()) + " is above " + Digits.four(doubt.limit())
+                "the film's Reynolds number " + Digits.four(doubt.value().orElseThrow()) + " is above "
+                        + Digits.four(doubt.limit().orElseThrow())
                         + ": vortices, the film's law holds for laminar flow";
         };
     }

@@ -81,6 +81,16 @@ public final class RepairPhrase {
                 + (near.isEmpty() ? "" : " Nearly as much: " + String.join("; ", near) + ".");
     }
 
+    /** A repair as work to do, for example "bore-14.bore back to 0.8677 in". */
+    public static String job(String name, boolean oneSize, String to) {
+        return name + (oneSize ? " back to " : " as ") + to;
+    }
+
+    /** One size of a repair, as it is and as it will be. */
+    public static String size(String key, String from, String to) {
+        return key + " " + from + " to " + to;
+    }
+
     /** Another one that wins nearly as much. */
     public static String near(String repair, String to) {
         return repair + ", to " + to;

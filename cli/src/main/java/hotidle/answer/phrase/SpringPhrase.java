@@ -5,6 +5,7 @@ import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.transmission.SpringChange.Lever;
 import hotidle.transmission.SpringChange.Obstacle;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** How a regulator comes to another set pressure; pressures in [Pa], lengths in [m]. */
 public record SpringPhrase(UnitSystem units) {
@@ -38,11 +39,12 @@ public record SpringPhrase(UnitSystem units) {
         return build + ": set to " + psi(now) + " now; for " + psi(wanted) + " change one of these, and nothing else:";
     }
 
-    /** Where the coils touch against the upper stop; NaN where it is not known. */
-    public String room(double overStop) {
-        if (Double.isNaN(overStop)) {
+    /** Where the coils touch against the upper stop; empty where it is not known. */
+    public String room(OptionalDouble known) {
+        if (known.isEmpty()) {
             return "not known";
         }
+        double overStop = known.getAsDouble();
         String far = Quantity.TRAVEL.with(units, Math.abs(overStop));
         return overStop < 0 ? "SOLID " + far + " before the stop" : "free, " + far + " left at the stop";
     }

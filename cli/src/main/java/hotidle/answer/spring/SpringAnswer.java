@@ -14,6 +14,7 @@ import hotidle.transmission.Command;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /**
@@ -64,8 +65,8 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
             said.add(SpringPhrase.atEnd(end));
         }
         if (made.stream()
-                .anyMatch(way ->
-                        way.change().lever() == Lever.SHIM && way.change().needed() > MOST_SHIMS)) {
+                .anyMatch(way -> way.change().lever() == Lever.SHIM
+                        && way.change().needed().orElse(0) > MOST_SHIMS)) {
             said.add(SpringPhrase.MANY_SHIMS);
         }
         said.add(SpringPhrase.MEANT);
@@ -119,14 +120,14 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
             table.add(List.of(
                     change,
                     at.duty().name(),
-                    number(at.figures().map(f -> f.set().orElse(Double.NaN)).orElse(Double.NaN)),
-                    number(at.figures().map(Figures::line).orElse(Double.NaN)),
-                    number(at.figures().map(f -> f.charge().orElse(Double.NaN)).orElse(Double.NaN))));
+                    number(at.figures().map(Figures::set).orElse(OptionalDouble.empty())),
+                    number(at.figures().stream().mapToDouble(Figures::line).findFirst()),
+                    number(at.figures().map(Figures::charge).orElse(OptionalDouble.empty()))));
         }
     }
 
-    private String number(double pressure) {
-        return Double.isNaN(pressure) ? "" : Quantity.PRESSURE.number(units, pressure);
+    private String number(OptionalDouble pressure) {
+        return pressure.isEmpty() ? "" : Quantity.PRESSURE.number(units, pressure);
     }
 
     @Override

@@ -67,15 +67,15 @@ record SpringRecord(
                 word(change.lever()),
                 change.signal(),
                 change.obstacle().map(SpringRecord::word),
-                of(change, Lever.PRELOAD, change.now()),
+                of(change, Lever.PRELOAD, OptionalDouble.of(change.now())),
                 of(change, Lever.PRELOAD, change.needed()),
                 of(change, Lever.SHIM, change.needed()),
-                of(change, Lever.RATE, change.now()),
+                of(change, Lever.RATE, OptionalDouble.of(change.now())),
                 of(change, Lever.RATE, change.needed()),
-                of(change, Lever.BOOST, change.now()),
+                of(change, Lever.BOOST, OptionalDouble.of(change.now())),
                 of(change, Lever.BOOST, change.needed()),
-                of(change, Lever.BOOST, SpringRows.shown(Lever.BOOST, change.now())),
-                of(change, Lever.BOOST, SpringRows.shown(Lever.BOOST, change.needed())),
+                of(change, Lever.BOOST, shown(OptionalDouble.of(change.now()))),
+                of(change, Lever.BOOST, shown(change.needed())),
                 change.overStop(),
                 way.effect().map(SpringRecord::effect));
     }
@@ -84,8 +84,12 @@ record SpringRecord(
         return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    private static OptionalDouble of(SpringChange change, Lever lever, double value) {
-        return change.lever() == lever ? OptionalDouble.of(value) : OptionalDouble.empty();
+    private static OptionalDouble of(SpringChange change, Lever lever, OptionalDouble value) {
+        return change.lever() == lever ? value : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble shown(OptionalDouble area) {
+        return area.stream().map(one -> SpringRows.shown(Lever.BOOST, one)).findFirst();
     }
 
     private static EffectRecord effect(Effect effect) {

@@ -13,6 +13,7 @@ import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /** The rows of {@code spring}: the changes, and what each of them moves. */
@@ -34,15 +35,15 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         return List.of(
                 name,
                 change.lever() == Lever.SHIM ? "as it is" : with(change.lever(), change.now()),
-                change.lever() == Lever.SHIM ? more(change) : with(change.lever(), change.needed()),
+                change.lever() == Lever.SHIM
+                        ? more(change)
+                        : with(change.lever(), change.needed().orElseThrow()),
                 change.lever() == Lever.SHIM ? "-" : more(change),
-                change.lever() == Lever.BOOST
-                        ? "-"
-                        : new SpringPhrase(units).room(change.overStop().orElse(Double.NaN)));
+                change.lever() == Lever.BOOST ? "-" : new SpringPhrase(units).room(change.overStop()));
     }
 
     private String more(SpringChange change) {
-        double difference = shown(change.lever(), change.needed()) - shown(change.lever(), change.now());
+        double difference = shown(change.lever(), change.needed().orElseThrow()) - shown(change.lever(), change.now());
         return (difference > 0 ? "+" : "") + quantity(change.lever()).with(units, difference);
     }
 
@@ -87,16 +88,10 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         String idle = study.asIs().idle().duty().name();
         List<List<String>> rows = new ArrayList<>();
         rows.add(row(SpringPhrase.set(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
-        rows.add(row(
-                SpringPhrase.set(idle),
-                effect -> figures(effect.idle(), f -> psi(f.set().orElse(Double.NaN)))));
+        rows.add(row(SpringPhrase.set(idle), effect -> figures(effect.idle(), f -> psi(f.set()))));
         rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), SpringRows.this::gauge)));
-        rows.add(row(
-                SpringPhrase.charge(idle),
-                effect -> figures(effect.idle(), f -> psi(f.charge().orElse(Double.NaN)))));
-        rows.add(row(
-                SpringPhrase.set(SpringPhrase.REVERSE),
-                effect -> psi(effect.reverse().orElse(Double.NaN))));
+        rows.add(row(SpringPhrase.charge(idle), effect -> figures(effect.idle(), f -> psi(f.charge()))));
+        rows.add(row(SpringPhrase.set(SpringPhrase.REVERSE), effect -> psi(effect.reverse())));
         rows.add(row(
                 SpringPhrase.HIGHEST,
                 effect -> effect.duties().stream()
@@ -123,6 +118,10 @@ record SpringRows(UnitSystem units, SpringStudy study) {
 
     private static String figures(AtDuty at, Function<Figures, String> cell) {
         return at.figures().map(cell).orElse("unsolved");
+    }
+
+    private String psi(OptionalDouble pressure) {
+        return Quantity.PRESSURE.number(units, pressure);
     }
 
     private String psi(double pressure) {

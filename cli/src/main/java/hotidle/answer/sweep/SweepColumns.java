@@ -14,6 +14,7 @@ import hotidle.study.SpeedSweep;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
@@ -86,17 +87,17 @@ final class SweepColumns {
 
     private List<Column> regulated(Roles roles) {
         List<Column> columns = new ArrayList<>(List.of(
-                number("set", Quantity.PRESSURE, f -> f.set().orElse(Double.NaN)),
+                known("set", Quantity.PRESSURE, Figures::set),
                 number("line", Quantity.PRESSURE, Figures::line),
                 word("regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
         if (roles.secondary().isPresent()) {
             columns.add(word("secondary", f -> SecondaryPhrase.of(f.secondary())));
         }
         if (roles.converter().isPresent()) {
-            columns.add(number("charge", Quantity.PRESSURE, f -> f.charge().orElse(Double.NaN)));
+            columns.add(known("charge", Quantity.PRESSURE, Figures::charge));
         }
         if (roles.cooler().isPresent()) {
-            columns.add(number("cooler", Quantity.FLOW, f -> f.cooler().orElse(Double.NaN)));
+            columns.add(known("cooler", Quantity.FLOW, Figures::cooler));
         }
         if (!roles.lube().isEmpty()) {
             columns.add(number("lube", Quantity.FLOW, Figures::lube));
@@ -123,6 +124,10 @@ final class SweepColumns {
     }
 
     private Column number(String name, Quantity quantity, Function<Figures, Double> figure) {
+        return new Column(headed(name, quantity), (f, state) -> quantity.number(units, figure.apply(f)));
+    }
+
+    private Column known(String name, Quantity quantity, Function<Figures, OptionalDouble> figure) {
         return new Column(headed(name, quantity), (f, state) -> quantity.number(units, figure.apply(f)));
     }
 

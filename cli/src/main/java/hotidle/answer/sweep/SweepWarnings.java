@@ -24,11 +24,14 @@ final class SweepWarnings {
         return switch (caveat.why()) {
             case OIL_OUT_OF_RANGE ->
                 SweepWarningPhrase.temperature(
-                        caveat.value() - Oil.ZERO_CELSIUS,
-                        caveat.low() - Oil.ZERO_CELSIUS,
-                        caveat.high() - Oil.ZERO_CELSIUS);
+                        caveat.value().orElseThrow() - Oil.ZERO_CELSIUS,
+                        caveat.low().orElseThrow() - Oil.ZERO_CELSIUS,
+                        caveat.high().orElseThrow() - Oil.ZERO_CELSIUS);
             case RELIEF_OPENS -> SweepWarningPhrase.relief(caveat.build());
-            case FAR_TOO_FAST -> SweepWarningPhrase.tooFast(Rpm.of(caveat.value()), Rpm.of(caveat.high()));
+            case FAR_TOO_FAST ->
+                SweepWarningPhrase.tooFast(
+                        Rpm.of(caveat.value().orElseThrow()),
+                        Rpm.of(caveat.high().orElseThrow()));
         };
     }
 }

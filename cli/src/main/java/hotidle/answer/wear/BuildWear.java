@@ -10,16 +10,17 @@ import hotidle.study.Wear;
 import hotidle.study.WearFindings;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * How far the fits of a build may wear.
  *
  * @param build   which
- * @param set     its highest set pressure [Pa]; NaN where nothing commands one
+ * @param set     its highest set pressure [Pa]; empty where nothing commands one
  * @param wearing all sizes of the build that wear
  * @param wear    what was found
  */
-public record BuildWear(String build, double set, List<WearSize> wearing, Wear wear) {
+public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing, Wear wear) {
 
     public BuildWear {
         wearing = List.copyOf(wearing);

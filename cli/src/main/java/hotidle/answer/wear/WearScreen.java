@@ -5,6 +5,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.WearLimitPhrase;
 import hotidle.assess.WornShares;
@@ -62,7 +63,10 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
     }
 
     private String name(BuildWear one) {
-        return Double.isNaN(one.set()) ? one.build() : one.build() + " at " + Quantity.PRESSURE.with(units, one.set());
+        return one.set().isEmpty()
+                ? one.build()
+                : HeadingPhrase.at(
+                        one.build(), Quantity.PRESSURE.with(units, one.set().getAsDouble()));
     }
 
     private String together(BuildWear one) {

@@ -35,7 +35,14 @@ class JobsAnswerTest {
         return new JobStudy.JobState(
                 jobs,
                 Optional.of(new Repairs.Effect(
-                        line * 1e5, 10e5, line >= 10, 1e-5, 1e-4, List.of(), 1, OptionalDouble.empty())),
+                        line * 1e5,
+                        OptionalDouble.of(10e5),
+                        line >= 10,
+                        1e-5,
+                        1e-4,
+                        List.of(),
+                        1,
+                        OptionalDouble.empty())),
                 IntStream.range(0, failing)
                         .mapToObj(i -> new Judgement.Key("condition-" + i, Margin.Kind.LUBRICATION, "lube-branch-" + i))
                         .toList(),

@@ -18,7 +18,7 @@ final class MadeRepairs {
     static Repairs.Effect effect(double line, double lube, double lost, OptionalDouble onset) {
         return new Repairs.Effect(
                 line * 1e5,
-                10e5,
+                OptionalDouble.of(10e5),
                 line >= 10,
                 lube / 6e4,
                 lost / 6e4,
@@ -33,7 +33,8 @@ final class MadeRepairs {
 
     /** The same of a unit in which nothing is commanded. */
     static Repairs.Effect uncommanded(double line, double lost) {
-        return new Repairs.Effect(line * 1e5, Double.NaN, false, 0, lost / 6e4, List.of(), 1, OptionalDouble.empty());
+        return new Repairs.Effect(
+                line * 1e5, OptionalDouble.empty(), false, 0, lost / 6e4, List.of(), 1, OptionalDouble.empty());
     }
 
     /** A bore of 14 mm as new, worn by some micrometres. */

@@ -117,7 +117,7 @@ class PartAnswerTest {
                 ASKED,
                 SOLVED.outcome(),
                 SOLVED.flow(),
-                List.of(new PartDoubt(PartDoubt.Concern.STARVED, "inlet", Double.NaN, Double.NaN)),
+                List.of(new PartDoubt(PartDoubt.Concern.STARVED, "inlet")),
                 List.of());
         PartAnswer answer = answer(doubtful, UnitSystem.METRIC);
         assertTrue(answer.full().contains("\nwarnings\n  the inlet is starved"), answer.screen());

@@ -94,4 +94,23 @@ class CircuitPhrasesTest {
         assertEquals("bore-14 (accumulator)", HeadingPhrase.titled("bore-14", "accumulator"));
         assertEquals("bore-14", HeadingPhrase.titled("bore-14", ""));
     }
+
+    @Test
+    void whatAFileHoldsIsCountedInOneLine() {
+        assertEquals(
+                "rig: 1 node, 2 parts, 1 build, 0 sizes that wear, 3 warnings",
+                CircuitHoldsPhrase.of("rig", 1, 2, 1, 0, 3));
+    }
+
+    @Test
+    void aValueLeftToTheProgramNamesWhatTakesItOrCountsThem() {
+        assertEquals("orifice", DefaultsPhrase.heading("orifice", List.of()));
+        assertEquals("orifice (drain)", DefaultsPhrase.heading("orifice", List.of("drain")));
+        assertEquals("orifice (2 of them)", DefaultsPhrase.heading("orifice", List.of("drain", "feed")));
+        assertEquals("count 1: one hole", DefaultsPhrase.value("count", "1", "one hole"));
+        assertEquals("drain.count: 1; one hole", DefaultsPhrase.each("drain.count", "1", "one hole"));
+        assertEquals(" [drain, feed]", DefaultsPhrase.takers(List.of("drain", "feed")));
+        assertEquals(" [7 of them]", DefaultsPhrase.takers(7, true));
+        assertEquals(" [7 in all]", DefaultsPhrase.takers(7, false));
+    }
 }

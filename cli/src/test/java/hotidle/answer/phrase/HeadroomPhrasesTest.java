@@ -24,7 +24,7 @@ class HeadroomPhrasesTest {
 
     @Test
     void headroomThatIsNotKnownIsNoNumber() {
-        assertEquals("-", HeadroomPhrase.of(Double.NaN));
+        assertEquals("-", HeadroomPhrase.of(Double.NEGATIVE_INFINITY));
     }
 
     @Test

@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.assess.Margin;
 import hotidle.transmission.JobCost;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class JobPhraseTest {
@@ -73,8 +74,8 @@ class JobPhraseTest {
 
     @Test
     void theSetPressureAskedForIsTold() {
-        assertEquals(" set to 240 psi", SHOP.at(240 * PSI, true));
-        assertEquals(", 150 psi", SHOP.at(150 * PSI, false));
-        assertEquals("", SHOP.at(Double.NaN, false));
+        assertEquals(" set to 240 psi", SHOP.at(OptionalDouble.of(240 * PSI), true));
+        assertEquals(", 150 psi", SHOP.at(OptionalDouble.of(150 * PSI), false));
+        assertEquals("", SHOP.at(OptionalDouble.empty(), false));
     }
 }

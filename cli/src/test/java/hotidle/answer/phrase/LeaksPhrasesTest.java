@@ -136,7 +136,7 @@ class LeaksPhrasesTest {
                 PartDoubtPhrase.of(new PartDoubt(PartDoubt.Concern.GAP_NOT_LAMINAR, "feed", 4200, 2300)));
         assertEquals(
                 "position is at its upper stop: it does not regulate here",
-                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Concern.AT_UPPER_STOP, "position", Double.NaN, Double.NaN)));
+                PartDoubtPhrase.of(new PartDoubt(PartDoubt.Concern.AT_UPPER_STOP, "position")));
         for (PartDoubt.Concern why : PartDoubt.Concern.values()) {
             String said = PartDoubtPhrase.of(new PartDoubt(why, "clearance", 2, 1));
             assertTrue(said.length() > 30 && !said.endsWith("."), said);

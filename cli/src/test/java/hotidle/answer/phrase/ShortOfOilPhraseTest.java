@@ -48,11 +48,11 @@ class ShortOfOilPhraseTest {
         assertEquals(
                 "At stall too little pressure on low: 8.00 bar where it needs 9.50 bar with its capacity factor; it may"
                         + " slip.",
-                said.slips("stall", "low", 8e5, 9.5e5));
+                said.slips("stall", "low", OptionalDouble.of(8e5), 9.5e5));
         assertEquals(
                 "At stall too little pressure on low: not known where it needs 9.50 bar with its capacity factor; it may"
                         + " slip.",
-                said.slips("stall", "low", Double.NaN, 9.5e5));
+                said.slips("stall", "low", OptionalDouble.empty(), 9.5e5));
         assertEquals(
                 "low carries 1.20 bar at cruise, though third does not apply it: its return spring yields at 0.50 bar,"
                         + " so that it drags and burns.",

@@ -8,6 +8,7 @@ import hotidle.transmission.SpringChange.Lever;
 import hotidle.transmission.SpringChange.Obstacle;
 import java.util.HashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -24,9 +25,9 @@ class SpringPhraseTest {
     @Test
     void coilsThatTouchBeforeTheStopAreLoud() {
         SpringPhrase metric = new SpringPhrase(UnitSystem.METRIC);
-        assertEquals("SOLID 1.20 mm before the stop", metric.room(-1.2e-3));
-        assertEquals("free, 0.80 mm left at the stop", metric.room(0.8e-3));
-        assertEquals("not known", metric.room(Double.NaN));
+        assertEquals("SOLID 1.20 mm before the stop", metric.room(OptionalDouble.of(-1.2e-3)));
+        assertEquals("free, 0.80 mm left at the stop", metric.room(OptionalDouble.of(0.8e-3)));
+        assertEquals("not known", metric.room(OptionalDouble.empty()));
     }
 
     @Test

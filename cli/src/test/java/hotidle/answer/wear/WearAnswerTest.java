@@ -44,7 +44,10 @@ class WearAnswerTest {
             List<Wear.WornFit> fits,
             Optional<Wear.Together> together) {
         return new BuildWear(
-                name, 1e6, WEARING, new Wear(held, already, fits, together, List.of(), List.of(), List.of()));
+                name,
+                OptionalDouble.of(1e6),
+                WEARING,
+                new Wear(held, already, fits, together, List.of(), List.of(), List.of()));
     }
 
     private static Wear.WornFit gone(double further) {
@@ -114,7 +117,7 @@ class WearAnswerTest {
         FilmFeed feed = new FilmFeed(FIRST, Optional.of(30e-6), Optional.of(oil), 10e-6);
         Wear wear = new Wear(
                 1, List.of(), List.of(gone(1e-5)), Optional.empty(), List.of(film, oil), List.of(feed), List.of());
-        String screen = answer(List.of(new BuildWear("bench", 1e6, WEARING, wear)))
+        String screen = answer(List.of(new BuildWear("bench", OptionalDouble.of(1e6), WEARING, wear)))
                 .full()
                 .replaceAll("\\s+", " ");
         assertTrue(

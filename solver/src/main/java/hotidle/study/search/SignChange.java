@@ -25,6 +25,7 @@ public final class SignChange {
     private double fails;
     private double above;
     private double below;
+    // work space: NaN where there is none yet, so that no comparison with it is true
     private double old = Double.NaN;
     private double figureOfOld = Double.NaN;
     private double width;
@@ -38,7 +39,7 @@ public final class SignChange {
      * @param holds     a number at which the figure is zero or more
      * @param above     the figure there; infinite where it has no size
      * @param fails     a number at which it is below zero or not known
-     * @param below     the figure there; NaN or infinite where it has no size
+     * @param below     the figure there; minus infinity where it has no size
      * @param tolerance width down to which is narrowed, above zero
      */
     public SignChange(double holds, double above, double fails, double below, double tolerance) {
@@ -107,7 +108,7 @@ public final class SignChange {
         return between(guess) ? guess : middle;
     }
 
-    /** Tells the figure at the number asked for last. */
+    /** Tells the figure at the number asked for last; minus infinity where it is below zero and has no size. */
     public void tell(double number, double figure) {
         foretold = number == foretold ? number - BEYOND * figure / slope : Double.NaN;
         slope = Double.NaN;
