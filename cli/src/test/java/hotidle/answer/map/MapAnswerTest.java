@@ -1,5 +1,14 @@
 package hotidle.answer.map;
 
+import static hotidle.answer.map.MadeMaps.HIGH;
+import static hotidle.answer.map.MadeMaps.KNOWN;
+import static hotidle.answer.map.MadeMaps.LOW;
+import static hotidle.answer.map.MadeMaps.answer;
+import static hotidle.answer.map.MadeMaps.axis;
+import static hotidle.answer.map.MadeMaps.contact;
+import static hotidle.answer.map.MadeMaps.lube;
+import static hotidle.answer.map.MadeMaps.map;
+import static hotidle.answer.map.MadeMaps.unknown;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,7 +20,6 @@ import hotidle.assess.Margin;
 import hotidle.plots.MapChart;
 import hotidle.study.Judgement;
 import hotidle.study.WindowMap;
-import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Map;
@@ -21,69 +29,6 @@ import org.junit.jupiter.api.Test;
 
 /** A map of two set pressures, 5 and 10 bar, and two clearances, 0.1 and 0.2 mm: made values, nothing is solved. */
 class MapAnswerTest {
-
-    private static final Judgement.Key LUBE = new Judgement.Key("hot-idle", Margin.Kind.LUBRICATION, "lube-rear");
-    private static final Judgement.Key FILM = new Judgement.Key("stall", Margin.Kind.FILM, "hub");
-    private static final double LOW = 5e5;
-    private static final double HIGH = 10e5;
-
-    private static WindowMap.Axis axis(WearSize.SizeKind kind, OptionalDouble limit) {
-        return new WindowMap.Axis(
-                "hub.clearance",
-                new WearSize("hub", "bore", kind, 0.0501, 0.05005, limit, OptionalDouble.empty()),
-                0.05);
-    }
-
-    private static WindowMap.Cell lube(double pressure, double size, double headroom) {
-        Margin margin = Margin.of(Margin.Kind.LUBRICATION, "lube-rear", 1e-4 * (1 + headroom), 1e-4, Margin.Scale.FLOW);
-        return new WindowMap.Cell(
-                pressure,
-                size,
-                Optional.of(new WindowMap.LeastMargin(LUBE, margin)),
-                Optional.empty(),
-                List.of(),
-                Map.of());
-    }
-
-    private static WindowMap.Cell contact(double pressure, double size) {
-        Margin margin = Margin.of(Margin.Kind.FILM, "hub", Double.NaN, 3e-6, Margin.Scale.LENGTH);
-        return new WindowMap.Cell(
-                pressure,
-                size,
-                Optional.of(new WindowMap.LeastMargin(FILM, margin)),
-                Optional.empty(),
-                List.of(),
-                Map.of());
-    }
-
-    private static WindowMap.Cell unknown(double pressure, double size) {
-        return new WindowMap.Cell(
-                pressure,
-                size,
-                Optional.empty(),
-                Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall"))),
-                List.of(),
-                Map.of());
-    }
-
-    private static WindowMap map(double unit, WindowMap.Cell lastCell, WindowMap.NamedCell... marks) {
-        return new WindowMap(
-                axis(WearSize.SizeKind.LENGTH, OptionalDouble.of(0.05018)),
-                List.of(LOW, HIGH),
-                List.of(unit, 2 * unit),
-                List.of(
-                        List.of(lube(LOW, unit, 0.05), lube(HIGH, unit, 0.32)),
-                        List.of(contact(LOW, 2 * unit), lastCell)),
-                List.of(marks));
-    }
-
-    private static final WindowMap KNOWN =
-            map(1e-4, lube(HIGH, 2e-4, -0.12), new WindowMap.NamedCell("worn", lube(LOW, 1e-4, 0.05)));
-
-    private static MapAnswer answer(WindowMap map, UnitSystem units) {
-        return new MapAnswer(
-                units, "rig", "a bench", SetPressure.By.COMMAND_AND_SPRING, List.of(new MapAnswer.Mapped("worn", map)));
-    }
 
     private static List<String> lines(WindowMap map, UnitSystem units) {
         return answer(map, units).full().lines().toList();
@@ -245,74 +190,5 @@ class MapAnswerTest {
     private static String why(WindowMap.NotKnown.Obstacle cause, Optional<String> duty) {
         return WhyNotKnown.of(new WindowMap.Cell(
                 LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty)), List.of(), Map.of()));
-    }
-
-    @Test
-    void theFirstScreenSaysAtWhichPressuresEachSizeHoldsAndWhatFailsBeyond() {
-        List<String> screen = answer(KNOWN, UnitSystem.METRIC).screen().lines().toList();
-        String all = String.join(" ", screen).replaceAll(" +", " ");
-        assertTrue(all.contains("worn, hub.clearance 0.100 mm at 5.00 bar: narrow, +5 %;"), all);
-        assertTrue(
-                all.contains(
-                        "worn: 2 of 4 points hold every limit, with most to spare at 0.100 mm and 10.00 bar (+32 %)"),
-                all);
-        assertTrue(all.contains("2 fail, worst at stall (1), hot-idle (1)."), all);
-        assertTrue(
-                screen.stream()
-                        .anyMatch(line -> line.matches("0\\.100 +5\\.00 to 10\\.00 +not tried +not tried +\\+32 %")),
-                all);
-        assertTrue(
-                screen.stream()
-                        .anyMatch(line ->
-                                line.matches("0\\.200 +nowhere +lubrication, hot-idle +lubrication, hot-idle +-12 %")),
-                all);
-    }
-
-    /** A film is a limit whose need is assumed; what is not known is not said to hold. */
-    @Test
-    void theFirstScreenMarksWhatIsAssumedAndSaysWhatIsNotKnown() {
-        WindowMap map = map(1e-4, unknown(HIGH, 2e-4), new WindowMap.NamedCell("worn", contact(LOW, 2e-4)));
-        String screen = answer(map, UnitSystem.METRIC).screen().replaceAll("\\s+", " ");
-        assertTrue(screen.contains("hub film (hub) at stall (assumed): metal touches"), screen);
-        assertTrue(screen.contains("hub film, stall ~"), screen);
-        assertTrue(screen.contains("not known at 1 point: unsolved at stall"), screen);
-    }
-
-    @Test
-    void theFirstScreenFitsHoweverManyBuildsAndSizes() {
-        List<Double> sizes = new java.util.ArrayList<>();
-        List<List<WindowMap.Cell>> cells = new java.util.ArrayList<>();
-        List<Judgement.Key> open = java.util.stream.IntStream.range(0, 40)
-                .mapToObj(i -> new Judgement.Key("driving-condition-" + i, Margin.Kind.FILM, "hub-bushing-" + i))
-                .toList();
-        for (int i = 0; i < 30; i++) {
-            sizes.add(1e-4 * (i + 1));
-            WindowMap.Cell cell = lube(LOW, sizes.get(i), 0.1);
-            cells.add(List.of(new WindowMap.Cell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
-        }
-        WindowMap map = new WindowMap(
-                axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
-                List.of(LOW),
-                sizes,
-                cells,
-                List.of(
-                        new WindowMap.NamedCell("as measured", cells.get(17).get(0)),
-                        new WindowMap.NamedCell("new", cells.get(3).get(0))));
-        for (int builds : List.of(1, 2, 4, 9)) {
-            List<MapAnswer.Mapped> mapped = java.util.stream.IntStream.range(0, builds)
-                    .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map))
-                    .toList();
-            List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
-                    .screen()
-                    .lines()
-                    .toList();
-            assertTrue(lines.size() <= 24, builds + " builds take " + lines.size() + " lines");
-            lines.forEach(line -> assertTrue(line.length() <= 100, line));
-            assertTrue(
-                    String.join(" ", lines)
-                            .replaceAll(" +", " ")
-                            .contains("a-build-with-a-long-name-0: 30 of 30 points hold"),
-                    lines.toString());
-        }
     }
 }

@@ -1,18 +1,15 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.assess.Margin;
 import hotidle.assess.MarginNote;
-import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/** What is said of a margin: briefly, why it is so, and what a build comes to by it. */
+/** What is said of a margin: briefly, and why it is so. */
 class MarginPhrasesTest {
 
     private static final double PSI = 6894.757293168;
@@ -20,7 +17,6 @@ class MarginPhrasesTest {
 
     private static final MarginPhrase SHOP = new MarginPhrase(UnitSystem.SHOP);
     private static final MarginCausePhrase CAUSE = new MarginCausePhrase(UnitSystem.SHOP);
-    private static final BuildVerdictPhrase VERDICT = new BuildVerdictPhrase(UnitSystem.SHOP);
 
     private static final Margin CLUTCH =
             Margin.of(Margin.Kind.APPLY, "low-clutch", 161 * PSI, 142 * PSI, Margin.Scale.PRESSURE);
@@ -33,8 +29,7 @@ class MarginPhrasesTest {
             .at(1600 / 60.0);
     private static final Margin INLET =
             Margin.of(Margin.Kind.PUMP_INLET, "inlet", 14.7 * PSI, 8.8 * PSI, Margin.Scale.PRESSURE);
-    private static final Margin TOUCHING = Margin.of(
-                    Margin.Kind.FILM, "hub-bushing", Double.NaN, 1.6e-6, Margin.Scale.LENGTH)
+    private static final Margin TOUCHING = Margin.notKnown(Margin.Kind.FILM, "hub-bushing", 1.6e-6, Margin.Scale.LENGTH)
             .at(700 / 60.0);
 
     @Test
@@ -145,69 +140,6 @@ class MarginPhrasesTest {
         assertEquals("Cause.", MarginCausePhrase.noted("Cause.", PUMP));
         assertEquals("FAILS regulation (pump). Cause.", MarginCausePhrase.headed(PUMP, "regulation", "Cause."));
         assertTrue(MarginCausePhrase.headed(CLUTCH, "apply", "").startsWith("holds apply (low-clutch)."));
-    }
-
-    @Test
-    void aBuildHoldsIsCloseOrFails() {
-        String limit = VERDICT.limit(CLUTCH, "stall");
-        assertEquals(
-                "restored: HOLDS. Least headroom: apply, holding (low-clutch) at stall: 161 psi, needs 142 psi (+13 %).",
-                BuildVerdictPhrase.of(
-                        "restored", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), false));
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), false)
-                .startsWith("x: NARROW. First limit: apply"));
-        assertTrue(
-                BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.of("stall"), false)
-                        .endsWith(" Not known at stall: no steady state was found."));
-    }
-
-    @Test
-    void aBuildWithALimitThatIsNotKnownHoldsAsFarAsIsKnownAndFailsAllTheSame() {
-        String limit = VERDICT.limit(CLUTCH, "stall");
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.HOLDS, limit, Optional.empty(), true)
-                .startsWith("x: HOLDS as far as is known. Least headroom: apply"));
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.CLOSE, limit, Optional.empty(), true)
-                .startsWith("x: NARROW as far as is known. First limit: apply"));
-        assertTrue(BuildVerdictPhrase.of("x", Optional.empty(), Margin.Verdict.FAILS, limit, Optional.empty(), true)
-                .startsWith("x: FAILS. First limit: apply"));
-    }
-
-    @Test
-    void aClutchThatDragsFailsABuildWhoseLimitsHold() {
-        String drags = new ClutchPhrase(UnitSystem.SHOP).drags("overdrive", 50 * PSI, "stall", "first", 12 * PSI);
-        String said = BuildVerdictPhrase.of(
-                "x", Optional.of(drags), Margin.Verdict.HOLDS, VERDICT.limit(CLUTCH, "stall"), Optional.empty(), false);
-        assertTrue(
-                said.startsWith("x: FAILS. overdrive carries 50 psi at stall, though first does not apply it"), said);
-        assertTrue(said.contains("drags and burns. Apart from that: HOLDS."), said);
-        assertEquals("FAILS " + drags, ClutchPhrase.fails(drags));
-        assertTrue(new ClutchPhrase(UnitSystem.METRIC)
-                .leaks("low-clutch", 1.5e5)
-                .startsWith("low-clutch is 1.50 bar below"));
-    }
-
-    @Test
-    void aLineThatIsNotHeldIsToldWithWhatIsShortBecauseOfIt() {
-        String said = VERDICT.pumpShort(
-                PUMP, "hot-idle", 99 * PSI, 150 * PSI, false, List.of(Margin.Kind.LUBRICATION, Margin.Kind.COOLER));
-        assertEquals(
-                "regulation (pump) at hot-idle: line pressure is not held, 99 psi of the 150 psi commanded; with the line"
-                        + " held at 150 psi the pump delivers 0.88 gpm where 4.40 gpm is needed (-80 %). Short because of"
-                        + " that: lubrication, cooler.",
-                said);
-        String held = VERDICT.pumpShort(PUMP, "hot-idle", 150 * PSI, 150 * PSI, true, List.of());
-        assertTrue(held.contains(": the pump has too little oil for all that hangs on the line; with"), held);
-        assertFalse(held.contains("Short because"), held);
-    }
-
-    @Test
-    void aBuildOfWhichNothingIsJudgedIsNotKnownOrHasNothingToJudge() {
-        assertEquals(
-                "x: NOT KNOWN. Not known at stall: no steady state was found.",
-                BuildVerdictPhrase.nothingJudged("x", Optional.of("stall"), false));
-        assertTrue(
-                BuildVerdictPhrase.nothingJudged("x", Optional.empty(), false).contains("nothing to judge"));
-        assertEquals("x: NOT KNOWN.", BuildVerdictPhrase.nothingJudged("x", Optional.empty(), true));
     }
 
     @Test
