@@ -228,7 +228,7 @@ class EveryKindTest {
                 placed("hub").signals());
     }
 
-    private static final PumpChamber.Drag DRAG = new PumpChamber.Drag(2e4, 0.05, 0);
+    private static final PumpChamber.Drag DRAG = new PumpChamber.Drag(5e3, 0.05, 0);
 
     @Test
     void consumersComeOutWithWhatTheyNeed() {

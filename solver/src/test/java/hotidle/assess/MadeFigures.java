@@ -15,8 +15,7 @@ final class MadeFigures {
     }
 
     /** The same with a regulator that may be stuck. */
-    static Figures of(
-            OptionalDouble set, double line, boolean offSeat, double filling, boolean relief, boolean stuck) {
+    static Figures of(OptionalDouble set, double line, boolean offSeat, double filling, boolean relief, boolean stuck) {
         return new Figures(
                 set,
                 set,

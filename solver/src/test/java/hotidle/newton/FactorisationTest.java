@@ -145,15 +145,16 @@ class FactorisationTest {
         assertEquals(0, pattern.place(0, 0));
         assertEquals(1, pattern.place(1, 0));
         assertEquals(2, pattern.place(0, 1));
-        String said = assertThrows(IllegalStateException.class, () -> pattern.place(3, 0)).getMessage();
+        String said = assertThrows(IllegalStateException.class, () -> pattern.place(3, 0))
+                .getMessage();
         assertEquals("row 3, column 0 is not in the pattern", said);
     }
 
     /** A polynomial of the fourth degree has its slope to the last digits. */
     @Test
     void aDifferenceOfTheFourthOrderHasNoErrorInAPolynomialOfTheFourthDegree() {
-        double[] slopes = CentralDifference.central(
-                0.5, shift -> new double[] {Math.pow(2 + shift, 4), Math.pow(2 + shift, 5), 3 - shift});
+        double[] slopes = CentralDifference.central(0.5, shift ->
+                new double[] {Math.pow(2 + shift, 4), Math.pow(2 + shift, 5), 3 - shift});
         assertEquals(32, slopes[0], 1e-12);
         // f5 at 2 is 5·16; its fifth derivative, 120, leaves -h⁴·120/30
         assertEquals(80 - 4 * Math.pow(0.5, 4), slopes[1], 1e-12);

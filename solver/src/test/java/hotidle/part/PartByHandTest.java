@@ -139,7 +139,9 @@ class PartByHandTest {
                 9 * law.measures(at).get(0).value(),
                 law.atSpeed(15).measures(at).get(0).value(),
                 1e-9);
-        assertEquals(law.streams(at).iterator().next(), law.atSpeed(15).streams(at).iterator().next());
+        assertEquals(
+                law.streams(at).iterator().next(),
+                law.atSpeed(15).streams(at).iterator().next());
     }
 
     /** What each part wets across the flow. */

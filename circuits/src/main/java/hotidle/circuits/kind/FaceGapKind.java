@@ -88,9 +88,11 @@ final class FaceGapKind {
     private static LawText physics() {
         return LawText.of(
                         "q = π·h³·Δp/(6·μ·ln(ro/ri)) over its sector, h the share of the clearance when warm; before it the loss of"
-                                + " entry and exit; where it turns it takes π·μ·ω²·(ro⁴ − ri⁴)/(2·h) a face",
+                                + " entry and exit; where it turns it takes π·μ·ω²·(ro⁴ − ri⁴)/(2·h) a face, in"
+                                + " deep cold less, for the film then heats itself",
                         "B. Massey, J. Ward-Smith, Mechanics of Fluids, Ex. 6.2 (found); entry and exit: "
-                                + LawText.SLOT_ENTRY + "; drag: C. Schaschke, Fluid Mechanics: Worked Examples for Engineers, ex. 3.20"
+                                + LawText.SLOT_ENTRY
+                                + "; drag: C. Schaschke, Fluid Mechanics: Worked Examples for Engineers, ex. 3.20"
                                 + " (found)")
                 .checkedIn("Gap");
     }

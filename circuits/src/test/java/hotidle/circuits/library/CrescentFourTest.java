@@ -3,12 +3,14 @@ package hotidle.circuits.library;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
 import hotidle.part.Bushing;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
 import hotidle.study.Judgement;
+import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -94,10 +96,20 @@ class CrescentFourTest {
         Figures worn = UNIT.figures("worn", "hot-idle");
         Figures raised = UNIT.figures("worn-raised", "hot-idle");
         assertTrue(fresh.recirculated() > 3 * worn.recirculated());
-        assertTrue(worn.charge().orElseThrow() < 0.6 * fresh.charge().orElseThrow());
-        assertTrue(raised.lube() < 1.1e-3 / 60 && worn.lube() > 1.1e-3 / 60, raised.lube() + " m3/s");
+        assertTrue(worn.charge().orElseThrow() < 2.0 / 3 * fresh.charge().orElseThrow());
+        assertTrue(raised.lube() < 0.5 * worn.lube(), raised.lube() + " m3/s");
+        assertEquals(List.of("lube-tail"), shortOfOil("worn"));
+        assertEquals(List.of("lube-tail", "cooler", "converter"), shortOfOil("worn-raised"));
         Figures restored = UNIT.figures("restored", "hot-idle");
         assertEquals(fresh.lube(), restored.lube(), 0.03 * fresh.lube());
+    }
+
+    private static List<String> shortOfOil(String build) {
+        Transmission unit = UNIT.circuit().unit(build);
+        DutyPoint duty = unit.duty("hot-idle").orElseThrow();
+        return Assessment.of(unit, duty, UNIT.at(build, "hot-idle")).starved().stream()
+                .map(Margin::part)
+                .toList();
     }
 
     @Test

@@ -12,7 +12,12 @@ import org.junit.jupiter.api.Test;
 class ProblemTest {
 
     private static final Fault GAP = new Fault(
-            ProblemCode.MISSING_KEY, "seal 'a'", "gap", "has no gap", "oil passes it", Remedy.set("write ", "gap", "5 um"));
+            ProblemCode.MISSING_KEY,
+            "seal 'a'",
+            "gap",
+            "has no gap",
+            "oil passes it",
+            Remedy.set("write ", "gap", "5 um"));
 
     private static Problem in(String line, int column, int width) {
         return new Problems("a.yaml", line).problem(new Place(1, column, width), Problem.Severity.ERROR, GAP);
@@ -20,24 +25,20 @@ class ProblemTest {
 
     @Test
     void aProblemShowsItsLineWithAMarkUnderWhatIsWrong() {
-        assertEquals(
-                """
+        assertEquals("""
                 a.yaml:1:7: error: seal 'a' has no gap
                   seal: {kind: x}
                         ^^^^
                   why:  oil passes it
-                  mend: write gap: 5 um""",
-                in("seal: {kind: x}", 7, 4).text());
-        assertEquals(in("seal: {kind: x}", 7, 4).text(), in("seal: {kind: x}", 7, 4).toString());
+                  mend: write gap: 5 um""", in("seal: {kind: x}", 7, 4).text());
+        assertEquals(
+                in("seal: {kind: x}", 7, 4).text(), in("seal: {kind: x}", 7, 4).toString());
     }
 
     @Test
     void aProblemWithoutReasonOrRemedyEndsWithItsMark() {
         Problem bare = new Problems("a.yaml", "b: c")
-                .problem(
-                        new Place(1, 4, 1),
-                        Problem.Severity.WARNING,
-                        Fault.of(ProblemCode.NO_YAML, "is odd", "", ""));
+                .problem(new Place(1, 4, 1), Problem.Severity.WARNING, Fault.of(ProblemCode.NO_YAML, "is odd", "", ""));
         assertEquals("a.yaml:1:4: warning: is odd\n  b: c\n     ^", bare.text());
     }
 
@@ -59,9 +60,15 @@ class ProblemTest {
 
     @Test
     void aMarkReachesNoFurtherThanTheLineAndIsNeverMissing() {
-        assertEquals("  " + " ".repeat(3) + "^", in("b: c", 4, 90).text().lines().toList().get(2));
-        assertEquals("  " + " ".repeat(4) + "^", in("b: c", 5, 1).text().lines().toList().get(2));
-        assertEquals("  " + " ".repeat(4) + "^", in("b: c", 50, 1).text().lines().toList().get(2));
+        assertEquals(
+                "  " + " ".repeat(3) + "^",
+                in("b: c", 4, 90).text().lines().toList().get(2));
+        assertEquals(
+                "  " + " ".repeat(4) + "^",
+                in("b: c", 5, 1).text().lines().toList().get(2));
+        assertEquals(
+                "  " + " ".repeat(4) + "^",
+                in("b: c", 50, 1).text().lines().toList().get(2));
     }
 
     @Test
@@ -71,8 +78,8 @@ class ProblemTest {
 
     @Test
     void behindACommandThereAreNoLinesAndNoBlanks() {
-        Problem told = Problems.ofCommand("hotidle part seal", "gap=5")
-                .problem(Place.START, Problem.Severity.ERROR, GAP);
+        Problem told =
+                Problems.ofCommand("hotidle part seal", "gap=5").problem(Place.START, Problem.Severity.ERROR, GAP);
         assertEquals("hotidle part seal: error: seal 'a' has no gap", told.headline());
         assertEquals("write gap=5um", told.mend());
         assertEquals("write gap: 5 um", in("x", 1, 1).mend());
@@ -96,8 +103,16 @@ class ProblemTest {
                 "x".repeat(300), new Fault(ProblemCode.NO_YAML, "", "", "x".repeat(300), "", Remedy.NONE).message());
         assertEquals(
                 "a b", new Fault(ProblemCode.NO_YAML, "", "", "a \n  b", "", Remedy.NONE).message(), "in one line");
-        assertEquals(600, new Fault(ProblemCode.NO_YAML, "y".repeat(900), "", "", "", Remedy.NONE).subject().length());
-        assertEquals(600, new Fault(ProblemCode.NO_YAML, "y".repeat(600), "", "", "", Remedy.NONE).subject().length());
+        assertEquals(
+                600,
+                new Fault(ProblemCode.NO_YAML, "y".repeat(900), "", "", "", Remedy.NONE)
+                        .subject()
+                        .length());
+        assertEquals(
+                600,
+                new Fault(ProblemCode.NO_YAML, "y".repeat(600), "", "", "", Remedy.NONE)
+                        .subject()
+                        .length());
     }
 
     @Test
@@ -125,7 +140,11 @@ class ProblemTest {
                 List.of("second", "second, further right", "third", "of the base"),
                 problems.inOrder().stream().map(Problem::message).toList());
         assertEquals("three", problems.inOrder().get(2).line());
-        assertEquals("", problems.problem(new Place(9, 1, 1), Problem.Severity.ERROR, GAP).line(), "beyond its end");
+        assertEquals(
+                "",
+                problems.problem(new Place(9, 1, 1), Problem.Severity.ERROR, GAP)
+                        .line(),
+                "beyond its end");
         assertEquals("a.yaml:7:2", problems.at(new Place(7, 2, 1, base)));
         assertEquals(4, problems.count());
     }
@@ -141,7 +160,8 @@ class ProblemTest {
         assertTrue(problems.anyError());
         assertEquals(
                 "wrong",
-                assertThrows(IllegalArgumentException.class, problems::refuseErrors).getMessage());
+                assertThrows(IllegalArgumentException.class, problems::refuseErrors)
+                        .getMessage());
     }
 
     @Test

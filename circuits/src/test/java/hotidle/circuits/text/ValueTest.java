@@ -62,11 +62,9 @@ class ValueTest {
     void aFurtherFileKeepsItsNumberInEveryPlace() {
         Problems problems = new Problems("a.yaml", "x: 1");
         int base = problems.source("base.yaml", "b: [c]");
-        Value.Entries read =
-                (Value.Entries) Yaml.read("b: [c]", problems, base).orElseThrow();
+        Value.Entries read = (Value.Entries) Yaml.read("b: [c]", problems, base).orElseThrow();
         assertEquals(new Place(1, 1, 1, base), read.entry("b").orElseThrow().keyPlace());
-        assertEquals(
-                base, ((Value.Items) at(read, "b")).items().get(0).place().source());
+        assertEquals(base, ((Value.Items) at(read, "b")).items().get(0).place().source());
     }
 
     @Test
@@ -84,10 +82,13 @@ class ValueTest {
 
     @Test
     void twoNumbersWithABlankBetweenStayTwo() {
-        assertEquals(2, ((Value.Items) at(tree("list: [3, 5 mm]"), "list")).items().size());
+        assertEquals(
+                2, ((Value.Items) at(tree("list: [3, 5 mm]"), "list")).items().size());
         assertEquals(2, ((Value.Items) at(tree("list: [a,5]"), "list")).items().size());
         assertEquals(2, ((Value.Items) at(tree("list: [5,a]"), "list")).items().size());
-        assertEquals(2, ((Value.Items) at(tree("list: [3,\n  5 mm]"), "list")).items().size());
+        assertEquals(
+                2,
+                ((Value.Items) at(tree("list: [3,\n  5 mm]"), "list")).items().size());
     }
 
     @Test
@@ -99,7 +100,8 @@ class ValueTest {
                 List.of("key 'parts' stands twice", "key 'x' stands twice"),
                 problems.inOrder().stream().map(Problem::message).toList());
         assertEquals("it stands first at a.yaml:1:1", problems.inOrder().get(0).why());
-        assertEquals("put all of it under one of them", problems.inOrder().get(0).mend());
+        assertEquals(
+                "put all of it under one of them", problems.inOrder().get(0).mend());
         assertEquals("leave one of them out", problems.inOrder().get(1).mend());
         Value.Entries parts = (Value.Entries) at(read, "parts");
         assertEquals(List.of("a", "b"), parts.keys());
@@ -112,15 +114,13 @@ class ValueTest {
         for (String text : List.of("[a, b]: 1\n", "? \n: 1\n")) {
             Problems problems = new Problems("a.yaml", text);
             Yaml.read(text, problems);
-            assertEquals(
-                    "a key must be a word", problems.inOrder().get(0).message(), text);
+            assertEquals("a key must be a word", problems.inOrder().get(0).message(), text);
         }
     }
 
     @Test
     void anEmptyFileIsEmptyText() {
-        Value nothing =
-                Yaml.read("", new Problems("a.yaml", "")).orElseThrow();
+        Value nothing = Yaml.read("", new Problems("a.yaml", "")).orElseThrow();
         assertEquals(new Value.Text("", Place.START), nothing);
     }
 

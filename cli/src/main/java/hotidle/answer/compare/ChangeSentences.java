@@ -48,8 +48,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
                             is.set().orElse(Double.NaN))
                     .ifPresent(all::add);
         }
-        moved("oil lost", Quantity.FLOW, was.lost(), is.lost())
-                .ifPresent(all::add);
+        moved("oil lost", Quantity.FLOW, was.lost(), is.lost()).ifPresent(all::add);
         if (lubricated) {
             moved("lubrication", Quantity.FLOW, was.lube(), is.lube()).ifPresent(all::add);
         }

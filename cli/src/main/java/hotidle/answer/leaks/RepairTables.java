@@ -52,9 +52,8 @@ record RepairTables(
     }
 
     private TextTable table() {
-        TextTable table =
-                new TextTable(known(
-                        List.of("repair", "from", "to new", "line", RepairPhrase.LOST), "lube", RepairPhrase.HOLDS_FROM));
+        TextTable table = new TextTable(
+                known(List.of("repair", "from", "to new", "line", RepairPhrase.LOST), "lube", RepairPhrase.HOLDS_FROM));
         row(table, RepairPhrase.AS_IS, "", "", repairs.before());
         return table;
     }

@@ -51,8 +51,7 @@ class BudgetTableTest {
         assertEquals("pump displaces 20.0 100 %", row("pump displaces"));
         assertEquals("pump slip 8.0 40 %", row("pump slip"));
         assertEquals("leaks 3.2 16 %", row("leaks"));
-        assertEquals(
-                "back to the inlet past the regulator 8.8 44 %", row("back to the inlet past the regulator"));
+        assertEquals("back to the inlet past the regulator 8.8 44 %", row("back to the inlet past the regulator"));
         assertFalse(lines().stream().anyMatch(line -> line.startsWith("spilled")), "no valve spills");
     }
 

@@ -13,9 +13,9 @@ import hotidle.network.Group;
 import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Sentences of made repairs: lines in bar under a set pressure of 10 bar, flows in L/min. */

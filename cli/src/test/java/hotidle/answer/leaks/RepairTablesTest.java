@@ -35,9 +35,11 @@ class RepairTablesTest {
     @Test
     void aRepairStandsWithBothSizesAndWhatTheUnitDoesAfterIt() {
         String text = tables(repairs(LOW, List.of(FACE), List.of())).text();
-        assertTrue(row(text, "(as it is)").matches("\\(as it is\\) +7\\.00 bar +20\\.0 L/min +2\\.0 L/min +none"), text);
         assertTrue(
-                row(text, "pump.bore").matches("pump\\.bore +14\\.040 mm +14\\.000 mm +8\\.00 bar +18\\.0 L/min +2\\.1 L/min +none"),
+                row(text, "(as it is)").matches("\\(as it is\\) +7\\.00 bar +20\\.0 L/min +2\\.0 L/min +none"), text);
+        assertTrue(
+                row(text, "pump.bore")
+                        .matches("pump\\.bore +14\\.040 mm +14\\.000 mm +8\\.00 bar +18\\.0 L/min +2\\.1 L/min +none"),
                 text);
         assertFalse(text.contains("Best order"), "nothing is put in order");
     }
