@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import hotidle.oil.Oil;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import picocli.CommandLine.Mixin;
@@ -11,10 +12,10 @@ import picocli.CommandLine.Option;
 /** Options that say at which duty, temperatures and set pressure a unit is swept. */
 final class SweptDuty {
 
-    /** Limits of the options, those of a circuit file: set pressure [Pa], sump temperature [K]. */
-    private static final double LEAST_SET = 6894.757;
+    /** Limits of the options, those of a circuit file and a hair: set pressure [Pa], sump temperature [K]. */
+    private static final double LEAST_SET = SetPressure.PSI * (1 - 1e-7);
 
-    private static final double MOST_SET = 5000 * 6894.758;
+    private static final double MOST_SET = 5000 * SetPressure.PSI * (1 + 1e-7);
     private static final double COLDEST = Oil.ZERO_CELSIUS - 60.001;
     private static final double HOTTEST = Oil.ZERO_CELSIUS + 250.001;
 

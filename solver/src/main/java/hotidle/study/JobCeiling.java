@@ -13,13 +13,11 @@ import java.util.Set;
 /** The highest set pressure at which all jobs together keep every limit. */
 record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double> speeds) {
 
-    private static final double PSI = 6894.757293168361;
-
     /** Pressures tried: 400 psi down to 60 psi in steps of 20 psi, those between which a window is looked for (chosen) [Pa]. */
-    private static final double HIGHEST = 400 * PSI;
+    private static final double HIGHEST = 400 * SetPressure.PSI;
 
-    private static final double LOWEST = 60 * PSI;
-    private static final double STEP = 20 * PSI;
+    private static final double LOWEST = 60 * SetPressure.PSI;
+    private static final double STEP = 20 * SetPressure.PSI;
 
     /** Narrowed down to this share of the pressure, as a window is (chosen) [-]. */
     private static final double NARROW = 2e-4;

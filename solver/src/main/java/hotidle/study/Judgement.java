@@ -11,6 +11,7 @@ import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.Unsolved;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -47,7 +48,7 @@ public record Judgement(
         Map<String, Double> leaky) {
 
     /** A clutch this far below the line points to a leak in its circuit: 15 psi, common practice [Pa]. */
-    public static final double LEAKY = 15 * 4.4482216152605 / 0.00064516;
+    public static final double LEAKY = 15 * SetPressure.PSI;
 
     public Judgement {
         margins = List.copyOf(margins);

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.transmission.SetPressure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +71,7 @@ public record RepairFindings(
     private static final double NEARLY = 0.8;
 
     /** What a gauge cannot show: 1 psi (assumed) [Pa]. */
-    private static final double UNSEEN = 6894.757;
+    private static final double UNSEEN = SetPressure.PSI;
 
     public RepairFindings {
         starving = List.copyOf(starving);

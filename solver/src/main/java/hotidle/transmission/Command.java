@@ -24,7 +24,7 @@ public record Command(String line, String regulator, String edge, Optional<Pilot
     }
 
     /** Actual and commanded line pressure agree within this: 10 psi (common practice) [Pa]. */
-    public static final double AGREE = 10 * 4.4482216152605 / 0.00064516;
+    public static final double AGREE = 10 * SetPressure.PSI;
 
     /** A line pressure above that of any signal [Pa]: from there down the balance is straight from one check valve's turn to the next. */
     private static final double ABOVE_ALL = 1e9;

@@ -17,9 +17,15 @@ public final class SetPressure {
         SPRING
     }
 
-    private static final double PSI = 6894.757293168361;
+    /** Pound-force per square inch, in which set pressures are tried and told: 4.4482216152605 N over (0.0254 m)² [Pa]. */
+    public static final double PSI = 6894.757293168362;
 
     private SetPressure() {}
+
+    /** A pressure [Pa] in a message, in both units of the trade. */
+    public static String told(double pressure) {
+        return String.format(Locale.ROOT, "%.0f psi (%.1f bar)", pressure / PSI, pressure / 1e5);
+    }
 
     /** Command and spring together, see the other one. */
     public static Transmission of(Transmission unit, double pressure) {
@@ -60,12 +66,8 @@ public final class SetPressure {
                 .max()
                 .orElseThrow();
         if (pressure < least) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "by its spring alone the line cannot be set below %.0f psi (%.1f bar): pilot and throttle pressure hold that without"
-                            + " a spring",
-                    least / PSI,
-                    least / 1e5));
+            throw new IllegalArgumentException("by its spring alone the line cannot be set below " + told(least)
+                    + ": pilot and throttle pressure hold that without a spring");
         }
         double preload = controls.stream()
                 .mapToDouble(control -> command.preloadFor(unit.network(), control, pressure))

@@ -5,6 +5,7 @@ import hotidle.circuits.text.ProblemCode;
 import hotidle.transmission.Command;
 import hotidle.transmission.Curve;
 import hotidle.transmission.Range;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,12 +46,10 @@ final class CommandAgainstSpring implements Rule.OfUnits {
                 if (range.forward() && Math.abs(balance - row.y()) > Command.AGREE) {
                     return Optional.of(String.format(
                             Locale.ROOT,
-                            "asks for %.0f psi (%.1f bar) at %.0f N.m, but its regulator balances at %.0f psi (%.1f bar) in %s",
-                            row.y() / 6894.757293168361,
-                            row.y() / 1e5,
+                            "asks for %s at %.0f N.m, but its regulator balances at %s in %s",
+                            SetPressure.told(row.y()),
                             row.x(),
-                            balance / 6894.757293168361,
-                            balance / 1e5,
+                            SetPressure.told(balance),
                             range.name()));
                 }
             }

@@ -6,6 +6,7 @@ import hotidle.network.Placed;
 import hotidle.part.PumpChamber;
 import hotidle.part.ReliefValve;
 import hotidle.part.SpoolValve;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -20,8 +21,6 @@ import java.util.stream.Collectors;
  * moves the slide of a variable pump, or the regulator lets oil go before the edge at which its set pressure is counted.
  */
 final class CommandInReach implements Rule.OfUnits {
-
-    private static final double PSI = 6894.757293168361;
 
     /** A rule; empty where a unit keeps it. */
     private interface PressureRule {
@@ -74,9 +73,9 @@ final class CommandInReach implements Rule.OfUnits {
                 .map(placed -> String.format(
                         Locale.ROOT,
                         "asks for up to %s, but %s lifts at %s",
-                        psi(unit.highestSet()),
+                        SetPressure.told(unit.highestSet()),
                         placed.name(),
-                        psi(((ReliefValve) placed.part()).poppet().cracking())))
+                        SetPressure.told(((ReliefValve) placed.part()).poppet().cracking())))
                 .findFirst();
     }
 
@@ -95,7 +94,7 @@ final class CommandInReach implements Rule.OfUnits {
                 .map(slide -> String.format(
                         Locale.ROOT,
                         "asks for up to %s, which pushes the slide of %s with %.0f N; its spring holds %.0f N",
-                        psi(unit.highestSet()),
+                        SetPressure.told(unit.highestSet()),
                         placed.name(),
                         slide.area() * unit.highestSet(),
                         slide.preload()));
@@ -119,9 +118,5 @@ final class CommandInReach implements Rule.OfUnits {
                         opening.name(),
                         opening.edge() * 1e3))
                 .findFirst();
-    }
-
-    private static String psi(double pressure) {
-        return String.format(Locale.ROOT, "%.0f psi (%.1f bar)", pressure / PSI, pressure / 1e5);
     }
 }

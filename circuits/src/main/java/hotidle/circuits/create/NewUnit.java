@@ -8,6 +8,7 @@ import hotidle.circuits.text.Units;
 import hotidle.part.PumpChamber;
 import hotidle.transmission.Command;
 import hotidle.transmission.QuotedSet;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,8 +20,6 @@ import java.util.OptionalDouble;
 
 /** Makes the file of a unit of one's own from a ready circuit and what is known of the unit. */
 public final class NewUnit {
-
-    private static final double PSI = 6894.757293168361;
 
     /** Assumed sizes named in the file (chosen). */
     private static final int NAMED = 8;
@@ -185,15 +184,15 @@ public final class NewUnit {
                     String.format(
                             Locale.ROOT,
                             "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi",
-                            spring / PSI,
-                            high / PSI));
+                            spring / SetPressure.PSI,
+                            high / SetPressure.PSI));
         }
         for (int i = 0; i < rows.size(); i++) {
             List<Object> row = Draft.list(rows.get(i)).orElseThrow();
             double was = Units.parse((String) row.get(1), Dimension.PRESSURE) * by.pressure();
             double is = high > low ? idle + (was - low) * (high - idle) / (high - low) : i == 0 ? idle : high;
             row.set(0, Amounts.times((String) row.get(0), by.torque()));
-            row.set(1, Amounts.of(is / PSI, "psi"));
+            row.set(1, Amounts.of(is / SetPressure.PSI, "psi"));
         }
         Draft.list(command.get("pilot-pressure")).orElseThrow().forEach(one -> {
             List<Object> row = Draft.list(one).orElseThrow();
@@ -222,7 +221,7 @@ public final class NewUnit {
                 sure(keys, "flow");
             }
             if (kind.equals("converter") && answers.converterFeed().isPresent()) {
-                keys.put("charge-needed", Amounts.of(answers.converterFeed().getAsDouble() / PSI, "psi"));
+                keys.put("charge-needed", Amounts.of(answers.converterFeed().getAsDouble() / SetPressure.PSI, "psi"));
             }
             if (kind.equals("annular-gap") && answers.boreCount().isPresent()) {
                 sure(keys, "count");

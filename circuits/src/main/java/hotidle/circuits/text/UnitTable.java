@@ -138,7 +138,7 @@ final class UnitTable {
                             Unit.of("um/bar", "1e-11"),
                             Unit.of("um/MPa", "1e-12"),
                             Unit.of("mm/bar", "1e-8"),
-                            Unit.of("in/psi", "0.0254", "6894.757293168361"),
+                            Unit.of("in/psi", "0.000016387064", "4.4482216152605"),
                             Unit.of("m/Pa", "1"))),
             entry(
                     Dimension.POWER,

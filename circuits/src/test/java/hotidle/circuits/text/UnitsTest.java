@@ -5,9 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.transmission.SetPressure;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -129,6 +135,35 @@ class UnitsTest {
     })
     void spellingsOfTheTradeHaveTheFactorsOfTheStandard(Dimension dimension, String text, double si) {
         assertEquals(si, Units.parse(text, dimension), Math.abs(si) * 5e-7);
+    }
+
+    @Test
+    void thePsiOfTheSolverIsThatOfTheTable() {
+        assertEquals(Units.parse("1 psi", Dimension.PRESSURE), SetPressure.PSI);
+        assertEquals("150 psi (10.3 bar)", SetPressure.told(Units.parse("150 psi", Dimension.PRESSURE)));
+    }
+
+    /** The table by which files are read, and the solver, which knows no table. */
+    @Test
+    void itsFactorIsSpelledNowhereElse() throws IOException {
+        try (Stream<Path> files = Files.walk(Path.of(".."))) {
+            assertEquals(
+                    List.of("SetPressure.java", "UnitTable.java"),
+                    files.filter(file -> file.toString().matches(".*/src/main/.*[.]java"))
+                            .filter(UnitsTest::spellsPsi)
+                            .map(file -> file.getFileName().toString())
+                            .sorted()
+                            .toList());
+        }
+    }
+
+    private static boolean spellsPsi(Path file) {
+        try {
+            String text = Files.readString(file);
+            return text.contains("4.44822") || text.contains("6894.7");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @ParameterizedTest
