@@ -9,18 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Mixin;
 
 /** The program: its commands, its exit codes, and what it says when it fails. */
 @Command(
         name = "hotidle",
-        mixinStandardHelpOptions = true,
-        version = "Hot Idle 0.1.0",
-        description = {
-            "Steady-state solver for the oil circuit of an automatic transmission.",
-            "Can the worn pump still hold that pressure at hot idle, and what does it cost?"
-        },
         subcommands = {
             CompareCommand.class,
             SweepCommand.class,
@@ -40,11 +33,6 @@ import picocli.CommandLine.ScopeType;
             SheetCommand.class,
             ListCommand.class,
             ExplainCommand.class
-        },
-        footer = {
-            "",
-            "Exit codes: 0 done; 1 done, and something asked for could not be solved; 2 the input is wrong; 70 our own fault.",
-            "Results are estimates, not approvals: follow the unit maker's procedures and limits."
         })
 public final class HotIdle implements Runnable {
 
@@ -53,31 +41,41 @@ public final class HotIdle implements Runnable {
     static final int WRONG_INPUT = 2;
     static final int OUR_FAULT = 70;
 
-    @Option(
-            names = "--verbose",
-            scope = ScopeType.INHERIT,
-            description = "says at the end on standard error how many states were solved, and in how many steps")
-    private boolean verbose;
+    /** As a shell has it for a program that Ctrl-C ended. */
+    static final int STOPPED = 130;
 
-    private HotIdle() {}
+    @Mixin
+    private final ProgramOptions options;
+
+    /** The program with all its commands, for tools that ask for them by this class. */
+    HotIdle() {
+        this(new ProgramOptions());
+    }
+
+    private HotIdle(ProgramOptions options) {
+        this.options = options;
+    }
 
     @Override
     public void run() {
-        throw new WrongInputException("hotidle: name a command; 'hotidle --help' lists them");
+        options.run();
     }
 
     public static void main(String[] arguments) {
         KeptOutput kept = new KeptOutput(new FileOutputStream(FileDescriptor.out));
         PrintWriter out = new PrintWriter(kept, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
-        System.exit(kept.checked(run(out, err, arguments), err));
+        Stop.BY_USER.listen();
+        int code = kept.checked(run(out, err, arguments), err);
+        Stop.BY_USER.printed();
+        System.exit(code);
     }
 
     /** Runs the program with given streams and gives its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        HotIdle program = new HotIdle();
+        ProgramOptions program = new ProgramOptions();
         SolveCount before = SolveCount.now();
-        CommandLine line = new CommandLine(program)
+        CommandLine line = line(program, arguments)
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
@@ -88,13 +86,24 @@ public final class HotIdle implements Runnable {
                 })
                 .setExecutionExceptionHandler((fault, commandLine, result) -> explain(err, fault));
         int code = execute(line, err, arguments);
-        if (program.verbose) {
+        if (program.verbose()) {
             SolveCount count = SolveCount.now().since(before);
             err.println(count.states() + " states solved, " + count.steps() + " steps");
         }
         out.flush();
         err.flush();
         return code;
+    }
+
+    /** With the one command that is asked for: to read the options of all takes longer than most commands do. */
+    private static CommandLine line(ProgramOptions program, String... arguments) {
+        String asked = arguments.length == 0 ? "" : arguments[0];
+        for (Class<?> command : HotIdle.class.getAnnotation(Command.class).subcommands()) {
+            if (command.getAnnotation(Command.class).name().equals(asked)) {
+                return new CommandLine(program).addSubcommand(command);
+            }
+        }
+        return new CommandLine(new HotIdle(program));
     }
 
     private static int execute(CommandLine line, PrintWriter err, String... arguments) {
@@ -109,6 +118,10 @@ public final class HotIdle implements Runnable {
         if (fault instanceof WrongInputException) {
             err.println(fault.getMessage());
             return WRONG_INPUT;
+        }
+        if (fault instanceof Stop.StoppedException) {
+            err.println("hotidle: stopped; nothing was finished");
+            return STOPPED;
         }
         if (fault instanceof InvalidPathException path) {
             err.println("hotidle: the name of a file has letters that your locale cannot write: " + path.getInput());

@@ -76,7 +76,7 @@ final class MapCommand implements Callable<Integer> {
                 described.name(),
                 described.about(),
                 setBy.by(),
-                chosen.stream().map(run::mapped).toList());
+                Stop.each(chosen, run::mapped, spec.commandLine().getErr()));
         if (plot != null) {
             PictureFile.write(answer.charts(), plot);
             spec.commandLine().getErr().println("drawn: " + plot);

@@ -1,10 +1,10 @@
 package hotidle.cli;
 
+import hotidle.plots.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 
 /** A text file that a command is asked to write and that may not be there yet: what a user has filled in is never overwritten. */
 final class NewFile {
@@ -35,7 +35,7 @@ final class NewFile {
     static void write(String option, Path file, String text) {
         check(option, file);
         try {
-            Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+            WholeFile.write(text.getBytes(StandardCharsets.UTF_8), file);
         } catch (IOException e) {
             throw new WrongInputException(
                     "hotidle: " + option + " " + file + " cannot be written: " + FileReason.of(e));

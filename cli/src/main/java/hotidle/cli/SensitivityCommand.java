@@ -40,9 +40,10 @@ final class SensitivityCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Transmission> units = Circuits.units(described, builds);
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
-        List<SensitivityAnswer.Slopes> found = units.stream()
-                .map(unit -> study(described.adjustable(unit.build()), speeds))
-                .toList();
+        List<SensitivityAnswer.Slopes> found = Stop.each(
+                units,
+                unit -> study(described.adjustable(unit.build()), speeds),
+                spec.commandLine().getErr());
         return Printed.print(
                 spec,
                 asked.shared,

@@ -57,7 +57,10 @@ final class WearCommand implements Callable<Integer> {
                         asked.shared.units,
                         described.name(),
                         described.about(),
-                        chosen.stream().map(one -> study(one, speeds)).toList()));
+                        Stop.each(
+                                chosen,
+                                one -> study(one, speeds),
+                                spec.commandLine().getErr())));
     }
 
     private BuildWear study(Adjustable build, List<Double> speeds) {

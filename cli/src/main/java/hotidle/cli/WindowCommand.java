@@ -77,9 +77,10 @@ final class WindowCommand implements Callable<Integer> {
                         described.about(),
                         setBy.by(),
                         ownHeat.given(),
-                        units.stream()
-                                .map(unit -> study(unit, pressures, speeds))
-                                .toList(),
+                        Stop.each(
+                                units,
+                                unit -> study(unit, pressures, speeds),
+                                spec.commandLine().getErr()),
                         LowAtIdle.of(units)));
     }
 

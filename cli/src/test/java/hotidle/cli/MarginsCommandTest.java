@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import org.junit.jupiter.api.Test;
 
 class MarginsCommandTest {
@@ -86,21 +84,6 @@ class MarginsCommandTest {
         Run run = run("--build", "worn", "--format", "csv", "--units", "metric");
         assertTrue(run.out().startsWith("build,duty,limit,part,is,needed or allowed,unit,headroom,verdict,rpm,why\n"));
         assertTrue(run.out().contains("worn,hot-idle,converter-charge,converter,"), run.out());
-    }
-
-    @Test
-    void aBarIsDrawnOnATerminalOnlyAndWipedAtItsEnd() {
-        StringWriter text = new StringWriter();
-        Progress bar = new Progress(new PrintWriter(text), "judging", 2, true);
-        bar.step();
-        assertTrue(text.toString().endsWith("] 1/2"), text.toString());
-        bar.end();
-        assertTrue(text.toString().endsWith("\r"));
-        StringWriter none = new StringWriter();
-        Progress quiet = new Progress(new PrintWriter(none), "judging", 2, false);
-        quiet.step();
-        quiet.end();
-        assertEquals("", none.toString());
     }
 
     @Test

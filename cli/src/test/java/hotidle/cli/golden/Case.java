@@ -56,7 +56,7 @@ record Case(String name, String command) {
         return List.copyOf(words);
     }
 
-    /** Runs it; what it says names both folders as the list does. */
+    /** Runs it; what it says names both folders as the list does, and no version of Java. */
     Run run(Path out) {
         String files = GoldenFiles.ROOT.resolve("files").toString();
         Run run = Run.of(words().stream()
@@ -66,6 +66,8 @@ record Case(String name, String command) {
     }
 
     private static String placed(String said, String files, Path out) {
-        return said.replace(out.toString(), "{out}").replace(files, "{files}");
+        return said.replace(out.toString(), "{out}")
+                .replace(files, "{files}")
+                .replace("Java " + System.getProperty("java.version"), "Java {java}");
     }
 }
