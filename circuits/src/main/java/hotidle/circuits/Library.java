@@ -3,21 +3,19 @@ package hotidle.circuits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.net.URI;
+import java.net.JarURLConnection;
 import java.net.URISyntaxException;
 import java.net.URL;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 
 /** The ready circuits that come with the program. */
 public final class Library {
@@ -32,7 +30,7 @@ public final class Library {
         SortedSet<String> names = new TreeSet<>();
         try {
             for (URL folder : Collections.list(Library.class.getClassLoader().getResources(FOLDER))) {
-                names.addAll(names(folder.toURI()));
+                names.addAll(names(folder));
             }
         } catch (URISyntaxException | IOException fault) {
             throw new IllegalStateException("the library of circuits cannot be read", fault);
@@ -40,22 +38,25 @@ public final class Library {
         return List.copyOf(names);
     }
 
-    private static List<String> names(URI folder) throws IOException {
-        if (!folder.getScheme().equals("jar")) {
-            return names(Path.of(folder));
+    private static List<String> names(URL folder) throws IOException, URISyntaxException {
+        if (folder.openConnection() instanceof JarURLConnection packed) {
+            // of the jar that the classes come from, which stays open
+            return packed.getJarFile().stream()
+                    .map(ZipEntry::getName)
+                    .filter(name -> name.startsWith(FOLDER + "/"))
+                    .map(name -> name.substring(FOLDER.length() + 1))
+                    .flatMap(Library::circuit)
+                    .toList();
         }
-        try (FileSystem jar = FileSystems.newFileSystem(folder, Map.of())) {
-            return names(jar.getPath(FOLDER));
+        try (Stream<Path> files = Files.list(Path.of(folder.toURI()))) {
+            return files.map(file -> file.getFileName().toString())
+                    .flatMap(Library::circuit)
+                    .toList();
         }
     }
 
-    private static List<String> names(Path folder) throws IOException {
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.map(file -> file.getFileName().toString())
-                    .filter(name -> name.endsWith(ENDING))
-                    .map(name -> name.substring(0, name.length() - ENDING.length()))
-                    .toList();
-        }
+    private static Stream<String> circuit(String file) {
+        return file.endsWith(ENDING) ? Stream.of(file.substring(0, file.length() - ENDING.length())) : Stream.empty();
     }
 
     /** The text of a ready circuit; empty where there is none of the name. */

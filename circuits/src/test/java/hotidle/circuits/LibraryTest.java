@@ -49,6 +49,21 @@ class LibraryTest {
     }
 
     @Test
+    void whatIsListedOfACircuitIsWhatItIsOnceItIsMade() {
+        assertEquals(Library.names().size(), ReadyCircuit.all().size());
+        for (ReadyCircuit ready : ReadyCircuit.all()) {
+            DescribedCircuit made = CircuitReader.read(
+                            Library.text(ready.name()).orElseThrow(), ready.name())
+                    .circuit()
+                    .orElseThrow();
+            assertEquals(made.name(), ready.name());
+            assertEquals(made.about(), ready.about());
+            assertEquals(
+                    made.builds().stream().map(DescribedCircuit.Build::name).toList(), ready.builds());
+        }
+    }
+
+    @Test
     void everyReadyCircuitHasAPageThatNamesItsBuildsAndDutyPoints() throws IOException {
         for (String name : Library.names()) {
             String page = Files.readString(Path.of("library", name + ".md"));

@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.answer.list.ListAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
+import hotidle.circuits.ReadyCircuit;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -48,12 +49,14 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<DescribedCircuit> circuits = what.sections.contains(ListAnswer.Section.CIRCUITS)
+        boolean shown = what.sections.contains(ListAnswer.Section.CIRCUITS);
+        List<ReadyCircuit> ready = shown && !full ? ReadyCircuit.all() : List.of();
+        List<DescribedCircuit> circuits = shown && full
                 ? Library.names().stream()
                         .map(name -> Circuits.load(name, spec.commandLine().getErr()))
                         .toList()
                 : List.of();
-        ListAnswer answer = new ListAnswer(what.sections, circuits);
+        ListAnswer answer = new ListAnswer(what.sections, ready, circuits);
         spec.commandLine().getOut().print(full ? answer.full() : answer.screen());
         return HotIdle.DONE;
     }

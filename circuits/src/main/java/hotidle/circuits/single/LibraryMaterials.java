@@ -15,6 +15,7 @@ import hotidle.circuits.text.Yaml;
 import hotidle.oil.Oil;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Oils and materials of the ready circuits, for a part on its own. A material that need not be written is the
@@ -27,6 +28,9 @@ import java.util.Map;
 public record LibraryMaterials(
         Map<String, Oil> oils, Map<String, Double> expansions, Map<String, Double> permissibleLoads) {
 
+    /** Keys of a circuit below which they stand. */
+    private static final Set<String> MATERIALS = Set.of("oils", "materials", "bearing-materials");
+
     /** All that the ready circuits have. */
     public static LibraryMaterials ofLibrary() {
         LibraryMaterials stock =
@@ -38,9 +42,19 @@ public record LibraryMaterials(
         return stock;
     }
 
+    /** Reading what else stands in a circuit takes long, and nothing of it is asked. */
+    private static Value.Entries onlyMaterials(Value.Entries file) {
+        return new Value.Entries(
+                file.entries().stream()
+                        .filter(entry -> MATERIALS.contains(entry.key()))
+                        .toList(),
+                file.place());
+    }
+
     private void add(String text, String name) {
         Problems problems = new Problems(name, text);
-        if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries file) {
+        if (Yaml.read(text, problems).orElse(null) instanceof Value.Entries whole) {
+            Value.Entries file = onlyMaterials(whole);
             ShapeReader reader = new ShapeReader(Declared.in(file), problems, new ReadingLog());
             Attributes root =
                     reader.read(CircuitFile.CIRCUIT, "", "the circuit", new Value.Entry("", file.place(), file));

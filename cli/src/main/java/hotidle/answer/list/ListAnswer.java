@@ -5,6 +5,7 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.ListPhrase;
 import hotidle.answer.phrase.MorePhrase;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.ReadyCircuit;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
@@ -18,9 +19,10 @@ import java.util.stream.Collectors;
  * What can be asked for.
  *
  * @param shown    what was asked for
- * @param circuits the ready circuits, where they are shown
+ * @param ready    the ready circuits, for the screen
+ * @param circuits the same whole, for all of it
  */
-public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
+public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<DescribedCircuit> circuits) {
 
     /** What can be listed. */
     public enum Section {
@@ -31,6 +33,7 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
 
     public ListAnswer {
         shown = Set.copyOf(shown);
+        ready = List.copyOf(ready);
         circuits = List.copyOf(circuits);
     }
 
@@ -38,7 +41,7 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
     public String screen() {
         StringBuilder text = new StringBuilder();
         if (shown.contains(Section.CIRCUITS)) {
-            circuits.forEach(circuit -> text.append(brief(circuit)));
+            ready.forEach(circuit -> text.append(brief(circuit)));
         }
         if (shown.contains(Section.PARTS)) {
             String names = Kinds.ALL.stream().map(kind -> kind.word()).collect(Collectors.joining(", "));
@@ -52,11 +55,9 @@ public record ListAnswer(Set<Section> shown, List<DescribedCircuit> circuits) {
         return text.toString();
     }
 
-    private static String brief(DescribedCircuit circuit) {
+    private static String brief(ReadyCircuit circuit) {
         String about = HeadingPhrase.headed(circuit.name(), circuit.about());
-        String builds = ListPhrase.builds(
-                circuit.builds().stream().map(DescribedCircuit.Build::name).toList());
-        return Wrap.lines(about, "", "  ") + Wrap.lines(builds, "  ", "    ");
+        return Wrap.lines(about, "", "  ") + Wrap.lines(ListPhrase.builds(circuit.builds()), "  ", "    ");
     }
 
     /** All of it, section by section. */
