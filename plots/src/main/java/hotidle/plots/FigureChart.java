@@ -128,9 +128,9 @@ public record FigureChart(
             entries.add(new Legend.KeySample(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
         }
         if (curves.stream().anyMatch(curve -> curve.unloaded().isPresent())) {
-            entries.add(new Legend.KeySample("the secondary is unloaded", (g, box) -> {
+            entries.add(new Legend.KeySample("the secondary is unloaded and balances no side load", (g, box) -> {
                 g.setPaint(Style.INK);
-                g.fill(SpeedDrawing.moved(Marks.unloads(), box, 3, 0.7));
+                g.fill(SpeedDrawing.moved(Marks.unloaded(), box, -3, 0.7));
             }));
         }
         return new Legend(entries);
@@ -163,7 +163,7 @@ public record FigureChart(
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int i = 0; i < curves.size(); i++) {
             renderer.setSeriesPaint(i, LineLook.ALL.get(i).colour());
-            renderer.setSeriesShape(i, dot ? new Ellipse2D.Double(-DOT, -DOT, 2 * DOT, 2 * DOT) : Marks.unloads());
+            renderer.setSeriesShape(i, dot ? new Ellipse2D.Double(-DOT, -DOT, 2 * DOT, 2 * DOT) : Marks.unloaded());
         }
         plot.setDataset(index, data(points));
         plot.setRenderer(index, renderer);

@@ -40,6 +40,7 @@ public record FigureCurve(
     /** What the legend says of it. */
     String legend() {
         long missing = points.stream().filter(point -> !point.solved()).count();
-        return missing == 0 ? build : build + "; " + gap + " at " + Style.speeds(missing) + " (gap)";
+        String free = unloaded.isPresent() ? ": secondary unloaded from " + Style.rpm(unloaded.getAsDouble()) : "";
+        return build + free + (missing == 0 ? "" : "; " + gap + " at " + Style.speeds(missing) + " (gap)");
     }
 }

@@ -113,7 +113,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
             }));
         }
         if (chart.curves().stream().anyMatch(curve -> curve.unloads().isPresent())) {
-            entries.add(new Legend.KeySample("the secondary unloads", (g, box) -> {
+            entries.add(new Legend.KeySample("the secondary begins to unload", (g, box) -> {
                 g.setPaint(Style.INK);
                 g.fill(moved(Marks.unloads(), box, 3, SMALLER));
             }));

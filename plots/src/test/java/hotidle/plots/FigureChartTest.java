@@ -57,9 +57,18 @@ class FigureChartTest {
 
     @Test
     void aGapIsExplainedInTheLegend() {
-        assertEquals("worn", CHART.curves().get(0).legend());
         assertEquals(
-                "torn; metal contact at 2 speeds (gap)", CHART.curves().get(1).legend());
+                "worn: secondary unloaded from 975 rpm", CHART.curves().get(0).legend());
+        assertEquals(
+                "torn: secondary unloaded from 975 rpm; metal contact at 2 speeds (gap)",
+                CHART.curves().get(1).legend());
+    }
+
+    /** The pressure's picture marks the speed at which it begins, this one that from which it is done. */
+    @Test
+    void unloadedHasAnotherMarkThanBeginningToUnload() {
+        assertTrue(Marks.unloads().getBounds2D().getMinY() < -15
+                && Marks.unloaded().getBounds2D().getMaxY() > 15);
     }
 
     @Test

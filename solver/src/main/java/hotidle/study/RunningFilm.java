@@ -29,7 +29,7 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
             return Optional.empty();
         }
         return running(sweep).stream()
-                .map(state -> of(sweep, state))
+                .map(state -> at(sweep, state))
                 .min(Comparator.comparingDouble(one -> one.film.orElse(-1)));
     }
 
@@ -59,7 +59,8 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
                         .max(Comparator.comparingDouble(load -> load.is().getAsDouble())));
     }
 
-    private static RunningFilm of(SpeedSweep sweep, Solution state) {
+    /** The film of one state of a sweep of a unit with a hub. */
+    public static RunningFilm at(SpeedSweep sweep, Solution state) {
         HubReading reading = HubReading.of(sweep.roles(), state);
         Placed hub = sweep.roles().hub().orElseThrow();
         return new RunningFilm(

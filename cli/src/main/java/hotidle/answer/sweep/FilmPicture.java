@@ -2,6 +2,7 @@ package hotidle.answer.sweep;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
+import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.assess.HubReading;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Chart;
@@ -11,9 +12,9 @@ import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
+import hotidle.study.RunningFilm;
 import hotidle.study.SpeedSweep;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -54,12 +55,12 @@ final class FilmPicture {
         return new FigureCurve.LabelledPoint(
                 Rpm.of(state.conditions().speed()),
                 share(hub),
-                String.format(
-                        Locale.ROOT,
-                        "%s: thinnest %s at %s rpm",
-                        sweep.unit().build(),
-                        Quantity.FILM.with(units, hub.least().orElseThrow()),
-                        Quantity.SPEED.number(units, state.conditions().speed())));
+                new HubFilmPhrase(units)
+                        .mark(
+                                sweep.unit().build(),
+                                hub.least().orElseThrow(),
+                                state.conditions().speed(),
+                                RunningFilm.at(sweep, state).known()));
     }
 
     private static Chart load(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {

@@ -65,6 +65,9 @@ class SweepPictureTest {
         assertTrue(
                 film.curves().get(0).mark().orElseThrow().text().startsWith("worn: thinnest "),
                 film.curves().get(0).mark().toString());
+        assertTrue(
+                film.curves().get(0).mark().orElseThrow().text().endsWith(" rpm, NOT KNOWN whether it holds"),
+                "as compare says of it");
         double least = film.curves().get(0).points().stream()
                 .mapToDouble(hotidle.plots.PressureCurve.SweepPoint::pressure)
                 .min()
