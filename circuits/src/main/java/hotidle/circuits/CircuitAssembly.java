@@ -53,6 +53,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. Past 300 lines, since it
@@ -325,6 +327,7 @@ final class CircuitAssembly {
         return new DescribedCircuit(
                 root.word("circuit"),
                 root.text("about"),
+                root.wordIf("units"),
                 builds,
                 List.copyOf(root.groups("oils").keySet()),
                 List.copyOf(root.groups("nodes").keySet()),
@@ -373,7 +376,10 @@ final class CircuitAssembly {
                 ? ""
                 : "other pressure of "
                         + String.join(", ", duty.numbers("commands").keySet());
-        return lockup + (lockup.isEmpty() || solenoids.isEmpty() ? "" : ", ") + solenoids;
+        String torque = duty.numberIf("engine-torque").isPresent() ? "other engine torque" : "";
+        return Stream.of(torque, lockup, solenoids)
+                .filter(what -> !what.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     private String text(Attributes build) {

@@ -1,12 +1,15 @@
 package hotidle.circuits;
 
 import hotidle.circuits.kind.PartFigure;
+import hotidle.circuits.sheet.HowMeasured;
+import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +22,7 @@ import java.util.OptionalDouble;
  *
  * @param name     of the circuit
  * @param about    in its author's words
+ * @param unitSystem in which its numbers are shown where nobody asks otherwise, as a word; empty where the file does not say
  * @param builds   in the order of the file; the first is the one meant where none is named
  * @param oils     names of the oils to choose from
  * @param nodes    names of the nodes
@@ -33,6 +37,7 @@ import java.util.OptionalDouble;
 public record DescribedCircuit(
         String name,
         String about,
+        Optional<String> unitSystem,
         List<Build> builds,
         List<String> oils,
         List<String> nodes,
@@ -143,6 +148,26 @@ public record DescribedCircuit(
         workshops = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(workshops));
     }
 
+    /** The same with a further build described, which stands on one of the file. */
+    public DescribedCircuit and(Build further) {
+        List<Build> all = new ArrayList<>(builds);
+        all.add(further);
+        return new DescribedCircuit(
+                name,
+                about,
+                unitSystem,
+                all,
+                oils,
+                nodes,
+                parts,
+                sizes,
+                defaults,
+                adjustables,
+                workshops,
+                sheet,
+                noBuild);
+    }
+
     /** The unit of each build, in the order of the file. */
     public Map<String, Transmission> units() {
         Map<String, Transmission> units = new LinkedHashMap<>();
@@ -185,11 +210,18 @@ public record DescribedCircuit(
     /** A measurement sheet to fill in, as the text of a CSV file. */
     public String measurementSheet(SheetWriter.LengthUnit unit) {
         Map<String, String> about = new LinkedHashMap<>();
+        Map<String, String> kinds = new LinkedHashMap<>();
+        parts.forEach(part -> kinds.put(part.name(), part.kind()));
         parts.forEach(part ->
                 about.put(part.name(), part.about().isEmpty() ? part.kind() : part.kind() + ": " + part.about()));
         return SheetWriter.write(
                 sizes.stream()
-                        .map(size -> new SheetWriter.SheetSize(size.part(), size.key(), size.fresh(), size.limit()))
+                        .map(size -> new SheetWriter.SheetSize(
+                                size.part(),
+                                size.key(),
+                                size.fresh(),
+                                size.limit(),
+                                HowMeasured.of(kinds.get(size.part()), size.key())))
                         .toList(),
                 about,
                 unit);
@@ -205,6 +237,17 @@ public record DescribedCircuit(
                 .flatMap(build -> build.changes().stream())
                 .anyMatch(change -> change.what().equals(size.name()));
         return inSheet ? inUse(size, sheet.get()) : OptionalDouble.empty();
+    }
+
+    /** Sizes of the sheet that stand for several readings, each with what was put in their place. */
+    public List<String> reduced() {
+        return sheet.stream()
+                .flatMap(name -> builds.stream().filter(build -> build.name().equals(name)))
+                .flatMap(build -> build.changes().stream())
+                .filter(change -> change.because().contains(SheetBuild.REDUCED))
+                .map(change -> change.what() + ": its readings "
+                        + change.because().substring(change.because().indexOf(SheetBuild.REDUCED)))
+                .toList();
     }
 
     /** By how much a size is measured past its wear limit [m]; empty where it is not. */

@@ -3,6 +3,7 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
+import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Problems;
 import hotidle.network.Network;
 import hotidle.network.Placed;
@@ -39,6 +40,25 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
                 unit.assumed().stream().filter(path -> !sizes.containsKey(path)).toList());
         return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
     }
+
+    /** Lengths and areas that do not wear, as a piston's area: what a builder chooses. */
+    @Override
+    public List<WearSize> others() {
+        return parts.numbers().stream()
+                .filter(number -> KINDS.containsKey(number.dimension()))
+                .map(number -> new WearSize(
+                        number.part(),
+                        number.key(),
+                        KINDS.get(number.dimension()),
+                        number.value(),
+                        number.value(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty()))
+                .toList();
+    }
+
+    private static final Map<Dimension, WearSize.SizeKind> KINDS =
+            Map.of(Dimension.LENGTH, WearSize.SizeKind.LENGTH, Dimension.AREA, WearSize.SizeKind.AREA);
 
     /**
      * What can be changed.

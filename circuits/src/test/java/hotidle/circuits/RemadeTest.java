@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.part.AnnularGap;
+import hotidle.part.Clutch;
 import hotidle.part.PumpChamber;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
@@ -75,5 +76,21 @@ class RemadeTest {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class, () -> worn.remake().with(Map.of("manual-valve-front.bore", 0.009)));
         assertTrue(refused.getMessage().contains("manual-valve-front"), refused.getMessage());
+    }
+
+    /** What a builder chooses and what does not wear: no study tries it of its own accord, a map may. */
+    @Test
+    void aPistonsAreaCanBeVariedThoughItDoesNotWear() {
+        Adjustable worn = CIRCUIT.adjustable("worn");
+        WearSize area = worn.remake().others().stream()
+                .filter(size -> size.name().equals("low-clutch.piston-area"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(WearSize.SizeKind.AREA, area.kind());
+        Transmission larger = worn.with(area, 1.1 * area.value()).orElseThrow();
+        Clutch clutch =
+                (Clutch) larger.network().part("low-clutch").orElseThrow().part();
+        assertEquals(1.1 * area.value(), clutch.piston().area(), 1e-15);
+        assertTrue(worn.dimension(area.name()).isEmpty());
     }
 }

@@ -10,12 +10,23 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * At which temperatures builds are judged.
+ * What builds are judged at otherwise than their file has them: temperatures, and work done to them.
  *
  * @param ownHeat whether at those that each build's own heat brings it to, and not at those of the file
  * @param none    driving conditions that come to none, at which nothing is judged
+ * @param work    what was done to builds, in words; empty where nothing was
  */
-public record Settling(boolean ownHeat, List<Lost> none) {
+public record Settling(boolean ownHeat, List<Lost> none, String work) {
+
+    /** Builds as their file has them. */
+    public Settling(boolean ownHeat, List<Lost> none) {
+        this(ownHeat, none, "");
+    }
+
+    /** The same of builds after some work. */
+    public Settling after(String done) {
+        return new Settling(ownHeat, none, done);
+    }
 
     /** At those of the file. */
     public static final Settling AS_GIVEN = new Settling(false, List.of());
@@ -41,7 +52,10 @@ public record Settling(boolean ownHeat, List<Lost> none) {
 
     /** What is to be said of it, above all else, wrapped; empty where all temperatures are those of the file. */
     public String text() {
-        List<String> said = new ArrayList<>(ownHeat ? List.of(OwnHeatPhrase.HERE) : List.of());
+        List<String> said = new ArrayList<>(work.isEmpty() ? List.of() : List.of(work));
+        if (ownHeat) {
+            said.add(OwnHeatPhrase.HERE);
+        }
         none.forEach(one -> said.add(one.said()));
         return said.stream().map(line -> Wrap.lines(line, "", "  ")).collect(Collectors.joining());
     }

@@ -29,8 +29,8 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "a circuit file, or the name of a ready circuit")
     String file;
 
-    @Option(names = "--units", defaultValue = "shop", description = "shop, metric or si. Default: shop")
-    Quantity.UnitSystem units;
+    @Mixin
+    private UnitsOption units;
 
     @Option(names = "--full", description = "all of it: every value left to the program too")
     boolean full;
@@ -53,9 +53,15 @@ final class CheckCommand implements Callable<Integer> {
                 .orElseThrow(
                         () -> new WrongInputException(Circuits.text(read.problems()) + "\n" + totals(read.problems())));
         read.problems().forEach(problem -> spec.commandLine().getErr().println(problem.text()));
-        CheckAnswer answer = new CheckAnswer(circuit, read.problems().size(), NotJudged.of(circuit.unit()), units);
+        CheckAnswer answer =
+                new CheckAnswer(circuit, read.problems().size(), NotJudged.of(circuit.unit()), shown(circuit));
         spec.commandLine().getOut().print(full ? answer.full() : answer.screen());
         return HotIdle.DONE;
+    }
+
+    private Quantity.UnitSystem shown(DescribedCircuit circuit) {
+        units.ofFile(circuit.unitSystem());
+        return units.shown();
     }
 
     /** How many errors each file has: the circuit, what it is based on, a sheet. */

@@ -23,6 +23,9 @@ final class CircuitOptions {
 
     /** The circuit with the sheet's build; its warnings go to standard error. */
     DescribedCircuit load() {
-        return Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        DescribedCircuit described =
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+        shared.unitsOfFile(described.unitSystem());
+        return described;
     }
 }

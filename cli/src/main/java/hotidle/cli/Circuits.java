@@ -51,6 +51,7 @@ final class Circuits {
                 .ifPresent(build -> err.println(SheetPhrase.filled(
                                 build, circuit.measured(build), circuit.sizes().size())
                         + "; 'hotidle check' with the same --sheet lists them"));
+        circuit.reduced().forEach(err::println);
         return circuit;
     }
 

@@ -5,8 +5,11 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
+import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,11 +27,15 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build to show; give it again for each. Default: all builds")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build to show; give it again for each. Default: all builds")
     List<String> builds = List.of();
 
     @Option(
             names = "--speed",
+            paramLabel = "SPEEDS",
             defaultValue = "400..4000/50rpm",
             description =
                     "engine speeds searched for the speed from which the line is held and the least film. Default: ${DEFAULT-VALUE}")
@@ -36,6 +43,9 @@ final class CompareCommand implements Callable<Integer> {
 
     @Mixin
     private ShownDuties shown;
+
+    @Mixin
+    private AfterWork work;
 
     @Mixin
     private OwnHeat ownHeat;
@@ -46,11 +56,20 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<String> named = builds.isEmpty()
-                ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
-                : builds;
+        List<Transmission> units = Circuits.units(described, named(described));
+        if (work.given()) {
+            List<Transmission> asWritten = units;
+            units = beside(described, asWritten);
+            for (Transmission unit : asWritten) {
+                described = described.and(new DescribedCircuit.Build(
+                        AfterWork.called(unit.build()),
+                        work.said(asked.shared.units()),
+                        Optional.of(unit.build()),
+                        List.of()));
+            }
+        }
         List<String> duties = shown.of(described.unit());
-        OwnHeat.Settled settled = ownHeat.at(Circuits.units(described, named));
+        OwnHeat.Settled settled = ownHeat.at(units);
         Comparison comparison = Comparison.of(settled.units(), OptionValues.series("--speed", speed, Dimension.SPEED));
         return Printed.print(
                 spec,
@@ -60,7 +79,20 @@ final class CompareCommand implements Callable<Integer> {
                         comparison,
                         FrictionBands.of(comparison),
                         duties,
-                        settled.settling(),
-                        asked.shared.units));
+                        work.given() ? settled.settling().after(work.said(asked.shared.units())) : settled.settling(),
+                        asked.shared.units()));
+    }
+
+    private List<String> named(DescribedCircuit described) {
+        return builds.isEmpty()
+                ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
+                : builds;
+    }
+
+    /** Each build as it is, and after the work beside it. */
+    private List<Transmission> beside(DescribedCircuit described, List<Transmission> units) {
+        return units.stream()
+                .flatMap(unit -> Stream.of(unit, work.of(described, unit).named(AfterWork.called(unit.build()))))
+                .toList();
     }
 }

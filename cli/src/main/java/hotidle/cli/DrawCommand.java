@@ -32,10 +32,13 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build. Default: the circuit's first")
+    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
     String build;
 
-    @Option(names = "--duty", description = "duty point whose pressures are shown. Default: none")
+    @Option(
+            names = "--duty",
+            paramLabel = "CONDITION",
+            description = "driving condition whose pressures are shown. Default: none")
     String duty;
 
     @Option(names = "--against", paramLabel = "BUILD", description = "a build; what differs from it is marked")
@@ -77,7 +80,7 @@ final class DrawCommand implements Callable<Integer> {
                 at.flatMap(point -> AtDuty.solved(unit, point).state()),
                 other,
                 other.flatMap(before -> at.flatMap(point -> state(before, point))));
-        DrawnScheme drawn = DrawnScheme.of(asked.shared.units, circuit, shown, only);
+        DrawnScheme drawn = DrawnScheme.of(asked.shared.units(), circuit, shown, only);
         if (drawn.scheme().parts().isEmpty()) {
             throw new WrongInputException("hotidle: --group " + group + ": " + circuit.name() + " has no part in it");
         }

@@ -16,14 +16,21 @@ import picocli.CommandLine.Spec;
         description = "Says in three lines what a word means, where it is seen and what it is called in JSON.")
 final class ExplainCommand implements Callable<Integer> {
 
-    @Parameters(paramLabel = "TERM", arity = "1..*", description = "a trade word, or a key or value of JSON")
-    List<String> words;
+    @Parameters(
+            paramLabel = "TERM",
+            arity = "0..*",
+            description = "a trade word, or a key or value of JSON. Default: all words are listed")
+    List<String> words = List.of();
 
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
+        if (words.isEmpty()) {
+            spec.commandLine().getOut().print(TermPhrase.listed());
+            return HotIdle.DONE;
+        }
         String asked = String.join(" ", words);
         TermPhrase.Term term = TermPhrase.of(asked)
                 .orElseThrow(() -> new WrongInputException(

@@ -21,7 +21,7 @@ record FitRun(CommandSpec spec, OutputOptions shared, int steps) {
         Roles roles = Roles.of(unit);
         LeakStudy study = study(build, duty, speeds);
         LeaksAnswer answer = new LeaksAnswer(
-                shared.units,
+                shared.units(),
                 described.about(),
                 described.abouts(),
                 unit,

@@ -24,7 +24,10 @@ final class HeatCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     @Spec
@@ -43,6 +46,6 @@ final class HeatCommand implements Callable<Integer> {
         HeatStudy study = HeatStudy.of(units, progress::step);
         progress.end();
         return Printed.print(
-                spec, asked.shared, new HeatAnswer(described.name(), described.about(), study, asked.shared.units));
+                spec, asked.shared, new HeatAnswer(described.name(), described.about(), study, asked.shared.units()));
     }
 }

@@ -37,6 +37,11 @@ record JobRun(CommandSpec spec, OutputOptions shared, AskedPressure asked) {
                 spec,
                 shared,
                 new JobsAnswer(
-                        shared.units, shop, named.isPresent(), asked.pressure().isPresent(), duty, study));
+                        shared.units(),
+                        shop,
+                        named.isPresent(),
+                        asked.pressure().isPresent(),
+                        duty,
+                        study));
     }
 }

@@ -26,10 +26,10 @@ final class LeaksCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions options;
 
-    @Option(names = "--build", description = "a build. Default: the circuit's first")
+    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
     String build;
 
-    @Option(names = "--duty", description = "driving condition. Default: the first")
+    @Option(names = "--duty", paramLabel = "CONDITION", description = "driving condition. Default: the first")
     String duty;
 
     /** Engine speeds over which the onset of regulation is searched, where none are given. */
@@ -37,6 +37,7 @@ final class LeaksCommand implements Callable<Integer> {
 
     @Option(
             names = "--speed",
+            paramLabel = "SPEEDS",
             description = "engine speeds searched for the speed from which the line is held. Default: " + ONSET_SPEEDS)
     String speed;
 
@@ -60,6 +61,7 @@ final class LeaksCommand implements Callable<Integer> {
 
     @Option(
             names = "--steps",
+            paramLabel = "COUNT",
             defaultValue = "12",
             description = "repairs that are put in order. Default: ${DEFAULT-VALUE}")
     int steps;

@@ -23,11 +23,15 @@ final class MapCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     @Option(
             names = "--set",
+            paramLabel = "PRESSURES",
             defaultValue = "60..400/20psi",
             description = "set pressures tried, and the build's own between them. Default: ${DEFAULT-VALUE}")
     String set;
@@ -38,7 +42,7 @@ final class MapCommand implements Callable<Integer> {
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
-    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
+    @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
     String speed;
 
     @Option(
@@ -72,7 +76,7 @@ final class MapCommand implements Callable<Integer> {
         }
         MapRun run = new MapRun(spec.commandLine().getErr(), setBy, set, varied, speeds);
         MapAnswer answer = new MapAnswer(
-                asked.shared.units,
+                asked.shared.units(),
                 described.name(),
                 described.about(),
                 setBy.by(),

@@ -26,13 +26,16 @@ final class MarginsCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 50 / 60.0;
 
-    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
+    @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;
 
     @Mixin
@@ -41,6 +44,9 @@ final class MarginsCommand implements Callable<Integer> {
     /** Now a command of its own; kept to say so. */
     @Option(names = "--sensitivity", hidden = true)
     Boolean sensitivity;
+
+    @Mixin
+    private AfterWork work;
 
     @Mixin
     private OwnHeat ownHeat;
@@ -52,7 +58,9 @@ final class MarginsCommand implements Callable<Integer> {
     public Integer call() {
         MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
         DescribedCircuit described = asked.load();
-        List<Transmission> units = Circuits.units(described, builds);
+        List<Transmission> units = Circuits.units(described, builds).stream()
+                .map(unit -> work.given() ? work.of(described, unit).named(AfterWork.called(unit.build())) : unit)
+                .toList();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<String> duties = shown.of(units.get(0));
         OwnHeat.Settled settled = ownHeat.at(units);
@@ -61,13 +69,13 @@ final class MarginsCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new MarginsAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.name(),
                         described.about(),
                         judged,
                         NotCommanded.of(units.get(0)),
                         SameSpeedFilms.of(judged),
-                        settled.settling(),
+                        work.given() ? settled.settling().after(work.said(asked.shared.units())) : settled.settling(),
                         duties));
     }
 

@@ -88,7 +88,7 @@ final class PartCommand implements Callable<Integer> {
         PartState state = run.of(
                 over.map(number -> number.completed(keys)).orElse(keys),
                 over.map(number -> number.completed(duty)).orElse(duty));
-        PartAnswer answer = new PartAnswer(state, chart, shared.units);
+        PartAnswer answer = new PartAnswer(state, chart, shared.units());
         answer.picture().ifPresent(picture -> {
             PictureFile.write(picture.charts(), plot.file);
             spec.commandLine().getErr().println("drawn: " + plot.file);

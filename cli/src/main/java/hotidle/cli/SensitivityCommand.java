@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.answer.sensitivity.SensitivityAnswer;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.study.LowAtIdle;
 import hotidle.study.Sensitivity;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
@@ -23,13 +24,16 @@ final class SensitivityCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 50 / 60.0;
 
-    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
+    @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;
 
     @Spec
@@ -47,7 +51,8 @@ final class SensitivityCommand implements Callable<Integer> {
         return Printed.print(
                 spec,
                 asked.shared,
-                new SensitivityAnswer(asked.shared.units, described.name(), described.about(), found));
+                new SensitivityAnswer(
+                        asked.shared.units(), described.name(), described.about(), found, LowAtIdle.of(units)));
     }
 
     private SensitivityAnswer.Slopes study(Adjustable build, List<Double> speeds) {

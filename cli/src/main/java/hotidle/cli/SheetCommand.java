@@ -34,6 +34,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Option(
             names = "--units",
+            paramLabel = "UNITS",
             defaultValue = "shop",
             description = "shop (new sizes and limits in inches), metric or si (in millimetres). Default: shop")
     Quantity.UnitSystem units;

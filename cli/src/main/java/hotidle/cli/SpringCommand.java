@@ -24,7 +24,10 @@ final class SpringCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "the build that is changed. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "the build that is changed. Default: the circuit's first")
     String build;
 
     @Option(
@@ -50,6 +53,6 @@ final class SpringCommand implements Callable<Integer> {
         return Printed.print(
                 spec,
                 asked.shared,
-                new SpringAnswer(asked.shared.units, described.name(), SpringStudy.of(unit, pressure)));
+                new SpringAnswer(asked.shared.units(), described.name(), SpringStudy.of(unit, pressure)));
     }
 }

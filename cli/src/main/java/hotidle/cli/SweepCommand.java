@@ -4,6 +4,7 @@ import hotidle.answer.sweep.SweepAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.FrictionBands;
+import hotidle.study.LowAtIdle;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -30,11 +31,15 @@ final class SweepCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     @Option(
             names = "--speed",
+            paramLabel = "SPEEDS",
             defaultValue = "500..3500/100rpm",
             description = "engine speeds, first..last/step. Default: ${DEFAULT-VALUE}")
     String speed;
@@ -44,17 +49,22 @@ final class SweepCommand implements Callable<Integer> {
 
     @Option(
             names = "--from",
+            paramLabel = "START",
             defaultValue = "rising",
             description =
                     "where each state shown is started from: ${COMPLETION-CANDIDATES}. It matters only where the"
                             + " circuit has two steady states; both sweeps are always run and compared. Default: ${DEFAULT-VALUE}")
     SpeedSweep.From from = SpeedSweep.From.RISING;
 
-    @Option(names = "--plot", description = "draws line pressure and where the oil goes into this file (.png or .svg)")
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE",
+            description = "draws line pressure and where the oil goes into this file (.png or .svg)")
     Path plot;
 
     @Option(
             names = "--plot-film",
+            paramLabel = "FILE",
             description =
                     "draws the film of the hub bushing over the least one allowed, and the hub's load, into this file"
                             + " (.png or .svg)")
@@ -78,8 +88,13 @@ final class SweepCommand implements Callable<Integer> {
                 sweeps.add(SpeedSweep.run(unit, point, speeds, from));
             }
         }
-        SweepAnswer answer =
-                new SweepAnswer(described, sweeps, FrictionBands.of(sweeps), swept.warm(), asked.shared.units);
+        SweepAnswer answer = new SweepAnswer(
+                described,
+                sweeps,
+                FrictionBands.of(sweeps),
+                swept.warm(),
+                asked.shared.units(),
+                LowAtIdle.of(sweeps.stream().map(SpeedSweep::unit).distinct().toList()));
         answer.warnings().forEach(spec.commandLine().getErr()::println);
         pictures.draw(described, answer, spec.commandLine().getErr());
         return Printed.print(spec, asked.shared, answer);

@@ -21,20 +21,23 @@ final class SweptDuty {
 
     @Option(
             names = "--temperature",
+            paramLabel = "TEMPERATURE",
             description = "sump temperature, for example 95degC; other regions keep their distance from it."
                     + " Give it again for more. Default: the duty's own")
     private List<String> temperatures = List.of();
 
     @Option(
             names = "--duty",
+            paramLabel = "CONDITION",
             description = "driving condition whose temperatures, torque and lockup state are used. Default: the first")
     private String duty;
 
-    @Option(names = "--range", description = "range engaged. Default: the duty's own")
+    @Option(names = "--range", paramLabel = "RANGE", description = "range engaged. Default: the duty's own")
     private String range;
 
     @Option(
             names = "--set",
+            paramLabel = "PRESSURE",
             description = "highest set pressure in the forward ranges, for example 240psi: scales the command"
                     + " and solves the regulator's spring for it. Default: as the build has it")
     private String set;

@@ -27,10 +27,17 @@ final class TorqueCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
-    @Option(names = "--speed", defaultValue = "2000rpm", description = "engine speed. Default: ${DEFAULT-VALUE}")
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            defaultValue = "2000rpm",
+            description = "engine speed. Default: ${DEFAULT-VALUE}")
     String speed;
 
     @Spec
@@ -58,7 +65,7 @@ final class TorqueCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new TorqueAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.name(),
                         described.about(),
                         units.stream().map(unit -> held(unit, turns)).toList(),

@@ -72,6 +72,9 @@ record VariedSize(String text, String name, String from, String to, String step,
                 }
             }
         }
+        build.remake()
+                .others()
+                .forEach(other -> all.putIfAbsent(other.name(), new WindowMap.Axis(other.name(), other, 0)));
         WindowMap.Axis axis = all.get(name);
         if (axis == null) {
             throw unknown(all);

@@ -27,16 +27,22 @@ final class WearCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 200 / 60.0;
 
-    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "200rpm")
+    @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "200rpm")
     String speed;
 
-    @Option(names = "--fit", description = "a fit to look at, part.key; give it again for each. Default: all that wear")
+    @Option(
+            names = "--fit",
+            paramLabel = "PART.key",
+            description = "a fit to look at, part.key; give it again for each. Default: all that wear")
     List<String> fits = List.of();
 
     @Spec
@@ -54,7 +60,7 @@ final class WearCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new WearAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.name(),
                         described.about(),
                         Stop.each(

@@ -25,11 +25,15 @@ final class WindowCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "a build; give it again for each. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "a build; give it again for each. Default: the circuit's first")
     List<String> builds = List.of();
 
     @Option(
             names = "--set",
+            paramLabel = "PRESSURES",
             defaultValue = "60..400/20psi",
             description = "set pressures tried; limits between them are narrowed down. Default: ${DEFAULT-VALUE}")
     String set;
@@ -43,7 +47,7 @@ final class WindowCommand implements Callable<Integer> {
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     private static final double STEP = 150 / 60.0;
 
-    @Option(names = "--speed", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
+    @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
     String speed;
 
     /** Now a command of its own; kept to say so. */
@@ -72,7 +76,7 @@ final class WindowCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new WindowAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.name(),
                         described.about(),
                         setBy.by(),

@@ -26,11 +26,20 @@ public final class FrictionBands {
         return bands;
     }
 
-    /** Those of the states that sweeps show. */
+    /** Those of the states that sweeps show, those that are looked for among them. */
     public static FrictionBands of(List<SpeedSweep> sweeps) {
         FrictionBands bands = new FrictionBands();
-        sweeps.parallelStream().forEach(sweep -> bands.add(sweep, sweep.states()));
+        sweeps.parallelStream().forEach(sweep -> {
+            bands.add(sweep, sweep.states());
+            bands.add(sweep, lookedFor(sweep));
+        });
         return bands;
+    }
+
+    private static List<Solution> lookedFor(SpeedSweep sweep) {
+        return sweep.lookedFor().stream()
+                .flatMap(one -> one.outcome().state().stream())
+                .toList();
     }
 
     private void add(SpeedSweep sweep, List<Solution> states) {

@@ -73,6 +73,7 @@ final class JobSearch {
                 now.stream().anyMatch(Judgement::lowAtIdle),
                 alone,
                 chosen,
+                chosen.flatMap(set -> state(set.jobs())),
                 least.kept().stream()
                         .filter(set -> !set.equals(chosen.orElseThrow()))
                         .toList(),

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param alone    each job on its own, the best first
  * @param chosen   the set that costs least by the measure, of several the one with the larger least headroom; empty where none keeps
  *                 every limit
+ * @param done     the build with the chosen set done; empty where none is
  * @param equal    others that cost as much and keep every limit too
  * @param fewest   a set of fewer jobs that keeps every limit at a higher cost; empty where there is none, or cost is counted in jobs
  * @param notKnown sets of which it is not known, none of which costs more than the one chosen
@@ -33,6 +34,7 @@ public record JobStudy(
         boolean lowAtIdle,
         List<JobState> alone,
         Optional<JobSet> chosen,
+        Optional<JobState> done,
         List<JobSet> equal,
         Optional<JobSet> fewest,
         List<List<Job>> notKnown,

@@ -39,6 +39,9 @@ public final class SpeedSweep {
     /** What the shown states mean, once asked for. */
     private List<Optional<Assessment>> assessed;
 
+    /** States at the speeds that a reader looks for, once asked for. */
+    private List<ShownState> lookedFor;
+
     /** Crossings found so far: each takes states of its own, and a command asks for them more than once. */
     private final Map<String, OptionalDouble> crossings = new ConcurrentHashMap<>();
 
@@ -78,6 +81,19 @@ public final class SpeedSweep {
     /** Of the unit's parts. */
     public Roles roles() {
         return roles;
+    }
+
+    /**
+     * States at the driving condition's own speed and at the one from which the line holds, rising; none where a shown state has that
+     * speed, or the series does not reach it. They are shown beside the series and are no part of it.
+     */
+    public synchronized List<ShownState> lookedFor() {
+        if (lookedFor == null) {
+            lookedFor = LookedFor.in(this).stream()
+                    .map(outcome -> new ShownState(outcome, outcome.state().map(this::assess)))
+                    .toList();
+        }
+        return lookedFor;
     }
 
     /** What each shown state means, empty where it was not found; assessed once. */

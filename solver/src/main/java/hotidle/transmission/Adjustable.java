@@ -22,6 +22,11 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
          * @throws IllegalArgumentException where a size is impossible, with the reason
          */
         Transmission with(Map<String, Double> sizes);
+
+        /** Further sizes that it can change, which no study tries of its own accord: those that do not wear. */
+        default List<WearSize> others() {
+            return List.of();
+        }
     }
 
     public Adjustable {

@@ -144,6 +144,24 @@ public record DutyPoint(
         return with(range, otherLockup, temperatures, all, warming);
     }
 
+    /** The same point with another engine torque [N·m]. */
+    public DutyPoint withTorque(double otherTorque) {
+        return new DutyPoint(
+                name,
+                about,
+                speed,
+                range,
+                lockup,
+                otherTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                commands,
+                sensed,
+                warming);
+    }
+
     private DutyPoint with(
             String otherRange,
             Setting.Lockup otherLockup,

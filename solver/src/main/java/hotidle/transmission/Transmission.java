@@ -178,6 +178,12 @@ public record Transmission(
                 circuit, build, network, oil, ambient, ranges, commanded, others, taps, heat, assumed, gears);
     }
 
+    /** The same unit under another name of its build. */
+    public Transmission named(String otherBuild) {
+        return new Transmission(
+                circuit, otherBuild, network, oil, ambient, ranges, commanded, duties, taps, heat, assumed, gears);
+    }
+
     /**
      * The same unit with other sizes.
      *

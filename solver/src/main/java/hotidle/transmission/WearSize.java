@@ -26,7 +26,7 @@ public record WearSize(
     public enum SizeKind {
         /** Of a fit: a bore, a clearance, a gap. */
         LENGTH,
-        /** Of scores and nicks, through which thick oil slips as fast as thin; no other area wears. */
+        /** Of scores and nicks, through which thick oil slips as fast as thin; no other area wears. A piston has one too, which does not. */
         AREA
     }
 

@@ -5,6 +5,7 @@ import hotidle.circuits.kind.Materials;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.NumberPath;
+import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Problems;
 import hotidle.network.Placed;
 import java.util.ArrayList;
@@ -92,6 +93,22 @@ public final class Resizing {
                 made.ifPresent(other -> all.set(part, other));
             }
         });
+        return all;
+    }
+
+    /**
+     * A number of a part.
+     *
+     * @param value as the build has it [SI]
+     */
+    public record NamedNumber(String part, String key, Dimension dimension, double value) {}
+
+    /** All numbers of all parts, part by part. */
+    public List<NamedNumber> numbers() {
+        List<NamedNumber> all = new ArrayList<>();
+        parts.forEach((name, one) -> NumberPath.of(one.kind().shape(), one.given())
+                .forEach(path ->
+                        all.add(new NamedNumber(name, path.name(), path.dimension(), path.value(one.given())))));
         return all;
     }
 

@@ -28,7 +28,7 @@ final class CommandAgainstDuty implements Rule.OfUnits {
                     "is asked beyond its table of engine torque: " + beyond.get(0),
                     "nothing is known there, so the pressure of the nearest row is taken; "
                             + (beyond.size() == 1
-                                    ? "no other build and duty point"
+                                    ? "no other build and driving condition"
                                     : beyond.size() - 1 + " more like it"),
                     "add a row that reaches there, to the table of the circuit or of the build");
         }

@@ -14,8 +14,8 @@ final class DutyPointIsTheCircuits implements Rule.OfDuty {
             duty.error(
                     ProblemCode.NO_DUTY_POINT,
                     "",
-                    "is no duty point of the circuit",
-                    "a build changes what its control does at one that is there",
+                    "is no driving condition of the circuit",
+                    "a build changes what engine and control do at one that is there",
                     Nearest.mend(duty.name(), file.groups("duty").keySet()));
         }
     }

@@ -24,7 +24,7 @@ final class WarmedDuty implements Rule.OfDuty {
                     ProblemCode.AFTER_WITHOUT_TIME,
                     duty.has("after") ? "after" : "lasts",
                     "needs " + missing + " too",
-                    "a duty point begins at another and lasts for a time",
+                    "a driving condition begins at another and lasts for a time",
                     "add " + missing + ", or leave both out");
         } else if (of(duty)) {
             needs(file, duty);

@@ -34,11 +34,12 @@ final class FewerRanges {
                         name + " is no driving range of the ready circuit; it has " + String.join(", ", driving));
             }
         }
-        String first = kept.stream()
-                .filter(name -> Draft.text(Draft.map(ranges.get(name)).orElseThrow(), "forward")
-                        .equals("yes"))
-                .findFirst()
-                .orElseThrow(() -> new UnitAnswers.WrongAnswerException("ranges", "none of them is a forward range"));
+        List<String> forward =
+                driving.stream().filter(name -> forward(ranges.get(name))).toList();
+        List<String> left = forward.stream().filter(kept::contains).toList();
+        if (left.isEmpty()) {
+            throw new UnitAnswers.WrongAnswerException("ranges", "none of them is a forward range");
+        }
         Set<String> before = clutches(ranges);
         Set<String> gone = new HashSet<>(driving);
         kept.forEach(gone::remove);
@@ -48,9 +49,22 @@ final class FewerRanges {
                 .values()
                 .forEach(duty -> Draft.map(duty)
                         .filter(keys -> gone.contains(Draft.text(keys, "range")))
-                        .ifPresent(keys -> keys.put("range", first)));
+                        .ifPresent(keys -> keys.put("range", nearest(Draft.text(keys, "range"), forward, left))));
         before.removeAll(clutches(ranges));
         before.forEach(this::without);
+    }
+
+    private static boolean forward(Object range) {
+        return Draft.text(Draft.map(range).orElseThrow(), "forward").equals("yes");
+    }
+
+    /** The range in which a driving condition of a range that is gone is driven: the next lower one that is left, or the lowest. */
+    private static String nearest(String gone, List<String> forward, List<String> left) {
+        int at = forward.indexOf(gone);
+        return left.stream()
+                .filter(name -> forward.indexOf(name) <= at)
+                .reduce((lower, higher) -> higher)
+                .orElse(left.get(0));
     }
 
     private static Map<String, Object> applied(Object range) {

@@ -34,9 +34,12 @@ public final class BuildSection {
             "command", List.of(CommandSection.LINE_PRESSURE.optional(), CommandSection.PILOT_PRESSURE.optional()));
 
     private static final Shape BUILD_DUTY = new Shape(
-            "duty point",
+            "driving condition",
             List.of(
                     DutySection.lockup().optional(),
+                    DutySection.torque(
+                                    "engine torque in place of the circuit's, as with a stronger engine or another tune")
+                            .optional(),
                     Key.of(
                                     "commands",
                                     new Type.PerName(Names.SOLENOID, Dimension.PRESSURE),
@@ -74,8 +77,8 @@ public final class BuildSection {
                     Key.of(
                                     "duty",
                                     new Type.NamedGroups(BUILD_DUTY),
-                                    "what its control does otherwise at a duty point, as an added controller that applies the lockup"
-                                            + " fully in place of modulating it")
+                                    "what engine and control do otherwise at a driving condition, as a stronger engine, or an added"
+                                            + " controller that applies the lockup fully in place of modulating it")
                             .optional(),
                     Key.text("because", "the reason for set-pressure, command or duty")
                             .neededWhere("one of them is given")));

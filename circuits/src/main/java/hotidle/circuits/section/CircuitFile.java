@@ -24,6 +24,13 @@ public final class CircuitFile {
                                     + " but for what stands here"),
                     Key.of("leave-out", new Type.Anything(), "list of what it leaves out of its base, as section.name")
                             .optional(),
+                    Key.choice(
+                                    "units",
+                                    "in which its numbers are shown where nobody asks otherwise",
+                                    "shop",
+                                    "metric",
+                                    "si")
+                            .optional(),
                     Key.of("oil", new Type.Name(Names.OIL), "the oil in it"),
                     Key.quantity("ambient-pressure", Dimension.PRESSURE, "absolute pressure around it")
                             .byDefault("1.01325 bar", "standard atmosphere, ISO 2533")
@@ -58,7 +65,7 @@ public final class CircuitFile {
                                     "heat",
                                     new Type.OneGroup(HeatSection.HEAT),
                                     "what heat depends on beside the oil circuit; left out: temperatures are as the duty gives them")
-                            .neededWhere("temperatures of a duty point follow from heat"),
+                            .neededWhere("temperatures of a driving condition follow from heat"),
                     Key.of("duty", new Type.NamedGroups(DutySection.DUTY), "points at which the unit is judged"),
                     Key.of("taps", new Type.NamedGroups(TapSection.TAP), "where a gauge can be fitted")
                             .optional(),

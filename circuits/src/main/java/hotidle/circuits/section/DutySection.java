@@ -30,8 +30,14 @@ public final class DutySection {
         return Key.choice("lockup", "state of the converter's lockup", "off", "slipping", "on");
     }
 
+    static Key torque(String meaning) {
+        return Key.quantity("engine-torque", Dimension.TORQUE, meaning)
+                .allowed("-2000 N.m", "10000 N.m")
+                .usual("0 N.m", "2000 N.m");
+    }
+
     static final Shape DUTY = new Shape(
-            "duty point",
+            "driving condition",
             List.of(
                     Key.text("about", "what it is"),
                     Key.quantity("speed", Dimension.SPEED, "engine speed")
@@ -40,13 +46,8 @@ public final class DutySection {
                             .usual("400 rpm", "7000 rpm"),
                     Key.of("range", new Type.Name(Names.RANGE), "range engaged"),
                     lockup().byDefault("off", "assumed"),
-                    Key.quantity(
-                                    "engine-torque",
-                                    Dimension.TORQUE,
-                                    "engine torque; the command goes by it, clutches by it times torque-ratio")
-                            .neededWhere("a solenoid commands the line")
-                            .allowed("-2000 N.m", "10000 N.m")
-                            .usual("0 N.m", "2000 N.m"),
+                    torque("engine torque; the command goes by it, clutches by it times torque-ratio")
+                            .neededWhere("a solenoid commands the line"),
                     Key.quantity(
                                     "torque-ratio",
                                     Dimension.RATIO,
@@ -81,7 +82,7 @@ public final class DutySection {
                     Key.of(
                                     "after",
                                     new Type.Name(Names.DUTY),
-                                    "a duty point at whose settled temperatures it begins; with lasts")
+                                    "a driving condition at whose settled temperatures it begins; with lasts")
                             .neededWhere("lasts is given"),
                     Key.quantity("lasts", Dimension.TIME, "how long it lasts after the other")
                             .neededWhere("after is given")
@@ -114,7 +115,7 @@ public final class DutySection {
      * Duty points as a build has them.
      *
      * @param duties as the build it stands on has them
-     * @param build  whose control does something otherwise at some of them
+     * @param build  whose engine or control does something otherwise at some of them
      */
     public static List<DutyPoint> withControl(List<DutyPoint> duties, Attributes file, Attributes build, Parts parts) {
         Map<String, Attributes> others = build.groups("duty");
@@ -126,7 +127,9 @@ public final class DutySection {
 
     private static DutyPoint controlled(DutyPoint duty, Attributes other) {
         return duty.with(
-                other.wordIf("lockup").map(DutySection::lockup).orElse(duty.lockup()), other.numbers("commands"));
+                        other.wordIf("lockup").map(DutySection::lockup).orElse(duty.lockup()),
+                        other.numbers("commands"))
+                .withTorque(other.numberIf("engine-torque").orElse(duty.engineTorque()));
     }
 
     private static Setting.Lockup lockup(String word) {

@@ -17,7 +17,7 @@ public enum Names {
     PUMP_INLET("pump-inlet"),
     BUSHING("bushing"),
     BUILD("build"),
-    DUTY("duty point"),
+    DUTY("driving condition"),
     MEMBER("member of the gear train");
 
     private final String word;

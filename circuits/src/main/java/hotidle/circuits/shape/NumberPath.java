@@ -59,6 +59,16 @@ public record NumberPath(List<String> steps, Key key) {
         return String.join(".", steps);
     }
 
+    /** What it is a quantity of; a size is a length. */
+    public Dimension dimension() {
+        return key.type() instanceof Type.Dimensioned quantity ? quantity.dimension() : Dimension.LENGTH;
+    }
+
+    /** Its value [SI]; of a size the one in use. */
+    public double value(Attributes given) {
+        return holder(given).number(key.name());
+    }
+
     /**
      * Puts another value there. One outside its bounds is told and taken away, as if it had been read.
      *
@@ -80,10 +90,9 @@ public record NumberPath(List<String> steps, Key key) {
 
     /** Whether a value is good when written out; if not, the problems say why. */
     private boolean readable(double value, Attributes holder, Problems problems) {
-        Dimension dimension = key.type() instanceof Type.Dimensioned quantity ? quantity.dimension() : Dimension.LENGTH;
-        Value text = new Value.Text(Units.inSi(value, dimension), Place.START);
+        Value text = new Value.Text(Units.inSi(value, dimension()), Place.START);
         return new AmountReader(problems)
-                .quantity(key, key.name(), holder, text, dimension)
+                .quantity(key, key.name(), holder, text, dimension())
                 .isPresent();
     }
 

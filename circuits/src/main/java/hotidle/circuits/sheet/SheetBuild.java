@@ -9,10 +9,15 @@ import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Puts the build that a sheet makes in front of those of a file. It stands on the file as written: what is blank is new. */
 public final class SheetBuild {
+
+    /** In the reason of a change that stands for several readings, before the size that it puts in their place. */
+    public static final String REDUCED = "leak as much as ";
 
     private SheetBuild() {}
 
@@ -39,8 +44,9 @@ public final class SheetBuild {
         int source = problems.source(sheet.fileName(), sheet.text());
         Place top = new Place(1, 1, 1, source);
         Value.Entries parts = entries(file, "parts", top);
-        SheetReader reader = new SheetReader(
-                problems, source, parts.keys(), part -> parts.entry(part).map(entry -> sizes(entry.value())));
+        Map<String, Map<String, SizeAsNew>> sizes = new LinkedHashMap<>();
+        parts.entries().forEach(part -> sizes.put(part.key(), sizes(part.value())));
+        SheetReader reader = new SheetReader(problems, source, sizes);
         List<Value.Entry> changes = reader.read(sheet.text());
         Value.Entries builds = entries(file, "builds", top);
         String name = name(sheet);
@@ -75,8 +81,8 @@ public final class SheetBuild {
                 : new Value.Entries(List.of(), otherwise);
     }
 
-    private static List<String> sizes(Value part) {
-        List<String> found = new ArrayList<>();
+    private static Map<String, SizeAsNew> sizes(Value part) {
+        Map<String, SizeAsNew> found = new LinkedHashMap<>();
         if (part instanceof Value.Entries keys
                 && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text kind) {
             Kinds.of(kind.text()).ifPresent(known -> sizes(known.shape(), keys, "", found));
@@ -84,12 +90,12 @@ public final class SheetBuild {
         return found;
     }
 
-    private static void sizes(Shape shape, Value.Entries keys, String path, List<String> found) {
+    private static void sizes(Shape shape, Value.Entries keys, String path, Map<String, SizeAsNew> found) {
         for (Key key : shape.keys()) {
             Value value = keys.entry(key.name()).map(Value.Entry::value).orElse(null);
             String here = path + key.name();
-            if (key.type() instanceof Type.Wearing) {
-                found.add(here);
+            if (key.type() instanceof Type.Wearing wearing) {
+                found.put(here, SizeAsNew.of(wearing, value));
             } else if (key.type() instanceof Type.OneGroup group && value instanceof Value.Entries inner) {
                 sizes(group.shape(), inner, here + ".", found);
             } else if (key.type() instanceof Type.NamedGroups groups && value instanceof Value.Entries named) {

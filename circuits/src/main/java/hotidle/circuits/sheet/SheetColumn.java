@@ -10,6 +10,7 @@ enum SheetColumn {
     PART("part"),
     SIZE("size"),
     WHAT("what it is"),
+    HOW("where to measure"),
     NEW_BORE("new bore"),
     BORE_LIMIT("bore limit"),
     NEW_VALVE("new valve"),

@@ -7,14 +7,10 @@ import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -24,31 +20,25 @@ import org.apache.commons.csv.CSVRecord;
  * Reads a filled sheet into changes of a build. Columns are told by their heads and may stand in any order; they are parted by
  * commas, semicolons or tabs; numbers have a point or a comma; the unit stands in the row, or behind the number in its cell.
  */
-public final class SheetReader {
-
-    private static final Pattern NUMBER = Pattern.compile("([+-]?\\d{0,9}[.,]?\\d{1,9})\\s*(\\p{L}*)");
-    private static final List<String> UNITS = List.of("mm", "in", "thou", "um", "cm");
+final class SheetReader {
 
     private final Problems problems;
     private final int source;
-    private final Function<String, Optional<List<String>>> sizesOf;
-    private final List<String> parts;
-    private final List<Value.Entry> changes = new ArrayList<>();
+    private final Map<String, Map<String, SizeAsNew>> sizesOf;
+    private final FitReader fits;
     private final Map<SheetColumn, Integer> columns = new EnumMap<>(SheetColumn.class);
 
     /**
      * A reader.
      *
      * @param source  of the sheet among the files of this reading
-     * @param parts   names of all parts
-     * @param sizesOf paths of the sizes that wear of a part
+     * @param sizesOf sizes that wear of all parts, by part and path of the key
      */
-    public SheetReader(
-            Problems problems, int source, List<String> parts, Function<String, Optional<List<String>>> sizesOf) {
+    SheetReader(Problems problems, int source, Map<String, Map<String, SizeAsNew>> sizesOf) {
         this.problems = problems;
         this.source = source;
-        this.parts = parts;
         this.sizesOf = sizesOf;
+        fits = new FitReader(problems, sizesOf);
     }
 
     /** The changes that a sheet makes, each {@code part.size: {to: value, because: who measured}}. */
@@ -71,7 +61,7 @@ public final class SheetReader {
             problems.error(
                     at(1, 1, 1), ProblemCode.SHEET_NOT_READ, "the sheet cannot be read", broken.getMessage(), mend);
         }
-        return changes;
+        return fits.changes();
     }
 
     private Place at(int line, int column, int width) {
@@ -180,7 +170,7 @@ public final class SheetReader {
                     mend);
             return;
         }
-        Optional<List<String>> sizes = sizesOf.apply(part);
+        Optional<Map<String, SizeAsNew>> sizes = Optional.ofNullable(sizesOf.get(part));
         if (sizes.isEmpty()) {
             String message = "the sheet has a part '" + part + "', which the circuit does not have";
             problems.error(
@@ -188,99 +178,22 @@ public final class SheetReader {
                     ProblemCode.SHEET_OF_UNKNOWN_PART,
                     message,
                     "",
-                    Nearest.mend(part, parts));
+                    Nearest.mend(part, sizesOf.keySet()));
             return;
         }
         String size = text(row, SheetColumn.SIZE);
-        if (!sizes.get().contains(size)) {
+        if (!sizes.get().containsKey(size)) {
             String message = "the sheet has a size '" + size + "', which " + part + " does not have";
             problems.error(
                     place(cells, SheetColumn.SIZE),
                     ProblemCode.SHEET_OF_UNKNOWN_SIZE,
                     message,
                     "",
-                    Nearest.mend(size, sizes.get()));
+                    Nearest.mend(size, sizes.get().keySet()));
             return;
         }
-        measured(row, cells, SheetRow.of(part, size, sizes.get()));
-    }
-
-    private void measured(CSVRecord row, Cells cells, SheetRow fit) {
-        SheetColumn outer = fit.isBore() ? SheetColumn.BORE : SheetColumn.GAP;
-        change(row, cells, outer, fit.part(), fit.outer());
-        fit.inner().ifPresent(inner -> change(row, cells, SheetColumn.VALVE, fit.part(), inner));
-        Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
-                .filter(column -> column != outer
-                        && !(column == SheetColumn.VALVE && fit.inner().isPresent()))
-                .filter(column -> !text(row, column).isEmpty())
-                .forEach(column -> problems.error(
-                        place(cells, column),
-                        ProblemCode.CELL_IN_WRONG_COLUMN,
-                        "the sheet has a " + column.title() + " for " + fit.part() + "." + fit.outer(),
-                        "this row is filled in under '" + outer.title() + "'",
-                        "move it there"));
-    }
-
-    private void change(CSVRecord row, Cells cells, SheetColumn column, String part, String size) {
-        String cell = text(row, column);
-        if (cell.isEmpty()) {
-            return;
-        }
-        Place place = place(cells, column);
-        String target = part + "." + size;
-        Matcher number = NUMBER.matcher(cell);
-        if (!number.matches()) {
-            String mend = "write a number, such as 14.058 or 14,058; leave the cell empty where nothing was measured";
-            problems.error(
-                    place,
-                    ProblemCode.CELL_IS_NO_NUMBER,
-                    "the sheet has '" + cell + "' for " + target + ", which is no number",
-                    "",
-                    mend);
-            return;
-        }
-        String unit = number.group(2).isEmpty() ? text(row, SheetColumn.UNIT) : number.group(2);
-        if (unit.equals("\"") || unit.equalsIgnoreCase("inch")) {
-            unit = "in";
-        }
-        if (!UNITS.contains(unit.toLowerCase(java.util.Locale.ROOT))) {
-            String message = unit.isEmpty()
-                    ? "the sheet has no unit for " + target
-                    : "the sheet has the unit '" + unit + "' for " + target + ", which is none of length";
-            problems.error(
-                    place(cells, SheetColumn.UNIT),
-                    ProblemCode.SHEET_WITHOUT_UNIT,
-                    message,
-                    "",
-                    "write one of " + String.join(", ", UNITS));
-            return;
-        }
-        if (changes.stream().anyMatch(before -> before.key().equals(target))) {
-            problems.error(
-                    place,
-                    ProblemCode.MEASURED_TWICE,
-                    "the sheet has " + target + " twice",
-                    "",
-                    "leave one of the two rows empty");
-            return;
-        }
-        String value = number.group(1).replace(',', '.') + " " + unit.toLowerCase(java.util.Locale.ROOT);
-        changes.add(new Value.Entry(
-                target,
-                place,
-                new Value.Entries(
-                        List.of(
-                                new Value.Entry("to", place, new Value.Text(value, place)),
-                                new Value.Entry("because", place, new Value.Text(because(row), place))),
-                        place)));
-    }
-
-    private String because(CSVRecord row) {
-        StringBuilder text = new StringBuilder("measured");
-        String by = text(row, SheetColumn.BY);
-        String gauge = text(row, SheetColumn.GAUGE);
-        String note = text(row, SheetColumn.NOTE);
-        text.append(by.isEmpty() ? "" : " by " + by).append(gauge.isEmpty() ? "" : " with " + gauge);
-        return text.append(note.isEmpty() ? "" : ": " + note).toString();
+        fits.read(
+                new FilledRow(column -> text(row, column), column -> place(cells, column)),
+                SheetRow.of(part, size, List.copyOf(sizes.get().keySet())));
     }
 }

@@ -46,8 +46,9 @@ public final class SheetWriter {
      * @param key   path of its key
      * @param fresh new
      * @param limit wear limit, where one is written
+     * @param how   where and with what it is measured; may be empty
      */
-    public record SheetSize(String part, String key, double fresh, OptionalDouble limit) {}
+    public record SheetSize(String part, String key, double fresh, OptionalDouble limit, String how) {}
 
     /** Signs with which a spreadsheet would take a cell for a formula. */
     private static final String FORMULA = "=+-@\t\r";
@@ -94,6 +95,7 @@ public final class SheetWriter {
         cells.put(SheetColumn.WHAT, about);
         cells.put(SheetColumn.GIVEN_IN, unit.word);
         SheetSize outer = size(sizes, fit.part(), fit.outer());
+        cells.put(SheetColumn.HOW, how(sizes, fit, outer));
         cells.put(fit.isBore() ? SheetColumn.NEW_BORE : SheetColumn.NEW_GAP, unit.write(outer.fresh()));
         cells.put(fit.isBore() ? SheetColumn.BORE_LIMIT : SheetColumn.GAP_LIMIT, limit(outer.limit(), unit));
         fit.inner().ifPresent(inner -> {
@@ -104,6 +106,19 @@ public final class SheetWriter {
         List<String> row = new ArrayList<>();
         Stream.of(SheetColumn.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
         return row;
+    }
+
+    /** Of a bore and what runs in it both, each by its name. */
+    private static String how(List<SheetSize> sizes, SheetRow fit, SheetSize outer) {
+        return fit.inner()
+                .map(inner -> size(sizes, fit.part(), inner))
+                .filter(inner -> !inner.how().isEmpty())
+                .map(inner -> name(outer) + ": " + outer.how() + "; " + name(inner) + ": " + inner.how())
+                .orElse(outer.how());
+    }
+
+    private static String name(SheetSize size) {
+        return size.key().substring(size.key().lastIndexOf('.') + 1);
     }
 
     private static String limit(OptionalDouble limit, LengthUnit unit) {

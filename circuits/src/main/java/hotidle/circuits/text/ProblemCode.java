@@ -240,5 +240,11 @@ public enum ProblemCode {
     TOO_MANY_CELLS,
     CELL_IN_WRONG_COLUMN,
     CELL_IS_NO_NUMBER,
-    MEASURED_TWICE
+    MEASURED_TWICE,
+    /** A measured size of which the same number in another unit, or with its point elsewhere, would fit. */
+    SIZE_SLIPPED,
+    SIZE_OF_ANOTHER_FIT,
+    BORE_AND_VALVE_SWAPPED,
+    FAR_PAST_LIMIT,
+    READING_WITHOUT_CLEARANCE
 }

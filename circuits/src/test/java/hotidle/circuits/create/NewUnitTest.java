@@ -125,6 +125,16 @@ class NewUnitTest {
         assertTrue(line(five) > 0);
     }
 
+    /** Cruising in sixth becomes cruising in the highest range that is left, climbing in third the next lower one. */
+    @Test
+    void whatWasDrivenInARangeThatIsGoneIsDrivenInTheNextLowerOne() {
+        Transmission four = sound(made("vane-six", ranges("reverse", "first", "second", "fourth")))
+                .unit();
+        assertEquals("fourth", four.duty("road-cruise").orElseThrow().range());
+        assertEquals("second", four.duty("climbing").orElseThrow().range());
+        assertEquals("first", four.duty("hot-idle").orElseThrow().range());
+    }
+
     private static UnitAnswers ranges(String... kept) {
         return new UnitAnswers(
                 OptionalDouble.empty(),

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a circuit without faults holds, and what it leaves to the program.
@@ -56,6 +57,9 @@ public record CheckAnswer(
     /** Sizes past their limit that the first screen names (chosen). */
     private static final int MOST_PAST = 12;
 
+    /** Sizes with several readings that it names (chosen). */
+    private static final int MOST_REDUCED = 4;
+
     /** Without sizes and values left to the program. */
     private String head(boolean all) {
         StringBuilder text = new StringBuilder();
@@ -63,6 +67,7 @@ public record CheckAnswer(
         text.append(oil(circuit.unit().oil(), units)).append('\n');
         displacements().ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         sheet().ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+        reduced(all).forEach(line -> text.append(Wrap.lines(line, "", "  ")));
         List<String> assumed = circuit.unit().assumed();
         if (!assumed.isEmpty()) {
             text.append(Wrap.lines(AssumedPhrase.counted(assumed, all), "", "  "));
@@ -116,6 +121,17 @@ public record CheckAnswer(
         return circuit.sheet()
                 .map(build -> SheetPhrase.filled(
                         build, circuit.measured(build), circuit.sizes().size()));
+    }
+
+    /** Sizes with several readings; on the first screen the first of them. */
+    private List<String> reduced(boolean all) {
+        List<String> each = circuit.reduced();
+        return all || each.size() <= MOST_REDUCED
+                ? each
+                : Stream.concat(
+                                each.stream().limit(MOST_REDUCED),
+                                Stream.of(MorePhrase.lines(each.size() - MOST_REDUCED, "such size")))
+                        .toList();
     }
 
     private String eachDefault() {

@@ -146,7 +146,7 @@ public record CompareAnswer(
     private String heading(DutyPoint duty, String name) {
         double sump = duty.temperatures().get("sump");
         return commanded()
-                ? DutyPhrase.commanded(units, name, duty.speed(), duty.range(), lockup(duty), sump, duty.engineTorque())
+                ? DutyPhrase.commanded(units, name, duty.speed(), duty.range(), lockup(duty), sump, torque(duty))
                 : DutyPhrase.uncommanded(units, name, duty.speed(), duty.range(), sump);
     }
 
@@ -155,6 +155,18 @@ public record CompareAnswer(
         boolean same = comparison.units().stream()
                 .allMatch(unit -> unit.duty(duty.name()).orElseThrow().lockup() == duty.lockup());
         return same ? LockupPhrase.of(duty.lockup()) : DutyPhrase.LOCKUP_AS_BUILT;
+    }
+
+    /** The engine's torque, of each build where they differ in it. */
+    private String torque(DutyPoint duty) {
+        Map<String, Double> torques = new LinkedHashMap<>();
+        comparison
+                .units()
+                .forEach(unit -> torques.put(
+                        unit.build(), unit.duty(duty.name()).orElseThrow().engineTorque()));
+        return torques.values().stream().distinct().count() == 1
+                ? Quantity.TORQUE.with(units, duty.engineTorque())
+                : DutyPhrase.torques(units, torques);
     }
 
     private TextTable table(DutyPoint duty, List<CompareRow> rows) {

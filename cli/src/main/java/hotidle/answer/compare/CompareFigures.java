@@ -22,7 +22,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
      *
      * @param label  what it is called
      * @param unit   may be empty
-     * @param across what is added to its label where there is room: that it is the worst of all driving conditions
+     * @param across what is added to its label where there is room: of what it is the worst
      * @param text   what it is of a build
      */
     record Figure(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
@@ -52,7 +52,8 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         }
         all.add(new Figure(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
         if (any.roles().hub().isPresent()) {
-            all.add(new Figure(CompareScreenPhrase.FILM, unit(Quantity.FILM), known(this::film)));
+            all.add(new Figure(
+                    CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
         all.add(new Figure(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
         all.add(new Figure(CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));

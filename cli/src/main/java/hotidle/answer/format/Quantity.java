@@ -16,6 +16,10 @@ public enum Quantity {
     FILM(Dimension.LENGTH, "thou", 3, "um", 1, "m", 8),
     TRAVEL(Dimension.LENGTH, "in", 4, "mm", 2, "m", 6),
     SIZE(Dimension.LENGTH, "in", 4, "mm", 3, "m", 7),
+    /** A bore or a clearance among others, fine enough that a bore and its limit never look the same. */
+    FIT(Dimension.LENGTH, "in", 5, "mm", 4, "m", 7),
+    /** Of a piston, which a calliper measures. */
+    PISTON_AREA(Dimension.AREA, "in2", 2, "cm2", 1, "m2", 6),
     AREA(Dimension.AREA, "in2", 5, "mm2", 2, "m2", 9),
     FORCE(Dimension.FORCE, "lbf", 0, "N", 0, "N", 0),
     SPRING_FORCE(Dimension.FORCE, "lbf", 1, "N", 0, "N", 2),

@@ -38,7 +38,14 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         screen.add(HeatPhrase.SETTLES).add(temperatures().fitted(Wrap.WIDTH));
         List<String> said = sentences(false);
         said.forEach(sentence -> screen.addWhereRoom(Wrap.lines(sentence, "", "  ")));
-        shown(false).forEach(duty -> screen.addWhereRoom(heat(duty, false).fitted(Wrap.WIDTH)));
+        shown(false)
+                .forEach(duty -> screen.addWhereRoom(Wrap.lines(
+                                HeatPhrase.most(
+                                        duties().get(duty),
+                                        study.builds().get(0).unit().build()),
+                                "",
+                                "  ")
+                        + heat(duty, false).fitted(Wrap.WIDTH)));
         return screen.text();
     }
 
@@ -121,8 +128,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     }
 
     private TextTable heat(int duty, boolean full) {
-        List<String> head = new ArrayList<>(
-                List.of(duties().get(duty) + ", " + Quantity.HEAT.in(units).unit()));
+        List<String> head = new ArrayList<>(List.of(HeatPhrase.at(units, duties().get(duty))));
         study.builds().forEach(build -> head.add(build.unit().build()));
         TextTable table = new TextTable(head);
         if (full) {

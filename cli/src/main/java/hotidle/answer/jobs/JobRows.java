@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 /** What jobs win back, as rows. */
 record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
 
-    /** For readers: the best jobs, at most so many, each alone, and all of them. */
+    /** For readers: the best jobs, at most so many, each alone, those recommended together, and all of them. */
     TextTable shown(int most) {
         JobStudy study = answer.study();
         TextTable table = new TextTable(head(
@@ -27,6 +27,11 @@ record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
         study.alone().stream()
                 .limit(most)
                 .forEach(state -> table.add(shown(state.jobs().get(0).name(), state)));
+        study.done()
+                .filter(state -> state.jobs().size() > 1
+                        && state.jobs().size() < answer.shop().jobs().size())
+                .ifPresent(state ->
+                        table.add(shown(JobPhrase.recommended(state.jobs().size()), state)));
         study.all().ifPresent(state -> table.add(shown(JobPhrase.ALL, state)));
         return table;
     }
@@ -78,6 +83,7 @@ record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
         table.add(row("before", study.before()));
         study.alone().forEach(state -> table.add(row("alone", state)));
         study.all().ifPresent(state -> table.add(row("all", state)));
+        study.done().ifPresent(state -> table.add(row("done", state)));
         study.chosen().ifPresent(set -> table.add(row("chosen", set)));
         study.equal().forEach(set -> table.add(row("equal", set)));
         study.fewest().ifPresent(set -> table.add(row("fewest", set)));

@@ -37,8 +37,8 @@ public record JobsAnswer(
     /** Jobs that the first screen lists at most (chosen). */
     private static final int MOST = 9;
 
-    /** Lines of the table beside its jobs: a blank one, head and rule, as it is, all of them, and what is left out. */
-    private static final int AROUND = 6;
+    /** Lines of the table beside its jobs: a blank one, head and rule, as it is, the set, all of them, and what is left out. */
+    private static final int AROUND = 7;
 
     @Override
     public String screen() {

@@ -4,6 +4,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.FatePhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.NoStallPhrase;
@@ -14,8 +15,10 @@ import hotidle.study.LeakStudy;
 import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import hotidle.transmission.Transmission;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
 
 /**
  * The first screen: what to do, how much is lost, what loses most and the order.
@@ -31,7 +34,7 @@ record LeaksScreen(
         LeakStudy.Found found) {
 
     /** Rows of a short table, at most (chosen). */
-    private static final int MOST_ROWS = 8;
+    private static final int MOST_ROWS = 10;
 
     /** Lines of the screen that a short table has beside its rows: a blank one before, its head and rule. */
     private static final int HEAD = 3;
@@ -63,20 +66,42 @@ record LeaksScreen(
         return most(each).aligned() + "\n" + order(each).aligned();
     }
 
+    /** What loses most, what all others lose, and what becomes of the rest: together all that the pump displaces. */
     private TextTable most(int rows) {
         OilBudget budget = found.budget();
         TextTable table = new TextTable(
                 List.of(OilLostPhrase.MOST, Quantity.FLOW.in(units).unit(), "share"));
-        budget.paths().stream()
-                .filter(path ->
-                        path.flow() > 0 && (path.fate() == OilBudget.Fate.SLIP || path.fate() == OilBudget.Fate.LEAK))
+        List<OilBudget.Path> lost = budget.paths().stream()
+                .filter(path -> path.fate() == OilBudget.Fate.SLIP || path.fate() == OilBudget.Fate.LEAK)
                 .sorted(Comparator.comparingDouble(path -> -path.flow()))
-                .limit(rows)
-                .forEach(path -> table.add(List.of(
-                        path.key(),
-                        Quantity.FLOW.number(units, path.flow()),
-                        Math.round(100 * path.flow() / budget.displaced()) + " %")));
+                .toList();
+        List<OilBudget.Fate> others = Arrays.stream(OilBudget.Fate.values())
+                .filter(fate -> fate != OilBudget.Fate.SLIP && fate != OilBudget.Fate.LEAK && budget.flow(fate) != 0)
+                .toList();
+        int back = lost.stream().anyMatch(path -> path.flow() < 0) ? 1 : 0;
+        int named = Math.min(lost.size(), Math.max(1, rows - others.size() - 1 - back));
+        lost.subList(0, named).forEach(path -> row(table, path.key(), path.flow()));
+        List<OilBudget.Path> less = lost.subList(named, lost.size());
+        together(table, less.stream().filter(path -> path.flow() > 0).toList(), OilLostPhrase::less);
+        together(table, less.stream().filter(path -> path.flow() < 0).toList(), OilLostPhrase::back);
+        others.forEach(fate -> row(table, FatePhrase.brief(fate), budget.flow(fate)));
         return table;
+    }
+
+    private void together(TextTable table, List<OilBudget.Path> paths, IntFunction<String> what) {
+        if (!paths.isEmpty()) {
+            row(
+                    table,
+                    what.apply(paths.size()),
+                    paths.stream().mapToDouble(OilBudget.Path::flow).sum());
+        }
+    }
+
+    private void row(TextTable table, String what, double flow) {
+        table.add(List.of(
+                what,
+                Quantity.FLOW.number(units, flow),
+                Math.round(100 * flow / found.budget().displaced()) + " %"));
     }
 
     private TextTable order(int rows) {

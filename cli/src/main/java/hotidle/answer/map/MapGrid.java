@@ -37,9 +37,12 @@ record MapGrid(WindowMap map) {
         return LimitPhrase.at(key.kind(), key.part(), key.duty());
     }
 
+    /** Areas up to here are told to the last digit (chosen): a square centimetre [m²]. */
+    private static final double LARGE = 1e-4;
+
     Quantity quantity() {
         if (map.axis().dimension().kind() == WearSize.SizeKind.AREA) {
-            return Quantity.AREA;
+            return map.values().get(map.values().size() - 1) > LARGE ? Quantity.PISTON_AREA : Quantity.AREA;
         }
         return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;
     }

@@ -87,7 +87,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
         String text = sizes.table(true).aligned();
         boolean fits = text.lines().allMatch(line -> line.length() <= Wrap.WIDTH);
         int more = sizes.more();
-        String shown = fits ? text : sizes.table(false).aligned();
+        String shown = fits ? text : sizes.table(false).fitted(Wrap.WIDTH);
         return shown
                 + (shown.contains(MapPhrase.ASSUMED_MARK) ? MapPhrase.ASSUMED_NOTE + "\n" : "")
                 + (more == 0 ? "" : MapPhrase.moreSizes(more) + "\n");

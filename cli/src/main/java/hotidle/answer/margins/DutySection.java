@@ -52,7 +52,7 @@ record DutySection(Quantity.UnitSystem units, Judgement judged, boolean many) {
                         duty.range(),
                         LockupPhrase.of(duty.lockup()),
                         duty.temperatures().get("sump"),
-                        duty.engineTorque())
+                        Quantity.TORQUE.with(units, duty.engineTorque()))
                 + figures.map(known -> DutyPhrase.line(units, known.line(), known.set()))
                         .orElse("");
     }

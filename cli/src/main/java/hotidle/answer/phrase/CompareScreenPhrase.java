@@ -22,6 +22,9 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     /** Behind what is the worst of all driving conditions. */
     public static final String ANYWHERE = ", anywhere";
 
+    /** Behind what is the worst of all engine speeds searched, at the condition that is shown. */
+    public static final String ANY_SPEED = ", any speed";
+
     public static final String BUILD = "build";
 
     public static final String CLUTCH_PLACE = "Weakest clutch";

@@ -25,6 +25,17 @@ public final class HeatPhrase {
             "Where a limit is named no steady temperature lies below it. The time counts from cold, or from the driving condition that"
                     + " it follows; nothing is judged there.";
 
+    /** Why the heat of one driving condition is shown. */
+    public static String most(String duty, String build) {
+        return "Of the driving conditions that last, " + duty + " makes most heat in " + build
+                + "; it comes from (and goes):";
+    }
+
+    /** Above the heat of a driving condition. */
+    public static String at(UnitSystem units, String duty) {
+        return duty + ", " + Quantity.HEAT.in(units).unit();
+    }
+
     /** Sources and sinks of one sort taken together. */
     public enum Sum {
         OIL("pump, oil on its way, film"),

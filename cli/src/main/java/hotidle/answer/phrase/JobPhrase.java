@@ -19,6 +19,11 @@ public record JobPhrase(Quantity.UnitSystem units) {
     /** In place of jobs where all are done. */
     public static final String ALL = "all of them";
 
+    /** In place of the jobs that are recommended together. */
+    public static String recommended(int jobs) {
+        return "these " + jobs + " together";
+    }
+
     /** Beside a number of failing limits where a state was not found. */
     public static final String MORE_NOT_KNOWN = " + not known";
 

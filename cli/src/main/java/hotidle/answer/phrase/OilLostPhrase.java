@@ -23,6 +23,10 @@ public final class OilLostPhrase {
     public static String smaller(int paths) {
         return CountPhrase.of(paths, "smaller one");
     }
+    /** Fits past which oil comes back, together. */
+    public static String back(int paths) {
+        return paths + (paths == 1 ? " that brings oil back" : " that bring oil back");
+    }
 
     private static final String ENDS =
             "Oil is counted once, where it ends: what has passed converter and cooler under the lubrication, what comes past the"

@@ -16,9 +16,10 @@ public record SweepPhrase(Quantity.UnitSystem units) {
     /** The line over the speeds at which they do not. */
     public static final String DIFFER = "rising and falling sweeps differ (two steady states):";
 
-    /** What was swept, with the sump's temperature [K]. */
-    public String heading(String circuit, String build, String duty, String range, double sump) {
-        return circuit + ", " + build + ", " + duty(duty, range, sump);
+    /** What was swept, with the driving condition's own speed [rev/s], 0 where it has none, and the sump's temperature [K]. */
+    public String heading(String circuit, String build, String duty, double speed, String range, double sump) {
+        return circuit + ", " + build + ", "
+                + duty(speed > 0 ? duty + " (" + Quantity.SPEED.with(units, speed) + ")" : duty, range, sump);
     }
 
     /** A duty in a range, with the sump's temperature [K]. */
@@ -28,7 +29,7 @@ public record SweepPhrase(Quantity.UnitSystem units) {
 
     /** Speeds at which the regulator begins to do something, each as {@link OnsetPhrase#from} says it. */
     public static String crossings(String onset, List<String> others) {
-        return "holds from: " + onset
+        return "line holds from: " + onset
                 + String.join("", others.stream().map(one -> "; " + one).toList());
     }
 

@@ -14,6 +14,14 @@ public final class WearLimitPhrase {
     /** Above the tightest fits. */
     public static final String TIGHTEST = "tightest, each alone";
 
+    /** Heads of the columns of one build: lengths with their unit behind. */
+    public static final String AS_IT_IS = "as it is";
+
+    public static final String LEFT = "left";
+    public static final String GONE_AT = "gone at";
+    public static final String WRITTEN = "limit in file";
+    public static final String THEN_FAILS = "then fails";
+
     /** Above what is left in a build. */
     public static String leftOf(String build) {
         return "left in " + build;

@@ -9,6 +9,7 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.HeadroomPhrase;
 import hotidle.answer.phrase.MorePhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.SensitivityPhrase;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
@@ -23,8 +24,10 @@ import java.util.Optional;
  * @param circuit its name
  * @param about   what its file says of it; may be empty
  * @param builds  slopes of each
+ * @param lowAtIdle names of the builds that do not hold their line at idle
  */
-public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, String about, List<Slopes> builds)
+public record SensitivityAnswer(
+        Quantity.UnitSystem units, String circuit, String about, List<Slopes> builds, List<String> lowAtIdle)
         implements Answer {
 
     /** The slopes of one build. */
@@ -32,11 +35,12 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
 
     public SensitivityAnswer {
         builds = List.copyOf(builds);
+        lowAtIdle = List.copyOf(lowAtIdle);
     }
 
     @Override
     public String screen() {
-        FirstScreen screen = new FirstScreen(Caution.LINE);
+        FirstScreen screen = new FirstScreen(NoStallPhrase.of(lowAtIdle) + Caution.LINE);
         screen.add(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         for (int i = 0; i < builds.size(); i++) {
             int left = builds.size() - i;
@@ -75,7 +79,7 @@ public record SensitivityAnswer(Quantity.UnitSystem units, String circuit, Strin
     @Override
     public String full() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
-        text.append("\n").append(Caution.WHOLE).append("\n");
+        text.append("\n").append(Caution.WHOLE).append("\n").append(NoStallPhrase.of(lowAtIdle));
         builds.forEach(one -> text.append("\n").append(ranking(one.build(), one.found())));
         return text.append("\n")
                 .append(Wrap.lines(SensitivityPhrase.LEGEND, "", ""))

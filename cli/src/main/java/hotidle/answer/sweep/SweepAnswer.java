@@ -1,17 +1,15 @@
 package hotidle.answer.sweep;
 
 import hotidle.answer.Answer;
-import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.LeftOutPhrase;
-import hotidle.answer.phrase.OnsetPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
-import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.FigureChart;
 import hotidle.plots.Picture;
@@ -19,10 +17,8 @@ import hotidle.plots.SpeedChart;
 import hotidle.study.FrictionBands;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -33,17 +29,20 @@ import java.util.stream.Stream;
  * @param bands     the friction bands of the states shown
  * @param warm      whether several temperatures were asked for
  * @param units     in which it is shown
+ * @param lowAtIdle names of the builds that do not hold their line at idle
  */
 public record SweepAnswer(
         DescribedCircuit described,
         List<SpeedSweep> sweeps,
         FrictionBands bands,
         boolean warm,
-        Quantity.UnitSystem units)
+        Quantity.UnitSystem units,
+        List<String> lowAtIdle)
         implements Answer {
 
     public SweepAnswer {
         sweeps = List.copyOf(sweeps);
+        lowAtIdle = List.copyOf(lowAtIdle);
     }
 
     /** What was asked for beyond what the circuit or its oil is good for, a line each. */
@@ -53,69 +52,7 @@ public record SweepAnswer(
 
     @Override
     public String screen() {
-        boolean commanded = sweeps.get(0).unit().commanded().isPresent();
-        FirstScreen screen = new FirstScreen(Caution.of(commanded, false));
-        for (int i = 0; i < sweeps.size(); i++) {
-            int left = sweeps.size() - i;
-            SweepScreen one = new SweepScreen(sweeps.get(i), bands, units);
-            if (screen.room() / left < SweepScreen.LEAST) {
-                rest(screen, sweeps.subList(i, sweeps.size()));
-                break;
-            }
-            screen.add(head(sweeps.get(i)));
-            one.fails().forEach(line -> screen.add(Wrap.lines(line, "  ", "    ")));
-            screen.add(one.table((screen.room() - heads(sweeps.subList(i + 1, sweeps.size()))) / left));
-        }
-        return screen.text();
-    }
-
-    /** Lines that stand over the tables of some sweeps. */
-    private int heads(List<SpeedSweep> some) {
-        return some.stream()
-                .mapToInt(sweep -> (int) head(sweep).lines().count()
-                        + new SweepScreen(sweep, bands, units)
-                                .fails().stream()
-                                        .mapToInt(line -> (int) Wrap.lines(line, "  ", "    ")
-                                                .lines()
-                                                .count())
-                                        .sum())
-                .sum();
-    }
-
-    /** Sweeps without room for a table: their heads, or a count; those of which something fails come first. */
-    private void rest(FirstScreen screen, List<SpeedSweep> rest) {
-        List<SpeedSweep> sorted = rest.stream()
-                .sorted(Comparator.comparing(
-                        sweep -> new SweepScreen(sweep, bands, units).fails().isEmpty()))
-                .toList();
-        for (int i = 0; i < sorted.size(); i++) {
-            List<String> fails = new SweepScreen(sorted.get(i), bands, units).fails();
-            StringBuilder text = new StringBuilder(head(sorted.get(i)));
-            fails.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));
-            if (screen.room() <= text.toString().lines().count()) {
-                long failing = sorted.subList(i, sorted.size()).stream()
-                        .filter(sweep ->
-                                !new SweepScreen(sweep, bands, units).fails().isEmpty())
-                        .count();
-                screen.add(SweepPhrase.more(sorted.size() - i, failing));
-                break;
-            }
-            screen.add(text.toString());
-        }
-    }
-
-    private String head(SpeedSweep sweep) {
-        return Wrap.lines(
-                        new SweepPhrase(units)
-                                .heading(
-                                        sweep.unit().circuit(),
-                                        sweep.unit().build(),
-                                        sweep.duty().name(),
-                                        sweep.duty().range(),
-                                        sump(sweep)),
-                        "",
-                        "  ")
-                + Wrap.lines(crossings(sweep), "", "  ");
+        return new SweepsScreen(sweeps, bands, units).text(lowAtIdle);
     }
 
     @Override
@@ -124,12 +61,13 @@ public record SweepAnswer(
         sweeps.forEach(sweep -> text.append(screen(sweep)).append("\n"));
         return text.append(Caution.whole(sweeps.get(0).unit().commanded().isPresent()))
                 .append("\n")
+                .append(NoStallPhrase.of(lowAtIdle))
                 .toString();
     }
 
     private String screen(SpeedSweep sweep) {
         SweepPhrase phrase = new SweepPhrase(units);
-        StringBuilder text = new StringBuilder(head(sweep));
+        StringBuilder text = new StringBuilder(new SweepHead(units).of(sweep));
         TextTable table = new TextTable(columns(sweep));
         rows(sweep).forEach(table::add);
         text.append(table.aligned());
@@ -142,26 +80,6 @@ public record SweepAnswer(
         return text.append(differences(sweep)).toString();
     }
 
-    private String crossings(SpeedSweep sweep) {
-        if (sweep.unit().commanded().isEmpty()) {
-            return SweepPhrase.UNCOMMANDED;
-        }
-        Roles roles = sweep.roles();
-        List<String> others = new ArrayList<>();
-        if (roles.secondary().isPresent()) {
-            others.add(SweepPhrase.unloads(from(sweep, sweep.unloading())));
-        }
-        if (roles.bypass().isPresent()) {
-            others.add(SweepPhrase.bypasses(from(sweep, sweep.bypassing())));
-        }
-        return SweepPhrase.crossings(from(sweep, sweep.onset()), others);
-    }
-
-    private String from(SpeedSweep sweep, OptionalDouble speed) {
-        return new OnsetPhrase(units)
-                .from(speed, sweep.rising().get(0).conditions().speed());
-    }
-
     private String differences(SpeedSweep sweep) {
         List<SpeedSweep.Hysteresis> differences = sweep.differences();
         SweepPhrase phrase = new SweepPhrase(units);
@@ -171,10 +89,6 @@ public record SweepAnswer(
                 ? Stream.of(SweepPhrase.AGREE)
                 : Stream.concat(Stream.of(SweepPhrase.DIFFER), each);
         return String.join("", lines.map(line -> line + "\n").toList());
-    }
-
-    private static double sump(SpeedSweep sweep) {
-        return sweep.duty().temperatures().get("sump");
     }
 
     private List<String> columns(SpeedSweep sweep) {
@@ -207,7 +121,9 @@ public record SweepAnswer(
         for (SpeedSweep sweep : sweeps) {
             for (List<String> figures : rows(sweep)) {
                 List<String> row = new ArrayList<>(List.of(
-                        sweep.unit().build(), sweep.duty().name(), Quantity.TEMPERATURE.number(units, sump(sweep))));
+                        sweep.unit().build(),
+                        sweep.duty().name(),
+                        Quantity.TEMPERATURE.number(units, SweepHead.sump(sweep))));
                 row.addAll(figures);
                 table.add(row);
             }

@@ -10,14 +10,16 @@ import hotidle.answer.phrase.SweepPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
-import hotidle.result.Outcome;
 import hotidle.study.FrictionBands;
+import hotidle.study.ShownState;
 import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One sweep on a first screen: what fails over speed, and as many of its speeds and columns as fit. */
 record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem units) {
@@ -63,44 +65,62 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
     }
 
     private List<Double> speeds(Predicate<Assessment> where) {
-        return sweep.assessed().stream()
+        return Stream.concat(
+                        sweep.assessed().stream(), sweep.lookedFor().stream().map(ShownState::assessed))
                 .flatMap(Optional::stream)
                 .filter(where)
                 .map(one -> one.state().conditions().speed())
+                .sorted()
                 .toList();
     }
 
     /** The table in so many lines: speeds evenly drawn, first and last among them. */
     String table(int lines) {
-        int all = sweep.shown().size();
+        List<ShownState> series = series();
         List<SweepColumns.Column> columns = fitting();
         int room = lines - head(columns);
-        if (room < Math.min(all, LEAST_ROWS)) {
-            return MorePhrase.speeds(0, all) + "\n";
+        if (room < Math.min(series.size(), LEAST_ROWS)) {
+            return MorePhrase.speeds(0, series.size()) + "\n";
         }
-        int rows = all <= room ? all : room - 1;
-        List<Integer> shown = all <= rows
-                ? IntStream.range(0, all).boxed().toList()
-                : IntStream.range(0, rows)
-                        .map(i -> (int) Math.round((double) i * (all - 1) / (rows - 1)))
-                        .distinct()
-                        .boxed()
-                        .toList();
-        TextTable table = table(columns, shown);
-        return table.fitted(Wrap.WIDTH) + (shown.size() < all ? MorePhrase.speeds(shown.size(), all) + "\n" : "");
+        List<ShownState> lookedFor = sweep.lookedFor();
+        int rows = room - lookedFor.size();
+        List<ShownState> drawn = series.size() <= rows ? series : evenly(series, rows - 1);
+        List<ShownState> shown = Stream.concat(drawn.stream(), lookedFor.stream())
+                .sorted(Comparator.comparingDouble(ShownState::speed))
+                .toList();
+        return table(columns, shown).fitted(Wrap.WIDTH)
+                + (drawn.size() < series.size() ? MorePhrase.speeds(drawn.size(), series.size()) + "\n" : "");
+    }
+
+    /** So many of the states, evenly drawn, the first and the last among them; of one alone the last. */
+    private static List<ShownState> evenly(List<ShownState> all, int rows) {
+        if (rows < 2) {
+            return all.subList(all.size() - Math.max(0, rows), all.size());
+        }
+        return IntStream.range(0, rows)
+                .map(i -> (int) Math.round((double) i * (all.size() - 1) / (rows - 1)))
+                .distinct()
+                .mapToObj(all::get)
+                .toList();
+    }
+
+    private List<ShownState> series() {
+        return IntStream.range(0, sweep.shown().size())
+                .mapToObj(i ->
+                        new ShownState(sweep.shown().get(i), sweep.assessed().get(i)))
+                .toList();
     }
 
     /** Lines over the rows, with all of them in it: how wide cells are decides how heads are broken. */
     private int head(List<SweepColumns.Column> columns) {
-        int all = sweep.shown().size();
-        List<Integer> rows = IntStream.range(0, all).boxed().toList();
-        return (int) table(columns, rows).fitted(Wrap.WIDTH).lines().count() - all;
+        List<ShownState> rows = series();
+        return (int) table(columns, rows).fitted(Wrap.WIDTH).lines().count() - rows.size();
     }
 
     /** The columns that fit side by side, those left out that say least. */
     private List<SweepColumns.Column> fitting() {
         List<SweepColumns.Column> columns = new ArrayList<>(SweepColumns.deciding(sweep, bands, units));
-        List<Integer> all = IntStream.range(0, sweep.shown().size()).boxed().toList();
+        List<ShownState> all = series();
         while (columns.size() > 1
                 && table(columns, all).fitted(Wrap.WIDTH).lines().anyMatch(line -> line.length() > Wrap.WIDTH)) {
             columns.remove(SweepColumns.least(columns));
@@ -108,17 +128,14 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
         return columns;
     }
 
-    private TextTable table(List<SweepColumns.Column> columns, List<Integer> rows) {
+    private TextTable table(List<SweepColumns.Column> columns, List<ShownState> rows) {
         List<String> head = new ArrayList<>(List.of("rpm"));
         columns.forEach(column -> head.add(column.head()));
         TextTable table = new TextTable(head);
-        for (int i : rows) {
-            Outcome outcome = sweep.shown().get(i);
-            Optional<Assessment> assessed = sweep.assessed().get(i);
-            List<String> row = new ArrayList<>(
-                    List.of(Quantity.SPEED.number(units, outcome.conditions().speed())));
-            columns.forEach(
-                    column -> row.add(assessed.map(one -> text(column, one)).orElse(UnsolvedPhrase.CELL)));
+        for (ShownState state : rows) {
+            List<String> row = new ArrayList<>(List.of(Quantity.SPEED.number(units, state.speed())));
+            columns.forEach(column ->
+                    row.add(state.assessed().map(one -> text(column, one)).orElse(UnsolvedPhrase.CELL)));
             table.add(row);
         }
         return table;

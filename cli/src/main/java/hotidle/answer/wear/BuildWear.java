@@ -62,7 +62,7 @@ public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing
                         ? WearLimitPhrase.NO_FIT_ALONE + "\n"
                         : FitRows.shown(found).aligned())
                 + (none.isEmpty() ? "" : Wrap.lines(WearLimitPhrase.noneOfThese(none), "", "  "))
-                + hub();
+                + hub(Quantity.UnitSystem.METRIC);
     }
 
     /** Said once, whatever the number of fits. */
@@ -72,11 +72,10 @@ public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing
     }
 
     /** What no film tells of the bushing's wear, and how tight the fits may be that feed its film. */
-    String hub() {
+    String hub(Quantity.UnitSystem units) {
         StringBuilder text = new StringBuilder();
         wear.fits().stream().filter(fit -> fit.published().isPresent()).forEach(fit -> {
-            String allowed = Quantity.SIZE.with(
-                    Quantity.UnitSystem.METRIC, fit.published().getAsDouble());
+            String allowed = Quantity.SIZE.with(units, fit.published().getAsDouble());
             String name = fit.dimension().name();
             text.append(Wrap.lines(
                     fit.moreGenerous()
@@ -90,8 +89,7 @@ public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing
                 .forEach(feed -> text.append(Wrap.lines(
                         WearLimitPhrase.leastFeed(
                                 feed.dimension().name(),
-                                Quantity.SIZE.with(
-                                        Quantity.UnitSystem.METRIC, feed.least().get()),
+                                Quantity.SIZE.with(units, feed.least().get()),
                                 feed.by().orElseThrow().duty()),
                         "",
                         "  ")));

@@ -27,9 +27,6 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
     /** Written limits that are named. */
     private static final int WORST = 5;
 
-    /** A size below this is told in thousandths or micrometres (chosen) [m]. */
-    private static final double SMALL = 1e-3;
-
     /** Lines of a table beside its rows: a blank one before and after, its head and rule. */
     private static final int AROUND = 4;
 
@@ -44,7 +41,7 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 .toList());
         end.append(open.isEmpty() ? "" : Wrap.lines(open, "", "  "));
         if (builds.size() == 1) {
-            end.append(builds.get(0).hub());
+            end.append(builds.get(0).hub(units));
         }
         end.append(Caution.LINE).append("\n");
         long left = Wrap.LINES
@@ -58,7 +55,7 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 .toList();
         String table = wearing.isEmpty()
                 ? ""
-                : (wearing.size() == 1 ? alone(wearing.get(0), rows) : beside(wearing, rows)).aligned();
+                : (wearing.size() == 1 ? alone(wearing.get(0), rows) : beside(wearing, rows)).fitted(Wrap.WIDTH);
         return text + "\n" + table + (table.isEmpty() ? "" : "\n") + end;
     }
 
@@ -118,14 +115,22 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
     }
 
     private TextTable alone(BuildWear one, int rows) {
-        TextTable table = new TextTable(List.of(WearLimitPhrase.TIGHTEST, "as it is", "left", "gone at", "then fails"));
+        String size = " [" + Quantity.FIT.in(units).unit() + "]";
+        TextTable table = new TextTable(List.of(
+                WearLimitPhrase.TIGHTEST,
+                WearLimitPhrase.AS_IT_IS + size,
+                WearLimitPhrase.LEFT + " [" + Quantity.FILM.in(units).unit() + "]",
+                WearLimitPhrase.GONE_AT + size,
+                WearLimitPhrase.WRITTEN + size,
+                WearLimitPhrase.THEN_FAILS));
         one.findings().tightest().stream()
                 .limit(rows)
                 .forEach(fit -> table.add(List.of(
                         fit.dimension().name(),
                         size(fit, fit.dimension().value()),
-                        left(fit),
+                        fit.dimension().scores() ? left(fit) : Quantity.FILM.number(units, fit.left()),
                         size(fit, fit.size().orElseThrow()),
+                        size(fit, fit.dimension().limit().orElse(Double.NaN)),
                         brief(fit.gone().get(0)))));
         return table;
     }
@@ -161,9 +166,11 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         return quantity.with(units, fit.left());
     }
 
+    /** All lengths in the one unit of their column; the area of scores has its own behind it. */
     private String size(Wear.WornFit fit, double value) {
-        Quantity length = fit.dimension().fresh() < SMALL ? Quantity.FILM : Quantity.SIZE;
-        return (fit.dimension().scores() ? Quantity.AREA : length).with(units, value);
+        return fit.dimension().scores()
+                ? (Double.isNaN(value) ? "-" : Quantity.AREA.with(units, value))
+                : Quantity.FIT.number(units, value);
     }
 
     /** A limit in a cell: kind and driving condition, without the part. */

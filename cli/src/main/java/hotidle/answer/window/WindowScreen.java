@@ -59,7 +59,8 @@ record WindowScreen(
             List<Window.Span> binding = one.window().spans().stream()
                     .filter(WindowScreen::binds)
                     .filter(span -> !asHolding(span, one.window().spans()))
-                    .sorted(Comparator.comparingDouble(WindowScreen::width))
+                    .sorted(Comparator.comparing((Window.Span span) -> !endsAll(span, one.window()))
+                            .thenComparingDouble(WindowScreen::width))
                     .toList();
             binding.stream().limit(rows).forEach(span -> {
                 List<String> row = new ArrayList<>(many ? List.of(one.name()) : List.of());
@@ -82,6 +83,13 @@ record WindowScreen(
                 || span.ranges().stream()
                         .anyMatch(range ->
                                 range.lowBy().isPresent() || range.highBy().isPresent());
+    }
+
+    /** Whether a limit ends a range in which all of them hold, from below or above. */
+    private static boolean endsAll(Window.Span span, Window window) {
+        return window.all().stream()
+                .flatMap(range -> Stream.concat(range.lowBy().stream(), range.highBy().stream()))
+                .anyMatch(key -> key.kind() == span.kind() && key.part().equals(span.part()));
     }
 
     /** Whether a clutch that slips allows the same as one that holds, which is then told alone. */

@@ -59,6 +59,7 @@ class JobsAnswerTest {
                 low,
                 jobs.stream().map(job -> state(List.of(job), 8, true, 3)).toList(),
                 chosen,
+                chosen.map(set -> state(set.jobs(), 10.1, true, 0)),
                 List.of(),
                 Optional.empty(),
                 notKnown,
@@ -99,6 +100,13 @@ class JobsAnswerTest {
                         .filter(line -> line.startsWith("job-1"))
                         .findFirst()
                         .orElseThrow()));
+    }
+
+    @Test
+    void besideEachJobAloneStandsWhatTheSetThatIsRecommendedGives() {
+        String screen = answer(4, false, Optional.of(set(0)), List.of()).screen();
+        assertTrue(screen.lines().anyMatch(line -> line.matches("these 2 together +10\\.10 bar .* 0")), screen);
+        assertFalse(answer(2, false, Optional.empty(), List.of()).screen().contains("together  "), "none is");
     }
 
     @Test

@@ -20,6 +20,7 @@ import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -66,6 +67,24 @@ class LeaksAnswerTest {
             ReadyCircuits.unsolved(WORN, SLOW),
             Optional.empty(),
             Optional.empty());
+
+    /** In SI no rounding hides a gap. */
+    @Test
+    void theFirstScreenAccountsForAllThatThePumpDisplaces() {
+        List<Double> flows = answer(UnitSystem.SI, false)
+                .screen()
+                .lines()
+                .dropWhile(line -> !line.startsWith("loses most"))
+                .skip(2)
+                .takeWhile(line -> !line.isBlank())
+                .map(line -> line.replaceAll("^.{2,}?  +(-?[0-9.]+) .*", "$1"))
+                .map(Double::valueOf)
+                .toList();
+        assertEquals(
+                BUDGET.displaced(),
+                flows.stream().mapToDouble(Double::doubleValue).sum(),
+                flows.size() * 0.5e-7);
+    }
 
     @Test
     void aBenchIsToldItsLinePressureAndNoSetPressure() {

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.part.Setting;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -13,13 +15,21 @@ import org.junit.jupiter.api.Test;
 class DutyPhrasesTest {
 
     @Test
+    void whereBuildsDifferInEngineTorqueEachHasItsOwn() {
+        Map<String, Double> torques = new LinkedHashMap<>();
+        torques.put("worn", 400.0);
+        torques.put("tuned", 480.0);
+        assertEquals("400 N.m in worn, 480 N.m in tuned", DutyPhrase.torques(UnitSystem.METRIC, torques));
+    }
+
+    @Test
     void aDutyWithACommandNamesLockupAndTorque() {
         assertEquals(
                 "stall (5 s at most): 2100 rpm, first, lockup off, sump 110 degC, engine torque 400 N.m",
-                DutyPhrase.commanded(UnitSystem.METRIC, "stall (5 s at most)", 35, "first", "off", 383.15, 400));
+                DutyPhrase.commanded(UnitSystem.METRIC, "stall (5 s at most)", 35, "first", "off", 383.15, "400 N.m"));
         assertEquals(
                 "stall: 2100 rpm, first, lockup off, sump 230 degF, engine torque 295 lbf.ft",
-                DutyPhrase.commanded(UnitSystem.SHOP, "stall", 35, "first", "off", 383.15, 400));
+                DutyPhrase.commanded(UnitSystem.SHOP, "stall", 35, "first", "off", 383.15, "295 lbf.ft"));
     }
 
     @Test

@@ -39,6 +39,14 @@ class HeatPhraseTest {
     }
 
     @Test
+    void theDrivingConditionWhoseHeatIsShownIsTheOneThatMakesMost() {
+        assertEquals(
+                "Of the driving conditions that last, climb makes most heat in worn; it comes from (and goes):",
+                HeatPhrase.most("climb", "worn"));
+        assertEquals("climb, kW", HeatPhrase.at(UnitSystem.METRIC, "climb"));
+    }
+
+    @Test
     void hotterSteadyTemperaturesAreNamed() {
         assertEquals(
                 "worn at climb settles at 100 degC from cold; come hotter, it would stay at 120 degC or 130 degC.",

@@ -46,9 +46,9 @@ class OnsetPhraseTest {
     @Test
     void whatElseTheRegulatorBeginsStandsBehindTheOnset() {
         assertEquals(
-                "holds from: 700 rpm; secondary unloads from: 1500 rpm; primary bypasses from: 2600 rpm",
+                "line holds from: 700 rpm; secondary unloads from: 1500 rpm; primary bypasses from: 2600 rpm",
                 SweepPhrase.crossings(
                         "700 rpm", List.of(SweepPhrase.unloads("1500 rpm"), SweepPhrase.bypasses("2600 rpm"))));
-        assertEquals("holds from: none", SweepPhrase.crossings("none", List.of()));
+        assertEquals("line holds from: none", SweepPhrase.crossings("none", List.of()));
     }
 }

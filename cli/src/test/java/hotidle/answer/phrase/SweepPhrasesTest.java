@@ -15,8 +15,12 @@ class SweepPhrasesTest {
     @Test
     void aSweepIsHeadedByWhatWasSweptAndHowHotItsSumpWas() {
         assertEquals(
-                "shuttle-five, worn, hot-idle in first, sump 110 degC",
-                METRIC.heading("shuttle-five", "worn", "hot-idle", "first", 383.15));
+                "shuttle-five, worn, hot-idle (650 rpm) in first, sump 110 degC",
+                METRIC.heading("shuttle-five", "worn", "hot-idle", 650 / 60.0, "first", 383.15));
+        assertEquals(
+                "bench, worn, slow in still, sump 110 degC",
+                METRIC.heading("bench", "worn", "slow", 0, "still", 383.15),
+                "nothing turns");
         assertEquals(
                 "hot-idle in first, sump 230 degF", new SweepPhrase(UnitSystem.SHOP).duty("hot-idle", "first", 383.15));
     }

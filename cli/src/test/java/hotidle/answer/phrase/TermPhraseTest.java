@@ -3,6 +3,8 @@ package hotidle.answer.phrase;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +38,26 @@ class TermPhraseTest {
         List<String> names =
                 TermPhrase.ALL.stream().flatMap(term -> term.names().stream()).toList();
         assertEquals(names.stream().distinct().toList(), names);
+    }
+
+    /** Whoever reads JSON by these words finds the key. */
+    @Test
+    void everyKeyOfJsonThatATermNamesIsInTheSchemaOfTheOutput() throws Exception {
+        String schema = Files.readString(Path.of("../circuits/output.schema.json"));
+        for (TermPhrase.Term term : TermPhrase.ALL) {
+            if (!term.json().equals(TermPhrase.NONE) && !term.json().equals("null")) {
+                for (String word : term.json().split(": ", -1)) {
+                    assertTrue(schema.contains("\"" + word + "\""), term.word() + ": " + word);
+                }
+            }
+        }
+    }
+
+    @Test
+    void allWordsFitOnAScreen() {
+        assertTrue(TermPhrase.listed().lines().count() <= 24, TermPhrase.listed());
+        assertTrue(TermPhrase.listed().lines().allMatch(line -> line.length() <= 100));
+        TermPhrase.ALL.forEach(
+                term -> assertTrue(TermPhrase.listed().replaceAll("\\s+", " ").contains(term.word())));
     }
 }

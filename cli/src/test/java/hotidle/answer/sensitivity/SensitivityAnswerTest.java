@@ -66,7 +66,8 @@ class SensitivityAnswerTest {
     }
 
     private static SensitivityAnswer answer(UnitSystem units, Sensitivity found) {
-        return new SensitivityAnswer(units, "rig", "a bench", List.of(new SensitivityAnswer.Slopes("worn", found)));
+        return new SensitivityAnswer(
+                units, "rig", "a bench", List.of(new SensitivityAnswer.Slopes("worn", found)), List.of("worn"));
     }
 
     private static SensitivityAnswer answer(UnitSystem units, Sensitivity.Rate... rates) {
@@ -75,6 +76,13 @@ class SensitivityAnswerTest {
 
     private static String said(SensitivityAnswer answer) {
         return answer.full().replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void aLowIdleForbidsTheStallTestHereToo() {
+        SensitivityAnswer answer = answer(UnitSystem.METRIC, BORE_ON_LINE);
+        String loud = "IDLE PRESSURE IS LOW with worn: no stall test";
+        assertTrue(answer.screen().contains(loud) && answer.full().contains(loud), answer.screen());
     }
 
     @Test

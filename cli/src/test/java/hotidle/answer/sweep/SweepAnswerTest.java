@@ -35,7 +35,7 @@ class SweepAnswerTest {
 
     static SweepAnswer answer(DescribedCircuit circuit, UnitSystem units, SpeedSweep... sweeps) {
         List<SpeedSweep> all = List.of(sweeps);
-        return new SweepAnswer(circuit, all, FrictionBands.of(all), false, units);
+        return new SweepAnswer(circuit, all, FrictionBands.of(all), false, units, List.of());
     }
 
     static final SweepAnswer SHOP = answer(FIVE, UnitSystem.SHOP, WORN);
@@ -61,12 +61,44 @@ class SweepAnswerTest {
     @Test
     void theHeadSaysFromWhereTheRegulatorWorks() {
         List<String> lines = SHOP.full().lines().toList();
-        assertEquals("shuttle-five, worn, hot-idle in first, sump 230 degF", lines.get(0));
+        assertEquals("shuttle-five, worn, hot-idle (650 rpm) in first, sump 230 degF", lines.get(0));
         assertEquals(
                 String.format(
-                        Locale.ROOT, "holds from: %.0f rpm", 60 * WORN.onset().orElseThrow()),
+                        Locale.ROOT,
+                        "line holds from: %.0f rpm",
+                        60 * WORN.onset().orElseThrow()),
                 lines.get(1).split(";", -1)[0]);
         assertTrue(lines.get(1).contains("; secondary unloads from: "), lines.get(1));
+    }
+
+    /** 650 rpm and the speed from which it holds lie between speeds of the series; all else is as the series has it. */
+    @Test
+    void theScreenHasTheIdleAndTheSpeedFromWhichItHoldsBetweenTheSpeedsAsked() {
+        long holds = Math.round(60 * WORN.onset().orElseThrow());
+        assertEquals(
+                List.of("600", "650", String.valueOf(holds), "1200", "1800", "2400"),
+                SHOP.screen()
+                        .lines()
+                        .filter(line -> line.matches("\\d+ +\\d+ .*"))
+                        .map(line -> line.split(" ", 2)[0])
+                        .toList());
+        assertTrue(SHOP.screen().lines().anyMatch(line -> line.matches(holds + " +150 +150 .*")), SHOP.screen());
+        assertFalse(SHOP.full().contains("\n650 "), "the series is what was asked for");
+    }
+
+    @Test
+    void aSeriesThatStopsBelowIdleIsShownAsItIs() {
+        SpeedSweep slow = sweep(FIVE.unit("worn"), 500, 600);
+        assertEquals(List.of(), slow.lookedFor());
+    }
+
+    @Test
+    void aLowIdleForbidsTheStallTestHereToo() {
+        List<SpeedSweep> all = List.of(WORN);
+        SweepAnswer low = new SweepAnswer(FIVE, all, FrictionBands.of(all), false, UnitSystem.SHOP, List.of("worn"));
+        String loud = "IDLE PRESSURE IS LOW with worn: no stall test";
+        assertTrue(low.screen().contains(loud) && low.full().contains(loud), low.screen());
+        assertFalse(SHOP.screen().contains("IDLE PRESSURE"), SHOP.screen());
     }
 
     @Test
@@ -128,7 +160,8 @@ class SweepAnswerTest {
 
     @Test
     void whereSeveralTemperaturesWereAskedForTheirSweepsAreToldApart() {
-        SweepAnswer warm = new SweepAnswer(FIVE, List.of(WORN), FrictionBands.of(List.of(WORN)), true, UnitSystem.SHOP);
+        SweepAnswer warm =
+                new SweepAnswer(FIVE, List.of(WORN), FrictionBands.of(List.of(WORN)), true, UnitSystem.SHOP, List.of());
         assertTrue(Json.tree(warm.json()).at("/builds/0/onset_rpm").has("hot-idle at 110.0 degC"));
     }
 
@@ -158,7 +191,7 @@ class SweepAnswerTest {
         List<SpeedSweep> near = List.of(bench(110.12), bench(110.14), bench(30));
         assertEquals("worn at 110.12 degC", SweepPicture.name(near, near.get(0), UnitSystem.METRIC));
         assertEquals("worn at 110.14 degC", SweepPicture.name(near, near.get(1), UnitSystem.METRIC));
-        SweepAnswer answer = new SweepAnswer(RIG, near, FrictionBands.of(near), true, UnitSystem.METRIC);
+        SweepAnswer answer = new SweepAnswer(RIG, near, FrictionBands.of(near), true, UnitSystem.METRIC, List.of());
         JsonNode onsets = Json.tree(answer.json()).at("/builds/0/onset_rpm");
         assertEquals(3, onsets.size());
         assertTrue(onsets.has("slow at 110.12 degC"), onsets.toString());

@@ -155,6 +155,27 @@ class WearAnswerTest {
         assertFalse(screen.contains("tightest"), screen);
     }
 
+    /** A bore of 17 mm and a gap of 4 um in one column, and no bore that looks like its limit. */
+    @Test
+    void everyLengthOfAColumnHasTheUnitOfItsHeadAndTheWrittenLimitBesideIt() {
+        String screen =
+                answer(1, List.of(fit(0, 0.4), fit(1, 0.6)), Optional.of(HALF)).screen();
+        List<String> table = screen.lines()
+                .dropWhile(line -> !line.startsWith("tightest"))
+                .takeWhile(line -> !line.isBlank())
+                .toList();
+        int rule = table.indexOf(
+                table.stream().filter(line -> line.matches("-+")).findFirst().orElseThrow());
+        String head = String.join(" ", table.subList(0, rule));
+        assertEquals(3, head.split("\\[in]", -1).length - 1, head);
+        assertEquals(1, head.split("\\[thou]", -1).length - 1, head);
+        assertEquals(2, table.size() - rule - 1);
+        table.stream()
+                .skip(rule + 1)
+                .forEach(row -> assertTrue(
+                        row.matches("\\S+ +0\\.\\d{5} +\\d+\\.\\d{3} +0\\.\\d{5} +0\\.\\d{5} +cooler, hot-idle"), row));
+    }
+
     @Test
     void writtenLimitsThatAreTooLooseAreCountedAndTheWorstNamedFirst() {
         String screen = answer(1, List.of(fit(0, 1.5), fit(1, 0.6), fit(2, 0.3)), Optional.of(HALF))

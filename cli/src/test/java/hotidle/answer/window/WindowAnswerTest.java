@@ -17,6 +17,7 @@ import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class WindowAnswerTest {
@@ -82,6 +83,24 @@ class WindowAnswerTest {
         assertEquals(4, rows.size(), answer.csv());
         assertEquals(UNIT.build() + ",apply,low-clutch,9.00,stall,>=20.00,", rows.get(1));
         assertEquals(UNIT.build() + ",all,,9.00,stall,>=20.00,", rows.get(3));
+    }
+
+    /** Limits of eleven branches leave less room than the clutch does; it is the clutch that ends the range from below. */
+    @Test
+    void theLimitsThatEndTheRangeStandFirstHoweverManyOthersBind() {
+        Window.PressureRange narrow = new Window.PressureRange(9e5, Optional.empty(), 20e5, Optional.of(PUMP));
+        Window.Span[] spans = IntStream.rangeClosed(0, 11)
+                .mapToObj(i -> i == 11
+                        ? span(HOLDING, UP)
+                        : span(new Judgement.Key("climb", Margin.Kind.LUBRICATION, "branch-" + i), narrow))
+                .toArray(Window.Span[]::new);
+        List<String> lines = answer(List.of(UP), List.of(tried(4e5), tried(20e5)), spans)
+                .screen()
+                .lines()
+                .dropWhile(line -> !line.startsWith("what binds"))
+                .skip(2)
+                .toList();
+        assertTrue(lines.get(0).startsWith("apply, holding (low-clutch) "), lines.get(0));
     }
 
     @Test

@@ -1,0 +1,171 @@
+package hotidle.circuits.sheet;
+
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Place;
+import hotidle.circuits.text.ProblemCode;
+import hotidle.circuits.text.Problems;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.text.Value;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads what was measured of a fit: a bore and what runs in it, or a single size. */
+final class FitReader {
+
+    private final Problems problems;
+    private final Map<String, Map<String, SizeAsNew>> sizes;
+    private final MeasuredDoubts doubts;
+    private final List<Value.Entry> changes = new ArrayList<>();
+
+    /**
+     * A reader.
+     *
+     * @param sizes of every part, by part and key
+     */
+    FitReader(Problems problems, Map<String, Map<String, SizeAsNew>> sizes) {
+        this.problems = problems;
+        this.sizes = sizes;
+        doubts = new MeasuredDoubts(problems, sizes);
+    }
+
+    /** What was measured so far, each {@code part.size: {to: value, because: who measured}}. */
+    List<Value.Entry> changes() {
+        return changes;
+    }
+
+    void read(FilledRow row, SheetRow fit) {
+        SheetColumn column = fit.isBore() ? SheetColumn.BORE : SheetColumn.GAP;
+        Optional<Measured> outer = measured(row, column, fit.part(), fit.outer());
+        Optional<Measured> inner = fit.inner().flatMap(key -> measured(row, SheetColumn.VALVE, fit.part(), key));
+        Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
+                .filter(other -> other != column
+                        && !(other == SheetColumn.VALVE && fit.inner().isPresent()))
+                .filter(other -> !row.text(other).isEmpty())
+                .forEach(other -> problems.error(
+                        row.place(other),
+                        ProblemCode.CELL_IN_WRONG_COLUMN,
+                        "the sheet has a " + other.title() + " for " + fit.part() + "." + fit.outer(),
+                        "this row is filled in under '" + column.title() + "'",
+                        "move it there"));
+        if (doubts.swapped(fit, outer, inner)
+                || !doubts.sound(fit, outer, inner, fit.isBore())
+                || !doubts.sound(fit, inner, outer, true)
+                || tooSmall(fit, outer, inner)) {
+            return;
+        }
+        outer.ifPresent(one -> add(one, row, inUse(fit, one, inner)));
+        inner.ifPresent(one -> add(
+                one,
+                row,
+                one.readings().one()
+                        ? Optional.empty()
+                        : Optional.of(one.readings().mean())));
+    }
+
+    private Optional<Measured> measured(FilledRow row, SheetColumn column, String part, String key) {
+        String text = row.text(column);
+        String target = part + "." + key;
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<MeasuredCell> cell = MeasuredCell.of(text);
+        if (cell.isEmpty()) {
+            problems.error(
+                    row.place(column),
+                    ProblemCode.CELL_IS_NO_NUMBER,
+                    "the sheet has '" + text + "' for " + target + ", which is no number",
+                    "",
+                    "write a number, such as 14.058 or 14,058, or several, 14.058x14.062 14.060x14.063; leave the cell empty"
+                            + " where nothing was measured");
+            return Optional.empty();
+        }
+        String written = cell.get().unit().isEmpty()
+                ? row.text(SheetColumn.UNIT)
+                : cell.get().unit();
+        Optional<String> unit = MeasuredCell.unit(written);
+        if (unit.isEmpty()) {
+            problems.error(
+                    row.place(SheetColumn.UNIT),
+                    ProblemCode.SHEET_WITHOUT_UNIT,
+                    written.isEmpty()
+                            ? "the sheet has no unit for " + target
+                            : "the sheet has the unit '" + written + "' for " + target + ", which is none of length",
+                    "",
+                    "write one of " + String.join(", ", MeasuredCell.units()));
+            return Optional.empty();
+        }
+        if (changes.stream().anyMatch(before -> before.key().equals(target))) {
+            problems.error(
+                    row.place(column),
+                    ProblemCode.MEASURED_TWICE,
+                    "the sheet has " + target + " twice",
+                    "",
+                    "leave one of the two rows empty");
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Measured(target, key, cell.get(), unit.get(), cell.get().readings(unit.get()), row.place(column)));
+    }
+
+    private SizeAsNew size(SheetRow fit, String key) {
+        return sizes.get(fit.part()).get(key);
+    }
+
+    /** Whether one of several readings leaves a valve no room, which is told; of a single one the file's own rule tells. */
+    private boolean tooSmall(SheetRow fit, Optional<Measured> outer, Optional<Measured> inner) {
+        boolean small = outer.isPresent()
+                && !outer.get().readings().one()
+                && fit.inner().isPresent()
+                && outer.get().readings().least() <= valve(fit, inner);
+        if (small) {
+            problems.error(
+                    outer.get().place(),
+                    ProblemCode.READING_WITHOUT_CLEARANCE,
+                    "the sheet has a reading of " + outer.get().target() + " that leaves the "
+                            + fit.inner().get() + " no room, " + outer.get().alike(valve(fit, inner)),
+                    "",
+                    "measure again, or give the " + fit.inner().get() + " as measured too");
+        }
+        return small;
+    }
+
+    private double valve(SheetRow fit, Optional<Measured> inner) {
+        return inner.map(one -> one.readings().mean())
+                .orElseGet(() -> size(fit, fit.inner().orElseThrow()).fresh());
+    }
+
+    /** The size that leaks as much as several readings do [m]; empty for a single one, which is taken as written. */
+    private Optional<Double> inUse(SheetRow fit, Measured outer, Optional<Measured> inner) {
+        Readings readings = outer.readings();
+        if (readings.one()) {
+            return Optional.empty();
+        }
+        if (fit.inner().isPresent()) {
+            double valve = valve(fit, inner);
+            return Optional.of(valve + readings.clearanceOver(valve));
+        }
+        return Optional.of(
+                fit.isBore() ? readings.mean() : outer.key().endsWith("feeler") ? readings.most() : readings.gap());
+    }
+
+    private void add(Measured one, FilledRow row, Optional<Double> reduced) {
+        String value = reduced.map(size -> Units.inSi(size, Dimension.LENGTH))
+                .orElseGet(() -> one.text(one.cell().first()));
+        String because = row.because()
+                + reduced.map(size -> "; " + SheetBuild.REDUCED + one.alike(size) + ", "
+                                + one.readings().counted())
+                        .orElse("");
+        Place place = one.place();
+        changes.add(new Value.Entry(
+                one.target(),
+                place,
+                new Value.Entries(
+                        List.of(
+                                new Value.Entry("to", place, new Value.Text(value, place)),
+                                new Value.Entry("because", place, new Value.Text(because, place))),
+                        place)));
+    }
+}

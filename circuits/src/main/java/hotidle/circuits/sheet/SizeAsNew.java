@@ -1,0 +1,47 @@
+package hotidle.circuits.sheet;
+
+import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.AssumedMark;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
+import hotidle.circuits.text.Value;
+import java.util.OptionalDouble;
+
+/**
+ * A size as its file has it, to hold a measured one against.
+ *
+ * @param fresh   new [m]; NaN where the file has no quantity for it, of which the file is told
+ * @param limit   wear limit [m], where one is written
+ * @param shrinks whether wear makes it smaller
+ */
+record SizeAsNew(double fresh, OptionalDouble limit, boolean shrinks) {
+
+    /** A size that wears, as it stands behind its key. */
+    static SizeAsNew of(Type.Wearing type, Value value) {
+        if (value instanceof Value.Entries entries) {
+            OptionalDouble fresh = part(entries, "new");
+            return new SizeAsNew(fresh.orElse(Double.NaN), part(entries, "limit"), type.shrinks());
+        }
+        return new SizeAsNew(quantity(value).orElse(Double.NaN), OptionalDouble.empty(), type.shrinks());
+    }
+
+    private static OptionalDouble part(Value.Entries entries, String key) {
+        return entries.entry(key)
+                .map(Value.Entry::value)
+                .map(SizeAsNew::quantity)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble quantity(Value value) {
+        if (!(value instanceof Value.Text text)) {
+            return OptionalDouble.empty();
+        }
+        Units.Amount amount = Units.read(AssumedMark.without(text.text()), Dimension.LENGTH);
+        return amount.good() ? OptionalDouble.of(amount.si()) : OptionalDouble.empty();
+    }
+
+    /** How far a size is worn [m]; below zero on the other side of new. */
+    double wear(double size) {
+        return shrinks ? fresh - size : size - fresh;
+    }
+}

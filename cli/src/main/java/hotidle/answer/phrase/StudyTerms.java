@@ -1,0 +1,115 @@
+package hotidle.answer.phrase;
+
+import java.util.List;
+
+/** The words of wear, of what a change moves, of torque and heat. */
+final class StudyTerms {
+
+    private StudyTerms() {}
+
+    static final List<TermPhrase.Term> ALL = List.of(
+            TermPhrase.term(
+                    "size",
+                    "a length or an area of a part, as regulator.bore: part and key of the file",
+                    "sensitivity, map",
+                    "size",
+                    "fit"),
+            TermPhrase.term("new", "a size as its maker gives it; wear counts from there", "wear --full, check", "new"),
+            TermPhrase.term(
+                    "as it is",
+                    "a size, or a unit, as the build has it, with nothing done",
+                    "wear, leaks --by job",
+                    TermPhrase.NONE,
+                    "as is",
+                    "now",
+                    "measured"),
+            TermPhrase.term(
+                    "tightest",
+                    "fits that may wear least before a limit is gone, each alone",
+                    "wear",
+                    TermPhrase.NONE,
+                    "tightest, each alone"),
+            TermPhrase.term(
+                    "left",
+                    "how much a fit may still wear before a limit is gone",
+                    "wear",
+                    TermPhrase.NONE,
+                    "wear left",
+                    "left in"),
+            TermPhrase.term("gone at", "the size at which the first limit is gone", "wear", "gone_at"),
+            TermPhrase.term(
+                    "limit in file",
+                    "the wear limit written in the file; too loose where a limit is gone before it",
+                    "wear",
+                    "shop_limit",
+                    "written limit"),
+            TermPhrase.term(
+                    "points",
+                    "hundredths of headroom that a size moves, larger by the step in the heading",
+                    "sensitivity",
+                    "change",
+                    "points there"),
+            TermPhrase.term(
+                    "moves most", "the limit that a size moves more than any other", "sensitivity", TermPhrase.NONE),
+            TermPhrase.term(
+                    "every limit holds",
+                    "the set pressures between which no limit fails",
+                    "window, map",
+                    "all_hold",
+                    "from",
+                    "to"),
+            TermPhrase.term(
+                    "else fails at",
+                    "the driving condition at which a limit fails below or above its pressures",
+                    "window",
+                    "low_by",
+                    "high_by"),
+            TermPhrase.term(
+                    "below, fails first",
+                    "the limit that fails first with a lower set pressure",
+                    "map",
+                    TermPhrase.NONE),
+            TermPhrase.term(
+                    "above, fails first",
+                    "the limit that fails first with a higher set pressure",
+                    "map",
+                    TermPhrase.NONE),
+            TermPhrase.term(
+                    "range",
+                    "a position of the gear train: the clutches that it applies and the oil that it feeds",
+                    "torque, sweep",
+                    "range"),
+            TermPhrase.term(
+                    "ratio",
+                    "turbine speed over output speed of a range, where the file gives gearsets",
+                    "torque",
+                    "ratio"),
+            TermPhrase.term(
+                    "gives first",
+                    "the part that first fails to hold as engine torque is raised; then the next",
+                    "torque",
+                    TermPhrase.NONE,
+                    "first",
+                    "second",
+                    "factor",
+                    "engine",
+                    "engine torque"),
+            TermPhrase.term("sump", "the oil in the pan; its temperature is the unit's", "heat", TermPhrase.NONE),
+            TermPhrase.term(
+                    "oil from the converter",
+                    "the hottest oil of the unit, on its way to the cooler",
+                    "heat",
+                    TermPhrase.NONE),
+            TermPhrase.term(
+                    "oil on its way",
+                    "heat of oil that is throttled on its way through passages, valves and leaks",
+                    "heat",
+                    "throttling_w",
+                    "pump, oil on its way, film"),
+            TermPhrase.term(
+                    "taper and ovality",
+                    "a bore not straight or not round; its readings become one that leaks as much",
+                    "check --sheet",
+                    TermPhrase.NONE,
+                    "readings"));
+}
