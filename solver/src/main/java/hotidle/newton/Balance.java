@@ -141,7 +141,12 @@ final class Balance {
 
     /** The equation of a state as if it had no stops, at the unknowns evaluated last. */
     double free(int i) {
-        return equations.value[i] / (stiffness[i] * span[i]);
+        return equations.value[i] * perForce(i);
+    }
+
+    /** What the balance of a state is multiplied by to become its equation, between its stops. */
+    double perForce(int i) {
+        return 1 / (stiffness[i] * span[i]);
     }
 
     /** The equation of a state that is held by the stop next to it. */

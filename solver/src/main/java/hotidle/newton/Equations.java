@@ -273,6 +273,35 @@ final class Equations {
         return slopes;
     }
 
+    /**
+     * The equations of one network less those of another at the unknowns, under the conditions set. Both have this one's nodes and
+     * parts; only parts that are not the same object in both are looked at.
+     */
+    @SuppressWarnings("ReferenceEquality") // the same object gives the same flow, others are looked at
+    double[] difference(Network one, Network other, double[] unknowns) {
+        double[] difference = new double[size()];
+        for (int i = 0; i < bounds.length; i++) {
+            Placed here = one.parts().get(i);
+            Placed there = other.parts().get(i);
+            if (here != there) {
+                bounds[i].read(unknowns);
+                add(bounds[i], here, 1, difference);
+                add(bounds[i], there, -1, difference);
+            }
+        }
+        return difference;
+    }
+
+    private void add(Bound bound, Placed placed, double times, double[] sum) {
+        Stamp alone = new Stamp(bound.form);
+        laws.law(placed, conditions.setting(placed)).evaluate(bound.reading, alone);
+        for (int r = 0; r < bound.rows.length; r++) {
+            if (bound.rows[r] >= 0) {
+                sum[bound.rows[r]] += times * alone.value(r);
+            }
+        }
+    }
+
     /** Largest imbalance of any node, as evaluated last [kg/s]. */
     double imbalance() {
         double worst = 0;

@@ -45,11 +45,23 @@ public final class Linearised {
      * @throws IllegalArgumentException where the equations are singular there
      */
     public Linearised(Network network, Solution state) {
-        this.network = network;
-        conditions = state.conditions();
-        SteadySolver solver = new SteadySolver(network);
-        unknowns = solver.unknowns(state);
+        this(new SteadySolver(network), state);
+    }
+
+    private Linearised(SteadySolver solver, Solution state) {
+        this(solver, state.conditions(), solver.unknowns(state));
+    }
+
+    /**
+     * The equations about a state in the work space of who solved it.
+     *
+     * @param solver whose equations are used, and stay as they are set here
+     */
+    Linearised(SteadySolver solver, Conditions conditions, double[] unknowns) {
+        this.conditions = conditions;
+        this.unknowns = unknowns;
         equations = solver.equations();
+        network = equations.network();
         equations.set(conditions);
         balance = solver.ladder().newton().balance();
         balance.still();
@@ -87,6 +99,11 @@ public final class Linearised {
     /** Number of unknowns. */
     public int size() {
         return unknowns.length;
+    }
+
+    /** Number of a node's pressure among the unknowns. */
+    public int number(String node) {
+        return equations.unknown(node);
     }
 
     /** Number of the state of a part among the unknowns. */
@@ -151,6 +168,36 @@ public final class Linearised {
         DMatrixRMaj solution = new DMatrixRMaj(size(), 1);
         factors.solve(right.copy(), solution);
         return solution;
+    }
+
+    /**
+     * What the equations of one network are more than those of another, at the unknowns of this state; both have the nodes, parts and
+     * states of this one. Costs as much as the parts that are not the same object in both. The slope of a figure that depends on no
+     * size itself is −λ times it.
+     */
+    public double[] difference(Network one, Network other) {
+        return scaled(equations.difference(one, other, unknowns));
+    }
+
+    /** The equations under other conditions at the unknowns of this state. */
+    public double[] under(Conditions others) {
+        equations.set(others);
+        equations.evaluate(unknowns);
+        double[] residual = scaled(equations.value);
+        equations.set(conditions);
+        equations.evaluate(unknowns);
+        return residual;
+    }
+
+    /** Equations as Newton counts them; that of a state which its stop holds does not change. */
+    private double[] scaled(double[] values) {
+        double[] scaled = new double[size()];
+        for (int i = 0; i < scaled.length; i++) {
+            scaled[i] = i < balance.nodes()
+                    ? values[i] / equations.massScale()
+                    : balance.stopped(i) ? 0 : values[i] * balance.perForce(i);
+        }
+        return scaled;
     }
 
     /**

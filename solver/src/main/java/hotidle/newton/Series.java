@@ -115,6 +115,11 @@ public final class Series {
         return unknown;
     }
 
+    /** Whether a pressure or a state is solved here. */
+    public boolean knows(String name) {
+        return equations.unknown(name) != null;
+    }
+
     /** A pressure [Pa] or a state of the state solved last. */
     public double value(int number) {
         return unknowns[number];
@@ -128,6 +133,11 @@ public final class Series {
     /** What came of the last question, whole. */
     public Outcome outcome() {
         return found ? Outcome.of(state()) : solver.unsolved(before);
+    }
+
+    /** The equations about the state solved last; good until the next one is solved. */
+    public Linearised linearised() {
+        return new Linearised(solver, before, unknowns.clone());
     }
 
     /** The state solved last, whole. */

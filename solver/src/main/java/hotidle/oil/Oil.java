@@ -87,6 +87,12 @@ public record Oil(
                 ShearThinning.NONE);
     }
 
+    /** The same oil with another share of entrained air [-]. */
+    public Oil withAir(double share) {
+        return new Oil(
+                name, line, density15, densitySlope, barus, share, releasePressure, thermal, thinning);
+    }
+
     private static void require(boolean good, String what, double value, String allowed) {
         if (!good) {
             throw new IllegalArgumentException(what + " is " + value + ", allowed is " + allowed);

@@ -148,6 +148,11 @@ public record Cooler(RatedPoint rated, double blocked, double neededFlow, Option
         this(rated, blocked, neededFlow, Optional.empty());
     }
 
+    /** The same with another share of its tubes blocked [-]. */
+    public Cooler blockedBy(double share) {
+        return new Cooler(rated, share, neededFlow, heat);
+    }
+
     public Cooler {
         Check.within("blocked share", blocked, 0, 0.999);
         Check.notNegative("flow needed", neededFlow);

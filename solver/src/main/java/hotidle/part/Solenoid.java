@@ -7,6 +7,7 @@ import hotidle.law.SeriesLoss;
 import hotidle.oil.OilAt;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * A pressure-control solenoid: it makes a pilot pressure from its supply, as far as the supply carries.
@@ -22,8 +23,19 @@ import java.util.Map;
  * @param exhaust diameter of the exhaust opening [m]
  * @param band    droop [Pa]
  * @param bleed   true where the feed is a fixed orifice and only the exhaust is moved
+ * @param stuck   opening at which it is stuck, if it is [-], 0 to 1
  */
-public record Solenoid(double feed, double exhaust, double band, boolean bleed) implements Part {
+public record Solenoid(double feed, double exhaust, double band, boolean bleed, OptionalDouble stuck) implements Part {
+
+    /** A solenoid that moves freely. */
+    public Solenoid(double feed, double exhaust, double band, boolean bleed) {
+        this(feed, exhaust, band, bleed, OptionalDouble.empty());
+    }
+
+    /** The same stuck at an opening [-]. */
+    public Solenoid stuckAt(double opening) {
+        return new Solenoid(feed, exhaust, band, bleed, OptionalDouble.of(opening));
+    }
 
     /** That is asked of the solenoid. */
     public static final Measure COMMANDED_PILOT =
@@ -50,6 +62,7 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
         Check.positive("feed diameter", feed);
         Check.positive("exhaust diameter", exhaust);
         Check.within("droop band", band, 1, 1e7);
+        Check.within("opening at which it is stuck", stuck.orElse(0), 0, 1);
     }
 
     @Override
@@ -60,9 +73,10 @@ public record Solenoid(double feed, double exhaust, double band, boolean bleed) 
     @Override
     public Form form() {
         double scale = Math.max(band, 1e5);
+        Form.Unknown opening = new Form.Unknown(OPENING, 0, 1, 0.5, scale, scale);
         return new Form(
                 List.of("supply", "pilot", "exhaust"),
-                List.of(new Form.Unknown(OPENING, 0, 1, 0.5, scale, scale)),
+                List.of(stuck.isPresent() ? opening.heldAt(stuck.getAsDouble()) : opening),
                 List.of());
     }
 

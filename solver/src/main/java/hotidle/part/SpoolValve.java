@@ -208,6 +208,11 @@ public record SpoolValve(
         return new SpoolValve(ports, openings, areas, other, stuck);
     }
 
+    /** The same stuck at a position [m]. */
+    public SpoolValve stuckAt(double position) {
+        return new SpoolValve(ports, openings, areas, spring, OptionalDouble.of(position));
+    }
+
     /** The same with another area in the place of one. */
     public SpoolValve with(int index, Area other) {
         List<Area> all = new ArrayList<>(areas);

@@ -195,6 +195,12 @@ public record Transmission(
                 circuit, build, otherNetwork, oil, ambient, ranges, commanded, duties, taps, heat, stillAssumed, gears);
     }
 
+    /** The same unit with another oil in it. */
+    public Transmission filledWith(Oil other) {
+        return new Transmission(
+                circuit, build, network, other, ambient, ranges, commanded, duties, taps, heat, assumed, gears);
+    }
+
     /** The same unit with another network and command. */
     public Transmission with(Network otherNetwork, Command otherCommand) {
         return new Transmission(
