@@ -249,7 +249,9 @@ final class CircuitAssembly {
                                 .map(JobSection::job)
                                 .toList(),
                         reworked)));
-        return set.map(whole -> new Adjustable(whole, Remade.dimensions(sizes.sizes(), all, parts), remade));
+        boolean onSheet =
+                sheet.filter(filled -> SheetBuild.name(filled).equals(name)).isPresent();
+        return set.map(whole -> new Adjustable(whole, Remade.dimensions(sizes.sizes(), all, parts, onSheet), remade));
     }
 
     /** The parts' tree with the changes of a build and of those that it stands on. */

@@ -66,8 +66,9 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
      * @param sizes   as the build has them, by path
      * @param now     parts as the build has them
      * @param written parts as the file has them
+     * @param onSheet whether all that the build says of sizes is what a measurement sheet says
      */
-    static List<WearSize> dimensions(Map<String, Attributes.Sizes> sizes, Parts now, Parts written) {
+    static List<WearSize> dimensions(Map<String, Attributes.Sizes> sizes, Parts now, Parts written, boolean onSheet) {
         List<WearSize> found = new ArrayList<>();
         sizes.forEach((path, size) -> {
             int dot = path.indexOf('.');
@@ -78,7 +79,8 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
                     size.inUse(),
                     size.fresh(),
                     size.limit(),
-                    size.measured()));
+                    size.measured(),
+                    origin(size, onSheet)));
         });
         now.all().forEach((name, part) -> {
             if (part.given().has(MESH)) {
@@ -93,5 +95,13 @@ record Remade(Transmission unit, Resizing parts, OptionalDouble pressure, SetPre
             }
         });
         return found;
+    }
+
+    private static WearSize.Origin origin(Attributes.Sizes size, boolean onSheet) {
+        if (!size.changed()) {
+            return WearSize.Origin.WRITTEN;
+        }
+        boolean measured = onSheet || size.measured().stream().anyMatch(value -> value == size.inUse());
+        return measured ? WearSize.Origin.MEASURED : WearSize.Origin.MADE;
     }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param fresh    as new
  * @param limit    wear limit, where one is written
  * @param measured as measured, where it was
+ * @param origin   where the build's value comes from
  */
 public record WearSize(
         String part,
@@ -20,7 +21,37 @@ public record WearSize(
         double value,
         double fresh,
         OptionalDouble limit,
-        OptionalDouble measured) {
+        OptionalDouble measured,
+        Origin origin) {
+
+    /** Where the value of a build comes from. */
+    public enum Origin {
+        /** A gauge: the build, or its sheet, takes what was measured. */
+        MEASURED,
+        /** The build says what it is made to: new again, or another size. */
+        MADE,
+        /** No build says anything of it: it stands as the file has it, as new. Nobody has looked. */
+        WRITTEN
+    }
+
+    /** A size whose origin its value tells: as measured, made to another size, or as new. */
+    public WearSize(
+            String part,
+            String key,
+            SizeKind kind,
+            double value,
+            double fresh,
+            OptionalDouble limit,
+            OptionalDouble measured) {
+        this(part, key, kind, value, fresh, limit, measured, origin(value, fresh, measured));
+    }
+
+    private static Origin origin(double value, double fresh, OptionalDouble measured) {
+        if (measured.isPresent() && Math.abs(value - measured.getAsDouble()) <= SAME * value) {
+            return Origin.MEASURED;
+        }
+        return Math.abs(value - fresh) <= SAME * fresh ? Origin.WRITTEN : Origin.MADE;
+    }
 
     /** What a dimension is. */
     public enum SizeKind {

@@ -23,8 +23,20 @@ public final class Attributes {
      * @param fresh    new
      * @param limit    wear limit
      * @param measured as measured
+     * @param changed  whether a build says what it is
      */
-    public record Sizes(double inUse, double fresh, OptionalDouble limit, OptionalDouble measured) {
+    public record Sizes(double inUse, double fresh, OptionalDouble limit, OptionalDouble measured, boolean changed) {
+
+        /** A size of which no build says anything: in use as new. */
+        static Sizes written(double fresh, OptionalDouble limit, OptionalDouble measured) {
+            return new Sizes(fresh, fresh, limit, measured, false);
+        }
+
+        /** The same as a build has it. */
+        Sizes changedTo(double other) {
+            return new Sizes(other, fresh, limit, measured, true);
+        }
+
         /** The measured value, or the new one where nothing was measured. */
         public double measuredOrNew() {
             return measured.orElse(fresh);
@@ -90,8 +102,8 @@ public final class Attributes {
             Sizes before = old.sizes();
             item = new Item.WearingSize(
                     written.contains(key)
-                            ? new Sizes(value, before.fresh(), before.limit(), before.measured())
-                            : new Sizes(value, value, OptionalDouble.empty(), OptionalDouble.empty()));
+                            ? before.changedTo(value)
+                            : Sizes.written(value, OptionalDouble.empty(), OptionalDouble.empty()));
         }
         put(key, item, Place.START);
     }

@@ -20,11 +20,11 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
         Optional<Attributes.Sizes> sizes = written instanceof Value.Entries entries
                 ? sizes(key, given, entries)
                 : AmountReader.box(amounts.quantity(key, key.name(), given, written, Dimension.LENGTH))
-                        .map(only -> new Attributes.Sizes(only, only, OptionalDouble.empty(), OptionalDouble.empty()));
+                        .map(only -> Attributes.Sizes.written(only, OptionalDouble.empty(), OptionalDouble.empty()));
         if (sizes.isPresent() && value instanceof Value.Chosen chosen) {
             Attributes.Sizes size = sizes.get();
             sizes = AmountReader.box(amounts.quantity(key, key.name(), given, chosen.inUse(), Dimension.LENGTH))
-                    .map(inUse -> new Attributes.Sizes(inUse, size.fresh(), size.limit(), size.measured()));
+                    .map(size::changedTo);
         }
         sizes.ifPresent(size -> used.note(path, size));
         return sizes.map(Item.WearingSize::new);
@@ -55,9 +55,7 @@ record SizeReader(AmountReader amounts, Problems problems, ReadingLog used) {
         if (good) {
             againstWear(key, given, entries, fresh.getAsDouble(), limit, measured);
         }
-        return good
-                ? Optional.of(new Attributes.Sizes(fresh.getAsDouble(), fresh.getAsDouble(), limit, measured))
-                : Optional.empty();
+        return good ? Optional.of(Attributes.Sizes.written(fresh.getAsDouble(), limit, measured)) : Optional.empty();
     }
 
     /** Measured sizes this far on the wrong side of the new one are taken for an error of the gauge (assumed) [m]. */
