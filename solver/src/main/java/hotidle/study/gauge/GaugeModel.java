@@ -1,0 +1,235 @@
+package hotidle.study.gauge;
+
+import hotidle.network.Conditions;
+import hotidle.newton.Linearised;
+import hotidle.newton.Series;
+import hotidle.newton.SteadySolver;
+import hotidle.part.Clutch;
+import hotidle.part.Cooler;
+import hotidle.result.Solution;
+import hotidle.transmission.Command;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * What meters would read on units of one build, and how sure that is.
+ *
+ * <pre>
+ * Mean       of the steady state of the unit at each test point
+ * Deviation  to first order about that state: each number that is not known moves each reading by −λ·Δr, λ the adjoint of the
+ *            reading and Δr what the equations change by, {@link Linearised}; so where the regulator is shut, the same tolerances
+ *            count for more than where it holds the line. What is set at a test point moves all readings of that point together,
+ *            tolerances of the unit, thermometer and oil all readings
+ * Numerics   Δr is taken between half a standard deviation to both sides; speed, temperature and pilot pressure to one side
+ * </pre>
+ */
+final class GaugeModel {
+
+    private final List<GaugeReading.Row> rows;
+    private final Map<TestPoint, List<Integer>> points = new LinkedHashMap<>();
+    private final Map<TestPoint, Solution> base = new HashMap<>();
+    private final List<TestPoint> unsolved = new ArrayList<>();
+    private final Transmission sound;
+    private final List<Tolerances.Shift> shifts;
+
+    /** A model of the rows; each test point is solved for the sound unit once, from a cold start. */
+    GaugeModel(Tolerances tolerances, List<Tolerances.Shift> shifts, List<GaugeReading.Row> rows) {
+        this.rows = List.copyOf(rows);
+        this.shifts = shifts;
+        sound = tolerances.build().unit();
+        for (int i = 0; i < rows.size(); i++) {
+            points.computeIfAbsent(rows.get(i).at(), at -> new ArrayList<>()).add(i);
+        }
+        SteadySolver solver = new SteadySolver(sound.network());
+        points.keySet()
+                .forEach(point -> solver.solve(point.conditions(sound))
+                        .state()
+                        .ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point)));
+    }
+
+    /** Test points at which the sound unit has no steady state that was found; nothing can be expected while there is one. */
+    List<TestPoint> unsolved() {
+        return List.copyOf(unsolved);
+    }
+
+    List<GaugeReading.Row> rows() {
+        return rows;
+    }
+
+    /** The state of the sound unit at each test point. */
+    Map<TestPoint, Solution> states() {
+        return Map.copyOf(base);
+    }
+
+    Transmission sound() {
+        return sound;
+    }
+
+    /** Whether a meter reads the pressure at the piston of a clutch. */
+    boolean applies(Meter meter) {
+        return sound.network().parts().stream()
+                .anyMatch(placed ->
+                        placed.part() instanceof Clutch && placed.nodes().get(0).equals(meter.node()));
+    }
+
+    /** Whether a meter reads the flow of the cooler's line. */
+    boolean cools(Meter meter) {
+        return sound.network()
+                .part(meter.name())
+                .map(placed -> placed.part() instanceof Cooler)
+                .orElse(false);
+    }
+
+    /** What is expected of the sound unit. */
+    Expectation sound(Series series) {
+        return along(series, List.of(sound)).get(0).orElseThrow();
+    }
+
+    /** A work space for units of this build; one for each thread. */
+    Series series() {
+        return new Series(sound.network());
+    }
+
+    /** What is read on a unit, nothing else; empty where a state of it is not found. */
+    Optional<double[]> read(Series series, Transmission unit) {
+        double[] mean = new double[rows.size()];
+        series.use(unit.network());
+        for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
+            series.restart(base.get(point.getKey()));
+            if (!series.solve(point.getKey().conditions(unit))) {
+                return Optional.empty();
+            }
+            point.getValue().forEach(i -> mean[i] = rows.get(i).meter().read(series));
+        }
+        return Optional.of(mean);
+    }
+
+    /** What the sound unit reads, and what each of the shifts moves that by. */
+    Expectation.Slopes slopes(Series series) {
+        double[] mean = new double[rows.size()];
+        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), columns());
+        int number = 0;
+        for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
+            series.restart(base.get(point.getKey()));
+            series.solve(point.getKey().conditions(sound));
+            at(series, sound, point.getKey(), point.getValue(), number++, mean, moves);
+        }
+        return new Expectation.Slopes(new ArrayRealVector(mean), moves);
+    }
+
+    private int columns() {
+        return shifts.size() + 2 + 2 * points.size();
+    }
+
+    /** What is expected of some units, each near the one before it; empty where a state of one is not found. */
+    List<Optional<Expectation>> along(Series series, List<Transmission> units) {
+        int n = rows.size();
+        List<double[]> means = new ArrayList<>();
+        List<RealMatrix> moves = new ArrayList<>();
+        boolean[] found = new boolean[units.size()];
+        for (int k = 0; k < units.size(); k++) {
+            found[k] = true;
+            means.add(new double[n]);
+            moves.add(new Array2DRowRealMatrix(n, columns()));
+        }
+        int number = 0;
+        for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
+            series.restart(base.get(point.getKey()));
+            for (int k = 0; k < units.size(); k++) {
+                series.use(units.get(k).network());
+                found[k] &= series.solve(point.getKey().conditions(units.get(k)));
+                if (found[k]) {
+                    at(series, units.get(k), point.getKey(), point.getValue(), number, means.get(k), moves.get(k));
+                }
+            }
+            number++;
+        }
+        List<Optional<Expectation>> expected = new ArrayList<>();
+        for (int k = 0; k < units.size(); k++) {
+            expected.add(
+                    found[k]
+                            ? Optional.of(new Expectation(
+                                    new ArrayRealVector(means.get(k)), covariance(means.get(k), moves.get(k))))
+                            : Optional.empty());
+        }
+        return expected;
+    }
+
+    private RealMatrix covariance(double[] mean, RealMatrix moves) {
+        RealMatrix covariance = moves.multiply(moves.transpose());
+        for (int i = 0; i < mean.length; i++) {
+            if (rows.get(i).meter().reads() == Meter.Reads.FLOW) {
+                covariance.addToEntry(i, i, Math.pow(Tolerances.FLOW_LAW * mean[i], 2));
+            }
+        }
+        return covariance;
+    }
+
+    /** Readings at a test point, and what one standard deviation of each number that is not known moves them by. */
+    private void at(
+            Series series,
+            Transmission unit,
+            TestPoint point,
+            List<Integer> here,
+            int number,
+            double[] mean,
+            RealMatrix moves) {
+        Linearised linearised = series.linearised();
+        List<double[]> changes = new ArrayList<>();
+        shifts.forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
+        Conditions own = point.conditions(unit);
+        double[] warmer = linearised.under(point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
+                .conditions(unit));
+        changes.add(times(warmer, Tolerances.COMMON_TEMPERATURE / Tolerances.TEMPERATURE));
+        changes.add(linearised.under(piloted(unit, own)));
+        double[] faster = linearised.under(own.atSpeed(point.speed() * (1 + Tolerances.SPEED)));
+        for (int i : here) {
+            Meter meter = rows.get(i).meter();
+            mean[i] = meter.read(series);
+            double[] weights = linearised.weights(meter.slopes(linearised, series));
+            for (int k = 0; k < changes.size(); k++) {
+                moves.setEntry(i, k, -dot(weights, changes.get(k)));
+            }
+            moves.setEntry(i, changes.size() + 2 * number, -dot(weights, warmer));
+            moves.setEntry(i, changes.size() + 2 * number + 1, -dot(weights, faster));
+        }
+    }
+
+    /** The conditions with the pilot pressure of the line command larger by its standard deviation. */
+    private static Conditions piloted(Transmission unit, Conditions own) {
+        Map<String, Double> commands = new HashMap<>(own.commands());
+        unit.commanded()
+                .flatMap(Command::pilot)
+                .ifPresent(pilot -> commands.computeIfPresent(
+                        pilot.solenoid(), (name, asked) -> asked * (1 + Tolerances.SOLENOID)));
+        return new Conditions(
+                own.speed(),
+                own.range(),
+                own.lockup(),
+                own.oil(),
+                own.ambient(),
+                own.temperatures(),
+                commands,
+                own.sensed());
+    }
+
+    private static double[] times(double[] values, double factor) {
+        return java.util.Arrays.stream(values).map(value -> value * factor).toArray();
+    }
+
+    private static double dot(double[] one, double[] other) {
+        double sum = 0;
+        for (int i = 0; i < one.length; i++) {
+            sum += one[i] * other[i];
+        }
+        return sum;
+    }
+}

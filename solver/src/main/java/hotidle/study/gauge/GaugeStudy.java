@@ -1,0 +1,244 @@
+package hotidle.study.gauge;
+
+import hotidle.assess.Figures;
+import hotidle.fault.UnitFault;
+import hotidle.network.Network;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * Finds what gauge readings say of a unit.
+ *
+ * <pre>
+ * Agreement  χ² of the readings about the sound unit, against its distribution; readings below or above a value disagree where each of
+ *            them alone has less than that probability
+ * Causes     share of each fault: its {@link CauseBelief} over the sum of all and of none of these. Before the readings all kinds at all
+ *            parts count the same (assumed)
+ * None       the unit differs by something else: each reading by {@link #ELSEWHERE} of its mean, independent of the others (assumed)
+ * Groups     a cause joins the first group whose leader it can imitate: some size of it stands within {@link #ALIKE} deviations of what
+ *            the leader makes the readings; and that of its own gallery, {@link Galleries}
+ * </pre>
+ */
+public final class GaugeStudy {
+
+    /** What else may be wrong moves a reading by this share of it (assumed) [-]. */
+    private static final double ELSEWHERE = 0.3;
+
+    /** Nearer to each other than this two causes cannot be told apart by the readings (chosen) [-]. */
+    private static final double ALIKE = 1;
+
+    /** A share below this is not worth a group of its own (chosen) [-]. */
+    private static final double WORTH = 1e-3;
+
+    private final GaugeTable table;
+    private final List<GaugeReading> readings;
+    private final Misfit misfit;
+
+    private GaugeStudy(GaugeTable table, List<GaugeReading> readings) {
+        this.table = table;
+        this.readings = readings;
+        misfit = new Misfit(readings);
+    }
+
+    /**
+     * What readings say of a build.
+     *
+     * @param step called after each fault that was solved, from any thread
+     * @throws UnsolvedPointException where the unit as built has no state at a test point
+     */
+    public static GaugeFindings of(Adjustable build, List<GaugeReading> readings, Runnable step) {
+        return of(GaugeTable.of(build, readings, step), readings);
+    }
+
+    /** What readings say, of whose places a table was made. */
+    static GaugeFindings of(GaugeTable table, List<GaugeReading> readings) {
+        return new GaugeStudy(table, readings).findings();
+    }
+
+    private GaugeFindings findings() {
+        GaugeFindings.Agreement agreement = agreement();
+        Map<CauseCurve, CauseBelief> beliefs = new LinkedHashMap<>();
+        List<String> notSolved = new ArrayList<>();
+        for (CauseCurve curve : table.curves()) {
+            if (curve.known()) {
+                beliefs.put(curve, CauseBelief.of(curve, misfit));
+            } else {
+                notSolved.add(curve.fault().name());
+            }
+        }
+        double none = misfit.of(elsewhere()).logLikelihood();
+        List<PairStudy.SolvedPair> pairs = pairs(agreement, beliefs);
+        double top = DoubleStream.concat(
+                        beliefs.values().stream().mapToDouble(CauseBelief::logEvidence),
+                        pairs.stream().mapToDouble(PairStudy.SolvedPair::logEvidence))
+                .reduce(none, Math::max);
+        double sum = Math.exp(none - top)
+                + beliefs.values().stream()
+                        .mapToDouble(belief -> Math.exp(belief.logEvidence() - top))
+                        .sum()
+                + pairs.stream()
+                        .mapToDouble(pair -> Math.exp(pair.logEvidence() - top))
+                        .sum();
+        Map<Cause, CauseCurve> curves = new LinkedHashMap<>();
+        beliefs.forEach((curve, belief) ->
+                curves.put(cause(curve, belief, Math.exp(belief.logEvidence() - top) / sum), curve));
+        List<Cause> causes = curves.keySet().stream()
+                .sorted(Comparator.comparingDouble((Cause cause) -> -cause.share()))
+                .toList();
+        return new GaugeFindings(
+                readings,
+                expected(),
+                agreement,
+                regulated(),
+                agreement.agrees() ? List.of() : groups(causes, curves),
+                Math.exp(none - top) / sum,
+                pairs.stream()
+                        .map(pair -> new GaugeFindings.Pair(
+                                pair.one().of(pair.oneSize()),
+                                pair.other().of(pair.otherSize()),
+                                Math.exp(pair.logEvidence() - top) / sum,
+                                pair.chiSquare()))
+                        .sorted(Comparator.comparingDouble((GaugeFindings.Pair pair) -> -pair.share()))
+                        .toList(),
+                causes,
+                notSolved);
+    }
+
+    /** Pairs are asked for where no fault alone explains the readings. */
+    private List<PairStudy.SolvedPair> pairs(GaugeFindings.Agreement agreement, Map<CauseCurve, CauseBelief> beliefs) {
+        double left = beliefs.values().stream()
+                .mapToDouble(CauseBelief::chiSquare)
+                .min()
+                .orElse(0);
+        return agreement.agrees() || chance(left, misfit.degrees()) >= UNEXPLAINED
+                ? List.of()
+                : new PairStudy(table, misfit).of();
+    }
+
+    /** A misfit that is less likely than this by chance is not explained (chosen) [-]. */
+    private static final double UNEXPLAINED = 0.05;
+
+    /** Probability of a misfit at least as large by chance. */
+    private static double chance(double chiSquare, int degrees) {
+        return degrees == 0 ? 1 : 1 - new ChiSquaredDistribution(null, degrees).cumulativeProbability(chiSquare);
+    }
+
+    /** Readings taken where the regulator of the sound unit is off its seat. */
+    private int regulated() {
+        Transmission unit = table.build().unit();
+        Map<TestPoint, Boolean> off = new HashMap<>();
+        table.model()
+                .states()
+                .forEach((point, state) -> off.put(
+                        point,
+                        unit.commanded().isPresent() && Figures.of(unit, state).offSeat()));
+        return (int) readings.stream().filter(reading -> off.get(reading.at())).count();
+    }
+
+    private List<GaugeFindings.ExpectedReading> expected() {
+        List<GaugeFindings.ExpectedReading> expected = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            expected.add(new GaugeFindings.ExpectedReading(
+                    table.sound().mean().getEntry(i),
+                    misfit.deviation(i, table.sound()),
+                    misfit.off(i, table.sound())));
+        }
+        return expected;
+    }
+
+    private GaugeFindings.Agreement agreement() {
+        Misfit.Fit fit = misfit.of(table.sound());
+        double probability = chance(fit.chiSquare(), misfit.degrees());
+        List<GaugeFindings.ExpectedReading> expected = expected();
+        boolean seen = true;
+        for (int i = 0; i < readings.size(); i++) {
+            seen &= readings.get(i).sense() == GaugeReading.Sense.EXACT
+                    || !expected.get(i).standsOut(readings.get(i).sense());
+        }
+        return new GaugeFindings.Agreement(
+                fit.chiSquare(), misfit.degrees(), probability, seen && probability >= GaugeFindings.DISAGREE);
+    }
+
+    private Expectation elsewhere() {
+        RealMatrix wide = table.sound().covariance().copy();
+        for (int i = 0; i < readings.size(); i++) {
+            wide.addToEntry(i, i, Math.pow(ELSEWHERE * table.sound().mean().getEntry(i), 2));
+        }
+        return new Expectation(table.sound().mean(), wide);
+    }
+
+    private Cause cause(CauseCurve curve, CauseBelief belief, double share) {
+        UnitFault fault = curve.fault();
+        double hidden = curve.nodes().lastKey();
+        boolean visible = false;
+        double before = 0;
+        double shiftBefore = 0;
+        for (Map.Entry<Double, Expectation> node : curve.nodes().entrySet()) {
+            double shift = misfit.distance(table.sound(), node.getValue());
+            if (shift > GaugeFindings.VISIBLE) {
+                hidden = before
+                        + (node.getKey() - before) * (GaugeFindings.VISIBLE - shiftBefore) / (shift - shiftBefore);
+                visible = true;
+                break;
+            }
+            before = node.getKey();
+            shiftBefore = shift;
+        }
+        return new Cause(
+                fault,
+                fault.sizeAt(belief.best()),
+                fault.sizeAt(belief.low()),
+                fault.sizeAt(belief.high()),
+                belief.chiSquare(),
+                share,
+                fault.kind().graded() ? fault.sizeAt(hidden) : Double.NaN,
+                visible);
+    }
+
+    private List<GaugeFindings.Group> groups(List<Cause> causes, Map<Cause, CauseCurve> curves) {
+        Network network = table.build().unit().network();
+        List<List<Cause>> groups = new ArrayList<>();
+        for (Cause cause : causes) {
+            if (cause.share() < WORTH && !groups.isEmpty()) {
+                break;
+            }
+            groups.stream()
+                    .filter(group -> alike(group.get(0), cause, curves, network))
+                    .findFirst()
+                    .ifPresentOrElse(group -> group.add(cause), () -> groups.add(new ArrayList<>(List.of(cause))));
+        }
+        return groups.stream()
+                .map(group -> new GaugeFindings.Group(
+                        group.stream().mapToDouble(Cause::share).sum(), group))
+                .sorted(Comparator.comparingDouble((GaugeFindings.Group group) -> -group.share()))
+                .toList();
+    }
+
+    /** Whether a cause can make the readings what the leader of a group makes them. */
+    private boolean alike(Cause leader, Cause cause, Map<Cause, CauseCurve> curves, Network network) {
+        if (Galleries.of(network, leader.fault()).equals(Galleries.of(network, cause.fault()))) {
+            return true;
+        }
+        CauseCurve one = curves.get(leader);
+        CauseCurve other = curves.get(cause);
+        Expectation made = one.at(leader.fault().wayTo(leader.size()));
+        double first = other.nodes().firstKey();
+        double last = other.nodes().lastKey();
+        int steps = 100;
+        for (int i = 0; i <= steps; i++) {
+            if (misfit.distance(made, other.at(first + (last - first) * i / steps)) < ALIKE) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
