@@ -5,15 +5,11 @@ import hotidle.circuits.text.Place;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -43,70 +39,8 @@ final class SheetReader {
 
     /** The changes that a sheet makes, each {@code part.size: {to: value, because: who measured}}. */
     public List<Value.Entry> read(String text) {
-        char separator = separator(text.lines().findFirst().orElse(""));
-        CSVFormat format = CSVFormat.RFC4180
-                .builder()
-                .setDelimiter(separator)
-                .setIgnoreEmptyLines(false)
-                .setTrim(true)
-                .get();
-        try (CSVParser parser = CSVParser.parse(text, format)) {
-            long line = 1;
-            for (CSVRecord row : parser) {
-                row(row, new Cells(text.lines().toList(), (int) line, separator));
-                line = parser.getCurrentLineNumber() + 1;
-            }
-        } catch (IOException | UncheckedIOException broken) {
-            String mend = "save it again from the spreadsheet as CSV";
-            problems.error(
-                    at(1, 1, 1), ProblemCode.SHEET_NOT_READ, "the sheet cannot be read", broken.getMessage(), mend);
-        }
+        Cells.each(text, source, problems, this::row);
         return fits.changes();
-    }
-
-    private Place at(int line, int column, int width) {
-        return new Place(line, column, width, source);
-    }
-
-    /** Where the cells of a row stand. */
-    private final class Cells {
-        private final String line;
-        private final int number;
-        private final char separator;
-
-        Cells(List<String> lines, int number, char separator) {
-            this.line = number <= lines.size() ? lines.get(number - 1) : "";
-            this.number = number;
-            this.separator = separator;
-        }
-
-        Place place(int cell) {
-            int start = 0;
-            for (int i = 0; i < cell; i++) {
-                start = end(start) + 1;
-            }
-            int from = Math.min(start, line.length());
-            return at(number, from + 1, Math.max(Math.min(end(from), line.length()) - from, 1));
-        }
-
-        private int end(int start) {
-            boolean quoted = false;
-            for (int i = Math.min(start, line.length()); i < line.length(); i++) {
-                quoted ^= line.charAt(i) == '"';
-                if (line.charAt(i) == separator && !quoted) {
-                    return i;
-                }
-            }
-            return line.length();
-        }
-    }
-
-    /** The separator that stands most often in the head. */
-    private static char separator(String head) {
-        return Stream.of(',', ';', '\t')
-                .max(java.util.Comparator.comparingLong(
-                        one -> head.chars().filter(c -> c == one).count()))
-                .orElse(',');
     }
 
     private void row(CSVRecord row, Cells cells) {
