@@ -72,7 +72,7 @@ final class Circuits {
                         + ", nor a ready circuit of that name\nready circuits: " + String.join(", ", Library.names())));
     }
 
-    private static byte[] bytes(Path file, String option) {
+    static byte[] bytes(Path file, String option) {
         if (!Files.isRegularFile(file)) {
             throw new WrongInputException("hotidle: " + option + file + ": there is no such file");
         }

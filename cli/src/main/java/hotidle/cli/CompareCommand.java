@@ -50,13 +50,16 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private OwnHeat ownHeat;
 
+    @Mixin
+    private FaultOption faults;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Transmission> units = Circuits.units(described, named(described));
+        List<Transmission> units = faults.units(described, named(described), work);
         if (work.given()) {
             List<Transmission> asWritten = units;
             units = beside(described, asWritten);

@@ -26,6 +26,7 @@ import picocli.CommandLine.Mixin;
             WearCommand.class,
             HeatCommand.class,
             TorqueCommand.class,
+            GaugeCommand.class,
             PartCommand.class,
             DrawCommand.class,
             CheckCommand.class,

@@ -17,13 +17,15 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "list",
         mixinStandardHelpOptions = true,
-        description = "Lists the ready circuits with their builds and oils, the kinds of parts and the units.")
+        description =
+                "Lists the ready circuits with their builds and oils, the kinds of parts and of faults, and the units.")
 final class ListCommand implements Callable<Integer> {
 
     /** What can be listed. */
     enum What {
         CIRCUITS(ListAnswer.Section.CIRCUITS),
         PARTS(ListAnswer.Section.PARTS),
+        FAULTS(ListAnswer.Section.FAULTS),
         UNITS(ListAnswer.Section.UNITS),
         ALL(ListAnswer.Section.values());
 
@@ -38,7 +40,7 @@ final class ListCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "all",
             paramLabel = "WHAT",
-            description = "circuits, parts, units or all")
+            description = "circuits, parts, faults, units or all")
     What what;
 
     @Option(names = "--full", description = "all of it, not only what fits on one screen")

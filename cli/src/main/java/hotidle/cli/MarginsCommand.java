@@ -51,6 +51,9 @@ final class MarginsCommand implements Callable<Integer> {
     @Mixin
     private OwnHeat ownHeat;
 
+    @Mixin
+    private FaultOption faults;
+
     @Spec
     CommandSpec spec;
 
@@ -58,7 +61,7 @@ final class MarginsCommand implements Callable<Integer> {
     public Integer call() {
         MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
         DescribedCircuit described = asked.load();
-        List<Transmission> units = Circuits.units(described, builds).stream()
+        List<Transmission> units = faults.units(described, builds, work).stream()
                 .map(unit -> work.given() ? work.of(described, unit).named(AfterWork.called(unit.build())) : unit)
                 .toList();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);

@@ -6,6 +6,7 @@ import hotidle.answer.sheet.SheetAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.SheetWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +20,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description = {
             "Writes a measurement sheet to fill in with a spreadsheet: a row for each fit that wears. Without --out it is printed.",
-            "Filled in, '--sheet FILE.csv' makes a build of it in every command. What is left blank is not measured."
+            "Filled in, '--sheet FILE.csv' makes a build of it in every command. What is left blank is not measured.",
+            "With --readings it is a sheet of gauge readings for 'hotidle gauge'."
         })
 final class SheetCommand implements Callable<Integer> {
 
@@ -31,6 +33,21 @@ final class SheetCommand implements Callable<Integer> {
             paramLabel = "FILE.csv",
             description = "file to write; it must be new. Default: the sheet is printed")
     Path out;
+
+    @Option(
+            names = "--readings",
+            description = "a sheet of gauge readings: taps, ranges, speeds and temperatures filled in, readings empty")
+    boolean readings;
+
+    @Option(
+            names = "--expected",
+            description =
+                    "a sheet of gauge readings with what a sound build reads beside each: 95 of 100 sound units lie"
+                            + " between, before the gauge's own error")
+    boolean expected;
+
+    @Option(names = "--build", description = "the build of which readings are taken. Default: the circuit's first")
+    String build;
 
     @Option(
             names = "--units",
@@ -45,6 +62,14 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        if (readings || expected) {
+            return new ReadingsRun(spec, units).run(described, build, expected, Optional.ofNullable(out));
+        }
+        if (build != null) {
+            throw new WrongInputException(
+                    "hotidle: --build goes with --readings or --expected: a measurement sheet is the"
+                            + " same for every build\nmend: leave --build out");
+        }
         SheetWriter.LengthUnit unit =
                 units == Quantity.UnitSystem.SHOP ? SheetWriter.LengthUnit.INCH : SheetWriter.LengthUnit.MM;
         SheetAnswer sheet = new SheetAnswer(described.measurementSheet(unit));

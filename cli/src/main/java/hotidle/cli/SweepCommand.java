@@ -70,6 +70,9 @@ final class SweepCommand implements Callable<Integer> {
                             + " (.png or .svg)")
     Path plotFilm;
 
+    @Mixin
+    private FaultOption faults;
+
     @Spec
     CommandSpec spec;
 
@@ -82,7 +85,7 @@ final class SweepCommand implements Callable<Integer> {
         OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
-        for (Transmission build : Circuits.units(described, builds)) {
+        for (Transmission build : faults.units(described, builds)) {
             Transmission unit = swept.at(build);
             for (DutyPoint point : swept.duties(unit)) {
                 sweeps.add(SpeedSweep.run(unit, point, speeds, from));

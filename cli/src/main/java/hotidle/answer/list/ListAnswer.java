@@ -9,7 +9,9 @@ import hotidle.circuits.ReadyCircuit;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
+import hotidle.fault.FaultKind;
 import hotidle.transmission.DutyPoint;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -28,6 +30,7 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
     public enum Section {
         CIRCUITS,
         PARTS,
+        FAULTS,
         UNITS
     }
 
@@ -46,6 +49,9 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
         if (shown.contains(Section.PARTS)) {
             String names = Kinds.ALL.stream().map(kind -> kind.word()).collect(Collectors.joining(", "));
             text.append(Wrap.lines(MorePhrase.names(ListPhrase.PARTS, names, "hotidle list parts --full"), "", "  "));
+        }
+        if (shown.equals(Set.of(Section.FAULTS))) {
+            text.append(ListPhrase.FAULTS).append('\n').append(faults());
         }
         if (shown.equals(Set.of(Section.UNITS))) {
             text.append(Wrap.lines(units().replaceAll("\n *", "; ").strip().replaceFirst(";$", "."), "", "  "));
@@ -69,6 +75,9 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
         }
         if (shown.contains(Section.PARTS)) {
             text.append(ListPhrase.PARTS + "\n").append(kinds()).append(shown.contains(Section.UNITS) ? "\n" : "");
+        }
+        if (shown.contains(Section.FAULTS)) {
+            text.append(ListPhrase.FAULTS + "\n").append(faults()).append(shown.contains(Section.UNITS) ? "\n" : "");
         }
         if (shown.contains(Section.UNITS)) {
             text.append(ListPhrase.UNITS + "\n").append(units());
@@ -97,6 +106,13 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
     private static String kinds() {
         return Kinds.ALL.stream()
                 .map(kind -> "  " + HeadingPhrase.headed(kind.word(), kind.about()) + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private static String faults() {
+        return Arrays.stream(FaultKind.values())
+                .map(kind ->
+                        "  " + HeadingPhrase.headed(kind.word(), ListPhrase.fault(kind.about(), kind.sizeOf())) + "\n")
                 .collect(Collectors.joining());
     }
 

@@ -15,4 +15,15 @@ public final class SheetPhrase {
         return "written: " + file + ", " + CountPhrase.of(rows, "row") + " for " + CountPhrase.of(sizes, "size")
                 + ": a bore and what runs in it share a row";
     }
+
+    /** A sheet of gauge readings that was written into a file. */
+    public static String readingsWritten(Object file, int rows) {
+        return "written: " + file + ", " + CountPhrase.of(rows, "reading")
+                + " to take; fill in 'reading', 'gauge accuracy' (2 %) and 'gauge full scale', leave blank what is not read";
+    }
+
+    /** Test points that are not on a sheet of readings. */
+    public static String notExpected(String range, double rpm) {
+        return "left out: " + range + " at " + Math.round(rpm) + " rpm, where no steady state was found";
+    }
 }

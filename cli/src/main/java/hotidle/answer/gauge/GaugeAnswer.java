@@ -1,0 +1,73 @@
+package hotidle.answer.gauge;
+
+import hotidle.answer.Answer;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.study.gauge.GaugeFindings;
+import hotidle.study.gauge.NextReading;
+import java.util.List;
+
+/**
+ * What gauge readings say of a build.
+ *
+ * @param units    of the user
+ * @param circuit  its name
+ * @param about    what its file says of it; may be empty
+ * @param build    its name
+ * @param file     of the readings
+ * @param findings what they say
+ * @param next     readings that tell most, the best first
+ * @param hardest  what takes the pump to its limit
+ * @param low      the build, where its idle pressure is low or any reading says so
+ */
+public record GaugeAnswer(
+        Quantity.UnitSystem units,
+        String circuit,
+        String about,
+        String build,
+        String file,
+        GaugeFindings findings,
+        List<NextReading> next,
+        Hardest hardest,
+        List<String> low)
+        implements Answer {
+
+    /**
+     * What takes the pump to its limit.
+     *
+     * @param speed       lowest engine speed [rev/s]
+     * @param temperature hottest sump [K]
+     * @param commanded   highest line pressure that can be commanded [Pa]; 0 where it cannot be
+     */
+    public record Hardest(double speed, double temperature, double commanded) {}
+
+    public GaugeAnswer {
+        next = List.copyOf(next);
+        low = List.copyOf(low);
+    }
+
+    @Override
+    public String screen() {
+        return new GaugeScreen(this).first();
+    }
+
+    @Override
+    public String full() {
+        return new GaugeScreen(this).full();
+    }
+
+    @Override
+    public TextTable table() {
+        return new GaugeRows(this).table();
+    }
+
+    @Override
+    public Object json() {
+        return GaugeRecord.of(this);
+    }
+
+    @Override
+    public boolean complete() {
+        return findings.notSolved().isEmpty();
+    }
+}

@@ -1,0 +1,163 @@
+package hotidle.answer.gauge;
+
+import hotidle.answer.format.Rpm;
+import hotidle.oil.Oil;
+import hotidle.study.gauge.Cause;
+import hotidle.study.gauge.GaugeFindings;
+import hotidle.study.gauge.GaugeReading;
+import hotidle.study.gauge.Meter;
+import hotidle.study.gauge.NextReading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** What gauge readings say, as JSON. */
+record GaugeRecord(
+        String circuit,
+        String build,
+        boolean agrees,
+        double chiSquare,
+        int degreesOfFreedom,
+        double probability,
+        int readingsOnRegulator,
+        List<Read> readings,
+        List<CauseGroup> groups,
+        double noneOfThese,
+        List<FaultPair> pairs,
+        List<FaultCause> causes,
+        List<NextRead> nextReadings,
+        List<String> notSolved) {
+
+    /** Where something is read. */
+    record Place(
+            String tap,
+            String range,
+            double speedRpm,
+            double oilTemperatureC,
+            OptionalDouble commandedPressurePa,
+            OptionalDouble engineTorqueNM) {
+        static Place of(GaugeReading.Row row) {
+            return new Place(
+                    row.meter().name(),
+                    row.at().range(),
+                    Rpm.of(row.at().speed()),
+                    row.at().temperature() - Oil.ZERO_CELSIUS,
+                    row.at().commanded(),
+                    row.at().torque());
+        }
+    }
+
+    /** A reading; its value in Pa or m³/s, as {@code reads} says. */
+    record Read(
+            Place place,
+            String reads,
+            String sense,
+            double value,
+            double gaugeDeviation,
+            double soundMean,
+            double soundDeviation,
+            double offDeviations,
+            boolean standsOut) {}
+
+    /** Causes that the readings cannot tell apart, by fault. */
+    record CauseGroup(double share, List<String> faults) {}
+
+    /** Two faults at once. */
+    record FaultPair(
+            String fault, double size, String otherFault, double otherSize, double share, double chiSquareLeft) {}
+
+    /** A fault as a cause; its sizes count what {@code sizeCounts} says. */
+    record FaultCause(
+            String fault,
+            String sizeCounts,
+            double size,
+            double sizeLow,
+            double sizeHigh,
+            double chiSquareLeft,
+            double share,
+            double hiddenUpTo,
+            boolean canShow) {}
+
+    /** A reading to take, with what each leading cause makes of it. */
+    record NextRead(Place place, String reads, double information, List<Predicted> predicted, double sound) {}
+
+    /** What is read if a fault is the cause. */
+    record Predicted(String fault, double value) {}
+
+    static GaugeRecord of(GaugeAnswer answer) {
+        GaugeFindings found = answer.findings();
+        List<Read> readings = new ArrayList<>();
+        for (int i = 0; i < found.readings().size(); i++) {
+            GaugeReading reading = found.readings().get(i);
+            GaugeFindings.ExpectedReading expected = found.expected().get(i);
+            readings.add(new Read(
+                    Place.of(reading.row()),
+                    reads(reading.meter()),
+                    reading.sense().name().toLowerCase(Locale.ROOT),
+                    reading.value(),
+                    reading.deviation(),
+                    expected.mean(),
+                    expected.deviation(),
+                    expected.off(),
+                    found.standsOut(i)));
+        }
+        return new GaugeRecord(
+                answer.circuit(),
+                answer.build(),
+                found.agreement().agrees(),
+                found.agreement().chiSquare(),
+                found.agreement().degrees(),
+                found.agreement().probability(),
+                found.regulated(),
+                readings,
+                found.groups().stream()
+                        .map(group -> new CauseGroup(
+                                group.share(),
+                                group.causes().stream()
+                                        .map(cause -> cause.fault().name())
+                                        .toList()))
+                        .toList(),
+                found.none(),
+                found.pairs().stream()
+                        .map(pair -> new FaultPair(
+                                pair.one().fault().name(),
+                                pair.one().size(),
+                                pair.other().fault().name(),
+                                pair.other().size(),
+                                pair.share(),
+                                pair.chiSquare()))
+                        .toList(),
+                found.causes().stream().map(GaugeRecord::cause).toList(),
+                answer.next().stream().map(GaugeRecord::next).toList(),
+                found.notSolved());
+    }
+
+    private static String reads(Meter meter) {
+        return meter.reads() == Meter.Reads.PRESSURE ? "pressure_pa" : "flow_m3_s";
+    }
+
+    private static FaultCause cause(Cause cause) {
+        return new FaultCause(
+                cause.fault().name(),
+                cause.fault().kind().sizeOf().name().toLowerCase(Locale.ROOT),
+                cause.size(),
+                cause.low(),
+                cause.high(),
+                cause.chiSquare(),
+                cause.share(),
+                cause.hidden(),
+                cause.visible());
+    }
+
+    private static NextRead next(NextReading next) {
+        return new NextRead(
+                Place.of(next.row()),
+                reads(next.row().meter()),
+                next.information(),
+                next.predicted().stream()
+                        .map(one -> new Predicted(one.cause().fault().name(), one.value()))
+                        .toList(),
+                next.sound());
+    }
+}

@@ -1,0 +1,226 @@
+package hotidle.answer.gauge;
+
+import hotidle.answer.format.FirstScreen;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.GaugePhrase;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.UnitFaultPhrase;
+import hotidle.fault.FaultKind;
+import hotidle.fault.UnitFault;
+import hotidle.study.gauge.Cause;
+import hotidle.study.gauge.GaugeFindings;
+import hotidle.study.gauge.GaugeReading;
+import hotidle.study.gauge.Meter;
+import hotidle.study.gauge.NextReading;
+import hotidle.study.gauge.TestPoint;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What is said of gauge readings: what is wrong, how sure, what next. */
+final class GaugeScreen {
+
+    /** Readings that stand out, groups, and others in a group, on the first screen (chosen). */
+    private static final int READINGS = 3;
+
+    private static final int GROUPS = 4;
+    private static final int OTHERS = 4;
+
+    /** A pair with less is not worth a line (chosen) [-]. */
+    private static final double PAIR = 0.03;
+
+    /** Where shares begin and end: what goes on stands under the name. */
+    private static final String INDENT = "        ";
+
+    private final GaugeAnswer answer;
+    private final GaugeFindings found;
+    private final GaugePhrase phrase;
+    private final CauseWords words;
+
+    GaugeScreen(GaugeAnswer answer) {
+        this.answer = answer;
+        found = answer.findings();
+        phrase = new GaugePhrase(answer.units());
+        words = new CauseWords(answer.units());
+    }
+
+    String first() {
+        FirstScreen screen = new FirstScreen(NoStallPhrase.of(answer.low()) + Caution.LINE);
+        screen.add(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
+        screen.add(verdict());
+        screen.add(standsOut(READINGS));
+        if (found.agreement().agrees()) {
+            screen.addWhereRoom(onRegulator());
+        } else {
+            screen.add(GaugePhrase.CAUSES);
+            List<String> lines = lines(GROUPS, OTHERS);
+            String next = next(1);
+            for (String line : lines) {
+                if (line.lines().count() + next.lines().count() <= screen.room() - 1) {
+                    screen.add(line);
+                }
+            }
+            screen.addWhereRoom(next);
+        }
+        screen.addWhereRoom(Wrap.lines(
+                GaugePhrase.hidden(found.invisible().size(), found.causes().size()), "", "  "));
+        return screen.text();
+    }
+
+    String full() {
+        StringBuilder text =
+                new StringBuilder(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
+        text.append("\n").append(Caution.WHOLE).append("\n").append(NoStallPhrase.of(answer.low()));
+        text.append("\n").append(verdict());
+        GaugeRows rows = new GaugeRows(answer);
+        text.append("\n").append(rows.readings().aligned());
+        text.append("\n").append(standsOut(found.readings().size()));
+        text.append(onRegulator());
+        if (!found.agreement().agrees()) {
+            text.append("\n").append(GaugePhrase.CAUSES).append("\n");
+            lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(text::append);
+            text.append("\n").append(next(answer.next().size()));
+        }
+        text.append("\n").append(rows.causes().aligned());
+        return text.append("\n").append(Wrap.lines(GaugePhrase.ASSUMED, "", "")).toString();
+    }
+
+    private String verdict() {
+        GaugeFindings.Agreement agreement = found.agreement();
+        return Wrap.lines(
+                GaugePhrase.verdict(
+                        answer.build(),
+                        found.readings().size(),
+                        answer.file(),
+                        agreement.agrees(),
+                        agreement.chiSquare(),
+                        agreement.degrees(),
+                        agreement.probability()),
+                "",
+                "  ");
+    }
+
+    private String standsOut(int most) {
+        List<String> lines = new ArrayList<>();
+        int all = 0;
+        for (int i = 0; i < found.readings().size(); i++) {
+            if (found.standsOut(i)) {
+                all++;
+                if (lines.size() < most) {
+                    lines.add(beside(i));
+                }
+            }
+        }
+        return Wrap.lines(GaugePhrase.standsOut(lines, all - lines.size()), "", "  ");
+    }
+
+    private String beside(int i) {
+        GaugeReading reading = found.readings().get(i);
+        GaugeFindings.ExpectedReading expected = found.expected().get(i);
+        return phrase.beside(
+                place(reading.row()),
+                GaugeRows.sense(reading),
+                reading.meter().reads() == Meter.Reads.PRESSURE,
+                reading.value(),
+                expected.mean() - 2 * expected.deviation(),
+                expected.mean() + 2 * expected.deviation());
+    }
+
+    private String place(GaugeReading.Row row) {
+        TestPoint at = row.at();
+        return phrase.place(
+                row.meter().name(),
+                row.meter().reads() == Meter.Reads.PRESSURE,
+                at.speed(),
+                at.range(),
+                at.temperature());
+    }
+
+    /** A group each, then none of these. */
+    private List<String> lines(int groups, int others) {
+        List<String> lines = new ArrayList<>();
+        List<GaugeFindings.Group> leading = found.leading();
+        double best = found.first().map(group -> group.leader().chiSquare()).orElse(Double.NaN);
+        for (GaugeFindings.Group group : leading.subList(0, Math.min(groups, leading.size()))) {
+            lines.add(group(group, others));
+        }
+        found.pairs().stream()
+                .filter(pair -> pair.share() > PAIR)
+                .limit(2)
+                .map(this::pair)
+                .forEach(lines::add);
+        boolean leads = found.first().map(group -> group.share() < found.none()).orElse(true);
+        String none = Wrap.lines(GaugePhrase.none(best, leads), GaugePhrase.share(found.none()) + "  ", INDENT);
+        lines.add(leads ? 0 : lines.size(), none);
+        return lines;
+    }
+
+    private String pair(GaugeFindings.Pair pair) {
+        return Wrap.lines(
+                GaugePhrase.pair(sized(pair.one()), sized(pair.other()), pair.chiSquare()),
+                GaugePhrase.share(pair.share()) + "  ",
+                INDENT);
+    }
+
+    private String sized(UnitFault.Sized one) {
+        return UnitFaultPhrase.brief(one.fault().kind(), one.fault().part()) + ", "
+                + words.size(one.fault(), one.size());
+    }
+
+    private String group(GaugeFindings.Group group, int others) {
+        Cause leader = group.leader();
+        String first = Wrap.lines(
+                GaugePhrase.cause(
+                        CauseWords.named(leader), words.size(leader.fault(), leader.size()), leader.chiSquare()),
+                GaugePhrase.share(group.share()) + "  ",
+                INDENT);
+        List<String> rest =
+                group.causes().stream().skip(1).map(CauseWords::brief).toList();
+        return first + (rest.isEmpty() ? "" : Wrap.lines(GaugePhrase.same(rest, others), INDENT, INDENT));
+    }
+
+    private String next(int most) {
+        if (answer.next().isEmpty()) {
+            return GaugePhrase.NOTHING_NEXT + "\n";
+        }
+        return answer.next().stream().limit(most).map(this::next).collect(Collectors.joining());
+    }
+
+    private String next(NextReading next) {
+        TestPoint at = next.row().at();
+        List<NextReading.Prediction> predicted =
+                next.predicted().subList(0, Math.min(next.predicted().size(), GROUPS));
+        return Wrap.lines(
+                phrase.next(
+                        place(next.row()),
+                        next.row().meter().reads() == Meter.Reads.PRESSURE,
+                        at.commanded().isPresent()
+                                ? phrase.commanded(at.commanded().getAsDouble())
+                                : "",
+                        predicted.stream()
+                                .map(one -> CauseWords.brief(one.cause()))
+                                .toList(),
+                        predicted.stream().map(NextReading.Prediction::value).toList()),
+                "",
+                "  ");
+    }
+
+    /** What is to be said where every reading stands on the regulator and no leak of a usual size can show. */
+    private String onRegulator() {
+        boolean leaks = found.causes().stream()
+                .anyMatch(cause -> cause.visible()
+                        && cause.fault().kind().sizeOf() == FaultKind.SizeOf.WEAR
+                        && cause.hidden() < 1);
+        GaugeAnswer.Hardest hardest = answer.hardest();
+        return found.regulated() < found.readings().size() || leaks
+                ? ""
+                : Wrap.lines(
+                        phrase.onRegulator(
+                                found.readings().size(),
+                                phrase.hardest(hardest.speed(), hardest.temperature(), hardest.commanded())),
+                        "",
+                        "  ");
+    }
+}

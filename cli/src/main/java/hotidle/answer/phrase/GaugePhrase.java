@@ -1,0 +1,140 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What gauge readings say of a unit.
+ *
+ * @param units of the user
+ */
+public record GaugePhrase(Quantity.UnitSystem units) {
+
+    /** Over the causes. */
+    public static final String CAUSES = "What explains them, each fault alone, and how sure that is:";
+
+    /** Behind a group. */
+    public static final String SAME = "these readings cannot tell them apart";
+
+    /** Where nothing would tell leading causes apart. */
+    public static final String NOTHING_NEXT = "No other reading at the taps tells these causes apart.";
+
+    /** What is assumed. */
+    public static final String ASSUMED =
+            "Allowed for: the gauges; 1 % of engine speed, 2 K of the thermometer at each point and 3 K of thermometer and oil at all;"
+                    + " 2 % of spring and pilot pressure; for each size what a shop's gauge or a maker's tolerance leaves open (all"
+                    + " assumed). Before the readings every fault counts the same, small ones more than large ones. Shares hold among"
+                    + " the faults that 'hotidle list faults' names.";
+
+    /** The verdict, with the statistic it rests on. */
+    public static String verdict(
+            String build, int readings, String file, boolean agrees, double chiSquare, int degrees, double chance) {
+        String test =
+                String.format(Locale.ROOT, "chi-square %.1f of %d; by chance %s", chiSquare, degrees, chance(chance));
+        return build + ", " + CountPhrase.of(readings, "reading") + " of " + file + ": "
+                + (agrees ? "THEY AGREE with a sound build" : "THEY DO NOT AGREE with a sound build") + " (" + test
+                + ").";
+    }
+
+    private static String chance(double chance) {
+        return chance < 0.001
+                ? "below 0.1 %"
+                : String.format(Locale.ROOT, chance < 0.1 ? "%.1f %%" : "%.0f %%", 100 * chance);
+    }
+
+    /** A value of a gauge or a flow meter. */
+    public String value(boolean pressure, double si) {
+        return (pressure ? Quantity.PRESSURE : Quantity.FLOW).with(units, si);
+    }
+
+    /** What and where it was read. */
+    public String place(String tap, boolean pressure, double speed, String range, double temperature) {
+        return tap + (pressure ? "" : " flow") + " at " + Quantity.SPEED.with(units, speed) + " in " + range + ", "
+                + Quantity.TEMPERATURE.with(units, temperature);
+    }
+
+    /**
+     * A reading beside what a sound unit reads.
+     *
+     * @param sense empty, below or above
+     */
+    public String beside(String place, String sense, boolean pressure, double read, double low, double high) {
+        return place + ": reads " + (sense.isEmpty() ? "" : sense + " ") + value(pressure, read) + ", a sound build "
+                + (pressure ? Quantity.PRESSURE : Quantity.FLOW).number(units, Math.max(low, 0)) + " to "
+                + value(pressure, high);
+    }
+
+    /** Over the readings that stand out. */
+    public static String standsOut(List<String> lines, int more) {
+        return lines.isEmpty()
+                ? "No single reading stands out."
+                : "Stands out: " + String.join("; ", lines) + (more > 0 ? "; and " + more + " more" : "") + ".";
+    }
+
+    /** A share of what is believed. */
+    public static String share(double share) {
+        return share < 0.01 ? "  <1 %" : String.format(Locale.ROOT, " %3.0f %%", 100 * share);
+    }
+
+    /** A cause with its size and the misfit that it leaves. */
+    public static String cause(String name, String size, double chiSquare) {
+        return name + (size.isEmpty() ? "" : ", " + size) + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
+    }
+
+    /** Causes that these readings cannot tell from the one before. */
+    public static String same(List<String> others, int most) {
+        List<String> shown = others.subList(0, Math.min(most, others.size()));
+        int more = others.size() - shown.size();
+        return "or " + String.join(", ", shown) + (more > 0 ? " and " + more + " more" : "") + ": " + SAME;
+    }
+
+    /** No fault alone. */
+    public static String none(double misfit, boolean leading) {
+        return "none of these"
+                + (leading ? String.format(Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit) : "");
+    }
+
+    /** A pair of faults. */
+    public static String pair(String one, String other, double chiSquare) {
+        return one + " together with " + other + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
+    }
+
+    /** The next reading, and what each cause predicts there. */
+    public String next(String place, boolean pressure, String command, List<String> causes, List<Double> predicted) {
+        StringBuilder text = new StringBuilder("Read next, unloaded: " + place + command + ": ");
+        for (int i = 0; i < causes.size(); i++) {
+            text.append(i == 0 ? "" : ", ")
+                    .append(value(pressure, predicted.get(i)))
+                    .append(" if ")
+                    .append(causes.get(i));
+        }
+        return text.append(".").toString();
+    }
+
+    /** The command of the next reading, where it is not the usual one. */
+    public String commanded(double pressure) {
+        return " with " + Quantity.PRESSURE.with(units, pressure) + " commanded";
+    }
+
+    /** Readings that tell nothing of leaks. */
+    public String onRegulator(int readings, String conditions) {
+        return "All " + readings
+                + " readings stand on the regulator: it gives less back where more leaks, so they tell nothing of leaks"
+                + " unless they are large. To learn of them read the line " + conditions + ".";
+    }
+
+    /** What takes the pump to its limit. */
+    public String hardest(double speed, double temperature, double commanded) {
+        return "at the lowest idle (" + Quantity.SPEED.with(units, speed)
+                + " or less), with the oil as hot as it gets ("
+                + Quantity.TEMPERATURE.with(units, temperature) + " or more) and the highest command"
+                + (commanded > 0 ? " (" + Quantity.PRESSURE.with(units, commanded) + ")" : "");
+    }
+
+    /** Faults that cannot show. */
+    public static String hidden(int invisible, int all) {
+        return invisible + " of " + all
+                + " possible faults cannot show in these readings, however large; what others may hide: --full.";
+    }
+}

@@ -1,0 +1,135 @@
+package hotidle.cli;
+
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Nearest;
+import hotidle.circuits.text.Units;
+import hotidle.fault.FaultKind;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Faults laid over the builds that are asked for. */
+final class FaultOption {
+
+    private static final Pattern WRITTEN = Pattern.compile("(?<kind>[^@:]+)(@(?<part>[^:]+))?(:(?<size>.+))?");
+
+    @Option(
+            names = "--fault",
+            paramLabel = "KIND[@PART][:SIZE]",
+            description = "a fault laid over each build, for example plate-warped@plate-direct:300%% or"
+                    + " spring-weak@regulator:20%%; give it again for more. 'hotidle list faults' names the kinds")
+    private List<String> written = List.of();
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /**
+     * The same where jobs or another set pressure may be asked for too, which are done to a build as the file has it.
+     *
+     * @throws WrongInputException where a build or a fault is none, or work is asked for beside a fault
+     */
+    List<Transmission> units(DescribedCircuit described, List<String> builds, AfterWork work) {
+        if (!written.isEmpty() && work.given()) {
+            throw wrong(
+                    String.join(" --fault ", written),
+                    "a fault is laid over a build as it is, not over one after --job or --set",
+                    "ask for one of them at a time");
+        }
+        return units(described, builds);
+    }
+
+    /**
+     * The units of the builds asked for with the faults in them; the circuit's first build where none was.
+     *
+     * @throws WrongInputException where a build or a fault is none
+     */
+    List<Transmission> units(DescribedCircuit described, List<String> builds) {
+        if (!written.isEmpty()) {
+            spec.commandLine().getErr().println("faults laid over each build: " + String.join(", ", written));
+        }
+        return Circuits.units(described, builds).stream()
+                .map(unit -> written.isEmpty() ? unit : in(described.adjustable(unit.build())))
+                .toList();
+    }
+
+    private Transmission in(Adjustable build) {
+        List<UnitFault> possible = UnitFaults.of(build);
+        return UnitFault.in(
+                        build,
+                        written.stream().map(text -> sized(possible, text)).toList())
+                .orElseThrow(() -> new WrongInputException("hotidle: --fault " + String.join(" --fault ", written)
+                        + ": " + build.unit().build() + " cannot be made so\nmend: give smaller sizes"));
+    }
+
+    private static UnitFault.Sized sized(List<UnitFault> possible, String text) {
+        Matcher matcher = WRITTEN.matcher(text.strip());
+        if (!matcher.matches()) {
+            throw wrong(text, "is no fault", "write KIND@PART:SIZE, for example spring-weak@regulator:20%");
+        }
+        FaultKind kind = FaultKind.of(matcher.group("kind"))
+                .orElseThrow(() -> wrong(
+                        text,
+                        "there is no fault " + matcher.group("kind"),
+                        Nearest.mend(
+                                matcher.group("kind"),
+                                Arrays.stream(FaultKind.values())
+                                        .map(FaultKind::word)
+                                        .toList())));
+        List<UnitFault> ofKind =
+                possible.stream().filter(fault -> fault.kind() == kind).toList();
+        String part = matcher.group("part");
+        UnitFault fault = ofKind.stream()
+                .filter(one -> part == null ? ofKind.size() == 1 : one.part().equals(part))
+                .findFirst()
+                .orElseThrow(() -> wrong(
+                        text,
+                        part == null ? "names no part" : "no part " + part + " can have it",
+                        Nearest.mend(
+                                part == null ? "" : part,
+                                ofKind.stream().map(UnitFault::part).toList())));
+        return fault.of(size(text, fault, matcher.group("size")));
+    }
+
+    private static double size(String text, UnitFault fault, String written) {
+        FaultKind.SizeOf sizeOf = fault.kind().sizeOf();
+        if (sizeOf == FaultKind.SizeOf.NOTHING) {
+            if (written != null) {
+                throw wrong(text, "it has no size", "write --fault " + fault.name());
+            }
+            return fault.most();
+        }
+        boolean share = sizeOf == FaultKind.SizeOf.WEAR || sizeOf == FaultKind.SizeOf.SHARE;
+        String example = share ? "20%" : "0.3mm";
+        if (written == null) {
+            throw wrong(text, "it has no size", "write --fault " + fault.name() + ":" + example);
+        }
+        Units.Amount amount = Units.read(written, share ? Dimension.RATIO : Dimension.LENGTH);
+        if (!amount.good()) {
+            throw wrong(text, amount.wrong(), "write --fault " + fault.name() + ":" + example);
+        }
+        if (!(amount.si() >= fault.least() && amount.si() <= fault.most())) {
+            throw wrong(text, "its size lies outside what it can be", "allowed is " + allowed(fault, share));
+        }
+        return amount.si();
+    }
+
+    private static String allowed(UnitFault fault, boolean share) {
+        double times = share ? 100 : 1000;
+        String unit = share ? "%" : "mm";
+        return String.format(
+                java.util.Locale.ROOT, "%.4g%s to %.4g%s", fault.least() * times, unit, fault.most() * times, unit);
+    }
+
+    private static WrongInputException wrong(String text, String what, String mend) {
+        return new WrongInputException("hotidle: --fault " + text + ": " + what + "\nmend: " + mend);
+    }
+}
