@@ -4,7 +4,6 @@ import hotidle.law.Hole;
 import hotidle.law.Poppet;
 import hotidle.network.Network;
 import hotidle.network.Placed;
-import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
 import hotidle.part.CheckValve;
 import hotidle.part.Clutch;
@@ -70,8 +69,8 @@ public final class UnitFaults {
                 .toList();
         return wears.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new UnitFault(
-                        worn(placed.part()), placed.name(), wears, 0, MOST_WEAR, (unit, size) -> unit));
+                : Optional.of(
+                        new UnitFault(worn(placed.part()), placed.name(), wears, 0, MOST_WEAR, (unit, size) -> unit));
     }
 
     private static FaultKind worn(Part part) {
@@ -99,7 +98,8 @@ public final class UnitFaults {
         List<UnitFault> faults = new ArrayList<>();
         if (part instanceof SpoolValve valve) {
             SpoolSpring spring = valve.spring();
-            faults.add(of(FaultKind.VALVE_STUCK, name, spring.low(), spring.end(), SpoolValve.class, SpoolValve::stuckAt));
+            faults.add(
+                    of(FaultKind.VALVE_STUCK, name, spring.low(), spring.end(), SpoolValve.class, SpoolValve::stuckAt));
             faults.add(of(FaultKind.SPRING_WEAK, name, 0, MOST_WEAK, SpoolValve.class, UnitFaults::weak));
         } else if (part instanceof ReliefValve) {
             faults.add(of(FaultKind.SPRING_WEAK, name, 0, MOST_WEAK, ReliefValve.class, UnitFaults::weak));
@@ -169,8 +169,6 @@ public final class UnitFaults {
     }
 
     private static Part bored(Orifice hole, double diameter) {
-        return new Orifice(
-                diameter, hole.length(), hole.dischargeCoefficient(), hole.count(), hole.upstream());
+        return new Orifice(diameter, hole.length(), hole.dischargeCoefficient(), hole.count(), hole.upstream());
     }
-
 }

@@ -89,8 +89,7 @@ public record Oil(
 
     /** The same oil with another share of entrained air [-]. */
     public Oil withAir(double share) {
-        return new Oil(
-                name, line, density15, densitySlope, barus, share, releasePressure, thermal, thinning);
+        return new Oil(name, line, density15, densitySlope, barus, share, releasePressure, thermal, thinning);
     }
 
     private static void require(boolean good, String what, double value, String allowed) {
