@@ -77,7 +77,7 @@ final class GaugeCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new GaugeAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.name(),
                         described.about(),
                         unit.build(),

@@ -23,6 +23,12 @@ public final class OilLostPhrase {
     public static String smaller(int paths) {
         return CountPhrase.of(paths, "smaller one");
     }
+
+    /** All that loses less, together. */
+    public static String less(int paths) {
+        return paths == 1 ? "1 other that loses oil" : paths + " others that lose oil";
+    }
+
     /** Fits past which oil comes back, together. */
     public static String back(int paths) {
         return paths + (paths == 1 ? " that brings oil back" : " that bring oil back");
