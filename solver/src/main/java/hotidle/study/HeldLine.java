@@ -86,6 +86,7 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
         private final TreeMap<Double, Solution> known = new TreeMap<>();
         private Series series;
         private OptionalDouble slope = OptionalDouble.empty();
+        private int solves;
 
         /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
         private Optional<Margin> hungriest = Optional.empty();
@@ -98,7 +99,13 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
 
         /** A search that starts from what was found of a unit alike. */
         HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<Found> before) {
+            this(unit, duty, roles, before, null);
+        }
+
+        /** The same on a series of such networks, of whose states before it takes none. */
+        HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<Found> before, Series series) {
             this.before = before;
+            this.series = series;
             this.unit = unit;
             this.duty = duty;
             this.roles = roles;
@@ -177,7 +184,8 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
             } else {
                 series.use(network);
             }
-            start.or(() -> nearest(position)).ifPresent(series::restart);
+            start.or(() -> nearest(position)).ifPresentOrElse(series::restart, series::restart);
+            solves++;
             series.solve(unit.conditions(duty));
             Outcome outcome = series.outcome();
             outcome.state().ifPresent(state -> known.put(position, state));
@@ -188,6 +196,16 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
             return known.keySet().stream()
                     .min(Comparator.comparingDouble(at -> Math.abs(at - position)))
                     .map(known::get);
+        }
+
+        /** States that it has asked for. */
+        int solves() {
+            return solves;
+        }
+
+        /** The series that it has solved with. */
+        Series series() {
+            return series;
         }
 
         /** What another unit's search can start from: what was found last, where nothing was found here. */

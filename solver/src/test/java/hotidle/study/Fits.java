@@ -16,11 +16,11 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** The ten nodes with five of their fits as sizes that can be changed: bores, hub face, the primary's face and mesh, and its tip. */
-final class Fits {
+public final class Fits {
 
     private Fits() {}
 
-    static Adjustable worn(double wear) {
+    public static Adjustable worn(double wear) {
         Transmission unit = TenNodes.worn(wear);
         double bore = 0.0127 * 12;
         return new Adjustable(

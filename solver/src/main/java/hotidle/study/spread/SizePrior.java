@@ -30,8 +30,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param logarithm whether x is the logarithm of the share of the way
  * @param middle    of x [-]
  * @param deviation of x without the cuts [-]
- * @param low       lowest z [-]
- * @param high      highest z [-]
+ * @param cut       where z ends
  */
 public record SizePrior(
         WearSize size,
@@ -41,8 +40,22 @@ public record SizePrior(
         boolean logarithm,
         double middle,
         double deviation,
-        double low,
-        double high) {
+        Cut cut) {
+
+    /**
+     * A standard normal distribution cut off at both ends.
+     *
+     * @param low    lowest z [-]
+     * @param high   highest z [-]
+     * @param below  probability below the lowest without the cuts [-]
+     * @param inside probability between them without the cuts [-]
+     */
+    public record Cut(double low, double high, double below, double inside) {
+        static Cut of(double low, double high) {
+            double below = NORMAL.cumulativeProbability(low);
+            return new Cut(low, high, below, NORMAL.cumulativeProbability(high) - below);
+        }
+    }
 
     /** What a belief about a size rests on. */
     public enum Basis {
@@ -91,6 +104,16 @@ public record SizePrior(
 
     private static final double NARROW = 0.1;
 
+    private static final Cut INSPECTION = Cut.of(-INSPECTED, INSPECTED);
+    private static final Cut GUESS = Cut.of(-GUESS_CUT, GUESS_CUT);
+
+    /** Of the logarithm of the share of the way to the limit that a served fit has gone [-]. */
+    private static final double WORN_MIDDLE = Math.log(HALF_WORN);
+
+    private static final double WORN_DEVIATION = -WORN_MIDDLE / NORMAL.inverseCumulativeProbability(1 - PAST_LIMIT);
+    private static final Cut SERVED =
+            Cut.of(Double.NEGATIVE_INFINITY, (Math.log(FURTHEST) - WORN_MIDDLE) / WORN_DEVIATION);
+
     /** A size made to what it is. */
     public static SizePrior sound(WearSize size) {
         return about(size, Basis.SOUND, TOLERANCE * Math.abs(size.allowance()));
@@ -102,29 +125,18 @@ public record SizePrior(
     }
 
     private static SizePrior about(WearSize size, Basis basis, double half) {
-        return new SizePrior(size, basis, size.value(), half, false, 0, 1 / INSPECTED, -INSPECTED, INSPECTED);
+        return new SizePrior(size, basis, size.value(), half, false, 0, 1 / INSPECTED, INSPECTION);
     }
 
     /** A size that has served and that nobody has looked at. */
     public static SizePrior worn(WearSize size) {
-        double middle = Math.log(HALF_WORN);
-        double deviation = -middle / NORMAL.inverseCumulativeProbability(1 - PAST_LIMIT);
-        double high = (Math.log(FURTHEST) - middle) / deviation;
         return new SizePrior(
-                size,
-                Basis.WORN,
-                size.fresh(),
-                size.allowance(),
-                true,
-                middle,
-                deviation,
-                Double.NEGATIVE_INFINITY,
-                high);
+                size, Basis.WORN, size.fresh(), size.allowance(), true, WORN_MIDDLE, WORN_DEVIATION, SERVED);
     }
 
     /** Scores and nicks of an assumed area. */
     public static SizePrior assumed(WearSize size) {
-        return new SizePrior(size, Basis.ASSUMED, 0, size.value(), true, 0, GUESSED, -GUESS_CUT, GUESS_CUT);
+        return new SizePrior(size, Basis.ASSUMED, 0, size.value(), true, 0, GUESSED, GUESS);
     }
 
     /**
@@ -133,13 +145,12 @@ public record SizePrior(
      * @param share between 0 and 1, both left out where the size has no end there
      */
     public double quantile(double share) {
-        double below = NORMAL.cumulativeProbability(low);
-        return at(NORMAL.inverseCumulativeProbability(below + share * inside()));
+        return at(NORMAL.inverseCumulativeProbability(cut.below() + share * cut.inside()));
     }
 
     /** The size at a standard normal z within its cuts [m] or [m²]: where a search takes the belief as a plain normal one. */
     public double at(double z) {
-        double x = middle + deviation * Math.min(Math.max(z, low), high);
+        double x = middle + deviation * Math.min(Math.max(z, cut.low()), cut.high());
         return origin + way * (logarithm ? Math.exp(x) : x);
     }
 
@@ -161,31 +172,23 @@ public record SizePrior(
         return Math.abs(way) * Math.sqrt(Math.max(moment(2) - first * first, 0));
     }
 
-    /** Probability of the normal between the cuts [-]. */
-    private double inside() {
-        return NORMAL.cumulativeProbability(high) - NORMAL.cumulativeProbability(low);
-    }
-
     /** Mean of the share of the way to a power of 1 or 2, of a normal or lognormal between its cuts [-]. */
     private double moment(int power) {
         if (logarithm) {
             double by = power * deviation;
             return Math.exp(power * middle + by * by / 2)
-                    * (NORMAL.cumulativeProbability(high - by) - NORMAL.cumulativeProbability(low - by))
-                    / inside();
+                    * (NORMAL.cumulativeProbability(cut.high() - by)
+                            - NORMAL.cumulativeProbability(cut.low() - by))
+                    / cut.inside();
         }
-        double first = (density(low) - density(high)) / inside();
-        double second = 1 + (edge(low) - edge(high)) / inside();
+        double first = (NORMAL.density(cut.low()) - NORMAL.density(cut.high())) / cut.inside();
+        double second = 1 + (edge(cut.low()) - edge(cut.high())) / cut.inside();
         return power == 1
                 ? middle + deviation * first
                 : middle * middle + 2 * middle * deviation * first + deviation * deviation * second;
     }
 
-    private static double density(double z) {
-        return NORMAL.density(z);
-    }
-
     private static double edge(double z) {
-        return Double.isInfinite(z) ? 0 : z * density(z);
+        return Double.isInfinite(z) ? 0 : z * NORMAL.density(z);
     }
 }
