@@ -41,6 +41,7 @@ class ValidationTest {
                         GearTrainRows.rows(),
                         ShaftRows.rows(),
                         HeatRows.rows(),
+                        AirRows.rows(),
                         NetworkRows.rows())
                 .flatMap(List::stream)
                 .toList();
