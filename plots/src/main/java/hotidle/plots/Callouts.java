@@ -68,7 +68,13 @@ final class Callouts extends AbstractXYAnnotation {
                         font.getAscent() + font.getDescent() + PAD,
                         callout.level()))
                 .toList();
-        List<Rectangle2D> places = Placement.places(wishes, area, curves(plot, area, speed, value));
+        List<Line2D> limits = callouts.stream()
+                .filter(Callout::level)
+                .map(callout -> pixel(callout.speed(), callout.value(), area, speed, value)
+                        .getY())
+                .map(y -> (Line2D) new Line2D.Double(area.getMinX(), y, area.getMaxX(), y))
+                .toList();
+        List<Rectangle2D> places = Placement.places(wishes, area, curves(plot, area, speed, value), limits);
         for (int i = 0; i < places.size(); i++) {
             lead(g, callouts.get(i), wishes.get(i), places.get(i));
         }

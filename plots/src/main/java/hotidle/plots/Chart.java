@@ -6,6 +6,9 @@ import java.awt.geom.Rectangle2D;
 /** One chart of a picture. */
 public interface Chart {
 
+    /** What it shows, in a sentence. */
+    String title();
+
     /** The scale that this chart would take alone. */
     Axes scale();
 

@@ -1,5 +1,6 @@
 package hotidle.plots;
 
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
@@ -9,7 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -18,22 +21,31 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /**
- * A figure against engine speed, one curve per build, with the speeds at which the secondary is unloaded.
+ * A figure against engine speed, one curve per build, with the speeds from which the secondary begins to unload.
  *
  * @param title    of the chart
  * @param subtitle what stays the same; may be empty
  * @param axis     title of the upright axis, with its unit
  * @param level    a limit to compare with; empty without one
+ * @param open     up to which it is not known above that limit whether it holds; empty where that is known
  * @param curves   one per build
  */
 public record FigureChart(
-        String title, String subtitle, String axis, Optional<LimitLine> level, List<FigureCurve> curves)
+        String title,
+        String subtitle,
+        String axis,
+        Optional<LimitLine> level,
+        Optional<LimitLine> open,
+        List<FigureCurve> curves)
         implements Chart {
 
     /** As many curves as there are looks. */
     public static final int MOST_CURVES = LineLook.ALL.size();
 
     private static final double ROOM_ABOVE = 1.12;
+
+    /** Ground on which it is not known whether a figure holds. */
+    private static final Color OPEN = new Color(0xe4, 0xe4, 0xe4);
 
     /** Marks of this chart are drawn as a dot of this radius [px]. */
     private static final double DOT = 6;
@@ -62,7 +74,7 @@ public record FigureChart(
     public Axes scale() {
         double top = curves.stream()
                 .flatMapToDouble(curve -> DoubleStream.concat(
-                        level.stream().mapToDouble(LimitLine::value),
+                        limits().stream().mapToDouble(LimitLine::value),
                         curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
                 .filter(Double::isFinite)
                 .max()
@@ -98,9 +110,11 @@ public record FigureChart(
                 axis);
         XYPlot plot = drawn.getXYPlot();
         marks(plot, SpeedDrawing.ONSETS, FigureChart::marked, true);
-        marks(plot, SpeedDrawing.UNLOADS, FigureChart::unloaded, false);
+        marks(plot, SpeedDrawing.UNLOADS, FigureChart::unloads, false);
         marks(plot, SpeedDrawing.UNSOLVED, curve -> List.of(), false);
-        level.ifPresent(limit ->
+        level.ifPresent(low -> open.ifPresent(
+                high -> plot.addRangeMarker(new IntervalMarker(low.value(), high.value(), OPEN), Layer.BACKGROUND)));
+        limits().forEach(limit ->
                 plot.addRangeMarker(new ValueMarker(limit.value(), Style.INK, Style.THIN_DASHED), Layer.BACKGROUND));
         plot.addAnnotation(callouts(scale));
         return drawn;
@@ -116,9 +130,13 @@ public record FigureChart(
                     .ifPresent(mark -> texts.add(Callouts.Callout.beside(
                             mark.text(), LineLook.ALL.get(look).ink(), mark.speed(), mark.value())));
         }
-        level.ifPresent(
-                limit -> texts.add(Callouts.Callout.along(limit.text(), Style.INK, scale.high(), limit.value())));
+        limits().forEach(limit ->
+                texts.add(Callouts.Callout.along(limit.text(), Style.INK, scale.high(), limit.value())));
         return new Callouts(texts);
+    }
+
+    private List<LimitLine> limits() {
+        return Stream.concat(level.stream(), open.stream()).toList();
     }
 
     private Legend legend() {
@@ -127,11 +145,17 @@ public record FigureChart(
             LineLook look = LineLook.ALL.get(i);
             entries.add(new Legend.KeySample(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
         }
-        if (curves.stream().anyMatch(curve -> curve.unloaded().isPresent())) {
-            entries.add(new Legend.KeySample("the secondary is unloaded and balances no side load", (g, box) -> {
+        if (open.isPresent()) {
+            entries.add(new Legend.KeySample("not known whether it holds", (g, box) -> {
+                g.setPaint(OPEN);
+                g.fill(box);
                 g.setPaint(Style.INK);
-                g.fill(SpeedDrawing.moved(Marks.unloaded(), box, -3, 0.7));
+                g.setStroke(Style.HAIRLINE);
+                g.draw(box);
             }));
+        }
+        if (curves.stream().anyMatch(curve -> curve.unloads().isPresent())) {
+            entries.add(SpeedDrawing.unloading());
         }
         return new Legend(entries);
     }
@@ -152,8 +176,8 @@ public record FigureChart(
                 .toList();
     }
 
-    private static List<PressureCurve.SweepPoint> unloaded(FigureCurve curve) {
-        return curve.unloaded().stream()
+    private static List<PressureCurve.SweepPoint> unloads(FigureCurve curve) {
+        return curve.unloads().stream()
                 .mapToObj(speed -> new PressureCurve.SweepPoint(speed, PressureCurve.at(curve.points(), speed)))
                 .toList();
     }
@@ -163,7 +187,7 @@ public record FigureChart(
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
         for (int i = 0; i < curves.size(); i++) {
             renderer.setSeriesPaint(i, LineLook.ALL.get(i).colour());
-            renderer.setSeriesShape(i, dot ? new Ellipse2D.Double(-DOT, -DOT, 2 * DOT, 2 * DOT) : Marks.unloaded());
+            renderer.setSeriesShape(i, dot ? new Ellipse2D.Double(-DOT, -DOT, 2 * DOT, 2 * DOT) : Marks.unloads());
         }
         plot.setDataset(index, data(points));
         plot.setRenderer(index, renderer);

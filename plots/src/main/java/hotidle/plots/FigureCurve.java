@@ -10,14 +10,14 @@ import java.util.OptionalDouble;
  * @param build   its name
  * @param points  by rising speed, the figure in place of a pressure, NaN in a gap
  * @param mark    the point that matters most; empty without one
- * @param unloaded speed from which the secondary is unloaded [rpm]; empty if it is not
+ * @param unloads speed from which the secondary begins to unload [rpm]; empty if it does not
  * @param gap     why points are missing, for example metal contact
  */
 public record FigureCurve(
         String build,
         List<PressureCurve.SweepPoint> points,
         Optional<LabelledPoint> mark,
-        OptionalDouble unloaded,
+        OptionalDouble unloads,
         String gap) {
 
     /**
@@ -40,7 +40,6 @@ public record FigureCurve(
     /** What the legend says of it. */
     String legend() {
         long missing = points.stream().filter(point -> !point.solved()).count();
-        String free = unloaded.isPresent() ? ": secondary unloaded from " + Style.rpm(unloaded.getAsDouble()) : "";
-        return build + free + (missing == 0 ? "" : "; " + gap + " at " + Style.speeds(missing) + " (gap)");
+        return missing == 0 ? build : build + "; " + gap + " at " + Style.speeds(missing) + " (gap)";
     }
 }

@@ -24,11 +24,11 @@ record HeadroomShade(double below, Color fill, String text) {
                 new HeadroomShade(-20, Palette.mix(Palette.VERMILLION, 0.08, Color.WHITE), "FAILS, -50 to -20 %"),
                 new HeadroomShade(0, Palette.mix(Palette.VERMILLION, 0.24, Color.WHITE), "FAILS, -20 to 0 %"),
                 new HeadroomShade(
-                        narrow, Palette.mix(Palette.ORANGE, 0.54, Palette.YELLOW), "narrow, 0 to " + end + " %"),
-                new HeadroomShade(50, Palette.mix(Palette.SKY_BLUE, 0.74, Color.WHITE), "holds, " + end + " to 50 %"),
+                        narrow, Palette.mix(Palette.ORANGE, 0.46, Palette.YELLOW), "narrow, 0 to " + end + " %"),
+                new HeadroomShade(50, Palette.mix(Palette.SKY_BLUE, 0.75, Color.WHITE), "holds, " + end + " to 50 %"),
                 new HeadroomShade(
                         Double.POSITIVE_INFINITY,
-                        Palette.mix(Palette.SKY_BLUE, 0.91, Color.WHITE),
+                        Palette.mix(Palette.SKY_BLUE, 0.92, Color.WHITE),
                         "holds, above 50 %"));
     }
 

@@ -35,19 +35,19 @@ record MapDrawing(MapChart chart, Axes scale) {
     private static final double PAD = 3;
 
     /** Behind the letter of a cell at which a limit is left out. */
-    private static final String OPEN = "*";
+    static final String OPEN = "*";
 
     private static final double ROOM = 1.1;
     private static final double MARK = 6;
     private static final double NEAR = 16;
     private static final BasicStroke CASING = new BasicStroke(6, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
-    private static final BasicStroke ZERO = new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
-    private static final BasicStroke CLOSE = new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    static final BasicStroke ZERO = new BasicStroke(3.2f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+    static final BasicStroke CLOSE = new BasicStroke(1.6f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     private static final BasicStroke EDGE = new BasicStroke(0.5f);
     private static final BasicStroke RING = new BasicStroke(2);
 
     void paint(Graphics2D g, Rectangle2D area) {
-        Style.paint(g, area, drawn(), legend());
+        Style.paint(g, area, drawn(), new MapKey(chart).legend());
     }
 
     /** The chart without its legend. */
@@ -95,8 +95,11 @@ record MapDrawing(MapChart chart, Axes scale) {
             lines(g, lines(pixel, chart.close()), CLOSE, Style.INK);
             lines(g, zero, CASING, Color.WHITE);
             lines(g, zero, ZERO, Color.BLACK);
-            levels(g, pixel, area);
-            marks(g, pixel, area, zero);
+            List<Line2D> limits = levels(pixel, area);
+            g.setPaint(Style.INK);
+            g.setStroke(Style.THIN_DASHED);
+            limits.forEach(g::draw);
+            names(g, pixel, area, zero, limits);
         }
     }
 
@@ -115,7 +118,7 @@ record MapDrawing(MapChart chart, Axes scale) {
     }
 
     private void cell(Graphics2D g, MapChart.Tile cell, Rectangle2D box) {
-        ground(g, cell.headroom(), box);
+        ground(g, cell.headroom(), chart.close(), box);
         String letter = cell.known() ? cell.letter() + (cell.open() && !chart.openEverywhere() ? OPEN : "") : "?";
         FontMetrics font = g.getFontMetrics(LETTER);
         if (box.getHeight() > ROOM * font.getAscent() && box.getWidth() > ROOM * font.stringWidth(letter)) {
@@ -126,8 +129,9 @@ record MapDrawing(MapChart chart, Axes scale) {
         }
     }
 
-    private void ground(Graphics2D g, double headroom, Rectangle2D box) {
-        g.setPaint(HeadroomShade.fill(headroom, chart.close()));
+    /** The ground of a headroom [%]; hatched where it is not known, or not known by how much it fails. */
+    static void ground(Graphics2D g, double headroom, double narrow, Rectangle2D box) {
+        g.setPaint(HeadroomShade.fill(headroom, narrow));
         g.fill(box);
         if (Double.isNaN(headroom) || headroom == Double.NEGATIVE_INFINITY) {
             java.awt.Shape before = g.getClip();
@@ -142,6 +146,11 @@ record MapDrawing(MapChart chart, Axes scale) {
     }
 
     private List<Line2D> lines(UnaryOperator<Point2D> pixel, double level) {
+        return lines(chart, pixel, level);
+    }
+
+    /** Where the headroom passes a level [%]. */
+    static List<Line2D> lines(MapChart chart, UnaryOperator<Point2D> pixel, double level) {
         List<List<Contour.Spot>> values = chart.cells().stream()
                 .map(row -> row.stream()
                         .map(cell -> new Contour.Spot(cell.headroom(), cell.limits()))
@@ -158,32 +167,40 @@ record MapDrawing(MapChart chart, Axes scale) {
         lines.forEach(g::draw);
     }
 
-    private void levels(Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area) {
-        for (MapChart.LevelLine level : chart.levels()) {
-            double y = pixel.apply(new Point2D.Double(scale.low(), level.y())).getY();
-            if (y > area.getMinY() && y < area.getMaxY()) {
-                g.setPaint(Style.INK);
-                g.setStroke(Style.THIN_DASHED);
-                g.draw(new Line2D.Double(area.getMinX(), y, area.getMaxX(), y));
-                double width = g.getFontMetrics(Style.LABEL).stringWidth(level.name()) + 2 * PAD;
-                text(g, level.name(), new Rectangle2D.Double(area.getMaxX() - width - PAD, y - 9, width, 18));
-            }
-        }
+    /** The level lines that lie in the field. */
+    private List<Line2D> levels(UnaryOperator<Point2D> pixel, Rectangle2D area) {
+        return inField(pixel, area).stream()
+                .map(level -> y(pixel, level))
+                .map(y -> (Line2D) new Line2D.Double(area.getMinX(), y, area.getMaxX(), y))
+                .toList();
     }
 
-    private void marks(Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area, List<Line2D> zero) {
-        FontMetrics font = g.getFontMetrics(Style.LABEL);
+    private List<MapChart.LevelLine> inField(UnaryOperator<Point2D> pixel, Rectangle2D area) {
+        return chart.levels().stream()
+                .filter(level -> y(pixel, level) > area.getMinY() && y(pixel, level) < area.getMaxY())
+                .toList();
+    }
+
+    private double y(UnaryOperator<Point2D> pixel, MapChart.LevelLine level) {
+        return pixel.apply(new Point2D.Double(scale.low(), level.y())).getY();
+    }
+
+    /** Names of points, then of level lines, none of them on such a line. */
+    private void names(
+            Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area, List<Line2D> zero, List<Line2D> limits) {
+        List<String> names = new ArrayList<>();
         List<Placement.Wish> wishes = new ArrayList<>();
         for (MapChart.NamedPoint mark : chart.marks()) {
-            wishes.add(new Placement.Wish(
-                    pixel.apply(new Point2D.Double(mark.x(), mark.y())),
-                    font.stringWidth(mark.name()) + 2 * PAD,
-                    font.getAscent() + font.getDescent() + PAD,
-                    false));
+            names.add(mark.name());
+            wishes.add(wish(g, mark.name(), pixel.apply(new Point2D.Double(mark.x(), mark.y())), false));
+        }
+        for (MapChart.LevelLine level : inField(pixel, area)) {
+            names.add(level.name());
+            wishes.add(wish(g, level.name(), new Point2D.Double(area.getMaxX(), y(pixel, level)), true));
         }
         List<List<Line2D>> curves = zero.stream().map(List::of).toList();
-        List<Rectangle2D> places = Placement.places(wishes, area, curves);
-        for (int i = 0; i < places.size(); i++) {
+        List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
+        for (int i = 0; i < chart.marks().size(); i++) {
             Line2D leader = Placement.leader(wishes.get(i), places.get(i));
             if (Placement.length(leader) > NEAR) {
                 g.setPaint(Color.BLACK);
@@ -192,9 +209,17 @@ record MapDrawing(MapChart chart, Axes scale) {
             }
         }
         for (int i = 0; i < places.size(); i++) {
-            mark(g, wishes.get(i).point());
-            text(g, chart.marks().get(i).name(), places.get(i));
+            if (i < chart.marks().size()) {
+                mark(g, wishes.get(i).point());
+            }
+            text(g, names.get(i), places.get(i));
         }
+    }
+
+    private static Placement.Wish wish(Graphics2D g, String name, Point2D at, boolean level) {
+        FontMetrics font = g.getFontMetrics(Style.LABEL);
+        return new Placement.Wish(
+                at, font.stringWidth(name) + 2 * PAD, font.getAscent() + font.getDescent() + PAD, level);
     }
 
     private static void mark(Graphics2D g, Point2D at) {
@@ -214,83 +239,5 @@ record MapDrawing(MapChart chart, Axes scale) {
         g.setFont(Style.LABEL);
         g.drawString(text, (float) (place.getMinX() + PAD), (float)
                 (place.getMaxY() - PAD / 2 - g.getFontMetrics().getDescent()));
-    }
-
-    /** Colours that occur, the two lines, then the letters. */
-    Legend legend() {
-        List<Legend.KeySample> entries = new ArrayList<>();
-        double low = Double.NEGATIVE_INFINITY;
-        for (HeadroomShade shade : HeadroomShade.all(chart.close())) {
-            double from = low;
-            if (any(headroom -> headroom >= from && headroom < shade.below() && Double.isFinite(headroom))) {
-                entries.add(new Legend.KeySample(
-                        shade.text(), (g, box) -> ground(g, middle(from, shade.below()), box)));
-            }
-            low = shade.below();
-        }
-        if (any(headroom -> headroom == Double.NEGATIVE_INFINITY)) {
-            entries.add(new Legend.KeySample(
-                    "metal touches: fails, by how much is not known",
-                    (g, box) -> ground(g, Double.NEGATIVE_INFINITY, box)));
-        }
-        if (any(headroom -> Double.isNaN(headroom))) {
-            entries.add(
-                    new Legend.KeySample("? not known: no steady state found", (g, box) -> ground(g, Double.NaN, box)));
-        }
-        entries.add(
-                crossed(0)
-                        ? new Legend.KeySample("no headroom left", (g, box) -> line(g, box, ZERO, Color.BLACK))
-                        : new Legend.KeySample(noLine(), (g, box) -> {}));
-        if (crossed(chart.close())) {
-            entries.add(new Legend.KeySample(
-                    Style.number(chart.close()) + " % headroom", (g, box) -> line(g, box, CLOSE, Style.INK)));
-        }
-        if (chart.openSomewhere()) {
-            boolean all = chart.openEverywhere();
-            entries.add(new Legend.KeySample(
-                    "of some other limit it is not known" + (all ? " at any point" : " there")
-                            + " whether it holds: left out",
-                    (g, box) -> letter(g, box, all ? "" : OPEN)));
-        }
-        chart.key()
-                .forEach((letter, meaning) ->
-                        entries.add(new Legend.KeySample(meaning, (g, box) -> letter(g, box, letter))));
-        return new Legend(entries);
-    }
-
-    private static void letter(Graphics2D g, Rectangle2D box, String letter) {
-        g.setFont(Style.LABEL);
-        g.setPaint(Color.BLACK);
-        g.drawString(letter, (float) box.getCenterX() + 4, (float) box.getMaxY() - 1);
-    }
-
-    private boolean crossed(double level) {
-        return !lines(point -> point, level).isEmpty();
-    }
-
-    private String noLine() {
-        if (!any(headroom -> headroom >= 0)) {
-            return any(headroom -> headroom < 0) ? "no line of no headroom: no point shown holds" : "nothing is known";
-        }
-        return any(headroom -> headroom < 0)
-                ? "no line of no headroom: not enough points are known"
-                : "no line of no headroom: no point shown fails";
-    }
-
-    private boolean any(java.util.function.DoublePredicate holds) {
-        return chart.cells().stream()
-                .flatMap(List::stream)
-                .mapToDouble(MapChart.Tile::headroom)
-                .anyMatch(holds);
-    }
-
-    private static double middle(double low, double high) {
-        return Double.isInfinite(low) ? high - 1 : Double.isInfinite(high) ? low + 1 : (low + high) / 2;
-    }
-
-    private static void line(Graphics2D g, Rectangle2D box, BasicStroke stroke, Color ink) {
-        g.setStroke(stroke);
-        g.setPaint(ink);
-        g.draw(new Line2D.Double(box.getMinX(), box.getCenterY(), box.getMaxX(), box.getCenterY()));
     }
 }

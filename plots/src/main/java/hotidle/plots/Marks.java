@@ -1,7 +1,6 @@
 package hotidle.plots;
 
 import java.awt.Shape;
-import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -15,7 +14,7 @@ final class Marks {
         return new Ellipse2D.Double(-7, -7, 14, 14);
     }
 
-    /** The secondary begins to unload: a tick across the curve with a head above it. */
+    /** The secondary unloads: a tick across the curve with a head above it. */
     static Shape unloads() {
         Path2D path = new Path2D.Double();
         path.append(new Rectangle2D.Double(-1, -9, 2, 18), false);
@@ -24,11 +23,6 @@ final class Marks {
         path.lineTo(0, -8);
         path.closePath();
         return path;
-    }
-
-    /** The secondary is unloaded: the same upside down, so that the later of two events is not taken for the first. */
-    static Shape unloaded() {
-        return AffineTransform.getScaleInstance(1, -1).createTransformedShape(unloads());
     }
 
     /** Unsolved: a cross above the speed axis, each curve in its own row. */

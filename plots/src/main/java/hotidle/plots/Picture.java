@@ -8,28 +8,45 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.jfree.chart.text.TextUtils;
 
 /**
- * Up to six charts on one page of {@value #WIDTH} x {@value #HEIGHT} px, on shared scales. Where the number leaves cells
- * over, the first chart takes them; several oil charts share one key of their bands. Needs no screen.
+ * Up to six charts on one page, on shared scales. Where the number leaves cells over, the first chart takes them; several oil charts
+ * share one key of their bands. Needs no screen.
  *
  * @param charts in reading order
+ * @param width  [px], {@value #LEAST} to {@value #MOST}; letters keep their size
+ * @param height [px], the same
  */
-public record Picture(List<Chart> charts) {
-    /** Width [px]. */
+public record Picture(List<Chart> charts, int width, int height) {
+    /** Width where none is asked for [px]. */
     public static final int WIDTH = 1200;
 
-    /** Height [px]. */
+    /** Height where none is asked for [px]. */
     public static final int HEIGHT = 800;
+
+    /** Shortest side that a chart with its legend can be read on [px]. */
+    public static final int LEAST = 360;
+
+    /** Longest side [px]. */
+    public static final int MOST = 8000;
 
     /** Endings of file names that can be written. */
     public static final List<String> ENDINGS = List.of("png", "svg");
 
     private static final double SPARE = 5;
 
-    /** Checks the number of charts and that all bands can be told apart. */
+    /** Of the usual size. */
+    public Picture(List<Chart> charts) {
+        this(charts, WIDTH, HEIGHT);
+    }
+
+    /** Checks the size, the number of charts, and that all bands can be told apart. */
     public Picture {
+        Require.that(
+                Math.min(width, height) >= LEAST && Math.max(width, height) <= MOST,
+                "a picture is " + LEAST + " to " + MOST + " px wide and high, not " + width + " x " + height);
         charts = List.copyOf(charts);
         Require.that(
                 !charts.isEmpty() && charts.size() <= Layout.MOST,
@@ -52,7 +69,21 @@ public record Picture(List<Chart> charts) {
         Require.that(
                 fileName.contains(".") && ENDINGS.contains(ending),
                 "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
-        return ending.equals("png") ? png() : Svg.drawn(WIDTH, HEIGHT, this::paint);
+        return ending.equals("png") ? png() : svg("");
+    }
+
+    /** What it shows: the titles of its charts. */
+    public String name() {
+        return charts.stream().map(Chart::title).collect(Collectors.joining("; "));
+    }
+
+    /**
+     * The picture as an element of a page, in UTF-8.
+     *
+     * @param own added to each of its ids, so that several pictures of a page keep theirs apart; may be empty
+     */
+    public byte[] svg(String own) {
+        return Svg.drawn(width, height, name(), own, this::paint);
     }
 
     /**
@@ -67,7 +98,7 @@ public record Picture(List<Chart> charts) {
     }
 
     private byte[] png() {
-        return Png.drawn(WIDTH, HEIGHT, this::paint);
+        return Png.drawn(width, height, this::paint);
     }
 
     /** JFreeChart would draw turned text as outlines; as text it can be searched and read aloud. */
@@ -76,13 +107,13 @@ public record Picture(List<Chart> charts) {
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         graphics.setPaint(Color.WHITE);
-        graphics.fillRect(0, 0, WIDTH, HEIGHT);
+        graphics.fillRect(0, 0, width, height);
         Axes scale = scale(charts);
-        Rectangle2D page = new Rectangle2D.Double(0, 0, WIDTH, HEIGHT);
+        Rectangle2D page = new Rectangle2D.Double(0, 0, width, height);
         Legend key = scale.key() ? OilDrawing.key(scale.bands()) : new Legend(List.of());
         Style.paint(graphics, page, key);
-        double height = key.height(graphics, Style.legendWidth(page));
-        List<Rectangle2D> cells = Layout.cells(charts.size(), WIDTH, HEIGHT - height);
+        double below = key.height(graphics, Style.legendWidth(page));
+        List<Rectangle2D> cells = Layout.cells(charts.size(), width, height - below);
         for (int i = 0; i < cells.size(); i++) {
             charts.get(i).paint(graphics, within(cells.get(i)), scale);
         }

@@ -22,6 +22,7 @@ final class Placement {
     private static final double ON_TEXT = 1000;
     private static final double ON_POINT = 150;
     private static final double ON_CURVE = 60;
+    private static final double ON_LIMIT = 400;
     private static final double MARK = 9;
     private static final double LED_ACROSS = 80;
     private static final double CLEAR = 5;
@@ -46,12 +47,18 @@ final class Placement {
      * @param wishes one per text
      * @param area   to stay in [px]
      * @param curves to leave free, each as its pieces [px]
+     * @param limits lines that no text may lie on [px]
      */
-    static List<Rectangle2D> places(List<Wish> wishes, Rectangle2D area, List<List<Line2D>> curves) {
+    static List<Rectangle2D> places(
+            List<Wish> wishes, Rectangle2D area, List<List<Line2D>> curves, List<Line2D> limits) {
         List<Rectangle2D> taken = new ArrayList<>();
         for (Wish wish : wishes) {
             taken.add(candidates(wish, area)
-                    .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)))
+                    .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)
+                            + ON_LIMIT
+                                    * limits.stream()
+                                            .filter(place::intersectsLine)
+                                            .count()))
                     .orElseThrow());
         }
         return taken;
@@ -64,10 +71,8 @@ final class Placement {
             double clear = wish.height() / 2 + 2;
             return IntStream.range(0, (int) (area.getWidth() / SLIDE))
                     .mapToObj(i -> x - i * SLIDE - wish.width() / 2)
-                    .flatMap(middle -> Stream.of(
-                            within(area, wish, middle, y),
-                            within(area, wish, middle, y - clear),
-                            within(area, wish, middle, y + clear)));
+                    .flatMap(middle ->
+                            Stream.of(within(area, wish, middle, y - clear), within(area, wish, middle, y + clear)));
         }
         return Stream.of(DIRECTIONS)
                 .flatMap(way -> Arrays.stream(DISTANCES)

@@ -113,12 +113,17 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
             }));
         }
         if (chart.curves().stream().anyMatch(curve -> curve.unloads().isPresent())) {
-            entries.add(new Legend.KeySample("the secondary begins to unload", (g, box) -> {
-                g.setPaint(Style.INK);
-                g.fill(moved(Marks.unloads(), box, 3, SMALLER));
-            }));
+            entries.add(unloading());
         }
         return new Legend(entries);
+    }
+
+    /** The mark of one event, in every chart over speed. */
+    static Legend.KeySample unloading() {
+        return new Legend.KeySample("the secondary begins to unload", (g, box) -> {
+            g.setPaint(Style.INK);
+            g.fill(moved(Marks.unloads(), box, 3, SMALLER));
+        });
     }
 
     private XYSeriesCollection data(Function<PressureCurve, List<PressureCurve.SweepPoint>> points) {

@@ -35,15 +35,22 @@ public final class Svg {
 
     private Svg() {}
 
-    /** What is painted on a page of this size [px], as UTF-8. */
-    static byte[] drawn(int width, int height, Consumer<Graphics2D> paint) {
+    /**
+     * What is painted on a page of this size [px], as UTF-8.
+     *
+     * @param title of the whole, read aloud
+     * @param own   added to each id; may be empty
+     */
+    static byte[] drawn(int width, int height, String title, String own, Consumer<Graphics2D> paint) {
         try {
-            SVGGraphics2D graphics = new Page(context());
+            SVGGraphics2D graphics = new Page(context(own));
             graphics.setSVGCanvasSize(new Dimension(width, height));
             paint.accept(graphics);
             Element root = graphics.getRoot();
-            ((Element) root.getFirstChild()).setAttribute("id", PREFIX + "general");
+            ((Element) root.getFirstChild()).setAttribute("id", PREFIX + own + "general");
             root.setAttribute("viewBox", "0 0 " + width + " " + height);
+            root.setAttribute("role", "img");
+            root.insertBefore(title(root.getOwnerDocument(), title), root.getFirstChild());
             return bytes(root);
         } catch (ParserConfigurationException | TransformerException e) {
             throw new IllegalStateException("the XML writer of this Java cannot write SVG", e);
@@ -62,11 +69,12 @@ public final class Svg {
      * Pieces on a page [mm], each a group with a title of its own, as UTF-8.
      *
      * @param title  of the whole
+     * @param own    added to each id; may be empty
      * @param pieces in the order in which they lie on each other
      */
-    public static byte[] titled(double width, double height, String title, List<Piece> pieces) {
+    public static byte[] titled(double width, double height, String title, String own, List<Piece> pieces) {
         try {
-            SVGGeneratorContext context = context();
+            SVGGeneratorContext context = context(own);
             Document document = context.getDOMFactory();
             Element root = document.createElementNS(NAMESPACE, "svg");
             root.setAttribute("width", (int) width + "mm");
@@ -92,7 +100,7 @@ public final class Svg {
         return title;
     }
 
-    private static SVGGeneratorContext context() throws ParserConfigurationException {
+    private static SVGGeneratorContext context(String own) throws ParserConfigurationException {
         Document document = DocumentBuilderFactory.newDefaultNSInstance()
                 .newDocumentBuilder()
                 .getDOMImplementation()
@@ -106,7 +114,7 @@ public final class Svg {
         context.setIDGenerator(new SVGIDGenerator() {
             @Override
             public String generateID(String prefix) {
-                return PREFIX + super.generateID(prefix);
+                return PREFIX + own + super.generateID(prefix);
             }
         });
         return context;

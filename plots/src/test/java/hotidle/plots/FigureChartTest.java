@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
@@ -33,6 +34,7 @@ class FigureChartTest {
             "invented data",
             "film / least film allowed [-]",
             Optional.of(new FigureChart.LimitLine(1, "least film allowed")),
+            Optional.of(new FigureChart.LimitLine(2.5, "from here on it is known to hold")),
             List.of(
                     curve("worn", n -> n < 1000 ? n / 200 : n / 500),
                     curve("torn", n -> n < 500 ? Double.NaN : n / 400)));
@@ -44,8 +46,12 @@ class FigureChartTest {
         assertEquals("engine speed [rpm]", plot.getDomainAxis().getLabel());
         assertEquals("film / least film allowed [-]", plot.getRangeAxis().getLabel());
         assertEquals(
-                1.0,
-                ((ValueMarker) plot.getRangeMarkers(Layer.BACKGROUND).iterator().next()).getValue());
+                List.of(1.0, 2.5),
+                plot.getRangeMarkers(Layer.BACKGROUND).stream()
+                        .filter(ValueMarker.class::isInstance)
+                        .map(marker -> ((ValueMarker) marker).getValue())
+                        .sorted()
+                        .toList());
         assertEquals(1000, plot.getDataset(SpeedDrawing.ONSETS).getXValue(0, 0));
         assertEquals(975, plot.getDataset(SpeedDrawing.UNLOADS).getXValue(1, 0));
         assertEquals(
@@ -55,20 +61,24 @@ class FigureChartTest {
                 "the tick sits on its curve");
     }
 
+    /** Between the two films nothing is known to fail or to hold, and the ground says so. */
     @Test
-    void aGapIsExplainedInTheLegend() {
-        assertEquals(
-                "worn: secondary unloaded from 975 rpm", CHART.curves().get(0).legend());
-        assertEquals(
-                "torn: secondary unloaded from 975 rpm; metal contact at 2 speeds (gap)",
-                CHART.curves().get(1).legend());
+    void theFilmsOfWhichNothingIsKnownLieOnGrey() {
+        IntervalMarker open = plot.getRangeMarkers(Layer.BACKGROUND).stream()
+                .filter(IntervalMarker.class::isInstance)
+                .map(IntervalMarker.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(1.0, open.getStartValue());
+        assertEquals(2.5, open.getEndValue());
+        assertTrue(CHART.scale().tops().get("film / least film allowed [-]") > 2.5, "the line is in the chart");
     }
 
-    /** The pressure's picture marks the speed at which it begins, this one that from which it is done. */
     @Test
-    void unloadedHasAnotherMarkThanBeginningToUnload() {
-        assertTrue(Marks.unloads().getBounds2D().getMinY() < -15
-                && Marks.unloaded().getBounds2D().getMaxY() > 15);
+    void aGapIsExplainedInTheLegend() {
+        assertEquals("worn", CHART.curves().get(0).legend());
+        assertEquals(
+                "torn; metal contact at 2 speeds (gap)", CHART.curves().get(1).legend());
     }
 
     @Test
@@ -78,7 +88,9 @@ class FigureChartTest {
                 "Film against engine speed",
                 "least film allowed",
                 "worn: thinnest 2 um at 1000 rpm",
-                "the secondary is unloaded",
+                "the secondary begins to unload",
+                "from here on it is known to hold",
+                "not known whether it holds",
                 "metal contact at 2 speeds")) {
             assertTrue(svg.contains(word), word);
         }
@@ -87,6 +99,8 @@ class FigureChartTest {
     @Test
     void nothingToShowIsRefused() {
         List<FigureCurve> none = List.of(curve("gone", n -> Double.NaN));
-        assertThrows(IllegalArgumentException.class, () -> new FigureChart("t", "", "a", Optional.empty(), none));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new FigureChart("t", "", "a", Optional.empty(), Optional.empty(), none));
     }
 }

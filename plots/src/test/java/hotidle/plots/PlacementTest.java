@@ -22,7 +22,7 @@ class PlacementTest {
     void textsOfCrowdedPointsDoNotCoverEachOther() {
         List<Placement.Wish> wishes =
                 IntStream.range(0, 6).mapToObj(i -> wish(200 + 12 * i, 150)).toList();
-        List<Rectangle2D> places = Placement.places(wishes, AREA, List.of());
+        List<Rectangle2D> places = Placement.places(wishes, AREA, List.of(), List.of());
         for (int i = 0; i < places.size(); i++) {
             assertTrue(AREA.contains(places.get(i)));
             for (int j = 0; j < i; j++) {
@@ -34,15 +34,29 @@ class PlacementTest {
     @Test
     void textsLeaveTheCurvesFree() {
         Line2D rising = new Line2D.Double(0, 300, 600, 0);
-        List<Rectangle2D> places = Placement.places(List.of(wish(300, 150)), AREA, List.of(List.of(rising)));
+        List<Rectangle2D> places = Placement.places(List.of(wish(300, 150)), AREA, List.of(List.of(rising)), List.of());
         assertFalse(places.get(0).intersectsLine(rising));
     }
 
     @Test
     void textsStayInTheAreaAtItsCorners() {
         for (Placement.Wish wish : List.of(wish(0, 0), wish(600, 0), wish(0, 300), wish(600, 300))) {
-            Rectangle2D place = Placement.places(List.of(wish), AREA, List.of()).get(0);
+            Rectangle2D place =
+                    Placement.places(List.of(wish), AREA, List.of(), List.of()).get(0);
             assertTrue(AREA.contains(place), place.toString());
+        }
+    }
+
+    /** Dashes behind letters make them hard to read, and a name on its own line hides it. */
+    @Test
+    void noTextLiesOnALimitLine() {
+        Line2D limit = new Line2D.Double(0, 150, 600, 150);
+        Line2D other = new Line2D.Double(0, 165, 600, 165);
+        Placement.Wish level = new Placement.Wish(new Point2D.Double(600, 150), 150, 18, true);
+        List<Rectangle2D> places =
+                Placement.places(List.of(wish(300, 158), level), AREA, List.of(), List.of(limit, other));
+        for (Rectangle2D place : places) {
+            assertFalse(place.intersectsLine(limit) || place.intersectsLine(other), place.toString());
         }
     }
 
@@ -50,9 +64,12 @@ class PlacementTest {
     void aTextAlongALevelStandsAtItsEndUnlessACurveIsThere() {
         Placement.Wish level = new Placement.Wish(new Point2D.Double(590, 150), 150, 18, true);
         assertEquals(
-                590, Placement.places(List.of(level), AREA, List.of()).get(0).getMaxX());
+                590,
+                Placement.places(List.of(level), AREA, List.of(), List.of())
+                        .get(0)
+                        .getMaxX());
         Line2D steep = new Line2D.Double(560, 0, 560, 300);
-        assertTrue(Placement.places(List.of(level), AREA, List.of(List.of(steep)))
+        assertTrue(Placement.places(List.of(level), AREA, List.of(List.of(steep)), List.of())
                         .get(0)
                         .getMaxX()
                 < 560);

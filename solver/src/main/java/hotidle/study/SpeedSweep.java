@@ -201,6 +201,11 @@ public final class SpeedSweep {
         });
     }
 
+    /** The film in the hub over the speeds at which the unit runs; empty without a hub, or where none is known. */
+    public Optional<RunningFilm> runningFilm() {
+        return RunningFilm.of(this);
+    }
+
     /** Lowest speed from which the secondary unloads at all higher speeds [rev/s]. */
     public OptionalDouble unloading() {
         return openFrom("unloading", roles.unloading());

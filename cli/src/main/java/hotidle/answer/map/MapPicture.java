@@ -32,7 +32,11 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
                 .ifPresent(limit -> levels.add(
                         new MapChart.LevelLine("shop limit", value(map.axis().counted(limit)))));
         return new MapChart(
-                MapPhrase.title(build, map.axis().name()),
+                MapPhrase.title(
+                        build,
+                        map.axis().name(),
+                        map.findings().holding(),
+                        map.findings().points()),
                 MapPhrase.subtitle(circuit, by),
                 "set pressure [" + Quantity.PRESSURE.in(units).unit() + "]",
                 map.axis().name() + " [" + grid.quantity().in(units).unit() + "]",

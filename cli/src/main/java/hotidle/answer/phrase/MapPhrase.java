@@ -123,8 +123,10 @@ public final class MapPhrase {
     }
 
     /** Above a picture. */
-    public static String title(String build, String size) {
-        return build + ": least headroom over set pressure and " + size;
+    public static String title(String build, String size, int holding, int points) {
+        return build + ": " + (holding == 0 ? "no point" : holding + " of " + points)
+                + (holding == 0 ? " of " + points + " holds" : holding == 1 ? " points holds" : " points hold")
+                + " every limit that is known, over set pressure and " + size;
     }
 
     /** Beneath a picture. */

@@ -2,7 +2,7 @@ package hotidle.answer.sweep;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
-import hotidle.answer.phrase.HubFilmPhrase;
+import hotidle.answer.phrase.ChartPhrase;
 import hotidle.assess.HubReading;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Chart;
@@ -16,7 +16,6 @@ import hotidle.study.RunningFilm;
 import hotidle.study.SpeedSweep;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The picture of a sweep's hub: its film against the least one allowed, and the load that thins it. */
@@ -32,6 +31,16 @@ final class FilmPicture {
                 : Optional.of(new Picture(List.of(film(circuit, shown, units), load(shown, units))));
     }
 
+    /** The film from which on every build is known to hold, as a multiple of the least one allowed. */
+    private static Optional<FigureChart.LimitLine> known(List<SpeedSweep> sweeps) {
+        return sweeps.stream()
+                .flatMap(sweep -> sweep.thinnestFilm().stream().map(state -> HubReading.of(sweep.roles(), state)))
+                .map(hub -> hub.known() / hub.allowed())
+                .filter(multiple -> multiple > 1)
+                .max(Double::compare)
+                .map(multiple -> new FigureChart.LimitLine(multiple, ChartPhrase.KNOWN_FILM));
+    }
+
     /** Builds differ in the film that they are allowed, so each film is shown as a multiple of its own. */
     private static Chart film(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
         List<FigureCurve> curves = sweeps.stream()
@@ -43,10 +52,11 @@ final class FilmPicture {
                         sweep.thinnestFilm().map(state -> thinnest(sweep, state, units))))
                 .toList();
         return new FigureChart(
-                "Film in the hub bushing against engine speed",
+                new ChartTitles(units, sweeps).film(),
                 SweepPicture.subtitle(circuit, sweeps.get(0), units),
-                "film / least film allowed [-]",
-                Optional.of(new FigureChart.LimitLine(1, "least film allowed (assumed from roughness)")),
+                ChartPhrase.FILM_AXIS,
+                Optional.of(new FigureChart.LimitLine(1, ChartPhrase.LEAST_FILM)),
+                known(sweeps),
                 curves);
     }
 
@@ -55,12 +65,11 @@ final class FilmPicture {
         return new FigureCurve.LabelledPoint(
                 Rpm.of(state.conditions().speed()),
                 share(hub),
-                new HubFilmPhrase(units)
-                        .mark(
+                new ChartPhrase(units)
+                        .thinnest(
                                 sweep.unit().build(),
                                 hub.least().orElseThrow(),
-                                state.conditions().speed(),
-                                RunningFilm.at(sweep, state).known()));
+                                state.conditions().speed()));
     }
 
     private static Chart load(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
@@ -74,11 +83,10 @@ final class FilmPicture {
                         Optional.empty()))
                 .toList();
         return new FigureChart(
-                sweeps.get(0).roles().secondary().isPresent()
-                        ? "Load on the hub: weight alone while both chambers carry line pressure, side load once one is unloaded"
-                        : "Load on the hub: side load of the pump and weight",
-                "",
+                new ChartTitles(units, sweeps).load(),
+                sweeps.get(0).roles().secondary().isPresent() ? ChartPhrase.TWO_CHAMBERS : ChartPhrase.ONE_CHAMBER,
                 "load [" + Quantity.FORCE.in(units).unit() + "]",
+                Optional.empty(),
                 Optional.empty(),
                 curves);
     }
@@ -96,8 +104,8 @@ final class FilmPicture {
                                 Rpm.of(outcome.conditions().speed()), known(outcome, figure)))
                         .toList(),
                 mark,
-                sweep.roles().secondary().isPresent() ? Rpm.of(sweep.bypassing()) : OptionalDouble.empty(),
-                "metal contact or unsolved");
+                Rpm.of(sweep.unloading()),
+                ChartPhrase.NO_FILM);
     }
 
     private static double known(Outcome outcome, ToDoubleFunction<Solution> figure) {

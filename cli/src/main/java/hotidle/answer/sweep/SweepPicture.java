@@ -35,7 +35,7 @@ final class SweepPicture {
         return new Picture(charts);
     }
 
-    private static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+    static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
         List<PressureCurve> curves = sweeps.stream()
                 .limit(SpeedChart.MOST_CURVES)
                 .map(sweep -> new PressureCurve(
@@ -50,7 +50,7 @@ final class SweepPicture {
                         Rpm.of(sweep.unloading())))
                 .toList();
         return new SpeedChart(
-                "Line pressure against engine speed",
+                new ChartTitles(units, sweeps).pressure(),
                 subtitle(circuit, sweeps.get(0), units),
                 Quantity.PRESSURE.in(units).unit(),
                 curves);
@@ -90,7 +90,7 @@ final class SweepPicture {
         return Quantity.TEMPERATURE.value(units, sweep.duty().temperatures().get("sump"));
     }
 
-    private static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
+    static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         List<OilChart.FlowBand> bands = new ArrayList<>();
         bands.add(band("pump slip", sweep, units, Figures::slip));
         for (Group group : Group.values()) {
@@ -121,7 +121,7 @@ final class SweepPicture {
                 .sum();
         List<Double> speeds = sweep.shown().stream().map(SweepPicture::rpm).toList();
         return new OilChart(
-                "Where the oil goes: " + name(all, sweep, units),
+                new ChartTitles(units, all).oil(sweep),
                 "",
                 Quantity.FLOW.in(units).unit(),
                 speeds,

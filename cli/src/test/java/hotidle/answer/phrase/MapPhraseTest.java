@@ -16,7 +16,15 @@ class MapPhraseTest {
         assertEquals(
                 "worn: least headroom in % and the limit that decides, over set pressure and plate.gap [thou]",
                 MapPhrase.heading("worn", "plate.gap", "thou"));
-        assertEquals("worn: least headroom over set pressure and plate.gap", MapPhrase.title("worn", "plate.gap"));
+        assertEquals(
+                "worn: 12 of 40 points hold every limit that is known, over set pressure and plate.gap",
+                MapPhrase.title("worn", "plate.gap", 12, 40));
+        assertEquals(
+                "worn: no point of 40 holds every limit that is known, over set pressure and plate.gap",
+                MapPhrase.title("worn", "plate.gap", 0, 40));
+        assertEquals(
+                "worn: 1 of 40 points holds every limit that is known, over set pressure and plate.gap",
+                MapPhrase.title("worn", "plate.gap", 1, 40));
     }
 
     @Test

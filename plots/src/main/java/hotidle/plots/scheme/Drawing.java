@@ -56,13 +56,22 @@ public final class Drawing {
     public byte[] bytes(String fileName) {
         String ending = fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         return switch (ending) {
-            case "svg" -> Svg.titled(paper.width(), paper.height(), scheme.title(), pieces());
+            case "svg" -> svg("");
             case "png" -> png();
             case "pdf" -> Pdf.drawn(paper.width(), paper.height(), scheme.title(), this::paint);
             default ->
                 throw new IllegalArgumentException(
                         "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
         };
+    }
+
+    /**
+     * The drawing as an element of a page, in UTF-8.
+     *
+     * @param own added to each of its ids, so that several pictures of a page keep theirs apart; may be empty
+     */
+    public byte[] svg(String own) {
+        return Svg.titled(paper.width(), paper.height(), scheme.title(), own, pieces());
     }
 
     /**
