@@ -3,6 +3,7 @@ package hotidle.answer.check;
 import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.AssumedPhrase;
 import hotidle.answer.phrase.CircuitHoldsPhrase;
 import hotidle.answer.phrase.DefaultsPhrase;
@@ -11,9 +12,11 @@ import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.NotJudgedPhrase;
 import hotidle.answer.phrase.OilPhrase;
 import hotidle.answer.phrase.SheetPhrase;
+import hotidle.answer.phrase.WearPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.oil.Oil;
 import hotidle.part.PumpChamber;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,6 +91,30 @@ public record CheckAnswer(
         return text.append("\n" + DefaultsPhrase.HEADING + "\n")
                 .append(eachDefault())
                 .toString();
+    }
+
+    /** What it leaves to the program, measured or assumed, on a page. */
+    public List<Block> page() {
+        List<String> said = new ArrayList<>(List.of(oil(circuit.unit().oil(), units)));
+        displacements().ifPresent(said::add);
+        sheet().ifPresent(said::add);
+        List<String> assumed = circuit.unit().assumed();
+        if (!assumed.isEmpty()) {
+            said.add(AssumedPhrase.counted(assumed, true));
+        }
+        if (!unjudged.isEmpty()) {
+            said.add(NotJudgedPhrase.of(unjudged));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(Block.said(said)));
+        if (!circuit.sizes().isEmpty()) {
+            SizeTable sizes = new SizeTable(circuit, units);
+            blocks.add(Block.table(WearPhrase.SIZES, sizes.table()));
+            blocks.add(Block.said(sizes.pastLimit()));
+        }
+        if (!circuit.defaults().isEmpty()) {
+            blocks.add(Block.table(AssumedPhrase.DEFAULTS, DefaultsByOwner.table(circuit)));
+        }
+        return blocks;
     }
 
     private String holds() {

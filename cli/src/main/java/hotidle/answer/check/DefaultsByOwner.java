@@ -1,7 +1,9 @@
 package hotidle.answer.check;
 
+import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.DefaultsPhrase;
+import hotidle.answer.phrase.AssumedPhrase;
 import hotidle.circuits.DescribedCircuit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -35,7 +37,38 @@ final class DefaultsByOwner {
         return new DefaultsByOwner(circuit).text(circuit.defaults());
     }
 
+    /** The same as rows: what takes it, and the value with its source. */
+    static TextTable table(DescribedCircuit circuit) {
+        DefaultsByOwner owners = new DefaultsByOwner(circuit);
+        TextTable table = new TextTable(List.of(AssumedPhrase.TAKEN_BY, AssumedPhrase.VALUE));
+        owners.groups(circuit.defaults()).forEach((group, all) -> {
+            Set<String> members = owners.members(group);
+            all.forEach(taken -> table.add(List.of(title(group, members), taken.text + takers(taken.owners, members))));
+        });
+        return table;
+    }
+
     private String text(List<DescribedCircuit.DefaultLine> defaults) {
+        StringBuilder text = new StringBuilder();
+        groups(defaults).forEach((group, all) -> {
+            Set<String> members = members(group);
+            text.append("  ").append(title(group, members)).append("\n");
+            all.forEach(taken -> text.append(Wrap.lines(taken.text + takers(taken.owners, members), "    ", "      ")));
+        });
+        return text.toString();
+    }
+
+    private Set<String> members(String group) {
+        Set<String> members = new TreeSet<>();
+        kinds.forEach((part, kind) -> {
+            if (kind.equals(group)) {
+                members.add(part);
+            }
+        });
+        return members;
+    }
+
+    private Map<String, List<Taken>> groups(List<DescribedCircuit.DefaultLine> defaults) {
         Map<String, Taken> values = new LinkedHashMap<>();
         for (DescribedCircuit.DefaultLine line : defaults) {
             String key = line.where().substring(line.where().lastIndexOf('.') + 1);
@@ -53,18 +86,7 @@ final class DefaultsByOwner {
             groups.put(SEVERAL, groups.remove(SEVERAL));
         }
         groups.values().removeIf(List::isEmpty);
-        StringBuilder text = new StringBuilder();
-        groups.forEach((group, all) -> {
-            Set<String> members = new TreeSet<>();
-            kinds.forEach((part, kind) -> {
-                if (kind.equals(group)) {
-                    members.add(part);
-                }
-            });
-            text.append("  ").append(title(group, members)).append("\n");
-            all.forEach(taken -> text.append(Wrap.lines(taken.text + takers(taken.owners, members), "    ", "      ")));
-        });
-        return text.toString();
+        return groups;
     }
 
     private static String title(String group, Set<String> members) {

@@ -18,7 +18,7 @@ final class SizeTable {
     private final DescribedCircuit circuit;
     private final Quantity.UnitSystem units;
 
-    private SizeTable(DescribedCircuit circuit, Quantity.UnitSystem units) {
+    SizeTable(DescribedCircuit circuit, Quantity.UnitSystem units) {
         this.circuit = circuit;
         this.units = units;
     }
@@ -41,6 +41,16 @@ final class SizeTable {
     }
 
     private String text() {
+        return table().aligned() + pastLimit();
+    }
+
+    /** How many are past their limit; empty where none is. */
+    String pastLimit() {
+        long past = circuit.pastLimit();
+        return past == 0 ? "" : WearPhrase.pastLimit(past, circuit.sizes().size()) + "\n";
+    }
+
+    TextTable table() {
         TextTable table = new TextTable(List.of("size", "new", "limit", "measured", ""));
         circuit.sizes()
                 .forEach(size -> table.add(List.of(
@@ -49,9 +59,7 @@ final class SizeTable {
                         cell(size.limit()),
                         cell(circuit.measured(size)),
                         remark(size))));
-        long past = circuit.pastLimit();
-        return table.aligned()
-                + (past == 0 ? "" : WearPhrase.pastLimit(past, circuit.sizes().size()) + "\n");
+        return table;
     }
 
     private String remark(DescribedCircuit.SizeLine size) {

@@ -5,6 +5,7 @@ import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.DoubtPhrase;
 import hotidle.answer.phrase.DutyPhrase;
@@ -90,6 +91,27 @@ public record CompareAnswer(
                 .text();
     }
 
+    /** The same on a page: figures and words of the first screen, then all in plain words. */
+    public List<Block> page() {
+        DutyPoint duty = comparison.duties().stream()
+                .filter(one -> shown.contains(one.name()))
+                .findFirst()
+                .orElseThrow();
+        String heading = heading(duty, duty.name());
+        if (!commanded()) {
+            return List.of(Block.table(heading, table(duty, rows())), Block.said(List.of(FlowsPhrase.UNCOMMANDED)));
+        }
+        return List.of(
+                Block.table(heading, new CompareScreen(comparison, duty, "", List.of(), "", units).whole()),
+                Block.said(new ScreenSentences(described, comparison, duty.name(), units).onPaper()),
+                Block.said(new CompareSentences(described, comparison, units).all()));
+    }
+
+    /** What lies outside the range of the laws. */
+    public List<String> takenWithCare() {
+        return DoubtPhrase.summary(doubts(), units);
+    }
+
     /** Whether builds differ in what is commanded, so that pressure is raised in some. */
     private boolean raised() {
         double first = comparison.units().get(0).highestSet();
@@ -124,7 +146,7 @@ public record CompareAnswer(
                 .all()
                 .forEach(line -> text.append(
                         line.startsWith(" ") ? Wrap.lines(line, "    ", "    ") : Wrap.lines(line, "  ", "    ")));
-        List<String> doubts = DoubtPhrase.summary(doubts(), units);
+        List<String> doubts = takenWithCare();
         if (!doubts.isEmpty()) {
             text.append("\n" + HeadingPhrase.WITH_CARE + "\n");
             doubts.forEach(line -> text.append(Wrap.lines(line, "  ", "    ")));

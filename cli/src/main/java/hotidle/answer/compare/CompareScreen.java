@@ -51,6 +51,16 @@ record CompareScreen(
         return screen.text();
     }
 
+    /** All of its tables, whatever room a screen has. */
+    TextTable whole() {
+        if (comparison.units().size() > MOST_ACROSS) {
+            return figuresAcross(comparison.units());
+        }
+        TextTable table = figuresDown();
+        comparison.changing(duty.name()).forEach(at -> table.add(at(at)));
+        return table;
+    }
+
     private Comparison.BuildAtDuty shown(Transmission unit) {
         return comparison.cell(unit.build(), duty.name());
     }
@@ -59,7 +69,7 @@ record CompareScreen(
         return new CompareFigures(comparison, units).all();
     }
 
-    private void across(FirstScreen screen) {
+    private TextTable figuresDown() {
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
@@ -68,6 +78,11 @@ record CompareScreen(
             comparison.units().forEach(unit -> row.add(figure.text().apply(shown(unit))));
             table.add(row);
         }
+        return table;
+    }
+
+    private void across(FirstScreen screen) {
+        TextTable table = figuresDown();
         List<DutyPoint> changing = comparison.changing(duty.name());
         int lines = (int) table.fitted(Wrap.WIDTH).lines().count();
         int rows = Math.max(0, screen.room() - lines - FOR_SENTENCES);
@@ -97,7 +112,6 @@ record CompareScreen(
     }
 
     private void down(FirstScreen screen) {
-        List<CompareFigures.Figure> figures = figures();
         List<Transmission> builds = new ArrayList<>(comparison.units());
         int rows = screen.room() - FOR_SENTENCES - 3;
         List<Transmission> left = List.of();
@@ -107,6 +121,14 @@ record CompareScreen(
             left = builds.subList(rows, builds.size());
             builds = builds.subList(0, rows);
         }
+        screen.add(figuresAcross(builds).fitted(Wrap.WIDTH));
+        if (!left.isEmpty()) {
+            screen.add(more(left));
+        }
+    }
+
+    private TextTable figuresAcross(List<Transmission> builds) {
+        List<CompareFigures.Figure> figures = figures();
         List<String> head = new ArrayList<>(List.of(CompareScreenPhrase.BUILD));
         figures.forEach(figure -> head.add(figure.headed()));
         TextTable table = new TextTable(head);
@@ -115,10 +137,7 @@ record CompareScreen(
             figures.forEach(figure -> row.add(figure.text().apply(shown(unit))));
             table.add(row);
         }
-        screen.add(table.fitted(Wrap.WIDTH));
-        if (!left.isEmpty()) {
-            screen.add(more(left));
-        }
+        return table;
     }
 
     private String more(List<Transmission> left) {

@@ -23,6 +23,14 @@ import java.util.function.Function;
  */
 record ScreenSentences(DescribedCircuit described, Comparison comparison, String duty, Quantity.UnitSystem units) {
 
+    /** What is said where no command is at hand to be asked next. */
+    List<String> onPaper() {
+        List<String> all = new ArrayList<>(verdicts());
+        all.addAll(places());
+        comparison.units().forEach(unit -> against(unit).ifPresent(all::add));
+        return all;
+    }
+
     List<String> all() {
         List<String> all = new ArrayList<>(verdicts());
         all.addAll(places());

@@ -36,6 +36,16 @@ public final class TextTable {
         return this;
     }
 
+    /** The cells of the head line. */
+    public List<String> head() {
+        return rows.get(0);
+    }
+
+    /** The cells of all lines below the head. */
+    public List<List<String>> body() {
+        return List.copyOf(rows.subList(1, rows.size()));
+    }
+
     /** Aligned with blanks, a rule under the head. */
     public String aligned() {
         return aligned(1);

@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.HeatPhrase;
 import hotidle.heat.HeatFlows;
@@ -60,6 +61,14 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         return text.append(Wrap.lines(HeatPhrase.CAUTION, "", "  ")).toString();
     }
 
+    /** The same on a page. */
+    public List<Block> page() {
+        List<Block> blocks = new ArrayList<>(List.of(Block.table(HeatPhrase.SETTLES, temperatures())));
+        blocks.add(Block.said(sentences(true)));
+        shown(false).forEach(duty -> blocks.add(Block.table(HeatPhrase.FROM_AND_TO, heat(duty, true))));
+        return blocks;
+    }
+
     private List<String> duties() {
         return study.builds().get(0).duties().stream()
                 .map(duty -> duty.warmed().duty().name())
@@ -86,7 +95,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                 .orElseGet(() -> HeatPhrase.endsAt(warmed.verdict(), warmed.seconds()));
     }
 
-    private static OptionalDouble converter(WarmState state) {
+    static OptionalDouble converter(WarmState state) {
         return state.flows().items().stream().anyMatch(item -> item.kind() == HeatItem.Kind.HOUSING)
                 ? OptionalDouble.of(state.at().converter())
                 : OptionalDouble.empty();
@@ -205,34 +214,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
 
     @Override
     public TextTable table() {
-        List<String> head = new ArrayList<>(List.of("build", "duty", "verdict", "seconds", "sump_c", "converter_c"));
-        Arrays.stream(HeatItem.Kind.values()).forEach(kind -> head.add(HeatRecord.key(kind)));
-        TextTable table = new TextTable(head);
-        for (HeatStudy.BuildHeat build : study.builds()) {
-            for (HeatStudy.DutyHeat duty : build.duties()) {
-                table.add(row(build.unit().build(), duty.warmed()));
-            }
-        }
-        return table;
-    }
-
-    private static List<String> row(String build, Warmed warmed) {
-        List<String> row = new ArrayList<>(List.of(
-                build,
-                warmed.duty().name(),
-                HeatRecord.word(warmed.verdict()),
-                warmed.seconds().map(String::valueOf).orElse("")));
-        Optional<WarmState> state = warmed.settled();
-        row.add(state.map(one -> HeatRecord.celsius(one.at().sump()).toString()).orElse(""));
-        row.add(state.map(HeatAnswer::converter)
-                .filter(OptionalDouble::isPresent)
-                .map(one -> HeatRecord.celsius(one.getAsDouble()).toString())
-                .orElse(""));
-        Arrays.stream(HeatItem.Kind.values())
-                .forEach(kind ->
-                        row.add(state.map(one -> String.valueOf(one.flows().watts(kind)))
-                                .orElse("")));
-        return row;
+        return HeatRows.of(study);
     }
 
     @Override

@@ -4,12 +4,14 @@ import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.JobPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.study.JobStudy;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Workshop;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -59,17 +61,37 @@ public record JobsAnswer(
                 + "\n";
     }
 
+    /** The same on a page: which jobs, and what each wins back. */
+    public List<Block> page() {
+        List<Block> blocks = new ArrayList<>(List.of(Block.said(sentences())));
+        if (!shop.jobs().isEmpty()) {
+            blocks.add(Block.table(
+                    heading(), new JobRows(units, this).shown(shop.jobs().size())));
+        }
+        blocks.add(Block.said(named ? "" : JobPhrase.BY_PLACE));
+        return blocks;
+    }
+
+    /** The answer, before what it rests on. */
+    public String first() {
+        return sentences().get(0);
+    }
+
+    private List<String> sentences() {
+        return new JobSentences(units, study, shop.jobs().size()).all();
+    }
+
+    private String heading() {
+        return JobPhrase.heading(shop.unit().circuit(), shop.unit().build(), new JobPhrase(units).at(set(), asked));
+    }
+
     private String noStall() {
         return NoStallPhrase.of(study.lowAtIdle() ? List.of(shop.unit().build()) : List.of());
     }
 
     private String said() {
-        StringBuilder text = new StringBuilder(JobPhrase.heading(
-                        shop.unit().circuit(), shop.unit().build(), new JobPhrase(units).at(set(), asked)))
-                .append("\n\n");
-        new JobSentences(units, study, shop.jobs().size())
-                .all()
-                .forEach(line -> text.append(Wrap.lines(line, "", "  ")));
+        StringBuilder text = new StringBuilder(heading()).append("\n\n");
+        sentences().forEach(line -> text.append(Wrap.lines(line, "", "  ")));
         return text.toString();
     }
 

@@ -24,6 +24,10 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
     private static final int MOST_WORDS = 35;
 
     String text() {
+        return table().aligned() + closing();
+    }
+
+    TextTable table() {
         TextTable table = new TextTable(List.of("", Quantity.FLOW.in(units).unit(), "share"));
         row(table, "pump displaces", budget.displaced());
         for (OilBudget.Fate fate : OilBudget.Fate.values()) {
@@ -34,7 +38,7 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
                 fate(table, fate, all);
             }
         }
-        return table.aligned() + closing();
+        return table;
     }
 
     private void fate(TextTable table, OilBudget.Fate fate, List<OilBudget.Path> all) {
@@ -56,9 +60,14 @@ record BudgetTable(Quantity.UnitSystem units, OilBudget budget, Map<String, Stri
     }
 
     private String closing() {
+        return budget.closes() ? Wrap.lines(closes(), "", "") : closes() + "\n";
+    }
+
+    /** Whether all of it is accounted for. */
+    String closes() {
         return budget.closes()
-                ? Wrap.lines(OilLostPhrase.closes(budget.unexplained()), "", "")
-                : OilLostPhrase.doesNotClose(budget.unexplained()) + "\n";
+                ? OilLostPhrase.closes(budget.unexplained())
+                : OilLostPhrase.doesNotClose(budget.unexplained());
     }
 
     /** Each path that is not small, and the small ones together. */

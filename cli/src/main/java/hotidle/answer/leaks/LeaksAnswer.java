@@ -4,6 +4,7 @@ import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.DutyLinePhrase;
 import hotidle.answer.phrase.HeadingPhrase;
@@ -19,6 +20,7 @@ import hotidle.study.LeakStudy;
 import hotidle.study.Repairs;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,6 +80,26 @@ public record LeaksAnswer(
         text.append(NoStallPhrase.of(known.lowAtIdle() ? List.of(unit.build()) : List.of()));
         text.append("\n" + OilLostPhrase.heading(units) + "\n");
         return text.append(budget(known).text()).append(repairs(known).text()).toString();
+    }
+
+    /** The same on a page. */
+    public List<Block> page() {
+        if (found.isEmpty()) {
+            return List.of(Block.said(headed() + why()));
+        }
+        LeakStudy.Found known = found.get();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.said(line(known.repairs().before())));
+        blocks.add(Block.said(sentences(known).all()));
+        blocks.add(Block.table(OilLostPhrase.heading(units), budget(known).table()));
+        blocks.add(Block.said(budget(known).closes()));
+        blocks.addAll(repairs(known).page());
+        return blocks;
+    }
+
+    /** How much oil is lost, and what is left for the lubrication; the reason alone where there is no state. */
+    public List<String> lost() {
+        return found.map(known -> sentences(known).lostAndLeft()).orElseGet(() -> List.of(headed() + why()));
     }
 
     private String line(Repairs.Effect now) {

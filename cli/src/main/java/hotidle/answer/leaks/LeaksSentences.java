@@ -25,12 +25,17 @@ record LeaksSentences(
         double lubeNeeded,
         boolean commanded) {
 
-    List<String> all() {
-        List<String> lines = new ArrayList<>();
-        lines.add(lost());
+    /** How much is lost, and what is left for the lubrication. */
+    List<String> lostAndLeft() {
+        List<String> lines = new ArrayList<>(List.of(lost()));
         if (lubeNeeded > 0) {
             lines.add(OilLostPhrase.lubrication(repairs.before().lube(), lubeNeeded, units));
         }
+        return lines;
+    }
+
+    List<String> all() {
+        List<String> lines = new ArrayList<>(lostAndLeft());
         findings.best().map(this::best).ifPresent(lines::add);
         if (!findings.starving().isEmpty()) {
             lines.add(RepairPhrase.starving(
@@ -56,10 +61,7 @@ record LeaksSentences(
             lines.add(RepairPhrase.starvingShort(
                     findings.starving().stream().map(Repairs.Repair::name).toList()));
         }
-        lines.add(lost());
-        if (lubeNeeded > 0) {
-            lines.add(OilLostPhrase.lubrication(repairs.before().lube(), lubeNeeded, units));
-        }
+        lines.addAll(lostAndLeft());
         return lines;
     }
 

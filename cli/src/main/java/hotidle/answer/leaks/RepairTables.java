@@ -3,6 +3,7 @@ package hotidle.answer.leaks;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.RepairPhrase;
 import hotidle.study.RepairFindings;
@@ -42,6 +43,19 @@ record RepairTables(
             text.append("\n" + RepairPhrase.ORDER + "\n").append(order().aligned());
         }
         return text.append('\n').append(Wrap.lines(legend(), "", "")).toString();
+    }
+
+    /** The same on a page. */
+    List<Block> page() {
+        if (repairs.alone().isEmpty()) {
+            return List.of(Block.said(RepairPhrase.NOTHING));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(Block.table(RepairPhrase.ALONE, alone())));
+        if (!repairs.order().isEmpty()) {
+            blocks.add(Block.table(RepairPhrase.ORDER, order()));
+        }
+        blocks.add(Block.said(legend()));
+        return blocks;
     }
 
     private String legend() {

@@ -31,6 +31,14 @@ record MarginSentences(Quantity.UnitSystem units) {
                         build, verdict.notKnown(), !verdict.undecided().isEmpty()));
     }
 
+    /** What is wrong first, or narrowest; empty where nothing is judged. */
+    String first(BuildVerdict verdict) {
+        return verdict.dragging()
+                .map(this::drags)
+                .or(() -> verdict.first().map(this::limit))
+                .orElse("");
+    }
+
     private String limit(BuildVerdict.FirstLimit first) {
         BuildVerdictPhrase phrase = new BuildVerdictPhrase(units);
         return first.shortage()

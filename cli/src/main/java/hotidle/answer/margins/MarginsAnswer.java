@@ -6,6 +6,7 @@ import hotidle.answer.Settling;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.HeadroomPhrase;
@@ -124,6 +125,23 @@ public record MarginsAnswer(
                 .append("\n")
                 .append(Wrap.lines(HeadroomPhrase.LEGEND, "", ""))
                 .toString();
+    }
+
+    /** The same on a page. */
+    public List<Block> page() {
+        List<Block> blocks = new ArrayList<>(new MarginsPage(units, builds, shown).blocks());
+        notCommanded.ifPresent(why -> blocks.add(0, Block.said(MarginSentences.notCommanded(why))));
+        return blocks;
+    }
+
+    /** What a build comes to. */
+    public String verdict(JudgedBuild build) {
+        return new MarginSentences(units).verdict(build.unit().build(), build.verdict());
+    }
+
+    /** The limit that is told first of a build, with its reason; empty where nothing is judged. */
+    public String firstLimit(JudgedBuild build) {
+        return new MarginSentences(units).first(build.verdict());
     }
 
     private String sameSpeed() {

@@ -31,7 +31,7 @@ record MarginsScreen(
     private static final int HEAD = 2;
 
     /** A limit that does not hold with ease, at its driving condition. */
-    private record Told(String duty, LimitRows.Row row) {
+    record Told(String duty, LimitRows.Row row) {
         Margin margin() {
             return row.margin();
         }
@@ -134,7 +134,8 @@ record MarginsScreen(
                         || !judged.known());
     }
 
-    private List<Told> told(JudgedBuild build) {
+    /** The limits of a build that do not hold with ease, the worst first. */
+    List<Told> told(JudgedBuild build) {
         return build.duties().stream()
                 .filter(judged -> shown.contains(judged.duty().name()))
                 .flatMap(judged -> new LimitRows(units, judged)
@@ -154,7 +155,7 @@ record MarginsScreen(
     }
 
     /** Clutches that drag, and driving conditions at which something could not be found. */
-    private List<String> notKnown(JudgedBuild build) {
+    List<String> notKnown(JudgedBuild build) {
         List<String> lines = new ArrayList<>();
         List<String> open = new ArrayList<>();
         for (Judgement judged : build.duties()) {

@@ -8,6 +8,15 @@ public final class AssumedPhrase {
     /** In a list, unless all are asked for. */
     private static final int MOST_NAMED = 6;
 
+    /** Over all values that a file leaves to the program. */
+    public static final String DEFAULTS = "Values that the circuit file leaves to the program";
+
+    /** Over what takes a value that a file leaves to the program. */
+    public static final String TAKEN_BY = "left to the program by";
+
+    /** Over such a value, with its source. */
+    public static final String VALUE = "key, value and where it comes from";
+
     /** Behind a verdict that rests on an assumed number. */
     public static final String MARK = "assumed";
 

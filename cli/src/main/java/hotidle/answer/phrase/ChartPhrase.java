@@ -105,12 +105,6 @@ public record ChartPhrase(Quantity.UnitSystem units) {
     /** The level above which a film is known to hold. */
     public static final String KNOWN_FILM = "above: holds (Trumpler's rule); between: not known";
 
-    /** The thinnest film of a build [m]. */
-    public String thinnest(String build, double film, double speed) {
-        return build + ": thinnest " + Quantity.FILM.with(units, film) + " at " + Quantity.SPEED.number(units, speed)
-                + " rpm";
-    }
-
     /** In place of a film. */
     public static final String NO_FILM = "metal contact or unsolved";
 }

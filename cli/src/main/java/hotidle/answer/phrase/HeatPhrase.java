@@ -16,6 +16,9 @@ public final class HeatPhrase {
     /** Above the table of temperatures. */
     public static final String SETTLES = "Sump / oil from the converter, where each driving condition ends";
 
+    /** Above a table of heat by source and sink. */
+    public static final String FROM_AND_TO = "Where heat comes from and goes; what leaves the oil is negative";
+
     /** Beneath it all. */
     public static final String CAUTION =
             "An estimate. Hot oil burns skin: follow the unit maker's procedure, never hold a stall to find out.";

@@ -36,6 +36,18 @@ public record HubFilmPhrase(Quantity.UnitSystem units) {
                 + (unbalanced ? "; there the secondary stops balancing the primary's side load" : "") + ".";
     }
 
+    /**
+     * Beside the thinnest film of a build in a picture.
+     *
+     * @param film  [m]
+     * @param speed [rev/s]
+     * @param known whether it is known to hold or to fail
+     */
+    public String mark(String build, double film, double speed, boolean known) {
+        return build + ": thinnest " + Quantity.FILM.with(units, film) + " at " + Quantity.SPEED.with(units, speed)
+                + (known ? "" : ", NOT KNOWN whether it holds");
+    }
+
     /** The speeds [rev/s] of metal contact in the cell of a table. */
     public String cell(List<Double> speeds) {
         String first = Quantity.SPEED.number(units, speeds.get(0));

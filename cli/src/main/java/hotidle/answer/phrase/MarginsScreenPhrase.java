@@ -12,6 +12,14 @@ public record MarginsScreenPhrase(Quantity.UnitSystem units) {
 
     public static final List<String> HEAD = List.of("headroom", "at", "limit", "is, of needed or allowed");
 
+    /** Over the reasons, where there is room for them. */
+    public static final String WHY = "why";
+
+    /** Over a table of limits. */
+    public static String worstFirst(String build) {
+        return build + ": limits that do not hold with ease, the worst first";
+    }
+
     /** Headroom and verdict in one cell. */
     public String verdict(Margin margin) {
         return HeadroomPhrase.of(margin.headroom()) + " " + HeadroomPhrase.verdict(margin.verdict());

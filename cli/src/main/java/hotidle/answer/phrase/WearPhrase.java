@@ -10,6 +10,10 @@ public final class WearPhrase {
         return size + " by " + past;
     }
 
+    /** Over a table of all of them on a page. */
+    public static final String SIZES =
+            "Sizes that wear: what is not measured is assumed new in the file; builds say what they change";
+
     /** In the row of a size that was not measured. */
     public static final String ASSUMED_NEW = "not measured: assumed new";
 

@@ -3,6 +3,7 @@ package hotidle.answer.sweep;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.ChartPhrase;
+import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.assess.HubReading;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Chart;
@@ -65,11 +66,12 @@ final class FilmPicture {
         return new FigureCurve.LabelledPoint(
                 Rpm.of(state.conditions().speed()),
                 share(hub),
-                new ChartPhrase(units)
-                        .thinnest(
+                new HubFilmPhrase(units)
+                        .mark(
                                 sweep.unit().build(),
                                 hub.least().orElseThrow(),
-                                state.conditions().speed()));
+                                state.conditions().speed(),
+                                RunningFilm.at(sweep, state).known()));
     }
 
     private static Chart load(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {

@@ -5,6 +5,7 @@ import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.TorquePhrase;
@@ -76,34 +77,56 @@ public record TorqueAnswer(
                 + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
     }
 
+    /** The same on a page. */
+    public List<Block> page() {
+        return List.of(
+                Block.said(sentences()),
+                Block.table(heading(), new TorqueRows(units, builds).each()),
+                Block.said(remarks()),
+                Block.said(TorquePhrase.ESTIMATE));
+    }
+
     private String said() {
-        TorqueRows rows = new TorqueRows(units, builds);
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
-        for (BuildTorque one : builds) {
-            one.least().ifPresent(least -> text.append(Wrap.lines(rows.least(one, least), "", "  ")));
-            if (!one.notKnown().isEmpty()) {
-                text.append(Wrap.lines(TorquePhrase.notKnown(one.build(), one.notKnown()), "", "  "));
-            }
-        }
+        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.toString();
     }
 
+    private List<String> sentences() {
+        TorqueRows rows = new TorqueRows(units, builds);
+        List<String> said = new ArrayList<>();
+        for (BuildTorque one : builds) {
+            one.least().ifPresent(least -> said.add(rows.least(one, least)));
+            if (!one.notKnown().isEmpty()) {
+                said.add(TorquePhrase.notKnown(one.build(), one.notKnown()));
+            }
+        }
+        return said;
+    }
+
     private String table(TextTable table) {
-        double speed = builds.get(0).ranges().get(0).at().speed();
-        return Wrap.lines(phrase().heading(speed), "", "") + table.aligned();
+        return Wrap.lines(heading(), "", "") + table.aligned();
+    }
+
+    private String heading() {
+        return phrase().heading(builds.get(0).ranges().get(0).at().speed());
+    }
+
+    private List<String> notes() {
+        return remarks().stream().map(remark -> Wrap.lines(remark, "", "")).toList();
     }
 
     /** Under which conditions, what the signs mean, and what is not judged; the last stands first, for it limits what is said. */
-    private List<String> notes() {
+    private List<String> remarks() {
         TorqueRows rows = new TorqueRows(units, builds);
         List<String> notes = new ArrayList<>();
         if (builds.stream().noneMatch(BuildTorque::rated)) {
-            notes.add(Wrap.lines(TorquePhrase.CLUTCHES_ALONE, "", ""));
+            notes.add(TorquePhrase.CLUTCHES_ALONE);
         }
         if (!rows.signs().isEmpty()) {
-            notes.add(Wrap.lines(rows.signs(), "", ""));
+            notes.add(rows.signs());
         }
-        notes.add(Wrap.lines(rows.conditions(), "", ""));
+        notes.add(rows.conditions());
         return notes;
     }
 

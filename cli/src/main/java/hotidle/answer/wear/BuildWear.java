@@ -9,6 +9,7 @@ import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.study.WearFindings;
 import hotidle.transmission.WearSize;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -74,26 +75,28 @@ public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing
     /** What no film tells of the bushing's wear, and how tight the fits may be that feed its film. */
     String hub(Quantity.UnitSystem units) {
         StringBuilder text = new StringBuilder();
+        hubSaid(units).forEach(line -> text.append(Wrap.lines(line, "", "  ")));
+        return text.toString();
+    }
+
+    /** The same, a sentence each. */
+    List<String> hubSaid(Quantity.UnitSystem units) {
+        List<String> said = new ArrayList<>();
         wear.fits().stream().filter(fit -> fit.published().isPresent()).forEach(fit -> {
             String allowed = Quantity.SIZE.with(units, fit.published().getAsDouble());
             String name = fit.dimension().name();
-            text.append(Wrap.lines(
+            said.add(
                     fit.moreGenerous()
                             ? WearLimitPhrase.moreThanPublished(name, allowed)
-                            : WearLimitPhrase.withinPublished(name, allowed),
-                    "",
-                    "  "));
+                            : WearLimitPhrase.withinPublished(name, allowed));
         });
         wear.feeds().stream()
                 .filter(feed -> feed.least().isPresent())
-                .forEach(feed -> text.append(Wrap.lines(
-                        WearLimitPhrase.leastFeed(
-                                feed.dimension().name(),
-                                Quantity.SIZE.with(units, feed.least().get()),
-                                feed.by().orElseThrow().duty()),
-                        "",
-                        "  ")));
-        return text.toString();
+                .forEach(feed -> said.add(WearLimitPhrase.leastFeed(
+                        feed.dimension().name(),
+                        Quantity.SIZE.with(units, feed.least().get()),
+                        feed.by().orElseThrow().duty())));
+        return said;
     }
 
     private String worn() {

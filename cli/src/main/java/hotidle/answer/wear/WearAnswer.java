@@ -4,6 +4,7 @@ import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.WearLimitPhrase;
@@ -37,6 +38,11 @@ public record WearAnswer(Quantity.UnitSystem units, String circuit, String about
                 + "\n" + Caution.WHOLE + "\n"
                 + builds.stream().map(one -> one.fits(builds.size() > 1)).collect(Collectors.joining())
                 + "\n" + Wrap.lines(WearLimitPhrase.LEGEND, "", "");
+    }
+
+    /** The same on a page. */
+    public List<Block> page() {
+        return new WearScreen(units, circuit, builds).page();
     }
 
     @Override

@@ -4,6 +4,7 @@ import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LimitPhrase;
@@ -59,6 +60,26 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         return text + "\n" + table + (table.isEmpty() ? "" : "\n") + end;
     }
 
+    /** The same on a page: every fit that takes a limit away, and every written limit that is too loose. */
+    List<Block> page() {
+        List<Block> blocks = new ArrayList<>();
+        for (BuildWear one : builds) {
+            List<String> said = new ArrayList<>(List.of(together(one)));
+            said.add(tooLoose(one, Integer.MAX_VALUE));
+            said.addAll(one.hubSaid(units));
+            blocks.add(Block.said(said));
+            if (one.findings().fails().isEmpty() && !one.findings().tightest().isEmpty()) {
+                blocks.add(Block.table(WearLimitPhrase.eachAlone(one.build()), alone(one, Integer.MAX_VALUE)));
+            }
+        }
+        blocks.add(Block.said(NotKnown.brief(builds.stream()
+                .flatMap(one -> one.wear().undecided().stream())
+                .distinct()
+                .toList())));
+        blocks.add(Block.said(WearLimitPhrase.LEGEND));
+        return blocks;
+    }
+
     private String name(BuildWear one) {
         return one.set().isEmpty()
                 ? one.build()
@@ -99,19 +120,21 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
 
     /** Which written limits a build would fail before it reaches them. */
     private String tooLoose(BuildWear one) {
+        String said = tooLoose(one, WORST);
+        return said.isEmpty() ? "" : Wrap.lines(said, "", "  ");
+    }
+
+    private String tooLoose(BuildWear one, int most) {
         WearFindings found = one.findings();
         if (found.fails().isPresent() || found.written() == 0) {
             return "";
         }
         List<String> worst = found.tooLoose().stream()
-                .limit(WORST)
+                .limit(most)
                 .map(fit -> WearLimitPhrase.looseFit(fit.dimension().name(), fit.limitShare()))
                 .toList();
-        return Wrap.lines(
-                WearLimitPhrase.tooLoose(
-                        builds.size() == 1 ? "" : one.build(), found.tooLoose().size(), found.written(), worst),
-                "",
-                "  ");
+        return WearLimitPhrase.tooLoose(
+                builds.size() == 1 ? "" : one.build(), found.tooLoose().size(), found.written(), worst);
     }
 
     private TextTable alone(BuildWear one, int rows) {

@@ -4,6 +4,7 @@ import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
@@ -12,6 +13,7 @@ import hotidle.answer.phrase.WindowPhrase;
 import hotidle.study.Window;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -70,6 +72,32 @@ public record WindowAnswer(
             text.append(table.aligned());
         }
         return text.append("\n").append(Wrap.lines(legend(), "", "")).toString();
+    }
+
+    /** The same on a page. */
+    public List<Block> page() {
+        WindowSentences sentences = new WindowSentences(units);
+        List<Block> blocks = new ArrayList<>();
+        for (BuildWindow one : builds) {
+            List<String> said = new ArrayList<>(List.of(sentences.summary(one)));
+            sentences.notKnown(one).ifPresent(said::add);
+            sentences.tooHot(one).ifPresent(said::add);
+            TextTable table = new TextTable(WindowRows.SHOWN);
+            new WindowRows(units, one).shown().forEach(table::add);
+            blocks.add(Block.said(said));
+            blocks.add(Block.table(WindowPhrase.heading(one.name()), table));
+        }
+        blocks.add(Block.said(legend()));
+        return blocks;
+    }
+
+    /** Which set pressures hold every limit of a build, in a sentence or two. */
+    public String brief(String build) {
+        return builds.stream()
+                .filter(one -> one.name().equals(build))
+                .map(new WindowSentences(units)::brief)
+                .findFirst()
+                .orElseThrow();
     }
 
     private String legend() {

@@ -53,6 +53,5 @@ class ChartPhraseTest {
                 "worn loses 91 % of its oil at 650 rpm, 22 % at 4000 rpm",
                 SHOP.oilLost("worn", 650 / 60.0, 0.914, 4000 / 60.0, 0.22));
         assertEquals("Hub load is greatest in worn: 100 lbf at 2000 rpm", SHOP.load("worn", 444.8221615, 2000 / 60.0));
-        assertEquals("worn: thinnest 0.100 thou at 800 rpm", SHOP.thinnest("worn", 2.54e-6, 800 / 60.0));
     }
 }

@@ -1,0 +1,87 @@
+package hotidle.answer.page;
+
+import hotidle.answer.format.TextTable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * A table on a page: the same cells as on the screen.
+ *
+ * @param caption over it
+ * @param head    headings of its columns
+ * @param rows    each with a heading of its own
+ */
+public record PageTable(String caption, List<Cell> head, List<Row> rows) {
+
+    /** Begins like a number: where most cells of a column do, it stands right, so that digits stand below each other. */
+    private static final Pattern NUMBER = Pattern.compile("[<>=+x~\\-\\s]*\\d.*");
+
+    /** Words in capitals are alarms on every screen. */
+    private static final Pattern ALARM = Pattern.compile(".*\\b[A-Z]{3,}\\b.*");
+
+    /** Blanks by which a screen indents what belongs to the row above. */
+    private static final int STEP = 2;
+
+    public PageTable {
+        head = List.copyOf(head);
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * A cell.
+     *
+     * @param text  in it
+     * @param looks words of the style sheet, separated by blanks; may be empty
+     */
+    public record Cell(String text, String looks) {}
+
+    /**
+     * A row.
+     *
+     * @param heading what it is about
+     * @param cells   all others
+     */
+    public record Row(Cell heading, List<Cell> cells) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** The cells of a screen's table. */
+    public static PageTable of(String caption, TextTable table) {
+        List<List<String>> body = table.body();
+        List<Boolean> numbers = new ArrayList<>();
+        for (int c = 0; c < table.head().size(); c++) {
+            int column = c;
+            List<String> cells = body.stream()
+                    .map(row -> row.get(column))
+                    .filter(cell -> !cell.isBlank() && !cell.equals("-"))
+                    .toList();
+            long like = cells.stream()
+                    .filter(cell -> NUMBER.matcher(cell).matches())
+                    .count();
+            numbers.add(2 * like > cells.size());
+        }
+        List<Cell> head = new ArrayList<>();
+        for (int c = 0; c < numbers.size(); c++) {
+            head.add(new Cell(table.head().get(c), c > 0 && numbers.get(c) ? "number" : ""));
+        }
+        return new PageTable(
+                caption, head, body.stream().map(row -> row(row, numbers)).toList());
+    }
+
+    private static Row row(List<String> row, List<Boolean> numbers) {
+        String first = row.get(0);
+        int in = (first.length() - first.stripLeading().length()) / STEP;
+        List<Cell> cells = new ArrayList<>();
+        for (int c = 1; c < row.size(); c++) {
+            String text = row.get(c);
+            String looks =
+                    (numbers.get(c) ? "number" : "") + (ALARM.matcher(text).matches() ? " alarm" : "");
+            cells.add(new Cell(text, looks.strip()));
+        }
+        String looks = (in == 0 ? "" : "in" + in) + (ALARM.matcher(first).matches() ? " alarm" : "");
+        return new Row(new Cell(first.strip(), looks.strip()), cells);
+    }
+}

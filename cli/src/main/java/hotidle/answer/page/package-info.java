@@ -1,0 +1,2 @@
+/** Pieces of which pages are put together: what is said, tables, pictures, as plain values. */
+package hotidle.answer.page;

@@ -1,0 +1,57 @@
+package hotidle.answer.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.answer.format.TextTable;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A table of a page shows the cells of the screen, and only how they stand is told beside them. */
+class PageTableTest {
+
+    private static final PageTable BUDGET = PageTable.of(
+            "where the oil goes",
+            new TextTable(List.of("", "gpm", "verdict"))
+                    .add(List.of("lost", "6.28", "FAILS"))
+                    .add(List.of("  pump", "-3.36", "ok"))
+                    .add(List.of("    primary", "-", "107 LOW")));
+
+    @Test
+    void theCellsAreThoseOfTheScreen() {
+        assertEquals("lost", BUDGET.rows().get(0).heading().text());
+        assertEquals("6.28", BUDGET.rows().get(0).cells().get(0).text());
+        assertEquals(3, BUDGET.head().size());
+        assertEquals("where the oil goes", BUDGET.caption());
+    }
+
+    @Test
+    void flowsStandRightAndWordsLeft() {
+        assertEquals("number", BUDGET.head().get(1).looks());
+        assertEquals("", BUDGET.head().get(2).looks());
+        assertEquals("number", BUDGET.rows().get(1).cells().get(0).looks());
+    }
+
+    @Test
+    void aPathStandsUnderItsGroup() {
+        assertEquals("pump", BUDGET.rows().get(1).heading().text());
+        assertEquals("in1", BUDGET.rows().get(1).heading().looks());
+        assertEquals("in2", BUDGET.rows().get(2).heading().looks());
+    }
+
+    @Test
+    void whatFailsIsMarked() {
+        assertEquals("alarm", BUDGET.rows().get(0).cells().get(1).looks());
+        assertEquals("", BUDGET.rows().get(1).cells().get(1).looks());
+        assertEquals("alarm", BUDGET.rows().get(2).cells().get(1).looks());
+    }
+
+    @Test
+    void aSentenceThatAScreenIndentsBelongsToTheOneBefore() {
+        Block said = Block.said(List.of("worn: not held.", "  Holds from 891 rpm up.", ""));
+        assertEquals(
+                List.of(
+                        new Block.Line("worn: not held.", ""),
+                        new Block.Line("Holds from 891 rpm up.", Block.Line.BELOW)),
+                said.lines());
+    }
+}
