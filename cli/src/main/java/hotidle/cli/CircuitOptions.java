@@ -23,8 +23,13 @@ final class CircuitOptions {
 
     /** The circuit with the sheet's build; its warnings go to standard error. */
     DescribedCircuit load() {
+        return load(new ReadInputs());
+    }
+
+    /** The same; {@code inputs} gets every file that was read. */
+    DescribedCircuit load(ReadInputs inputs) {
         DescribedCircuit described =
-                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr());
+                Circuits.load(circuit, sheet.file(), spec.commandLine().getErr(), inputs);
         shared.unitsOfFile(described.unitSystem());
         return described;
     }

@@ -41,7 +41,17 @@ final class Circuits {
      * @throws WrongInputException where circuit or sheet is not there or has errors
      */
     static DescribedCircuit load(String nameOrFile, Optional<Path> sheet, PrintWriter err) {
-        ReadCircuit read = read(nameOrFile, sheet);
+        return load(nameOrFile, sheet, err, new ReadInputs());
+    }
+
+    /**
+     * The same.
+     *
+     * @param inputs gets every file that was read
+     * @throws WrongInputException where circuit or sheet is not there or has errors
+     */
+    static DescribedCircuit load(String nameOrFile, Optional<Path> sheet, PrintWriter err, ReadInputs inputs) {
+        ReadCircuit read = read(nameOrFile, sheet, inputs);
         if (read.circuit().isEmpty()) {
             throw new WrongInputException(text(read.problems()));
         }
@@ -57,19 +67,38 @@ final class Circuits {
 
     /** What reading gives, problems and all. */
     static ReadCircuit read(String nameOrFile, Optional<Path> sheet) {
+        return read(nameOrFile, sheet, new ReadInputs());
+    }
+
+    private static ReadCircuit read(String nameOrFile, Optional<Path> sheet, ReadInputs inputs) {
         Path file = Path.of(nameOrFile);
         if (Files.isDirectory(file)) {
             throw new WrongInputException("hotidle: " + nameOrFile + " is a folder; name a circuit file in it");
         }
-        Optional<MeasurementSheet> filled =
-                sheet.map(path -> MeasurementSheet.of(path.toString(), bytes(path, "--sheet ")));
+        Optional<MeasurementSheet> filled = sheet.map(path -> sheet(path, inputs));
+        BaseFiles bases = (name, from) -> {
+            Optional<BaseFiles.FoundFile> found = base(name, from);
+            found.ifPresent(one -> inputs.add(one.name(), one.text()));
+            return found;
+        };
         if (Files.isRegularFile(file)) {
-            return CircuitReader.read(bytes(file, ""), nameOrFile, Circuits::base, filled);
+            byte[] content = bytes(file, "");
+            inputs.add(nameOrFile, content);
+            return CircuitReader.read(content, nameOrFile, bases, filled);
         }
         return Library.text(nameOrFile)
-                .map(text -> CircuitReader.read(text, nameOrFile + ".yaml", Circuits::base, filled))
+                .map(text -> {
+                    inputs.add(nameOrFile + ".yaml", text);
+                    return CircuitReader.read(text, nameOrFile + ".yaml", bases, filled);
+                })
                 .orElseThrow(() -> new WrongInputException("hotidle: there is no file " + nameOrFile
                         + ", nor a ready circuit of that name\nready circuits: " + String.join(", ", Library.names())));
+    }
+
+    private static MeasurementSheet sheet(Path file, ReadInputs inputs) {
+        byte[] content = bytes(file, "--sheet ");
+        inputs.add(file.toString(), content);
+        return MeasurementSheet.of(file.toString(), content);
     }
 
     static byte[] bytes(Path file, String option) {

@@ -73,13 +73,7 @@ final class DrawCommand implements Callable<Integer> {
         Optional<Transmission> other = Optional.ofNullable(against)
                 .map(name -> Circuits.adjustable(circuit, name).unit());
         Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));
-        DrawnState shown = new DrawnState(
-                unit,
-                DrawnState.range(unit, at),
-                at,
-                at.flatMap(point -> AtDuty.solved(unit, point).state()),
-                other,
-                other.flatMap(before -> at.flatMap(point -> state(before, point))));
+        DrawnState shown = shown(unit, at, other);
         DrawnScheme drawn = DrawnScheme.of(asked.shared.units(), circuit, shown, only);
         if (drawn.scheme().parts().isEmpty()) {
             throw new WrongInputException("hotidle: --group " + group + ": " + circuit.name() + " has no part in it");
@@ -94,6 +88,20 @@ final class DrawCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new DrawAnswer(shown, drawn, file.toString(), drawing.paper().name()));
+    }
+
+    /** A build as it is drawn: with its state at a driving condition, and marked against another build. */
+    static DrawnState shown(Transmission unit, Optional<DutyPoint> at, Optional<Transmission> other) {
+        return new DrawnState(
+                unit,
+                at.map(DutyPoint::range)
+                        .orElseGet(() -> unit.duties().isEmpty()
+                                ? unit.ranges().get(0).name()
+                                : unit.duties().get(0).range()),
+                at,
+                at.flatMap(point -> AtDuty.solved(unit, point).state()),
+                other,
+                other.flatMap(before -> at.flatMap(point -> state(before, point))));
     }
 
     private static Optional<Solution> state(Transmission of, DutyPoint at) {

@@ -29,6 +29,7 @@ import picocli.CommandLine.Mixin;
             GaugeCommand.class,
             PartCommand.class,
             DrawCommand.class,
+            ReportCommand.class,
             CheckCommand.class,
             NewCommand.class,
             SheetCommand.class,

@@ -15,7 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 record JobRun(CommandSpec spec, OutputOptions shared, AskedPressure asked) {
 
     /** Step of the engine speeds over which the hub is searched, where none are given (chosen) [rev/s]. */
-    private static final double STEP = 200 / 60.0;
+    static final double STEP = 200 / 60.0;
 
     /**
      * Tries and prints.

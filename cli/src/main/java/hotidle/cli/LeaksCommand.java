@@ -33,7 +33,7 @@ final class LeaksCommand implements Callable<Integer> {
     String duty;
 
     /** Engine speeds over which the onset of regulation is searched, where none are given. */
-    private static final String ONSET_SPEEDS = "400..4000/100rpm";
+    static final String ONSET_SPEEDS = "400..4000/100rpm";
 
     @Option(
             names = "--speed",

@@ -33,7 +33,7 @@ final class MarginsCommand implements Callable<Integer> {
     List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given [rev/s]. */
-    private static final double STEP = 50 / 60.0;
+    static final double STEP = 50 / 60.0;
 
     @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;

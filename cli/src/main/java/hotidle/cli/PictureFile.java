@@ -31,6 +31,17 @@ final class PictureFile {
      * @throws WrongInputException where it ends in none of them, or its folder is not there
      */
     static void check(String option, Path file, List<String> endings) {
+        check(option, file, "picture", endings);
+    }
+
+    /**
+     * The same for a file of another kind.
+     *
+     * @param kind    what it is, in a word
+     * @param endings of file names, the last in the order of the message last
+     * @throws WrongInputException where it ends in none of them, or its folder is not there
+     */
+    static void check(String option, Path file, String kind, List<String> endings) {
         String name =
                 file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
         if (endings.stream().noneMatch(ending -> name.endsWith("." + ending))) {
@@ -38,8 +49,8 @@ final class PictureFile {
                     .map(ending -> "." + ending)
                     .collect(Collectors.joining(", "));
             throw new WrongInputException("hotidle: " + option + " " + file
-                    + " names no kind of picture\nmend: end the name in " + but + " or ."
-                    + endings.get(endings.size() - 1));
+                    + " names no kind of " + kind + "\nmend: end the name in " + but + (but.isEmpty() ? "" : " or ")
+                    + "." + endings.get(endings.size() - 1));
         }
         Path folder = file.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {

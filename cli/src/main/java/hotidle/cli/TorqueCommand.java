@@ -83,7 +83,7 @@ final class TorqueCommand implements Callable<Integer> {
         }
     }
 
-    private static TorqueAnswer.BuildTorque held(Transmission unit, double speed) {
+    static TorqueAnswer.BuildTorque held(Transmission unit, double speed) {
         return new TorqueAnswer.BuildTorque(
                 unit.build(),
                 unit.gears().map(gears -> !gears.links().isEmpty()).orElse(false),

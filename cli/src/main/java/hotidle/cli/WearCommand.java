@@ -34,7 +34,7 @@ final class WearCommand implements Callable<Integer> {
     List<String> builds = List.of();
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
-    private static final double STEP = 200 / 60.0;
+    static final double STEP = 200 / 60.0;
 
     @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "200rpm")
     String speed;

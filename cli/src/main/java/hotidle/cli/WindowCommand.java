@@ -45,7 +45,7 @@ final class WindowCommand implements Callable<Integer> {
     private OwnHeat ownHeat;
 
     /** Step of the engine speeds searched, where none are given [rev/s]. */
-    private static final double STEP = 150 / 60.0;
+    static final double STEP = 150 / 60.0;
 
     @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
     String speed;

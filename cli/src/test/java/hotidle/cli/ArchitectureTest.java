@@ -176,12 +176,14 @@ class ArchitectureTest {
 
     /** Layout takes long to load: no other command may. */
     @Test
-    void onlyDrawLaysOut() {
+    void onlyDrawAndReportLayOut() {
         noClasses()
                 .that()
                 .resideOutsideOfPackages("hotidle.plots.scheme..", "hotidle.answer.draw..")
                 .and()
                 .doNotHaveSimpleName("DrawCommand")
+                .and()
+                .doNotHaveSimpleName("ReportDrawing")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("hotidle.plots.scheme..")
@@ -231,6 +233,13 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.fasterxml..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.cli.page..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.github.mustachejava..")
                 .check(ALL);
         noClasses()
                 .that()

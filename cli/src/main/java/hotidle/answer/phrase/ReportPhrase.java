@@ -1,0 +1,143 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Headings of a report, and what it says of itself; what it says of the unit are the sentences of the other commands. */
+public final class ReportPhrase {
+
+    private ReportPhrase() {}
+
+    /** The question that the whole report answers. */
+    public static String question(List<String> builds) {
+        return builds.size() == 1
+                ? "Does this build hold its pressure, its clutches, its lubrication and its hub?"
+                : "Which of these " + builds.size()
+                        + " builds holds its pressure, its clutches, its lubrication and its hub?";
+    }
+
+    /** Of the document. */
+    public static String title(String circuit, List<String> builds) {
+        return circuit + ": " + String.join(", ", builds);
+    }
+
+    /** Lines above all: shop, unit, circuit. */
+    public static List<String> head(List<String> letterhead, String circuit) {
+        return Stream.concat(letterhead.stream(), Stream.of(circuit)).toList();
+    }
+
+    /** The same for who pays for it. */
+    public static final String CUSTOMER_QUESTION = "What may be set, what must be repaired, and why?";
+
+    public static final String ANSWER = "The answer";
+    public static final String MAY_BE_SET = "What may be set";
+    public static final String REPAIR = "What must be repaired";
+    public static final String BECAUSE = "Why";
+    public static final String COMPARED = "Builds compared";
+    public static final String BUILDS = "The builds";
+    public static final String TORQUE = "Engine torque held, and what gives first";
+    public static final String MARGINS = "Limits that do not hold with ease";
+    public static final String OIL = "Where the oil goes";
+    public static final String JOBS = "Jobs, and which of them are needed";
+    public static final String WINDOW = "Pressures that may be set";
+    public static final String WEAR = "How far fits may wear, and which written limits are too loose";
+    public static final String HEAT = "Heat";
+    public static final String DRAWING = "The circuit";
+    public static final String ASSUMPTIONS = "What it rests on";
+    public static final String METHOD = "Method and sources";
+    public static final String CARE = "Cautions";
+    public static final String MADE = "How this report was made";
+    public static final String WORDS = "Words";
+
+    /** The builds that were looked at, over their changes. */
+    public static final List<String> CHANGES = List.of("build", "changes", "to", "because");
+
+    /** Over these. */
+    public static final String CHANGES_OF_ALL = "What each build changes, and why";
+
+    /** A build, what its file says of it, and the one that it stands on. */
+    public static String build(String name, String about, Optional<String> on) {
+        return HeadingPhrase.headed(name, about)
+                + on.map(other -> " (on " + other + ")").orElse("");
+    }
+
+    /** Which jobs a build takes, as {@link JobPhrase} says it. */
+    public static String jobs(String build, String first) {
+        return build + ": " + first;
+    }
+
+    /** Above what lies outside the range of the laws. */
+    public static final String OUTSIDE = "Outside the range of a law or of what was measured:";
+
+    public static final String PRESSURE_CHART = "Line pressure against engine speed";
+    public static final String OIL_CHART = "Oil against engine speed, stacked by where it goes";
+    public static final String FILM_CHART =
+            "Film of the hub bushing, as a multiple of the least film allowed, against engine speed";
+    public static final String LOAD_CHART = "Load on the hub against engine speed";
+
+    /** At which driving condition charts are drawn. */
+    public static String chartsAt(Quantity.UnitSystem units, String duty, String range, double sump) {
+        return "Charts: " + new SweepPhrase(units).duty(duty, range, sump) + ", over engine speed.";
+    }
+
+    /** Under a drawing. */
+    public static String drawing(String circuit, String build, String duty, String paper) {
+        return circuit + ", " + build + (duty.isEmpty() ? "" : " at " + duty)
+                + ": lines as dark as their pressure and as wide as their flow; drawn for " + paper + ".";
+    }
+
+    /** What is told of one build alone. */
+    public static String ofOne(String build) {
+        return "Told of " + build + ", the first build named.";
+    }
+
+    /** How states are found. */
+    public static final List<String> HOW = List.of(
+            "Every number comes from a steady state: at each node as much oil arrives as leaves, and each valve, slide and hub stands"
+                    + " where its forces balance, to a billionth of what they are made of. A state that is not found is reported as not"
+                    + " known, never as a number.",
+            "Headroom is what is left of a limit: the value over the need, less one, of what must be enough; the limit over the value,"
+                    + " less one, of what must not be too much. Below 0 it fails; up to 10 % it is narrow.");
+
+    /** Laws of the parts that the circuit has. */
+    public static final String LAWS = "Laws of the parts in this circuit";
+
+    public static final List<String> LAW_HEAD = List.of("part", "law", "source");
+
+    /** What such a report can have and this one has not, with the reason. */
+    public static List<String> leftOut(boolean window, boolean torque, boolean oil, boolean heat, boolean wear) {
+        return Stream.of(
+                        window ? "" : "Not in it: pressures that may be set; nothing commands one in this circuit.",
+                        torque
+                                ? ""
+                                : "Not in it: engine torque held; the circuit applies no clutch, or gives no driving condition"
+                                        + " under load with all its temperatures.",
+                        oil ? "" : "Not in it: where the oil goes, and jobs; the circuit has no pump.",
+                        heat ? "" : "Not in it: heat; no driving condition has temperatures that follow from it.",
+                        wear ? "" : "Not in it: wear limits, since they take minutes; ask for them with --wear.")
+                .filter(line -> !line.isEmpty())
+                .toList();
+    }
+
+    /** Files and what made of them. */
+    public static final List<String> INPUT_HEAD = List.of("file", "SHA-256");
+
+    public static final String INPUTS = "Files that it was made of";
+
+    public static final String COMMAND = "Made by: ";
+
+    public static final String VERSION = "Program: ";
+
+    /** Which unit on the bench it is about. */
+    public static String tag(String tag) {
+        return "Unit " + tag;
+    }
+
+    /** What was written. */
+    public static String written(int sections, int tables, int pictures) {
+        return "Written: " + CountPhrase.of(sections, "section") + ", " + CountPhrase.of(tables, "table") + ", "
+                + CountPhrase.of(pictures, "picture") + "; opens in any browser, without a network";
+    }
+}

@@ -1,0 +1,58 @@
+package hotidle.answer.report;
+
+import hotidle.answer.Answer;
+import hotidle.answer.check.CheckAnswer;
+import hotidle.answer.compare.CompareAnswer;
+import hotidle.answer.heat.HeatAnswer;
+import hotidle.answer.jobs.JobsAnswer;
+import hotidle.answer.leaks.LeaksAnswer;
+import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.sweep.SweepAnswer;
+import hotidle.answer.torque.TorqueAnswer;
+import hotidle.answer.wear.WearAnswer;
+import hotidle.answer.window.WindowAnswer;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a report is put together from: the answers of other commands, as these give them.
+ *
+ * @param compare builds side by side
+ * @param margins every limit
+ * @param sweeps  over engine speed, at the first driving condition
+ * @param torque  empty where nothing can be told of it
+ * @param window  empty where nothing is commanded
+ * @param leaks   of the first build; empty without a pump
+ * @param jobs    of the first build; empty without a pump
+ * @param wear    empty where it was not asked for
+ * @param heat    empty where no temperature follows from heat
+ * @param check   what the circuit leaves to the program
+ */
+public record Findings(
+        CompareAnswer compare,
+        MarginsAnswer margins,
+        Optional<SweepAnswer> sweeps,
+        Optional<TorqueAnswer> torque,
+        Optional<WindowAnswer> window,
+        Optional<LeaksAnswer> leaks,
+        Optional<JobsAnswer> jobs,
+        Optional<WearAnswer> wear,
+        Optional<HeatAnswer> heat,
+        CheckAnswer check) {
+
+    /** Whether all of it is known. */
+    boolean complete() {
+        return Stream.of(
+                        List.of(compare, margins),
+                        sweeps.stream().toList(),
+                        torque.stream().toList(),
+                        window.stream().toList(),
+                        leaks.stream().toList(),
+                        jobs.stream().toList(),
+                        wear.stream().toList(),
+                        heat.stream().toList())
+                .flatMap(List::stream)
+                .allMatch(answer -> ((Answer) answer).complete());
+    }
+}

@@ -1,0 +1,122 @@
+package hotidle.answer.report;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Rpm;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.page.Figure;
+import hotidle.answer.phrase.LessonPhrase;
+import hotidle.plots.FigureChart;
+import hotidle.plots.FigureCurve;
+import hotidle.plots.Picture;
+import hotidle.plots.PressureCurve;
+import hotidle.result.Outcome;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.Tap;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What gauges read of some units that are called by letters.
+ *
+ * @param sweeps a unit each, in the order of the letters
+ */
+record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
+
+    private static final int WIDTH = 700;
+    private static final int HEIGHT = 360;
+
+    /** More charts do not fit on two pages (chosen). */
+    private static final int MOST = 4;
+
+    /** A gauge that reads less in every unit at every speed tells nothing (chosen) [Pa]. */
+    private static final double NOTHING = 7000;
+
+    /** Speeds of the table of readings. */
+    private static final int ROWS = 3;
+
+    /** Gauges that read something in some unit, those of the file's beginning first. */
+    List<Tap> taps() {
+        return sweeps.get(0).unit().taps().stream()
+                .filter(tap -> sweeps.stream()
+                        .flatMap(sweep -> sweep.states().stream())
+                        .anyMatch(state -> state.pressure(tap.node()) > NOTHING))
+                .toList();
+    }
+
+    List<Figure> figures() {
+        List<Figure> figures = new ArrayList<>();
+        for (Tap tap : taps().stream().limit(MOST).toList()) {
+            SpeedSweep first = sweeps.get(0);
+            List<FigureCurve> curves = new ArrayList<>();
+            for (int i = 0; i < sweeps.size(); i++) {
+                curves.add(curve(LessonPhrase.unit(i), sweeps.get(i), tap));
+            }
+            FigureChart chart = new FigureChart(
+                    LessonPhrase.chart(
+                            tap.name(),
+                            units,
+                            first.duty().range(),
+                            first.duty().temperatures().get("sump")),
+                    "",
+                    LessonPhrase.axis(units),
+                    Optional.empty(),
+                    Optional.empty(),
+                    curves);
+            figures.add(new Figure(
+                    new String(
+                            new Picture(List.of(chart), WIDTH, HEIGHT).svg("gauge" + figures.size() + "-"),
+                            StandardCharsets.UTF_8),
+                    LessonPhrase.CHART,
+                    false));
+        }
+        return figures;
+    }
+
+    private FigureCurve curve(String name, SpeedSweep sweep, Tap tap) {
+        return new FigureCurve(
+                name,
+                sweep.shown().stream()
+                        .map(outcome -> new PressureCurve.SweepPoint(
+                                Rpm.of(outcome.conditions().speed()), pressure(outcome, tap)))
+                        .toList(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                LessonPhrase.NOT_KNOWN);
+    }
+
+    private double pressure(Outcome outcome, Tap tap) {
+        return outcome.state()
+                .map(state -> Quantity.PRESSURE.value(units, state.pressure(tap.node())))
+                .orElse(Double.NaN);
+    }
+
+    /** Gauges and speeds down, units across. */
+    TextTable readings() {
+        List<String> head = new ArrayList<>(List.of(LessonPhrase.GAUGE, LessonPhrase.RPM));
+        for (int i = 0; i < sweeps.size(); i++) {
+            head.add(LessonPhrase.unit(i));
+        }
+        TextTable table = new TextTable(head);
+        int last = sweeps.get(0).shown().size() - 1;
+        for (Tap tap : taps()) {
+            for (int row = 0; row < ROWS; row++) {
+                int at = row * last / (ROWS - 1);
+                List<String> cells = new ArrayList<>(List.of(
+                        tap.name(),
+                        Quantity.SPEED.number(
+                                units,
+                                sweeps.get(0).shown().get(at).conditions().speed())));
+                sweeps.forEach(sweep -> cells.add(sweep.shown()
+                        .get(at)
+                        .state()
+                        .map(state -> Quantity.PRESSURE.number(units, state.pressure(tap.node())))
+                        .orElse(LessonPhrase.NOT_KNOWN)));
+                table.add(cells);
+            }
+        }
+        return table;
+    }
+}

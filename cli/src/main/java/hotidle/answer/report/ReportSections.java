@@ -1,0 +1,167 @@
+package hotidle.answer.report;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.TextTable;
+import hotidle.answer.page.Block;
+import hotidle.answer.page.Figure;
+import hotidle.answer.page.Section;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.NoStallPhrase;
+import hotidle.answer.phrase.ReportPhrase;
+import hotidle.answer.phrase.WindowPhrase;
+import hotidle.answer.sweep.SweepCharts;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.JudgedBuild;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The sections of a report for who does the work, in reading order.
+ *
+ * @param units   in which it is shown
+ * @param circuit what it is about
+ * @param found   what the commands answered
+ * @param drawing of the circuit
+ * @param made    what it was made of
+ */
+record ReportSections(
+        Quantity.UnitSystem units, DescribedCircuit circuit, Findings found, List<Figure> drawing, MadeOf made) {
+
+    List<Section> all() {
+        List<Section> all = new ArrayList<>();
+        all.add(new Section("answer", ReportPhrase.ANSWER, answer()));
+        all.add(new Section("compared", ReportPhrase.COMPARED, compared()));
+        found.torque().ifPresent(torque -> all.add(new Section("torque", ReportPhrase.TORQUE, torque.page())));
+        all.add(new Section("limits", ReportPhrase.MARGINS, margins()));
+        oil().ifPresent(all::add);
+        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, withFirst(jobs.page()))));
+        found.window().ifPresent(window -> all.add(new Section("pressures", ReportPhrase.WINDOW, window.page())));
+        found.wear().ifPresent(wear -> all.add(new Section("wear", ReportPhrase.WEAR, wear.page())));
+        found.heat().ifPresent(heat -> all.add(new Section("heat", ReportPhrase.HEAT, heat.page())));
+        all.add(new Section(
+                "circuit",
+                ReportPhrase.DRAWING,
+                drawing.stream().map(Block::figure).toList()));
+        all.add(new Section("builds", ReportPhrase.BUILDS, builds()));
+        all.add(new Section("assumptions", ReportPhrase.ASSUMPTIONS, assumptions()));
+        all.add(MethodSection.of(circuit));
+        all.add(cautions());
+        all.add(howMade());
+        return all;
+    }
+
+    /** What each build comes to, what may be set and which jobs it takes. */
+    List<Block> answer() {
+        List<Block> blocks = new ArrayList<>();
+        for (JudgedBuild build : found.margins().builds()) {
+            List<Block.Line> lines = new ArrayList<>();
+            lines.add(new Block.Line(found.margins().verdict(build), Verdicts.style(build)));
+            found.window()
+                    .ifPresent(window ->
+                            lines.add(new Block.Line(window.brief(build.unit().build()), Block.Line.BELOW)));
+            found.jobs()
+                    .filter(jobs ->
+                            jobs.shop().unit().build().equals(build.unit().build()))
+                    .ifPresent(jobs -> lines.add(
+                            new Block.Line(ReportPhrase.jobs(build.unit().build(), jobs.first()), Block.Line.BELOW)));
+            blocks.add(new Block(lines, List.of(), List.of()));
+        }
+        if (!noStall().isEmpty()) {
+            blocks.add(new Block(List.of(new Block.Line(noStall(), Block.Line.CAUTION)), List.of(), List.of()));
+        }
+        return blocks;
+    }
+
+    private String noStall() {
+        return NoStallPhrase.of(found.margins().builds().stream()
+                .filter(JudgedBuild::lowAtIdle)
+                .map(build -> build.unit().build())
+                .toList());
+    }
+
+    private List<String> names() {
+        return found.margins().builds().stream()
+                .map(JudgedBuild::unit)
+                .map(Transmission::build)
+                .toList();
+    }
+
+    private List<Block> builds() {
+        List<String> said = new ArrayList<>();
+        TextTable changes = new TextTable(ReportPhrase.CHANGES);
+        for (DescribedCircuit.Build build : circuit.builds()) {
+            if (names().contains(build.name())) {
+                said.add(ReportPhrase.build(build.name(), build.about(), build.on()));
+                build.changes()
+                        .forEach(change ->
+                                changes.add(List.of(build.name(), change.what(), change.value(), change.because())));
+            }
+        }
+        return changes.body().isEmpty()
+                ? List.of(Block.said(said))
+                : List.of(Block.said(said), Block.table(ReportPhrase.CHANGES_OF_ALL, changes));
+    }
+
+    private List<Block> compared() {
+        List<Block> blocks = new ArrayList<>(found.compare().page());
+        charts().ifPresent(charts -> blocks.add(Block.figure(charts.pressure())));
+        return blocks;
+    }
+
+    Optional<ReportCharts> charts() {
+        return found.sweeps().map(SweepCharts::new).map(ReportCharts::new);
+    }
+
+    private List<Block> margins() {
+        List<Block> blocks = new ArrayList<>(found.margins().page());
+        charts().ifPresent(charts -> charts.hub().forEach(figure -> blocks.add(Block.figure(figure))));
+        return blocks;
+    }
+
+    private Optional<Section> oil() {
+        return found.leaks().map(leaks -> {
+            List<Block> blocks = new ArrayList<>(withFirst(leaks.page()));
+            charts().ifPresent(charts -> charts.oil().forEach(figure -> blocks.add(Block.figure(figure))));
+            return new Section("oil", ReportPhrase.OIL, blocks);
+        });
+    }
+
+    /** Where several builds are shown, of which one it is told. */
+    List<Block> withFirst(List<Block> blocks) {
+        List<Block> all = new ArrayList<>();
+        if (names().size() > 1) {
+            all.add(Block.said(ReportPhrase.ofOne(names().get(0))));
+        }
+        all.addAll(blocks);
+        return all;
+    }
+
+    private List<Block> assumptions() {
+        List<Block> blocks = new ArrayList<>(found.check().page());
+        List<String> care = found.compare().takenWithCare();
+        if (!care.isEmpty()) {
+            List<String> said = new ArrayList<>(List.of(ReportPhrase.OUTSIDE));
+            care.forEach(line -> said.add(" " + line));
+            blocks.add(Block.said(said));
+        }
+        return blocks;
+    }
+
+    Section cautions() {
+        boolean commanded = found.margins().builds().get(0).unit().commanded().isPresent();
+        List<String> said = new ArrayList<>(List.of(Caution.whole(commanded), WindowPhrase.NOT_JUDGED, noStall()));
+        said.addAll(ReportPhrase.leftOut(
+                found.window().isPresent(),
+                found.torque().isPresent(),
+                found.leaks().isPresent(),
+                found.heat().isPresent(),
+                found.wear().isPresent()));
+        return new Section("cautions", ReportPhrase.CARE, List.of(Block.said(said)));
+    }
+
+    private Section howMade() {
+        return new Section("made", ReportPhrase.MADE, new MadeSection(made).blocks());
+    }
+}

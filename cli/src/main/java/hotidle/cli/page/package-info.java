@@ -1,0 +1,2 @@
+/** Pages as HTML. */
+package hotidle.cli.page;

@@ -1,0 +1,90 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A handout gives its key away nowhere but on the key's own page. */
+class LessonTest {
+
+    @TempDir
+    Path folder;
+
+    private String handout(String seed) throws IOException {
+        Path file = folder.resolve("handout-" + seed + ".html");
+        Run run = Run.of(
+                "report",
+                "crescent-four",
+                "--lesson",
+                "--build",
+                "worn",
+                "--build",
+                "restored",
+                "--build",
+                "worn-raised",
+                "--seed",
+                seed,
+                "--out",
+                file.toString());
+        assertEquals(0, run.code(), run.err());
+        return Files.readString(file);
+    }
+
+    private static String key(String html) {
+        return html.substring(html.indexOf("<section id=\"key\""));
+    }
+
+    @Test
+    void noBuildIsNamedBeforeTheKey() throws IOException {
+        String html = handout("1");
+        String before = html.substring(0, html.indexOf("<section id=\"key\""));
+        for (String name : List.of("worn", "restored", "raised", "--build", "--seed", "hotidle report")) {
+            assertFalse(before.contains(name), name);
+            assertTrue(key(html).contains(name), name);
+        }
+        assertTrue(before.contains(">unit A</text>"), "the curves are called by letters");
+    }
+
+    @Test
+    void readingsAreThoseOfTheSweep() throws IOException {
+        String html = handout("1");
+        String letter = key(html).replaceAll("(?s).*>(unit [A-C])</th><td class=\"\">worn</td>.*", "$1");
+        int column = letter.charAt(5) - 'A' + 1;
+        String line = html.replaceAll("(?s).*<tr><th scope=\"row\" class=\"\">line</th>(.*?)</tr>.*", "$1");
+        String csv = Run.of(
+                        "sweep", "crescent-four", "--build", "worn", "--speed", "500..3500/100rpm", "--format", "csv")
+                .out();
+        String read = line.split("</td>")[column].replaceAll(".*>", "");
+        String[] last = csv.lines().reduce((one, later) -> later).orElseThrow().split(",");
+        assertTrue(List.of(last).contains(read), read + " in " + String.join(",", last));
+    }
+
+    @Test
+    void anotherSeedGivesAnotherOrder() throws IOException {
+        assertEquals(handout("1"), handout("1"));
+        assertNotEquals(
+                key(handout("1")).replaceAll("--seed \\d+ |handout-\\d+", ""),
+                key(handout("3")).replaceAll("--seed \\d+ |handout-\\d+", ""));
+    }
+
+    @Test
+    void aCircuitWithoutGaugePortsHasNothingToRead() throws IOException {
+        String taps = "taps:\n  line: {node: line, port: first gauge, between: nothing}\n"
+                + "  middle: {node: middle, port: second gauge, between: nothing}\n"
+                + "  last: {node: last, port: third gauge, between: nothing}\n";
+        String circuit = Run.changed(folder, "training-rig", taps, "");
+        Path file = folder.resolve("x.html");
+        Run run = Run.of("report", circuit, "--lesson", "--out", file.toString());
+        assertEquals(2, run.code());
+        assertTrue(run.err().contains("has no gauge ports"), run.err());
+        assertFalse(Files.exists(file));
+    }
+}

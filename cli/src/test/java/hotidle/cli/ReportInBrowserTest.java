@@ -1,0 +1,115 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Reports as a browser shows and prints them; without a browser nothing is tested, and the log says so. */
+class ReportInBrowserTest {
+
+    private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
+
+    @TempDir
+    static Path folder;
+
+    private static String browser;
+    private static Path shop;
+    private static Path customer;
+
+    @BeforeAll
+    static void reports() {
+        Optional<String> found = Stream.of(System.getenv("PATH").split(File.pathSeparator))
+                .flatMap(path -> NAMES.stream().map(name -> Path.of(path, name)))
+                .filter(Files::isExecutable)
+                .map(Path::toString)
+                .findFirst();
+        if (found.isEmpty()) {
+            System.err.println("NOT TESTED: reports in a browser, for none of " + NAMES + " is on the path");
+        }
+        Assumptions.assumeTrue(found.isPresent(), "no browser on the path");
+        browser = found.get();
+        shop = report("shop.html");
+        customer = report("customer.html", "--for", "customer");
+    }
+
+    private static Path report(String name, String... more) {
+        Path file = folder.resolve(name);
+        List<String> words =
+                new ArrayList<>(List.of("report", "crescent-four", "--build", "worn", "--out", file.toString()));
+        words.addAll(Arrays.asList(more));
+        assertEquals(0, Run.of(words.toArray(String[]::new)).code());
+        return file;
+    }
+
+    private static String run(String... options) throws IOException, InterruptedException {
+        List<String> words = new ArrayList<>(List.of(
+                browser,
+                "--headless",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--user-data-dir=" + folder.resolve("profile")));
+        words.addAll(Arrays.asList(options));
+        Path out = Files.createTempFile(folder, "out", ".txt");
+        Process process = new ProcessBuilder(words)
+                .redirectOutput(out.toFile())
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
+        assertTrue(process.waitFor(60, TimeUnit.SECONDS), "the browser did not end");
+        return Files.readString(out, StandardCharsets.UTF_8);
+    }
+
+    /** How wide a page is in a window of a width [px], by a page around it that asks. */
+    private static int width(Path page, int window) throws IOException, InterruptedException {
+        String inner = Files.readString(page).replace("&", "&amp;").replace("\"", "&quot;");
+        Path around = Files.writeString(
+                folder.resolve("around.html"),
+                "<!DOCTYPE html><meta charset=\"UTF-8\"><iframe width=\"" + window
+                        + "\" height=\"800\" style=\"border:0\" srcdoc=\"" + inner
+                        + "\" onload=\"document.title='wide '"
+                        + " + this.contentDocument.documentElement.scrollWidth\"></iframe>");
+        String dom = run("--dump-dom", around.toUri().toString());
+        return Integer.parseInt(dom.replaceAll("(?s).*?<title>wide (\\d+)</title>.*", "$1"));
+    }
+
+    private static long sheets(Path page) throws IOException, InterruptedException {
+        Path pdf = folder.resolve(page.getFileName() + ".pdf");
+        run("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+        String raw = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+        return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(raw).results().count();
+    }
+
+    @Test
+    void noPageIsWiderThanItsWindow() throws Exception {
+        for (int window : List.of(360, 800, 1280)) {
+            assertTrue(width(shop, window) <= window, "at " + window + " px it is " + width(shop, window) + " wide");
+        }
+    }
+
+    @Test
+    void theCustomersReportIsTwoPages() throws Exception {
+        long sheets = sheets(customer);
+        assertTrue(sheets >= 1 && sheets <= 2, sheets + " sheets");
+    }
+
+    @Test
+    void theShopsReportPrints() throws Exception {
+        assertTrue(sheets(shop) > 3);
+    }
+}

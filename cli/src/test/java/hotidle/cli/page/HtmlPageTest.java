@@ -1,0 +1,83 @@
+package hotidle.cli.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.format.TextTable;
+import hotidle.answer.page.Block;
+import hotidle.answer.page.Figure;
+import hotidle.answer.page.Page;
+import hotidle.answer.page.Section;
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.IntStream;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Test;
+import org.w3c.dom.Document;
+
+class HtmlPageTest {
+
+    private static final String HOSTILE = "<b>\"clutch\" & 'pump' {{title}}</b>";
+
+    private static Page page(String text, int sections) {
+        Block all = new Block(
+                List.of(new Block.Line(text, "verdict fails")),
+                Block.table(text, new TextTable(List.of("", text)).add(List.of(text, "107 LOW")))
+                        .tables(),
+                List.of(new Figure(
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\"><title>drawn</title></svg>", text, true)));
+        return new Page(
+                text,
+                text,
+                List.of(text),
+                IntStream.range(0, sections)
+                        .mapToObj(i -> new Section("s" + i, text, List.of(all)))
+                        .toList());
+    }
+
+    private static String html(Page page) {
+        return new String(HtmlPage.of(page), StandardCharsets.UTF_8);
+    }
+
+    private static Document parsed(Page page) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(HtmlPage.of(page)));
+    }
+
+    @Test
+    void whatAFileSaysIsTextAndNeverMarkup() throws Exception {
+        Document document = parsed(page(HOSTILE, 1));
+        assertEquals(0, document.getElementsByTagName("b").getLength());
+        for (String tag : List.of("title", "h1", "h2", "caption", "figcaption")) {
+            assertEquals(HOSTILE, document.getElementsByTagName(tag).item(0).getTextContent(), tag);
+        }
+    }
+
+    @Test
+    void aPictureIsAnElementOfThePage() throws Exception {
+        assertEquals(1, parsed(page("a", 1)).getElementsByTagName("svg").getLength());
+        assertTrue(html(page("a", 1)).contains("<figure class=\"sheet\">"));
+    }
+
+    @Test
+    void aLongPageListsItsSectionsAndAShortOneDoesNot() {
+        assertTrue(html(page("a", 8)).contains("<a href=\"#s7\">"));
+        assertFalse(html(page("a", 7)).contains("<nav"));
+    }
+
+    @Test
+    void theSamePageGivesTheSameBytes() {
+        assertEquals(html(page("a", 8)), html(page("a", 8)));
+    }
+
+    @Test
+    void noHeadingIsSkipped() throws Exception {
+        Document document = parsed(page("a", 3));
+        assertEquals(1, document.getElementsByTagName("h1").getLength());
+        assertEquals(3, document.getElementsByTagName("h2").getLength());
+        assertEquals(0, document.getElementsByTagName("h3").getLength());
+    }
+}
