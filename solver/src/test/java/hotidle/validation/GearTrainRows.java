@@ -24,7 +24,7 @@ final class GearTrainRows {
     private GearTrainRows() {}
 
     static List<Row> rows() {
-        return Stream.of(GearTextbookRows.rows(), simpson(), ravigneaux(), sixSpeed(), otherEightSpeed(), eightSpeed())
+        return Stream.of(simpson(), ravigneaux(), sixSpeed(), otherEightSpeed(), eightSpeed())
                 .flatMap(List::stream)
                 .toList();
     }
