@@ -100,7 +100,7 @@ public record SharpEdge(double diameter, double length, double ratio) implements
 
     /** 1 − β⁴: what the velocity of approach leaves to be made by the drop. */
     private double approach() {
-        return 1 - Math.pow(ratio, 4);
+        return ratio == 0 ? 1 : 1 - Math.pow(ratio, 4);
     }
 
     private double area() {

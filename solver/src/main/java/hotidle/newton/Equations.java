@@ -6,6 +6,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.part.Form;
+import hotidle.part.OwnState;
 import hotidle.part.Part;
 import hotidle.part.Reading;
 import hotidle.part.Setting;
@@ -356,10 +357,24 @@ final class Equations {
     void read(double[] unknowns, java.util.function.BiConsumer<Placed, LawAt> visitor) {
         for (Bound bound : bounds) {
             bound.read(unknowns);
-            visitor.accept(bound.placed, new LawAt(bound.law, bound.reading));
+            visitor.accept(bound.placed, new LawAt(bound.law, bound.reading, bound.form));
         }
     }
 
-    /** A law and what it reads. */
-    record LawAt(Part.Law law, Reading reading) {}
+    /** Takes over the own states of parts, by part and state; those that are not named there stay. */
+    void takeStates(Map<String, Map<OwnState, Double>> from, double[] unknowns) {
+        for (Bound bound : bounds) {
+            List<Form.Unknown> own = bound.form.states();
+            Map<OwnState, Double> given = own.isEmpty() ? null : from.get(bound.placed.name());
+            for (int s = 0; given != null && s < own.size(); s++) {
+                Double value = given.get(own.get(s).state());
+                if (value != null) {
+                    unknowns[bound.rows[bound.form.ports().size() + s]] = value;
+                }
+            }
+        }
+    }
+
+    /** A law, what it reads and the form of both. */
+    record LawAt(Part.Law law, Reading reading, Form form) {}
 }

@@ -3,7 +3,6 @@ package hotidle.newton;
 import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.network.Node;
-import hotidle.network.Placed;
 import hotidle.part.Form;
 import hotidle.part.Measure;
 import hotidle.part.OwnState;
@@ -112,13 +111,7 @@ public final class SteadySolver {
                 unknowns[unknown] = start.pressure(node.name());
             }
         }
-        start.states()
-                .forEach((part, states) -> states.forEach((state, value) -> {
-                    Integer unknown = equations.unknown(part + "." + state.name());
-                    if (unknown != null) {
-                        unknowns[unknown] = value;
-                    }
-                }));
+        equations.takeStates(start.states(), unknowns);
     }
 
     /** The state at the unknowns, where the equations were evaluated last. */
@@ -132,7 +125,9 @@ public final class SteadySolver {
         List<Solution.PartStream> streams = new ArrayList<>();
         Map<String, Map<Measure, OptionalDouble>> measures = new LinkedHashMap<>();
         equations.read(unknowns, (placed, at) -> {
-            states(placed, unknowns).ifPresent(own -> states.put(placed.name(), own));
+            if (!at.form().states().isEmpty()) {
+                states.put(placed.name(), states(at));
+            }
             for (Stream stream : at.law().streams(at.reading())) {
                 streams.add(new Solution.PartStream(
                         placed.name(),
@@ -159,15 +154,12 @@ public final class SteadySolver {
                 ladder.method());
     }
 
-    private Optional<Map<OwnState, Double>> states(Placed placed, double[] unknowns) {
-        List<Form.Unknown> forms = placed.part().form().states();
-        if (forms.isEmpty()) {
-            return Optional.empty();
-        }
+    private static Map<OwnState, Double> states(Equations.LawAt at) {
         Map<OwnState, Double> own = new LinkedHashMap<>();
-        for (Form.Unknown form : forms) {
-            own.put(form.state(), unknowns[equations.unknown(placed.name() + "." + form.name())]);
+        List<Form.Unknown> states = at.form().states();
+        for (int s = 0; s < states.size(); s++) {
+            own.put(states.get(s).state(), at.reading().state(s));
         }
-        return Optional.of(own);
+        return own;
     }
 }

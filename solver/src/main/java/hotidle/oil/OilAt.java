@@ -59,7 +59,12 @@ public record OilAt(
 
     /** dμ/dp [s]. */
     public double viscositySlope(double p) {
-        return barus == 0 || barus * p > 50 ? 0 : barus * viscosity(p);
+        return viscositySlope(p, viscosity(p));
+    }
+
+    /** The same where the viscosity there is known [Pa·s]. */
+    public double viscositySlope(double p, double there) {
+        return barus == 0 || barus * p > 50 ? 0 : barus * there;
     }
 
     /** Specific heat of the liquid [J/(kg·K)]; {@link ThermalData}. */

@@ -42,6 +42,12 @@ public record Measure(String key, QuantityKind dimension, String meaning) {
         }
     }
 
+    /** Of the key alone: maps of every state ask for it. */
+    @Override
+    public int hashCode() {
+        return key.hashCode();
+    }
+
     /** A measure as it is in one state. */
     public record Reported(Measure measure, double value) {}
 

@@ -66,9 +66,11 @@ final class SlipAtDuty {
     private final double[] tipClearance;
     private final List<Gap> gaps;
     private final SeriesLoss orifice;
+    private final boolean readsHub;
 
     SlipAtDuty(PumpSlip slip, Setting setting) {
         this.slip = slip;
+        readsHub = slip.readsHub();
         oil = setting.oil();
         speed = setting.speed();
         double warm = oil.temperature();
@@ -90,6 +92,7 @@ final class SlipAtDuty {
         tipClearance = other.tipClearance;
         gaps = other.gaps;
         orifice = other.orifice;
+        readsHub = other.readsHub;
     }
 
     private List<Gap> gaps(double warm) {
@@ -135,7 +138,7 @@ final class SlipAtDuty {
     }
 
     private double eccentricity(Reading in) {
-        return slip.readsHub() ? in.signal(ECCENTRICITY) : 0;
+        return readsHub ? in.signal(ECCENTRICITY) : 0;
     }
 
     /** A gap that pressure opens: its viscous coefficient falls as the cube of its height, its kinetic one as the square. */

@@ -121,23 +121,27 @@ public final class Stamp {
     Flow pass(Reading in, int from, int to, double viscous, double kinetic, OilAt oil) {
         double mean = (in.pressure(from) + in.pressure(to)) / 2;
         double drop = in.pressure(from) - in.pressure(to);
-        SeriesLoss.flow(viscous, kinetic, drop, oil.density(mean), oil.viscosity(mean), flow);
-        return carry(in, from, to, oil, mean);
+        double density = oil.density(mean);
+        double viscosity = oil.viscosity(mean);
+        SeriesLoss.flow(viscous, kinetic, drop, density, viscosity, flow);
+        return carry(in, from, to, oil, mean, density, viscosity);
     }
 
     /** The same with a head [Pa] that the oil has to climb from one port to the other. */
     void pass(Reading in, int from, int to, Restriction loss, OilAt oil, double head) {
         double mean = (in.pressure(from) + in.pressure(to)) / 2;
-        loss.flow(in.pressure(from) - in.pressure(to) - head, oil.density(mean), oil.viscosity(mean), flow);
-        carry(in, from, to, oil, mean);
+        double density = oil.density(mean);
+        double viscosity = oil.viscosity(mean);
+        loss.flow(in.pressure(from) - in.pressure(to) - head, density, viscosity, flow);
+        carry(in, from, to, oil, mean, density, viscosity);
     }
 
-    /** Adds the mass of the flow found last. */
-    private Flow carry(Reading in, int from, int to, OilAt oil, double mean) {
-        double density = oil.density(mean);
+    /** Adds the mass of the flow found last, of oil with these at the mean pressure. */
+    private Flow carry(Reading in, int from, int to, OilAt oil, double mean, double density, double viscosity) {
         double densitySlope = oil.densitySlope(mean);
         double byMean = densitySlope * flow.q()
-                + density * (flow.byDensity() * densitySlope + flow.byViscosity() * oil.viscositySlope(mean));
+                + density
+                        * (flow.byDensity() * densitySlope + flow.byViscosity() * oil.viscositySlope(mean, viscosity));
         move(from, to, density * flow.q());
         moveSlope(from, to, in.port(from), density * flow.byDrop() + byMean / 2);
         moveSlope(from, to, in.port(to), -density * flow.byDrop() + byMean / 2);

@@ -91,9 +91,17 @@ public record Solution(
 
     /** What a part of a kind gives in one state: each of its measures, empty where it is not among those reported. */
     public static Map<Measure, OptionalDouble> measures(List<Measure> all, List<Measure.Reported> reported) {
-        Map<Measure, OptionalDouble> measures = new LinkedHashMap<>();
-        all.forEach(measure -> measures.put(measure, OptionalDouble.empty()));
-        reported.forEach(one -> measures.put(one.measure(), OptionalDouble.of(one.value())));
+        Map<Measure, OptionalDouble> measures = new LinkedHashMap<>(2 * all.size());
+        int next = 0;
+        for (Measure measure : all) {
+            boolean there =
+                    next < reported.size() && reported.get(next).measure().equals(measure);
+            measures.put(measure, there ? OptionalDouble.of(reported.get(next).value()) : OptionalDouble.empty());
+            next += there ? 1 : 0;
+        }
+        // those that are not reported in their order
+        reported.subList(next, reported.size())
+                .forEach(one -> measures.put(one.measure(), OptionalDouble.of(one.value())));
         return measures;
     }
 

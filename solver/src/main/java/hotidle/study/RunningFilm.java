@@ -29,8 +29,9 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
             return Optional.empty();
         }
         return running(sweep).stream()
-                .map(state -> at(sweep, state))
-                .min(Comparator.comparingDouble(one -> one.film.orElse(-1)));
+                .min(Comparator.comparingDouble(
+                        state -> HubReading.of(sweep.roles(), state).least().orElse(-1)))
+                .map(state -> at(sweep, state));
     }
 
     /** States at the speeds at which the unit runs. */
