@@ -24,6 +24,7 @@ import picocli.CommandLine.Mixin;
             MapCommand.class,
             SpringCommand.class,
             WearCommand.class,
+            SpreadCommand.class,
             HeatCommand.class,
             TorqueCommand.class,
             GaugeCommand.class,

@@ -111,5 +111,29 @@ final class StudyTerms {
                     "a bore not straight or not round; its readings become one that leaks as much",
                     "check --sheet",
                     TermPhrase.NONE,
-                    "readings"));
+                    "readings"),
+            TermPhrase.term(
+                    "most worth measuring",
+                    "the fit that settles most of the doubt whether limits hold, once it is known",
+                    "spread",
+                    "most_worth_measuring",
+                    "worth measuring",
+                    "settles",
+                    "settles of the doubt"),
+            TermPhrase.term(
+                    "driven by",
+                    "shares of a headroom's variance that a size brings, alone and with others",
+                    "spread",
+                    "drivers",
+                    "alone",
+                    "with others"),
+            TermPhrase.term(
+                    "drawn as",
+                    "how a size that nobody measured may lie: sound, worn, or about an assumed area",
+                    "spread",
+                    "drawn_as",
+                    "drawn",
+                    "unmeasured",
+                    "5 of 100 below",
+                    "95 of 100 below"));
 }

@@ -1,0 +1,104 @@
+package hotidle.cli;
+
+import hotidle.answer.phrase.SpreadPhrase;
+import hotidle.answer.spread.SpreadAnswer;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.spread.SpreadFindings;
+import hotidle.study.spread.SpreadQuestion;
+import hotidle.study.spread.SpreadRun;
+import hotidle.study.spread.SpreadTally;
+import hotidle.transmission.Adjustable;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** How likely the limits hold with fits that nobody measured. */
+@Command(
+        name = "spread",
+        mixinStandardHelpOptions = true,
+        description =
+                "Draws the fits that nobody measured as they may lie and says how often each limit holds at hot idle, which fits drive"
+                        + " that, and which one is most worth measuring before the build.")
+final class SpreadCommand implements Callable<Integer> {
+
+    @Mixin
+    CircuitOptions asked;
+
+    @Mixin
+    SpreadOptions options;
+
+    @Option(
+            names = "--part",
+            paramLabel = "K/N",
+            description =
+                    "only this part of the run, for example 3/10, to run the others elsewhere. Default: all of it")
+    String part;
+
+    @Option(
+            names = "--keep",
+            paramLabel = "FILE",
+            description = "writes what came of it to a new file that --join reads, with every digit")
+    Path keep;
+
+    @Option(
+            names = "--join",
+            paramLabel = "FILE",
+            description = "draws nothing: adds up what --keep wrote of all parts of this run; give it again for each")
+    List<Path> join = List.of();
+
+    @Option(
+            names = "--draws",
+            paramLabel = "FILE.csv",
+            description =
+                    "writes a new file with a row for each unit drawn: its sizes [m, m2] and the headroom of each limit")
+    Path draws;
+
+    @Spec
+    CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        SpreadRun.Part one = SpreadOptions.part(part);
+        if (keep != null) {
+            NewFile.check("--keep", keep);
+        }
+        DescribedCircuit described = asked.load();
+        Adjustable build = Circuits.adjustable(described, options.build);
+        SpreadQuestion question = options.question(build);
+        SpreadTally tally = join.isEmpty() ? run(question, one) : SpreadParts.joined(question, join);
+        if (keep != null) {
+            NewFile.write("--keep", keep, SpreadParts.text(question, one, tally));
+        }
+        boolean whole = !join.isEmpty() || one.of() == 1;
+        return Printed.print(
+                spec,
+                asked.shared,
+                new SpreadAnswer(
+                        asked.shared.units,
+                        described.about(),
+                        question,
+                        tally,
+                        SpreadFindings.of(question.sizes(), tally),
+                        whole ? "" : SpreadPhrase.part(one.number(), one.of())));
+    }
+
+    private SpreadTally run(SpreadQuestion question, SpreadRun.Part one) {
+        SpreadRun run = new SpreadRun(question);
+        Progress progress = new Progress(spec.commandLine().getErr(), "drawing units", run.blocks(one));
+        try (DrawsFile rows = DrawsFile.of(draws, question, run.keys())) {
+            return run.run(one, options.threads(), rows, progress::step);
+        } catch (IllegalStateException ended) {
+            throw ended.getCause() instanceof UncheckedIOException full
+                    ? DrawsFile.cannot(draws, full.getCause())
+                    : ended;
+        } finally {
+            progress.end();
+        }
+    }
+}

@@ -1,0 +1,105 @@
+package hotidle.cli;
+
+import hotidle.study.spread.SizePrior;
+import hotidle.study.spread.SpreadQuestion;
+import hotidle.study.spread.SpreadRun;
+import hotidle.study.spread.Unmeasured;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Option;
+
+/** What is drawn, how many times, and where it is judged. */
+final class SpreadOptions {
+
+    private static final int MOST_UNITS = 100_000_000;
+    private static final int MOST_PAIRS = 1_000_000;
+    private static final int MOST_THREADS = 256;
+    private static final int MOST_PARTS = 10_000;
+    private static final Pattern PART = Pattern.compile("(\\d{1,6})/(\\d{1,6})");
+
+    @Option(names = "--build", description = "a build. Default: the circuit's first")
+    String build;
+
+    @Option(
+            names = "--duty",
+            paramLabel = "NAME",
+            description =
+                    "a driving condition at which units are judged, at its own speed; give it again for each. Default: the slowest"
+                            + " one")
+    List<String> duties = List.of();
+
+    @Option(names = "--samples", defaultValue = "2000", description = "units drawn. Default: ${DEFAULT-VALUE}")
+    int samples;
+
+    @Option(
+            names = "--pairs",
+            defaultValue = "50",
+            description =
+                    "pairs of units that tell what drives the limits; each takes a unit for every size drawn, and two. Default:"
+                            + " ${DEFAULT-VALUE}")
+    int pairs;
+
+    @Option(names = "--seed", defaultValue = "1", description = "seed of the draws. Default: ${DEFAULT-VALUE}")
+    long seed;
+
+    @Option(names = "--threads", description = "threads; the answer is the same on any number. Default: all there are")
+    Integer threads;
+
+    @Option(
+            names = "--unmeasured",
+            description =
+                    "how a fit is taken of which the build says nothing: sound or worn. Default: worn where any fit of the build is")
+    Unmeasured.Taken unmeasured;
+
+    /** What is asked of a build. */
+    SpreadQuestion question(Adjustable of) {
+        within("--samples", samples, 1, MOST_UNITS);
+        within("--pairs", pairs, 0, MOST_PAIRS);
+        threads();
+        Transmission unit = of.unit();
+        duties.forEach(name -> OptionValues.duty(unit, name));
+        List<String> judged = duties.isEmpty()
+                ? unit.duties().stream().min(Comparator.comparingDouble(DutyPoint::speed)).map(DutyPoint::name).stream()
+                        .toList()
+                : duties.stream().distinct().toList();
+        if (judged.isEmpty()) {
+            throw new WrongInputException("hotidle: " + unit.circuit()
+                    + " has no driving condition, so that nothing is judged\nmend: add one under duty:");
+        }
+        List<SizePrior> sizes = unmeasured == null ? Unmeasured.of(of) : Unmeasured.of(of, unmeasured);
+        return new SpreadQuestion(of, sizes, judged, samples, pairs, seed);
+    }
+
+    /** Threads to run on. */
+    int threads() {
+        int all = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+        within("--threads", all, 1, MOST_THREADS);
+        return all;
+    }
+
+    private static void within(String option, int value, int least, int most) {
+        if (value < least || value > most) {
+            throw new WrongInputException("hotidle: " + option + " " + value + ": allowed is " + least + " to " + most);
+        }
+    }
+
+    /** The part of the run, as 3/10. */
+    static SpreadRun.Part part(String text) {
+        if (text == null) {
+            return SpreadRun.Part.WHOLE;
+        }
+        Matcher matcher = PART.matcher(text);
+        int number = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
+        int of = matcher.matches() ? Integer.parseInt(matcher.group(2)) : 0;
+        if (number < 1 || number > of || of > MOST_PARTS) {
+            throw new WrongInputException(
+                    "hotidle: --part " + text + " is no part of a run\nmend: write 3/10 for the third of ten parts");
+        }
+        return new SpreadRun.Part(number, of);
+    }
+}
