@@ -177,8 +177,7 @@ public record SizePrior(
         if (logarithm) {
             double by = power * deviation;
             return Math.exp(power * middle + by * by / 2)
-                    * (NORMAL.cumulativeProbability(cut.high() - by)
-                            - NORMAL.cumulativeProbability(cut.low() - by))
+                    * (NORMAL.cumulativeProbability(cut.high() - by) - NORMAL.cumulativeProbability(cut.low() - by))
                     / cut.inside();
         }
         double first = (NORMAL.density(cut.low()) - NORMAL.density(cut.high())) / cut.inside();
