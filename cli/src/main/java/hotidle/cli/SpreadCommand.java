@@ -80,7 +80,7 @@ final class SpreadCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new SpreadAnswer(
-                        asked.shared.units,
+                        asked.shared.units(),
                         described.about(),
                         question,
                         tally,
