@@ -64,8 +64,6 @@ record ReportRun(
     private static final String TORQUE_SPEED = "2000rpm";
     private static final int STEPS = 12;
 
-    private static final Runnable QUIET = () -> {};
-
     Findings findings() {
         Comparison comparison = step(Comparison.of(builds, series(SPEEDS)));
         return new Findings(
@@ -80,6 +78,9 @@ record ReportRun(
                 step(heat()),
                 new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
     }
+
+    /** Steps within a study are not shown. */
+    private static void quiet() {}
 
     private <T> T step(T answer) {
         progress.step();
@@ -103,7 +104,7 @@ record ReportRun(
     }
 
     private MarginsAnswer margins() {
-        List<JudgedBuild> judged = JudgedBuild.study(builds, searched(MarginsCommand.STEP), QUIET);
+        List<JudgedBuild> judged = JudgedBuild.study(builds, searched(MarginsCommand.STEP), ReportRun::quiet);
         return new MarginsAnswer(
                 units,
                 circuit.name(),
@@ -160,7 +161,7 @@ record ReportRun(
                 false,
                 builds.stream()
                         .map(unit -> new WindowAnswer.BuildWindow(
-                                unit, Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, QUIET)))
+                                unit, Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet)))
                         .toList(),
                 LowAtIdle.of(builds)));
     }
@@ -177,7 +178,7 @@ record ReportRun(
                 series(LeaksCommand.ONSET_SPEEDS),
                 STEPS,
                 LeaksAnswer.MOST_ALONE,
-                QUIET);
+                ReportRun::quiet);
         return Optional.of(new LeaksAnswer(
                 units,
                 circuit.about(),
@@ -198,7 +199,7 @@ record ReportRun(
         Adjustable build = circuit.adjustable(first().build());
         Workshop shop = named.orElseGet(() -> JobPlace.workshop(build));
         DutyPoint duty = first().duties().get(0);
-        JobStudy study = JobStudy.of(shop, BY, duty, series(LeaksCommand.ONSET_SPEEDS), searched(JobRun.STEP), QUIET);
+        JobStudy study = JobStudy.of(shop, BY, duty, series(LeaksCommand.ONSET_SPEEDS), searched(JobRun.STEP), ReportRun::quiet);
         return Optional.of(new JobsAnswer(units, shop, named.isPresent(), false, duty, study));
     }
 
@@ -217,12 +218,12 @@ record ReportRun(
                 unit.build(),
                 set,
                 Wear.fits(build),
-                Wear.study(build, Wear.fits(build), searched(WearCommand.STEP), QUIET));
+                Wear.study(build, Wear.fits(build), searched(WearCommand.STEP), ReportRun::quiet));
     }
 
     private Optional<HeatAnswer> heat() {
         return first().heat().isEmpty() || HeatStudy.warming(first()).isEmpty()
                 ? Optional.empty()
-                : Optional.of(new HeatAnswer(circuit.name(), circuit.about(), HeatStudy.of(builds, QUIET), units));
+                : Optional.of(new HeatAnswer(circuit.name(), circuit.about(), HeatStudy.of(builds, ReportRun::quiet), units));
     }
 }
