@@ -10,6 +10,7 @@ import hotidle.transmission.Transmission;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -88,6 +89,7 @@ final class ReportCommand implements Callable<Integer> {
 
     private int report(DescribedCircuit circuit, ReadInputs inputs) {
         List<Transmission> units = Circuits.units(circuit, builds);
+        CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(() -> drawing(circuit, units.get(0)));
         Progress progress = new Progress(spec.commandLine().getErr(), "solving for the report", ReportRun.STUDIES);
         Findings found = new ReportRun(asked.shared.units(), circuit, units, wear, progress).findings();
         progress.end();
@@ -98,15 +100,18 @@ final class ReportCommand implements Callable<Integer> {
                 head.lines(),
                 circuit,
                 found,
-                reader == ReportAnswer.Reader.CUSTOMER ? List.of() : List.of(drawing(circuit, units.get(0))),
+                drawing.join(),
                 made(inputs));
         HtmlFile.write(answer.page(), file);
         return Printed.print(spec, asked.shared, answer);
     }
 
-    private Figure drawing(DescribedCircuit circuit, Transmission unit) {
-        return ReportDrawing.of(
-                asked.shared.units(), circuit, unit, unit.duties().stream().findFirst());
+    /** Drawn while the rest is solved, since layout takes as long; a customer gets none. */
+    private List<Figure> drawing(DescribedCircuit circuit, Transmission unit) {
+        return reader == ReportAnswer.Reader.CUSTOMER
+                ? List.of()
+                : List.of(ReportDrawing.of(
+                        asked.shared.units(), circuit, unit, unit.duties().stream().findFirst()));
     }
 
     private MadeOf made(ReadInputs inputs) {

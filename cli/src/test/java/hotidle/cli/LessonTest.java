@@ -62,8 +62,8 @@ class LessonTest {
         String csv = Run.of(
                         "sweep", "crescent-four", "--build", "worn", "--speed", "500..3500/100rpm", "--format", "csv")
                 .out();
-        String read = line.split("</td>")[column].replaceAll(".*>", "");
-        String[] last = csv.lines().reduce((one, later) -> later).orElseThrow().split(",");
+        String read = line.split("</td>", -1)[column].replaceAll(".*>", "");
+        String[] last = csv.lines().reduce((one, later) -> later).orElseThrow().split(",", -1);
         assertTrue(List.of(last).contains(read), read + " in " + String.join(",", last));
     }
 
@@ -77,9 +77,13 @@ class LessonTest {
 
     @Test
     void aCircuitWithoutGaugePortsHasNothingToRead() throws IOException {
-        String taps = "taps:\n  line: {node: line, port: first gauge, between: nothing}\n"
-                + "  middle: {node: middle, port: second gauge, between: nothing}\n"
-                + "  last: {node: last, port: third gauge, between: nothing}\n";
+        String taps =
+                """
+                taps:
+                  line: {node: line, port: first gauge, between: nothing}
+                  middle: {node: middle, port: second gauge, between: nothing}
+                  last: {node: last, port: third gauge, between: nothing}
+                """;
         String circuit = Run.changed(folder, "training-rig", taps, "");
         Path file = folder.resolve("x.html");
         Run run = Run.of("report", circuit, "--lesson", "--out", file.toString());
