@@ -89,7 +89,9 @@ final class CircuitAssembly {
         this.problems = problems;
         this.sheet = sheet;
         Value.Entries expanded = Likes.expand(asWritten, problems);
-        file = sheet.map(filled -> SheetBuild.add(expanded, filled, problems)).orElse(expanded);
+        file = SheetBuild.standing(
+                sheet.map(filled -> SheetBuild.add(expanded, filled, problems)).orElse(expanded),
+                sheet.map(SheetBuild::name));
         scope = Declared.in(file);
         Declared.checkNames(file, problems);
         ShapeReader reader = new ShapeReader(scope, problems, used);

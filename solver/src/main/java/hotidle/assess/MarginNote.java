@@ -31,7 +31,9 @@ public record MarginNote(Remark why, Optional<String> part, OptionalDouble share
         /** The film is told as if it were full, and less oil than that takes is fed to it: the share that is. */
         FILM_SHORT_OF_OIL,
         /** The inlet is starved: the pump fills in part. */
-        INLET_STARVED
+        INLET_STARVED,
+        /** The driving condition says that the lockup slips, and its pressure would hold the torque. */
+        SLIPPING_WOULD_HOLD
     }
 
     /** A note that says all by itself. */

@@ -165,7 +165,15 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                                 state.measure(placed.name(), Converter.APPLY_LESS_RELEASE)
                                         .orElseThrow(),
                                 clutch.dropFor(GripLoad.of(duty, clutch).torque()),
-                                Margin.Scale.PRESSURE)));
+                                Margin.Scale.PRESSURE))
+                        .map(this::slipping));
+    }
+
+    /** A lockup that is said to slip, though its pressure would hold it. */
+    private Margin slipping(Margin lockup) {
+        return duty.lockup() == Setting.Lockup.SLIPPING && lockup.headroom() >= 0
+                ? lockup.noted(MarginNote.of(MarginNote.Remark.SLIPPING_WOULD_HOLD))
+                : lockup;
     }
 
     private void film(List<Margin> margins, HubOverSpeed over) {

@@ -36,6 +36,9 @@ record ChangedValue(Problems problems) {
                     ? pick(entry, ((Value.Text) change.value()).text(), change, where, many)
                     : Optional.of(change.value());
         }
+        if (key.type() instanceof Type.Count) {
+            return count(key, entry, change, where);
+        }
         Optional<Dimension> dimension = dimension(key);
         if (dimension.isEmpty()) {
             problems.error(
@@ -74,6 +77,30 @@ record ChangedValue(Problems problems) {
         String mark = AssumedMark.on(now) ? AssumedMark.MARK : "";
         return Optional.of(new Value.Text(
                 mark + Units.inSi(after, dimension.get()), change.value().place()));
+    }
+
+    /** A count with so many added, or so many times as many: two surfaces more, half the teeth. */
+    private Optional<Value> count(Key key, Optional<Value.Entry> entry, Changes.Change change, String where) {
+        String now = AssumedMark.without(now(key, entry));
+        String text = change.value() instanceof Value.Text plain ? plain.text() : "";
+        if (!now.matches("\\d{1,6}")) {
+            return Optional.empty();
+        }
+        boolean by = change.how().equals("by");
+        Units.Amount other = Units.read(text, Dimension.RATIO);
+        double after = by ? Integer.parseInt(now) + other.si() : Integer.parseInt(now) * other.si();
+        if (!other.good() || Math.abs(after - Math.rint(after)) > 1e-9) {
+            problems.error(
+                    change.value().place(),
+                    ProblemCode.CHANGE_OF_A_COUNT,
+                    "change '" + change.target() + "' has " + change.how() + " " + text
+                            + ", which leaves no whole number",
+                    where + " is a count, now " + now,
+                    by ? "write by: 2, for example" : "write to: and the count");
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Value.Text(String.valueOf(Math.round(after)), change.value().place()));
     }
 
     private static boolean isWord(String text) {

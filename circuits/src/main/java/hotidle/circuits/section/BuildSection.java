@@ -51,7 +51,10 @@ public final class BuildSection {
             "build",
             List.of(
                     Key.text("about", "what it is"),
-                    Key.of("on", new Type.Name(Names.BUILD), "the build it stands on; left out: the file as written")
+                    Key.of(
+                                    "on",
+                                    new Type.Name(Names.BUILD),
+                                    "the build it stands on, or sheet for that of a measurement sheet; left out: the file as written")
                             .optional(),
                     Key.of(
                                     "changes",

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Puts the build that a sheet makes in front of those of a file. It stands on the file as written: what is blank is new. */
 public final class SheetBuild {
@@ -73,6 +74,43 @@ public final class SheetBuild {
                 "builds",
                 file.entry("builds").map(Value.Entry::keyPlace).orElse(top),
                 new Value.Entries(all, builds.place())));
+    }
+
+    /** In place of a build's name behind {@code on}: the build of the sheet, whatever it is called. */
+    public static final String ON_SHEET = "sheet";
+
+    /**
+     * The file with builds that stand on the sheet's standing on the build of that name, or on the file as written where no sheet is
+     * given: so a repair can be written once, for every unit that comes in and is measured.
+     *
+     * @param name of the sheet's build; empty without a sheet
+     */
+    public static Value.Entries standing(Value.Entries file, Optional<String> name) {
+        if (!(file.entry("builds").map(Value.Entry::value).orElse(null) instanceof Value.Entries builds)
+                || builds.entry(ON_SHEET).isPresent()) {
+            return file;
+        }
+        List<Value.Entry> all =
+                builds.entries().stream().map(build -> standing(build, name)).toList();
+        Value.Entry section = file.entry("builds").orElseThrow();
+        return file.with(new Value.Entry("builds", section.keyPlace(), new Value.Entries(all, builds.place())));
+    }
+
+    private static Value.Entry standing(Value.Entry build, Optional<String> name) {
+        if (!(build.value() instanceof Value.Entries keys)
+                || !(keys.entry("on").map(Value.Entry::value).orElse(null) instanceof Value.Text on)
+                || !on.text().equals(ON_SHEET)) {
+            return build;
+        }
+        Value.Entries other = name.isPresent()
+                ? keys.with(new Value.Entry(
+                        "on", keys.entry("on").get().keyPlace(), new Value.Text(name.get(), on.place())))
+                : new Value.Entries(
+                        keys.entries().stream()
+                                .filter(key -> !key.key().equals("on"))
+                                .toList(),
+                        keys.place());
+        return new Value.Entry(build.key(), build.keyPlace(), other);
     }
 
     private static Value.Entries entries(Value.Entries file, String section, Place otherwise) {

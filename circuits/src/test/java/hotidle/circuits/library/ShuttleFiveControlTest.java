@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Margin;
+import hotidle.assess.MarginNote;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
@@ -75,6 +76,11 @@ class ShuttleFiveControlTest {
         assertEquals(lockup(modulated).needed(), lockup(full).needed());
         assertTrue(lockup(full).value().orElseThrow()
                 > 1.5 * lockup(modulated).value().orElseThrow());
+        assertEquals(
+                List.of(MarginNote.of(MarginNote.Remark.SLIPPING_WOULD_HOLD)),
+                lockup(modulated).notes(),
+                "said to slip, and it holds");
+        assertEquals(List.of(), lockup(full).notes());
         for (String duty : List.of("hot-idle", "stall", "road-cruise", "cold-start")) {
             assertEquals(
                     modulated.duty(duty).orElseThrow().lockup(),

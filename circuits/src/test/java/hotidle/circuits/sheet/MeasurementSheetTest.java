@@ -122,6 +122,28 @@ class MeasurementSheetTest {
         CIRCUIT.sizes().forEach(size -> assertTrue(rows.contains(size.part()), size.part()));
     }
 
+    /** A repair is written once and done to every unit that comes in and is measured; without a sheet to the file as written. */
+    @Test
+    void aBuildMayStandOnWhateverTheSheetMeasures() {
+        String text = TEXT.stripTrailing()
+                + "\n  mended:\n    about: new valve in the front land\n    on: sheet\n    changes:\n"
+                + "      manual-valve-front.valve: {to: 14.004 mm, because: oversize}\n";
+        MeasurementSheet sheet = MeasurementSheet.of(
+                "bus 12.csv", (HEAD + "manual-valve-front;bore;14.061;;;mm;;;\n").getBytes(StandardCharsets.UTF_8));
+        DescribedCircuit measured = CircuitReader.read(text, "x.yaml", BaseFiles.LIBRARY, Optional.of(sheet))
+                .circuit()
+                .orElseThrow();
+        assertEquals(
+                0.014061,
+                gap(measured.unit("mended"), "manual-valve-front").fit().outer());
+        assertEquals(
+                0.014004,
+                gap(measured.unit("mended"), "manual-valve-front").fit().inner());
+        DescribedCircuit written = CircuitReader.read(text, "x.yaml").circuit().orElseThrow();
+        assertEquals(
+                0.01402, gap(written.unit("mended"), "manual-valve-front").fit().outer());
+    }
+
     @Test
     void noCellIsTakenForAFormula() {
         for (String cell : List.of("=1+1", "+1", "-1", "@x", "\t=1")) {

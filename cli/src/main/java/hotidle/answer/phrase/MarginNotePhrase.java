@@ -34,6 +34,8 @@ public final class MarginNotePhrase {
             case FILM_SHORT_OF_OIL ->
                 "the film is told as if it were full, and " + share(note)
                         + " of the oil that takes is fed to it: what it is then is not known";
+            case SLIPPING_WOULD_HOLD ->
+                "the driving condition says that it slips, and with this pressure it would hold: then it makes no heat of slip";
             case INLET_STARVED -> "the inlet is starved; the pump fills in part";
         };
     }
