@@ -39,8 +39,10 @@ class ValidationTest {
                         CoolerRows.rows(),
                         FilmRows.rows(),
                         GearTextbookRows.rows(),
-                GearTrainRows.rows(),
+                        GearTrainRows.rows(),
+                        TenSpeedRows.rows(),
                         ShaftRows.rows(),
+                        ShiftRows.rows(),
                         HeatRows.rows(),
                         AirRows.rows(),
                         NetworkRows.rows())
