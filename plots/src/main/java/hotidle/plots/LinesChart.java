@@ -1,0 +1,183 @@
+package hotidle.plots;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.XYSeries;
+import org.jfree.data.xy.XYSeriesCollection;
+
+/**
+ * Several numbers against another, a line each, with the point that matters and places along the level axis.
+ *
+ * @param title    of the chart
+ * @param subtitle what stays the same; may be empty
+ * @param across   title of the level axis, with its unit
+ * @param axis     title of the upright axis, with its unit
+ * @param missing  what a gap in a line means
+ * @param lines    a few
+ * @param mark     the point that matters; empty without one
+ * @param places   along the level axis
+ */
+public record LinesChart(
+        String title,
+        String subtitle,
+        String across,
+        String axis,
+        String missing,
+        List<Line> lines,
+        Optional<Marked> mark,
+        List<AtPlace> places)
+        implements Chart {
+
+    /** As many lines as there are looks. */
+    public static final int MOST_LINES = LineLook.ALL.size();
+
+    private static final double ROOM_ABOVE = 1.12;
+
+    /** Texts of places stand at this share of the height. */
+    private static final double HIGH = 0.98;
+
+    /**
+     * A line.
+     *
+     * @param name   in the legend
+     * @param points with rising x, at least two
+     */
+    public record Line(String name, List<LineChart.Point> points) {
+        public Line {
+            points = List.copyOf(points);
+        }
+    }
+
+    /** A point with a text beside it. */
+    public record Marked(double x, double y, String text) {}
+
+    /** A place on the level axis with a text. */
+    public record AtPlace(double x, String text) {}
+
+    /** Checks the number of lines, their names and points. */
+    public LinesChart {
+        lines = List.copyOf(lines);
+        places = List.copyOf(places);
+        Require.that(
+                !lines.isEmpty() && lines.size() <= MOST_LINES,
+                "a chart shows 1 to " + MOST_LINES + " lines, not " + lines.size());
+        Require.distinct("lines", lines.stream().map(Line::name).toList());
+        for (Line line : lines) {
+            Require.speeds(
+                    "line '" + line.name() + "'",
+                    line.points().stream().map(LineChart.Point::x).toList());
+        }
+        Require.that(
+                lines.stream().flatMap(line -> line.points().stream()).anyMatch(point -> Double.isFinite(point.y())),
+                "a chart has no point to show");
+    }
+
+    @Override
+    public Axes scale() {
+        double top = lines.stream()
+                .flatMap(line -> line.points().stream())
+                .mapToDouble(LineChart.Point::y)
+                .filter(Double::isFinite)
+                .max()
+                .orElseThrow();
+        return new Axes(
+                lines.stream()
+                        .mapToDouble(line -> line.points().get(0).x())
+                        .min()
+                        .orElseThrow(),
+                lines.stream()
+                        .mapToDouble(line ->
+                                line.points().get(line.points().size() - 1).x())
+                        .max()
+                        .orElseThrow(),
+                Map.of(axis, top > 0 ? ROOM_ABOVE * top : 1),
+                List.of(),
+                false);
+    }
+
+    @Override
+    public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
+        Style.paint(graphics, area, drawn(scale), legend());
+    }
+
+    /** The chart without its legend. */
+    JFreeChart drawn(Axes scale) {
+        XYSeriesCollection data = new XYSeriesCollection();
+        for (Line line : lines) {
+            XYSeries series = new XYSeries(line.name(), false);
+            line.points().forEach(point -> series.add(point.x(), point.y()));
+            data.addSeries(series);
+        }
+        CurveRenderer renderer = new CurveRenderer(lines.stream()
+                .map(line -> line.points().stream()
+                        .map(point -> new PressureCurve.SweepPoint(point.x(), point.y()))
+                        .toList())
+                .toList());
+        JFreeChart chart = Style.chart(title, subtitle, data, renderer, scale, axis);
+        XYPlot plot = chart.getXYPlot();
+        ((NumberAxis) plot.getDomainAxis()).setLabel(across);
+        dot(plot);
+        places.forEach(place ->
+                plot.addDomainMarker(new ValueMarker(place.x(), Style.INK, Style.THIN_DASHED), Layer.BACKGROUND));
+        plot.addAnnotation(callouts(scale));
+        return chart;
+    }
+
+    /** The mark as a ring; the other sets of marks of a speed chart stay empty. */
+    private void dot(XYPlot plot) {
+        XYSeries series = new XYSeries("", false);
+        mark.ifPresent(point -> series.add(point.x(), point.y()));
+        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(false, true);
+        renderer.setSeriesPaint(0, Style.INK);
+        renderer.setSeriesShape(0, Marks.onset());
+        plot.setDataset(SpeedDrawing.ONSETS, new XYSeriesCollection(series));
+        plot.setRenderer(SpeedDrawing.ONSETS, renderer);
+        for (int index : new int[] {SpeedDrawing.UNLOADS, SpeedDrawing.UNSOLVED}) {
+            plot.setDataset(index, new XYSeriesCollection());
+            plot.setRenderer(index, new XYLineAndShapeRenderer(false, true));
+        }
+    }
+
+    /** Texts beside the mark and at the top of each place. */
+    Callouts callouts(Axes scale) {
+        List<Callouts.Callout> texts = new ArrayList<>();
+        mark.ifPresent(point -> texts.add(Callouts.Callout.beside(point.text(), Style.INK, point.x(), point.y())));
+        double high = HIGH * scale.tops().get(axis);
+        places.forEach(place -> texts.add(Callouts.Callout.beside(place.text(), Style.INK, place.x(), high)));
+        return new Callouts(texts);
+    }
+
+    private Legend legend() {
+        List<Legend.KeySample> entries = new ArrayList<>();
+        for (int i = 0; i < lines.size(); i++) {
+            LineLook look = LineLook.ALL.get(i);
+            entries.add(new Legend.KeySample(legends().get(i), (g, box) -> SpeedDrawing.line(g, box, look)));
+        }
+        return new Legend(entries);
+    }
+
+    private String legend(Line line) {
+        long gaps = line.points().stream()
+                .filter(point -> !Double.isFinite(point.y()))
+                .count();
+        return gaps == 0
+                ? line.name()
+                : line.name() + "; " + missing + " at " + gaps + " of "
+                        + line.points().size() + " points (gap)";
+    }
+
+    /** What the legend says of each line. */
+    List<String> legends() {
+        return lines.stream().map(this::legend).toList();
+    }
+}

@@ -1,0 +1,81 @@
+package hotidle.plots;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.Layer;
+import org.junit.jupiter.api.Test;
+
+class LinesChartTest {
+
+    private static LinesChart.Line line(String name, double... values) {
+        return new LinesChart.Line(
+                name,
+                java.util.stream.IntStream.range(0, values.length)
+                        .mapToObj(i -> new LineChart.Point(100.0 * (i + 1), values[i]))
+                        .toList());
+    }
+
+    private static LinesChart chart(LinesChart.Line... lines) {
+        return new LinesChart(
+                "Torque held",
+                "invented data",
+                "set pressure [psi]",
+                "engine torque [lbf.ft]",
+                "not known",
+                List.of(lines),
+                Optional.of(new LinesChart.Marked(205, 600, "205 psi: input-shaft gives first")),
+                List.of(new LinesChart.AtPlace(150, "set now")));
+    }
+
+    private static final LinesChart BOTH = chart(line("low-clutch", 300, 600, 900), line("input-shaft", 600, 600, 600));
+
+    @Test
+    void aLineAClutchAndALinkWithTheCrossingAndThePlacesAlongTheAxis() {
+        String svg = new String(new Picture(List.of(BOTH)).bytes("x.svg"), StandardCharsets.UTF_8);
+        for (String text : List.of(
+                "Torque held",
+                "set pressure [psi]",
+                "engine torque [lbf.ft]",
+                "low-clutch",
+                "input-shaft",
+                "205 psi: input-shaft gives first",
+                "set now")) {
+            assertTrue(svg.contains(text), text);
+        }
+        XYPlot plot = BOTH.drawn(BOTH.scale()).getXYPlot();
+        assertEquals(900, plot.getDataset().getYValue(0, 2));
+        assertEquals(205, plot.getDataset(SpeedDrawing.ONSETS).getXValue(0, 0));
+        assertEquals(
+                150.0,
+                ((ValueMarker) plot.getDomainMarkers(Layer.BACKGROUND)
+                                .iterator()
+                                .next())
+                        .getValue());
+    }
+
+    @Test
+    void aGapIsExplained() {
+        assertEquals(
+                List.of("low-clutch; not known at 1 of 3 points (gap)"),
+                chart(line("low-clutch", 1, Double.NaN, 2)).legends());
+    }
+
+    @Test
+    void linesMustBeToldApartAndHaveAPoint() {
+        assertThrows(IllegalArgumentException.class, () -> chart(line("a", 1, 2), line("a", 1, 2)));
+        assertThrows(IllegalArgumentException.class, () -> chart(line("a", Double.NaN, Double.NaN)));
+        assertThrows(IllegalArgumentException.class, () -> chart(line("a", 1)));
+        assertThrows(IllegalArgumentException.class, LinesChartTest::none);
+    }
+
+    private static void none() {
+        chart();
+    }
+}
