@@ -53,12 +53,13 @@ final class FaultOption {
      * @throws WrongInputException where a build or a fault is none
      */
     List<Transmission> units(DescribedCircuit described, List<String> builds) {
+        List<Transmission> units = Circuits.units(described, builds).stream()
+                .map(unit -> written.isEmpty() ? unit : in(described.adjustable(unit.build())))
+                .toList();
         if (!written.isEmpty()) {
             spec.commandLine().getErr().println("faults laid over each build: " + String.join(", ", written));
         }
-        return Circuits.units(described, builds).stream()
-                .map(unit -> written.isEmpty() ? unit : in(described.adjustable(unit.build())))
-                .toList();
+        return units;
     }
 
     private Transmission in(Adjustable build) {
@@ -114,7 +115,7 @@ final class FaultOption {
         }
         Units.Amount amount = Units.read(written, share ? Dimension.RATIO : Dimension.LENGTH);
         if (!amount.good()) {
-            throw wrong(text, amount.wrong(), "write --fault " + fault.name() + ":" + example);
+            throw wrong(text, "its size " + written + ", " + amount.wrong(), "write --fault " + fault.name() + ":" + example);
         }
         if (!(amount.si() >= fault.least() && amount.si() <= fault.most())) {
             throw wrong(text, "its size lies outside what it can be", "allowed is " + allowed(fault, share));

@@ -85,6 +85,7 @@ final class GaugeCommand implements Callable<Integer> {
                         found,
                         NextReadings.of(chosen, found, NEXT),
                         hardest,
+                        unit.commanded().isPresent(),
                         low(unit, found)));
     }
 

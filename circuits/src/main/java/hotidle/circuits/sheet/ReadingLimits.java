@@ -7,11 +7,11 @@ import hotidle.circuits.text.Problems;
 /** Between which values a reading, or what was set for it, can lie at all. */
 enum ReadingLimits {
     /** From absolute vacuum to what bursts every hose. */
-    PRESSURE("a pressure", -101_325, 5000 * 6894.757293168361, "-14.7 to 5000 psi"),
-    FLOW("a flow", 0, 1e-2, "0 to 600 L/min"),
-    SPEED("an engine speed", 100 / 60.0, 8000 / 60.0, "100 to 8000 rpm"),
-    TEMPERATURE("an oil temperature", 213.15, 523.15, "-60 to 250 degC"),
-    TORQUE("an engine torque", -500, 5000, "-500 to 5000 N.m");
+    PRESSURE("a pressure", -101_325, 5000 * 6894.757293168361, "-14.7 and 5000 psi"),
+    FLOW("a flow", 0, 1e-2, "0 and 600 L/min"),
+    SPEED("an engine speed", 100 / 60.0, 8000 / 60.0, "100 and 8000 rpm"),
+    TEMPERATURE("an oil temperature", 213.15, 523.15, "-60 and 250 degC"),
+    TORQUE("an engine torque", -500, 5000, "-500 and 5000 N.m");
 
     private final String what;
     private final double least;

@@ -307,7 +307,7 @@ public final class ReadingsReader {
             problems.error(
                     place(cells, column),
                     ProblemCode.READING_IS_NO_QUANTITY,
-                    column.title() + " '" + cell + "': " + amount.wrong(),
+                    column.title() + " '" + cell + "', " + amount.wrong(),
                     amount.why(),
                     "write a number with its unit: " + String.join(", ", Units.of(dimension)));
             return OptionalDouble.empty();

@@ -18,6 +18,7 @@ import java.util.List;
  * @param findings what they say
  * @param next     readings that tell most, the best first
  * @param hardest  what takes the pump to its limit
+ * @param commanded whether the unit is in a vehicle; a bench is not commanded
  * @param low      the build, where its idle pressure is low or any reading says so
  */
 public record GaugeAnswer(
@@ -29,6 +30,7 @@ public record GaugeAnswer(
         GaugeFindings findings,
         List<NextReading> next,
         Hardest hardest,
+        boolean commanded,
         List<String> low)
         implements Answer {
 

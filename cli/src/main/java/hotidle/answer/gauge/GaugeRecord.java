@@ -1,5 +1,6 @@
 package hotidle.answer.gauge;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.format.Rpm;
 import hotidle.oil.Oil;
 import hotidle.study.gauge.Cause;
@@ -36,7 +37,7 @@ record GaugeRecord(
             double speedRpm,
             double oilTemperatureC,
             OptionalDouble commandedPressurePa,
-            OptionalDouble engineTorqueNM) {
+            @JsonProperty("engine_torque_n_m") OptionalDouble engineTorque) {
         static Place of(GaugeReading.Row row) {
             return new Place(
                     row.meter().name(),
@@ -61,21 +62,21 @@ record GaugeRecord(
             boolean standsOut) {}
 
     /** Causes that the readings cannot tell apart, by fault. */
-    record CauseGroup(double share, List<String> faults) {}
+    record CauseGroup(double believed, List<String> faults) {}
 
     /** Two faults at once. */
     record FaultPair(
-            String fault, double size, String otherFault, double otherSize, double share, double chiSquareLeft) {}
+            String fault, double bestSize, String otherFault, double otherSize, double believed, double chiSquareLeft) {}
 
     /** A fault as a cause; its sizes count what {@code sizeCounts} says. */
     record FaultCause(
             String fault,
             String sizeCounts,
-            double size,
-            double sizeLow,
-            double sizeHigh,
+            double bestSize,
+            double lowSize,
+            double highSize,
             double chiSquareLeft,
-            double share,
+            double believed,
             double hiddenUpTo,
             boolean canShow) {}
 

@@ -47,7 +47,7 @@ final class GaugeScreen {
     }
 
     String first() {
-        FirstScreen screen = new FirstScreen(NoStallPhrase.of(answer.low()) + Caution.LINE);
+        FirstScreen screen = new FirstScreen(NoStallPhrase.of(answer.low()) + Caution.of(answer.commanded(), false));
         screen.add(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
         screen.add(verdict());
         screen.add(standsOut(READINGS));
@@ -72,7 +72,7 @@ final class GaugeScreen {
     String full() {
         StringBuilder text =
                 new StringBuilder(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
-        text.append("\n").append(Caution.WHOLE).append("\n").append(NoStallPhrase.of(answer.low()));
+        text.append("\n").append(Caution.whole(answer.commanded())).append("\n").append(NoStallPhrase.of(answer.low()));
         text.append("\n").append(verdict());
         GaugeRows rows = new GaugeRows(answer);
         text.append("\n").append(rows.readings().aligned());

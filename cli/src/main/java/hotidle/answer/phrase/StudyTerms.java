@@ -107,6 +107,18 @@ final class StudyTerms {
                     "throttling_w",
                     "pump, oil on its way, film"),
             TermPhrase.term(
+                    "chi-square",
+                    "how far readings lie from what is expected; about 1 for each is usual",
+                    "gauge",
+                    "chi_square",
+                    "misfit",
+                    "misfit left"),
+            TermPhrase.term(
+                    "cannot show",
+                    "a fault of any size that these readings cannot tell from none",
+                    "gauge",
+                    "can_show"),
+            TermPhrase.term(
                     "taper and ovality",
                     "a bore not straight or not round; its readings become one that leaks as much",
                     "check --sheet",

@@ -87,6 +87,9 @@ public final class NextReadings {
         return different(found, most);
     }
 
+    /** A reading that tells less of what is missing is not worth taking (chosen) [-]. */
+    private static final double WORTH = 0.05;
+
     /** The best of them, no two of the same tap and range. */
     private static List<NextReading> different(List<NextReading> found, int most) {
         List<NextReading> chosen = new ArrayList<>();
@@ -100,7 +103,7 @@ public final class NextReadings {
                                                     .at()
                                                     .range()
                                                     .equals(next.row().at().range()));
-                    if (other && chosen.size() < most && next.information() > 0.01) {
+                    if (other && chosen.size() < most && next.information() > WORTH) {
                         chosen.add(next);
                     }
                 });
