@@ -115,7 +115,10 @@ final class FaultOption {
         }
         Units.Amount amount = Units.read(written, share ? Dimension.RATIO : Dimension.LENGTH);
         if (!amount.good()) {
-            throw wrong(text, "its size " + written + ", " + amount.wrong(), "write --fault " + fault.name() + ":" + example);
+            throw wrong(
+                    text,
+                    "its size " + written + ", " + amount.wrong(),
+                    "write --fault " + fault.name() + ":" + example);
         }
         if (!(amount.si() >= fault.least() && amount.si() <= fault.most())) {
             throw wrong(text, "its size lies outside what it can be", "allowed is " + allowed(fault, share));

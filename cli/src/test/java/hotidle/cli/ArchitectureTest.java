@@ -31,6 +31,7 @@ class ArchitectureTest {
         "hotidle.assess..",
         "hotidle.heat..",
         "hotidle.geartrain..",
+        "hotidle.fault..",
         "hotidle.study.."
     };
 

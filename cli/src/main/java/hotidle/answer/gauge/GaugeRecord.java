@@ -66,7 +66,12 @@ record GaugeRecord(
 
     /** Two faults at once. */
     record FaultPair(
-            String fault, double bestSize, String otherFault, double otherSize, double believed, double chiSquareLeft) {}
+            String fault,
+            double bestSize,
+            String otherFault,
+            double otherSize,
+            double believed,
+            double chiSquareLeft) {}
 
     /** A fault as a cause; its sizes count what {@code sizeCounts} says. */
     record FaultCause(
