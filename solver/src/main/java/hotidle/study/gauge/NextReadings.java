@@ -15,6 +15,8 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * Which reading to take next.
@@ -42,7 +44,7 @@ public final class NextReadings {
     private record Hypothesis(Cause cause, double share) {}
 
     /** What a cause expects at each candidate, and how sure it is. */
-    private record Predicted(double[] mean, double[] deviation) {}
+    private record Predicted(RealVector mean, RealVector deviation) {}
 
     /**
      * The readings that tell most, the best first, each of another tap or at another point; empty where there is nothing to tell apart.
@@ -79,7 +81,7 @@ public final class NextReadings {
                     information(known, share, i) / whole,
                     IntStream.range(0, causes.size())
                             .mapToObj(k ->
-                                    new NextReading.Prediction(causes.get(k).cause(), known.get(k).mean[row]))
+                                    new NextReading.Prediction(causes.get(k).cause(), known.get(k).mean.getEntry(row)))
                             .toList(),
                     sound.mean().getEntry(i),
                     Math.hypot(gauge[i], Math.sqrt(sound.covariance().getEntry(i, i)))));
@@ -142,14 +144,13 @@ public final class NextReadings {
         }
         var low = cause.fault().in(build, cause.low()).flatMap(unit -> model.read(series, unit));
         var high = cause.fault().in(build, cause.high()).flatMap(unit -> model.read(series, unit));
-        double[] mean = best.get().mean().toArray();
-        double[] deviation = new double[mean.length];
-        for (int i = 0; i < mean.length; i++) {
+        double[] deviation = new double[gauge.length];
+        for (int i = 0; i < gauge.length; i++) {
             double size = low.isPresent() && high.isPresent() ? (high.get()[i] - low.get()[i]) / INTERVAL : 0;
             double own = best.get().covariance().getEntry(i, i);
             deviation[i] = Math.sqrt(own + size * size + gauge[i] * gauge[i]);
         }
-        return Optional.of(new Predicted(mean, deviation));
+        return Optional.of(new Predicted(best.get().mean(), new ArrayRealVector(deviation)));
     }
 
     /** Standard deviations between the ends of an interval of 90 %. */
@@ -160,9 +161,9 @@ public final class NextReadings {
         double high = Double.NEGATIVE_INFINITY;
         double narrow = Double.POSITIVE_INFINITY;
         for (Predicted one : predicted) {
-            low = Math.min(low, one.mean[row] - REACH * one.deviation[row]);
-            high = Math.max(high, one.mean[row] + REACH * one.deviation[row]);
-            narrow = Math.min(narrow, one.deviation[row]);
+            low = Math.min(low, one.mean.getEntry(row) - REACH * one.deviation.getEntry(row));
+            high = Math.max(high, one.mean.getEntry(row) + REACH * one.deviation.getEntry(row));
+            narrow = Math.min(narrow, one.deviation.getEntry(row));
         }
         int steps = (int) Math.max(STEPS, Math.min(4 * (high - low) / narrow, 20 * STEPS));
         double width = (high - low) / steps;
@@ -172,8 +173,8 @@ public final class NextReadings {
             double mixed = 0;
             double own = 0;
             for (int g = 0; g < share.length; g++) {
-                double z = (y - predicted.get(g).mean[row]) / predicted.get(g).deviation[row];
-                double density = Math.exp(-z * z / 2) / predicted.get(g).deviation[row];
+                double z = (y - predicted.get(g).mean.getEntry(row)) / predicted.get(g).deviation.getEntry(row);
+                double density = Math.exp(-z * z / 2) / predicted.get(g).deviation.getEntry(row);
                 mixed += share[g] * density;
                 own += density > 0 ? share[g] * density * Math.log(density) : 0;
             }
