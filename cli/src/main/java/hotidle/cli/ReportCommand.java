@@ -111,7 +111,10 @@ final class ReportCommand implements Callable<Integer> {
         return reader == ReportAnswer.Reader.CUSTOMER
                 ? List.of()
                 : List.of(ReportDrawing.of(
-                        asked.shared.units(), circuit, unit, unit.duties().stream().findFirst()));
+                        asked.shared.units(),
+                        circuit,
+                        unit,
+                        unit.duties().stream().findFirst()));
     }
 
     private MadeOf made(ReadInputs inputs) {

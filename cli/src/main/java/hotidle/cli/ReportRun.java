@@ -1,6 +1,5 @@
 package hotidle.cli;
 
-import java.util.OptionalDouble;
 import hotidle.answer.Settling;
 import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
@@ -41,6 +40,7 @@ import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
@@ -126,8 +126,8 @@ record ReportRun(
                         cell.duty().name().equals(comparison.duties().get(0).name()))
                 .map(Comparison.BuildAtDuty::sweep)
                 .toList();
-        return Optional.of(new SweepAnswer(
-                circuit, sweeps, FrictionBands.of(sweeps), false, units, LowAtIdle.of(builds)));
+        return Optional.of(
+                new SweepAnswer(circuit, sweeps, FrictionBands.of(sweeps), false, units, LowAtIdle.of(builds)));
     }
 
     private Optional<TorqueAnswer> torque() {
@@ -161,7 +161,8 @@ record ReportRun(
                 false,
                 builds.stream()
                         .map(unit -> new WindowAnswer.BuildWindow(
-                                unit, Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet)))
+                                unit,
+                                Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet)))
                         .toList(),
                 LowAtIdle.of(builds)));
     }
@@ -199,7 +200,8 @@ record ReportRun(
         Adjustable build = circuit.adjustable(first().build());
         Workshop shop = named.orElseGet(() -> JobPlace.workshop(build));
         DutyPoint duty = first().duties().get(0);
-        JobStudy study = JobStudy.of(shop, BY, duty, series(LeaksCommand.ONSET_SPEEDS), searched(JobRun.STEP), ReportRun::quiet);
+        JobStudy study =
+                JobStudy.of(shop, BY, duty, series(LeaksCommand.ONSET_SPEEDS), searched(JobRun.STEP), ReportRun::quiet);
         return Optional.of(new JobsAnswer(units, shop, named.isPresent(), false, duty, study));
     }
 
@@ -213,7 +215,8 @@ record ReportRun(
 
     private BuildWear worn(Transmission unit) {
         Adjustable build = circuit.adjustable(unit.build());
-        OptionalDouble set = unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty();
+        OptionalDouble set =
+                unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty();
         return new BuildWear(
                 unit.build(),
                 set,
@@ -224,6 +227,7 @@ record ReportRun(
     private Optional<HeatAnswer> heat() {
         return first().heat().isEmpty() || HeatStudy.warming(first()).isEmpty()
                 ? Optional.empty()
-                : Optional.of(new HeatAnswer(circuit.name(), circuit.about(), HeatStudy.of(builds, ReportRun::quiet), units));
+                : Optional.of(
+                        new HeatAnswer(circuit.name(), circuit.about(), HeatStudy.of(builds, ReportRun::quiet), units));
     }
 }

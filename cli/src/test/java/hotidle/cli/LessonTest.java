@@ -77,8 +77,7 @@ class LessonTest {
 
     @Test
     void aCircuitWithoutGaugePortsHasNothingToRead() throws IOException {
-        String taps =
-                """
+        String taps = """
                 taps:
                   line: {node: line, port: first gauge, between: nothing}
                   middle: {node: middle, port: second gauge, between: nothing}

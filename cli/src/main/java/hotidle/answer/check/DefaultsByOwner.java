@@ -2,8 +2,8 @@ package hotidle.answer.check;
 
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
-import hotidle.answer.phrase.DefaultsPhrase;
 import hotidle.answer.phrase.AssumedPhrase;
+import hotidle.answer.phrase.DefaultsPhrase;
 import hotidle.circuits.DescribedCircuit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -87,8 +87,7 @@ public record LessonAnswer(
     public String full() {
         Page page = page();
         return file + "\n"
-                + Wrap.lines(
-                        ReportPhrase.written(page.sections().size(), page.tables(), page.figures()), "", "  ")
+                + Wrap.lines(ReportPhrase.written(page.sections().size(), page.tables(), page.figures()), "", "  ")
                 + Wrap.lines(LessonPhrase.KEY_NOTE, "", "  ");
     }
 

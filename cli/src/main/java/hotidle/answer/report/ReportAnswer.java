@@ -80,8 +80,7 @@ public record ReportAnswer(
     private String written() {
         Page page = page();
         return file + "\n"
-                + Wrap.lines(
-                        ReportPhrase.written(page.sections().size(), page.tables(), page.figures()), "", "  ");
+                + Wrap.lines(ReportPhrase.written(page.sections().size(), page.tables(), page.figures()), "", "  ");
     }
 
     /** The headings of the page, and what it says first. */

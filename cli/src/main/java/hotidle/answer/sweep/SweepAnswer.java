@@ -3,7 +3,6 @@ package hotidle.answer.sweep;
 import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
-import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.LeftOutPhrase;
 import hotidle.answer.phrase.NoStallPhrase;

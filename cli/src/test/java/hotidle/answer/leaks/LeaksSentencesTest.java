@@ -91,7 +91,8 @@ class LeaksSentencesTest {
     }
 
     private static Repairs.Effect served(double least) {
-        return new Repairs.Effect(10e5, OptionalDouble.of(10e5), true, 2 / 6e4, 15 / 6e4, List.of(), least, OptionalDouble.empty());
+        return new Repairs.Effect(
+                10e5, OptionalDouble.of(10e5), true, 2 / 6e4, 15 / 6e4, List.of(), least, OptionalDouble.empty());
     }
 
     @Test

@@ -80,8 +80,8 @@ public final class NextReadings {
                     solved.get(i),
                     information(known, share, i) / whole,
                     IntStream.range(0, causes.size())
-                            .mapToObj(k ->
-                                    new NextReading.Prediction(causes.get(k).cause(), known.get(k).mean.getEntry(row)))
+                            .mapToObj(k -> new NextReading.Prediction(
+                                    causes.get(k).cause(), known.get(k).mean.getEntry(row)))
                             .toList(),
                     sound.mean().getEntry(i),
                     Math.hypot(gauge[i], Math.sqrt(sound.covariance().getEntry(i, i)))));
@@ -173,8 +173,10 @@ public final class NextReadings {
             double mixed = 0;
             double own = 0;
             for (int g = 0; g < share.length; g++) {
-                double z = (y - predicted.get(g).mean.getEntry(row)) / predicted.get(g).deviation.getEntry(row);
-                double density = Math.exp(-z * z / 2) / predicted.get(g).deviation.getEntry(row);
+                double z = (y - predicted.get(g).mean.getEntry(row))
+                        / predicted.get(g).deviation.getEntry(row);
+                double density =
+                        Math.exp(-z * z / 2) / predicted.get(g).deviation.getEntry(row);
                 mixed += share[g] * density;
                 own += density > 0 ? share[g] * density * Math.log(density) : 0;
             }
