@@ -102,8 +102,8 @@ public record SpreadFindings(
     public List<Worth> asGood() {
         return best().stream()
                 .flatMap(best -> worth.stream()
-                        .filter(one -> one != best
-                                && one.settles() > APART * one.error()
+                        .skip(1)
+                        .filter(one -> one.settles() > APART * one.error()
                                 && best.settles() - one.settles() < APART * Math.hypot(best.error(), one.error())))
                 .toList();
     }
