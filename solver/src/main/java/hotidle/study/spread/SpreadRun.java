@@ -75,8 +75,8 @@ public final class SpreadRun {
                 .mapToDouble(typical::headroom)
                 .map(room -> Double.isFinite(room) ? room : 0)
                 .toArray();
-        unitBlocks = (question.samples() + BLOCK - 1) / BLOCK;
-        blocks = unitBlocks + (question.sizes().isEmpty() ? 0 : (question.rows() + ROWS - 1) / ROWS);
+        unitBlocks = ((long) question.samples() + BLOCK - 1) / BLOCK;
+        blocks = unitBlocks + (question.sizes().isEmpty() ? 0 : ((long) question.rows() + ROWS - 1) / ROWS);
     }
 
     /** Margins of the unit with all drawn sizes at their median, those of a duty without a state left out. */
