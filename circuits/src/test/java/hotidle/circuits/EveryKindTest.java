@@ -182,8 +182,8 @@ class EveryKindTest {
                 new Selector(
                         List.of("in", "out", "empty"),
                         List.of(
-                                new Selector.Link("low-feed", 0, 1, 0.003, Set.of("first")),
-                                new Selector.Link("low-vent", 1, 2, 0.002, Set.of("park")))),
+                                new Selector.Connection("low-feed", 0, 1, 0.003, Set.of("first")),
+                                new Selector.Connection("low-vent", 1, 2, 0.002, Set.of("park")))),
                 part("selector"));
         assertEquals(List.of("line", "low", "sump"), placed("selector").nodes());
     }

@@ -109,9 +109,9 @@ class SpringStudyTest {
         Transmission unit = library("vane-six").unit("fresh");
         SpringStudy study = SpringStudy.of(unit, QuotedSet.now(unit) + 60 * PSI);
         double before = study.asIs().noTorque();
-        SpringStudy.Effect spring = study.ways().get(0).effect().orElseThrow();
+        SpringStudy.ChangeEffect spring = study.ways().get(0).effect().orElseThrow();
         assertEquals(60 * PSI, spring.noTorque() - before, NEAR);
-        SpringStudy.Effect boost = study.ways().get(3).effect().orElseThrow();
+        SpringStudy.ChangeEffect boost = study.ways().get(3).effect().orElseThrow();
         assertTrue(boost.noTorque() - before < 30 * PSI, (boost.noTorque() - before) / PSI + " psi");
         assertTrue(spring.reverse().getAsDouble() > study.asIs().reverse().getAsDouble() + 30 * PSI);
     }

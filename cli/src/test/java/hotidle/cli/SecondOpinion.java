@@ -420,7 +420,7 @@ final class SecondOpinion {
 
     private void selector(Placed placed, Selector selector) {
         String range = state.get("range").textValue();
-        for (Selector.Link link : selector.links()) {
+        for (Selector.Connection link : selector.links()) {
             if (link.ranges().contains(range)) {
                 hole(placed.nodes().get(link.from()), placed.nodes().get(link.to()), link.diameter(), 0, 0.7, 1);
             }

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param valves    whether there is a spool valve at all
  * @param regulator the valve that is meant, where only one can be
  */
-public record NotCommanded(boolean valves, Optional<Regulator> regulator) {
+public record NotCommanded(boolean valves, Optional<UncommandedRegulator> regulator) {
 
     /**
      * A valve that the line pushes open and that lets oil out of the line.
@@ -22,7 +22,7 @@ public record NotCommanded(boolean valves, Optional<Regulator> regulator) {
      * @param valve its name
      * @param edge  the opening that it uncovers first
      */
-    public record Regulator(String line, String valve, String edge) {}
+    public record UncommandedRegulator(String line, String valve, String edge) {}
 
     /** Empty where line pressure is commanded. */
     public static Optional<NotCommanded> of(Transmission unit) {
@@ -33,14 +33,14 @@ public record NotCommanded(boolean valves, Optional<Regulator> regulator) {
         List<Placed> valves = unit.network().parts().stream()
                 .filter(placed -> placed.part() instanceof SpoolValve)
                 .toList();
-        List<Regulator> meant = valves.stream()
+        List<UncommandedRegulator> meant = valves.stream()
                 .flatMap(placed -> regulator(placed, line).stream())
                 .toList();
         return Optional.of(
                 new NotCommanded(!valves.isEmpty(), meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty()));
     }
 
-    private static Optional<Regulator> regulator(Placed placed, String line) {
+    private static Optional<UncommandedRegulator> regulator(Placed placed, String line) {
         SpoolValve valve = (SpoolValve) placed.part();
         boolean pushed = valve.areas().stream()
                 .anyMatch(area ->
@@ -50,6 +50,6 @@ public record NotCommanded(boolean valves, Optional<Regulator> regulator) {
                         && opening.opensUp()
                         && placed.nodes().get(opening.from()).equals(line))
                 .min(Comparator.comparingDouble(SpoolValve.Opening::edge))
-                .map(first -> new Regulator(line, placed.name(), first.name()));
+                .map(first -> new UncommandedRegulator(line, placed.name(), first.name()));
     }
 }

@@ -106,10 +106,10 @@ public record OilBudget(double displaced, List<Path> paths) {
         return new OilBudget(displaced, paths);
     }
 
-    private record End(Group group, Fate fate, boolean backwards) {}
+    private record Destination(Group group, Fate fate, boolean backwards) {}
 
     /** Where a stream ends: in a sump or back at the pump's inlet; empty where it does neither, or only comes from the sump. */
-    private static Optional<End> end(
+    private static Optional<Destination> end(
             Placed placed, Solution.PartStream stream, Set<String> sumps, Set<String> inlets, Solution state) {
         boolean fromSump = sumps.contains(stream.from());
         boolean toSump = sumps.contains(stream.to());
@@ -128,26 +128,26 @@ public record OilBudget(double displaced, List<Path> paths) {
      * lands open or shut, so that nothing leaps where a land opens. A relief valve leaks until it lifts. A hole that was
      * drilled is no leak.
      */
-    private static End fate(
+    private static Destination fate(
             Placed placed, Solution.PartStream stream, Set<String> inlets, boolean backwards, Solution state) {
         if (placed.part() instanceof SpoolValve valve) {
             if (inlets.contains(stream.to()) || inlets.contains(stream.from())) {
-                return new End(placed.group(), Fate.RECIRCULATED, backwards);
+                return new Destination(placed.group(), Fate.RECIRCULATED, backwards);
             }
             double x = state.own(placed.name(), OwnState.POSITION);
             boolean open = valve.openings().stream()
                     .filter(opening -> opening.name().equals(stream.name()))
                     .anyMatch(opening -> opening.opensUp() ? x > opening.edge() : x < opening.edge());
             return open
-                    ? new End(placed.group(), Fate.USED, backwards)
-                    : new End(Group.VALVE_BODY, Fate.LEAK, backwards);
+                    ? new Destination(placed.group(), Fate.USED, backwards)
+                    : new Destination(Group.VALVE_BODY, Fate.LEAK, backwards);
         }
         if (placed.part() instanceof ReliefValve) {
             boolean open = state.measure(placed.name(), ReliefValve.LIFT).orElseThrow() > 0;
-            return new End(placed.group(), open ? Fate.SPILLED : Fate.LEAK, backwards);
+            return new Destination(placed.group(), open ? Fate.SPILLED : Fate.LEAK, backwards);
         }
         boolean leak = placed.group().leak() && !(placed.part() instanceof Orifice);
-        return new End(placed.group(), leak ? Fate.LEAK : Fate.USED, backwards);
+        return new Destination(placed.group(), leak ? Fate.LEAK : Fate.USED, backwards);
     }
 
     /**

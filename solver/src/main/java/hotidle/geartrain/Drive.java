@@ -62,14 +62,14 @@ public sealed interface Drive {
      * @param why   the reason
      * @param names members or couplings that are to blame
      */
-    record NotDriven(Why why, List<String> names) implements Drive {
+    record NotDriven(DriveFault why, List<String> names) implements Drive {
         public NotDriven {
             names = List.copyOf(names);
         }
     }
 
     /** Why a train does not drive. */
-    enum Why {
+    enum DriveFault {
         /** Nothing fixes the output's speed; the names are the members that are free. */
         OUTPUT_FREE,
         /** The engaged couplings contradict each other, so that the input cannot turn; the names are those couplings. */

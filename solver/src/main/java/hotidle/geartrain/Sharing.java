@@ -26,7 +26,8 @@ final class Sharing {
 
     /** One way to divide the loads. */
     @SuppressWarnings("ArrayRecordComponent") // work arrays of one solve, which do not leave the package
-    private record Way(List<Coupling> carrying, TorqueBalance balance, int[] directions, TorqueBalance.Solved solved) {
+    private record Split(
+            List<Coupling> carrying, TorqueBalance balance, int[] directions, TorqueBalance.Solved solved) {
 
         boolean divided(Coupling coupling) {
             int index = carrying.indexOf(coupling);
@@ -47,12 +48,12 @@ final class Sharing {
 
     /** What is driven; empty where a one-way clutch would be pushed the way it does not hold. */
     Optional<Driven> driven(TorqueBalance balance, MeshDirections.Consistent found) {
-        Way whole = new Way(engaged, balance, found.directions(), found.solved());
-        List<Way> ways = ways(whole);
+        Split whole = new Split(engaged, balance, found.directions(), found.solved());
+        List<Split> ways = ways(whole);
         return ways.isEmpty() ? Optional.empty() : Optional.of(driven(ways));
     }
 
-    private List<Way> ways(Way whole) {
+    private List<Split> ways(Split whole) {
         List<Coupling> undivided = new ArrayList<>();
         for (int i = 0; i < engaged.size(); i++) {
             if (!whole.solved.divided()[whole.balance.meshes() + i]
@@ -63,11 +64,11 @@ final class Sharing {
         if (undivided.isEmpty() || undivided.size() > MOST_UNDIVIDED) {
             return holds(whole) ? List.of(whole) : List.of();
         }
-        List<Way> ways = new ArrayList<>();
+        List<Split> ways = new ArrayList<>();
         int fewest = engaged.size();
         for (List<Coupling> left : TrainDrive.byCount(undivided)) {
             if (left.size() <= fewest && !left.isEmpty()) {
-                Optional<Way> way = without(left);
+                Optional<Split> way = without(left);
                 if (way.isPresent()) {
                     fewest = left.size();
                     way.filter(Sharing::holds).ifPresent(ways::add);
@@ -78,7 +79,7 @@ final class Sharing {
     }
 
     /** The balance without some couplings, where it divides all loads. */
-    private Optional<Way> without(List<Coupling> left) {
+    private Optional<Split> without(List<Coupling> left) {
         List<Coupling> carrying = new ArrayList<>(engaged);
         carrying.removeAll(left);
         TorqueBalance balance = new TorqueBalance(train, carrying, speeds);
@@ -92,23 +93,23 @@ final class Sharing {
                 return Optional.empty();
             }
         }
-        return Optional.of(new Way(carrying, balance, found.get(0).directions(), solved));
+        return Optional.of(new Split(carrying, balance, found.get(0).directions(), solved));
     }
 
     /** Whether each one-way clutch is pushed the way it holds. */
-    private static boolean holds(Way way) {
+    private static boolean holds(Split way) {
         return way.carrying.stream()
                 .filter(one -> one.kind() == Coupling.Kind.ONE_WAY)
                 .allMatch(one -> way.torque(one) >= -TorqueBalance.NIL);
     }
 
-    private Driven driven(List<Way> ways) {
-        Way first = ways.get(0);
+    private Driven driven(List<Split> ways) {
+        Split first = ways.get(0);
         Map<String, Load> loads = new HashMap<>();
         for (Coupling coupling : engaged) {
             double most = 0;
             boolean shared = ways.size() == 1 && !first.divided(coupling);
-            for (Way way : ways) {
+            for (Split way : ways) {
                 double torque = way.torque(coupling);
                 shared |= Math.abs(torque - first.torque(coupling)) > TorqueBalance.NIL;
                 most = Math.abs(torque) > Math.abs(most) ? torque : most;

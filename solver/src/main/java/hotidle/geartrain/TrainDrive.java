@@ -1,7 +1,7 @@
 package hotidle.geartrain;
 
+import hotidle.geartrain.Drive.DriveFault;
 import hotidle.geartrain.Drive.NotDriven;
-import hotidle.geartrain.Drive.Why;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,22 +60,22 @@ public final class TrainDrive {
             refusal = refusal.isPresent() ? refusal : fault.map(found -> found);
         }
         return refusal.orElseGet(() -> new NotDriven(
-                Why.CONTRADICTION, oneWays.stream().map(Coupling::name).toList()));
+                DriveFault.CONTRADICTION, oneWays.stream().map(Coupling::name).toList()));
     }
 
     /** Why speeds do not drive; empty where they do. */
     private Optional<NotDriven> fault(List<Coupling> engaged, Speeds speeds) {
         if (speeds.locked()) {
-            return Optional.of(new NotDriven(Why.CONTRADICTION, contradicting(engaged)));
+            return Optional.of(new NotDriven(DriveFault.CONTRADICTION, contradicting(engaged)));
         }
         if (speeds.at(train.output()).isEmpty()) {
             List<String> loose = train.members().stream()
                     .filter(member -> speeds.at(member).isEmpty())
                     .toList();
-            return Optional.of(new NotDriven(Why.OUTPUT_FREE, loose));
+            return Optional.of(new NotDriven(DriveFault.OUTPUT_FREE, loose));
         }
         return Math.abs(speeds.at(train.output()).getAsDouble()) < Speeds.NIL
-                ? Optional.of(new NotDriven(Why.OUTPUT_STANDS, List.of()))
+                ? Optional.of(new NotDriven(DriveFault.OUTPUT_STANDS, List.of()))
                 : Optional.empty();
     }
 
@@ -109,7 +109,8 @@ public final class TrainDrive {
         TorqueBalance balance = new TorqueBalance(train, engaged, speeds);
         List<MeshDirections.Consistent> found = MeshDirections.of(balance);
         if (found.size() != 1) {
-            return Optional.of(new NotDriven(found.isEmpty() ? Why.SELF_LOCKING : Why.LOSS_AMBIGUOUS, List.of()));
+            return Optional.of(
+                    new NotDriven(found.isEmpty() ? DriveFault.SELF_LOCKING : DriveFault.LOSS_AMBIGUOUS, List.of()));
         }
         return new Sharing(train, engaged, speeds).driven(balance, found.get(0));
     }

@@ -27,19 +27,19 @@ final class SteadyTemperature {
     }
 
     /** A point of the curve: heat left for the sump [W], infinite where the converter finds no steady temperature below its limit. */
-    private record Point(double sump, double rate, Optional<WarmState> state) {}
+    private record SumpPoint(double sump, double rate, Optional<WarmState> state) {}
 
     /** Steady states that the unit stays in, the coldest first. */
     List<WarmState> find() {
         double low = unit.coldest() + 0.5;
         double high = unit.inputs().oilLimit();
         List<WarmState> stable = new ArrayList<>();
-        Optional<Point> before = Optional.empty();
+        Optional<SumpPoint> before = Optional.empty();
         for (int i = 0; i <= STEPS; i++) {
-            Optional<Point> point = point(low + (high - low) * i / STEPS, before.flatMap(Point::state));
+            Optional<SumpPoint> point = point(low + (high - low) * i / STEPS, before.flatMap(SumpPoint::state));
             if (before.isPresent() && point.isPresent()) {
-                Point one = before.get();
-                Point other = point.get();
+                SumpPoint one = before.get();
+                SumpPoint other = point.get();
                 if (one.rate() > 0 && other.rate() <= 0) {
                     polish(between(one, other)).ifPresent(stable::add);
                 }
@@ -49,14 +49,14 @@ final class SteadyTemperature {
         return stable;
     }
 
-    private Point between(Point one, Point other) {
-        Point low = one;
-        Point high = other;
+    private SumpPoint between(SumpPoint one, SumpPoint other) {
+        SumpPoint low = one;
+        SumpPoint high = other;
         for (int i = 0; i < 12 && high.sump() - low.sump() > 0.2; i++) {
             double share = Double.isFinite(low.rate()) && Double.isFinite(high.rate())
                     ? Math.max(0.1, Math.min(0.9, low.rate() / (low.rate() - high.rate())))
                     : 0.5;
-            Optional<Point> middle = point(
+            Optional<SumpPoint> middle = point(
                     low.sump() + share * (high.sump() - low.sump()), low.state().or(high::state));
             if (middle.isEmpty()) {
                 break;
@@ -71,10 +71,10 @@ final class SteadyTemperature {
     }
 
     /** Heat left for the sump with the converter at rest; empty where no state is found. */
-    private Optional<Point> point(double sump, Optional<WarmState> near) {
+    private Optional<SumpPoint> point(double sump, Optional<WarmState> near) {
         if (!unit.hasConverter()) {
             return unit.at(new Temperatures(sump, sump), ROUGH)
-                    .map(state -> new Point(sump, state.flows().sumpRate(), Optional.of(state)));
+                    .map(state -> new SumpPoint(sump, state.flows().sumpRate(), Optional.of(state)));
         }
         double low = Math.min(sump, unit.coldest());
         double high = unit.inputs().converterLimit();
@@ -90,10 +90,10 @@ final class SteadyTemperature {
             }
             double rate = found.get().flows().converterRate();
             if (converter == high && rate > 0) {
-                return Optional.of(new Point(sump, Double.POSITIVE_INFINITY, Optional.empty()));
+                return Optional.of(new SumpPoint(sump, Double.POSITIVE_INFINITY, Optional.empty()));
             }
             if (Math.abs(rate) <= 1e-3 * Math.max(found.get().flows().generated(), 1)) {
-                return Optional.of(new Point(sump, found.get().flows().sumpRate(), found));
+                return Optional.of(new SumpPoint(sump, found.get().flows().sumpRate(), found));
             }
             if (rate > 0) {
                 low = converter;
@@ -107,14 +107,14 @@ final class SteadyTemperature {
             double most = unit.inputs().converterLimit();
             converter = next >= most && high == most ? most : next > low && next < high ? next : (low + high) / 2;
             if (high - low < 1e-6) {
-                return Optional.of(new Point(sump, found.get().flows().sumpRate(), found));
+                return Optional.of(new SumpPoint(sump, found.get().flows().sumpRate(), found));
             }
         }
         return Optional.empty();
     }
 
     /** Newton in both temperatures from a point near by, with slopes from differences. */
-    private Optional<WarmState> polish(Point near) {
+    private Optional<WarmState> polish(SumpPoint near) {
         return polish(near.state().map(WarmState::at).orElse(new Temperatures(near.sump(), near.sump())));
     }
 

@@ -59,7 +59,7 @@ public record FaceGap(double inner, double outer, Fit fit, double share, double 
     public Law law(Setting setting) {
         double height = fit.gap(setting.oil().temperature()) * share;
         SeriesLoss loss = Slot.disc(inner, outer, height, sector).times(faces);
-        return new Face(this, new Through(loss, setting.oil()), setting.oil(), setting.speed());
+        return new FaceFilm(this, new Through(loss, setting.oil()), setting.oil(), setting.speed());
     }
 
     /** Power that its oil takes at a speed of the engine [rev/s, W]. */
@@ -68,7 +68,7 @@ public record FaceGap(double inner, double outer, Fit fit, double share, double 
         return faces * Couette.disc(oil.viscosity(), turns * speed, inner, outer, height);
     }
 
-    private record Face(FaceGap gap, Through through, OilAt oil, double speed) implements Law {
+    private record FaceFilm(FaceGap gap, Through through, OilAt oil, double speed) implements Law {
 
         @Override
         public void evaluate(Reading in, Stamp out) {
@@ -82,7 +82,7 @@ public record FaceGap(double inner, double outer, Fit fit, double share, double 
 
         @Override
         public Law atSpeed(double other) {
-            return new Face(gap, through, oil, other);
+            return new FaceFilm(gap, through, oil, other);
         }
 
         @Override

@@ -77,7 +77,7 @@ final class Journal implements Part.Law {
         double e = in.state(0);
         OilAt hot = hot(in);
         double capacity = film.load(e);
-        Load load = load(in);
+        LoadAt load = load(in);
         double sheared = narrowest(hot, e);
         double strength = hot.viscosity() * thinning.left(sheared) * unit;
         double asked = load.size() / strength;
@@ -174,13 +174,13 @@ final class Journal implements Part.Law {
         return Slot.annular(bushing.fit().inner(), clearance, bushing.length(), eccentricity);
     }
 
-    private record Load(double x, double y) {
+    private record LoadAt(double x, double y) {
         double size() {
             return Math.hypot(x, y);
         }
     }
 
-    private Load load(Reading in) {
+    private LoadAt load(Reading in) {
         double x = bushing.weight() * Math.cos(bushing.weightAngle());
         double y = bushing.weight() * Math.sin(bushing.weightAngle());
         for (int i = 0; i < bushing.loads().size(); i++) {
@@ -189,7 +189,7 @@ final class Journal implements Part.Law {
             x += force * Math.cos(side.angle());
             y += force * Math.sin(side.angle());
         }
-        return new Load(x, y);
+        return new LoadAt(x, y);
     }
 
     @Override
@@ -200,7 +200,7 @@ final class Journal implements Part.Law {
     @Override
     public List<Measure.Reported> measures(Reading in) {
         double e = in.state(0);
-        Load force = load(in);
+        LoadAt force = load(in);
         double load = force.size();
         double unitLoad = load / (bushing.length() * 2 * radius());
         boolean contact = e >= Bushing.CONTACT;

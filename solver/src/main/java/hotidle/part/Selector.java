@@ -17,7 +17,7 @@ import java.util.Set;
  * @param ports names of the ports
  * @param links passages that the valves open
  */
-public record Selector(List<String> ports, List<Link> links) implements Part {
+public record Selector(List<String> ports, List<Connection> links) implements Part {
 
     /** A drilled passage flows full: Cd 0.7 (common practice). */
     private static final double DISCHARGE = 0.7;
@@ -31,8 +31,8 @@ public record Selector(List<String> ports, List<Link> links) implements Part {
      * @param diameter of the narrowest hole [m]
      * @param ranges   in which it is open
      */
-    public record Link(String name, int from, int to, double diameter, Set<String> ranges) {
-        public Link {
+    public record Connection(String name, int from, int to, double diameter, Set<String> ranges) {
+        public Connection {
             ranges = Set.copyOf(ranges);
             Check.positive("diameter of a selector's passage", diameter);
         }
@@ -61,10 +61,10 @@ public record Selector(List<String> ports, List<Link> links) implements Part {
 
     @Override
     public Law law(Setting setting) {
-        List<Link> open = links.stream()
+        List<Connection> open = links.stream()
                 .filter(link -> link.ranges().contains(setting.range()))
                 .toList();
-        List<SeriesLoss> losses = open.stream().map(Link::loss).toList();
+        List<SeriesLoss> losses = open.stream().map(Connection::loss).toList();
         OilAt oil = setting.oil();
         return new Law() {
             @Override
@@ -78,7 +78,7 @@ public record Selector(List<String> ports, List<Link> links) implements Part {
             public List<Stream> streams(Reading in) {
                 List<Stream> streams = new ArrayList<>();
                 for (int i = 0; i < losses.size(); i++) {
-                    Link link = open.get(i);
+                    Connection link = open.get(i);
                     streams.add(Stream.through(link.name(), in, link.from(), link.to(), losses.get(i), oil));
                 }
                 return streams;

@@ -43,7 +43,7 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
                 .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
         List<FilmFeed> found = new ArrayList<>();
         for (WearSize size : sizes(build)) {
-            found.add(new Search(build, size, fed, now).run());
+            found.add(new FeedSearch(build, size, fed, now).run());
         }
         return found;
     }
@@ -65,7 +65,7 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
     }
 
     /** One search from the build's size down. */
-    private record Search(Adjustable build, WearSize size, Set<Judgement.Key> fed, BoundarySearch.Trial now) {
+    private record FeedSearch(Adjustable build, WearSize size, Set<Judgement.Key> fed, BoundarySearch.Trial now) {
 
         FilmFeed run() {
             if (fed.isEmpty()) {

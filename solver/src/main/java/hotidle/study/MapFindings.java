@@ -33,7 +33,7 @@ public record MapFindings(
      * @param ranges set pressures without a gap at which every limit holds, rising; none where it holds nowhere
      * @param best   the point with the most headroom, whether it holds or not; empty where nothing is known
      */
-    public record SizeRow(double value, List<Range> ranges, Optional<WindowMap.Cell> best) {}
+    public record SizeRow(double value, List<PressureSpan> ranges, Optional<WindowMap.Cell> best) {}
 
     /**
      * Neighbouring points that hold.
@@ -43,7 +43,7 @@ public record MapFindings(
      * @param below the point before that does not hold or is not known; empty where it was not tried
      * @param above the point after
      */
-    public record Range(
+    public record PressureSpan(
             WindowMap.Cell first,
             WindowMap.Cell last,
             Optional<WindowMap.Cell> below,
@@ -77,8 +77,8 @@ public record MapFindings(
                 .max(Comparator.comparingDouble(cell -> cell.headroom().getAsDouble()));
     }
 
-    private static List<Range> ranges(List<WindowMap.Cell> row) {
-        List<Range> ranges = new ArrayList<>();
+    private static List<PressureSpan> ranges(List<WindowMap.Cell> row) {
+        List<PressureSpan> ranges = new ArrayList<>();
         int start = -1;
         for (int i = 0; i <= row.size(); i++) {
             boolean holds = i < row.size() && row.get(i).holds();
@@ -86,7 +86,7 @@ public record MapFindings(
                 start = i;
             }
             if (!holds && start >= 0) {
-                ranges.add(new Range(row.get(start), row.get(i - 1), at(row, start - 1), at(row, i)));
+                ranges.add(new PressureSpan(row.get(start), row.get(i - 1), at(row, start - 1), at(row, i)));
                 start = -1;
             }
         }

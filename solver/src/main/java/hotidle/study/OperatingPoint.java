@@ -96,7 +96,7 @@ interface OperatingPoint {
 
     /** Regulation, with the line held and the regulator where the least served is just served. */
     @SuppressWarnings("ArrayRecordComponent") // work arrays that do not leave this study
-    record Held(
+    record HeldPoint(
             DutyPoint duty,
             List<Judgement.Key> keys,
             Linearised linearised,
@@ -106,7 +106,7 @@ interface OperatingPoint {
             double[][] weights)
             implements OperatingPoint {
 
-        Held(
+        HeldPoint(
                 DutyPoint duty,
                 List<Judgement.Key> keys,
                 Linearised linearised,

@@ -32,7 +32,7 @@ public record SameSpeedFilms(List<Row> rows) {
     }
 
     /** Whether a film is known. */
-    public enum Found {
+    public enum FilmFinding {
         KNOWN,
         METAL_CONTACT,
         UNSOLVED
@@ -43,11 +43,11 @@ public record SameSpeedFilms(List<Row> rows) {
      *
      * @param least [m]; empty where it is not known
      */
-    public record Film(Found found, OptionalDouble least) {
+    public record Film(FilmFinding found, OptionalDouble least) {
         private static Film of(String hub, Solution state) {
             return state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0
-                    ? new Film(Found.METAL_CONTACT, OptionalDouble.empty())
-                    : new Film(Found.KNOWN, state.measure(hub, Bushing.EDGE_FILM));
+                    ? new Film(FilmFinding.METAL_CONTACT, OptionalDouble.empty())
+                    : new Film(FilmFinding.KNOWN, state.measure(hub, Bushing.EDGE_FILM));
         }
     }
 
@@ -87,6 +87,6 @@ public record SameSpeedFilms(List<Row> rows) {
                 series.solve(unit.conditions(unit.duty(duty).orElseThrow()).atSpeed(speed));
         return hub.filter(any -> solved)
                 .map(name -> Film.of(name, series.state()))
-                .orElseGet(() -> new Film(Found.UNSOLVED, OptionalDouble.empty()));
+                .orElseGet(() -> new Film(FilmFinding.UNSOLVED, OptionalDouble.empty()));
     }
 }

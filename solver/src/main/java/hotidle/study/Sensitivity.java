@@ -188,7 +188,7 @@ public record Sensitivity(
                 .filter(one -> Math.abs(one.headroom()) < SERVED)
                 .findFirst();
         String regulator = judged.unit().command().regulator();
-        return new OperatingPoint.Held(
+        return new OperatingPoint.HeldPoint(
                 judged.duty(),
                 List.of(key),
                 new Linearised(network, state),

@@ -25,14 +25,14 @@ import java.util.function.Function;
  * @param asIs     what the unit does as it is
  * @param ways     each change with what it does
  */
-public record SpringStudy(Transmission unit, double pressure, double now, Effect asIs, List<Way> ways) {
+public record SpringStudy(Transmission unit, double pressure, double now, ChangeEffect asIs, List<Way> ways) {
 
     public SpringStudy {
         ways = List.copyOf(ways);
     }
 
     /** A change and what it does; empty where it cannot be made. */
-    public record Way(SpringChange change, Optional<Effect> effect) {}
+    public record Way(SpringChange change, Optional<ChangeEffect> effect) {}
 
     /**
      * What a unit asks for and does.
@@ -42,13 +42,13 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
      * @param reverse  highest set pressure of a range that is no forward one and applies clutches [Pa]; empty without one
      * @param duties   in the order of the circuit
      */
-    public record Effect(double noTorque, OptionalDouble reverse, List<AtDuty> duties) {
-        public Effect {
+    public record ChangeEffect(double noTorque, OptionalDouble reverse, List<DutyEffect> duties) {
+        public ChangeEffect {
             duties = List.copyOf(duties);
         }
 
         /** At the slowest duty point, the first of them. */
-        public AtDuty idle() {
+        public DutyEffect idle() {
             return duties.stream()
                     .min(java.util.Comparator.comparingDouble(at -> at.duty().speed()))
                     .orElseThrow();
@@ -74,7 +74,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
      * @param figures empty where no state was found
      * @param atStop  whether the regulator stands at the end of its travel: its stop, or its coils touching
      */
-    public record AtDuty(DutyPoint duty, Outcome outcome, Optional<Figures> figures, boolean atStop) {}
+    public record DutyEffect(DutyPoint duty, Outcome outcome, Optional<Figures> figures, boolean atStop) {}
 
     /** A spool this close to its end stands at it: a thousandth of a millimetre (ours) [m]. */
     private static final double AT_END = 1e-6;
@@ -86,7 +86,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
      * @throws hotidle.transmission.NotCommandedException where nothing commands the line
      */
     public static SpringStudy of(Transmission unit, double pressure) {
-        Effect asIs = effect(unit, duty -> Optional.empty());
+        ChangeEffect asIs = effect(unit, duty -> Optional.empty());
         List<Way> ways = SpringChange.of(unit, pressure).parallelStream()
                 .map(change -> new Way(change, change.unit().map(made -> effect(made, asIs::state))))
                 .toList();
@@ -94,9 +94,9 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
     }
 
     /** @param start state of the unit as it is at a duty, from which that with the change is solved */
-    private static Effect effect(Transmission unit, Function<DutyPoint, Optional<Solution>> start) {
+    private static ChangeEffect effect(Transmission unit, Function<DutyPoint, Optional<Solution>> start) {
         Series series = new Series(unit.network());
-        return new Effect(
+        return new ChangeEffect(
                 QuotedSet.noTorque(unit),
                 QuotedSet.reverse(unit),
                 unit.duties().stream()
@@ -104,7 +104,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
                         .toList());
     }
 
-    private static AtDuty at(Transmission unit, DutyPoint duty, Optional<Solution> start, Series series) {
+    private static DutyEffect at(Transmission unit, DutyPoint duty, Optional<Solution> start, Series series) {
         start.ifPresentOrElse(series::restart, series::restart);
         series.solve(unit.conditions(duty));
         Outcome outcome = series.outcome();
@@ -113,7 +113,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
                         unit.network().part(command.regulator()).orElseThrow().part())
                 .spring()
                 .end();
-        return new AtDuty(
+        return new DutyEffect(
                 duty,
                 outcome,
                 outcome.state().map(state -> Figures.of(unit, state)),
@@ -125,6 +125,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Effect
     /** Whether every state was found. */
     public boolean known() {
         return asIs.known()
-                && ways.stream().allMatch(way -> way.effect().map(Effect::known).orElse(true));
+                && ways.stream()
+                        .allMatch(way -> way.effect().map(ChangeEffect::known).orElse(true));
     }
 }

@@ -159,7 +159,7 @@ final class Signals {
         List<String> next = new ArrayList<>();
         List<String> nodes = placed.nodes();
         if (placed.part() instanceof Selector selector) {
-            for (Selector.Link link : selector.links()) {
+            for (Selector.Connection link : selector.links()) {
                 if (link.ranges().contains(control.range())) {
                     other(nodes.get(link.from()), nodes.get(link.to()), node, next);
                 }

@@ -47,7 +47,7 @@ class NotCommandedTest {
     void theOneValveThatTheLinePushesOpenIsMeantByTheOpeningItUncoversFirst() {
         NotCommanded why = NotCommanded.of(uncommanded(UNIT.network().parts())).orElseThrow();
         assertTrue(why.valves());
-        assertEquals(Optional.of(new NotCommanded.Regulator("line", "regulator", "feed")), why.regulator());
+        assertEquals(Optional.of(new NotCommanded.UncommandedRegulator("line", "regulator", "feed")), why.regulator());
     }
 
     @Test

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.geartrain.Coupling.Kind;
+import hotidle.geartrain.Drive.DriveFault;
 import hotidle.geartrain.Drive.Driven;
 import hotidle.geartrain.Drive.NotDriven;
-import hotidle.geartrain.Drive.Why;
 import hotidle.geartrain.PlanetarySet.Central;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,14 +108,14 @@ class TrainDriveTest {
     @Test
     void nothingAppliedLeavesTheOutputFree() {
         NotDriven neutral = notDriven(TRAIN);
-        assertEquals(Why.OUTPUT_FREE, neutral.why());
+        assertEquals(DriveFault.OUTPUT_FREE, neutral.why());
         assertTrue(neutral.names().containsAll(List.of("output", "carrier", "small", "large")));
     }
 
     @Test
     void brakesOnBothSunsAndADriveContradict() {
         NotDriven tied = notDriven(TRAIN, "direct", "second");
-        assertEquals(Why.CONTRADICTION, tied.why());
+        assertEquals(DriveFault.CONTRADICTION, tied.why());
         assertEquals(Set.of("direct", "second"), Set.copyOf(tied.names()));
     }
 
@@ -124,7 +124,7 @@ class TrainDriveTest {
         List<Coupling> couplings = new ArrayList<>(TRAIN.couplings());
         couplings.add(clutch("park", "output", Coupling.CASE));
         assertEquals(
-                Why.OUTPUT_STANDS,
+                DriveFault.OUTPUT_STANDS,
                 notDriven(train(1, couplings), "forward", "park").why());
     }
 
@@ -145,7 +145,7 @@ class TrainDriveTest {
                 List.of(new Mesh("a", "p", 0.98), new Mesh("c", "p", 0.98)));
         assertInstanceOf(Driven.class, TrainDrive.of(new GearTrain("arm", "c", List.of(paradox), List.of()), Set.of()));
         assertEquals(
-                Why.SELF_LOCKING,
+                DriveFault.SELF_LOCKING,
                 notDriven(new GearTrain("c", "arm", List.of(paradox), List.of()))
                         .why());
     }

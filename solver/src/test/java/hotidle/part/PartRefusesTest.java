@@ -117,7 +117,7 @@ class PartRefusesTest {
                 wrong("feed diameter", () -> new Solenoid(0, 1e-3, 1e4, false)),
                 wrong("exhaust diameter", () -> new Solenoid(1e-3, 0, 1e4, false)),
                 wrong("droop band", () -> new Solenoid(1e-3, 1e-3, 0, false)),
-                wrong("selector's passage", () -> new Selector.Link("feed", 0, 1, 0, Set.of())),
+                wrong("selector's passage", () -> new Selector.Connection("feed", 0, 1, 0, Set.of())),
                 wrong("area of a throttle valve", () -> new ThrottleSpring(0, 10, 1000, 5e-3, 0)),
                 wrong("spring rate of a throttle valve", () -> new ThrottleSpring(1e-4, 10, 0, 5e-3, 0)),
                 wrong("travel of a throttle valve", () -> new ThrottleSpring(1e-4, 10, 1000, 0, 0)),

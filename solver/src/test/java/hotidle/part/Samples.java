@@ -202,10 +202,10 @@ public final class Samples {
         return new Selector(
                 List.of("supply", "one", "two", "sump"),
                 List.of(
-                        new Selector.Link("one-feed", 0, 1, decades(1e-3, 4e-3), Set.of("first", "reverse")),
-                        new Selector.Link("two-feed", 0, 2, decades(1e-3, 4e-3), Set.of("second", "reverse")),
-                        new Selector.Link("one-vent", 1, 3, decades(1e-3, 4e-3), Set.of("second")),
-                        new Selector.Link("two-vent", 2, 3, decades(1e-3, 4e-3), Set.of("first"))));
+                        new Selector.Connection("one-feed", 0, 1, decades(1e-3, 4e-3), Set.of("first", "reverse")),
+                        new Selector.Connection("two-feed", 0, 2, decades(1e-3, 4e-3), Set.of("second", "reverse")),
+                        new Selector.Connection("one-vent", 1, 3, decades(1e-3, 4e-3), Set.of("second")),
+                        new Selector.Connection("two-vent", 2, 3, decades(1e-3, 4e-3), Set.of("first"))));
     }
 
     private Solenoid solenoid() {

@@ -118,7 +118,8 @@ class JudgedBuildTest {
             HubLoad thinnest = own.duties().get(0).hubWhereThinnest().orElseThrow();
             assertEquals(thinnest.speed(), row.speed());
             assertEquals(thinnest.edgeFilm(), row.films().get(build).least().orElseThrow(), 1e-6 * thinnest.edgeFilm());
-            assertEquals(SameSpeedFilms.Found.KNOWN, row.films().get(1 - build).found());
+            assertEquals(
+                    SameSpeedFilms.FilmFinding.KNOWN, row.films().get(1 - build).found());
         }
         assertEquals(List.of(), SameSpeedFilms.of(List.of(worn)).rows(), "one build has nothing beside it");
     }

@@ -64,7 +64,7 @@ class MapFindingsTest {
     @Test
     void eachBoreHasTheSetPressuresThatHoldAndWhatFailsBeyond() {
         MapFindings found = findings(new double[] {-20, 5, 30, -4});
-        MapFindings.Range range = found.rows().get(0).ranges().get(0);
+        MapFindings.PressureSpan range = found.rows().get(0).ranges().get(0);
         assertEquals(10e5, range.first().pressure());
         assertEquals(15e5, range.last().pressure());
         assertEquals(
@@ -89,7 +89,7 @@ class MapFindingsTest {
         assertEquals(1, found.notKnown());
         assertEquals(1, found.holding());
         assertEquals(Map.of("hot-idle", 1), found.failing());
-        MapFindings.Range range = found.rows().get(0).ranges().get(0);
+        MapFindings.PressureSpan range = found.rows().get(0).ranges().get(0);
         assertTrue(range.above().orElseThrow().least().isEmpty());
     }
 

@@ -45,7 +45,7 @@ class SpringOfTenNodesTest {
                         way.change().toString()));
     }
 
-    private static double line(SpringStudy.Effect effect) {
+    private static double line(SpringStudy.ChangeEffect effect) {
         return effect.idle().figures().orElseThrow().line();
     }
 }

@@ -20,10 +20,10 @@ import java.util.Optional;
  * @param now     its headroom [-]
  * @param effects most first
  */
-record MeasureFirst(Judgement.Key limit, double now, List<Effect> effects) {
+record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
 
     /** A size and by how much the headroom changes with a tenth more of it [-]. */
-    record Effect(String path, double change) {}
+    record SizeEffect(String path, double change) {}
 
     private static final double MORE = 0.1;
 
@@ -42,14 +42,15 @@ record MeasureFirst(Judgement.Key limit, double now, List<Effect> effects) {
         }
         Judgement.Key key = least.get().getKey();
         double now = least.get().getValue().headroom();
-        List<Effect> effects = new ArrayList<>();
+        List<SizeEffect> effects = new ArrayList<>();
         Draft.map(root.get("parts")).orElseThrow().forEach((name, part) -> {
             Map<String, Object> keys = Draft.map(part).orElseThrow();
             for (String one : List.copyOf(keys.keySet())) {
-                vary(root, keys, one, key, now).ifPresent(change -> effects.add(new Effect(name + "." + one, change)));
+                vary(root, keys, one, key, now)
+                        .ifPresent(change -> effects.add(new SizeEffect(name + "." + one, change)));
             }
         });
-        effects.sort(Comparator.comparingDouble((Effect effect) -> Math.abs(effect.change()))
+        effects.sort(Comparator.comparingDouble((SizeEffect effect) -> Math.abs(effect.change()))
                 .reversed());
         return Optional.of(new MeasureFirst(key, now, effects));
     }

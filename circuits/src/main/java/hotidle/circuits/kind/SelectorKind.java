@@ -90,12 +90,12 @@ final class SelectorKind {
 
     private static Kind.MadePart make(Attributes given) {
         List<String> ports = List.copyOf(given.nodes("ports").keySet());
-        List<Selector.Link> links = new ArrayList<>();
+        List<Selector.Connection> links = new ArrayList<>();
         given.groups("passages").forEach((name, passage) -> {
             int from = ports.indexOf(passage.word("from"));
             int to = ports.indexOf(passage.word("to"));
             Set<String> ranges = Set.copyOf(passage.words("ranges"));
-            links.add(new Selector.Link(name, from, to, passage.number("diameter"), ranges));
+            links.add(new Selector.Connection(name, from, to, passage.number("diameter"), ranges));
         });
         return new Kind.MadePart(
                 new Selector(ports, links), List.copyOf(given.nodes("ports").values()), List.of());

@@ -36,7 +36,7 @@ public final class MaterialSection {
     /** The materials of a file; a faulty one counts as a common one, so that its users are checked all the same. */
     public static Materials of(Attributes file, ReadingLog used) {
         Map<String, Double> expansions = new LinkedHashMap<>();
-        for (Materials.Known known : Materials.KNOWN) {
+        for (Materials.KnownMaterial known : Materials.KNOWN) {
             expansions.put(known.name(), known.expansion());
             if (!file.groups("materials").containsKey(known.name())) {
                 used.note("materials." + known.name() + ".expansion", known.fallback());

@@ -74,7 +74,7 @@ final class RangeOfTrain {
     }
 
     private static String mend(NotDriven not) {
-        return not.why() == Drive.Why.OUTPUT_FREE
+        return not.why() == Drive.DriveFault.OUTPUT_FREE
                 ? "apply one more clutch or brake, or say drives: no"
                 : "check which clutches the range applies and what they join";
     }

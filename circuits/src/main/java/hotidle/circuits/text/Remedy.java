@@ -10,19 +10,19 @@ import java.util.stream.Stream;
  *
  * @param pieces one after the other; none where nothing can be advised
  */
-public record Remedy(List<Piece> pieces) {
+public record Remedy(List<Fragment> pieces) {
 
     /** A piece of a remedy. */
-    public sealed interface Piece {}
+    public sealed interface Fragment {}
 
     /** Words that are the same everywhere. */
-    record Prose(String words) implements Piece {}
+    record Prose(String words) implements Fragment {}
 
     /** A quantity to write in place of the faulty one; its unit is empty for a bare number. */
-    record Correction(String number, String unit) implements Piece {}
+    record Correction(String number, String unit) implements Fragment {}
 
     /** A key, or a path of keys with points between, and its value; a file has the last of the path alone in a line. */
-    record Assignment(String path, String value) implements Piece {
+    record Assignment(String path, String value) implements Fragment {
         private String inFile() {
             return path.substring(path.lastIndexOf('.') + 1) + ": " + value;
         }
@@ -64,7 +64,7 @@ public record Remedy(List<Piece> pieces) {
         return with(new Assignment(path, value));
     }
 
-    private Remedy with(Piece piece) {
+    private Remedy with(Fragment piece) {
         return new Remedy(Stream.concat(pieces.stream(), Stream.of(piece)).toList());
     }
 

@@ -23,17 +23,17 @@ record CompareRecord(
             String build,
             Map<String, OptionalDouble> onsetRpm,
             Map<String, OptionalDouble> secondaryUnloadsFromRpm,
-            Map<String, LeastFilm> leastFilm,
+            Map<String, LeastFilmRecord> leastFilm,
             List<StateRecord> states) {}
 
     /** The hub's least film over speed; speed and film are left out where there is none. */
-    record LeastFilm(
+    record LeastFilmRecord(
             boolean metalContact,
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> engineSpeedRpm,
             @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<Double> leastFilmM) {
 
-        static LeastFilm of(Comparison.BuildAtDuty cell) {
-            return new LeastFilm(
+        static LeastFilmRecord of(Comparison.BuildAtDuty cell) {
+            return new LeastFilmRecord(
                     !cell.sweep().contactSpeeds().isEmpty(),
                     cell.sweep()
                             .thinnestFilm()
@@ -52,7 +52,7 @@ record CompareRecord(
     private static BuildFigures build(Comparison comparison, Transmission unit) {
         Map<String, OptionalDouble> onsets = new LinkedHashMap<>();
         Map<String, OptionalDouble> unloading = new LinkedHashMap<>();
-        Map<String, LeastFilm> films = new LinkedHashMap<>();
+        Map<String, LeastFilmRecord> films = new LinkedHashMap<>();
         List<Comparison.BuildAtDuty> cells = comparison.duties().stream()
                 .map(duty -> comparison.cell(unit.build(), duty.name()))
                 .toList();
@@ -60,7 +60,7 @@ record CompareRecord(
             String duty = cell.duty().name();
             onsets.put(duty, Rpm.of(cell.sweep().onset()));
             unloading.put(duty, Rpm.of(cell.sweep().unloading()));
-            films.put(duty, LeastFilm.of(cell));
+            films.put(duty, LeastFilmRecord.of(cell));
         }
         return new BuildFigures(
                 unit.build(),

@@ -23,11 +23,7 @@ record CompareRow(String label, Function<Comparison.BuildAtDuty, String> text) {
     /** A figure. */
     static CompareRow figure(
             Quantity.UnitSystem units, String label, Quantity quantity, ToDoubleFunction<Figures> figure) {
-        return new CompareRow(
-                headed(units, label, quantity),
-                cell -> cell.figures()
-                        .map(figures -> quantity.number(units, figure.applyAsDouble(figures)))
-                        .orElse(UnsolvedPhrase.CELL));
+        return known(units, label, quantity, figures -> OptionalDouble.of(figure.applyAsDouble(figures)));
     }
 
     /** A figure that a unit may not have. */

@@ -105,7 +105,7 @@ record SchemeParts(Quantity.UnitSystem units, DrawnState shown, Set<String> rese
                         .toList()));
     }
 
-    private static Envelope.Link link(PartFigure.FigureWay way) {
-        return new Envelope.Link(way.from(), way.to());
+    private static Envelope.Arrow link(PartFigure.FigureWay way) {
+        return new Envelope.Arrow(way.from(), way.to());
     }
 }

@@ -16,9 +16,9 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Where heat comes from and goes, as JSON. */
-record HeatRecord(String circuit, List<BuildRecord> builds) {
+record HeatRecord(String circuit, List<HeatBuildRecord> builds) {
 
-    record BuildRecord(String build, List<DutyRecord> duties) {}
+    record HeatBuildRecord(String build, List<HeatDutyRecord> duties) {}
 
     /**
      * A driving condition; what stands in it is at its temperatures.
@@ -30,7 +30,7 @@ record HeatRecord(String circuit, List<BuildRecord> builds) {
      * @param nodesC          of the oil at each node
      * @param againstTheFirst what its heat costs against the first build
      */
-    record DutyRecord(
+    record HeatDutyRecord(
             String duty,
             String verdict,
             Optional<Double> seconds,
@@ -51,7 +51,7 @@ record HeatRecord(String circuit, List<BuildRecord> builds) {
         return new HeatRecord(
                 circuit,
                 study.builds().stream()
-                        .map(build -> new BuildRecord(
+                        .map(build -> new HeatBuildRecord(
                                 build.unit().build(),
                                 build.duties().stream()
                                         .map(duty -> duty(build, duty))
@@ -59,10 +59,10 @@ record HeatRecord(String circuit, List<BuildRecord> builds) {
                         .toList());
     }
 
-    private static DutyRecord duty(HeatStudy.BuildHeat build, HeatStudy.DutyHeat duty) {
+    private static HeatDutyRecord duty(HeatStudy.BuildHeat build, HeatStudy.DutyHeat duty) {
         Warmed warmed = duty.warmed();
         Optional<WarmState> state = warmed.settled();
-        return new DutyRecord(
+        return new HeatDutyRecord(
                 warmed.duty().name(),
                 word(warmed.verdict()),
                 warmed.seconds(),

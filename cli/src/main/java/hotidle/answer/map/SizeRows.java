@@ -42,7 +42,7 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
         List<MapFindings.SizeRow> rows = map.findings().rows();
         for (int index : shown()) {
             MapFindings.SizeRow row = rows.get(index);
-            List<MapFindings.Range> ranges = row.ranges();
+            List<MapFindings.PressureSpan> ranges = row.ranges();
             String most = row.best().map(grid::headroom).orElse("?");
             String size = quantity.number(units, row.value());
             if (ranges.isEmpty()) {
@@ -92,7 +92,7 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
         return farthest;
     }
 
-    private String pressures(List<MapFindings.Range> ranges) {
+    private String pressures(List<MapFindings.PressureSpan> ranges) {
         return ranges.stream()
                         .limit(RANGES)
                         .map(range -> MapPhrase.range(

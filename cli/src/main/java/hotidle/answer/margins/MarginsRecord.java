@@ -24,12 +24,12 @@ record MarginsRecord(
         String circuit,
         @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<NotJudgedRecord> notJudged,
         @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NoTemperature> noTemperature,
-        List<Build> builds) {
+        List<JudgedBuildRecord> builds) {
 
     /** Why something is not judged. */
     record NotJudgedRecord(String regulation) {}
 
-    record Build(String build, String summary, List<LimitRecord> notKnown, List<JudgedState> states) {}
+    record JudgedBuildRecord(String build, String summary, List<LimitRecord> notKnown, List<JudgedState> states) {}
 
     /** A state with its margins. */
     record JudgedState(
@@ -60,9 +60,9 @@ record MarginsRecord(
                 answer.builds().stream().map(build -> build(sentences, build)).toList());
     }
 
-    private static Build build(MarginSentences sentences, JudgedBuild judged) {
+    private static JudgedBuildRecord build(MarginSentences sentences, JudgedBuild judged) {
         String name = judged.unit().build();
-        return new Build(
+        return new JudgedBuildRecord(
                 name,
                 sentences.verdict(name, judged.verdict()),
                 LimitRecord.of(judged.verdict().undecided()),

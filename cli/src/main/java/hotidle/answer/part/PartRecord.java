@@ -27,7 +27,7 @@ record PartRecord(
         boolean solved,
 
         @JsonInclude(JsonInclude.Include.NON_NULL) @JsonUnwrapped
-        Solved state,
+        SolvedPart state,
 
         @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<NotFound> unsolved,
         OilUsed oil,
@@ -66,7 +66,7 @@ record PartRecord(
         "regime_by_path",
         "pressures_pa"
     })
-    record Solved(
+    record SolvedPart(
             @JsonProperty("flow_m3_s") OptionalDouble flow,
             OptionalDouble reynolds,
             Optional<String> regime,
@@ -79,9 +79,9 @@ record PartRecord(
             Map<String, Double> pressuresPa,
             @JsonAnyGetter Map<String, Double> numbers) {
 
-        static Solved of(PartState part, PartFlow flow, Solution state) {
+        static SolvedPart of(PartState part, PartFlow flow, Solution state) {
             Optional<PartFlow.PathFlow> swiftest = flow.swiftest();
-            return new Solved(
+            return new SolvedPart(
                     flow.net(),
                     swiftest.map(PartFlow.PathFlow::reynolds).orElse(OptionalDouble.empty()),
                     swiftest.flatMap(PartFlow.PathFlow::regime).map(RegimePhrase::of),
@@ -107,7 +107,7 @@ record PartRecord(
                 part.outcome().state().isPresent(),
                 part.outcome()
                         .state()
-                        .map(state -> Solved.of(part, part.flow().orElseThrow(), state))
+                        .map(state -> SolvedPart.of(part, part.flow().orElseThrow(), state))
                         .orElse(null),
                 part.outcome().unsolved().map(why -> new NotFound(why.residual(), why.culprit(), why.tried())),
                 new OilUsed(

@@ -8,8 +8,8 @@ import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.SpringPhrase;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
-import hotidle.study.SpringStudy.AtDuty;
-import hotidle.study.SpringStudy.Effect;
+import hotidle.study.SpringStudy.ChangeEffect;
+import hotidle.study.SpringStudy.DutyEffect;
 import hotidle.transmission.Command;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
@@ -60,7 +60,7 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
         if (!relief.isEmpty()) {
             said.add(SpringPhrase.relief(relief));
         }
-        List<String> end = where(made, AtDuty::atStop);
+        List<String> end = where(made, DutyEffect::atStop);
         if (!end.isEmpty()) {
             said.add(SpringPhrase.atEnd(end));
         }
@@ -83,7 +83,7 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
         return SpringPhrase.column(way.change().lever(), way.change().signal());
     }
 
-    private static List<String> where(List<SpringStudy.Way> made, Predicate<AtDuty> so) {
+    private static List<String> where(List<SpringStudy.Way> made, Predicate<DutyEffect> so) {
         List<String> found = new ArrayList<>();
         for (SpringStudy.Way way : made) {
             List<String> duties = way.effect().orElseThrow().duties().stream()
@@ -97,7 +97,7 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
         return found;
     }
 
-    private static boolean idleLow(Effect effect) {
+    private static boolean idleLow(ChangeEffect effect) {
         return effect.idle()
                 .figures()
                 .map(f -> f.set().isPresent() && f.line() < f.set().getAsDouble() - Command.AGREE)
@@ -115,8 +115,8 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
         return table;
     }
 
-    private void add(TextTable table, String change, Effect effect) {
-        for (AtDuty at : effect.duties()) {
+    private void add(TextTable table, String change, ChangeEffect effect) {
+        for (DutyEffect at : effect.duties()) {
             table.add(List.of(
                     change,
                     at.duty().name(),

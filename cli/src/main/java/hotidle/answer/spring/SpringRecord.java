@@ -3,7 +3,7 @@ package hotidle.answer.spring;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
-import hotidle.study.SpringStudy.Effect;
+import hotidle.study.SpringStudy.ChangeEffect;
 import hotidle.transmission.SpringChange;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.List;
@@ -92,7 +92,7 @@ record SpringRecord(
         return area.stream().map(one -> SpringRows.shown(Lever.BOOST, one)).findFirst();
     }
 
-    private static EffectRecord effect(Effect effect) {
+    private static EffectRecord effect(ChangeEffect effect) {
         return new EffectRecord(
                 effect.noTorque(),
                 effect.reverse(),

@@ -5,8 +5,8 @@ import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.phrase.SpringPhrase;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
-import hotidle.study.SpringStudy.AtDuty;
-import hotidle.study.SpringStudy.Effect;
+import hotidle.study.SpringStudy.ChangeEffect;
+import hotidle.study.SpringStudy.DutyEffect;
 import hotidle.transmission.Command;
 import hotidle.transmission.SpringChange;
 import hotidle.transmission.SpringChange.Lever;
@@ -66,8 +66,8 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     }
 
     /** What the unit does as it is, then with each change that can be made. */
-    private List<Effect> effects() {
-        List<Effect> all = new ArrayList<>(List.of(study.asIs()));
+    private List<ChangeEffect> effects() {
+        List<ChangeEffect> all = new ArrayList<>(List.of(study.asIs()));
         made().forEach(way -> all.add(way.effect().orElseThrow()));
         return all;
     }
@@ -110,13 +110,13 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         return psi(figures.line()) + (low ? SpringPhrase.LOW : "");
     }
 
-    private List<String> row(String name, Function<Effect, String> cell) {
+    private List<String> row(String name, Function<ChangeEffect, String> cell) {
         List<String> row = new ArrayList<>(List.of(name));
         effects().forEach(effect -> row.add(cell.apply(effect)));
         return row;
     }
 
-    private static String figures(AtDuty at, Function<Figures, String> cell) {
+    private static String figures(DutyEffect at, Function<Figures, String> cell) {
         return at.figures().map(cell).orElse("unsolved");
     }
 

@@ -160,8 +160,8 @@ class MarginsAnswerTest {
 
     @Test
     void aCircuitThatCommandsNothingSaysWhatToWriteOnTheScreenAndInTheRecord() {
-        NotCommanded why =
-                new NotCommanded(true, Optional.of(new NotCommanded.Regulator("main", "pressure-valve", "exhaust")));
+        NotCommanded why = new NotCommanded(
+                true, Optional.of(new NotCommanded.UncommandedRegulator("main", "pressure-valve", "exhaust")));
         MarginsAnswer answer =
                 new MarginsAnswer(UnitSystem.SI, "rig", "", worn, Optional.of(why), SameSpeedFilms.of(worn));
         String written = "command: {line: main, regulator: pressure-valve, edge: exhaust}";

@@ -10,7 +10,7 @@ import java.util.Set;
 /** Counts where upright and level lines of different nets cross; where lines of one net lie on each other a crossing counts once. */
 final class Crossings {
 
-    private record Piece(String net, Line2D line) {
+    private record Stretch(String net, Line2D line) {
         boolean level() {
             return Math.abs(line.getY1() - line.getY2()) < 1e-6;
         }
@@ -21,17 +21,17 @@ final class Crossings {
     private Crossings() {}
 
     static long of(List<Sheet.Wire> wires) {
-        List<Piece> pieces = new ArrayList<>();
+        List<Stretch> pieces = new ArrayList<>();
         for (Sheet.Wire wire : wires) {
             for (int i = 1; i < wire.corners().size(); i++) {
                 Point2D a = wire.corners().get(i - 1);
                 Point2D b = wire.corners().get(i);
-                pieces.add(new Piece(wire.pin().net(), new Line2D.Double(a, b)));
+                pieces.add(new Stretch(wire.pin().net(), new Line2D.Double(a, b)));
             }
         }
         Set<Crossing> found = new HashSet<>();
-        for (Piece one : pieces) {
-            for (Piece other : pieces) {
+        for (Stretch one : pieces) {
+            for (Stretch other : pieces) {
                 if (one.level()
                         && !other.level()
                         && !one.net().equals(other.net())

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param links open ways in it
  */
-public record Envelope(List<Link> links) {
+public record Envelope(List<Arrow> links) {
 
     /**
      * An open way.
@@ -15,7 +15,7 @@ public record Envelope(List<Link> links) {
      * @param from net that it leaves
      * @param to   net that it goes to
      */
-    public record Link(String from, String to) {}
+    public record Arrow(String from, String to) {}
 
     public Envelope {
         links = List.copyOf(links);

@@ -45,7 +45,7 @@ final class ValvePaint {
         }
         Envelope envelope = part.envelopes().get(index);
         double shift = at.getX() - size.home(body).getX();
-        for (Envelope.Link link : envelope.links()) {
+        for (Envelope.Arrow link : envelope.links()) {
             link(place(link.from()), place(link.to()), shift);
         }
         for (Pin pin : part.pins()) {

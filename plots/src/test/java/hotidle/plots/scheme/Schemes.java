@@ -1,6 +1,6 @@
 package hotidle.plots.scheme;
 
-import hotidle.plots.scheme.Envelope.Link;
+import hotidle.plots.scheme.Envelope.Arrow;
 import hotidle.plots.scheme.Pin.Role;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,8 +47,8 @@ final class Schemes {
         boolean valve = Stream.of(Symbol.SPOOL_VALVE, Symbol.SOLENOID_VALVE, Symbol.SIGNAL_VALVE)
                 .anyMatch(symbol::equals);
         List<Envelope> envelopes = valve
-                ? List.of(new Envelope(List.of(new Link(from, to))), new Envelope(List.of()))
-                : symbol == Symbol.SELECTOR ? List.of(new Envelope(List.of(new Link(from, to)))) : List.of();
+                ? List.of(new Envelope(List.of(new Arrow(from, to))), new Envelope(List.of()))
+                : symbol == Symbol.SELECTOR ? List.of(new Envelope(List.of(new Arrow(from, to)))) : List.of();
         List<Pin> pins = new ArrayList<>();
         pins.add(new Pin(from, Role.IN, known ? 0.5 : Double.NaN));
         pins.add(new Pin(to, Role.OUT, known ? 0.5 : Double.NaN));
