@@ -38,6 +38,21 @@ class SyntaxTest {
                         "this line has no colon",
                         "write 'this line is much longer than forty char...:'"),
                 Arguments.of(
+                        "a key of forty characters is shown wholly|speed: 3",
+                        "1:1",
+                        "this line has no colon",
+                        "write 'a key of forty characters is shown whole...:'"),
+                Arguments.of(
+                        "a key of forty characters is shown whole|speed: 3",
+                        "1:1",
+                        "this line has no colon",
+                        "write 'a key of forty characters is shown whole:'"),
+                Arguments.of(
+                        "a: !t [1]",
+                        "1:4",
+                        "a tag (!...) stands here",
+                        "leave it out; put text that begins with ! in quotes"),
+                Arguments.of(
                         "a: {b: 1 c: 2}",
                         "1:11",
                         "a comma is missing before this",
@@ -119,6 +134,17 @@ class SyntaxTest {
         assertEquals(place, problem.position().line() + ":" + problem.position().column());
         assertEquals(message, problem.message());
         assertEquals(mend, problem.mend());
+    }
+
+    /** Which bracket was opened is what the reader looks for. */
+    @Test
+    void aMissingCommaIsToldOfTheBracketThatWasOpened() {
+        assertEquals(
+                "between { } commas part one thing from the next",
+                read("a: {b: 1 c: 2}\n").inOrder().get(0).why());
+        assertEquals(
+                "between [ ] commas part one thing from the next",
+                read("a: ['b' 'c']\n").inOrder().get(0).why());
     }
 
     private static Problems read(String text) {

@@ -78,6 +78,21 @@ class ValueTest {
         assertEquals("14,03 mm", ((Value.Text) at(group, "bore")).text());
         assertEquals(new Place(2, 15, 8), at(group, "bore").place());
         assertEquals(List.of("bore", "valve"), group.keys());
+        Value.Entries apart = (Value.Entries) at(tree("g: {a: 3,4: x}"), "g");
+        assertEquals(List.of("a", "4"), apart.keys(), "what has a value of its own is a key");
+    }
+
+    @Test
+    void aMappingOfTooManyKeysIsToldAsAListIs() {
+        StringBuilder text = new StringBuilder("g: {");
+        for (int i = 0; i < Yaml.MOST; i++) {
+            text.append("k").append(i).append(": 1, ");
+        }
+        tree(text + "}");
+        Problems problems = new Problems("a.yaml", "");
+        Yaml.read(text + "more: 1}", problems);
+        assertEquals(
+                "more than 2000 entries stand here", problems.inOrder().get(0).message());
     }
 
     @Test
@@ -132,6 +147,9 @@ class ValueTest {
         Value.Entry measured = new Value.Entry(
                 "b", Place.START, new Value.Chosen(at(tree, "b"), new Value.Text("3.1 mm", Place.START)));
         assertEquals(List.of("a.deep", "c", "d"), AssumedMark.paths(tree.with(measured)), "measured since");
+        Value.Entry guessed = new Value.Entry(
+                "e", Place.START, new Value.Chosen(at(tree, "e"), new Value.Text("~7", Place.START)));
+        assertEquals(List.of("b", "a.deep", "c", "d", "e"), AssumedMark.paths(tree.with(guessed)), "a guess since");
     }
 
     @Test
