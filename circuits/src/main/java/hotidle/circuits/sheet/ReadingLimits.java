@@ -3,11 +3,12 @@ package hotidle.circuits.sheet;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
+import hotidle.transmission.SetPressure;
 
 /** Between which values a reading, or what was set for it, can lie at all. */
 enum ReadingLimits {
     /** From absolute vacuum to what bursts every hose. */
-    PRESSURE("a pressure", -101_325, 5000 * 6894.757293168361, "-14.7 and 5000 psi"),
+    PRESSURE("a pressure", -101_325, 5000 * SetPressure.PSI, "-14.7 and 5000 psi"),
     FLOW("a flow", 0, 1e-2, "0 and 600 L/min"),
     SPEED("an engine speed", 100 / 60.0, 8000 / 60.0, "100 and 8000 rpm"),
     TEMPERATURE("an oil temperature", 213.15, 523.15, "-60 and 250 degC"),

@@ -41,7 +41,7 @@ class SyntaxTest {
                         "a key of forty characters is shown wholly|speed: 3",
                         "1:1",
                         "this line has no colon",
-                        "write 'a key of forty characters is shown whole...:'"),
+                        "write 'a key of forty characters is shown wholl...:'"),
                 Arguments.of(
                         "a key of forty characters is shown whole|speed: 3",
                         "1:1",
