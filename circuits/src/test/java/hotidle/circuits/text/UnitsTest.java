@@ -186,13 +186,14 @@ class UnitsTest {
     @Test
     void theTradesSpellingsStandBesideTheUnits() {
         assertTrue(Units.spellings(Dimension.PRESSURE).containsAll(List.of("psi", "PSI", "kg/cm2")));
-        assertEquals(Units.of(Dimension.MASS).size() + 1, Units.spellings(Dimension.MASS).size());
+        assertEquals(
+                Units.of(Dimension.MASS).size() + 1,
+                Units.spellings(Dimension.MASS).size());
     }
 
     @Test
     void aRatioIsABareNumberOrAPercentage() {
-        assertEquals(
-                "a ratio is a number", Units.read("half", Dimension.RATIO).why());
+        assertEquals("a ratio is a number", Units.read("half", Dimension.RATIO).why());
         assertEquals(
                 "a ratio is a bare number or a percentage",
                 Units.read("3 psi", Dimension.RATIO).why());

@@ -147,8 +147,8 @@ class ValueTest {
         Value.Entry measured = new Value.Entry(
                 "b", Place.START, new Value.Chosen(at(tree, "b"), new Value.Text("3.1 mm", Place.START)));
         assertEquals(List.of("a.deep", "c", "d"), AssumedMark.paths(tree.with(measured)), "measured since");
-        Value.Entry guessed = new Value.Entry(
-                "e", Place.START, new Value.Chosen(at(tree, "e"), new Value.Text("~7", Place.START)));
+        Value.Entry guessed =
+                new Value.Entry("e", Place.START, new Value.Chosen(at(tree, "e"), new Value.Text("~7", Place.START)));
         assertEquals(List.of("b", "a.deep", "c", "d", "e"), AssumedMark.paths(tree.with(guessed)), "a guess since");
     }
 
