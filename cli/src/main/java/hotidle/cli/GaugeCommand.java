@@ -35,7 +35,10 @@ final class GaugeCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", description = "the build as it was measured. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "the build as it was measured. Default: the circuit's first")
     String build;
 
     @Option(

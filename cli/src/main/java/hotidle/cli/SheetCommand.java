@@ -46,7 +46,10 @@ final class SheetCommand implements Callable<Integer> {
                             + " between, before the gauge's own error")
     boolean expected;
 
-    @Option(names = "--build", description = "the build of which readings are taken. Default: the circuit's first")
+    @Option(
+            names = "--build",
+            paramLabel = "BUILD",
+            description = "the build of which readings are taken. Default: the circuit's first")
     String build;
 
     @Option(

@@ -51,7 +51,8 @@ final class LineTerms {
                     "line pressure far above what is set: the regulator cannot let enough oil by",
                     "compare, sweep",
                     TermPhrase.NONE,
-                    "high"),
+                    "high",
+                    "far above its set pressure"),
             TermPhrase.term(
                     "ok", "this figure is as it should be, as far as it is asked here", "compare", TermPhrase.NONE),
             TermPhrase.term(
@@ -79,6 +80,11 @@ final class LineTerms {
                     "off its seat but low",
                     "the regulator lets oil by although the line is below what is set",
                     "sweep",
+                    TermPhrase.NONE),
+            TermPhrase.term(
+                    "stuck",
+                    "the regulator does not move: the line stands where its openings leave it",
+                    "sweep, compare --full",
                     TermPhrase.NONE),
             TermPhrase.term(
                     "relief open",

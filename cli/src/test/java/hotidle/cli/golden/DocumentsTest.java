@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine.Command;
@@ -21,8 +23,11 @@ import picocli.CommandLine.Command;
  */
 class DocumentsTest {
 
+    private static final Path COMMANDS = Path.of("README.md");
     private static final List<Path> DOCUMENTS =
-            List.of(Path.of("README.md"), Path.of("../README.md"), Path.of("../circuits/README.md"));
+            List.of(COMMANDS, Path.of("../README.md"), Path.of("../circuits/README.md"));
+
+    private static final Set<String> NO_FIRST_SCREEN = Set.of("--full", "--help", "--format");
 
     private static final String ERROR = "--- standard error\n";
     private static final String FENCE = "```";
@@ -76,26 +81,45 @@ class DocumentsTest {
     @Test
     void everyScreenOfADocumentIsTheOneThatIsRecorded() throws IOException {
         Map<String, String> recorded = recorded();
+        if (GoldenFiles.rewriting()) {
+            Files.writeString(
+                    COMMANDS,
+                    Files.readString(COMMANDS) + String.join("", missing().values()));
+        }
         for (Path document : DOCUMENTS) {
             String now = asRecorded(document, recorded);
             if (GoldenFiles.rewriting()) {
                 Files.writeString(document, now);
             }
-            assertEquals(now, Files.readString(document), document + ": record it anew, -Dhotidle.rewrite=true");
+            assertEquals(now, Files.readString(document), document + ": record it anew, " + GoldenFiles.FLAG);
         }
     }
 
+    /** Sections of the commands that have none, for the flag that records; to be put in their place, with better words, by hand. */
+    private static Map<String, String> missing() throws IOException {
+        List<String> lines = Files.readString(COMMANDS).lines().toList();
+        Map<String, String> missing = new TreeMap<>();
+        for (Class<?> command : HotIdle.class.getAnnotation(Command.class).subcommands()) {
+            Command declared = command.getAnnotation(Command.class);
+            Optional<Case> screen = Case.of("cases.txt").stream()
+                    .filter(one -> one.words().get(0).equals(declared.name()))
+                    .filter(one -> one.words().stream().noneMatch(NO_FIRST_SCREEN::contains))
+                    .findFirst();
+            boolean shown = lines.contains("## " + declared.name())
+                    && lines.stream().anyMatch(line -> (line + " ").startsWith(PROMPT + declared.name() + " "));
+            if (screen.isPresent() && !shown) {
+                missing.put(
+                        declared.name(),
+                        "\n## " + declared.name() + "\n\n" + String.join(" ", declared.description()) + "\n\n" + FENCE
+                                + "\n" + PROMPT + plain(screen.get().command()) + "\n" + FENCE + "\n");
+            }
+        }
+        return missing;
+    }
+
     @Test
-    void everyCommandHasItsFirstScreen() throws IOException {
-        List<String> lines = Files.readString(Path.of("README.md")).lines().toList();
-        Arrays.stream(HotIdle.class.getAnnotation(Command.class).subcommands())
-                .map(command -> command.getAnnotation(Command.class).name())
-                .forEach(name -> assertTrue(
-                        lines.contains("## " + name)
-                                && lines.stream()
-                                        .anyMatch(line ->
-                                                line.startsWith(PROMPT + name + " ") || line.equals(PROMPT + name)),
-                        name));
+    void everyCommandOfWhichAScreenIsRecordedShowsIt() throws IOException {
+        assertEquals(Set.of(), missing().keySet(), "no section in cli/README.md; record it anew, " + GoldenFiles.FLAG);
     }
 
     /** A command that a document names without its output must at least be one that is understood. */
