@@ -10,6 +10,12 @@ final class FileReason {
 
     private FileReason() {}
 
+    /** A name that no file can have here, with what to do about it. */
+    static String noName(String name) {
+        return "hotidle: the name of a file has letters that your locale cannot write: " + name
+                + "\nmend: run with a UTF-8 locale, LC_ALL=C.UTF-8 before the command, or name the file in plain letters";
+    }
+
     /** The reason; that of the system where it is none of the usual ones. */
     static String of(IOException wrong) {
         if (wrong instanceof AccessDeniedException) {

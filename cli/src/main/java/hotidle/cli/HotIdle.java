@@ -127,9 +127,7 @@ public final class HotIdle implements Runnable {
             return STOPPED;
         }
         if (fault instanceof InvalidPathException path) {
-            err.println("hotidle: the name of a file has letters that your locale cannot write: " + path.getInput());
-            err.println(
-                    "mend: run with a UTF-8 locale, LC_ALL=C.UTF-8 before the command, or name the file in plain letters");
+            err.println(FileReason.noName(path.getInput()));
             return WRONG_INPUT;
         }
         if (fault instanceof NotCommandedException) {

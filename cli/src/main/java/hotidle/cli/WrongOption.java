@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import hotidle.circuits.text.Nearest;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,6 +32,9 @@ final class WrongOption {
                 && wrong.getValue() != null
                 && wrong.getArgSpec().typeInfo().isEnum()) {
             return noWord(wrong.getArgSpec(), wrong.getValue());
+        }
+        if (wrong.getArgSpec() != null && wrong.getArgSpec().type() == Path.class && wrong.getValue() != null) {
+            return FileReason.noName(wrong.getValue());
         }
         return "hotidle: " + wrong.getMessage() + "\nmend: '" + name + " --help' says what is allowed";
     }

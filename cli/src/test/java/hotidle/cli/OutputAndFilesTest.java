@@ -59,6 +59,11 @@ class OutputAndFilesTest {
         Run run = Run.of("check", "a\0b.yaml");
         assertEquals(HotIdle.WRONG_INPUT, run.code());
         assertTrue(run.err().contains("UTF-8 locale"), run.err());
+        for (String option : new String[] {"--sheet", "--plot"}) {
+            Run wrong = Run.of("sweep", "vane-six", option, "a\0b.csv");
+            assertEquals(HotIdle.WRONG_INPUT, wrong.code());
+            assertTrue(wrong.err().contains("UTF-8 locale") && !wrong.err().contains("Exception"), wrong.err());
+        }
     }
 
     @Test
