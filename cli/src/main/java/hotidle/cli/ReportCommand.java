@@ -31,6 +31,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Option(
             names = "--build",
+            paramLabel = "BUILD",
             description =
                     "a build; give it again for each. Oil, jobs and drawing are those of the first named. Default: the circuit's first")
     List<String> builds = List.of();
@@ -53,6 +54,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Option(
             names = "--seed",
+            paramLabel = "NUMBER",
             defaultValue = "1",
             description = "order of the builds of a handout: another number, another order. Default: ${DEFAULT-VALUE}")
     long seed;

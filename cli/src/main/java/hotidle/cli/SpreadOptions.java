@@ -22,7 +22,7 @@ final class SpreadOptions {
     private static final int MOST_PARTS = 10_000;
     private static final Pattern PART = Pattern.compile("(\\d{1,6})/(\\d{1,6})");
 
-    @Option(names = "--build", description = "a build. Default: the circuit's first")
+    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
     String build;
 
     @Option(
@@ -33,25 +33,38 @@ final class SpreadOptions {
                             + " one")
     List<String> duties = List.of();
 
-    @Option(names = "--samples", defaultValue = "2000", description = "units drawn. Default: ${DEFAULT-VALUE}")
+    @Option(
+            names = "--samples",
+            paramLabel = "COUNT",
+            defaultValue = "2000",
+            description = "units drawn. Default: ${DEFAULT-VALUE}")
     int samples;
 
     @Option(
             names = "--pairs",
+            paramLabel = "COUNT",
             defaultValue = "50",
             description =
                     "pairs of units that tell what drives the limits; each takes a unit for every size drawn, and two. Default:"
                             + " ${DEFAULT-VALUE}")
     int pairs;
 
-    @Option(names = "--seed", defaultValue = "1", description = "seed of the draws. Default: ${DEFAULT-VALUE}")
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "1",
+            description = "seed of the draws. Default: ${DEFAULT-VALUE}")
     long seed;
 
-    @Option(names = "--threads", description = "threads; the answer is the same on any number. Default: all there are")
+    @Option(
+            names = "--threads",
+            paramLabel = "COUNT",
+            description = "threads; the answer is the same on any number. Default: all there are")
     Integer threads;
 
     @Option(
             names = "--unmeasured",
+            paramLabel = "WORD",
             description =
                     "how a fit is taken of which the build says nothing: sound or worn. Default: worn where any fit of the build is")
     Unmeasured.Taken unmeasured;

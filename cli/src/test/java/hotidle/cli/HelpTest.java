@@ -18,7 +18,7 @@ class HelpTest {
 
     /** A word in capitals, with what parts its pieces: FILE, FILE.csv, KEY=FROM..TO, PART.key=LOW..HIGHunit, KIND[@PART]; or the one word
      * that it may be. */
-    private static final String WORD = "[A-Z]+(\\[?[=.:@]+[A-Za-z]+]?)*|balance";
+    private static final String WORD = "[A-Z]+(\\[?[=.:@/]+[A-Za-z]+]?)*|balance";
 
     private static Map<String, CommandSpec> commands() {
         Map<String, CommandSpec> specs = new TreeMap<>();

@@ -36,14 +36,16 @@ record LeaksScreen(
     /** Rows of a short table, at most (chosen). */
     private static final int MOST_ROWS = 10;
 
+    /** Where fewer could be named, all else stands in two rows (chosen). */
+    private static final int LEAST_NAMED = 4;
+
     /** Lines of the screen that a short table has beside its rows: a blank one before, its head and rule. */
     private static final int HEAD = 3;
 
     String text() {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(unit.circuit(), line), "", "  "));
         sentences.first().forEach(said -> text.append(Wrap.lines(said, "", "  ")));
-        String end =
-                "\n" + NoStallPhrase.of(found.lowAtIdle() ? List.of(unit.build()) : List.of()) + Caution.LINE + "\n";
+        String end = NoStallPhrase.of(found.lowAtIdle() ? List.of(unit.build()) : List.of()) + Caution.LINE + "\n";
         long left = Wrap.LINES - lines(text.toString()) - lines(end);
         return text + "\n" + tables((int) Math.max(1, Math.min(MOST_ROWS, left - HEAD)), left) + end;
     }
@@ -79,9 +81,18 @@ record LeaksScreen(
                 .filter(fate -> fate != OilBudget.Fate.SLIP && fate != OilBudget.Fate.LEAK && budget.flow(fate) != 0)
                 .toList();
         int back = lost.stream().anyMatch(path -> path.flow() < 0) ? 1 : 0;
-        int named = Math.min(lost.size(), Math.max(1, rows - others.size() - 1 - back));
+        boolean tight = rows - others.size() - 1 - back < LEAST_NAMED;
+        int named = Math.min(lost.size(), Math.max(1, tight ? rows - 2 : rows - others.size() - 1 - back));
         lost.subList(0, named).forEach(path -> row(table, path.key(), path.flow()));
         List<OilBudget.Path> less = lost.subList(named, lost.size());
+        if (tight) {
+            together(table, less, OilLostPhrase::net);
+            row(
+                    table,
+                    OilLostPhrase.NOT_LOST,
+                    others.stream().mapToDouble(budget::flow).sum());
+            return table;
+        }
         together(table, less.stream().filter(path -> path.flow() > 0).toList(), OilLostPhrase::less);
         together(table, less.stream().filter(path -> path.flow() < 0).toList(), OilLostPhrase::back);
         others.forEach(fate -> row(table, FatePhrase.brief(fate), budget.flow(fate)));

@@ -29,6 +29,14 @@ public final class OilLostPhrase {
         return paths == 1 ? "1 other that loses oil" : paths + " others that lose oil";
     }
 
+    /** The same where some of them bring oil back, which is taken off. */
+    public static String net(int paths) {
+        return paths == 1 ? "1 other" : paths + " others, net";
+    }
+
+    /** All that is not lost, together. */
+    public static final String NOT_LOST = "used or sent back";
+
     /** Fits past which oil comes back, together. */
     public static String back(int paths) {
         return paths + (paths == 1 ? " that brings oil back" : " that bring oil back");

@@ -76,7 +76,7 @@ class LeaksAnswerTest {
                 .lines()
                 .dropWhile(line -> !line.startsWith("loses most"))
                 .skip(2)
-                .takeWhile(line -> !line.isBlank())
+                .takeWhile(line -> line.contains(" %"))
                 .map(line -> line.replaceAll("^.{2,}?  +(-?[0-9.]+) .*", "$1"))
                 .map(Double::valueOf)
                 .toList();

@@ -2,6 +2,7 @@ package hotidle.cli.golden;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import hotidle.cli.HotIdle;
 import java.io.IOException;
@@ -119,6 +120,7 @@ class DocumentsTest {
 
     @Test
     void everyCommandOfWhichAScreenIsRecordedShowsIt() throws IOException {
+        assumeFalse(GoldenFiles.rewriting(), "the document is being written");
         assertEquals(Set.of(), missing().keySet(), "no section in cli/README.md; record it anew, " + GoldenFiles.FLAG);
     }
 
