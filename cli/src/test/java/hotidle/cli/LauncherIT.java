@@ -44,10 +44,15 @@ class LauncherIT {
             "tr");
 
     /** Makes the archive that it is asked for, and says how it was called. */
-    private static final String PRETENDED = "#!/bin/sh\n"
-            + "case $1 in -XX:DumpLoadedClassList=*) echo list > \"${1#*=}\"; exit 0 ;; -Xshare:dump)\n"
-            + "  echo archive >> \"$MADE\"; [ -z \"${NONE:-}\" ] || exit 1; echo x > \"${3#*=}\"; exit 0 ;; esac\n"
-            + "echo \"$@\"\n";
+    private static final String PRETENDED =
+            """
+            #!/bin/sh
+            case $1 in
+              -XX:DumpLoadedClassList=*) echo list > "${1#*=}"; exit 0 ;;
+              -Xshare:dump) echo archive >> "$MADE"; [ -z "${NONE:-}" ] || exit 1; echo x > "${3#*=}"; exit 0 ;;
+            esac
+            echo "$@"
+            """;
 
     @TempDir
     Path folder;

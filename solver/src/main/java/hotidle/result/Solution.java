@@ -56,6 +56,16 @@ public record Solution(
         public String key() {
             return name.isEmpty() ? part : part + "." + name;
         }
+
+        /** Whether that is its name, without making it. */
+        private boolean has(String key) {
+            return name.isEmpty()
+                    ? part.equals(key)
+                    : key.length() == part.length() + 1 + name.length()
+                            && key.startsWith(part)
+                            && key.charAt(part.length()) == '.'
+                            && key.endsWith(name);
+        }
     }
 
     /** Gauge pressure of a node [Pa]. */
@@ -108,7 +118,7 @@ public record Solution(
     /** Volume flow of a part's path [m³/s], 0 where the path is not there in this state. */
     public double flow(String key) {
         return streams.stream()
-                .filter(stream -> stream.key().equals(key))
+                .filter(stream -> stream.has(key))
                 .mapToDouble(PartStream::volume)
                 .sum();
     }
