@@ -4,7 +4,7 @@ rem is not built, or where sources are newer. The archive of loaded classes besi
 setlocal
 set "ROOT=%~dp0.."
 set "JAVA=java"
-if exist "%ROOT%\runtime\bin\java.exe" set "JAVA=%ROOT%\runtime\bin\java.exe" & goto jar
+if exist "%ROOT%\lib\runtime\bin\java.exe" set "JAVA=%ROOT%\lib\runtime\bin\java.exe" & goto jar
 if not defined JAVA_HOME goto jar
 set "JAVA=%JAVA_HOME%\bin\java.exe"
 if exist "%JAVA%" goto jar
