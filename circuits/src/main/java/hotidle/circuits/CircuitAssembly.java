@@ -3,6 +3,7 @@ package hotidle.circuits;
 import hotidle.circuits.assemble.Changes;
 import hotidle.circuits.assemble.Declared;
 import hotidle.circuits.assemble.Likes;
+import hotidle.circuits.assemble.LinkChanges;
 import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.check.Rules;
 import hotidle.circuits.kind.Materials;
@@ -75,6 +76,7 @@ final class CircuitAssembly {
     private final Value.Entries written;
     private final Parts parts;
     private final Changes changes;
+    private final LinkChanges linkChanges;
     private final Map<String, List<Changes.Change>> changesOf = new LinkedHashMap<>();
     private final Map<String, List<Changes.Change>> changesOfJobs = new LinkedHashMap<>();
     private final Map<String, Workshop> workshops = new LinkedHashMap<>();
@@ -113,6 +115,7 @@ final class CircuitAssembly {
         Rules.ofFile(root, parts);
         DutySection.duties(root, parts, scope, used);
         changes = new Changes(problems);
+        linkChanges = new LinkChanges(changes, GearSection.CARRYING);
         root.groups("oils").keySet().forEach(name -> OilSection.oil(root, name));
     }
 
@@ -236,7 +239,7 @@ final class CircuitAssembly {
                 TapSection.taps(root),
                 HeatSection.inputs(root, oil),
                 AssumedMark.paths(changed),
-                gears);
+                gears(chain));
         OptionalDouble pressure =
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         SetPressure.By by = pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING);
@@ -266,11 +269,36 @@ final class CircuitAssembly {
         if (changed == null) {
             changed = changed(chain.subList(0, chain.size() - 1));
             for (Changes.Change change : changesOf.get(last.name())) {
-                changed = changes.apply(changed, change);
+                changed = ofLink(change) ? changed : changes.apply(changed, change);
             }
             treeOf.put(last.name(), changed);
         }
         return changed;
+    }
+
+    private boolean ofLink(Changes.Change change) {
+        return linkChanges.names(written, train(), change);
+    }
+
+    private Value.Entries train() {
+        return file.entry("gearsets").map(Value.Entry::value).orElse(null) instanceof Value.Entries train
+                ? train
+                : new Value.Entries(List.of(), file.place());
+    }
+
+    /** The gear train with what a build and those that it stands on change of what carries in it. */
+    private Optional<Transmission.Gears> gears(List<Attributes> chain) {
+        Value.Entries changed = train();
+        for (Attributes build : chain) {
+            for (Changes.Change change : changesOf.get(build.name())) {
+                changed = ofLink(change) ? linkChanges.apply(changed, change) : changed;
+            }
+        }
+        return changed.equals(train())
+                ? gears
+                : GearSection.gears(
+                        new ShapeReader(scope, problems, new ReadingLog()),
+                        new Value.Entry("gearsets", changed.place(), changed));
     }
 
     /** The parts that a build has most in common with: of the nearest one it stands on that was read, or as written. */

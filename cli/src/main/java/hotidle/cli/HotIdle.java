@@ -28,6 +28,7 @@ import picocli.CommandLine.Mixin;
             HeatCommand.class,
             TorqueCommand.class,
             GaugeCommand.class,
+            ShiftCommand.class,
             PartCommand.class,
             DrawCommand.class,
             ReportCommand.class,

@@ -28,6 +28,6 @@ record MapRun(PrintWriter err, SetBy setBy, String set, VariedSize varied, List<
         Progress progress = new Progress(err, "mapping " + name, WindowMap.points(build, axis, pressures, values));
         WindowMap map = WindowMap.study(build, axis, pressures, setBy.by(), values, speeds, progress::step);
         progress.end();
-        return new MapAnswer.Mapped(name, map);
+        return new MapAnswer.Mapped(name, map, build.unit().rated());
     }
 }

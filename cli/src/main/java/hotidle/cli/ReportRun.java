@@ -141,8 +141,9 @@ record ReportRun(
                         circuit.name(),
                         circuit.about(),
                         builds.stream()
-                                .map(unit -> TorqueCommand.held(unit, speed))
+                                .map(unit -> TorqueRun.held(unit, BY, SetPressures.of(PRESSURES), speed))
                                 .toList(),
+                        false,
                         LowAtIdle.of(builds)))
                 : Optional.empty();
     }
@@ -162,7 +163,8 @@ record ReportRun(
                 builds.stream()
                         .map(unit -> new WindowAnswer.BuildWindow(
                                 unit,
-                                Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet)))
+                                Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet),
+                                WindowCommand.useful(unit, Window.Raised.by(unit, BY), pressures)))
                         .toList(),
                 LowAtIdle.of(builds)));
     }

@@ -1,13 +1,14 @@
 package hotidle.cli;
 
+import hotidle.answer.Answer;
 import hotidle.answer.torque.TorqueAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.LowAtIdle;
-import hotidle.study.TorqueConditions;
-import hotidle.study.TorqueHeld;
 import hotidle.transmission.Transmission;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -21,7 +22,8 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Finds the highest engine torque that each range of a build holds at the line pressure that it really"
-                        + " has there, hot, and what gives first: clutches by pressure, shafts and the rest by their ratings.")
+                        + " has there, hot, what gives first (clutches by pressure, shafts and the rest by their ratings), and up"
+                        + " to which set pressure more is held.")
 final class TorqueCommand implements Callable<Integer> {
 
     @Mixin
@@ -39,6 +41,46 @@ final class TorqueCommand implements Callable<Integer> {
             defaultValue = "2000rpm",
             description = "engine speed. Default: ${DEFAULT-VALUE}")
     String speed;
+
+    @Option(
+            names = "--set",
+            paramLabel = "PRESSURES",
+            defaultValue = "60..400/20psi",
+            description =
+                    "set pressures among which is searched up to which one more is held. Default: ${DEFAULT-VALUE}")
+    String set;
+
+    @Mixin
+    private SetBy setBy;
+
+    @Option(
+            names = "--needed",
+            description =
+                    "rows of the line pressure that each range needs for each engine torque, beside what the file commands"
+                            + " and what the unit has, in place of rows of what is held (for --format csv; --full prints both)")
+    boolean needed;
+
+    @Option(
+            names = "--stages",
+            description =
+                    "builds side by side as stages that a shop quotes: torque, what gives first, set pressures that hold"
+                            + " every limit, wear that is left, jobs")
+    boolean stages;
+
+    @Option(
+            names = "--from",
+            paramLabel = "BUILD",
+            description =
+                    "with --stages: the build as it comes in. Default: the nearest one, not asked for, that the first"
+                            + " build stands on")
+    String from;
+
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE",
+            description =
+                    "draws torque held against set pressure, a line a clutch or link, into this file (.png or .svg)")
+    Path plot;
 
     @Spec
     CommandSpec spec;
@@ -59,34 +101,23 @@ final class TorqueCommand implements Callable<Integer> {
             throw new WrongInputException(
                     "hotidle: torque shows " + MOST_BUILDS + " builds at most\nmend: name fewer builds");
         }
-        units.get(0).command();
-        judgeable(units.get(0));
-        return Printed.print(
-                spec,
-                asked.shared,
-                new TorqueAnswer(
-                        asked.shared.units(),
-                        described.name(),
-                        described.about(),
-                        units.stream().map(unit -> held(unit, turns)).toList(),
-                        LowAtIdle.of(units)));
-    }
-
-    private static void judgeable(Transmission unit) {
-        if (unit.ranges().stream().allMatch(range -> range.applied().isEmpty())) {
-            throw new WrongInputException("hotidle: no range of " + unit.circuit() + " applies a clutch");
+        List<Double> pressures = SetPressures.of(set);
+        TorqueRun.check(units.get(0), setBy, pressures.get(0), set);
+        if (plot != null) {
+            PictureFile.check("--plot", plot);
         }
-        if (TorqueConditions.hottest(unit).isEmpty()) {
-            throw new WrongInputException("hotidle: no driving condition under load of " + unit.circuit()
-                    + " gives the temperatures of all regions\nmend: give them to one that has at least half of the highest"
-                    + " engine torque");
+        TorqueRun run = new TorqueRun(spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns);
+        Optional<StageRun> staged = stages ? Optional.of(StageRun.of(run, described, units, from)) : Optional.empty();
+        List<TorqueAnswer.BuildTorque> held =
+                Stop.each(units, run::held, spec.commandLine().getErr());
+        if (plot != null) {
+            PictureFile.write(run.charts(described.name(), units, held, plot), plot);
+            spec.commandLine().getErr().println("drawn: " + plot);
         }
-    }
-
-    static TorqueAnswer.BuildTorque held(Transmission unit, double speed) {
-        return new TorqueAnswer.BuildTorque(
-                unit.build(),
-                unit.gears().map(gears -> !gears.links().isEmpty()).orElse(false),
-                TorqueHeld.of(unit, speed));
+        List<String> low = LowAtIdle.of(units);
+        Answer answer = staged.<Answer>map(stage -> stage.answer(held, low))
+                .orElseGet(() ->
+                        new TorqueAnswer(asked.shared.units(), described.name(), described.about(), held, needed, low));
+        return Printed.print(spec, asked.shared, answer);
     }
 }

@@ -3,9 +3,12 @@ package hotidle.cli;
 import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.LowAtIdle;
+import hotidle.study.TorqueConditions;
+import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
 import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,6 +91,13 @@ final class WindowCommand implements Callable<Integer> {
                         LowAtIdle.of(units)));
     }
 
+    /** Up to which set pressure more torque is held; empty where torque cannot be asked of the unit. */
+    static Optional<UsefulPressure> useful(Transmission unit, Window.Raised raised, List<Double> pressures) {
+        return TorqueConditions.given(unit)
+                ? Optional.of(UsefulPressure.of(unit, raised, pressures, TorqueConditions.USUAL_SPEED))
+                : Optional.empty();
+    }
+
     private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
         unit.command();
         setBy.at(unit, pressures.get(0), set);
@@ -99,6 +109,6 @@ final class WindowCommand implements Callable<Integer> {
                 unit.duties().size() * pressures.size() + LIMITS);
         Window window = Window.study(unit, raised, pressures, speeds, progress::step);
         progress.end();
-        return new WindowAnswer.BuildWindow(unit, window);
+        return new WindowAnswer.BuildWindow(unit, window, useful(unit, given, pressures));
     }
 }

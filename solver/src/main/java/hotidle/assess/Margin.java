@@ -59,7 +59,8 @@ public record Margin(
         RELIEF("relief-valve", true),
         OIL_TEMPERATURE("oil-temperature", true),
         CONVERTER_TEMPERATURE("converter-temperature", true),
-        RATED_TORQUE("rated-torque", true);
+        RATED_TORQUE("rated-torque", true),
+        RATED_PRESSURE("rated-pressure", true);
 
         private final String word;
         private final boolean upper;

@@ -7,10 +7,13 @@ import java.util.OptionalDouble;
  * Something in the gear train that bears a torque and no oil pressure changes it: a shaft, a one-way clutch, planet pins, the case.
  *
  * @param name    for messages
- * @param carries what loads it: a coupling, {@code set.carrier}, {@code set.sun}, {@code case}, the input or the output
+ * @param carries what loads it: a coupling, {@code set.carrier}, {@code set.sun}, {@code case}, the input, the output or {@link #PUMP}
  * @param rating  the torque that it bears [N·m], above zero
  */
 public record Link(String name, String carries, double rating) {
+
+    /** In place of what carries: the drive of the pump, which the engine loads and not the turbine. */
+    public static final String PUMP = "pump";
 
     public Link {
         if (!(rating > 0) || Double.isInfinite(rating)) {

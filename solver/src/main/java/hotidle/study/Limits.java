@@ -6,8 +6,6 @@ import hotidle.assess.FilmOil;
 import hotidle.assess.Margin;
 import hotidle.assess.MarginNote;
 import hotidle.assess.Roles;
-import hotidle.geartrain.Drive.Driven;
-import hotidle.geartrain.Link;
 import hotidle.network.Placed;
 import hotidle.part.Bushing;
 import hotidle.part.Clutch;
@@ -52,7 +50,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         inlet().ifPresent(margins::add);
         margins.addAll(relief());
         margins.addAll(warmth());
-        margins.addAll(rated());
+        margins.addAll(new RatedLimits(assessed).all());
         return margins;
     }
 
@@ -270,25 +268,6 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
                         duty.temperatures().get(converter.region()),
                         heat.converterLimit(),
                         heat.ambient())));
-        return margins;
-    }
-
-    /** What the turbine's torque puts on shafts, one-way clutches and all else that has a rating; no pressure changes it. */
-    private List<Margin> rated() {
-        Optional<Driven> driven = unit.range(duty.range()).orElseThrow().driven();
-        if (unit.gears().isEmpty() || driven.isEmpty()) {
-            return List.of();
-        }
-        List<Margin> margins = new ArrayList<>();
-        for (Link link : unit.gears().get().links()) {
-            link.share(unit.gears().get().train(), driven.get())
-                    .ifPresent(share -> margins.add(Margin.of(
-                            Margin.Kind.RATED_TORQUE,
-                            link.name(),
-                            share * Math.abs(duty.turbineTorque()),
-                            link.rating(),
-                            Margin.Scale.TORQUE)));
-        }
         return margins;
     }
 

@@ -28,6 +28,15 @@ public record TorqueConditions(Range range, double speed, double torqueRatio, Du
     /** A duty point is under load from this share of the highest engine torque on (chosen). */
     private static final double LOADED = 0.5;
 
+    /** Engine speed where none is asked for: 2000 rpm (chosen) [rev/s]. */
+    public static final double USUAL_SPEED = 2000 / 60.0;
+
+    /** Whether torque can be asked of a unit: it applies a clutch, and a duty point gives all temperatures. */
+    public static boolean given(Transmission unit) {
+        return unit.ranges().stream().anyMatch(range -> !range.applied().isEmpty())
+                && hottest(unit).isPresent();
+    }
+
     /**
      * Of a range.
      *

@@ -157,6 +157,11 @@ public record Transmission(
                 .toList();
     }
 
+    /** Whether anything in its gear train has a rating. */
+    public boolean rated() {
+        return gears.map(train -> !train.links().isEmpty()).orElse(false);
+    }
+
     /** The duty point of a name. */
     public Optional<DutyPoint> duty(String name) {
         return duties.stream().filter(duty -> duty.name().equals(name)).findFirst();

@@ -74,9 +74,25 @@ public final class Changes {
         return changes;
     }
 
+    /** What a change names, step by step. */
+    static List<String> path(Change change) {
+        return List.of(change.target().split("\\.", -1));
+    }
+
+    /** The keys of something that is no part with a change applied. */
+    Value.Entries within(Shape shape, Value.Entry named, Change change) {
+        List<String> path = path(change);
+        Value.Entries keys = entries(Optional.of(named), change);
+        if (path.size() < 2) {
+            unknown(change, named.key() + " has keys of its own", "", shape.names());
+            return keys;
+        }
+        return descend(shape, keys, named.key(), path.subList(1, path.size()), change, false);
+    }
+
     /** The parts with a change applied. */
     public Value.Entries apply(Value.Entries parts, Change change) {
-        List<String> path = List.of(change.target().split("\\.", -1));
+        List<String> path = path(change);
         if (path.size() < 2) {
             problems.error(
                     change.place(),

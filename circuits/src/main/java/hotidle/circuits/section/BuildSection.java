@@ -59,7 +59,8 @@ public final class BuildSection {
                     Key.of(
                                     "changes",
                                     new Type.NamedGroups(CHANGE),
-                                    "part.key of what is changed; * in a part's name stands for anything")
+                                    "part.key of what is changed, or the key of a shaft, one-way clutch or rating of the gear train; * in a part's"
+                                            + " name stands for anything")
                             .optional(),
                     Key.of("command", new Type.OneGroup(BUILD_COMMAND), "tables in place of those of the command")
                             .optional(),

@@ -4,9 +4,11 @@ import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
+import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.shape.Type;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.ProblemCode;
+import hotidle.circuits.text.Value;
 import hotidle.geartrain.Coupling;
 import hotidle.geartrain.GearTrain;
 import hotidle.geartrain.PlanetarySet;
@@ -73,13 +75,10 @@ public final class GearSection {
 
     private static final Shape ONE_WAY = new Shape(
             "one-way clutch",
-            List.of(
-                    Key.of(
-                            "joins",
-                            new Type.NameList(Names.MEMBER),
-                            TWO_MEMBERS
-                                    + "; the first can turn faster than the second, in the turbine's sense, not slower"),
-                    LinkKeys.rated("its maker's rating; left out: not judged").optional()));
+            LinkKeys.ofOneWay(Key.of(
+                    "joins",
+                    new Type.NameList(Names.MEMBER),
+                    TWO_MEMBERS + "; the first can turn faster than the second, in the turbine's sense, not slower")));
 
     private static final Shape SHAFT =
             new Shape("shaft", LinkKeys.ofShaft(Key.of("joins", new Type.NameList(Names.MEMBER), TWO_MEMBERS)));
@@ -109,6 +108,12 @@ public final class GearSection {
                     Key.of("shafts", new Type.NamedGroups(SHAFT), "shafts and what else joins two members for good")
                             .optional()));
 
+    /** Sections that name what carries, with the keys of it that a build may change. */
+    public static final Map<String, Shape> CARRYING = Map.of(
+            "shafts", LinkKeys.strengthOf(SHAFT),
+            "one-way-clutches", LinkKeys.strengthOf(ONE_WAY),
+            "ratings", LinkKeys.strengthOf(LinkKeys.RATING));
+
     private static Key member(String name, String meaning) {
         return Key.of(name, new Type.Name(Names.MEMBER), meaning);
     }
@@ -119,10 +124,17 @@ public final class GearSection {
 
     /** The gear train of a file with what carries in it; empty where it has none or it is faulty. */
     public static Optional<Transmission.Gears> gears(Attributes file) {
-        return file.group("gearsets")
-                .flatMap(group -> of(group)
-                        .flatMap(train ->
-                                LinkKeys.links(group, train).map(links -> new Transmission.Gears(train, links))));
+        return file.group("gearsets").flatMap(GearSection::ofGroup);
+    }
+
+    /** The same with what a build changes of it. */
+    public static Optional<Transmission.Gears> gears(ShapeReader reader, Value.Entry changed) {
+        return ofGroup(reader.read(TRAIN, changed.key(), changed));
+    }
+
+    private static Optional<Transmission.Gears> ofGroup(Attributes group) {
+        return of(group)
+                .flatMap(train -> LinkKeys.links(group, train).map(links -> new Transmission.Gears(train, links)));
     }
 
     private static Optional<GearTrain> of(Attributes train) {

@@ -12,6 +12,7 @@ import hotidle.geartrain.GearTrain;
 import hotidle.geartrain.Link;
 import hotidle.geartrain.PlanetarySet;
 import hotidle.geartrain.ShaftStrength;
+import hotidle.geartrain.WedgeStrength;
 import hotidle.geartrain.Wheel;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -27,6 +28,14 @@ final class LinkKeys {
 
     private static final List<String> STRENGTH = List.of("outer-diameter", "yield", "shear-endurance");
 
+    private static final List<String> WEDGE =
+            List.of("wedges", "wedge-radius", "wedge-length", "race-diameter", "strut-angle", "contact-stress");
+
+    private static final List<String> TANG =
+            List.of("tangs", "tang-height", "tang-length", "tang-diameter", "bearing-stress");
+
+    private static final String STRENGTH_ASKED = "its strength is to be judged without a rating";
+
     static final Shape RATING = new Shape(
             "rating",
             List.of(
@@ -34,8 +43,28 @@ final class LinkKeys {
                             "carries",
                             new Type.FreeText(),
                             "what loads it: case, the input or output, a shaft or clutch, or set.carrier, set.sun, set.ring; for"
-                                    + " planet pins set.carrier"),
-                    rated("torque that it bears, by its maker or by your own test")));
+                                    + " planet pins set.carrier; pump for the drive of the pump"),
+                    rated("torque that it bears, by its maker or by your own test; in place of the tangs below")
+                            .neededWhere("no tangs are given"),
+                    Key.count("tangs", "flats, tangs or keys that carry alike, as those of a pump drive")
+                            .neededWhere(STRENGTH_ASKED)
+                            .allowed("1", "60"),
+                    length("tang-height", "height of the face that bears, along the radius", "0.1 mm")
+                            .neededWhere(STRENGTH_ASKED),
+                    length("tang-length", "its length along the axis", "0.1 mm").neededWhere(STRENGTH_ASKED),
+                    length("tang-diameter", "diameter on which the middle of these faces lies", "1 mm")
+                            .neededWhere(STRENGTH_ASKED),
+                    pressure("bearing-stress", "stress that its face bears, by your material")
+                            .neededWhere(STRENGTH_ASKED)));
+
+    /** The same shape without what says where something carries: what a build may change of it. */
+    static Shape strengthOf(Shape shape) {
+        return new Shape(
+                shape.what(),
+                shape.keys().stream()
+                        .filter(key -> !List.of("joins", "carries").contains(key.name()))
+                        .toList());
+    }
 
     static Key rated(String meaning) {
         return Key.quantity("rated-torque", Dimension.TORQUE, meaning)
@@ -44,17 +73,16 @@ final class LinkKeys {
     }
 
     static List<Key> ofShaft(Key joins) {
-        String strength = "its strength is to be judged without a rating";
         return List.of(
                 joins,
                 rated("its rating, in place of the sizes below; left out with them: not judged")
                         .optional(),
                 length("outer-diameter", "diameter at its thinnest place; at a spline that of its root", "1 mm")
-                        .neededWhere(strength),
+                        .neededWhere(STRENGTH_ASKED),
                 length("inner-diameter", "of its bore", "0 mm").byDefault("0 mm", "a solid shaft (assumed)"),
-                pressure("yield", "tensile yield strength of your material").neededWhere(strength),
+                pressure("yield", "tensile yield strength of your material").neededWhere(STRENGTH_ASKED),
                 pressure("shear-endurance", "endurance strength in shear, with size, surface and load counted")
-                        .neededWhere(strength),
+                        .neededWhere(STRENGTH_ASKED),
                 Key.quantity(
                                 "stress-concentration",
                                 Dimension.RATIO,
@@ -66,6 +94,27 @@ final class LinkKeys {
                         .optional(),
                 length("fillet-radius", "radius of the fillet at the shoulder", "0.05 mm")
                         .neededWhere("shoulder-diameter is given"));
+    }
+
+    static List<Key> ofOneWay(Key joins) {
+        return List.of(
+                joins,
+                rated("its maker's rating, in place of the sizes below; left out with them: not judged")
+                        .optional(),
+                Key.count("wedges", "rollers or sprags that carry")
+                        .neededWhere(STRENGTH_ASKED)
+                        .allowed("1", "100"),
+                length("wedge-radius", "radius of the roller, or of the sprag's face, on the inner race", "0.2 mm")
+                        .neededWhere(STRENGTH_ASKED),
+                length("wedge-length", "length of its line of contact", "0.2 mm")
+                        .neededWhere(STRENGTH_ASKED),
+                length("race-diameter", "diameter of the inner race", "2 mm").neededWhere(STRENGTH_ASKED),
+                Key.quantity("strut-angle", Dimension.ANGLE, "angle of the strut to the radius at the inner race")
+                        .neededWhere(STRENGTH_ASKED)
+                        .allowed("0.5 deg", "15 deg")
+                        .usual("2 deg", "6 deg"),
+                pressure("contact-stress", "largest pressure of the contact that your material bears")
+                        .neededWhere(STRENGTH_ASKED));
     }
 
     private static Key length(String name, String meaning, String least) {
@@ -83,8 +132,7 @@ final class LinkKeys {
             rating(shaft).ifPresent(rating -> links.add(new Link(shaft.name(), shaft.name(), rating)));
         }
         for (Attributes oneWay : group.groups("one-way-clutches").values()) {
-            oneWay.numberIf("rated-torque")
-                    .ifPresent(rating -> links.add(new Link(oneWay.name(), oneWay.name(), rating)));
+            ofOneWay(oneWay).ifPresent(rating -> links.add(new Link(oneWay.name(), oneWay.name(), rating)));
         }
         Set<String> loaded = loaded(train);
         for (Attributes rating : group.groups("ratings").values()) {
@@ -97,15 +145,13 @@ final class LinkKeys {
                         "",
                         Nearest.mend(carries, List.copyOf(loaded)));
             }
-            if (!rating.broken()) {
-                links.add(new Link(rating.name(), carries, rating.number("rated-torque")));
-            }
+            ofTangs(rating).ifPresent(torque -> links.add(new Link(rating.name(), carries, torque)));
         }
         return group.broken() ? Optional.empty() : Optional.of(links);
     }
 
     private static Set<String> loaded(GearTrain train) {
-        Set<String> names = new LinkedHashSet<>(List.of(Coupling.CASE, train.input(), train.output()));
+        Set<String> names = new LinkedHashSet<>(List.of(Coupling.CASE, train.input(), train.output(), Link.PUMP));
         train.couplings().forEach(one -> names.add(one.name()));
         for (PlanetarySet set : train.sets()) {
             names.add(set.name() + ".carrier");
@@ -117,18 +163,52 @@ final class LinkKeys {
         return names;
     }
 
+    /** Whether a link is rated as it stands, or by none of some keys; where by some of them, the others are asked for. */
+    private static boolean ratedAlone(Attributes link, List<String> keys, String why) {
+        if (link.broken() || link.stands("rated-torque") || keys.stream().noneMatch(link::stands)) {
+            return true;
+        }
+        keys.stream().filter(key -> !link.stands(key)).forEach(key -> link.missing(key, why, "add '" + key + ": ...'"));
+        return link.broken();
+    }
+
+    private static OptionalDouble asRated(Attributes link) {
+        return link.broken() ? OptionalDouble.empty() : link.numberIf("rated-torque");
+    }
+
+    private static OptionalDouble ofOneWay(Attributes oneWay) {
+        if (ratedAlone(oneWay, WEDGE, "count, sizes, angle and stress together say what rollers or sprags bear")) {
+            return asRated(oneWay);
+        }
+        return OptionalDouble.of(new WedgeStrength(
+                        oneWay.count("wedges"),
+                        oneWay.number("wedge-radius"),
+                        oneWay.number("wedge-length"),
+                        oneWay.number("race-diameter") / 2,
+                        oneWay.number("strut-angle"),
+                        oneWay.number("contact-stress"))
+                .rating());
+    }
+
+    /** Faces that bear alike on a circle: T = z·σ·h·l·d/2. */
+    private static OptionalDouble ofTangs(Attributes rating) {
+        if (!rating.broken() && TANG.stream().noneMatch(rating::stands) && !rating.stands("rated-torque")) {
+            rating.missing("rated-torque", "nothing says what it bears", "add 'rated-torque: ...', or tangs");
+        }
+        if (ratedAlone(rating, TANG, "count, sizes and stress together say what flats or tangs bear")) {
+            return asRated(rating);
+        }
+        return OptionalDouble.of(rating.count("tangs")
+                * rating.number("bearing-stress")
+                * rating.number("tang-height")
+                * rating.number("tang-length")
+                * rating.number("tang-diameter")
+                / 2);
+    }
+
     private static OptionalDouble rating(Attributes shaft) {
-        if (shaft.broken()) {
-            return OptionalDouble.empty();
-        }
-        if (shaft.has("rated-torque") || STRENGTH.stream().noneMatch(shaft::stands)) {
-            return shaft.numberIf("rated-torque");
-        }
-        for (String key : STRENGTH) {
-            if (!shaft.stands(key)) {
-                shaft.missing(
-                        key, "diameter, yield and endurance together say what a shaft bears", "add '" + key + ": ...'");
-            }
+        if (ratedAlone(shaft, STRENGTH, "diameter, yield and endurance together say what a shaft bears")) {
+            return asRated(shaft);
         }
         if (shaft.stands("shoulder-diameter") && !shaft.stands("fillet-radius")) {
             shaft.missing(

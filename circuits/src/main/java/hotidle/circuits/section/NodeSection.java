@@ -21,13 +21,21 @@ public final class NodeSection {
                                     Dimension.PRESSURE,
                                     "gauge pressure at which it is held, as the sump is; left out: free")
                             .neededWhere("no other node is held")
-                            .allowed("-1 bar", "500 bar")),
+                            .allowed("-1 bar", "500 bar"),
+                    Key.quantity(
+                                    "rated-pressure",
+                                    Dimension.PRESSURE,
+                                    "gauge pressure that what holds the oil there bears by its maker: housing, piston, drum; left"
+                                            + " out: not judged")
+                            .optional()
+                            .allowed("0.1 bar", "1000 bar")
+                            .usual("5 bar", "100 bar")),
             "about");
 
     /** All nodes. */
     public static List<Node> nodes(Attributes file) {
         return file.groups("nodes").values().stream()
-                .map(node -> new Node(node.name(), node.numberIf("held")))
+                .map(node -> new Node(node.name(), node.numberIf("held"), node.numberIf("rated-pressure")))
                 .toList();
     }
 }

@@ -26,7 +26,8 @@ public enum Dimension {
     POWER("a power"),
     MASS("a mass"),
     TIME("a time"),
-    HEAT_LOSS("a heat loss for each kelvin");
+    HEAT_LOSS("a heat loss for each kelvin"),
+    INERTIA("a moment of inertia");
 
     private final String words;
 

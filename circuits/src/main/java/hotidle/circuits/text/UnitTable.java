@@ -149,7 +149,13 @@ final class UnitTable {
                             Unit.of("Btu/min", "1055.05585262", "60"))),
             entry(Dimension.MASS, List.of(Unit.of("g", "1e-3"), Unit.of("kg", "1"), Unit.of("lb", "0.45359237"))),
             entry(Dimension.TIME, List.of(Unit.of("min", "60"), Unit.of("s", "1"), Unit.of("h", "3600"))),
-            entry(Dimension.HEAT_LOSS, List.of(Unit.of("W/K", "1"))));
+            entry(Dimension.HEAT_LOSS, List.of(Unit.of("W/K", "1"))),
+            entry(
+                    Dimension.INERTIA,
+                    List.of(
+                            Unit.of("kg.m2", "1"),
+                            Unit.of("lb.ft2", "0.0421401100938048"),
+                            Unit.of("lb.in2", "0.0002926396534292"))));
 
     /** Other spellings of the trade, by dimension: each stands for a unit of the table. Where one could mean two sizes, it is none. */
     private static final Map<Dimension, Map<String, String>> ALSO = Map.ofEntries(
@@ -184,7 +190,8 @@ final class UnitTable {
             entry(Dimension.SPRING_RATE, spellings("lbf/in: lb/in lbs/in", "kgf/mm: kg/mm")),
             entry(Dimension.ANGLE, spellings("deg: degrees")),
             entry(Dimension.POWER, spellings("hp: HP", "kW: kw")),
-            entry(Dimension.MASS, spellings("lb: lbs")));
+            entry(Dimension.MASS, spellings("lb: lbs")),
+            entry(Dimension.INERTIA, spellings("kg.m2: kgm2 kg*m2 kg.m^2", "lb.ft2: lb-ft2", "lb.in2: lb-in2")));
 
     private static Map<String, String> spellings(String... each) {
         Map<String, String> all = new java.util.LinkedHashMap<>();

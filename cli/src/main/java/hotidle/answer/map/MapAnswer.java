@@ -26,8 +26,12 @@ import java.util.Optional;
 public record MapAnswer(Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, List<Mapped> maps)
         implements Answer {
 
-    /** A build and its map. */
-    public record Mapped(String build, WindowMap map) {}
+    /**
+     * A build and its map.
+     *
+     * @param rated whether the file rates anything in its gear train
+     */
+    public record Mapped(String build, WindowMap map, boolean rated) {}
 
     public MapAnswer {
         maps = List.copyOf(maps);

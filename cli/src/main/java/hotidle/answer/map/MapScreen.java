@@ -25,7 +25,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
 
     String text() {
         StringBuilder text = new StringBuilder(MapPhrase.title(circuit)).append("\n");
-        text.append(Wrap.lines(WindowPhrase.NOT_JUDGED, "", "  "));
+        text.append(Wrap.lines(WindowPhrase.notJudged(maps.get(0).rated()), "", "  "));
         String end = "\n" + Caution.LINE + "\n";
         for (int i = 0; i < maps.size(); i++) {
             String said = said(maps.get(i));

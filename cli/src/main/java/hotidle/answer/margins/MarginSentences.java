@@ -86,6 +86,7 @@ record MarginSentences(Quantity.UnitSystem units) {
                     case OIL_TEMPERATURE -> phrase.oilTemperature(margin);
                     case CONVERTER_TEMPERATURE -> phrase.converterTemperature(margin);
                     case RATED_TORQUE -> phrase.ratedTorque(margin);
+                    case RATED_PRESSURE -> phrase.ratedPressure(margin);
                 };
         return MarginCausePhrase.noted(cause, margin);
     }

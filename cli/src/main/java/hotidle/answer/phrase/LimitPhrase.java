@@ -28,6 +28,7 @@ public final class LimitPhrase {
             case OIL_TEMPERATURE -> "oil temperature";
             case CONVERTER_TEMPERATURE -> "converter temperature";
             case RATED_TORQUE -> "rated torque";
+            case RATED_PRESSURE -> "rated pressure";
         };
     }
 

@@ -178,5 +178,11 @@ final class LimitTerms {
                     "a shaft, one-way clutch or case against the rating written for it",
                     "margins, torque",
                     "margin: rated-torque",
-                    "rated-torque"));
+                    "rated-torque"),
+            TermPhrase.term(
+                    "rated pressure",
+                    "the pressure on a housing or a piston, against the rating that the file gives",
+                    "margins, window",
+                    "margin: rated-pressure",
+                    "rated-pressure"));
 }

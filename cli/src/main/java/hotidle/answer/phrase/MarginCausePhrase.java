@@ -129,8 +129,14 @@ public record MarginCausePhrase(Quantity.UnitSystem units) {
 
     /** A shaft, a one-way clutch or what else has a rating. */
     public String ratedTorque(Margin margin) {
-        return "The turbine's torque puts " + margins().value(margin) + " on it; it is rated at "
+        return "It carries " + margins().value(margin) + " there and is rated at "
                 + margins().needed(margin) + ", by the file's figures. The rating of its maker comes first.";
+    }
+
+    /** A housing or a piston, at the place whose oil it holds. */
+    public String ratedPressure(Margin margin) {
+        return "What holds the oil there is rated at " + margins().needed(margin) + " by the file; there is "
+                + margins().value(margin) + ". The rating of its maker comes first.";
     }
 
     public String relief(Margin margin) {

@@ -147,5 +147,46 @@ final class StudyTerms {
                     "drawn",
                     "unmeasured",
                     "5 of 100 below",
-                    "95 of 100 below"));
+                    "95 of 100 below"),
+            TermPhrase.term(
+                    "useful pressure",
+                    "the set pressure above which a shaft or another rated link gives first",
+                    "torque, window",
+                    "first_from_pa",
+                    "crossing",
+                    "more set pressure"),
+            TermPhrase.term(
+                    "line needed",
+                    "the line pressure at which all clutches of a range carry an engine torque",
+                    "torque --full",
+                    "needed_pa",
+                    "needs"),
+            TermPhrase.term(
+                    "wastes",
+                    "a line more than a quarter above what the clutches need (chosen)",
+                    "torque --full",
+                    "verdict: wastes"),
+            TermPhrase.term(
+                    "wear reserve",
+                    "how far all fits may wear together, from new to their limits, before a limit is gone",
+                    "torque --stages, wear",
+                    "wear_share",
+                    "fits may wear"),
+            TermPhrase.term(
+                    "shift heat",
+                    "what a closing clutch turns into heat over its rubbing area",
+                    "shift",
+                    "heat_over_area_j_m2",
+                    "J/mm2"),
+            TermPhrase.term(
+                    "steel",
+                    "how much warmer the steel plates get when none of the heat leaves them",
+                    "shift",
+                    "steel_rise_k"),
+            TermPhrase.term(
+                    "clutch slip",
+                    "how much faster one side of a clutch turns than the other",
+                    "shift",
+                    "slip_rpm",
+                    "slip rpm"));
 }

@@ -16,9 +16,9 @@ public record TorquePhrase(Quantity.UnitSystem units) {
 
     /** Above the table. */
     public String heading(double speed) {
-        return "Highest engine torque held at " + Quantity.SPEED.with(units, speed) + ", in "
+        return "Engine torque held at " + Quantity.SPEED.with(units, speed) + " ["
                 + Quantity.TORQUE.in(units).unit()
-                + ", at the line pressure that is really there; beside it what gives first";
+                + "], at the line pressure that is really there, and what gives first";
     }
 
     /** The least of all ranges, in a whole sentence; second is empty where nothing else carries. */
@@ -60,8 +60,14 @@ public record TorquePhrase(Quantity.UnitSystem units) {
 
     /** What the signs behind a torque mean. */
     public static String signs(boolean beyond, boolean shared) {
-        return (beyond ? BEYOND + " beyond the last row of the command, whose pressure is held on. " : "")
-                + (shared ? SHARED + " shares its load with another in a way not known and is judged alone." : "");
+        return (beyond
+                        ? BEYOND
+                                + " = above the last engine torque of the command table; counted with the pressure of its last row. "
+                        : "")
+                + (shared
+                        ? SHARED
+                                + " = shares its load with another in a way not known, and is judged as if it carried all of it alone."
+                        : "");
     }
 
     /** That nothing but clutches was judged. */
@@ -75,5 +81,16 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     /** From which speed on nine tenths of it are held; below, the pump does not bring the pressure. */
     public String from(OptionalDouble speed) {
         return speed.isPresent() ? Quantity.SPEED.number(units, speed.getAsDouble()) : "any";
+    }
+
+    /** A range and the speed below which it holds less. */
+    public String below(String range, double speed) {
+        return range + " below " + Quantity.SPEED.with(units, speed);
+    }
+
+    /** That some ranges of a build hold less there. */
+    public static String slow(String build, List<String> ranges) {
+        return build + " holds less than nine tenths of it, since the pump does not bring the pressure, in "
+                + String.join(", ", ranges) + ".";
     }
 }

@@ -19,8 +19,20 @@ public record WindowPhrase(Quantity.UnitSystem units) {
     /** Behind a limit that is assumed. */
     public static final String ASSUMED = " (assumed)";
 
-    /** Before all numbers: what they say nothing of. */
-    public static final String NOT_JUDGED = "Not judged: strength of case, pump, rings, shafts and converter.";
+    /**
+     * Before all numbers: what they say nothing of.
+     *
+     * @param rated whether the file rates shafts or anything else in the gear train
+     */
+    public static String notJudged(boolean rated) {
+        return "Not judged: " + strength(rated) + ".";
+    }
+
+    private static String strength(boolean rated) {
+        return rated
+                ? "strength of pump, rings, converter and all to which the file gives no rating"
+                : "strength of case, pump, rings, shafts and converter";
+    }
 
     /** Above all. */
     public static String title(String circuit) {
@@ -119,11 +131,11 @@ public record WindowPhrase(Quantity.UnitSystem units) {
     }
 
     /** Beneath the tables: how set pressures are reached, and between which pressures was looked. */
-    public String legend(double lowest, double highest, SetPressure.By by) {
+    public String legend(double lowest, double highest, SetPressure.By by, boolean rated) {
         return "Tried from " + psi(lowest) + " to " + psi(highest)
                 + "; <= and >= say that a limit still holds at the end of that, * that somewhere between it is not known whether it"
                 + " does. " + SetByPhrase.set(by) + "."
-                + " Strength of case, pump, rings, shafts and converter is not judged.";
+                + " " + notJudged(rated);
     }
 
     private String psi(double pressure) {

@@ -1,16 +1,20 @@
 package hotidle.answer.torque;
 
 import hotidle.answer.Answer;
+import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
 import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.LineNeededPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.TorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.study.LineNeeded;
 import hotidle.study.TorqueHeld;
+import hotidle.study.UsefulPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -23,10 +27,16 @@ import java.util.Optional;
  * @param circuit its name
  * @param about   what its file says of it; may be empty
  * @param builds  at least one
+ * @param byTorque  whether the table is that of the line pressure needed
  * @param lowAtIdle names of the builds that do not hold their line at idle
  */
 public record TorqueAnswer(
-        Quantity.UnitSystem units, String circuit, String about, List<BuildTorque> builds, List<String> lowAtIdle)
+        Quantity.UnitSystem units,
+        String circuit,
+        String about,
+        List<BuildTorque> builds,
+        boolean byTorque,
+        List<String> lowAtIdle)
         implements Answer {
 
     /**
@@ -35,10 +45,14 @@ public record TorqueAnswer(
      * @param build   its name
      * @param rated   whether anything but clutches was judged
      * @param ranges  in the order of the file
+     * @param useful  up to which set pressure more is held
+     * @param needed  line pressure that each range needs for each engine torque
      */
-    public record BuildTorque(String build, boolean rated, List<TorqueHeld> ranges) {
+    public record BuildTorque(
+            String build, boolean rated, List<TorqueHeld> ranges, UsefulPressure useful, List<LineNeeded> needed) {
         public BuildTorque {
             ranges = List.copyOf(ranges);
+            needed = List.copyOf(needed);
         }
 
         /** The range that holds least; empty where none was found, or one is not known. */
@@ -66,33 +80,53 @@ public record TorqueAnswer(
     @Override
     public String screen() {
         FirstScreen screen = new FirstScreen(TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle));
-        screen.add(said()).add(table(new TorqueRows(units, builds).sideBySide()));
+        TorqueRows rows = new TorqueRows(units, builds);
+        screen.add(said(builds.size() > 1)).add(table(rows.sideBySide()));
+        if (!rows.signs().isEmpty()) {
+            screen.add(Wrap.lines(rows.signs(), "", ""));
+        }
         notes().forEach(screen::addWhereRoom);
         return screen.text();
     }
 
     @Override
     public String full() {
-        return said() + "\n" + table(new TorqueRows(units, builds).each()) + "\n" + String.join("", notes())
-                + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
+        TorqueRows rows = new TorqueRows(units, builds);
+        return said(false) + "\n" + table(rows.each()) + "\n"
+                + (rows.signs().isEmpty() ? "" : Wrap.lines(rows.signs(), "", "")) + String.join("", notes()) + "\n"
+                + needed() + "\n" + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
     }
 
     /** The same on a page. */
     public List<Block> page() {
+        TorqueRows rows = new TorqueRows(units, builds);
+        NeededRows needed = new NeededRows(units, builds);
+        List<String> remarks = new ArrayList<>(rows.signs().isEmpty() ? List.of() : List.of(rows.signs()));
+        remarks.addAll(remarks());
         return List.of(
-                Block.said(sentences()),
-                Block.table(heading(), new TorqueRows(units, builds).each()),
-                Block.said(remarks()),
+                Block.said(sentences(false)),
+                Block.table(heading(), rows.each()),
+                Block.said(remarks),
+                Block.said(builds.stream().map(needed::summary).toList()),
                 Block.said(TorquePhrase.ESTIMATE));
     }
 
-    private String said() {
+    private String needed() {
+        NeededRows rows = new NeededRows(units, builds);
+        StringBuilder text = new StringBuilder(Wrap.lines(LineNeededPhrase.HEADING, "", ""));
+        text.append(rows.table().aligned()).append("\n");
+        builds.forEach(one -> text.append(Wrap.lines(rows.summary(one), "", "  ")));
+        return text.append(Wrap.lines(LineNeededPhrase.NOTES, "", "")).toString();
+    }
+
+    private String said(boolean brief) {
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
-        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        sentences(brief).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.toString();
     }
 
-    private List<String> sentences() {
+    /** @param brief whether of set pressure only the crossing is told */
+    private List<String> sentences(boolean brief) {
         TorqueRows rows = new TorqueRows(units, builds);
         List<String> said = new ArrayList<>();
         for (BuildTorque one : builds) {
@@ -100,6 +134,10 @@ public record TorqueAnswer(
             if (!one.notKnown().isEmpty()) {
                 said.add(TorquePhrase.notKnown(one.build(), one.notKnown()));
             }
+            (brief
+                            ? UsefulPressureSentence.brief(units, one.build(), one.useful())
+                            : UsefulPressureSentence.of(units, one.build(), one.useful()))
+                    .ifPresent(said::add);
         }
         return said;
     }
@@ -116,16 +154,14 @@ public record TorqueAnswer(
         return remarks().stream().map(remark -> Wrap.lines(remark, "", "")).toList();
     }
 
-    /** Under which conditions, what the signs mean, and what is not judged; the last stands first, for it limits what is said. */
+    /** What is not judged, first, for it limits what is said; where the pump does not bring the pressure; under which conditions. */
     private List<String> remarks() {
         TorqueRows rows = new TorqueRows(units, builds);
         List<String> notes = new ArrayList<>();
         if (builds.stream().noneMatch(BuildTorque::rated)) {
             notes.add(TorquePhrase.CLUTCHES_ALONE);
         }
-        if (!rows.signs().isEmpty()) {
-            notes.add(rows.signs());
-        }
+        notes.addAll(rows.slow());
         notes.add(rows.conditions());
         return notes;
     }
@@ -139,7 +175,7 @@ public record TorqueAnswer(
 
     @Override
     public TextTable table() {
-        return new TorqueRows(units, builds).each();
+        return byTorque ? new NeededRows(units, builds).table() : new TorqueRows(units, builds).each();
     }
 
     @Override

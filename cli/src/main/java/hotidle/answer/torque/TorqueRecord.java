@@ -1,15 +1,34 @@
 package hotidle.answer.torque;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import hotidle.answer.UsefulPressureRecord;
+import hotidle.study.LineNeeded;
 import hotidle.study.TorqueHeld;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What builds hold, as JSON. */
 record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf, List<Build> builds) {
 
-    record Build(String build, List<RangeRecord> ranges) {}
+    record Build(
+            String build,
+            List<RangeRecord> ranges,
+            UsefulPressureRecord usefulPressure,
+            List<NeededRecord> lineNeeded) {}
+
+    /** The line pressure that an engine torque needs; pressures are null where no state was found. */
+    record NeededRecord(
+            String range,
+            @JsonProperty("engine_torque_n_m") double engineTorque,
+            String clutch,
+            OptionalDouble neededPa,
+            OptionalDouble setPressurePa,
+            OptionalDouble linePressurePa,
+            @JsonProperty("line_pressure_at_1000_rpm_pa") OptionalDouble linePressureSlow,
+            OptionalDouble linePressureAtIdlePa,
+            String verdict) {}
 
     /** A range; torque and all that follows is null where no state was found. */
     record RangeRecord(
@@ -40,8 +59,23 @@ record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf
                 answer.builds().stream()
                         .map(one -> new Build(
                                 one.build(),
-                                one.ranges().stream().map(TorqueRecord::range).toList()))
+                                one.ranges().stream().map(TorqueRecord::range).toList(),
+                                UsefulPressureRecord.of(one.useful()),
+                                one.needed().stream().map(TorqueRecord::needed).toList()))
                         .toList());
+    }
+
+    private static NeededRecord needed(LineNeeded row) {
+        return new NeededRecord(
+                row.range(),
+                row.torque(),
+                row.clutch(),
+                row.needed(),
+                row.commanded(),
+                row.line(),
+                row.slow(),
+                row.idle(),
+                row.verdict().name().toLowerCase(Locale.ROOT));
     }
 
     private static RangeRecord range(TorqueHeld range) {

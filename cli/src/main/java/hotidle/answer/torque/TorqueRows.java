@@ -127,6 +127,24 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
         return phrase().conditions(ranges.get(0).at().hottest().name(), ratio, multiplied);
     }
 
+    /** Of each build the ranges that hold less below a speed, since its pump does not bring the pressure. */
+    List<String> slow() {
+        List<String> lines = new ArrayList<>();
+        for (BuildTorque one : builds) {
+            List<String> ranges = new ArrayList<>();
+            for (TorqueHeld range : one.ranges()) {
+                range.held()
+                        .filter(held -> held.from().isPresent())
+                        .ifPresent(held -> ranges.add(
+                                phrase().below(range.range(), held.from().getAsDouble())));
+            }
+            if (!ranges.isEmpty()) {
+                lines.add(TorquePhrase.slow(one.build(), ranges));
+            }
+        }
+        return lines;
+    }
+
     /** What the signs behind torques mean; empty where there is none. */
     String signs() {
         boolean beyond = held().anyMatch(Held::beyond);

@@ -10,11 +10,13 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
+import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Which set pressures each limit of some builds allows.
@@ -37,10 +39,19 @@ public record WindowAnswer(
         List<String> lowAtIdle)
         implements Answer {
 
-    /** A build that is commanded, and its window. */
-    public record BuildWindow(Transmission unit, Window window) {
+    /**
+     * A build that is commanded.
+     *
+     * @param useful up to which set pressure more torque is held; empty where torque cannot be asked of it
+     */
+    public record BuildWindow(Transmission unit, Window window, Optional<UsefulPressure> useful) {
         String name() {
             return unit.build();
+        }
+
+        /** Whether the file rates anything in its gear train. */
+        boolean rated() {
+            return unit.rated();
         }
     }
 
@@ -62,6 +73,7 @@ public record WindowAnswer(
             text.append(Wrap.lines(sentences.summary(one), "", "  "));
             sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
             sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.useful(one, false).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         text.append("\n").append(Caution.WHOLE).append("\n").append(NoStallPhrase.of(lowAtIdle));
@@ -103,7 +115,11 @@ public record WindowAnswer(
     private String legend() {
         List<Window.SetPoint> tried = builds.get(0).window().points();
         return new WindowPhrase(units)
-                .legend(tried.get(0).pressure(), tried.get(tried.size() - 1).pressure(), by);
+                .legend(
+                        tried.get(0).pressure(),
+                        tried.get(tried.size() - 1).pressure(),
+                        by,
+                        builds.get(0).rated());
     }
 
     @Override

@@ -1,6 +1,7 @@
 package hotidle.answer.window;
 
 import hotidle.answer.LimitRecord;
+import hotidle.answer.UsefulPressureRecord;
 import hotidle.assess.Margin;
 import hotidle.study.Judgement;
 import hotidle.study.Window;
@@ -14,6 +15,7 @@ record WindowRecord(String circuit, List<Build> builds) {
             String build,
             String summary,
             List<RangeRecord> allHold,
+            Optional<UsefulPressureRecord> usefulPressure,
             List<LimitRecord> notKnown,
             List<SpanRecord> limits,
             List<PointRecord> points) {}
@@ -47,6 +49,7 @@ record WindowRecord(String circuit, List<Build> builds) {
                 one.name(),
                 sentences.summary(one),
                 ranges(window.all()),
+                one.useful().map(UsefulPressureRecord::of),
                 LimitRecord.of(window.undecided()),
                 window.spans().stream().map(WindowRecord::span).toList(),
                 window.points().stream().map(WindowRecord::point).toList());

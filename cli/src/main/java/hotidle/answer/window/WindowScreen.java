@@ -31,12 +31,13 @@ record WindowScreen(
     String text() {
         WindowSentences sentences = new WindowSentences(units);
         StringBuilder text = new StringBuilder(WindowPhrase.title(circuit)).append("\n");
-        text.append(Wrap.lines(WindowPhrase.NOT_JUDGED, "", "  "));
+        text.append(Wrap.lines(WindowPhrase.notJudged(builds.get(0).rated()), "", "  "));
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         for (WindowAnswer.BuildWindow one : builds) {
             text.append(Wrap.lines(sentences.brief(one), "", "  "));
             sentences.notKnown(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
             sentences.tooHot(one).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
+            sentences.useful(one, builds.size() > 1).ifPresent(line -> text.append(Wrap.lines(line, "", "  ")));
         }
         String end = "\n" + Caution.LINE + "\n" + noStall;
         long left = Wrap.LINES - lines(text.toString()) - lines(end) - lines("\n\n\n") - builds.size();

@@ -1,6 +1,7 @@
 package hotidle.answer.window;
 
 import hotidle.answer.NotKnown;
+import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.OwnHeatPhrase;
@@ -108,6 +109,18 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                                         .distinct()
                                         .toList(),
                                 points.get(0).pressure()));
+    }
+
+    /**
+     * Up to which set pressure more torque is held; empty where nothing but clutches is judged.
+     *
+     * @param brief where builds stand side by side
+     */
+    Optional<String> useful(WindowAnswer.BuildWindow one, boolean brief) {
+        return one.useful()
+                .flatMap(useful -> brief
+                        ? UsefulPressureSentence.brief(units, one.name(), useful)
+                        : UsefulPressureSentence.of(units, one.name(), useful));
     }
 
     private String told(Judgement.Key key) {

@@ -79,7 +79,7 @@ class MapScreenTest {
                         new WindowMap.NamedCell("new", cells.get(3).get(0))));
         for (int builds : List.of(1, 2, 4, 9)) {
             List<MapAnswer.Mapped> mapped = java.util.stream.IntStream.range(0, builds)
-                    .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map))
+                    .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map, false))
                     .toList();
             List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
                     .screen()

@@ -57,7 +57,7 @@ class MarginPhrasesTest {
     void aRatedTorqueIsSaidToBeTheFilesOwnFigure() {
         Margin shaft = Margin.of(Margin.Kind.RATED_TORQUE, "input-shaft", 900, 1200, Margin.Scale.TORQUE);
         assertEquals(
-                "The turbine's torque puts 664 lbf.ft on it; it is rated at 885 lbf.ft, by the file's figures. The rating"
+                "It carries 664 lbf.ft there and is rated at 885 lbf.ft, by the file's figures. The rating"
                         + " of its maker comes first.",
                 CAUSE.ratedTorque(shaft));
         assertEquals(1.0 / 3, shaft.headroom(), 1e-12);

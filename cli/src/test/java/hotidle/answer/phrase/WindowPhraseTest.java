@@ -59,10 +59,13 @@ class WindowPhraseTest {
 
     @Test
     void theLegendSaysHowFarWasLookedAndWhatIsNotJudged() {
-        String said = BAR.legend(4e5, 20e5, SetPressure.By.SPRING);
+        String said = BAR.legend(4e5, 20e5, SetPressure.By.SPRING, false);
         assertTrue(said.startsWith("Tried from 4.00 bar to 20.00 bar;"), said);
         assertTrue(said.contains("The spring alone is set"), said);
-        assertTrue(said.endsWith("rings, shafts and converter is not judged."), said);
+        assertTrue(said.endsWith("Not judged: strength of case, pump, rings, shafts and converter."), said);
+        assertEquals(
+                "Not judged: strength of pump, rings, converter and all to which the file gives no rating.",
+                WindowPhrase.notJudged(true));
         assertEquals("worn: set pressure that each limit allows", WindowPhrase.heading("worn"));
     }
 }

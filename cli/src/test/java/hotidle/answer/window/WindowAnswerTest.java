@@ -52,7 +52,7 @@ class WindowAnswerTest {
                 "",
                 SetPressure.By.COMMAND_AND_SPRING,
                 false,
-                List.of(new WindowAnswer.BuildWindow(UNIT, window)),
+                List.of(new WindowAnswer.BuildWindow(UNIT, window, Optional.empty())),
                 List.of());
     }
 

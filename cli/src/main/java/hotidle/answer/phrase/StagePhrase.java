@@ -1,0 +1,97 @@
+package hotidle.answer.phrase;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Builds side by side as stages; torques in [N·m], pressures in [Pa]. */
+public record StagePhrase(Quantity.UnitSystem units) {
+
+    /** Above all. */
+    public static String title(String circuit, double speedRpm, String duty) {
+        return String.format(
+                Locale.ROOT,
+                "%s: what each stage holds, hot (temperatures of %s), at %.0f rpm",
+                circuit,
+                duty,
+                speedRpm);
+    }
+
+    public static final String HOLDS = "holds in every range";
+    public static final String FIRST = "first to give";
+    public static final String THEN = "then";
+    public static final String SET = "set pressure";
+    public static final String MORE = "more set pressure";
+    public static final String ALLOWED = "every known limit";
+    public static final String WEAR = "fits may wear";
+    public static final String JOBS = "work";
+
+    /** In a cell without anything to say. */
+    public static final String NOTHING = "-";
+
+    /** The link that gives first and where. */
+    public static String first(String link, String range) {
+        return link + ", " + range;
+    }
+
+    /** Up to which set pressure more is held. */
+    public String helpsTo(double pressure) {
+        return "helps up to " + psi(pressure);
+    }
+
+    /** It helps up to the highest one tried. */
+    public String helpsBeyond(double highest) {
+        return "helps to " + psi(highest) + " and on";
+    }
+
+    /** It helps at none tried. */
+    public static final String HELPS_NOT = "does not help";
+
+    /** A range of set pressures at which every limit holds. */
+    public String allowed(double low, double high) {
+        return "holds " + Quantity.PRESSURE.number(units, low) + " to " + psi(high);
+    }
+
+    /** No set pressure tried holds every limit. */
+    public static final String NONE_ALLOWED = "NONE HOLDS";
+
+    /** Behind the pressures, where the build's own lies outside. */
+    public static final String OUTSIDE = ", NOT AT ITS OWN";
+
+    /** How far all fits may wear together on their way to their limits, from new. */
+    public static String wear(double share) {
+        return String.format(Locale.ROOT, "%.0f %% of the way", 100 * share);
+    }
+
+    /** They may wear as far as was looked. */
+    public static String wearsOn(double searched) {
+        return String.format(Locale.ROOT, "over %.0f %%", 100 * searched);
+    }
+
+    /** A limit fails before anything wears. */
+    public static final String NO_WEAR = "NOT AT ALL";
+
+    /** How many jobs, and what they cost where all of it is known. */
+    public static String jobs(int jobs, Optional<Double> hours, Optional<Double> price) {
+        return CountPhrase.of(jobs, "job")
+                + hours.map(h -> ", " + JobPhrase.amount(h) + " h").orElse("")
+                + price.map(p -> ", price " + JobPhrase.amount(p)).orElse("");
+    }
+
+    /** Names of the jobs and what else is another one, made of the build that comes in. */
+    public static String work(String build, String before, List<String> jobs, List<String> besides) {
+        String done = jobs.isEmpty() ? "no job" : String.join(", ", jobs);
+        return build + " from " + before + ": " + done
+                + (besides.isEmpty() ? "." : "; changed besides: " + String.join(", ", besides) + ".");
+    }
+
+    /** What the row of wear means. */
+    public static final String WEAR_NOTE =
+            "Fits may wear: all together, from new in proportion to their written limits, until"
+                    + " the first limit is gone.";
+
+    private String psi(double pressure) {
+        return Quantity.PRESSURE.with(units, pressure);
+    }
+}

@@ -1,0 +1,144 @@
+package hotidle.answer.torque;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.TorquePicturePhrase;
+import hotidle.assess.Margin;
+import hotidle.plots.LineChart;
+import hotidle.plots.LinesChart;
+import hotidle.study.Judgement;
+import hotidle.study.TorqueByPressure;
+import hotidle.study.TorqueHeld.Carrier;
+import hotidle.study.UsefulPressure;
+import hotidle.study.Window;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * What a build holds against set pressure, as a chart.
+ *
+ * @param build  its name
+ * @param set    set pressure that it has [Pa]
+ * @param held   at each set pressure tried
+ * @param useful up to which more is held
+ * @param window which set pressures its limits allow
+ */
+public record TorquePicture(
+        Quantity.UnitSystem units,
+        String build,
+        double set,
+        TorqueByPressure held,
+        UsefulPressure useful,
+        Window window) {
+
+    /** The chart; empty where no torque is known. */
+    public Optional<LinesChart> chart(String circuit) {
+        List<String> names = first();
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        TorquePicturePhrase phrase = new TorquePicturePhrase(units);
+        List<LinesChart.AtPlace> places = new ArrayList<>(List.of(new LinesChart.AtPlace(psi(set), phrase.now(set))));
+        places.addAll(ends(phrase));
+        return Optional.of(new LinesChart(
+                TorquePicturePhrase.title(build),
+                TorquePicturePhrase.subtitle(circuit),
+                TorquePicturePhrase.across(Quantity.PRESSURE.in(units).unit()),
+                TorquePicturePhrase.axis(Quantity.TORQUE.in(units).unit()),
+                TorquePicturePhrase.MISSING,
+                names.stream().map(this::line).toList(),
+                mark(phrase),
+                places));
+    }
+
+    /** The links that give first at some pressure, then those that are next, as many as can be told apart. */
+    private List<String> first() {
+        Set<String> names = new LinkedHashSet<>();
+        for (int rank = 0; names.size() < LinesChart.MOST_LINES && rank < longest(); rank++) {
+            for (TorqueByPressure.Point point : held.points()) {
+                if (rank < point.links().size() && names.size() < LinesChart.MOST_LINES) {
+                    names.add(point.links().get(rank).name());
+                }
+            }
+        }
+        return List.copyOf(names);
+    }
+
+    private int longest() {
+        return held.points().stream()
+                .mapToInt(point -> point.links().size())
+                .max()
+                .orElse(0);
+    }
+
+    private LinesChart.Line line(String name) {
+        return new LinesChart.Line(
+                name,
+                held.points().stream()
+                        .map(point -> new LineChart.Point(psi(point.pressure()), torque(point, name)))
+                        .toList());
+    }
+
+    private double torque(TorqueByPressure.Point point, String name) {
+        OptionalDouble torque = point.links().stream()
+                .filter(link -> link.name().equals(name))
+                .mapToDouble(Carrier::torque)
+                .findFirst();
+        return torque.isPresent() ? Quantity.TORQUE.value(units, torque.getAsDouble()) : Double.NaN;
+    }
+
+    private Optional<LinesChart.Marked> mark(TorquePicturePhrase phrase) {
+        return useful.crosses()
+                ? useful.weakest()
+                        .map(link -> new LinesChart.Marked(
+                                psi(useful.pressure().orElseThrow()),
+                                Quantity.TORQUE.value(units, link.torque()),
+                                phrase.crossing(useful.pressure().orElseThrow(), link.name())))
+                : Optional.empty();
+    }
+
+    /** Where lubrication and hub film end it, and the end of the highest set pressures at which every limit holds. */
+    private List<LinesChart.AtPlace> ends(TorquePicturePhrase phrase) {
+        List<LinesChart.AtPlace> ends = new ArrayList<>();
+        for (Margin.Kind kind : List.of(Margin.Kind.LUBRICATION, Margin.Kind.FILM)) {
+            List<Window.Span> spans =
+                    window.spans().stream().filter(span -> span.kind() == kind).toList();
+            Optional<Judgement.Key> never = spans.stream()
+                    .filter(span -> span.ranges().isEmpty())
+                    .flatMap(span -> span.worst().stream())
+                    .findFirst();
+            if (never.isPresent()) {
+                ends.add(new LinesChart.AtPlace(
+                        psi(held.points().get(0).pressure()),
+                        phrase.never(kind, never.get().part(), never.get().duty())));
+            } else {
+                spans.stream()
+                        .map(span -> span.ranges().get(span.ranges().size() - 1))
+                        .filter(range -> range.highBy().isPresent())
+                        .min(Comparator.comparingDouble(Window.PressureRange::high))
+                        .ifPresent(range -> ends.add(end(phrase, range)));
+            }
+        }
+        if (!window.all().isEmpty()) {
+            Window.PressureRange last = window.all().get(window.all().size() - 1);
+            boolean said = ends.stream().anyMatch(end -> end.x() <= psi(last.high()));
+            if (last.highBy().isPresent() && !said) {
+                ends.add(end(phrase, last));
+            }
+        }
+        return ends;
+    }
+
+    private LinesChart.AtPlace end(TorquePicturePhrase phrase, Window.PressureRange range) {
+        Judgement.Key by = range.highBy().orElseThrow();
+        return new LinesChart.AtPlace(psi(range.high()), phrase.end(range.high(), by.kind(), by.part(), by.duty()));
+    }
+
+    private double psi(double pressure) {
+        return Quantity.PRESSURE.value(units, pressure);
+    }
+}

@@ -1,0 +1,102 @@
+package hotidle.cli;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.torque.TorqueAnswer.BuildTorque;
+import hotidle.answer.torque.TorquePicture;
+import hotidle.plots.Chart;
+import hotidle.study.LineNeeded;
+import hotidle.study.TorqueByPressure;
+import hotidle.study.TorqueConditions;
+import hotidle.study.TorqueHeld;
+import hotidle.study.UsefulPressure;
+import hotidle.study.Window;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Asks a build what it holds.
+ *
+ * @param err       where the bar of long work is drawn
+ * @param units     of the user
+ * @param by        what is changed for another set pressure
+ * @param pressures tried [Pa], rising
+ * @param speed     of the engine [rev/s]
+ */
+record TorqueRun(PrintWriter err, Quantity.UnitSystem units, SetPressure.By by, List<Double> pressures, double speed) {
+
+    /** Step of the engine speeds searched for the hub's film (chosen) [rev/s]. */
+    private static final double STEP = 150 / 60.0;
+
+    /** Limits that a unit usually has; the bar need not be exact. */
+    private static final int LIMITS = 20;
+
+    /**
+     * Looks whether torque can be asked of a unit.
+     *
+     * @throws WrongInputException where it cannot, or the unit cannot be set to the lowest pressure
+     */
+    static void check(Transmission unit, SetBy setBy, double lowest, String set) {
+        unit.command();
+        if (unit.ranges().stream().allMatch(range -> range.applied().isEmpty())) {
+            throw new WrongInputException("hotidle: no range of " + unit.circuit() + " applies a clutch");
+        }
+        if (TorqueConditions.hottest(unit).isEmpty()) {
+            throw new WrongInputException("hotidle: no driving condition under load of " + unit.circuit()
+                    + " gives the temperatures of all regions\nmend: give them to one that has at least half of the highest"
+                    + " engine torque");
+        }
+        setBy.at(unit, lowest, set);
+    }
+
+    BuildTorque held(Transmission unit) {
+        return held(unit, by, pressures, speed);
+    }
+
+    /** What a unit holds. */
+    static BuildTorque held(Transmission unit, SetPressure.By by, List<Double> pressures, double speed) {
+        return new BuildTorque(
+                unit.build(),
+                unit.rated(),
+                TorqueHeld.of(unit, speed),
+                UsefulPressure.of(unit, Window.Raised.by(unit, by), pressures, speed),
+                LineNeeded.of(unit, speed));
+    }
+
+    /** Which set pressures the limits of a unit allow. */
+    Window window(Transmission unit) {
+        Progress progress =
+                new Progress(err, "trying set pressures", unit.duties().size() * pressures.size() + LIMITS);
+        Window window = Window.study(
+                unit, Window.Raised.by(unit, by), pressures, OptionValues.searched(null, unit, STEP), progress::step);
+        progress.end();
+        return window;
+    }
+
+    /**
+     * A chart a build.
+     *
+     * @throws WrongInputException where nothing is known that could be drawn
+     */
+    List<Chart> charts(String circuit, List<Transmission> all, List<BuildTorque> held, Path plot) {
+        List<Chart> charts = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            picture(all.get(i), held.get(i).useful()).chart(circuit).ifPresent(charts::add);
+        }
+        if (charts.isEmpty()) {
+            throw new WrongInputException(
+                    "hotidle: --plot " + plot + ": no torque is known, so that nothing can be drawn");
+        }
+        return charts;
+    }
+
+    private TorquePicture picture(Transmission unit, UsefulPressure useful) {
+        Progress progress = new Progress(err, "drawing " + unit.build(), pressures.size());
+        TorqueByPressure held = TorqueByPressure.of(Window.Raised.by(unit, by), pressures, speed, progress::step);
+        progress.end();
+        return new TorquePicture(units, unit.build(), unit.highestSet(), held, useful, window(unit));
+    }
+}

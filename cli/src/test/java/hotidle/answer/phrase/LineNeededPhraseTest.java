@@ -1,0 +1,52 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.study.LineNeeded;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class LineNeededPhraseTest {
+
+    private final LineNeededPhrase metric = new LineNeededPhrase(UnitSystem.METRIC);
+
+    private static LineNeeded row(OptionalDouble needed, double line) {
+        return new LineNeeded(
+                "first",
+                600,
+                "low-clutch",
+                needed,
+                OptionalDouble.of(10e5),
+                OptionalDouble.of(line),
+                OptionalDouble.of(9e5),
+                OptionalDouble.empty());
+    }
+
+    @Test
+    void aLineBelowWhatIsNeededIsShortAndOneFarAboveWastes() {
+        assertEquals(
+                LineNeeded.Verdict.SHORT, row(OptionalDouble.of(10.1e5), 10e5).verdict());
+        assertEquals(LineNeeded.Verdict.FITS, row(OptionalDouble.of(8e5), 10e5).verdict());
+        assertEquals(
+                LineNeeded.Verdict.WASTES, row(OptionalDouble.of(7.9e5), 10e5).verdict());
+        assertEquals(
+                LineNeeded.Verdict.NOT_KNOWN, row(OptionalDouble.empty(), 10e5).verdict());
+        assertEquals("SHORT", LineNeededPhrase.verdict(LineNeeded.Verdict.SHORT));
+        assertTrue(LineNeededPhrase.NOTES.contains("more than 25 % above"));
+    }
+
+    @Test
+    void theFirstShortTorqueOfEachRangeIsNamedAndWasteIsCounted() {
+        String first = metric.isShort("first", 600, 10.1e5, 10e5);
+        assertEquals("first from 600 N.m on (needs 10.10 bar, has 10.00)", first);
+        assertEquals(
+                "made: its line is short in first from 600 N.m on (needs 10.10 bar, has 10.00); 3 of 8 rows waste pressure.",
+                metric.summary("made", List.of(first), 3, 8));
+        assertEquals(
+                "made: its line is short at no torque tried; 0 of 8 rows waste pressure.",
+                metric.summary("made", List.of(), 0, 8));
+    }
+}

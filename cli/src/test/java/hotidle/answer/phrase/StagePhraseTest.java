@@ -1,0 +1,38 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class StagePhraseTest {
+
+    private final StagePhrase metric = new StagePhrase(UnitSystem.METRIC);
+
+    @Test
+    void aStageSaysWhatPressureHelpsAndWhatItsLimitsAllow() {
+        assertEquals("helps up to 14.00 bar", metric.helpsTo(14e5));
+        assertEquals("helps to 27.00 bar and on", metric.helpsBeyond(27e5));
+        assertEquals("holds 9.00 to 18.50 bar", metric.allowed(9e5, 18.5e5));
+    }
+
+    @Test
+    void wearIsTheWayToTheWrittenLimits() {
+        assertEquals("62 % of the way", StagePhrase.wear(0.62));
+        assertEquals("over 800 %", StagePhrase.wearsOn(8));
+    }
+
+    @Test
+    void workIsNamedWithWhatChangesBesides() {
+        assertEquals("7 jobs, 20 h", StagePhrase.jobs(7, Optional.of(20.0), Optional.empty()));
+        assertEquals("1 job, 2.5 h, price 300", StagePhrase.jobs(1, Optional.of(2.5), Optional.of(300.0)));
+        assertEquals(
+                "restored from worn: pump, rings.",
+                StagePhrase.work("restored", "worn", List.of("pump", "rings"), List.of()));
+        assertEquals(
+                "strong from restored: no job; changed besides: input-shaft.",
+                StagePhrase.work("strong", "restored", List.of(), List.of("input-shaft")));
+    }
+}
