@@ -27,7 +27,7 @@ public record UsefulPressurePhrase(Quantity.UnitSystem units) {
 
     /** The same in short, each: where builds stand side by side. */
     public String upToBrief(String build, double pressure, String link) {
-        return build + ": above " + psi(pressure) + " set pressure " + link + " gives first; more holds no more.";
+        return build + ": above " + psi(pressure) + " set pressure " + link + " gives first; more buys no torque.";
     }
 
     public String everywhereBrief(String build, double highest) {
