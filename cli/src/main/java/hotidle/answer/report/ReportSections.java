@@ -150,8 +150,9 @@ record ReportSections(
     }
 
     Section cautions() {
-        boolean commanded = found.margins().builds().get(0).unit().commanded().isPresent();
-        List<String> said = new ArrayList<>(List.of(Caution.whole(commanded), WindowPhrase.NOT_JUDGED, noStall()));
+        Transmission unit = found.margins().builds().get(0).unit();
+        List<String> said = new ArrayList<>(List.of(
+                Caution.whole(unit.commanded().isPresent()), WindowPhrase.notJudged(unit.rated()), noStall()));
         said.addAll(ReportPhrase.leftOut(
                 found.window().isPresent(),
                 found.torque().isPresent(),
