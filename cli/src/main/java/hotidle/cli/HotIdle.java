@@ -29,6 +29,7 @@ import picocli.CommandLine.Mixin;
             TorqueCommand.class,
             GaugeCommand.class,
             ShiftCommand.class,
+            AirCommand.class,
             PartCommand.class,
             DrawCommand.class,
             ReportCommand.class,

@@ -5,6 +5,7 @@ import hotidle.circuits.text.Units;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -97,6 +98,14 @@ final class OptionValues {
                         () -> new WrongInputException("hotidle: " + unit.circuit() + " has no driving condition " + name
                                 + "\ndriving conditions: "
                                 + unit.duties().stream().map(DutyPoint::name).collect(Collectors.joining(", "))));
+    }
+
+    /** The slowest duty. */
+    static DutyPoint slowest(Transmission unit) {
+        return unit.duties().stream()
+                .min(Comparator.comparingDouble(DutyPoint::speed))
+                .orElseThrow(() -> new WrongInputException(
+                        "hotidle: " + unit.circuit() + " has no driving condition to take\nmend: add one under duty:"));
     }
 
     /** The duty with another range. */

@@ -5,9 +5,7 @@ import hotidle.study.spread.SpreadQuestion;
 import hotidle.study.spread.SpreadRun;
 import hotidle.study.spread.Unmeasured;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -77,13 +75,8 @@ final class SpreadOptions {
         Transmission unit = of.unit();
         duties.forEach(name -> OptionValues.duty(unit, name));
         List<String> judged = duties.isEmpty()
-                ? unit.duties().stream().min(Comparator.comparingDouble(DutyPoint::speed)).map(DutyPoint::name).stream()
-                        .toList()
+                ? List.of(OptionValues.slowest(unit).name())
                 : duties.stream().distinct().toList();
-        if (judged.isEmpty()) {
-            throw new WrongInputException("hotidle: " + unit.circuit()
-                    + " has no driving condition, so that nothing is judged\nmend: add one under duty:");
-        }
         List<SizePrior> sizes = unmeasured == null ? Unmeasured.of(of) : Unmeasured.of(of, unmeasured);
         return new SpreadQuestion(of, sizes, judged, samples, pairs, seed);
     }

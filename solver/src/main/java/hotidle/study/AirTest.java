@@ -86,4 +86,14 @@ public record AirTest(double freeAir, double shape, double concentric, double as
     public double oil(double drop, double viscosity) {
         return AirLeak.oil(shape, drop, viscosity);
     }
+
+    /**
+     * The same with the gap grown as bore and valve warm up, at the eccentricity of the file.
+     *
+     * @param growth of the diametral clearance since the test [m]
+     */
+    public double oilWarm(double drop, double viscosity, double growth) {
+        double grown = Math.max(asInTheFile + growth / 2, 0) / asInTheFile;
+        return asInTheFile == 0 ? 0 : oil(drop, viscosity) * grown * grown * grown;
+    }
 }

@@ -129,4 +129,13 @@ class AirTestTest {
                         new AirStand.Calibration(1e-3, vacuum(12)),
                         new AirStand.Calibration(0.5e-3, vacuum(5))));
     }
+
+    @Test
+    void aBoreThatGrowsAsItWarmsLeaksMore() {
+        AirTest found = test(18).orElseThrow();
+        assertEquals(found.oil(7e5, 6e-3), found.oilWarm(7e5, 6e-3, 0), 1e-18);
+        double twice = 2 * found.asInTheFile();
+        assertEquals(8 * found.oil(7e5, 6e-3), found.oilWarm(7e5, 6e-3, twice), 1e-12 * found.oil(7e5, 6e-3) * 8);
+        assertEquals(0, found.oilWarm(7e5, 6e-3, -3 * twice), 0);
+    }
 }

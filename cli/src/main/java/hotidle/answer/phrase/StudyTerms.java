@@ -188,5 +188,15 @@ final class StudyTerms {
                     "how much faster one side of a clutch turns than the other",
                     "shift",
                     "slip_rpm",
-                    "slip rpm"));
+                    "slip rpm"),
+            TermPhrase.term(
+                    "free air",
+                    "the air that passes a land under test, counted at the room's pressure",
+                    "air",
+                    "free_air_m3_s"),
+            TermPhrase.term(
+                    "bore to write",
+                    "the bore at which a part leaks what its air test says; a measurement for the sheet",
+                    "air",
+                    "bore_m"));
 }
