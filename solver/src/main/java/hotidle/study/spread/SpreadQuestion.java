@@ -21,6 +21,8 @@ import java.util.Optional;
 public record SpreadQuestion(
         Adjustable build, List<SizePrior> sizes, List<String> duties, int samples, int rows, long seed) {
 
+    private static final double HALF = 0.5;
+
     public SpreadQuestion {
         sizes = List.copyOf(sizes);
         duties = List.copyOf(duties);
@@ -35,10 +37,16 @@ public record SpreadQuestion(
         return build.with(drawn);
     }
 
+    /** The unit whose drawn sizes are all at their median but for some; empty where the sizes cannot go together. */
+    Optional<Transmission> medianBut(Map<String, Double> others) {
+        Map<String, Double> all = new HashMap<>();
+        sizes.forEach(size -> all.put(size.size().name(), size.quantile(HALF)));
+        all.putAll(others);
+        return build.with(all);
+    }
+
     /** The unit whose drawn sizes are all at their median; as the build has it where those cannot go together. */
     Transmission median() {
-        double[] half = new double[sizes.size()];
-        java.util.Arrays.fill(half, 0.5);
-        return unit(half).orElse(build.unit());
+        return medianBut(Map.of()).orElse(build.unit());
     }
 }
