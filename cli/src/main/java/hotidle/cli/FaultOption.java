@@ -62,11 +62,36 @@ final class FaultOption {
         return units;
     }
 
+    /** Whether any is asked for. */
+    boolean given() {
+        return !written.isEmpty();
+    }
+
+    /** Faults as they were written. */
+    List<String> written() {
+        return List.copyOf(written);
+    }
+
+    /**
+     * A build with one of the faults at a time.
+     *
+     * @throws WrongInputException where a fault is none
+     */
+    List<Transmission> each(Adjustable build) {
+        List<UnitFault> possible = UnitFaults.of(build);
+        return written.stream()
+                .map(text -> in(build, List.of(sized(possible, text))))
+                .toList();
+    }
+
     private Transmission in(Adjustable build) {
         List<UnitFault> possible = UnitFaults.of(build);
-        return UnitFault.in(
-                        build,
-                        written.stream().map(text -> sized(possible, text)).toList())
+        return in(
+                build, written.stream().map(text -> sized(possible, text)).toList());
+    }
+
+    private Transmission in(Adjustable build, List<UnitFault.Sized> faults) {
+        return UnitFault.in(build, faults)
                 .orElseThrow(() -> new WrongInputException("hotidle: --fault " + String.join(" --fault ", written)
                         + ": " + build.unit().build() + " cannot be made so\nmend: give smaller sizes"));
     }

@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.answer.map.MapAnswer;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.plots.Picture;
 import hotidle.transmission.Adjustable;
 import java.nio.file.Path;
 import java.util.List;
@@ -53,6 +54,9 @@ final class MapCommand implements Callable<Integer> {
                     + " 0.02..0.15/0.01mm. What the build and its file say of the size is tried too")
     String vary;
 
+    @Mixin
+    private PictureSize size;
+
     @Option(names = "--plot", paramLabel = "FILE", description = "draws the map into this file (.png or .svg)")
     Path plot;
 
@@ -72,6 +76,7 @@ final class MapCommand implements Callable<Integer> {
                 .toList();
         if (plot != null) {
             PictureFile.check("--plot", plot);
+            size.check();
             drawable(chosen.size());
         }
         MapRun run = new MapRun(spec.commandLine().getErr(), setBy, set, varied, speeds);
@@ -82,7 +87,7 @@ final class MapCommand implements Callable<Integer> {
                 setBy.by(),
                 Stop.each(chosen, run::mapped, spec.commandLine().getErr()));
         if (plot != null) {
-            PictureFile.write(answer.charts(), plot);
+            PictureFile.write(size.of(new Picture(answer.charts())), plot);
             spec.commandLine().getErr().println("drawn: " + plot);
         }
         return Printed.print(spec, asked.shared, answer);

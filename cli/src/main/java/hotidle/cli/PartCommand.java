@@ -90,7 +90,7 @@ final class PartCommand implements Callable<Integer> {
                 over.map(number -> number.completed(duty)).orElse(duty));
         PartAnswer answer = new PartAnswer(state, chart, shared.units());
         answer.picture().ifPresent(picture -> {
-            PictureFile.write(picture.charts(), plot.file);
+            PictureFile.write(plot.size.of(picture), plot.file);
             spec.commandLine().getErr().println("drawn: " + plot.file);
         });
         return Printed.print(spec, shared, answer);

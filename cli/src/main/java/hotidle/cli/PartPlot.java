@@ -5,6 +5,7 @@ import hotidle.answer.phrase.ArticlePhrase;
 import hotidle.circuits.kind.Kind;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The picture that is asked for of a part on its own. */
@@ -25,6 +26,9 @@ final class PartPlot {
             description = "what the chart goes over: any key with a number, drop or temperature: length=1..12mm")
     String vary;
 
+    @Mixin
+    PictureSize size;
+
     /**
      * Looks at the file before anything is solved.
      *
@@ -40,6 +44,7 @@ final class PartPlot {
         }
         if (file != null) {
             PictureFile.check("--plot", file);
+            size.check();
         }
     }
 

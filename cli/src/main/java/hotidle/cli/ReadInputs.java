@@ -39,7 +39,8 @@ final class ReadInputs {
         String command = program.commandLine().getParseResult().originalArgs().stream()
                 .map(word -> word.contains(" ") ? '"' + word + '"' : word)
                 .collect(Collectors.joining(" ", "hotidle ", ""));
-        return new MadeOf(program.version()[0], command, files());
+        String[] version = program.version();
+        return new MadeOf(version[0] + ", " + version[1], command, files());
     }
 
     private static String sha256(byte[] content) {

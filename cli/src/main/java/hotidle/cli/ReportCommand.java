@@ -48,8 +48,8 @@ final class ReportCommand implements Callable<Integer> {
 
     @Option(
             names = "--lesson",
-            description =
-                    "a handout for learners instead: builds called by letters, their gauges read, the key on a page of its own")
+            description = "a handout for learners instead: units called by letters, their gauges read, the key on a page of"
+                    + " its own; each --fault makes a unit of the first build")
     boolean lesson;
 
     @Option(
@@ -58,6 +58,9 @@ final class ReportCommand implements Callable<Integer> {
             defaultValue = "1",
             description = "order of the builds of a handout: another number, another order. Default: ${DEFAULT-VALUE}")
     long seed;
+
+    @Mixin
+    FaultOption faults;
 
     @Mixin
     Letterhead head;
@@ -82,7 +85,7 @@ final class ReportCommand implements Callable<Integer> {
                 file.toString(),
                 head.lines(),
                 circuit,
-                new LessonRun(circuit, builds, seed).sweeps(),
+                new LessonRun(circuit, builds, faults, seed).units(),
                 ReportDrawing.ofLesson(asked.shared.units(), circuit),
                 made(inputs));
         HtmlFile.write(answer.page(), file);
@@ -90,6 +93,10 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private int report(DescribedCircuit circuit, ReadInputs inputs) {
+        if (faults.given()) {
+            throw new WrongInputException(
+                    "hotidle: --fault makes a unit of a handout\nmend: write --lesson too, or ask compare, which lays it over builds");
+        }
         List<Transmission> units = Circuits.units(circuit, builds);
         CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(() -> drawing(circuit, units.get(0)));
         Progress progress = new Progress(spec.commandLine().getErr(), "solving for the report", ReportRun.STUDIES);

@@ -71,6 +71,9 @@ final class SweepCommand implements Callable<Integer> {
     Path plotFilm;
 
     @Mixin
+    private PictureSize size;
+
+    @Mixin
     private FaultOption faults;
 
     @Spec
@@ -80,7 +83,7 @@ final class SweepCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
-        SweepPictures pictures = new SweepPictures(plot, plotFilm);
+        SweepPictures pictures = new SweepPictures(plot, plotFilm, size);
         pictures.check(speeds);
         OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());

@@ -13,11 +13,13 @@ import java.util.List;
  *
  * @param plot of pressures and oil; null where none was asked for
  * @param film of the hub's film; null where none was asked for
+ * @param size of each
  */
-record SweepPictures(Path plot, Path film) {
+record SweepPictures(Path plot, Path film, PictureSize size) {
 
     /** Refuses what cannot be drawn, before anything is solved. */
     void check(List<Double> speeds) {
+        size.check();
         check("--plot", plot, speeds);
         check("--plot-film", film, speeds);
     }
@@ -43,8 +45,8 @@ record SweepPictures(Path plot, Path film) {
         }
     }
 
-    private static void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
-        PictureFile.write(picture, file);
+    private void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
+        PictureFile.write(size.of(picture), file);
         err.println("drawn: " + file + leftOut);
     }
 

@@ -76,6 +76,27 @@ class LessonTest {
     }
 
     @Test
+    void eachFaultMakesAUnitAndIsNamedInTheKeyAlone() throws IOException {
+        Path file = folder.resolve("faults.html");
+        Run run = Run.of(
+                "report",
+                "crescent-four",
+                "--lesson",
+                "--build",
+                "fresh",
+                "--fault",
+                "spring-weak@regulator:20%",
+                "--out",
+                file.toString());
+        assertEquals(0, run.code(), run.err());
+        String html = Files.readString(file);
+        String before = html.substring(0, html.indexOf("<section id=\"key\""));
+        assertFalse(before.contains("spring-weak") || before.contains("fresh"));
+        assertTrue(key(html).contains(">spring-weak@regulator:20%</td>"));
+        assertTrue(before.contains(">unit B</text>") && !before.contains("unit C"));
+    }
+
+    @Test
     void aCircuitWithoutGaugePortsHasNothingToRead() throws IOException {
         String taps = """
                 taps:

@@ -21,7 +21,7 @@ import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
 /**
- * A figure against engine speed, one curve per build, with the speeds from which the secondary begins to unload.
+ * A figure against engine speed, one curve per build, with the speeds from which the secondary is unloaded.
  *
  * @param title    of the chart
  * @param subtitle what stays the same; may be empty

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param build   its name
  * @param points  by rising speed, the figure in place of a pressure, NaN in a gap
  * @param mark    the point that matters most; empty without one
- * @param unloads speed from which the secondary begins to unload [rpm]; empty if it does not
+ * @param unloads speed from which the secondary is unloaded [rpm]; empty if it is not
  * @param gap     why points are missing, for example metal contact
  */
 public record FigureCurve(

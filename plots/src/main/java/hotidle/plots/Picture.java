@@ -72,6 +72,11 @@ public record Picture(List<Chart> charts, int width, int height) {
         return ending.equals("png") ? png() : svg("");
     }
 
+    /** The same charts in another size. */
+    public Picture sized(int otherWidth, int otherHeight) {
+        return new Picture(charts, otherWidth, otherHeight);
+    }
+
     /** What it shows: the titles of its charts. */
     public String name() {
         return charts.stream().map(Chart::title).collect(Collectors.joining("; "));

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param points  by rising speed
  * @param set     set pressure commanded [display unit]
  * @param onset   speed from which the regulator holds the line [rpm]; empty if it never does
- * @param unloads speed at which the secondary unloads [rpm]; empty if it does not
+ * @param unloads speed from which the secondary is unloaded [rpm]; empty if it is not
  */
 public record PressureCurve(
         String build, List<SweepPoint> points, double set, OptionalDouble onset, OptionalDouble unloads) {
@@ -92,7 +92,7 @@ public record PressureCurve(
                     .append(Style.rpm(high()));
         }
         unloads.ifPresent(speed -> text.append(onset.isEmpty() ? "; " : ": ")
-                .append("secondary unloads at ")
+                .append("secondary unloaded from ")
                 .append(Style.rpm(speed)));
         return text.append(Style.unsolved(unsolved(), "×")).toString();
     }

@@ -120,7 +120,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
 
     /** The mark of one event, in every chart over speed. */
     static Legend.KeySample unloading() {
-        return new Legend.KeySample("the secondary begins to unload", (g, box) -> {
+        return new Legend.KeySample("the secondary is unloaded", (g, box) -> {
             g.setPaint(Style.INK);
             g.fill(moved(Marks.unloads(), box, 3, SMALLER));
         });

@@ -88,7 +88,7 @@ class FigureChartTest {
                 "Film against engine speed",
                 "least film allowed",
                 "worn: thinnest 2 um at 1000 rpm",
-                "the secondary begins to unload",
+                "the secondary is unloaded",
                 "from here on it is known to hold",
                 "not known whether it holds",
                 "metal contact at 2 speeds")) {

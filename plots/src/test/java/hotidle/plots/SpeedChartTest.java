@@ -118,7 +118,7 @@ class SpeedChartTest {
         XYDataset ticks = plot.getDataset(SpeedDrawing.UNLOADS);
         assertEquals(2900, ticks.getXValue(1, 0));
         assertEquals(chart.curves().get(1).at(2900), ticks.getYValue(1, 0));
-        assertTrue(legend(0).contains("secondary unloads at 900 rpm"), legend(0));
+        assertTrue(legend(0).contains("secondary unloaded from 900 rpm"), legend(0));
     }
 
     @Test

@@ -64,7 +64,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     /** The same on a page. */
     public List<Block> page() {
         List<Block> blocks = new ArrayList<>(List.of(Block.table(HeatPhrase.SETTLES, temperatures())));
-        blocks.add(Block.said(sentences(true)));
+        blocks.add(Block.said(sentences(false)));
         shown(false).forEach(duty -> blocks.add(Block.table(HeatPhrase.FROM_AND_TO, heat(duty, true))));
         return blocks;
     }

@@ -17,8 +17,9 @@ public record PageTable(String caption, List<Cell> head, List<Row> rows) {
     /** Begins like a number: where most cells of a column do, it stands right, so that digits stand below each other. */
     private static final Pattern NUMBER = Pattern.compile("[<>=+x~\\-\\s]*\\d.*");
 
-    /** Words in capitals are alarms on every screen. */
-    private static final Pattern ALARM = Pattern.compile(".*\\b[A-Z]{3,}\\b.*");
+    /** Words that are alarms on every screen. */
+    private static final Pattern ALARM =
+            Pattern.compile(".*\\b(FAILS|LOW|HIGH|SHORT|THIN|CONTACT|OVERLOAD|STARVED|SLIPS|DRAGS|RELIEF OPEN|NOT HELD)\\b.*");
 
     /** Blanks by which a screen indents what belongs to the row above. */
     private static final int STEP = 2;

@@ -91,7 +91,7 @@ public record ChartPhrase(Quantity.UnitSystem units) {
 
     /** Under it, what makes the load. */
     public static final String TWO_CHAMBERS =
-            "weight alone while both chambers carry line pressure, side load once one begins to unload";
+            "weight alone while both chambers carry line pressure, side load once one is unloaded";
 
     /** The same of a pump with one chamber. */
     public static final String ONE_CHAMBER = "side load of the pump and weight";

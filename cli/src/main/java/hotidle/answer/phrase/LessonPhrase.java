@@ -82,7 +82,7 @@ public final class LessonPhrase {
     /** On the page of the key. */
     public static final String KEY_NOTE = "The key is the last page: hand out without it.";
 
-    public static final String KEY_TABLE = "Which unit is which build";
+    public static final String KEY_TABLE = "Which unit is which";
 
-    public static final List<String> KEY_HEAD = List.of("unit", "build", "what was done to it", "holds from");
+    public static final List<String> KEY_HEAD = List.of("unit", "build", "fault laid over it", "what its build is", "holds from");
 }

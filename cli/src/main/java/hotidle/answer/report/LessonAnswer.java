@@ -24,7 +24,7 @@ import java.util.List;
  * @param file       where it lies
  * @param letterhead lines above it; may be empty
  * @param circuit    what it is about
- * @param sweeps     a unit each, in the order of the letters
+ * @param cases      its units, in the order of the letters
  * @param drawing    of the circuit as it should be, without pressures
  * @param made       what it was made of; stands on the key's page
  */
@@ -33,28 +33,32 @@ public record LessonAnswer(
         String file,
         List<String> letterhead,
         DescribedCircuit circuit,
-        List<SpeedSweep> sweeps,
+        List<LessonUnit> cases,
         Figure drawing,
         MadeOf made)
         implements Answer {
 
     public LessonAnswer {
         letterhead = List.copyOf(letterhead);
-        sweeps = List.copyOf(sweeps);
+        cases = List.copyOf(cases);
+    }
+
+    private List<SpeedSweep> sweeps() {
+        return cases.stream().map(LessonUnit::sweep).toList();
     }
 
     /** The page that is written. */
     public Page page() {
-        LessonCharts charts = new LessonCharts(units, sweeps);
+        LessonCharts charts = new LessonCharts(units, sweeps());
         List<Block> pressures = new ArrayList<>();
         charts.figures().forEach(figure -> pressures.add(Block.figure(figure)));
         pressures.add(Block.table(LessonPhrase.readings(units), charts.readings()));
         return new Page(
                 LessonPhrase.title(circuit.name()),
-                LessonPhrase.question(sweeps.size()),
+                LessonPhrase.question(cases.size()),
                 ReportPhrase.head(letterhead, HeadingPhrase.headed(circuit.name(), circuit.about())),
                 List.of(
-                        new Section("task", LessonPhrase.TASK, List.of(Block.said(LessonPhrase.task(sweeps.size())))),
+                        new Section("task", LessonPhrase.TASK, List.of(Block.said(LessonPhrase.task(cases.size())))),
                         new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing), ports(charts))),
                         new Section("pressures", LessonPhrase.PRESSURES, pressures),
                         new Section("findings", LessonPhrase.FINDINGS, List.of(findings())),
@@ -69,7 +73,7 @@ public record LessonAnswer(
 
     private Block findings() {
         TextTable table = new TextTable(LessonPhrase.FILL_IN_HEAD);
-        for (int i = 0; i < sweeps.size(); i++) {
+        for (int i = 0; i < cases.size(); i++) {
             table.add(List.of(LessonPhrase.unit(i), "", "", ""));
         }
         return Block.table(LessonPhrase.FILL_IN, table);
@@ -95,12 +99,13 @@ public record LessonAnswer(
     @Override
     public TextTable table() {
         TextTable table = new TextTable(LessonPhrase.KEY_HEAD);
-        for (int i = 0; i < sweeps.size(); i++) {
-            SpeedSweep sweep = sweeps.get(i);
+        for (int i = 0; i < cases.size(); i++) {
+            SpeedSweep sweep = cases.get(i).sweep();
             String build = sweep.unit().build();
             table.add(List.of(
                     LessonPhrase.unit(i),
                     build,
+                    cases.get(i).fault(),
                     circuit.builds().stream()
                             .filter(one -> one.name().equals(build))
                             .map(DescribedCircuit.Build::about)
@@ -121,7 +126,7 @@ public record LessonAnswer(
 
     @Override
     public boolean complete() {
-        return sweeps.stream()
+        return sweeps().stream()
                 .flatMap(sweep -> sweep.shown().stream())
                 .allMatch(outcome -> outcome.state().isPresent());
     }

@@ -6,6 +6,7 @@ import hotidle.answer.page.Section;
 import hotidle.answer.phrase.LessonPhrase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A handout as JSON: what it was made of, what stands in it, and its key. */
 record LessonRecord(
@@ -21,14 +22,17 @@ record LessonRecord(
         List<KeyLine> key) {
 
     /** Which unit is which build. */
-    record KeyLine(String unit, String build) {}
+    record KeyLine(String unit, String build, Optional<String> fault) {}
 
     static LessonRecord of(LessonAnswer answer) {
         Page page = answer.page();
         List<KeyLine> key = new ArrayList<>();
-        for (int i = 0; i < answer.sweeps().size(); i++) {
+        for (int i = 0; i < answer.cases().size(); i++) {
+            LessonUnit one = answer.cases().get(i);
             key.add(new KeyLine(
-                    LessonPhrase.unit(i), answer.sweeps().get(i).unit().build()));
+                    LessonPhrase.unit(i),
+                    one.sweep().unit().build(),
+                    Optional.of(one.fault()).filter(fault -> !fault.isEmpty())));
         }
         return new LessonRecord(
                 answer.circuit().name(),

@@ -15,7 +15,7 @@ record ReportCharts(SweepCharts charts) {
     /** At 96 px to the inch as wide as A4 and Letter without their margins [px]. */
     private static final int WIDTH = 700;
 
-    private static final int HEIGHT = 430;
+    private static final int HEIGHT = 470;
 
     /** More charts of oil say nothing new (chosen). */
     private static final int MOST_OIL = 4;

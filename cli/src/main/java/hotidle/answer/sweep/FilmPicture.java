@@ -106,7 +106,7 @@ final class FilmPicture {
                                 Rpm.of(outcome.conditions().speed()), known(outcome, figure)))
                         .toList(),
                 mark,
-                Rpm.of(sweep.unloading()),
+                Rpm.of(SweepPicture.unloaded(sweep)),
                 ChartPhrase.NO_FILM);
     }
 

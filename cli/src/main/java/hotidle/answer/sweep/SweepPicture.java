@@ -18,6 +18,7 @@ import hotidle.study.SpeedSweep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
@@ -47,13 +48,18 @@ final class SweepPicture {
                                         .setPressure(sweep.unit().conditions(sweep.duty()))
                                         .orElse(Double.NaN)),
                         Rpm.of(sweep.onset()),
-                        Rpm.of(sweep.unloading())))
+                        Rpm.of(unloaded(sweep))))
                 .toList();
         return new SpeedChart(
                 new ChartTitles(units, sweeps).pressure(),
                 subtitle(circuit, sweeps.get(0), units),
                 Quantity.PRESSURE.in(units).unit(),
                 curves);
+    }
+
+    /** From where the second chamber balances no side load any more, the one event that charts over speed mark; empty without one. */
+    static OptionalDouble unloaded(SpeedSweep sweep) {
+        return sweep.roles().secondary().isPresent() ? sweep.bypassing() : OptionalDouble.empty();
     }
 
     private static List<PressureCurve.SweepPoint> points(SpeedSweep sweep, Quantity.UnitSystem units) {
