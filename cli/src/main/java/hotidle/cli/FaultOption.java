@@ -86,8 +86,7 @@ final class FaultOption {
 
     private Transmission in(Adjustable build) {
         List<UnitFault> possible = UnitFaults.of(build);
-        return in(
-                build, written.stream().map(text -> sized(possible, text)).toList());
+        return in(build, written.stream().map(text -> sized(possible, text)).toList());
     }
 
     private Transmission in(Adjustable build, List<UnitFault.Sized> faults) {

@@ -19,8 +19,9 @@ final class PictureSize {
     @Option(
             names = "--size",
             paramLabel = "SIZE",
-            description = "size of the picture in px, for example 1600x900, or slide (960x540, whose letters are read from the back"
-                    + " row). Default: 1200x800")
+            description =
+                    "size of the picture in px, for example 1600x900, or slide (960x540, whose letters are read from the back"
+                            + " row). Default: 1200x800")
     private String written;
 
     /**

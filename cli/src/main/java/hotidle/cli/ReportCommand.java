@@ -48,8 +48,9 @@ final class ReportCommand implements Callable<Integer> {
 
     @Option(
             names = "--lesson",
-            description = "a handout for learners instead: units called by letters, their gauges read, the key on a page of"
-                    + " its own; each --fault makes a unit of the first build")
+            description =
+                    "a handout for learners instead: units called by letters, their gauges read, the key on a page of"
+                            + " its own; each --fault makes a unit of the first build")
     boolean lesson;
 
     @Option(

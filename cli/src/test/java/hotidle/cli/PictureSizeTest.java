@@ -20,8 +20,16 @@ class PictureSizeTest {
         String[] words = new String[10 + size.length];
         System.arraycopy(
                 new String[] {
-                    "part", "annular-gap", "bore=14.06mm", "valve=14mm", "length=8mm", "--drop", "150psi", "--plot",
-                    file.toString(), "--vary=length=1..12mm"
+                    "part",
+                    "annular-gap",
+                    "bore=14.06mm",
+                    "valve=14mm",
+                    "length=8mm",
+                    "--drop",
+                    "150psi",
+                    "--plot",
+                    file.toString(),
+                    "--vary=length=1..12mm"
                 },
                 0,
                 words,

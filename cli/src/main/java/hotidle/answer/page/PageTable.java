@@ -18,8 +18,8 @@ public record PageTable(String caption, List<Cell> head, List<Row> rows) {
     private static final Pattern NUMBER = Pattern.compile("[<>=+x~\\-\\s]*\\d.*");
 
     /** Words that are alarms on every screen. */
-    private static final Pattern ALARM =
-            Pattern.compile(".*\\b(FAILS|LOW|HIGH|SHORT|THIN|CONTACT|OVERLOAD|STARVED|SLIPS|DRAGS|RELIEF OPEN|NOT HELD)\\b.*");
+    private static final Pattern ALARM = Pattern.compile(
+            ".*\\b(FAILS|LOW|HIGH|SHORT|THIN|CONTACT|OVERLOAD|STARVED|SLIPS|DRAGS|RELIEF OPEN|NOT HELD)\\b.*");
 
     /** Blanks by which a screen indents what belongs to the row above. */
     private static final int STEP = 2;

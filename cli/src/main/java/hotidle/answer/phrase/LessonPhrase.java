@@ -84,5 +84,6 @@ public final class LessonPhrase {
 
     public static final String KEY_TABLE = "Which unit is which";
 
-    public static final List<String> KEY_HEAD = List.of("unit", "build", "fault laid over it", "what its build is", "holds from");
+    public static final List<String> KEY_HEAD =
+            List.of("unit", "build", "fault laid over it", "what its build is", "holds from");
 }
