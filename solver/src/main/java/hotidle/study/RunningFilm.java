@@ -61,7 +61,7 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
     }
 
     /** The film of one state of a sweep of a unit with a hub. */
-    public static RunningFilm at(SpeedSweep sweep, Solution state) {
+    static RunningFilm at(SpeedSweep sweep, Solution state) {
         HubReading reading = HubReading.of(sweep.roles(), state);
         Placed hub = sweep.roles().hub().orElseThrow();
         return new RunningFilm(

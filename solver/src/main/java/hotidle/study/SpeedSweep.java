@@ -293,6 +293,11 @@ public final class SpeedSweep {
                         state.measure(placed.name(), Bushing.LEAST_FILM).orElseThrow())));
     }
 
+    /** What the film in the hub is in one of its states, of a unit with a hub. */
+    public RunningFilm filmIn(Solution state) {
+        return RunningFilm.at(this, state);
+    }
+
     /** Speeds [rev/s] at which the hub runs in metal contact, its film not known. */
     public List<Double> contactSpeeds() {
         Optional<Placed> hub = roles.hub();

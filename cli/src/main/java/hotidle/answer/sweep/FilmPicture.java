@@ -13,7 +13,6 @@ import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
-import hotidle.study.RunningFilm;
 import hotidle.study.SpeedSweep;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +70,7 @@ final class FilmPicture {
                                 sweep.unit().build(),
                                 hub.least().orElseThrow(),
                                 state.conditions().speed(),
-                                RunningFilm.at(sweep, state).known()));
+                                sweep.filmIn(state).known()));
     }
 
     private static Chart load(List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
