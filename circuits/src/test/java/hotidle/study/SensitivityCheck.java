@@ -238,7 +238,7 @@ final class SensitivityCheck {
 
     /** The line held, the regulator moved by the secant rule until what is just served in the build is just served again. */
     private static Optional<Solved> held(Transmission unit, DutyPoint duty, Solution base) {
-        HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, duty);
+        HeldLineSearch search = new HeldLineSearch(unit, duty);
         String regulator = unit.command().regulator();
         double x = base.own(regulator, OwnState.POSITION);
         Optional<String> just = search.served(base).stream()
@@ -270,13 +270,13 @@ final class SensitivityCheck {
         });
     }
 
-    private static Optional<Solution> held(HeldLine.HeldLineSearch search, double position, Solution start) {
+    private static Optional<Solution> held(HeldLineSearch search, double position, Solution start) {
         return new SteadySolver(search.network(position))
                 .solve(start.conditions(), Optional.of(start))
                 .state();
     }
 
-    private static double served(HeldLine.HeldLineSearch search, Optional<Solution> state, String part) {
+    private static double served(HeldLineSearch search, Optional<Solution> state, String part) {
         return state.map(found -> search.served(found).stream()
                         .filter(one -> one.part().equals(part))
                         .findFirst()

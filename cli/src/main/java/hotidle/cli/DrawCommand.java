@@ -6,8 +6,6 @@ import hotidle.answer.draw.DrawnState;
 import hotidle.answer.draw.Frames;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.scheme.Drawing;
-import hotidle.result.Solution;
-import hotidle.study.AtDuty;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.io.IOException;
@@ -73,7 +71,7 @@ final class DrawCommand implements Callable<Integer> {
         Optional<Transmission> other = Optional.ofNullable(against)
                 .map(name -> Circuits.adjustable(circuit, name).unit());
         Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));
-        DrawnState shown = shown(unit, at, other);
+        DrawnState shown = DrawnBuild.at(unit, at, other);
         DrawnScheme drawn = DrawnScheme.of(asked.shared.units(), circuit, shown, only);
         if (drawn.scheme().parts().isEmpty()) {
             throw new WrongInputException("hotidle: --group " + group + ": " + circuit.name() + " has no part in it");
@@ -88,23 +86,5 @@ final class DrawCommand implements Callable<Integer> {
                 spec,
                 asked.shared,
                 new DrawAnswer(shown, drawn, file.toString(), drawing.paper().name()));
-    }
-
-    /** A build as it is drawn: with its state at a driving condition, and marked against another build. */
-    static DrawnState shown(Transmission unit, Optional<DutyPoint> at, Optional<Transmission> other) {
-        return new DrawnState(
-                unit,
-                at.map(DutyPoint::range)
-                        .orElseGet(() -> unit.duties().isEmpty()
-                                ? unit.ranges().get(0).name()
-                                : unit.duties().get(0).range()),
-                at,
-                at.flatMap(point -> AtDuty.solved(unit, point).state()),
-                other,
-                other.flatMap(before -> at.flatMap(point -> state(before, point))));
-    }
-
-    private static Optional<Solution> state(Transmission of, DutyPoint at) {
-        return of.duty(at.name()).flatMap(own -> AtDuty.solved(of, own).state());
     }
 }

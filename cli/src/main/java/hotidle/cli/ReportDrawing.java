@@ -43,7 +43,7 @@ final class ReportDrawing {
 
     private static Scheme scheme(
             Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit, Optional<DutyPoint> at) {
-        DrawnState shown = DrawCommand.shown(unit, at, Optional.empty());
+        DrawnState shown = DrawnBuild.at(unit, at, Optional.empty());
         return DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme();
     }
 

@@ -134,7 +134,7 @@ final class DutyChain {
 
     private Optional<HeldLine> line(Transmission unit, DutyPoint point, Roles roles) {
         return unit.commanded().map(command -> {
-            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, roles, held);
+            HeldLineSearch search = new HeldLineSearch(unit, point, roles, held);
             HeldLine line = search.run();
             held = search.found(line);
             return line;

@@ -39,7 +39,7 @@ public final class DutyMargins {
         own.solve(unit.conditions(point));
         first = own.outcome().state();
         if (unit.commanded().isPresent()) {
-            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point);
+            HeldLineSearch search = new HeldLineSearch(unit, point);
             found = search.found(search.run());
             held = Optional.of(search.series());
         } else {
@@ -65,7 +65,7 @@ public final class DutyMargins {
         Roles roles = Roles.of(unit);
         Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
         Optional<HeldLine> line = held.map(series -> {
-            HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(unit, point, roles, found, series);
+            HeldLineSearch search = new HeldLineSearch(unit, point, roles, found, series);
             HeldLine balance = search.run();
             solves += search.solves();
             return balance;

@@ -121,11 +121,11 @@ interface OperatingPoint {
                     position,
                     linearised.number(regulator, OwnState.POSITION),
                     just,
-                    weights(linearised, new HeldLine.HeldLineSearch(unit, duty), position, just));
+                    weights(linearised, new HeldLineSearch(unit, duty), position, just));
         }
 
         private static double[][] weights(
-                Linearised linearised, HeldLine.HeldLineSearch search, double position, Optional<String> just) {
+                Linearised linearised, HeldLineSearch search, double position, Optional<String> just) {
             double[][] slopes = linearised.slopes(state -> figures(search, just, state));
             // a clutch hardly takes oil, so that differences by its pressure would be wider than its drop
             slopes[0] = search.slopes(linearised, linearised.in(search.network(position)));
@@ -133,7 +133,7 @@ interface OperatingPoint {
         }
 
         /** Supply over demand less 1, and by how much the least served is served. */
-        private static double[] figures(HeldLine.HeldLineSearch search, Optional<String> just, Solution state) {
+        private static double[] figures(HeldLineSearch search, Optional<String> just, Solution state) {
             HeldLine.Balance held = search.balance(state);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {
@@ -149,13 +149,13 @@ interface OperatingPoint {
 
         @Override
         public Network network(Transmission unit) {
-            return new HeldLine.HeldLineSearch(unit, duty).network(position);
+            return new HeldLineSearch(unit, duty).network(position);
         }
 
         @Override
         public double[] slopes(double step, ShiftedUnit made) {
             double[] by = total(linearised, weights, step, shift -> {
-                HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(made.at(shift), duty);
+                HeldLineSearch search = new HeldLineSearch(made.at(shift), duty);
                 Network network = search.network(position);
                 return joined(figures(search, just, linearised.in(network)), linearised.residual(network));
             });

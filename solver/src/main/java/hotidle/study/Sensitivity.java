@@ -181,7 +181,7 @@ public record Sensitivity(
     private static OperatingPoint held(Judgement judged, Judgement.Key key) {
         HeldLine line = judged.held().orElseThrow();
         double position = line.position();
-        HeldLine.HeldLineSearch search = new HeldLine.HeldLineSearch(judged.unit(), judged.duty());
+        HeldLineSearch search = new HeldLineSearch(judged.unit(), judged.duty());
         Network network = search.network(position);
         Solution state = line.balance().orElseThrow().state();
         Optional<Margin> just = search.served(state).stream()

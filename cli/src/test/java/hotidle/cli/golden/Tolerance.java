@@ -58,12 +58,12 @@ record Tolerance(
                     List.of("value", "headroom"),
                     (path, was) -> path.beside("margin").equals("regulation"),
                     (path, was) -> 1e-8 * (1 + Math.abs(was)),
-                    "HeldLine.NARROW: the held regulator is narrowed down to 1e-9 of its way, over which demand grows up to tenfold"),
+                    "HeldLineSearch.NARROW: the held regulator is narrowed down to 1e-9 of its way, over which demand grows up to tenfold"),
             new Tolerance(
                     List.of("needed"),
                     (path, was) -> path.beside("margin").equals("regulation"),
                     (path, was) -> 1e-8 * Math.abs(was),
-                    "HeldLine.NARROW: the demand at that position; no other margin's need is searched"),
+                    "HeldLineSearch.NARROW: the demand at that position; no other margin's need is searched"),
             of(
                     (path, was) -> 1e-6 * (1 + Math.abs(was)),
                     "Misfit: squares of what readings are off by, over deviations far below the readings themselves",

@@ -1,0 +1,265 @@
+package hotidle.study;
+
+import hotidle.assess.Consumers;
+import hotidle.assess.Margin;
+import hotidle.assess.OilBudget;
+import hotidle.assess.Roles;
+import hotidle.network.Network;
+import hotidle.network.Node;
+import hotidle.network.Placed;
+import hotidle.newton.Linearised;
+import hotidle.newton.Series;
+import hotidle.part.OwnState;
+import hotidle.part.PumpChamber;
+import hotidle.part.PumpInlet;
+import hotidle.part.SpoolValve;
+import hotidle.result.Outcome;
+import hotidle.result.Solution;
+import hotidle.study.search.SignChange;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The search of a {@link HeldLine}: where the regulator stands with the worst served just served. Work space of one search. */
+final class HeldLineSearch {
+
+    /** The position is found to this share of the spool's travel (ours) [-]. */
+    private static final double NARROW = 1e-9;
+
+    /** A headroom this small is none: rounding (ours) [-]. */
+    private static final double NIL = 1e-12;
+
+    private final Transmission unit;
+    private final DutyPoint duty;
+    private final Roles roles;
+    private final double set;
+    private final Optional<HeldLine.Found> before;
+    private final TreeMap<Double, Solution> known = new TreeMap<>();
+    private Series series;
+    private OptionalDouble slope = OptionalDouble.empty();
+    private int solves;
+
+    /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
+    private Optional<Margin> hungriest = Optional.empty();
+
+    private Set<String> hungry = Set.of();
+
+    HeldLineSearch(Transmission unit, DutyPoint duty) {
+        this(unit, duty, Roles.of(unit), Optional.empty());
+    }
+
+    /** A search that starts from what was found of a unit alike. */
+    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.Found> before) {
+        this(unit, duty, roles, before, null);
+    }
+
+    /** The same on a series of such networks, of whose states before it takes none. */
+    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.Found> before, Series series) {
+        this.before = before;
+        this.series = series;
+        this.unit = unit;
+        this.duty = duty;
+        this.roles = roles;
+        set = unit.setPressure(unit.conditions(duty)).orElseThrow();
+    }
+
+    HeldLine run() {
+        double low = roles.spool().spring().low();
+        double high = Stream.of(roles.unloading(), roles.bypass())
+                .flatMap(Optional::stream)
+                .mapToDouble(SpoolValve.Opening::edge)
+                .filter(edge -> edge > low)
+                .min()
+                .orElse(roles.spool().spring().end());
+        Outcome shut = solve(low, before.map(HeldLine.Found::shut));
+        Outcome open = solve(high, before.map(HeldLine.Found::open));
+        for (Outcome outcome : List.of(shut, open)) {
+            if (outcome.state().isEmpty()) {
+                return unknown(low, outcome);
+            }
+        }
+        Solution seated = shut.state().orElseThrow();
+        Solution wide = open.state().orElseThrow();
+        hungriest = served(wide).stream()
+                .filter(one -> one.headroom() < 0)
+                .min(Comparator.comparingDouble(Margin::headroom));
+        hungry = served(wide).stream()
+                .filter(one -> one.headroom() < 0)
+                .map(Margin::part)
+                .collect(Collectors.toSet());
+        if (worst(seated).map(Margin::headroom).orElse(0.0) >= 0) {
+            return known(seated, low);
+        }
+        return narrow(low, seated, high, wide);
+    }
+
+    private static HeldLine unknown(double position, Outcome outcome) {
+        return new HeldLine(position, Optional.empty(), outcome.unsolved());
+    }
+
+    /** The headroom of the worst served grows with the opening; the regulator stands where it is just not below nil. */
+    private HeldLine narrow(double low, Solution seated, double high, Solution wide) {
+        SignChange search = new SignChange(
+                high,
+                worst(wide).orElseThrow().headroom(),
+                low,
+                worst(seated).orElseThrow().headroom(),
+                NARROW * (high - low));
+        Solution served = wide;
+        before.ifPresent(
+                found -> search.foretell(found.position(), found.slope().orElse(Double.NaN)));
+        while (search.open()) {
+            double x = search.next();
+            Outcome outcome =
+                    solve(x, before.filter(found -> found.position() == x).map(HeldLine.Found::served));
+            if (outcome.state().isEmpty()) {
+                return unknown(x, outcome);
+            }
+            Solution state = outcome.state().get();
+            double headroom = worst(state).orElseThrow().headroom();
+            if (Math.abs(headroom) < NIL) {
+                return known(state, x);
+            }
+            served = headroom > 0 ? state : served;
+            search.tell(x, headroom);
+            slope = OptionalDouble.of(search.slope());
+        }
+        return known(served, search.holds());
+    }
+
+    /** Solves from a start, or else from the state known whose position is nearest. */
+    private Outcome solve(double position, Optional<Solution> start) {
+        Network network = network(position);
+        if (series == null) {
+            series = new Series(network);
+        } else {
+            series.use(network);
+        }
+        start.or(() -> nearest(position)).ifPresentOrElse(series::restart, series::restart);
+        solves++;
+        series.solve(unit.conditions(duty));
+        Outcome outcome = series.outcome();
+        outcome.state().ifPresent(state -> known.put(position, state));
+        return outcome;
+    }
+
+    private Optional<Solution> nearest(double position) {
+        return known.keySet().stream()
+                .min(Comparator.comparingDouble(at -> Math.abs(at - position)))
+                .map(known::get);
+    }
+
+    /** States that it has asked for. */
+    int solves() {
+        return solves;
+    }
+
+    /** The series that it has solved with. */
+    Series series() {
+        return series;
+    }
+
+    /** What another unit's search can start from: what was found last, where nothing was found here. */
+    Optional<HeldLine.Found> found(HeldLine line) {
+        return line.unsolved().isPresent()
+                ? before
+                : Optional.of(new HeldLine.Found(
+                        known.firstEntry().getValue(),
+                        known.lastEntry().getValue(),
+                        known.get(line.position()),
+                        line.position(),
+                        slope));
+    }
+
+    /** The unit's network with the line held and the regulator held at a position [m]. */
+    Network network(double position) {
+        SpoolValve valve = roles.spool();
+        Placed held = roles.regulator()
+                .with(new SpoolValve(
+                        valve.ports(), valve.openings(), valve.areas(), valve.spring(), OptionalDouble.of(position)));
+        List<Node> nodes = unit.network().nodes().stream()
+                .map(node -> node.name().equals(roles.line()) ? Node.held(node.name(), set) : node)
+                .toList();
+        return new Network(nodes, unit.network().parts()).with(held);
+    }
+
+    private Optional<Margin> worst(Solution state) {
+        return served(state).stream()
+                .filter(one -> !hungry.contains(one.part()))
+                .min(Comparator.comparingDouble(Margin::headroom));
+    }
+
+    /** What must be served, and how well it is. */
+    List<Margin> served(Solution state) {
+        return Consumers.of(roles, duty, state);
+    }
+
+    private HeldLine known(Solution state, double position) {
+        return new HeldLine(position, Optional.of(balance(state)), Optional.empty());
+    }
+
+    /** What comes into the line held, and what leaves it. */
+    HeldLine.Balance balance(Solution state) {
+        Set<String> pumps = pumps();
+        double supply = 0;
+        double demand = 0;
+        for (Solution.PartStream stream : state.streams()) {
+            boolean leaves = stream.from().equals(roles.line());
+            boolean enters = stream.to().equals(roles.line());
+            double out = leaves ? stream.mass() : enters ? -stream.mass() : 0;
+            if (pumps.contains(stream.part())) {
+                supply -= out;
+            } else {
+                demand += out;
+            }
+        }
+        double density = OilBudget.inletDensity(unit, roles, state);
+        return new HeldLine.Balance(
+                supply / density,
+                demand / density,
+                roles.inlet()
+                        .map(placed -> state.own(placed.name(), PumpInlet.FILLING))
+                        .orElse(1.0),
+                roles.chambers().stream()
+                        .mapToDouble(placed -> slide(placed, state))
+                        .min()
+                        .orElse(1),
+                state,
+                hungriest.map(Margin::part));
+    }
+
+    private static double slide(Placed placed, Solution state) {
+        return ((PumpChamber) placed.part())
+                .slide()
+                .map(slide -> slide.share(state.own(placed.name(), OwnState.POSITION)))
+                .orElse(1.0);
+    }
+
+    /** What brings oil into the line. */
+    private Set<String> pumps() {
+        return Stream.concat(roles.chambers().stream(), roles.check().stream())
+                .map(Placed::name)
+                .collect(Collectors.toSet());
+    }
+
+    /** Slopes by each unknown of supply over demand, exact. */
+    double[] slopes(Linearised linearised, Solution state) {
+        Set<String> pumps = pumps();
+        HeldLine.Balance now = balance(state);
+        double density = OilBudget.inletDensity(unit, roles, state);
+        double[] brought = linearised.leaving(roles.line(), pumps::contains);
+        double[] taken = linearised.leaving(roles.line(), part -> !pumps.contains(part));
+        double[] slopes = new double[taken.length];
+        for (int i = 0; i < slopes.length; i++) {
+            slopes[i] = (-brought[i] - now.supply() / now.demand() * taken[i]) / (now.demand() * density);
+        }
+        return slopes;
+    }
+}
