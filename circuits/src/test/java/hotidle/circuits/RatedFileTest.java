@@ -82,7 +82,10 @@ class RatedFileTest {
                 .figures()
                 .orElseThrow()
                 .pumpPower();
-        assertEquals(power / (2 * Math.PI * 1900 / 60), tangs.value().orElseThrow(), 1e-9 * tangs.value().orElseThrow());
+        assertEquals(
+                power / (2 * Math.PI * 1900 / 60),
+                tangs.value().orElseThrow(),
+                1e-9 * tangs.value().orElseThrow());
         assertTrue(tangs.value().orElseThrow() > 5 && tangs.value().orElseThrow() < 100, tangs.toString());
     }
 

@@ -28,7 +28,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * Heat in one state of a unit, its temperatures being given.
+ * Heat in one state of a unit, its temperatures being given. Past 300 lines, since every source and sink stands beside the sum that
+ * they must close to.
  *
  * <pre>
  * Oil        keeps its enthalpy where it is throttled and mixes at nodes; a chamber's shaft power goes into what it displaces

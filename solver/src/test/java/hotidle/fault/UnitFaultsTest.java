@@ -107,7 +107,8 @@ class UnitFaultsTest {
                 < idle(BUILD.unit()).pressure("suction"));
         assertEquals(
                 0.2, fault("oil-aerated").in(BUILD, 0.2).orElseThrow().oil().airFraction(), 1e-12);
-        assertTrue(idle("spring-weak@relief", 0.9).flow("relief") > idle(BUILD.unit()).flow("relief"));
+        assertTrue(idle("spring-weak@relief", 0.9).flow("relief")
+                > idle(BUILD.unit()).flow("relief"));
     }
 
     @Test
@@ -115,7 +116,8 @@ class UnitFaultsTest {
         UnitFault bore = fault("bore-worn@bores");
         var size = bore.wears().get(0);
         assertEquals(size.limit().orElseThrow(), bore.worn(size, 1), 1e-12);
-        assertTrue(idle("bore-worn@bores", 3).flow("bores") > 2 * idle(BUILD.unit()).flow("bores"));
+        assertTrue(idle("bore-worn@bores", 3).flow("bores")
+                > 2 * idle(BUILD.unit()).flow("bores"));
     }
 
     @Test

@@ -73,7 +73,8 @@ public record FirstOrderBand(int sizes, Band line, Optional<Band> holds) {
         }
         DutyPoint point = middle.duty(duty).orElseThrow();
         Conditions conditions = middle.conditions(point);
-        Optional<Solution> own = new SteadySolver(middle.network()).solve(conditions).state();
+        Optional<Solution> own =
+                new SteadySolver(middle.network()).solve(conditions).state();
         if (own.isEmpty()) {
             return Optional.empty();
         }

@@ -22,7 +22,9 @@ public final class Tapped {
     public static Adjustable build() {
         Adjustable fits = Fits.worn(1);
         return new Adjustable(
-                tapped(fits.unit()), fits.dimensions(), sizes -> tapped(fits.remake().with(sizes)));
+                tapped(fits.unit()),
+                fits.dimensions(),
+                sizes -> tapped(fits.remake().with(sizes)));
     }
 
     private static Transmission tapped(Transmission unit) {
@@ -58,11 +60,9 @@ public final class Tapped {
             Solution state = solved(unit, at(rpm));
             for (Meter meter : Meter.of(unit)) {
                 if (!meter.name().startsWith("lube-")) {
-                    double value = meter.reads() == Meter.Reads.FLOW
-                            ? state.flow(meter.name())
-                            : state.pressure(meter.node());
-                    readings.add(
-                            new GaugeReading(meter, at(rpm), GaugeReading.Sense.EXACT, value, GAUGE * value));
+                    double value =
+                            meter.reads() == Meter.Reads.FLOW ? state.flow(meter.name()) : state.pressure(meter.node());
+                    readings.add(new GaugeReading(meter, at(rpm), GaugeReading.Sense.EXACT, value, GAUGE * value));
                 }
             }
         }

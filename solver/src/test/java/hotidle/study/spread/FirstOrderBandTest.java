@@ -33,7 +33,8 @@ class FirstOrderBandTest {
     private static Drawn drawn(SpreadQuestion question) {
         Drawn drawn = new Drawn(new SummaryStatistics(), new SummaryStatistics());
         List<Transmission> units = new ArrayList<>();
-        for (double[] shares : LatinHypercube.block(1, 1, 0, UNITS, question.sizes().size())) {
+        for (double[] shares :
+                LatinHypercube.block(1, 1, 0, UNITS, question.sizes().size())) {
             question.unit(shares).ifPresent(units::add);
         }
         for (Transmission unit : units) {
@@ -60,7 +61,10 @@ class FirstOrderBandTest {
         FirstOrderBand.Band holds = bands.holds().orElseThrow();
         assertEquals(drawn.holds().getMean(), holds.middle(), 0.03 * holds.middle());
         assertTrue(share(holds, drawn.holds()) > 0.8, share(holds, drawn.holds()) + " of the speed's deviation");
-        assertEquals(drawn.line().getMean(), bands.line().middle(), 0.03 * bands.line().middle());
+        assertEquals(
+                drawn.line().getMean(),
+                bands.line().middle(),
+                0.03 * bands.line().middle());
         assertTrue(share(bands.line(), drawn.line()) > 0.8, share(bands.line(), drawn.line()) + " of the line's");
         assertTrue(holds.low() < holds.middle() && holds.middle() < holds.high());
     }
