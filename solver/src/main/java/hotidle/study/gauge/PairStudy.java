@@ -2,7 +2,6 @@ package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
 import hotidle.newton.Series;
-import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,7 +15,8 @@ import org.apache.commons.math3.linear.RealVector;
  * <pre>
  * Screen    to first order both move the readings by the sum of what each moves them alone, in the sound unit's deviations; every pair of
  *           faults that can show, at every pair of solved sizes
- * Solved    the {@link #SOLVED} pairs that leave least, at the sizes that the screen found
+ * Solved    the {@link #SOLVED} pairs that leave least: at the sizes that the screen found, then {@link #MOVES} times at those that
+ *           are best if from there each fault goes on moving the readings as it does alone; the best of these counts
  * Evidence  likelihood as solved, times what the screen says of the room of sizes: Σ p(u)·p(v)·exp(−½·(χ² − χ²min))·Δu·Δv; a second
  *           fault is {@link #SECOND} times as likely as none, over all faults (assumed)
  * </pre>
@@ -122,23 +122,92 @@ final class PairStudy {
         return new Screened(one.fault(), first.way(), other.fault(), second.way(), least, room);
     }
 
+    /** How often the sizes of a pair are moved (ours). */
+    private static final int MOVES = 6;
+
+    /** Sizes of each fault that are tried for the next move (ours). */
+    private static final int GRID = 120;
+
+    /** A pair solved at two sizes. */
+    private record SolvedAt(double oneWay, double otherWay, Expectation expected, Misfit.Fit fit) {}
+
     private Optional<SolvedPair> solved(Screened pair) {
-        double oneSize = pair.one().sizeAt(pair.oneWay());
-        double otherSize = pair.other().sizeAt(pair.otherWay());
-        Optional<Transmission> unit = UnitFault.in(
-                table.build(), List.of(pair.one().of(oneSize), pair.other().of(otherSize)));
         Series series = table.model().series();
-        return unit.flatMap(made -> table.model().along(series, List.of(made)).get(0))
-                .map(expected -> {
-                    Misfit.Fit fit = misfit.of(expected);
-                    double prior = 2 * SECOND / table.curves().size();
-                    return new SolvedPair(
-                            pair.one(),
-                            oneSize,
-                            pair.other(),
-                            otherSize,
-                            fit.chiSquare(),
-                            fit.logLikelihood() + Math.log(Math.max(pair.room(), 1e-12) * prior));
-                });
+        Optional<SolvedAt> best = Optional.empty();
+        Optional<SolvedAt> last = at(series, pair, pair.oneWay(), pair.otherWay());
+        for (int move = 0; last.isPresent(); move++) {
+            if (best.isEmpty()
+                    || last.get().fit().logLikelihood() > best.get().fit().logLikelihood()) {
+                best = last;
+            }
+            if (move == MOVES) {
+                break;
+            }
+            last = moved(series, pair, last.get());
+        }
+        double prior = 2 * SECOND / table.curves().size();
+        return best.map(found -> new SolvedPair(
+                pair.one(),
+                pair.one().sizeAt(found.oneWay()),
+                pair.other(),
+                pair.other().sizeAt(found.otherWay()),
+                found.fit().chiSquare(),
+                found.fit().logLikelihood() + Math.log(Math.max(pair.room(), 1e-12) * prior)));
+    }
+
+    private Optional<SolvedAt> at(Series series, Screened pair, double oneWay, double otherWay) {
+        return UnitFault.in(
+                        table.build(),
+                        List.of(
+                                pair.one().of(pair.one().sizeAt(oneWay)),
+                                pair.other().of(pair.other().sizeAt(otherWay))))
+                .flatMap(unit -> table.model().along(series, List.of(unit)).get(0))
+                .map(expected -> new SolvedAt(oneWay, otherWay, expected, misfit.of(expected)));
+    }
+
+    /** The pair at the sizes that would be best, were both faults to move the readings from here as they do alone. */
+    private Optional<SolvedAt> moved(Series series, Screened pair, SolvedAt from) {
+        Whitened whitened = misfit.whitened(from.expected());
+        RealVector off = whitened.of(misfit.values().subtract(from.expected().mean()));
+        CauseCurve one = curve(pair.one());
+        CauseCurve other = curve(pair.other());
+        List<RealVector> ones = moves(one, from.oneWay(), whitened);
+        List<RealVector> others = moves(other, from.otherWay(), whitened);
+        double least = Double.POSITIVE_INFINITY;
+        int first = 0;
+        int second = 0;
+        for (int u = 0; u <= GRID; u++) {
+            RealVector rest = off.subtract(ones.get(u));
+            for (int v = 0; v <= GRID; v++) {
+                double left = rest.getDistance(others.get(v));
+                if (left < least) {
+                    least = left;
+                    first = u;
+                    second = v;
+                }
+            }
+        }
+        return at(series, pair, way(one, first), way(other, second));
+    }
+
+    private CauseCurve curve(UnitFault fault) {
+        return table.curves().stream()
+                .filter(curve -> curve.fault().equals(fault))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double way(CauseCurve curve, int step) {
+        double first = curve.nodes().firstKey();
+        return first + (curve.nodes().lastKey() - first) * step / GRID;
+    }
+
+    private static List<RealVector> moves(CauseCurve curve, double from, Whitened whitened) {
+        RealVector here = curve.at(from).mean();
+        List<RealVector> moves = new ArrayList<>();
+        for (int step = 0; step <= GRID; step++) {
+            moves.add(whitened.of(curve.at(way(curve, step)).mean().subtract(here)));
+        }
+        return moves;
     }
 }
