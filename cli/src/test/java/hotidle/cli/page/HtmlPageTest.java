@@ -68,6 +68,17 @@ class HtmlPageTest {
         assertFalse(html(page("a", 7)).contains("<nav"));
     }
 
+    /** An empty heading would be read aloud as nothing; what only scrolls is no landmark. */
+    @Test
+    void whoListensHearsNoEmptyHeadingAndNoLandmarkTwice() throws Exception {
+        Document document = parsed(page("a", 2));
+        for (int i = 0; i < document.getElementsByTagName("th").getLength(); i++) {
+            assertFalse(
+                    document.getElementsByTagName("th").item(i).getTextContent().isBlank());
+        }
+        assertFalse(html(page("a", 2)).contains("role=\"region\""));
+    }
+
     @Test
     void theSamePageGivesTheSameBytes() {
         assertEquals(html(page("a", 8)), html(page("a", 8)));
