@@ -73,7 +73,8 @@ final class CompareCommand implements Callable<Integer> {
         }
         List<String> duties = shown.of(described.unit());
         OwnHeat.Settled settled = ownHeat.at(units);
-        Comparison comparison = Comparison.of(settled.units(), OptionValues.series("--speed", speed, Dimension.SPEED));
+        List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
+        Comparison comparison = Comparison.of(settled.units(), speeds);
         return Printed.print(
                 spec,
                 asked.shared,
@@ -83,6 +84,7 @@ final class CompareCommand implements Callable<Integer> {
                         FrictionBands.of(comparison),
                         duties,
                         work.given() ? settled.settling().after(work.said(asked.shared.units())) : settled.settling(),
+                        UnmeasuredBands.of(described, settled.units(), duties.get(0), speeds),
                         asked.shared.units()));
     }
 

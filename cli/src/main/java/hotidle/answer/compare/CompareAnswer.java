@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
+import hotidle.answer.phrase.BandPhrase;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.DoubtPhrase;
 import hotidle.answer.phrase.DutyPhrase;
@@ -18,6 +19,7 @@ import hotidle.assess.FiguresChange;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
+import hotidle.study.spread.FirstOrderBand;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -25,6 +27,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * Builds side by side at each duty point, and what differs.
@@ -34,6 +37,7 @@ import java.util.function.Predicate;
  * @param bands      the friction bands of its states
  * @param shown      names of the driving conditions shown, at least one
  * @param settling   at which temperatures
+ * @param unmeasured how far the leading answers of builds may lie with fits that nobody measured
  * @param units      in which it is shown
  */
 public record CompareAnswer(
@@ -42,11 +46,16 @@ public record CompareAnswer(
         FrictionBands bands,
         List<String> shown,
         Settling settling,
+        List<BuildBand> unmeasured,
         Quantity.UnitSystem units)
         implements Answer {
 
+    /** The band of a build with fits that nobody measured, at the first driving condition shown. */
+    public record BuildBand(String build, FirstOrderBand band) {}
+
     public CompareAnswer {
         shown = List.copyOf(shown);
+        unmeasured = List.copyOf(unmeasured);
     }
 
     /** All driving conditions shown, at the temperatures of the file. */
@@ -58,6 +67,7 @@ public record CompareAnswer(
                 bands,
                 comparison.duties().stream().map(DutyPoint::name).toList(),
                 Settling.AS_GIVEN,
+                List.of(),
                 units);
     }
 
@@ -85,10 +95,31 @@ public record CompareAnswer(
                         comparison,
                         duty,
                         Wrap.lines(heading, "", "  ") + settling.text(),
-                        new ScreenSentences(described, comparison, duty.name(), units).all(),
+                        Stream.concat(
+                                        unmeasured.stream().map(this::said),
+                                        new ScreenSentences(described, comparison, duty.name(), units).all().stream())
+                                .toList(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)
                 .text();
+    }
+
+    private String said(BuildBand one) {
+        return BandPhrase.said(
+                one.build(),
+                one.band().sizes(),
+                between(Quantity.PRESSURE, one.band().line()),
+                one.band()
+                        .holds()
+                        .map(band -> BandPhrase.holds(between(Quantity.SPEED, band)))
+                        .orElse(BandPhrase.NO_SPEED));
+    }
+
+    private String between(Quantity quantity, FirstOrderBand.Band band) {
+        return BandPhrase.between(
+                quantity.number(units, Math.max(band.low(), 0)),
+                quantity.number(units, band.high()),
+                quantity.in(units).unit());
     }
 
     /** The same on a page: figures and words of the first screen, then all in plain words. */
@@ -142,6 +173,7 @@ public record CompareAnswer(
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
         text.append("\n" + HeadingPhrase.IN_WORDS + "\n");
+        unmeasured.forEach(one -> text.append(Wrap.lines(said(one), "  ", "    ")));
         new CompareSentences(described, comparison, units)
                 .all()
                 .forEach(line -> text.append(
