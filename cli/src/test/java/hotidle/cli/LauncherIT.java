@@ -44,8 +44,7 @@ class LauncherIT {
             "tr");
 
     /** Makes the archive that it is asked for, and says how it was called. */
-    private static final String PRETENDED =
-            """
+    private static final String PRETENDED = """
             #!/bin/sh
             case $1 in
               -XX:DumpLoadedClassList=*) echo list > "${1#*=}"; exit 0 ;;

@@ -81,9 +81,13 @@ class ReadingsReaderTest {
 
     @Test
     void whatASpreadsheetOfAnotherCountrySavesReadsTheSame() {
-        String text = "\uFEFFReading;Tap;Range;Engine speed;Oil temperature;unit;gauge accuracy;commanded pressure\r\n"
-                + ";;;;;;;\r\n\r\n"
-                + "10,2;line;first;650 rpm;110 \u00B0C;bar;0,2 bar;10,34\r\n";
+        String text = String.join(
+                "\r\n",
+                "\uFEFFReading;Tap;Range;Engine speed;Oil temperature;unit;gauge accuracy;commanded pressure",
+                ";;;;;;;",
+                "",
+                "10,2;line;first;650 rpm;110 \u00B0C;bar;0,2 bar;10,34",
+                "");
         GaugeReadings read = read(text);
         assertEquals(List.of(), read.problems());
         GaugeReading reading = read.readings().get(0);

@@ -126,7 +126,7 @@ class ValueTest {
 
     @Test
     void aListIsNoKeyAndNeitherIsNothing() {
-        for (String text : List.of("[a, b]: 1\n", "? \n: 1\n")) {
+        for (String text : List.of("[a, b]: 1", "? " + System.lineSeparator() + ": 1")) {
             Problems problems = new Problems("a.yaml", text);
             Yaml.read(text, problems);
             assertEquals("a key must be a word", problems.inOrder().get(0).message(), text);

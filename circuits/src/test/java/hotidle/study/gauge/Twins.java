@@ -76,7 +76,8 @@ final class Twins {
         List<GaugeReading> places = new ArrayList<>();
         SteadySolver solver = new SteadySolver(build.unit().network());
         points.forEach((name, point) -> {
-            Meter meter = Meter.of(build.unit(), name.split(" ")[0]).orElseThrow();
+            Meter meter =
+                    Meter.of(build.unit(), name.substring(0, name.indexOf(' '))).orElseThrow();
             double sound = solver.solve(point.conditions(build.unit()))
                     .state()
                     .orElseThrow()
@@ -201,7 +202,7 @@ final class Twins {
                 .filter(cause -> cause.fault().name().equals(fault.name()))
                 .findFirst()
                 .orElseThrow();
-        boolean covered = truth.low() <= size && size <= truth.high() || fault.least() == fault.most();
+        boolean covered = (truth.low() <= size && size <= truth.high()) || fault.least() == fault.most();
         tally.contained += in ? 1 : 0;
         tally.covered += covered ? 1 : 0;
         tally.groups.add(galleries.size());

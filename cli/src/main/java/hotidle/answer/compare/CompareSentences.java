@@ -86,7 +86,7 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
         OptionalDouble lube = cell.roles().lube().isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(f.lube());
         String shortOf = String.join(", ", shortOfOil(cell));
         double set = f.set().orElseThrow();
-        boolean reached = f.regulated() || f.stuck() && !f.low();
+        boolean reached = f.regulated() || (f.stuck() && !f.low());
         return joined(
                 reached
                         ? phrase.held(build, f.farAboveSet(), set, duty().name(), f.line(), lube, shortOf)

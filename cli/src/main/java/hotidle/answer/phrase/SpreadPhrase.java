@@ -91,7 +91,7 @@ public final class SpreadPhrase {
     /** More digits near none and all, where the last per cent counts. */
     private static String percent(double share) {
         double value = Math.min(Math.max(100 * share, 0), 100);
-        boolean fine = value >= FINE && value < 1 || value > 99 && value <= 100 - FINE;
+        boolean fine = (value >= FINE && value < 1) || (value > 99 && value <= 100 - FINE);
         return String.format(Locale.ROOT, fine ? "%.1f" : "%.0f", value);
     }
 

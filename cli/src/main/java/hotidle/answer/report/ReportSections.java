@@ -151,8 +151,8 @@ record ReportSections(
 
     Section cautions() {
         Transmission unit = found.margins().builds().get(0).unit();
-        List<String> said = new ArrayList<>(List.of(
-                Caution.whole(unit.commanded().isPresent()), WindowPhrase.notJudged(unit.rated()), noStall()));
+        List<String> said = new ArrayList<>(
+                List.of(Caution.whole(unit.commanded().isPresent()), WindowPhrase.notJudged(unit.rated()), noStall()));
         said.addAll(ReportPhrase.leftOut(
                 found.window().isPresent(),
                 found.torque().isPresent(),

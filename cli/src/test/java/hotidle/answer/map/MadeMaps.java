@@ -76,6 +76,10 @@ final class MadeMaps {
 
     static MapAnswer answer(WindowMap map, UnitSystem units) {
         return new MapAnswer(
-                units, "rig", "a bench", SetPressure.By.COMMAND_AND_SPRING, List.of(new MapAnswer.Mapped("worn", map, false)));
+                units,
+                "rig",
+                "a bench",
+                SetPressure.By.COMMAND_AND_SPRING,
+                List.of(new MapAnswer.Mapped("worn", map, false)));
     }
 }
