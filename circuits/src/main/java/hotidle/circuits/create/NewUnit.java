@@ -137,6 +137,7 @@ public final class NewUnit {
         }
         known(parts);
         root.remove("jobs"); // of another shop, on another unit
+        withoutStrength(draft.section("gearsets"));
         root.put("circuit", name);
         root.put("about", "unit of our own, scaled from " + like);
         root.put("builds", new LinkedHashMap<>(Map.of("fresh", Map.of("about", "all fits new"))));
@@ -144,6 +145,21 @@ public final class NewUnit {
         Map<String, Object> whole = new LinkedHashMap<>(root);
         whole.put("parts", parts);
         return CircuitWriter.write(comment(whole, ranked), root);
+    }
+
+    /** What carries in the ready unit says nothing of another one; that its pinions fit is known. */
+    private static void withoutStrength(Map<String, Object> train) {
+        train.remove("ratings");
+        for (String section : List.of("shafts", "one-way-clutches")) {
+            Draft.map(train.get(section))
+                    .ifPresent(named -> named.values()
+                            .forEach(one -> Draft.map(one)
+                                    .ifPresent(keys -> keys.keySet().retainAll(List.of("joins")))));
+        }
+        Draft.map(train.get("sets"))
+                .ifPresent(sets -> sets.values()
+                        .forEach(set -> Draft.map(set)
+                                .ifPresent(keys -> keys.keySet().removeAll(List.of("pinion-teeth", "pinion-count")))));
     }
 
     private static List<String> pistons(Map<String, Object> parts) {
