@@ -29,6 +29,7 @@ final class Rehearsal {
             "wear crescent-four --build worn --speed 600..3600/3000rpm --fit regulator.bore",
             "map vane-six --speed 600..3600/3000rpm --set 100..200/100psi --vary plate.gap=5..45/40um --plot {out}/map.svg",
             "spring crescent-four --set 220psi --format csv",
+            "spread training-rig --unmeasured worn --samples 250 --pairs 0",
             "heat crescent-four",
             "torque crescent-four",
             "sweep crescent-four --speed 600..3600/1500rpm --format json",

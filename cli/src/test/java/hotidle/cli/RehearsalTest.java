@@ -13,8 +13,8 @@ import picocli.CommandLine.Command;
 
 class RehearsalTest {
 
-    /** These write a file of the user's or ask him. */
-    private static final Set<String> LEFT_OUT = Set.of("new", "sheet");
+    /** These write a file of the user's, need one of his or ask him. */
+    private static final Set<String> LEFT_OUT = Set.of("new", "sheet", "gauge", "report");
 
     @Test
     void eachCommandThatPutsNoFileBesideTheUsersIsRehearsed() {
