@@ -40,9 +40,11 @@ class ChangedLinkTest {
 
     @Test
     void aThickerShaftBearsMoreInThatBuildAlone() {
-        Transmission thick = stage("      input-shaft.outer-diameter: {to: 40 mm, because: a thicker one}\n"
-                + "      low-one-way.rated-torque: {times: 2, because: twice as many rollers}\n"
-                + "      case.rated-torque: {by: 100 N.m, because: a rib}\n");
+        Transmission thick = stage("""
+                      input-shaft.outer-diameter: {to: 40 mm, because: a thicker one}
+                      low-one-way.rated-torque: {times: 2, because: twice as many rollers}
+                      case.rated-torque: {by: 100 N.m, because: a rib}
+                """);
         Transmission plain = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "x.yaml")
                 .circuit()
                 .orElseThrow()

@@ -22,6 +22,7 @@ final class UnmeasuredBands {
      * @param units  as they are shown; a build after work, with faults or at other temperatures is none of the file and has no band
      * @param speeds at which is looked for where the line holds [rev/s]
      */
+    @SuppressWarnings("ReferenceEquality") // the very unit that the file makes, not one with other sizes
     static List<BuildBand> of(DescribedCircuit described, List<Transmission> units, String duty, List<Double> speeds) {
         List<BuildBand> bands = new ArrayList<>();
         for (Transmission unit : units) {

@@ -141,8 +141,16 @@ class ValueTest {
 
     @Test
     void assumedNumbersAreFoundByTheirMarkInTheOrderOfTheFile() {
-        Value.Entries tree = tree("b: ~3 mm\na:\n  deep: {new: ~1 mm, limit: 2 mm}\n  shut: {new: 1 mm, limit: ~2 mm}\n"
-                + "  plain: 4 mm\nc: [1, ~2]\nd: [[1], [~2]]\ne: [1, 2]\n");
+        Value.Entries tree = tree("""
+                b: ~3 mm
+                a:
+                  deep: {new: ~1 mm, limit: 2 mm}
+                  shut: {new: 1 mm, limit: ~2 mm}
+                  plain: 4 mm
+                c: [1, ~2]
+                d: [[1], [~2]]
+                e: [1, 2]
+                """);
         assertEquals(List.of("b", "a.deep", "c", "d"), AssumedMark.paths(tree));
         Value.Entry measured = new Value.Entry(
                 "b", Place.START, new Value.Chosen(at(tree, "b"), new Value.Text("3.1 mm", Place.START)));
