@@ -6,7 +6,7 @@ package hotidle.law;
  * <pre>
  * Formula    Qa = S·(ph² − pl²)/(2·pa·μa), free air at pa; oil: q = S·Δp/μ. S [m³] is the gap's own: π·d·c³·(1 + 1.5·ε²)/(12·L) for
  *            a thin ring of even clearance, π·d⁴/(128·L) for a capillary. With it q = Qa·(μa/μ)·Δp·2·pa/(ph² − pl²)
- * Derivation In a narrow gap of height h the flow across a unit of width is −h³/(12·μ)·∇p, O. Reynolds 1886. Oil keeps its density, so
+ * Derivation In a narrow gap of height h the flow across a unit of width is −h³/(12·μ)·∇p, O. Reynolds 1886 (from memory). Oil keeps its density, so
  *            that ∇·(h³·∇p) = 0. Air in a film takes the temperature of the walls, its density is in proportion to p, so that
  *            ∇·(h³·p·∇p) = ∇·(h³·∇(p²/2)) = 0: the same equation in p² as that of oil in p, with the same gap and the same walls. Both
  *            are linear, so that both flows are one and the same S times the difference of what stands at the ends: clearance,

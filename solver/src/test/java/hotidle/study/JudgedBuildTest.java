@@ -102,7 +102,7 @@ class JudgedBuildTest {
                 .filter(margin -> margin.kind() == Margin.Kind.FILM)
                 .findFirst()
                 .orElseThrow();
-        assertEquals(film.value(), hub.edgeFilm());
+        assertEquals(film.value().orElseThrow(), hub.edgeFilm());
         assertTrue(hub.edgeFilm() <= hub.film());
         assertEquals(film.speed().orElseThrow(), hub.speed());
         assertTrue(hub.load() > 0 && hub.unitLoad() > 0 && hub.trumplerFilm() > hub.film());

@@ -4,7 +4,7 @@ package hotidle.study.spread;
  * A share counted in a sample, with its sampling error.
  *
  * <pre>
- * Interval  of 95 %: E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927) 209; it keeps within 0 and 1 and has a width where none or all
+ * Interval  of 95 %: E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927) 209 (from memory); it keeps within 0 and 1 and has a width where none or all
  *           were counted. Latin hypercubes are no worse than plain sampling, see {@link LatinHypercube}, so that it is rather too wide
  * </pre>
  *

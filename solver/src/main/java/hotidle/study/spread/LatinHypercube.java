@@ -9,10 +9,10 @@ import org.apache.commons.math3.random.Well19937c;
  *
  * <pre>
  * Method    in each column the shares 0 to 1 are cut into as many equal ones as there are rows, one point drawn in each, the rows
- *           shuffled: M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (1979) 239
- * Error     of a mean over n rows at most that of n/(n−1) times plain sampling: A. B. Owen, Ann. Statist. 25 (1997) 1541. Blocks are
+ *           shuffled: M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21 (1979) 239 (from memory)
+ * Error     of a mean over n rows at most that of n/(n−1) times plain sampling: A. B. Owen, Ann. Statist. 25 (1997) 1541 (from memory). Blocks are
  *           independent, so that errors told as of plain sampling are not too small by more than half of 1/n
- * Numbers   Well19937c: F. Panneton, P. L'Ecuyer, M. Matsumoto, ACM Trans. Math. Software 32 (2006) 1; seeded by seed, stream, block
+ * Numbers   Well19937c: F. Panneton, P. L'Ecuyer, M. Matsumoto, ACM Trans. Math. Software 32 (2006) 1 (from memory); seeded by seed, stream, block
  * </pre>
  */
 final class LatinHypercube {

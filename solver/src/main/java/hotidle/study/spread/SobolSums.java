@@ -8,9 +8,9 @@ import java.util.List;
  *
  * <pre>
  * Design    rows of two independent points a and b, and for each dimension i the point aᵢ: a with its i-th share from b
- * First     S = Vᵢ/V, Vᵢ = mean of f(b)·(f(aᵢ) − f(a)): A. Saltelli and others, Computer Physics Communications 181 (2010) 259,
+ * First     S = Vᵢ/V, Vᵢ = mean of f(b)·(f(aᵢ) − f(a)): A. Saltelli and others, Computer Physics Communications 181 (2010) 259 (from memory),
  *           table 2, row b. It is the share of the variance that goes when the dimension alone is known
- * Total     T = mean of (f(a) − f(aᵢ))²/2, over V: M. J. W. Jansen, Computer Physics Communications 117 (1999) 35; row f of the same
+ * Total     T = mean of (f(a) − f(aᵢ))²/2, over V: M. J. W. Jansen, Computer Physics Communications 117 (1999) 35 (from memory); row f of the same
  *           table. It is the share that stays when all others are known
  * Variance  V of all f(a) and f(b) together
  * Numerics  f is counted from a level near its mean, which changes no expectation and makes the error of S smaller (row b holds for
