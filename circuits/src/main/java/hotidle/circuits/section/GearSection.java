@@ -106,7 +106,7 @@ public final class GearSection {
                                     "what else bears a stated torque: planet pins, case, pump drive")
                             .optional(),
                     Key.of("shafts", new Type.NamedGroups(SHAFT), "shafts and what else joins two members for good")
-                            .optional()));
+                            .neededWhere("input or output stands on no set")));
 
     /** Sections that name what carries, with the keys of it that a build may change. */
     public static final Map<String, Shape> CARRYING = Map.of(
