@@ -25,7 +25,7 @@ class ArchitectureTest {
     void circuitsKnowTheSolverAndNeitherPlotsNorTheCommandLine() {
         classes()
                 .that()
-                .resideOutsideOfPackage("hotidle.circuits.create..")
+                .resideOutsideOfPackages("hotidle.circuits.create..", "hotidle.circuits.sheet..")
                 .should()
                 .onlyDependOnClassesThat()
                 .resideInAnyPackage(
@@ -39,6 +39,22 @@ class ArchitectureTest {
                         "hotidle.law..",
                         "java..",
                         "org.snakeyaml..",
+                        "org.apache.commons.csv..")
+                .check(CIRCUITS);
+        // a sheet of gauge readings is read into what the study of them asks for, and written from what it expects
+        classes()
+                .that()
+                .resideInAPackage("hotidle.circuits.sheet..")
+                .should()
+                .onlyDependOnClassesThat()
+                .resideInAnyPackage(
+                        "hotidle.circuits..",
+                        "hotidle.study.gauge..",
+                        "hotidle.law..",
+                        "hotidle.part..",
+                        "hotidle.network..",
+                        "hotidle.transmission..",
+                        "java..",
                         "org.apache.commons.csv..")
                 .check(CIRCUITS);
         // a new unit's file says which assumed sizes move its verdict most, and so asks a study

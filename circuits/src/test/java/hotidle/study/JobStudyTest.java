@@ -62,7 +62,7 @@ class JobStudyTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"shuttle-five, 150"})
+    @CsvSource({"crescent-four, 150"})
     void theCheapestSetMayHaveMoreJobsThanTheSmallest(String circuit, double psi) {
         Workshop shop = shop(circuit);
         JobStudy plain = study(shop, psi);
