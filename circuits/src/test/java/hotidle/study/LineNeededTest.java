@@ -3,9 +3,9 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.LineVerdict;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
-import hotidle.study.LineNeeded.Verdict;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
@@ -63,14 +63,14 @@ class LineNeededTest {
                     .min()
                     .orElseThrow();
             range.forEach(row -> assertEquals(
-                    row.torque() > bearsClutches, row.verdict() == Verdict.SHORT, held.range() + " " + row));
+                    row.torque() > bearsClutches, row.verdict() == LineVerdict.SHORT, held.range() + " " + row));
         }
     }
 
     @Test
     void littleTorqueWastesPressureUnderALevelCommand() {
-        assertEquals(Verdict.WASTES, of("fourth").get(0).verdict());
-        assertTrue(rows.stream().anyMatch(row -> row.verdict() == Verdict.FITS));
+        assertEquals(LineVerdict.WASTES, of("fourth").get(0).verdict());
+        assertTrue(rows.stream().anyMatch(row -> row.verdict() == LineVerdict.FITS));
     }
 
     /** Reverse drains an area of 90 mm² beside 210 mm², so that the same command makes 300/210 of the pressure. */

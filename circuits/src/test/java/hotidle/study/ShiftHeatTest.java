@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.ShiftFinding;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.study.ShiftHeat.Closing;
-import hotidle.study.ShiftHeat.Why;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -38,7 +38,7 @@ class ShiftHeatTest {
         assertEquals(
                 List.of("second-brake", "direct-clutch", "overdrive-clutch", "second-brake"),
                 all.stream().map(ShiftHeat::clutch).toList());
-        all.forEach(shift -> assertEquals(Why.FOUND, shift.why(), shift.toString()));
+        all.forEach(shift -> assertEquals(ShiftFinding.FOUND, shift.why(), shift.toString()));
         assertEquals(List.of("low-clutch", "reverse-brake"), ShiftHeat.still(UNIT, all));
     }
 
@@ -73,7 +73,7 @@ class ShiftHeatTest {
         double light = shifts(300, 1).get(2).closing().orElseThrow().time();
         double heavy = shifts(900, 1).get(2).closing().orElseThrow().time();
         assertTrue(heavy > 1.5 * light);
-        assertEquals(Why.NEVER, shifts(3000, 1).get(2).why());
+        assertEquals(ShiftFinding.NEVER, shifts(3000, 1).get(2).why());
         assertTrue(shifts(3000, 1).get(2).closing().isEmpty());
     }
 

@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.LineVerdict;
 import hotidle.network.Placed;
 import hotidle.part.Clutch;
 import hotidle.result.Solution;
@@ -47,24 +48,16 @@ public record LineNeeded(
     /** Torques between the rows of the command, up to its last one (chosen). */
     private static final int STEPS = 8;
 
-    /** What the command of a row comes to. */
-    public enum Verdict {
-        SHORT,
-        FITS,
-        WASTES,
-        NOT_KNOWN
-    }
-
     /** Whether the line that the unit has holds the torque, and whether with more than {@link #AMPLE} to spare. */
-    public Verdict verdict() {
+    public LineVerdict verdict() {
         if (needed.isEmpty() || line.isEmpty()) {
-            return Verdict.NOT_KNOWN;
+            return LineVerdict.NOT_KNOWN;
         }
         double more = line.getAsDouble() / needed.getAsDouble() - 1;
         if (more < 0) {
-            return Verdict.SHORT;
+            return LineVerdict.SHORT;
         }
-        return more > AMPLE ? Verdict.WASTES : Verdict.FITS;
+        return more > AMPLE ? LineVerdict.WASTES : LineVerdict.FITS;
     }
 
     /**

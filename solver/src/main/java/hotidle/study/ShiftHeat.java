@@ -1,5 +1,6 @@
 package hotidle.study;
 
+import hotidle.assess.ShiftFinding;
 import hotidle.geartrain.Drive.Driven;
 import hotidle.law.ClosingClutch;
 import hotidle.network.Placed;
@@ -34,24 +35,12 @@ import java.util.stream.Collectors;
  * @param why       why nothing was found
  * @param closing   what it makes; empty where nothing was found
  */
-public record ShiftHeat(String from, String to, String clutch, Why why, Optional<Closing> closing) {
+public record ShiftHeat(String from, String to, String clutch, ShiftFinding why, Optional<Closing> closing) {
 
     /** Density of steel [kg/m³] and its specific heat [J/(kg·K)]: handbook values. */
     private static final double STEEL_DENSITY = 7850;
 
     private static final double STEEL_HEAT = 470;
-
-    /** What is known of it. */
-    public enum Why {
-        FOUND,
-        /** The clutch closes without slip: it holds, and makes no heat. */
-        STATIC,
-        /** Not one clutch closes alone. */
-        NOT_ONE,
-        /** It carries less than the engine's torque asks of it while it slips, and never closes. */
-        NEVER,
-        NO_STATE
-    }
 
     /**
      * A clutch that closes.
@@ -121,7 +110,9 @@ public record ShiftHeat(String from, String to, String clutch, Why why, Optional
     /** Applied clutches that slide in none of some shifts: they close at rest, or hold alone. */
     public static List<String> still(Transmission unit, List<ShiftHeat> shifts) {
         Set<String> sliding = shifts.stream()
-                .filter(shift -> shift.why() == Why.FOUND || shift.why() == Why.NEVER || shift.why() == Why.NO_STATE)
+                .filter(shift -> shift.why() == ShiftFinding.FOUND
+                        || shift.why() == ShiftFinding.NEVER
+                        || shift.why() == ShiftFinding.NO_STATE)
                 .map(ShiftHeat::clutch)
                 .collect(Collectors.toSet());
         return unit.ranges().stream()
@@ -138,7 +129,7 @@ public record ShiftHeat(String from, String to, String clutch, Why why, Optional
 
     private record Shift(Transmission unit, Asked asked, Range from, Range to) {
 
-        private ShiftHeat none(String clutch, Why why) {
+        private ShiftHeat none(String clutch, ShiftFinding why) {
             return new ShiftHeat(from.name(), to.name(), clutch, why, Optional.empty());
         }
 
@@ -146,15 +137,15 @@ public record ShiftHeat(String from, String to, String clutch, Why why, Optional
             Set<String> closing = new java.util.TreeSet<>(to.applied().keySet());
             closing.removeAll(from.applied().keySet());
             if (closing.size() != 1) {
-                return none("", Why.NOT_ONE);
+                return none("", ShiftFinding.NOT_ONE);
             }
             String name = closing.iterator().next();
             double share = Math.abs(to.applied().get(name).torqueShare());
             double slip = Math.abs(from.open().getOrDefault(name, 0.0)) * asked.speed() * 2 * Math.PI;
             if (slip == 0 || share == 0) {
-                return none(name, Why.STATIC);
+                return none(name, ShiftFinding.STATIC);
             }
-            return state().map(state -> closing(name, share, slip, state)).orElse(none(name, Why.NO_STATE));
+            return state().map(state -> closing(name, share, slip, state)).orElse(none(name, ShiftFinding.NO_STATE));
         }
 
         /** In the new range, the turbine at the speed that it falls to. */
@@ -173,7 +164,7 @@ public record ShiftHeat(String from, String to, String clutch, Why why, Optional
             double torque = clutch.capacity(pressure, 0, true);
             double falls = asked.speed() * 2 * Math.PI * (1 - ratio(to) / ratio(from));
             if (!(torque / share > asked.torque())) {
-                return none(name, Why.NEVER);
+                return none(name, ShiftFinding.NEVER);
             }
             ClosingClutch closes = new ClosingClutch(
                     torque / share, falls, asked.inertia(), asked.torque(), Double.POSITIVE_INFINITY, 0);
@@ -183,7 +174,7 @@ public record ShiftHeat(String from, String to, String clutch, Why why, Optional
                     from.name(),
                     to.name(),
                     name,
-                    Why.FOUND,
+                    ShiftFinding.FOUND,
                     Optional.of(new Closing(
                             pressure,
                             torque,

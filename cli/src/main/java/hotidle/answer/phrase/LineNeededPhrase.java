@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import hotidle.assess.LineVerdict;
 import hotidle.study.LineNeeded;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +21,7 @@ public record LineNeededPhrase(Quantity.UnitSystem units) {
                     + " the slowest driving condition.";
 
     /** In a cell. */
-    public static String verdict(LineNeeded.Verdict verdict) {
+    public static String verdict(LineVerdict verdict) {
         return switch (verdict) {
             case SHORT -> "SHORT";
             case FITS -> "fits";

@@ -1,7 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
-import hotidle.study.ShiftHeat;
+import hotidle.assess.ShiftFinding;
 import java.util.Locale;
 
 /** Heat of a shift; torques in [N·m], pressures in [Pa], inertia in [kg·m²], heat in [J] and [J/m²]. */
@@ -46,7 +46,7 @@ public record ShiftPhrase(Quantity.UnitSystem units) {
     }
 
     /** Why a shift has no figures. */
-    public static String why(ShiftHeat.Why why) {
+    public static String why(ShiftFinding why) {
         return switch (why) {
             case FOUND -> "slides";
             case STATIC -> "closes without slip";

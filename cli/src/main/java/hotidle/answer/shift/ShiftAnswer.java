@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.ShiftPhrase;
+import hotidle.assess.ShiftFinding;
 import hotidle.study.LockupHeat;
 import hotidle.study.ShiftHeat;
 import java.util.List;
@@ -92,6 +93,6 @@ public record ShiftAnswer(
 
     @Override
     public boolean complete() {
-        return shifts.stream().noneMatch(shift -> shift.why() == ShiftHeat.Why.NO_STATE);
+        return shifts.stream().noneMatch(shift -> shift.why() == ShiftFinding.NO_STATE);
     }
 }

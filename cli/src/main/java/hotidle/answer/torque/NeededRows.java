@@ -4,6 +4,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.phrase.LineNeededPhrase;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
+import hotidle.assess.LineVerdict;
 import hotidle.study.LineNeeded;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,13 +57,13 @@ record NeededRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
         List<LineNeeded> shorts = new ArrayList<>();
         for (LineNeeded row : build.needed()) {
             boolean first = shorts.stream().noneMatch(one -> one.range().equals(row.range()));
-            if (row.verdict() == LineNeeded.Verdict.SHORT && first) {
+            if (row.verdict() == LineVerdict.SHORT && first) {
                 shorts.add(row);
             }
         }
         LineNeededPhrase phrase = new LineNeededPhrase(units);
         long wasting = build.needed().stream()
-                .filter(row -> row.verdict() == LineNeeded.Verdict.WASTES)
+                .filter(row -> row.verdict() == LineVerdict.WASTES)
                 .count();
         return phrase.summary(
                 build.build(),

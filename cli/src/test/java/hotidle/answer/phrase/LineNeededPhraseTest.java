@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.assess.LineVerdict;
 import hotidle.study.LineNeeded;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -27,14 +28,11 @@ class LineNeededPhraseTest {
 
     @Test
     void aLineBelowWhatIsNeededIsShortAndOneFarAboveWastes() {
-        assertEquals(
-                LineNeeded.Verdict.SHORT, row(OptionalDouble.of(10.1e5), 10e5).verdict());
-        assertEquals(LineNeeded.Verdict.FITS, row(OptionalDouble.of(8e5), 10e5).verdict());
-        assertEquals(
-                LineNeeded.Verdict.WASTES, row(OptionalDouble.of(7.9e5), 10e5).verdict());
-        assertEquals(
-                LineNeeded.Verdict.NOT_KNOWN, row(OptionalDouble.empty(), 10e5).verdict());
-        assertEquals("SHORT", LineNeededPhrase.verdict(LineNeeded.Verdict.SHORT));
+        assertEquals(LineVerdict.SHORT, row(OptionalDouble.of(10.1e5), 10e5).verdict());
+        assertEquals(LineVerdict.FITS, row(OptionalDouble.of(8e5), 10e5).verdict());
+        assertEquals(LineVerdict.WASTES, row(OptionalDouble.of(7.9e5), 10e5).verdict());
+        assertEquals(LineVerdict.NOT_KNOWN, row(OptionalDouble.empty(), 10e5).verdict());
+        assertEquals("SHORT", LineNeededPhrase.verdict(LineVerdict.SHORT));
         assertTrue(LineNeededPhrase.NOTES.contains("more than 25 % above"));
     }
 

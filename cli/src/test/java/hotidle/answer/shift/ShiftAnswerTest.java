@@ -8,10 +8,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.answer.format.Json;
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.assess.ShiftFinding;
 import hotidle.study.LockupHeat;
 import hotidle.study.ShiftHeat;
 import hotidle.study.ShiftHeat.Closing;
-import hotidle.study.ShiftHeat.Why;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,7 +33,7 @@ class ShiftAnswerTest {
     }
 
     private static ShiftHeat slides(Closing closing) {
-        return new ShiftHeat("first", "second", "brake", Why.FOUND, Optional.of(closing));
+        return new ShiftHeat("first", "second", "brake", ShiftFinding.FOUND, Optional.of(closing));
     }
 
     @Test
@@ -49,7 +49,7 @@ class ShiftAnswerTest {
 
     @Test
     void aBandHasNoHeatOverAreaAndAClutchThatNeverClosesSaysSo() {
-        ShiftHeat never = new ShiftHeat("second", "third", "direct", Why.NEVER, Optional.empty());
+        ShiftHeat never = new ShiftHeat("second", "third", "direct", ShiftFinding.NEVER, Optional.empty());
         ShiftAnswer answer = answer(List.of(slides(BAND), never), List.of());
         List<String> rows = answer.csv().lines().toList();
         assertEquals("first-second,brake,10.00,800,400,1800,0.20,24.00,-,-,-,slides", rows.get(1));
@@ -60,9 +60,10 @@ class ShiftAnswerTest {
 
     @Test
     void aStateThatWasNotFoundLeavesTheAnswerIncomplete() {
-        assertFalse(
-                answer(List.of(new ShiftHeat("first", "second", "brake", Why.NO_STATE, Optional.empty())), List.of())
-                        .complete());
+        assertFalse(answer(
+                        List.of(new ShiftHeat("first", "second", "brake", ShiftFinding.NO_STATE, Optional.empty())),
+                        List.of())
+                .complete());
         assertTrue(answer(List.of(), List.of()).screen().contains("the file gives no gearsets"));
     }
 
