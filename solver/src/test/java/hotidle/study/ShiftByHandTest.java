@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.ShiftFinding;
 import hotidle.study.ShiftHeat.Asked;
 import hotidle.study.ShiftHeat.Closing;
-import hotidle.study.ShiftHeat.Why;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -63,9 +63,9 @@ class ShiftByHandTest {
         double carried = second(60).torque() / GearedTen.SHARE;
         // its line is commanded at every torque alike
         ShiftHeat never = shifts(1.01 * carried).get(0);
-        assertEquals(Why.NEVER, never.why());
+        assertEquals(ShiftFinding.NEVER, never.why());
         assertTrue(never.closing().isEmpty());
-        assertEquals(Why.FOUND, shifts(0.99 * carried).get(0).why());
+        assertEquals(ShiftFinding.FOUND, shifts(0.99 * carried).get(0).why());
     }
 
     @Test
@@ -76,7 +76,7 @@ class ShiftByHandTest {
         assertEquals(List.of("second", "third"), all.stream().map(ShiftHeat::to).toList());
         assertEquals(List.of("direct", ""), all.stream().map(ShiftHeat::clutch).toList());
         assertEquals(
-                List.of(Why.FOUND, Why.NOT_ONE),
+                List.of(ShiftFinding.FOUND, ShiftFinding.NOT_ONE),
                 all.stream().map(ShiftHeat::why).toList());
         assertEquals(List.of("low"), ShiftHeat.still(UNIT, all), "it slides in no shift");
         assertEquals(List.of("direct", "low"), ShiftHeat.still(UNIT, List.of()));
