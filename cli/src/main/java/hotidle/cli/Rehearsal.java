@@ -30,7 +30,7 @@ final class Rehearsal {
             "map vane-six --speed 600..3600/3000rpm --set 100..200/100psi --vary plate.gap=5..45/40um --plot {out}/map.svg",
             "spring crescent-four --set 220psi --format csv",
             "shift crescent-four --inertia 0.4kg.m2",
-            "air crescent-four regulator --blocked 25inHg --hole 1mm=5inHg --reading 14inHg",
+            "air shuttle-five manual-valve-front --blocked 25inHg --hole 1mm=5inHg --reading 14inHg",
             "spread training-rig --unmeasured worn --samples 250 --pairs 0",
             "heat crescent-four",
             "torque crescent-four",
