@@ -1,0 +1,138 @@
+package hotidle.study;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.newton.SteadySolver;
+import hotidle.study.TorqueHeld.Carrier;
+import hotidle.study.TorqueHeld.Held;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Up to which set pressure ten nodes with a brake and a shaft hold more torque. */
+class CrossingOfTenNodesTest {
+
+    private static final double PSI = TenNodes.PSI;
+    private static final double SPEED = GearedTenNodes.SPEED;
+    private static final double SHAFT = 500;
+    private static final List<Double> PRESSURES =
+            Stream.of(50, 100, 150, 200).map(psi -> psi * PSI).toList();
+
+    private static Transmission unit(double shaft) {
+        return GearedTenNodes.unit(1, 8, shaft, GearedTenNodes.LEVEL);
+    }
+
+    private static UsefulPressure useful(Transmission unit) {
+        return UsefulPressure.of(unit, Window.Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING), PRESSURES, SPEED);
+    }
+
+    /** What holds least of all ranges at a set pressure. */
+    private static Held least(Transmission unit, double pressure) {
+        return TorqueHeld.atOneSpeed(SetPressure.of(unit, pressure), SPEED).stream()
+                .map(range -> range.held().orElseThrow())
+                .min(Comparator.comparingDouble(Held::torque))
+                .orElseThrow();
+    }
+
+    /** The shaft bears 500 N·m of the turbine, half of which the brake holds; the piston's pressure for that follows by hand. */
+    @Test
+    void atTheCrossingThePistonHasThePressureThatTheShaftsRatingAsksOfTheBrake() {
+        Transmission unit = unit(SHAFT);
+        UsefulPressure useful = useful(unit);
+        assertTrue(useful.crosses());
+        assertEquals("input-shaft", useful.weakest().orElseThrow().name());
+        assertEquals("first", useful.range());
+        assertEquals(List.of(), useful.unsolved());
+        double torque = SHAFT / GearedTenNodes.CONVERTER;
+        assertEquals(torque, useful.weakest().orElseThrow().torque(), 1e-9);
+        Transmission set = SetPressure.of(unit, useful.pressure().orElseThrow());
+        double piston = new SteadySolver(set.network())
+                .solve(set.conditions(
+                        TorqueConditions.of(set, set.range("first").orElseThrow(), SPEED)
+                                .duty(torque, SPEED)))
+                .state()
+                .orElseThrow()
+                .pressure("brake-apply");
+        double byHand = (GearedTenNodes.FACTOR * 0.5 * SHAFT / GearedTenNodes.arm(8) + GearedTenNodes.SPRING)
+                / GearedTenNodes.AREA;
+        assertEquals(byHand, piston, 2e-3 * byHand);
+    }
+
+    @Test
+    void theBrakeGivesBeforeTheShaftBelowTheCrossingAndTheShaftBeforeTheBrakeAboveIt() {
+        Transmission unit = unit(SHAFT);
+        double at = useful(unit).pressure().orElseThrow();
+        Held below = least(unit, 0.97 * at);
+        Held above = least(unit, 1.03 * at);
+        double bearable = SHAFT / GearedTenNodes.CONVERTER;
+        assertEquals("brake", below.links().get(0).name());
+        assertTrue(below.torque() < bearable && below.torque() > 0.9 * bearable, below.toString());
+        assertEquals("input-shaft", above.links().get(0).name());
+        assertEquals(bearable, above.torque(), 1e-9 * bearable);
+    }
+
+    @Test
+    void aWeakShaftGivesFirstAtEveryPressureAndAStrongOneAtNone() {
+        UsefulPressure weak = useful(unit(50));
+        assertFalse(weak.crosses());
+        assertEquals(PRESSURES.get(0), weak.pressure().orElseThrow());
+        // the one-way clutch, at 900 N·m over half of 1.8 times the engine's, is then what bears least
+        UsefulPressure strong = useful(unit(GearedTenNodes.STRONG));
+        assertEquals("one-way", strong.weakest().orElseThrow().name());
+        assertTrue(strong.pressure().isEmpty(), strong.toString());
+        assertFalse(strong.crosses());
+        assertEquals(200 * PSI, strong.highest());
+    }
+
+    @Test
+    void withoutRatingsThereIsNoCrossing() {
+        UsefulPressure none = useful(GearedTenNodes.withGears(unit(SHAFT), Optional.empty()));
+        assertTrue(none.weakest().isEmpty() && none.pressure().isEmpty());
+        assertEquals("", none.range());
+        assertEquals(50 * PSI, none.lowest());
+    }
+
+    @Test
+    void overSetPressureTheBrakeRisesAndTheShaftLiesFlat() {
+        Transmission unit = unit(SHAFT);
+        AtomicInteger steps = new AtomicInteger();
+        TorqueByPressure by = TorqueByPressure.of(
+                Window.Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING),
+                PRESSURES,
+                SPEED,
+                () -> steps.incrementAndGet());
+        assertEquals(PRESSURES.size(), steps.get());
+        double flat = SHAFT / GearedTenNodes.CONVERTER;
+        double before = 0;
+        for (TorqueByPressure.Point point : by.points()) {
+            assertEquals(flat, of(point, "input-shaft"), 1e-9 * flat);
+            double brake = of(point, "brake");
+            assertTrue(brake > before, point.toString());
+            before = brake;
+            assertEquals(Math.min(brake, flat), point.held().orElseThrow(), 1e-3 * flat);
+            assertEquals(
+                    point.links().stream()
+                            .sorted(Comparator.comparingDouble(Carrier::torque))
+                            .toList(),
+                    point.links());
+        }
+        assertTrue(of(by.points().get(0), "brake") < flat && flat < before);
+        // of the two ranges the one that loads it most counts
+        assertEquals(900 / 0.5 / GearedTenNodes.CONVERTER, of(by.points().get(0), "one-way"), 1e-9);
+    }
+
+    private static double of(TorqueByPressure.Point point, String link) {
+        return point.links().stream()
+                .filter(one -> one.name().equals(link))
+                .mapToDouble(Carrier::torque)
+                .findFirst()
+                .orElseThrow();
+    }
+}
