@@ -12,6 +12,7 @@ import hotidle.result.Solution;
 import hotidle.study.TorqueHeld.Carrier;
 import hotidle.study.TorqueHeld.Held;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Map;
@@ -156,11 +157,25 @@ class TorqueOfTenNodesTest {
     void oilThatTurnsWithTheDrumHelpsWhereTheTurbinesSpeedIsKnown() {
         OilRing ring = new OilRing(0.03, 0.05, 0.02);
         Transmission plain = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
-        Transmission turning = ringed(ringed(plain, "direct", ring), "brake", ring);
+        Transmission turning = ringed(plain, "direct", ring);
         double density = plain.oil().at(110 + TenNodes.CELSIUS, 101_325).liquidDensity();
         double more = GearedTenNodes.arm(8) * ring.force(density, SPEED) / GearedTenNodes.FACTOR * 3;
         assertEquals(
                 more, held(turning, "second").torque() - held(plain, "second").torque(), 1e-3 * more);
+    }
+
+    /** The brake's drum made to turn with the turbine, whose speed the converter leaves open in first. */
+    @Test
+    void oilThatTurnsWithTheDrumIsNoHelpWhereTheTurbinesSpeedIsNotKnown() {
+        Transmission standing = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Range first = standing.range("first").orElseThrow();
+        Range.Applied turns = new Range.Applied(first.applied().get("brake").torqueShare(), 1);
+        Transmission plain = GearedTenNodes.withRanges(
+                standing,
+                List.of(
+                        new Range("first", true, Map.of("brake", turns), Map.of(), first.driven()),
+                        standing.range("second").orElseThrow()));
+        Transmission turning = ringed(plain, "brake", new OilRing(0.03, 0.05, 0.02));
         assertEquals(held(plain, "first").torque(), held(turning, "first").torque(), 1e-9);
     }
 
