@@ -22,14 +22,14 @@ class ClutchesTest {
         return Run.of(args).out().replaceAll("\\s+", " ");
     }
 
-    /** A blown gasket of 3 mm against a vent of 3 mm; the spring of 850 N on 150 cm² yields at 8 psi. */
+    /** A blown gasket of 3 mm against a vent of 3 mm; the spring of 850 N on 190 cm² yields at 6 psi. */
     @Test
     void aClutchThatACrossLeakFillsIsOnThoughItsRangeDoesNotApplyIt() throws Exception {
-        String leak = "  cross-leak: {kind: orifice, from: line, to: low-reverse, diameter: 3 mm}\n\nranges:\n";
-        String file = Run.changed(folder, "crescent-four", "\nranges:\n", leak);
+        String leak = "\n  cross-leak: {kind: orifice, from: line, to: low-reverse, diameter: 3 mm}\n\ngearsets:\n";
+        String file = Run.changed(folder, "crescent-four", "\ngearsets:\n", leak);
         String words = said("margins", "--full", file, "--build", "fresh");
         assertTrue(words.contains("fresh: FAILS. low-reverse-brake carries"), words);
-        assertTrue(words.contains("though first does not apply it: its return spring yields at 8 psi"), words);
+        assertTrue(words.contains("though first does not apply it: its return spring yields at 6 psi"), words);
         assertTrue(said("compare", "--full", file, "--build", "fresh").contains("low-reverse-brake carries"));
         String csv = Run.of("margins", "--full", file, "--build", "fresh", "--format", "csv")
                 .out();
@@ -66,6 +66,6 @@ class ClutchesTest {
                 .replaceAll("set-pressure: .*?([,}\n])", "$1");
         Path file = Files.writeString(folder.resolve("plain.yaml"), plain);
         Run check = Run.of("check", file.toString());
-        assertTrue(check.err().contains("duty point 'stall' has no engine-torque"), check.err());
+        assertTrue(check.err().contains("driving condition 'stall' has no engine-torque"), check.err());
     }
 }

@@ -40,9 +40,9 @@ class TooHighTest {
     /** A limit valve of the lubrication that is open does its work; it does not hold the line. */
     @Test
     void anOpenLimitValveBehindTheCoolerIsNoOpenReliefValve() throws Exception {
-        String limit = "  lube-limit: {kind: relief-valve, from: lube, to: sump, seat: 8 mm, spring-rate: 5 N/mm,"
-                + " cracking-pressure: 1 psi, lift: 2 mm}\n\nranges:\n";
-        String file = Run.changed(folder, "crescent-four", "\nranges:\n", limit);
+        String limit = "\n  lube-limit: {kind: relief-valve, from: lube, to: sump, seat: 8 mm, spring-rate: 5 N/mm,"
+                + " cracking-pressure: 1 psi, lift: 2 mm}\n\ngearsets:\n";
+        String file = Run.changed(folder, "crescent-four", "\ngearsets:\n", limit);
         String compare = said("compare", "--full", file, "--build", "fresh");
         assertFalse(compare.contains("relief open"), compare);
         assertTrue(compare.contains("regulator regulating"), compare);

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
-import hotidle.study.LineNeeded.Verdict;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -3,6 +3,7 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.LineVerdict;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -34,7 +35,7 @@ class NoStateNoTorqueTest {
         List<LineNeeded> rows = LineNeeded.of(UNIT, UNBOUNDED);
         assertEquals(2 * 8, rows.size());
         rows.forEach(row -> {
-            assertEquals(LineNeeded.Verdict.NOT_KNOWN, row.verdict());
+            assertEquals(LineVerdict.NOT_KNOWN, row.verdict());
             assertEquals("", row.clutch());
             assertTrue(row.needed().isEmpty()
                     && row.line().isEmpty()

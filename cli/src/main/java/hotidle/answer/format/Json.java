@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
+import java.util.OptionalDouble;
 
 /**
  * Writes records as JSON. A component's name becomes the key in small letters with underscores: {@code setPressurePa} is
@@ -25,7 +26,8 @@ public final class Json {
             .registerModule(new Jdk8Module())
             .registerModule(new SimpleModule()
                     .addSerializer(double.class, new Finite())
-                    .addSerializer(Double.class, new Finite()));
+                    .addSerializer(Double.class, new Finite())
+                    .addSerializer(OptionalDouble.class, new FiniteOrEmpty()));
 
     private Json() {}
 
@@ -49,6 +51,18 @@ public final class Json {
         public void serialize(Double value, JsonGenerator out, SerializerProvider provider) throws IOException {
             if (Double.isFinite(value)) {
                 out.writeNumber(value);
+            } else {
+                out.writeNull();
+            }
+        }
+    }
+
+    /** The same where there may be none. */
+    private static final class FiniteOrEmpty extends JsonSerializer<OptionalDouble> {
+        @Override
+        public void serialize(OptionalDouble value, JsonGenerator out, SerializerProvider provider) throws IOException {
+            if (value.isPresent() && Double.isFinite(value.getAsDouble())) {
+                out.writeNumber(value.getAsDouble());
             } else {
                 out.writeNull();
             }

@@ -85,18 +85,15 @@ record RepairTables(
             row(
                     table,
                     (i + 1) + ". " + names.called(step.repair())
-                            + mark(findings.marks().get(i), step),
+                            + mark(findings.marks().get(i)),
                     step);
         }
         return table;
     }
 
-    private String mark(RepairFindings.Mark mark, Repairs.Step step) {
+    private static String mark(RepairFindings.Mark mark) {
         return switch (mark) {
-            case HOLDS ->
-                "  "
-                        + RepairPhrase.holds(
-                                Quantity.PRESSURE.with(units, step.after().set().orElseThrow()));
+            case HOLDS -> "  " + RepairPhrase.HELD_FROM_HERE;
             case UNSEEN -> "  " + RepairPhrase.UNSEEN;
             case NONE -> "";
         };

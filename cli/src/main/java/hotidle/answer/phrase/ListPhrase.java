@@ -34,7 +34,7 @@ public final class ListPhrase {
     public static String fault(String about, FaultKind.SizeOf sizeOf) {
         return about
                 + switch (sizeOf) {
-                    case WEAR -> "; SIZE: wear beyond the build's, 100 % being the way from new to the wear limit";
+                    case WEAR -> "; SIZE: added wear, 100 % = new to limit";
                     case SHARE -> "; SIZE: a share, for example 20 %";
                     case POSITION -> "; SIZE: where the spool stands, for example 0.3 mm";
                     case DIAMETER -> "; SIZE: the diameter that it has, for example 1.8 mm";

@@ -60,9 +60,7 @@ public final class RepairPhrase {
     public static final String UNSEEN = "<- no gauge shows it";
 
     /** Beside the repair with which the line is held first. */
-    public static String holds(String setPressure) {
-        return "<- holds " + setPressure;
-    }
+    public static final String HELD_FROM_HERE = "<- held";
 
     /** Beneath a table that leaves out those that win least. */
     public static String more(int left) {

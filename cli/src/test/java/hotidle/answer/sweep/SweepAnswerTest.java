@@ -109,15 +109,6 @@ class SweepAnswerTest {
                 .isEmpty());
     }
 
-    /** The worn unit sends oil back from its onset on: its shut lands leak before and no longer after. */
-    @Test
-    void leaksThatFallWhereTheRegulatorOpensAreExplained() {
-        String why = "What shut lands of the regulator let by counts as a leak only";
-        assertTrue(SHOP.full().contains(why), SHOP.screen());
-        SpeedSweep slow = sweep(FIVE.unit("worn"), 500, 600);
-        assertFalse(answer(FIVE, UnitSystem.SHOP, slow).full().contains(why), "on its seat throughout");
-    }
-
     @Test
     void aBenchHasAColumnForEachGaugeAndNoOnset() {
         String screen = answer(RIG, UnitSystem.METRIC, BENCH).full();
