@@ -3,6 +3,7 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.LineVerdict;
 import hotidle.newton.SteadySolver;
 import hotidle.result.Solution;
 import hotidle.transmission.Transmission;
@@ -65,10 +66,11 @@ class LineOfTenNodesTest {
         TorqueHeld.atOneSpeed(unit, SPEED).forEach(held -> {
             List<LineNeeded> rows = of(unit, held.range());
             double torque = held.held().orElseThrow().torque();
-            rows.forEach(row -> assertEquals(row.torque() > torque, row.verdict() == Verdict.SHORT, row.toString()));
+            rows.forEach(
+                    row -> assertEquals(row.torque() > torque, row.verdict() == LineVerdict.SHORT, row.toString()));
         });
         List<LineNeeded> first = of(unit, "first");
-        assertEquals(Verdict.SHORT, first.get(first.size() - 1).verdict());
+        assertEquals(LineVerdict.SHORT, first.get(first.size() - 1).verdict());
     }
 
     @Test
@@ -92,17 +94,17 @@ class LineOfTenNodesTest {
         assertTrue(fresh.idle().orElseThrow() > 0.9 * fresh.line().orElseThrow(), fresh.toString());
     }
 
-    private static Verdict verdict(double needed, OptionalDouble line) {
+    private static LineVerdict verdict(double needed, OptionalDouble line) {
         OptionalDouble none = OptionalDouble.empty();
         return new LineNeeded("first", 100, "brake", OptionalDouble.of(needed), none, line, none, none).verdict();
     }
 
     @Test
     void aLineWithinAQuarterAboveWhatIsNeededFits() {
-        assertEquals(Verdict.SHORT, verdict(10e5, OptionalDouble.of(9.99e5)));
-        assertEquals(Verdict.FITS, verdict(10e5, OptionalDouble.of(10e5)));
-        assertEquals(Verdict.FITS, verdict(10e5, OptionalDouble.of(12.4e5)));
-        assertEquals(Verdict.WASTES, verdict(10e5, OptionalDouble.of(12.6e5)));
-        assertEquals(Verdict.NOT_KNOWN, verdict(10e5, OptionalDouble.empty()));
+        assertEquals(LineVerdict.SHORT, verdict(10e5, OptionalDouble.of(9.99e5)));
+        assertEquals(LineVerdict.FITS, verdict(10e5, OptionalDouble.of(10e5)));
+        assertEquals(LineVerdict.FITS, verdict(10e5, OptionalDouble.of(12.4e5)));
+        assertEquals(LineVerdict.WASTES, verdict(10e5, OptionalDouble.of(12.6e5)));
+        assertEquals(LineVerdict.NOT_KNOWN, verdict(10e5, OptionalDouble.empty()));
     }
 }
