@@ -32,7 +32,7 @@ public record StagePhrase(Quantity.UnitSystem units) {
 
     /** The link that gives first and where. */
     public static String first(String link, String range) {
-        return link + ", " + range;
+        return link + " in " + range;
     }
 
     /** Up to which set pressure more is held. */
@@ -40,10 +40,13 @@ public record StagePhrase(Quantity.UnitSystem units) {
         return "helps up to " + psi(pressure);
     }
 
-    /** It helps up to the highest one tried. */
-    public String helpsBeyond(double highest) {
-        return "helps to " + psi(highest) + " and on";
+    /** As much is held at a lower set pressure than the stage has. */
+    public String enough(double pressure) {
+        return psi(pressure) + " is enough";
     }
+
+    /** It helps up to the highest one tried, whatever else may fail there. */
+    public static final String HELPS_ON = "helps as far as tried";
 
     /** It helps at none tried. */
     public static final String HELPS_NOT = "does not help";

@@ -13,6 +13,7 @@ import hotidle.study.UsefulPressure;
 import hotidle.study.Wear;
 import hotidle.study.Window;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -46,7 +47,7 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                         .orElse(StagePhrase.NOTHING));
         row(table, StagePhrase.THEN, this::second);
         row(table, StagePhrase.SET, stage -> Quantity.PRESSURE.with(units, stage.set()));
-        row(table, StagePhrase.MORE, stage -> useful(stage.held().useful()));
+        row(table, StagePhrase.MORE, stage -> useful(stage.held().useful(), stage.set()));
         row(table, StagePhrase.ALLOWED, this::allowed);
         row(table, StagePhrase.WEAR, stage -> wear(stage.wear()));
         row(
@@ -68,22 +69,38 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
         return stage.held().least().flatMap(TorqueHeld::held);
     }
 
-    /** The next to give in the range that holds least. */
+    /** The next to give in any range. */
     private String second(Stage stage) {
         return held(stage)
-                .filter(held -> held.links().size() > 1)
-                .map(held -> {
-                    Carrier next = held.links().get(1);
-                    return next.name() + " " + TorquePhrase.factor(next.torque() / held.torque());
+                .flatMap(least -> {
+                    Carrier first = least.links().get(0);
+                    return stage.held().ranges().stream()
+                            .flatMap(range -> range.held().stream())
+                            .flatMap(held -> held.links().stream())
+                            .filter(link -> !link.name().equals(first.name()))
+                            .min(Comparator.comparingDouble(Carrier::torque))
+                            .map(next -> next.name() + " " + TorquePhrase.factor(next.torque() / least.torque()));
                 })
                 .orElse(StagePhrase.NOTHING);
     }
 
-    private String useful(UsefulPressure useful) {
+    /** What the signs of the table mean; empty where it has none. */
+    String signs() {
+        return TorquePhrase.signs(
+                stages.stream()
+                        .anyMatch(stage -> held(stage).filter(Held::beyond).isPresent()),
+                false);
+    }
+
+    private String useful(UsefulPressure useful, double set) {
         if (useful.weakest().isEmpty() || useful.pressure().isEmpty()) {
-            return phrase().helpsBeyond(useful.highest());
+            return StagePhrase.HELPS_ON;
         }
-        return useful.crosses() ? phrase().helpsTo(useful.pressure().getAsDouble()) : StagePhrase.HELPS_NOT;
+        if (!useful.crosses()) {
+            return StagePhrase.HELPS_NOT;
+        }
+        double most = useful.pressure().getAsDouble();
+        return set > most ? phrase().enough(most) : phrase().helpsTo(most);
     }
 
     private String allowed(Stage stage) {

@@ -39,6 +39,10 @@ public record StagesAnswer(
         FirstScreen screen = new FirstScreen(foot());
         screen.add(heading()).add(table().aligned());
         new StageRows(units, stages).work(before).forEach(line -> screen.addWhereRoom(Wrap.lines(line, "", "  ")));
+        String signs = new StageRows(units, stages).signs().strip();
+        if (!signs.isEmpty()) {
+            screen.addWhereRoom(Wrap.lines(signs, "", ""));
+        }
         screen.addWhereRoom(Wrap.lines(StagePhrase.WEAR_NOTE, "", ""));
         return screen.text();
     }
