@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.assess.Margin;
+import hotidle.assess.Roles;
 import hotidle.network.Network;
 import hotidle.newton.CentralDifference;
 import hotidle.newton.Linearised;
@@ -26,6 +27,17 @@ interface OperatingPoint {
 
     /** Slopes of the margins by a size, of which units with the size shifted by one and two steps are made. */
     double[] slopes(double step, ShiftedUnit made);
+
+    /**
+     * Whether a margin, solved anew a little to either side of a size, leaves its slope there: a part that begins to let oil through
+     * bends it, which no stop of an own state tells.
+     *
+     * @param aside  by which the size is changed
+     * @param slopes of the margins, as found
+     */
+    default boolean bends(double aside, ShiftedUnit made, double[] slopes) {
+        return false;
+    }
 
     /** A changed unit by the shift of its size. */
     interface ShiftedUnit {
@@ -103,8 +115,16 @@ interface OperatingPoint {
             double position,
             int number,
             Optional<String> just,
+            double headroom,
+            Optional<HeldLine.Found> found,
             double[][] weights)
             implements OperatingPoint {
+
+        /** A change that departs by more than this share of what the slope foretells is bent; cubes of gaps depart by less (ours) [-]. */
+        private static final double BENT = 0.2;
+
+        /** A headroom that moves by less than this does not matter (ours) [-]. */
+        private static final double STILL = 1e-5;
 
         HeldPoint(
                 DutyPoint duty,
@@ -112,15 +132,18 @@ interface OperatingPoint {
                 Linearised linearised,
                 Transmission unit,
                 double position,
-                String regulator,
-                Optional<String> just) {
+                Optional<String> just,
+                double headroom,
+                Optional<HeldLine.Found> found) {
             this(
                     duty,
                     keys,
                     linearised,
                     position,
-                    linearised.number(regulator, OwnState.POSITION),
+                    linearised.number(unit.command().regulator(), OwnState.POSITION),
                     just,
+                    headroom,
+                    found,
                     weights(linearised, new HeldLineSearch(unit, duty), position, just));
         }
 
@@ -150,6 +173,21 @@ interface OperatingPoint {
         @Override
         public Network network(Transmission unit) {
             return new HeldLineSearch(unit, duty).network(position);
+        }
+
+        @Override
+        public boolean bends(double aside, ShiftedUnit made, double[] slopes) {
+            return bent(aside, made.at(aside), slopes[0]) || bent(-aside, made.at(-aside), slopes[0]);
+        }
+
+        private boolean bent(double shift, Transmission unit, double slope) {
+            double foretold = shift * slope;
+            return new HeldLineSearch(unit, duty, Roles.of(unit), found)
+                    .run()
+                    .balance()
+                    .map(held -> held.supply() / held.demand() - 1 - headroom)
+                    .filter(change -> Math.abs(change - foretold) > Math.max(BENT * Math.abs(foretold), STILL))
+                    .isPresent();
         }
 
         @Override

@@ -11,6 +11,7 @@ import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,11 @@ public record Sensitivity(
     /** A state this near to a stop, as a share of its way, has a slope to one side only (ours) [-]. */
     private static final double EDGE = 1e-6;
 
+    /** Regulation is solved anew this far to either side of a size, at most so large a share of it: little beside a clearance (ours) [m], [-]. */
+    private static final double ASIDE = 1e-6;
+
+    private static final double ASIDE_SHARE = 0.01;
+
     /** A least served that is off its need by less than this is just served (ours) [-]. */
     private static final double SERVED = 1e-6;
 
@@ -54,7 +60,8 @@ public record Sensitivity(
      * A slope.
      *
      * @param slope    of the headroom by the size [1/m] or [1/m²]
-     * @param oneSided whether a stop takes hold or lets go so near that it holds to one side only
+     * @param oneSided whether a stop takes hold or lets go so near that it holds to one side only, or regulation, solved anew a
+     *                 thousandth of a millimetre to either side, bends there
      */
     public record Rate(WearSize dimension, Judgement.Key key, double slope, boolean oneSided) {
 
@@ -179,23 +186,24 @@ public record Sensitivity(
 
     /** The state with the line held. */
     private static OperatingPoint held(Judgement judged, Judgement.Key key) {
-        HeldLine line = judged.held().orElseThrow();
-        double position = line.position();
         HeldLineSearch search = new HeldLineSearch(judged.unit(), judged.duty());
+        HeldLine line = search.run();
+        double position = line.position();
         Network network = search.network(position);
-        Solution state = line.balance().orElseThrow().state();
+        HeldLine.Balance balance = line.balance().orElseThrow();
+        Solution state = balance.state();
         Optional<Margin> just = search.served(state).stream()
                 .filter(one -> Math.abs(one.headroom()) < SERVED)
                 .findFirst();
-        String regulator = judged.unit().command().regulator();
         return new OperatingPoint.HeldPoint(
                 judged.duty(),
                 List.of(key),
                 new Linearised(network, state),
                 judged.unit(),
                 position,
-                regulator,
-                just.map(Margin::part));
+                just.map(Margin::part),
+                balance.supply() / balance.demand() - 1,
+                search.found(line));
     }
 
     private static List<Rate> rates(Adjustable build, WearSize dimension, List<OperatingPoint> points) {
@@ -209,15 +217,19 @@ public record Sensitivity(
             }
             made.add(other.get());
         }
+        double aside = Math.min(ASIDE, ASIDE_SHARE * Math.abs(dimension.value()));
+        Map<Double, Transmission> beside = new HashMap<>();
+        for (double shift : new double[] {aside, -aside}) {
+            build.with(dimension, dimension.value() + shift).ifPresent(unit -> beside.put(shift, unit));
+        }
+        boolean bothSides = beside.size() == 2;
         List<Rate> rates = new ArrayList<>();
         for (OperatingPoint point : points) {
             double[] slopes = point.slopes(step, shift -> made.get(which(shift, step)));
+            boolean oneSided =
+                    point.linearised().edge() < EDGE || (bothSides && point.bends(aside, beside::get, slopes));
             for (int i = 0; i < point.keys().size(); i++) {
-                rates.add(new Rate(
-                        dimension,
-                        point.keys().get(i),
-                        slopes[i],
-                        point.linearised().edge() < EDGE));
+                rates.add(new Rate(dimension, point.keys().get(i), slopes[i], oneSided));
             }
         }
         return rates;

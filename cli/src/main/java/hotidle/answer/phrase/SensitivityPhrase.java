@@ -25,7 +25,7 @@ public final class SensitivityPhrase {
 
     /** What the star means. */
     public static final String ONE_SIDED =
-            "* a stop takes hold or lets go next to this state: the slope holds to one side only.";
+            "* a stop or valve takes hold or lets go next to this state: the slope holds to one side only.";
 
     private SensitivityPhrase() {}
 
