@@ -1,6 +1,6 @@
 package hotidle.cli;
 
-import hotidle.answer.compare.CompareAnswer.BuildBand;
+import hotidle.answer.compare.BuildBand;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.spread.FirstOrderBand;
 import hotidle.study.spread.SizePrior;

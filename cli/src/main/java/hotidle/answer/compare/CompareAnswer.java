@@ -6,20 +6,16 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
-import hotidle.answer.phrase.BandPhrase;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.DoubtPhrase;
-import hotidle.answer.phrase.DutyPhrase;
 import hotidle.answer.phrase.FlowsPhrase;
 import hotidle.answer.phrase.HeadingPhrase;
-import hotidle.answer.phrase.LockupPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.assess.Doubt;
 import hotidle.assess.FiguresChange;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
-import hotidle.study.spread.FirstOrderBand;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -49,9 +45,6 @@ public record CompareAnswer(
         List<BuildBand> unmeasured,
         Quantity.UnitSystem units)
         implements Answer {
-
-    /** The band of a build with fits that nobody measured, at the first driving condition shown. */
-    public record BuildBand(String build, FirstOrderBand band) {}
 
     public CompareAnswer {
         shown = List.copyOf(shown);
@@ -87,7 +80,8 @@ public record CompareAnswer(
                 .filter(one -> shown.contains(one.name()))
                 .findFirst()
                 .orElseThrow();
-        String heading = HeadingPhrase.at(described.name(), heading(duty, duty.name()));
+        String heading =
+                HeadingPhrase.at(described.name(), new CompareHeading(comparison, units).of(duty, duty.name()));
         if (!commanded()) {
             return new BenchScreen(comparison, duty, heading, rows(), units).text();
         }
@@ -96,30 +90,12 @@ public record CompareAnswer(
                         duty,
                         Wrap.lines(heading, "", "  ") + settling.text(),
                         Stream.concat(
-                                        unmeasured.stream().map(this::said),
+                                        unmeasured.stream().map(one -> one.said(units)),
                                         new ScreenSentences(described, comparison, duty.name(), units).all().stream())
                                 .toList(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)
                 .text();
-    }
-
-    private String said(BuildBand one) {
-        return BandPhrase.said(
-                one.build(),
-                one.band().sizes(),
-                between(Quantity.PRESSURE, one.band().line()),
-                one.band()
-                        .holds()
-                        .map(band -> BandPhrase.holds(between(Quantity.SPEED, band)))
-                        .orElse(BandPhrase.NO_SPEED));
-    }
-
-    private String between(Quantity quantity, FirstOrderBand.Band band) {
-        return BandPhrase.between(
-                quantity.number(units, Math.max(band.low(), 0)),
-                quantity.number(units, band.high()),
-                quantity.in(units).unit());
     }
 
     /** The same on a page: figures and words of the first screen, then all in plain words. */
@@ -128,7 +104,7 @@ public record CompareAnswer(
                 .filter(one -> shown.contains(one.name()))
                 .findFirst()
                 .orElseThrow();
-        String heading = heading(duty, duty.name());
+        String heading = new CompareHeading(comparison, units).of(duty, duty.name());
         if (!commanded()) {
             return List.of(Block.table(heading, table(duty, rows())), Block.said(List.of(FlowsPhrase.UNCOMMANDED)));
         }
@@ -167,13 +143,14 @@ public record CompareAnswer(
                 continue;
             }
             text.append("\n")
-                    .append(heading(duty, HeadingPhrase.titled(duty.name(), duty.about())))
+                    .append(new CompareHeading(comparison, units)
+                            .of(duty, HeadingPhrase.titled(duty.name(), duty.about())))
                     .append("\n");
             text.append(table(duty, rows).aligned());
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
         text.append("\n" + HeadingPhrase.IN_WORDS + "\n");
-        unmeasured.forEach(one -> text.append(Wrap.lines(said(one), "  ", "    ")));
+        unmeasured.forEach(one -> text.append(Wrap.lines(one.said(units), "  ", "    ")));
         new CompareSentences(described, comparison, units)
                 .all()
                 .forEach(line -> text.append(
@@ -195,32 +172,6 @@ public record CompareAnswer(
                         .ifPresent(one -> doubts.computeIfAbsent(cell.duty().name(), name -> new ArrayList<>())
                                 .addAll(one.doubts())));
         return doubts;
-    }
-
-    private String heading(DutyPoint duty, String name) {
-        double sump = duty.temperatures().get("sump");
-        return commanded()
-                ? DutyPhrase.commanded(units, name, duty.speed(), duty.range(), lockup(duty), sump, torque(duty))
-                : DutyPhrase.uncommanded(units, name, duty.speed(), duty.range(), sump);
-    }
-
-    /** The lockup's state, where all builds have the same; a line of the table says it where they do not. */
-    private String lockup(DutyPoint duty) {
-        boolean same = comparison.units().stream()
-                .allMatch(unit -> unit.duty(duty.name()).orElseThrow().lockup() == duty.lockup());
-        return same ? LockupPhrase.of(duty.lockup()) : DutyPhrase.LOCKUP_AS_BUILT;
-    }
-
-    /** The engine's torque, of each build where they differ in it. */
-    private String torque(DutyPoint duty) {
-        Map<String, Double> torques = new LinkedHashMap<>();
-        comparison
-                .units()
-                .forEach(unit -> torques.put(
-                        unit.build(), unit.duty(duty.name()).orElseThrow().engineTorque()));
-        return torques.values().stream().distinct().count() == 1
-                ? Quantity.TORQUE.with(units, duty.engineTorque())
-                : DutyPhrase.torques(units, torques);
     }
 
     private TextTable table(DutyPoint duty, List<CompareRow> rows) {

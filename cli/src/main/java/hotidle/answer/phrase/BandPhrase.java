@@ -1,10 +1,9 @@
 package hotidle.answer.phrase;
 
+import java.util.List;
+
 /** How far leading answers may lie with fits that nobody measured. */
 public final class BandPhrase {
-
-    /** Where the middle unit holds its line at no speed asked, or at all. */
-    public static final String NO_SPEED = "";
 
     private BandPhrase() {}
 
@@ -12,18 +11,24 @@ public final class BandPhrase {
      * The band of a build.
      *
      * @param sizes that are not measured
-     * @param line  its line pressure, as {@link #between}
-     * @param holds as {@link #holds}, or {@link #NO_SPEED}
+     * @param bands {@link #reads} and {@link #holds}, as far as there are; none where slopes tell nothing of such units
      */
-    public static String said(String build, int sizes, String line, String holds) {
-        return build + " with " + CountPhrase.of(sizes, "size")
-                + " not measured, those of fits taken as worn: such units read " + line + holds
-                + " (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).";
+    public static String said(String build, int sizes, List<String> bands) {
+        String such = build + " with " + CountPhrase.of(sizes, "size") + " not measured, those of fits taken as worn: ";
+        return bands.isEmpty()
+                ? such + "how far such units lie from it is not known to first order; 'hotidle spread' draws them."
+                : such + "such units " + String.join(" and ", bands)
+                        + " (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).";
+    }
+
+    /** What their gauge reads. */
+    public static String reads(String line) {
+        return "read " + line;
     }
 
     /** From which speed the line holds. */
     public static String holds(String speeds) {
-        return " and hold from " + speeds;
+        return "hold from " + speeds;
     }
 
     /** Two ends with their unit; one number where both read alike. */

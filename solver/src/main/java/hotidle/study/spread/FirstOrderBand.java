@@ -30,15 +30,16 @@ import java.util.OptionalDouble;
  *           as good as so much less or more speed
  * Band      nine in ten of a normal distribution: ±1.645 standard deviations
  * Range     leaks grow with the cube of a clearance, so that bands of worn units are rather too narrow and lie too low in speed;
- *           {@link SpreadRun} draws the units instead. A line that the regulator holds in the middle unit has a narrow band though some
- *           units do not hold it: then the speed tells
+ *           {@link SpreadRun} draws the units instead. Where the regulator holds the line in the middle unit, slopes say nothing of units
+ *           that do not hold it (on ten worn nodes a tenth of what drawn units differ by): there is no band of line pressure then, and
+ *           the speed tells
  * </pre>
  *
  * @param sizes that are not measured
- * @param line  line pressure at the duty [Pa]
+ * @param line  line pressure at the duty [Pa]; empty where the regulator holds it in the middle unit
  * @param holds speed from which the line holds [rev/s]; empty where the middle unit holds it nowhere, or at every speed asked
  */
-public record FirstOrderBand(int sizes, Band line, Optional<Band> holds) {
+public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> holds) {
 
     /** Nine in ten of a normal distribution lie within so many standard deviations. */
     private static final double NINE_IN_TEN = 1.6448536269514722;
@@ -78,17 +79,19 @@ public record FirstOrderBand(int sizes, Band line, Optional<Band> holds) {
         if (own.isEmpty()) {
             return Optional.empty();
         }
-        Slopes atDuty = Slopes.of(question, middle, own.get());
         OptionalDouble onset = SpeedSweep.run(middle, point, speeds).onset();
         Optional<Solution> below = onset.isEmpty() || onset.getAsDouble() <= speeds.get(0)
                 ? Optional.empty()
                 : new SteadySolver(middle.network())
                         .solve(conditions.atSpeed((1 - BELOW) * onset.getAsDouble()))
                         .state();
+        boolean held = Figures.of(middle, own.get()).regulated();
         double line = own.get().pressure(Roles.of(middle).line());
         return Optional.of(new FirstOrderBand(
                 question.sizes().size(),
-                atDuty.band(line, 1),
+                held
+                        ? Optional.empty()
+                        : Optional.of(Slopes.of(question, middle, own.get()).band(line, 1)),
                 below.map(state -> Slopes.of(question, middle, state))
                         .filter(slopes -> slopes.bySpeed() > 0)
                         .map(slopes -> slopes.band(onset.getAsDouble(), -1 / slopes.bySpeed()))));
