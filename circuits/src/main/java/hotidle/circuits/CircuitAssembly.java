@@ -21,17 +21,12 @@ import hotidle.circuits.section.OilSection;
 import hotidle.circuits.section.RangeSection;
 import hotidle.circuits.section.TapSection;
 import hotidle.circuits.shape.Attributes;
-import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.ReadingLog;
 import hotidle.circuits.shape.Scope;
 import hotidle.circuits.shape.ShapeReader;
 import hotidle.circuits.sheet.MeasurementSheet;
 import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.text.AssumedMark;
-import hotidle.circuits.text.Fault;
-import hotidle.circuits.text.Nearest;
-import hotidle.circuits.text.Place;
-import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
@@ -54,8 +49,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Makes a circuit of a file's tree: sections, parts as written, then each build. Work space of one reading. Past 300 lines, since it
@@ -153,10 +146,16 @@ final class CircuitAssembly {
                     units.values().stream().map(Adjustable::unit).toList();
             Rules.ofUnits(command, all);
         });
-        return Optional.of(described(units));
+        return Optional.of(new CircuitDescription(file, root, parts, used, changesOf)
+                .of(units, workshops, sheet.map(SheetBuild::name), problems));
     }
 
     private Value.Entry writtenIn(String section, String name) {
+        return writtenIn(file, section, name);
+    }
+
+    /** A named entry of a section of the file as it is written. */
+    static Value.Entry writtenIn(Value.Entries file, String section, String name) {
         Value entries = file.entry(section).orElseThrow().value();
         return ((Value.Entries) entries).entry(name).orElseThrow();
     }
@@ -326,98 +325,11 @@ final class CircuitAssembly {
         }
     }
 
-    private static SetPressure.By by(Attributes build) {
+    /** How a build brings its set pressure about. */
+    static SetPressure.By by(Attributes build) {
         return build.wordIf(BuildSection.SET_BY)
                 .filter("spring"::equals)
                 .map(spring -> SetPressure.By.SPRING)
                 .orElse(SetPressure.By.COMMAND_AND_SPRING);
-    }
-
-    private DescribedCircuit described(Map<String, Adjustable> units) {
-        List<DescribedCircuit.Build> builds = new ArrayList<>();
-        root.groups("builds").values().forEach(build -> builds.add(build(build)));
-        if (builds.isEmpty()) {
-            builds.add(new DescribedCircuit.Build(BuildSection.AS_WRITTEN, "", Optional.empty(), List.of()));
-        }
-        List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
-                .map(part -> new DescribedCircuit.PartLine(
-                        part.given().name(),
-                        part.kind().word(),
-                        part.given().text("about"),
-                        part.kind().figure(part.given())))
-                .toList();
-        List<DescribedCircuit.SizeLine> sizes = new ArrayList<>();
-        used.sizes().forEach((path, size) -> {
-            int dot = path.indexOf('.');
-            sizes.add(new DescribedCircuit.SizeLine(
-                    path.substring(0, dot), path.substring(dot + 1), size.fresh(), size.limit(), size.measured()));
-        });
-        List<DescribedCircuit.DefaultLine> defaults = new ArrayList<>();
-        used.defaults().forEach((path, fallback) -> defaults.add(line(path, fallback)));
-        Place at = file.entry("builds").map(Value.Entry::keyPlace).orElse(Place.START);
-        List<String> names = List.copyOf(units.keySet());
-        return new DescribedCircuit(
-                root.word("circuit"),
-                root.text("about"),
-                root.wordIf("units"),
-                builds,
-                List.copyOf(root.groups("oils").keySet()),
-                List.copyOf(root.groups("nodes").keySet()),
-                lines,
-                sizes,
-                defaults,
-                units,
-                workshops,
-                sheet.map(SheetBuild::name),
-                wrong -> problems.problem(
-                        at,
-                        Problem.Severity.ERROR,
-                        Fault.of(
-                                ProblemCode.UNKNOWN_NAME,
-                                "there is no build '" + wrong + "'",
-                                "",
-                                Nearest.mend(wrong, names))));
-    }
-
-    private static DescribedCircuit.DefaultLine line(String path, Key.Default fallback) {
-        return new DescribedCircuit.DefaultLine(path, fallback.text(), fallback.source());
-    }
-
-    private DescribedCircuit.Build build(Attributes build) {
-        List<DescribedCircuit.ChangeLine> lines = new ArrayList<>();
-        for (Changes.Change change : changesOf.get(build.name())) {
-            String value = change.value() instanceof Value.Text text ? text.text() : "as written";
-            lines.add(new DescribedCircuit.ChangeLine(change.target(), change.how() + " " + value, change.because()));
-        }
-        if (build.has("command")) {
-            lines.add(new DescribedCircuit.ChangeLine("command", "other tables", build.text("because")));
-        }
-        build.groups("duty")
-                .values()
-                .forEach(duty -> lines.add(
-                        new DescribedCircuit.ChangeLine("duty." + duty.name(), control(duty), build.text("because"))));
-        if (build.has("set-pressure")) {
-            lines.add(new DescribedCircuit.ChangeLine("set-pressure", text(build), build.text("because")));
-        }
-        return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines);
-    }
-
-    private static String control(Attributes duty) {
-        String lockup = duty.wordIf("lockup").map(word -> "lockup " + word).orElse("");
-        String solenoids = duty.numbers("commands").isEmpty()
-                ? ""
-                : "other pressure of "
-                        + String.join(", ", duty.numbers("commands").keySet());
-        String torque = duty.numberIf("engine-torque").isPresent() ? "other engine torque" : "";
-        return Stream.of(torque, lockup, solenoids)
-                .filter(what -> !what.isEmpty())
-                .collect(Collectors.joining(", "));
-    }
-
-    private String text(Attributes build) {
-        return writtenIn("builds", build.name()).value() instanceof Value.Entries keys
-                        && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
-                ? "to " + text.text() + (by(build) == SetPressure.By.SPRING ? ", by the spring alone" : "")
-                : "";
     }
 }
