@@ -53,6 +53,11 @@ public record Conditions(
         return new Conditions(other, range, lockup, oil, ambient, temperatures, commands, sensed);
     }
 
+    /** The same with another pilot pressure asked of each solenoid [Pa]. */
+    public Conditions commanding(Map<String, Double> others) {
+        return new Conditions(speed, range, lockup, oil, ambient, temperatures, others, sensed);
+    }
+
     /** Whether nothing but the speed differs. */
     public boolean differsInSpeedOnly(Conditions other) {
         return range.equals(other.range)

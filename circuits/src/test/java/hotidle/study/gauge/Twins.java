@@ -252,15 +252,7 @@ final class Twins {
     private Conditions piloted(Conditions own, double times) {
         Map<String, Double> commands = new HashMap<>(own.commands());
         commands.computeIfPresent("pressure-solenoid", (name, asked) -> asked * times);
-        return new Conditions(
-                own.speed(),
-                own.range(),
-                own.lockup(),
-                own.oil(),
-                own.ambient(),
-                own.temperatures(),
-                commands,
-                own.sensed());
+        return own.commanding(commands);
     }
 
     /** By hand: {@code Twins BUILD COUNT SEED}. */

@@ -210,15 +210,7 @@ final class GaugeModel {
                 .flatMap(Command::pilot)
                 .ifPresent(pilot -> commands.computeIfPresent(
                         pilot.solenoid(), (name, asked) -> asked * (1 + Tolerances.SOLENOID)));
-        return new Conditions(
-                own.speed(),
-                own.range(),
-                own.lockup(),
-                own.oil(),
-                own.ambient(),
-                own.temperatures(),
-                commands,
-                own.sensed());
+        return own.commanding(commands);
     }
 
     private static double[] times(double[] values, double factor) {
