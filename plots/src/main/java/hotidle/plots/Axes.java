@@ -3,6 +3,7 @@ package hotidle.plots;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /**
@@ -20,6 +21,27 @@ public record Axes(double low, double high, Map<String, Double> tops, List<Strin
     public Axes {
         tops = Map.copyOf(tops);
         bands = List.copyOf(bands);
+    }
+
+    /** Room above the topmost point of a chart of curves, as a multiple of it, for texts. */
+    private static final double ROOM_ABOVE = 1.12;
+
+    /**
+     * Those of a chart of curves.
+     *
+     * @param axis title of the upright axis
+     * @param lows  least place of each curve, at least one
+     * @param highs greatest place of each
+     * @param tops  heights that must be on the chart, at least one of them finite
+     */
+    static Axes ofCurves(String axis, DoubleStream lows, DoubleStream highs, DoubleStream tops) {
+        double top = tops.filter(Double::isFinite).max().orElseThrow();
+        return new Axes(
+                lows.min().orElseThrow(),
+                highs.max().orElseThrow(),
+                Map.of(axis, top > 0 ? ROOM_ABOVE * top : 1),
+                List.of(),
+                false);
     }
 
     /** A scale that holds both. */

@@ -6,7 +6,6 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -42,8 +41,6 @@ public record FigureChart(
     /** As many curves as there are looks. */
     public static final int MOST_CURVES = LineLook.ALL.size();
 
-    private static final double ROOM_ABOVE = 1.12;
-
     /** Ground on which it is not known whether a figure holds. */
     private static final Color OPEN = new Color(0xe4, 0xe4, 0xe4);
 
@@ -72,26 +69,16 @@ public record FigureChart(
 
     @Override
     public Axes scale() {
-        double top = curves.stream()
-                .flatMapToDouble(curve -> DoubleStream.concat(
-                        limits().stream().mapToDouble(LimitLine::value),
-                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
-                .filter(Double::isFinite)
-                .max()
-                .orElseThrow();
-        return new Axes(
-                curves.stream()
-                        .mapToDouble(curve -> curve.points().get(0).speed())
-                        .min()
-                        .orElseThrow(),
+        return Axes.ofCurves(
+                axis,
+                curves.stream().mapToDouble(curve -> curve.points().get(0).speed()),
                 curves.stream()
                         .mapToDouble(curve ->
-                                curve.points().get(curve.points().size() - 1).speed())
-                        .max()
-                        .orElseThrow(),
-                Map.of(axis, top > 0 ? ROOM_ABOVE * top : 1),
-                List.of(),
-                false);
+                                curve.points().get(curve.points().size() - 1).speed()),
+                curves.stream()
+                        .flatMapToDouble(curve -> DoubleStream.concat(
+                                limits().stream().mapToDouble(LimitLine::value),
+                                curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))));
     }
 
     @Override

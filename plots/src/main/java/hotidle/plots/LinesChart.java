@@ -4,7 +4,6 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -40,8 +39,6 @@ public record LinesChart(
 
     /** As many lines as there are looks. */
     public static final int MOST_LINES = LineLook.ALL.size();
-
-    private static final double ROOM_ABOVE = 1.12;
 
     /** Texts of places stand at this share of the height. */
     private static final double HIGH = 0.98;
@@ -84,25 +81,13 @@ public record LinesChart(
 
     @Override
     public Axes scale() {
-        double top = lines.stream()
-                .flatMap(line -> line.points().stream())
-                .mapToDouble(LineChart.Point::y)
-                .filter(Double::isFinite)
-                .max()
-                .orElseThrow();
-        return new Axes(
-                lines.stream()
-                        .mapToDouble(line -> line.points().get(0).x())
-                        .min()
-                        .orElseThrow(),
+        return Axes.ofCurves(
+                axis,
+                lines.stream().mapToDouble(line -> line.points().get(0).x()),
                 lines.stream()
                         .mapToDouble(line ->
-                                line.points().get(line.points().size() - 1).x())
-                        .max()
-                        .orElseThrow(),
-                Map.of(axis, top > 0 ? ROOM_ABOVE * top : 1),
-                List.of(),
-                false);
+                                line.points().get(line.points().size() - 1).x()),
+                lines.stream().flatMap(line -> line.points().stream()).mapToDouble(LineChart.Point::y));
     }
 
     @Override

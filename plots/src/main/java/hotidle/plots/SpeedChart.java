@@ -3,7 +3,6 @@ package hotidle.plots;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /**
@@ -18,8 +17,6 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
 
     /** As many curves as there are looks that differ in lightness, dashes and marker. */
     public static final int MOST_CURVES = LineLook.ALL.size();
-
-    private static final double ROOM_ABOVE = 1.12;
 
     /** Checks the number of curves and their names. */
     public SpeedChart {
@@ -37,19 +34,14 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
 
     @Override
     public Axes scale() {
-        double top = curves.stream()
-                .flatMapToDouble(curve -> DoubleStream.concat(
-                        DoubleStream.of(curve.set()),
-                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))
-                .filter(Double::isFinite)
-                .max()
-                .orElseThrow();
-        return new Axes(
-                curves.stream().mapToDouble(PressureCurve::low).min().orElseThrow(),
-                curves.stream().mapToDouble(PressureCurve::high).max().orElseThrow(),
-                Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
-                List.of(),
-                false);
+        return Axes.ofCurves(
+                axis(),
+                curves.stream().mapToDouble(PressureCurve::low),
+                curves.stream().mapToDouble(PressureCurve::high),
+                curves.stream()
+                        .flatMapToDouble(curve -> DoubleStream.concat(
+                                DoubleStream.of(curve.set()),
+                                curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))));
     }
 
     @Override
