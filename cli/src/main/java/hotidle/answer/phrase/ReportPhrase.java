@@ -1,6 +1,5 @@
 package hotidle.answer.phrase;
 
-import hotidle.answer.format.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -76,11 +75,6 @@ public final class ReportPhrase {
     public static final String FILM_CHART =
             "Film of the hub bushing, as a multiple of the least film allowed, against engine speed";
     public static final String LOAD_CHART = "Load on the hub against engine speed";
-
-    /** At which driving condition charts are drawn. */
-    public static String chartsAt(Quantity.UnitSystem units, String duty, String range, double sump) {
-        return "Charts: " + new SweepPhrase(units).duty(duty, range, sump) + ", over engine speed.";
-    }
 
     /** Under a drawing. */
     public static String drawing(String circuit, String build, String duty, String paper) {
