@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 /** A new and a worn build with two clutches at hot idle in first and cruising in second. */
 class ComparisonOfDutiesTest {
 
-    private static final Transmission FRESH = GearedTen.worn(1);
-    private static final Transmission WORN = GearedTen.worn(4);
+    private static final Transmission FRESH = TenNodesByRatio.worn(1);
+    private static final Transmission WORN = TenNodesByRatio.worn(4);
     private static final Comparison BOTH = Comparison.of(
             List.of(FRESH, WORN), List.of(500 / 60.0, 1000 / 60.0, 1500 / 60.0, 2000 / 60.0, 2500 / 60.0));
 

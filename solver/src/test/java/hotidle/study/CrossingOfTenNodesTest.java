@@ -20,13 +20,13 @@ import org.junit.jupiter.api.Test;
 class CrossingOfTenNodesTest {
 
     private static final double PSI = TenNodes.PSI;
-    private static final double SPEED = GearedTenNodes.SPEED;
+    private static final double SPEED = TenNodesWithTrain.SPEED;
     private static final double SHAFT = 500;
     private static final List<Double> PRESSURES =
             Stream.of(50, 100, 150, 200).map(psi -> psi * PSI).toList();
 
     private static Transmission unit(double shaft) {
-        return GearedTenNodes.unit(1, 8, shaft, GearedTenNodes.LEVEL);
+        return TenNodesWithTrain.unit(1, 8, shaft, TenNodesWithTrain.LEVEL);
     }
 
     private static UsefulPressure useful(Transmission unit) {
@@ -50,7 +50,7 @@ class CrossingOfTenNodesTest {
         assertEquals("input-shaft", useful.weakest().orElseThrow().name());
         assertEquals("first", useful.range());
         assertEquals(List.of(), useful.unsolved());
-        double torque = SHAFT / GearedTenNodes.CONVERTER;
+        double torque = SHAFT / TenNodesWithTrain.CONVERTER;
         assertEquals(torque, useful.weakest().orElseThrow().torque(), 1e-9);
         Transmission set = SetPressure.of(unit, useful.pressure().orElseThrow());
         double piston = new SteadySolver(set.network())
@@ -60,8 +60,8 @@ class CrossingOfTenNodesTest {
                 .state()
                 .orElseThrow()
                 .pressure("brake-apply");
-        double byHand = (GearedTenNodes.FACTOR * 0.5 * SHAFT / GearedTenNodes.arm(8) + GearedTenNodes.SPRING)
-                / GearedTenNodes.AREA;
+        double byHand = (TenNodesWithTrain.FACTOR * 0.5 * SHAFT / TenNodesWithTrain.arm(8) + TenNodesWithTrain.SPRING)
+                / TenNodesWithTrain.AREA;
         assertEquals(byHand, piston, 2e-3 * byHand);
     }
 
@@ -71,7 +71,7 @@ class CrossingOfTenNodesTest {
         double at = useful(unit).pressure().orElseThrow();
         Held below = least(unit, 0.97 * at);
         Held above = least(unit, 1.03 * at);
-        double bearable = SHAFT / GearedTenNodes.CONVERTER;
+        double bearable = SHAFT / TenNodesWithTrain.CONVERTER;
         assertEquals("brake", below.links().get(0).name());
         assertTrue(below.torque() < bearable && below.torque() > 0.9 * bearable, below.toString());
         assertEquals("input-shaft", above.links().get(0).name());
@@ -84,7 +84,7 @@ class CrossingOfTenNodesTest {
         assertFalse(weak.crosses());
         assertEquals(PRESSURES.get(0), weak.pressure().orElseThrow());
         // the one-way clutch, at 900 N·m over half of 1.8 times the engine's, is then what bears least
-        UsefulPressure strong = useful(unit(GearedTenNodes.STRONG));
+        UsefulPressure strong = useful(unit(TenNodesWithTrain.STRONG));
         assertEquals("one-way", strong.weakest().orElseThrow().name());
         assertTrue(strong.pressure().isEmpty(), strong.toString());
         assertFalse(strong.crosses());
@@ -93,7 +93,7 @@ class CrossingOfTenNodesTest {
 
     @Test
     void withoutRatingsThereIsNoCrossing() {
-        UsefulPressure none = useful(GearedTenNodes.withGears(unit(SHAFT), Optional.empty()));
+        UsefulPressure none = useful(TenNodesWithTrain.withGears(unit(SHAFT), Optional.empty()));
         assertTrue(none.weakest().isEmpty() && none.pressure().isEmpty());
         assertEquals("", none.range());
         assertEquals(50 * PSI, none.lowest());
@@ -109,7 +109,7 @@ class CrossingOfTenNodesTest {
                 SPEED,
                 () -> steps.incrementAndGet());
         assertEquals(PRESSURES.size(), steps.get());
-        double flat = SHAFT / GearedTenNodes.CONVERTER;
+        double flat = SHAFT / TenNodesWithTrain.CONVERTER;
         double before = 0;
         for (TorqueByPressure.Point point : by.points()) {
             assertEquals(flat, of(point, "input-shaft"), 1e-9 * flat);
@@ -125,7 +125,7 @@ class CrossingOfTenNodesTest {
         }
         assertTrue(of(by.points().get(0), "brake") < flat && flat < before);
         // of the two ranges the one that loads it most counts
-        assertEquals(900 / 0.5 / GearedTenNodes.CONVERTER, of(by.points().get(0), "one-way"), 1e-9);
+        assertEquals(900 / 0.5 / TenNodesWithTrain.CONVERTER, of(by.points().get(0), "one-way"), 1e-9);
     }
 
     private static double of(TorqueByPressure.Point point, String link) {

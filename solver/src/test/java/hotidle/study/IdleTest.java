@@ -13,8 +13,8 @@ import org.junit.jupiter.api.Test;
 /** What is asked of a unit at the slowest of its duty points. */
 class IdleTest {
 
-    private static final Transmission FRESH = GearedTen.worn(1);
-    private static final Transmission WORN = GearedTen.worn(4);
+    private static final Transmission FRESH = TenNodesByRatio.worn(1);
+    private static final Transmission WORN = TenNodesByRatio.worn(4);
 
     private static Margin margin(Margin.Kind kind, double value, double needed) {
         return new Margin(

@@ -14,11 +14,11 @@ import org.junit.jupiter.api.Test;
 /** Line pressure that ten nodes with a brake, a clutch and a shaft need for each engine torque. */
 class LineOfTenNodesTest {
 
-    private static final double SPEED = GearedTenNodes.SPEED;
+    private static final double SPEED = TenNodesWithTrain.SPEED;
 
     private static Transmission unit(double wear, boolean rising) {
-        return GearedTenNodes.unit(
-                wear, 3, GearedTenNodes.STRONG, rising ? GearedTenNodes.RISING : GearedTenNodes.LEVEL);
+        return TenNodesWithTrain.unit(
+                wear, 3, TenNodesWithTrain.STRONG, rising ? TenNodesWithTrain.RISING : TenNodesWithTrain.LEVEL);
     }
 
     private static List<LineNeeded> of(Transmission unit, String range) {
@@ -32,9 +32,12 @@ class LineOfTenNodesTest {
     void whatIsNeededFollowsFromLiningsAndSpringByHandAndTheLossOnTheWayComesOnTop() {
         Transmission unit = unit(1, false);
         for (LineNeeded row : of(unit, "first")) {
-            double clamping =
-                    GearedTenNodes.FACTOR * row.torque() * 0.5 * GearedTenNodes.CONVERTER / GearedTenNodes.arm(3);
-            double piston = (clamping + GearedTenNodes.SPRING) / GearedTenNodes.AREA;
+            double clamping = TenNodesWithTrain.FACTOR
+                    * row.torque()
+                    * 0.5
+                    * TenNodesWithTrain.CONVERTER
+                    / TenNodesWithTrain.arm(3);
+            double piston = (clamping + TenNodesWithTrain.SPRING) / TenNodesWithTrain.AREA;
             Solution state = new SteadySolver(unit.network())
                     .solve(unit.conditions(
                             TorqueConditions.of(unit, unit.range("first").orElseThrow(), SPEED)
@@ -77,7 +80,7 @@ class LineOfTenNodesTest {
     void moreTorqueNeedsMoreAndIsCommandedMore() {
         List<LineNeeded> rows = of(unit(1, true), "first");
         for (int i = 0; i < rows.size(); i++) {
-            double commanded = GearedTenNodes.RISING.at(rows.get(i).torque());
+            double commanded = TenNodesWithTrain.RISING.at(rows.get(i).torque());
             assertEquals(commanded, rows.get(i).commanded().orElseThrow(), 1e-6 * commanded);
             assertTrue(i == 0
                     || rows.get(i).needed().orElseThrow()

@@ -68,6 +68,6 @@ class LockupHeatTest {
     @Test
     void whatLocksNothingUpIsNotHeated() {
         assertEquals(List.of(), LockupHeat.of(unit(0), 2), "a lockup whose radius is not given");
-        assertEquals(List.of(), LockupHeat.of(GearedTen.worn(1), 2), "a unit without a converter that locks");
+        assertEquals(List.of(), LockupHeat.of(TenNodesByRatio.worn(1), 2), "a unit without a converter that locks");
     }
 }

@@ -14,7 +14,7 @@ class NoStateNoTorqueTest {
 
     private static final double UNBOUNDED = Double.POSITIVE_INFINITY;
     private static final List<Double> PRESSURES = List.of(100 * TenNodes.PSI, 150 * TenNodes.PSI);
-    private static final Transmission UNIT = GearedTenNodes.unit(1, 8, 500, GearedTenNodes.LEVEL);
+    private static final Transmission UNIT = TenNodesWithTrain.unit(1, 8, 500, TenNodesWithTrain.LEVEL);
 
     private static Window.Raised raised() {
         return Window.Raised.by(UNIT, SetPressure.By.COMMAND_AND_SPRING);

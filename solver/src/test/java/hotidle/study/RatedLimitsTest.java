@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What ratings say of ten nodes with a brake, a clutch and a shaft. */
 class RatedLimitsTest {
 
-    private static final Transmission UNIT = GearedTenNodes.unit(1, 8, 500, GearedTenNodes.LEVEL);
+    private static final Transmission UNIT = TenNodesWithTrain.unit(1, 8, 500, TenNodesWithTrain.LEVEL);
 
     private static Assessment assessed(Transmission unit, DutyPoint duty) {
         return Assessment.of(
@@ -73,14 +73,14 @@ class RatedLimitsTest {
         Assessment assessed = assessed(UNIT, duty("pull"));
         double torque =
                 limit(UNIT, duty("pull"), "pump-drive").orElseThrow().value().orElseThrow();
-        assertEquals(assessed.figures().pumpPower(), torque * 2 * Math.PI * GearedTenNodes.SPEED, 1e-9);
+        assertEquals(assessed.figures().pumpPower(), torque * 2 * Math.PI * TenNodesWithTrain.SPEED, 1e-9);
         double oneChamber = assessed.state().pressure("line") * 20e-6 / (2 * Math.PI);
         assertTrue(torque > oneChamber, torque + " N·m and " + oneChamber + " for one chamber alone");
     }
 
     @Test
     void withoutAGearTrainNothingOfItIsJudged() {
-        Transmission bare = GearedTenNodes.withGears(UNIT, Optional.empty());
+        Transmission bare = TenNodesWithTrain.withGears(UNIT, Optional.empty());
         assertEquals(List.of(), new RatedLimits(assessed(bare, duty("pull"))).all());
     }
 

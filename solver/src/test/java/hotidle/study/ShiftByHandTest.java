@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 class ShiftByHandTest {
 
     private static final double SPEED = 2400 / 60.0;
-    private static final double FALL = (1 - GearedTen.SECOND / GearedTen.FIRST) * 2 * Math.PI * SPEED;
+    private static final double FALL = (1 - TenNodesByRatio.SECOND / TenNodesByRatio.FIRST) * 2 * Math.PI * SPEED;
     private static final double INERTIA = 0.8;
-    private static final Transmission UNIT = GearedTen.worn(1);
+    private static final Transmission UNIT = TenNodesByRatio.worn(1);
 
     private static List<ShiftHeat> shifts(double torque) {
         return ShiftHeat.of(UNIT, new Asked(SPEED, torque, INERTIA, 0.002));
@@ -38,9 +38,9 @@ class ShiftByHandTest {
     void theClutchCarriesWhatItsPressureClampsAndSlipsAsLongAsThatTakes() {
         Closing closing = second(50);
         assertEquals(0.036 * (closing.pressure() * 0.004 - 500), closing.torque(), 1e-9 * closing.torque());
-        assertEquals(GearedTen.SHARE * 50, closing.asked(), 1e-12);
-        assertEquals(FALL / GearedTen.SHARE, closing.slip(), 1e-9 * closing.slip());
-        double time = INERTIA * FALL / (closing.torque() / GearedTen.SHARE - 50);
+        assertEquals(TenNodesByRatio.SHARE * 50, closing.asked(), 1e-12);
+        assertEquals(FALL / TenNodesByRatio.SHARE, closing.slip(), 1e-9 * closing.slip());
+        double time = INERTIA * FALL / (closing.torque() / TenNodesByRatio.SHARE - 50);
         assertEquals(time, closing.time(), 1e-9 * time);
         assertEquals(closing.torque() * closing.slip() * time / 2, closing.heat(), 1e-9 * closing.heat());
     }
@@ -60,7 +60,7 @@ class ShiftByHandTest {
     void moreEngineTorqueMakesMoreHeatAndTooMuchNeverCloses() {
         assertTrue(second(60).heat() > second(30).heat()
                 && second(30).heat() > second(0).heat());
-        double carried = second(60).torque() / GearedTen.SHARE;
+        double carried = second(60).torque() / TenNodesByRatio.SHARE;
         // its line is commanded at every torque alike
         ShiftHeat never = shifts(1.01 * carried).get(0);
         assertEquals(ShiftFinding.NEVER, never.why());

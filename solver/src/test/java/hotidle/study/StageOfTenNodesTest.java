@@ -32,7 +32,7 @@ class StageOfTenNodesTest {
             List.of(job("pump", 6), job("regulator", 1.5), job("hub", 3), job("clean", 1));
 
     private static Transmission unit(double wear, int surfaces) {
-        return GearedTenNodes.unit(wear, surfaces, 500, GearedTenNodes.LEVEL);
+        return TenNodesWithTrain.unit(wear, surfaces, 500, TenNodesWithTrain.LEVEL);
     }
 
     private static Job job(String name, double hours) {
@@ -110,9 +110,9 @@ class StageOfTenNodesTest {
 
     @Test
     void anotherShaftIsNamedAndOneThatWasNotThereBeforeToo() {
-        Transmission strong = GearedTenNodes.unit(4, 8, 900, GearedTenNodes.LEVEL);
+        Transmission strong = TenNodesWithTrain.unit(4, 8, 900, TenNodesWithTrain.LEVEL);
         assertEquals(List.of("input-shaft"), StageJobs.of(SHOP, strong).links());
-        Transmission bare = GearedTenNodes.withGears(WORN, Optional.empty());
+        Transmission bare = TenNodesWithTrain.withGears(WORN, Optional.empty());
         Workshop before = new Workshop(bare, List.of(), done -> bare);
         List<String> all =
                 WORN.gears().orElseThrow().links().stream().map(Link::name).toList();

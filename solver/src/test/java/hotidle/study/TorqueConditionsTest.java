@@ -18,8 +18,9 @@ import org.junit.jupiter.api.Test;
 /** Under what the torque of ten nodes is asked for. */
 class TorqueConditionsTest {
 
-    private static final double SPEED = GearedTenNodes.SPEED;
-    private static final Transmission UNIT = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+    private static final double SPEED = TenNodesWithTrain.SPEED;
+    private static final Transmission UNIT =
+            TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
 
     private static Map<String, Double> sump(double celsius) {
         return Map.of("sump", celsius + TenNodes.CELSIUS, "film", 130 + TenNodes.CELSIUS);
@@ -35,9 +36,9 @@ class TorqueConditionsTest {
 
     @Test
     void temperaturesAreThoseOfTheHottestDutyPointUnderLoad() {
-        DutyPoint hotIdle = GearedTenNodes.pull("hot-idle", "first", 40, sump(140));
-        DutyPoint half = GearedTenNodes.pull("half", "first", 160, sump(120));
-        DutyPoint full = GearedTenNodes.pull("full", "second", 320, sump(100));
+        DutyPoint hotIdle = TenNodesWithTrain.pull("hot-idle", "first", 40, sump(140));
+        DutyPoint half = TenNodesWithTrain.pull("half", "first", 160, sump(120));
+        DutyPoint full = TenNodesWithTrain.pull("full", "second", 320, sump(100));
         Transmission unit = at(hotIdle, half, full);
         assertEquals(
                 Optional.of(half), TorqueConditions.hottest(unit), "hotter than full load; idle is not under load");
@@ -51,10 +52,10 @@ class TorqueConditionsTest {
 
     @Test
     void aDutyPointThatLeavesARegionOutIsNotTaken() {
-        DutyPoint partial = GearedTenNodes.pull("hot", "first", 320, Map.of("sump", 420.0));
-        DutyPoint whole = GearedTenNodes.pull("whole", "first", 300, sump(100));
+        DutyPoint partial = TenNodesWithTrain.pull("hot", "first", 320, Map.of("sump", 420.0));
+        DutyPoint whole = TenNodesWithTrain.pull("whole", "first", 300, sump(100));
         assertEquals(Optional.of(whole), TorqueConditions.hottest(at(partial, whole)));
-        DutyPoint light = GearedTenNodes.pull("light", "first", 100, sump(100));
+        DutyPoint light = TenNodesWithTrain.pull("light", "first", 100, sump(100));
         Transmission none = at(partial, light);
         assertFalse(TorqueConditions.given(none));
         assertTrue(TorqueConditions.given(UNIT));
@@ -70,11 +71,11 @@ class TorqueConditionsTest {
     @Test
     void solenoidsAreCommandedAsTheRangeHasThem() {
         DutyPoint first =
-                GearedTenNodes.pull("first", "first", 320, sump(110)).with(Setting.Lockup.OFF, Map.of("shift", 1e5));
+                TenNodesWithTrain.pull("first", "first", 320, sump(110)).with(Setting.Lockup.OFF, Map.of("shift", 1e5));
         DutyPoint light =
-                GearedTenNodes.pull("light", "second", 100, sump(80)).with(Setting.Lockup.OFF, Map.of("shift", 2e5));
+                TenNodesWithTrain.pull("light", "second", 100, sump(80)).with(Setting.Lockup.OFF, Map.of("shift", 2e5));
         DutyPoint heavy =
-                GearedTenNodes.pull("heavy", "second", 140, sump(80)).with(Setting.Lockup.OFF, Map.of("shift", 3e5));
+                TenNodesWithTrain.pull("heavy", "second", 140, sump(80)).with(Setting.Lockup.OFF, Map.of("shift", 3e5));
         assertEquals(
                 Map.of("shift", 3e5),
                 of(at(first, light, heavy), "second").duty(1, SPEED).commands());
@@ -84,26 +85,26 @@ class TorqueConditionsTest {
 
     @Test
     void theConverterCountsInTheRangeOfTheGreatestRatioWhereverItStandsInTheFile() {
-        assertEquals(GearedTenNodes.CONVERTER, of(UNIT, "first").torqueRatio());
+        assertEquals(TenNodesWithTrain.CONVERTER, of(UNIT, "first").torqueRatio());
         assertEquals(1, of(UNIT, "second").torqueRatio());
         List<Range> turned = List.of(UNIT.ranges().get(1), UNIT.ranges().get(0));
-        Transmission other = GearedTenNodes.withRanges(UNIT, turned);
-        assertEquals(GearedTenNodes.CONVERTER, of(other, "first").torqueRatio());
+        Transmission other = TenNodesWithTrain.withRanges(UNIT, turned);
+        assertEquals(TenNodesWithTrain.CONVERTER, of(other, "first").torqueRatio());
         assertEquals(1, of(other, "second").torqueRatio());
     }
 
     @Test
     void withoutATrainItCountsInTheFirstRangeThatAppliesSomethingAndInReverse() {
         Map<String, Range.Applied> applied = Map.of("brake", new Range.Applied(0.5, 0));
-        Transmission plain = GearedTenNodes.withRanges(
+        Transmission plain = TenNodesWithTrain.withRanges(
                 UNIT,
                 List.of(
                         new Range("reverse", false, applied),
                         new Range("neutral", true, Map.of()),
                         new Range("low", true, applied),
                         new Range("high", true, applied)));
-        assertEquals(GearedTenNodes.CONVERTER, of(plain, "reverse").torqueRatio());
-        assertEquals(GearedTenNodes.CONVERTER, of(plain, "low").torqueRatio());
+        assertEquals(TenNodesWithTrain.CONVERTER, of(plain, "reverse").torqueRatio());
+        assertEquals(TenNodesWithTrain.CONVERTER, of(plain, "low").torqueRatio());
         assertEquals(1, of(plain, "high").torqueRatio());
     }
 

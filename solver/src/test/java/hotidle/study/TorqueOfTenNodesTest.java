@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 /** The engine torque that ten nodes with a brake, a clutch and a shaft hold. */
 class TorqueOfTenNodesTest {
 
-    private static final double SPEED = GearedTenNodes.SPEED;
+    private static final double SPEED = TenNodesWithTrain.SPEED;
     private static final double PSI = TenNodes.PSI;
 
     private static Map<String, TorqueHeld> found(Transmission unit) {
@@ -52,19 +52,20 @@ class TorqueOfTenNodesTest {
     /** In first the brake bears half of 1.8 times the engine's torque, in second the clutch a third of the engine's. */
     @Test
     void aClutchHoldsWhatItsPressureItsLiningsAndItsShareGiveByHand() {
-        Transmission unit = GearedTenNodes.unit(1, 3, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Transmission unit = TenNodesWithTrain.unit(1, 3, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
         Map<String, TorqueHeld> found = found(unit);
         assertEquals(2, found.size(), "park applies nothing");
         Held first = found.get("first").held().orElseThrow();
         Solution state = solved(unit, found.get("first").at().duty(first.torque(), SPEED));
-        double clamping = state.pressure("brake-apply") * GearedTenNodes.AREA - GearedTenNodes.SPRING;
-        double byHand = GearedTenNodes.arm(3) * clamping / GearedTenNodes.FACTOR / 0.5 / GearedTenNodes.CONVERTER;
+        double clamping = state.pressure("brake-apply") * TenNodesWithTrain.AREA - TenNodesWithTrain.SPRING;
+        double byHand =
+                TenNodesWithTrain.arm(3) * clamping / TenNodesWithTrain.FACTOR / 0.5 / TenNodesWithTrain.CONVERTER;
         assertEquals(byHand, first.torque(), 1e-6 * byHand);
         assertEquals("brake", first.links().get(0).name());
         assertEquals(1.5, found.get("first").ratio().orElseThrow(), 1e-12);
         Held second = found.get("second").held().orElseThrow();
-        double pressing = second.line() * GearedTenNodes.AREA - GearedTenNodes.SPRING;
-        double direct = GearedTenNodes.arm(8) * pressing / GearedTenNodes.FACTOR * 3;
+        double pressing = second.line() * TenNodesWithTrain.AREA - TenNodesWithTrain.SPRING;
+        double direct = TenNodesWithTrain.arm(8) * pressing / TenNodesWithTrain.FACTOR * 3;
         assertEquals(direct, second.torque(), 1e-6 * direct);
         assertFalse(second.links().get(0).shared());
     }
@@ -72,7 +73,7 @@ class TorqueOfTenNodesTest {
     /** Above its set pressure the line stands by what the spring, 6000 N/m, gains over the valve's 4 mm of travel, on 180 mm². */
     @Test
     void aLevelCommandHoldsItsPressureAndHasNoLastRowToLieBeyond() {
-        Held first = held(GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL), "first");
+        Held first = held(TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL), "first");
         assertEquals(150 * PSI, first.commanded().orElseThrow(), 1e-6 * 150 * PSI);
         double above = first.line() - 150 * PSI;
         assertTrue(above > 0 && above < 6000 * 4e-3 / 180e-6, above + " Pa");
@@ -83,12 +84,12 @@ class TorqueOfTenNodesTest {
     /** Judging margins knows nothing of this search. */
     @Test
     void theMarginOfTheBrakeTurnsBetweenTheRowsAtTheTorqueThatIsHeld() {
-        Transmission unit = GearedTenNodes.unit(1, 3, GearedTenNodes.STRONG, GearedTenNodes.RISING);
+        Transmission unit = TenNodesWithTrain.unit(1, 3, TenNodesWithTrain.STRONG, TenNodesWithTrain.RISING);
         TorqueHeld found = found(unit).get("first");
         Held held = found.held().orElseThrow();
         assertTrue(held.torque() > 100 && held.torque() < 300, held.toString());
         assertFalse(held.beyond());
-        double commanded = GearedTenNodes.RISING.at(held.torque());
+        double commanded = TenNodesWithTrain.RISING.at(held.torque());
         assertEquals(commanded, held.commanded().orElseThrow(), 1e-6 * commanded);
         assertTrue(apply(unit, found, 0.99).headroom() > 0);
         assertTrue(apply(unit, found, 1.01).headroom() < 0);
@@ -109,8 +110,8 @@ class TorqueOfTenNodesTest {
 
     @Test
     void beyondItsLastRowTheCommandIsHeldOn() {
-        Held first = held(GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.RISING), "first");
-        Held level = held(GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL), "first");
+        Held first = held(TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.RISING), "first");
+        Held level = held(TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL), "first");
         assertTrue(first.beyond());
         assertTrue(first.torque() > 300);
         assertEquals(level.torque(), first.torque(), 1e-6 * level.torque());
@@ -118,10 +119,10 @@ class TorqueOfTenNodesTest {
 
     @Test
     void aWeakShaftGivesFirstAndTheConverterLoadsItInTheLowestRangeAlone() {
-        Transmission unit = GearedTenNodes.unit(1, 8, 200, GearedTenNodes.LEVEL);
+        Transmission unit = TenNodesWithTrain.unit(1, 8, 200, TenNodesWithTrain.LEVEL);
         Held first = held(unit, "first");
         Held second = held(unit, "second");
-        assertEquals(200 / GearedTenNodes.CONVERTER, first.torque(), 1e-9);
+        assertEquals(200 / TenNodesWithTrain.CONVERTER, first.torque(), 1e-9);
         assertEquals(200, second.torque(), 1e-9);
         assertEquals("input-shaft", first.links().get(0).name());
         assertFalse(first.links().get(0).clutch());
@@ -134,9 +135,9 @@ class TorqueOfTenNodesTest {
     /** 900 N·m over half of 1.8 times the engine's. */
     @Test
     void theOneWayClutchCarriesInFirstAloneAndSharesWithTheBrake() {
-        Transmission unit = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Transmission unit = TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
         Carrier oneWay = carrier(held(unit, "first"), "one-way");
-        assertEquals(900 / 0.5 / GearedTenNodes.CONVERTER, oneWay.torque(), 1e-9);
+        assertEquals(900 / 0.5 / TenNodesWithTrain.CONVERTER, oneWay.torque(), 1e-9);
         assertTrue(oneWay.shared());
         assertTrue(carrier(held(unit, "first"), "brake").shared());
         assertTrue(held(unit, "second").links().stream()
@@ -145,21 +146,21 @@ class TorqueOfTenNodesTest {
 
     @Test
     void withoutAGearTrainClutchesAloneCarry() {
-        Transmission unit =
-                GearedTenNodes.withGears(GearedTenNodes.unit(1, 8, 200, GearedTenNodes.LEVEL), Optional.empty());
+        Transmission unit = TenNodesWithTrain.withGears(
+                TenNodesWithTrain.unit(1, 8, 200, TenNodesWithTrain.LEVEL), Optional.empty());
         Held first = held(unit, "first");
         assertTrue(first.links().stream().allMatch(Carrier::clutch));
-        assertTrue(first.torque() > 200 / GearedTenNodes.CONVERTER);
+        assertTrue(first.torque() > 200 / TenNodesWithTrain.CONVERTER);
     }
 
     /** By hand: what the ring of oil presses with, times the arm, over factor and share. */
     @Test
     void oilThatTurnsWithTheDrumHelpsWhereTheTurbinesSpeedIsKnown() {
         OilRing ring = new OilRing(0.03, 0.05, 0.02);
-        Transmission plain = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Transmission plain = TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
         Transmission turning = ringed(plain, "direct", ring);
         double density = plain.oil().at(110 + TenNodes.CELSIUS, 101_325).liquidDensity();
-        double more = GearedTenNodes.arm(8) * ring.force(density, SPEED) / GearedTenNodes.FACTOR * 3;
+        double more = TenNodesWithTrain.arm(8) * ring.force(density, SPEED) / TenNodesWithTrain.FACTOR * 3;
         assertEquals(
                 more, held(turning, "second").torque() - held(plain, "second").torque(), 1e-3 * more);
     }
@@ -167,10 +168,10 @@ class TorqueOfTenNodesTest {
     /** The brake's drum made to turn with the turbine, whose speed the converter leaves open in first. */
     @Test
     void oilThatTurnsWithTheDrumIsNoHelpWhereTheTurbinesSpeedIsNotKnown() {
-        Transmission standing = GearedTenNodes.unit(1, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Transmission standing = TenNodesWithTrain.unit(1, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
         Range first = standing.range("first").orElseThrow();
         Range.Applied turns = new Range.Applied(first.applied().get("brake").torqueShare(), 1);
-        Transmission plain = GearedTenNodes.withRanges(
+        Transmission plain = TenNodesWithTrain.withRanges(
                 standing,
                 List.of(
                         new Range("first", true, Map.of("brake", turns), Map.of(), first.driven()),
@@ -183,12 +184,13 @@ class TorqueOfTenNodesTest {
         Placed placed = unit.network().part(name).orElseThrow();
         double bleed = name.equals("brake") ? 0.0008 : 0;
         return unit.with(
-                unit.network().with(placed.with(GearedTenNodes.clutch(8, bleed, Optional.of(ring)))), unit.command());
+                unit.network().with(placed.with(TenNodesWithTrain.clutch(8, bleed, Optional.of(ring)))),
+                unit.command());
     }
 
     @Test
     void aWornPumpHoldsNineTenthsFromASpeedOnAndNotBelowIt() {
-        Transmission unit = GearedTenNodes.unit(4, 8, GearedTenNodes.STRONG, GearedTenNodes.LEVEL);
+        Transmission unit = TenNodesWithTrain.unit(4, 8, TenNodesWithTrain.STRONG, TenNodesWithTrain.LEVEL);
         TorqueHeld found = found(unit).get("first");
         Held held = found.held().orElseThrow();
         double from = held.from().orElseThrow();
@@ -203,7 +205,8 @@ class TorqueOfTenNodesTest {
     }
 
     private static double capacity(Transmission unit, DutyPoint duty) {
-        double clamping = solved(unit, duty).pressure("brake-apply") * GearedTenNodes.AREA - GearedTenNodes.SPRING;
-        return GearedTenNodes.arm(8) * clamping / GearedTenNodes.FACTOR / 0.5 / GearedTenNodes.CONVERTER;
+        double clamping =
+                solved(unit, duty).pressure("brake-apply") * TenNodesWithTrain.AREA - TenNodesWithTrain.SPRING;
+        return TenNodesWithTrain.arm(8) * clamping / TenNodesWithTrain.FACTOR / 0.5 / TenNodesWithTrain.CONVERTER;
     }
 }

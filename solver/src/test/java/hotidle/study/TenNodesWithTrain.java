@@ -37,7 +37,7 @@ import java.util.Set;
  * line ─ orifice 1.5 mm ─ brake-apply ─ brake, bleed 0.8 mm;  line ─ direct
  * </pre>
  */
-final class GearedTenNodes {
+final class TenNodesWithTrain {
 
     static final double AREA = 0.012;
     static final double SPRING = 800;
@@ -64,7 +64,7 @@ final class GearedTenNodes {
                     new Coupling("one-way", Coupling.Kind.ONE_WAY, "sun", Coupling.CASE),
                     new Coupling("direct", Coupling.Kind.CLUTCH, "sun", "hub")));
 
-    private GearedTenNodes() {}
+    private TenNodesWithTrain() {}
 
     /** Of the linings [m]: friction 0.12 at a mean radius of 60 mm. */
     static double arm(int surfaces) {

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * The ten nodes with two clutches on the line and ratios without losses: 2.5 in first, which the low clutch holds alone, 1.5 in second,
  * in which the direct clutch carries half of the turbine's torque, and 1 in third, with the low clutch as in second.
  */
-final class GearedTen {
+final class TenNodesByRatio {
 
     static final double FIRST = 2.5;
     static final double SECOND = 1.5;
@@ -29,7 +29,7 @@ final class GearedTen {
     static final Clutch CLUTCH = new Clutch(
             Clutch.Piston.plain(0.004, 500), LINING, 1.2, new Clutch.Seal(0.08, 2e-6, 1e-3, 0), Optional.empty());
 
-    private GearedTen() {}
+    private TenNodesByRatio() {}
 
     /** With the clutches' wear gaps as new, and the rest multiplied. */
     static Transmission worn(double wear) {
