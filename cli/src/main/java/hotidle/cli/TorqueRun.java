@@ -82,10 +82,11 @@ record TorqueRun(PrintWriter err, Quantity.UnitSystem units, SetPressure.By by, 
      * @throws WrongInputException where nothing is known that could be drawn
      */
     List<Chart> charts(String circuit, List<Transmission> all, List<BuildTorque> held, Path plot) {
-        List<Chart> charts = new ArrayList<>();
+        List<TorquePicture> builds = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            picture(all.get(i), held.get(i).useful()).chart(circuit).ifPresent(charts::add);
+            builds.add(picture(all.get(i), held.get(i).useful()));
         }
+        List<Chart> charts = List.copyOf(TorquePicture.charts(circuit, builds));
         if (charts.isEmpty()) {
             throw new WrongInputException(
                     "hotidle: --plot " + plot + ": no torque is known, so that nothing can be drawn");

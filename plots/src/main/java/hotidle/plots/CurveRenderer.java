@@ -13,12 +13,17 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
 
     private final transient List<List<PressureCurve.SweepPoint>> curves;
 
+    /** Each curve in the look of its place. */
     CurveRenderer(List<List<PressureCurve.SweepPoint>> curves) {
+        this(curves, LineLook.ALL.subList(0, curves.size()));
+    }
+
+    CurveRenderer(List<List<PressureCurve.SweepPoint>> curves, List<LineLook> looks) {
         super(true, true);
         this.curves = List.copyOf(curves);
         setDrawSeriesLineAsPath(true);
         for (int i = 0; i < curves.size(); i++) {
-            LineLook look = LineLook.ALL.get(i);
+            LineLook look = looks.get(i);
             setSeriesPaint(i, look.colour());
             setSeriesStroke(i, look.stroke());
             setSeriesShape(i, look.marker());

@@ -47,11 +47,17 @@ public record LinesChart(
      * A line.
      *
      * @param name   in the legend
+     * @param look   number of its look, below {@link #MOST_LINES}; the same name has the same one in all charts of a picture
      * @param points with rising x, at least two
      */
-    public record Line(String name, List<LineChart.Point> points) {
+    public record Line(String name, int look, List<LineChart.Point> points) {
         public Line {
             points = List.copyOf(points);
+            Require.that(look >= 0 && look < MOST_LINES, "look " + look + " is none of " + MOST_LINES);
+        }
+
+        private LineLook drawn() {
+            return LineLook.ALL.get(look);
         }
     }
 
@@ -103,11 +109,13 @@ public record LinesChart(
             line.points().forEach(point -> series.add(point.x(), point.y()));
             data.addSeries(series);
         }
-        CurveRenderer renderer = new CurveRenderer(lines.stream()
-                .map(line -> line.points().stream()
-                        .map(point -> new PressureCurve.SweepPoint(point.x(), point.y()))
-                        .toList())
-                .toList());
+        CurveRenderer renderer = new CurveRenderer(
+                lines.stream()
+                        .map(line -> line.points().stream()
+                                .map(point -> new PressureCurve.SweepPoint(point.x(), point.y()))
+                                .toList())
+                        .toList(),
+                lines.stream().map(Line::drawn).toList());
         JFreeChart chart = Style.chart(title, subtitle, data, renderer, scale, axis);
         XYPlot plot = chart.getXYPlot();
         ((NumberAxis) plot.getDomainAxis()).setLabel(across);
@@ -145,7 +153,7 @@ public record LinesChart(
     private Legend legend() {
         List<Legend.KeySample> entries = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            LineLook look = LineLook.ALL.get(i);
+            LineLook look = lines.get(i).drawn();
             entries.add(new Legend.KeySample(legends().get(i), (g, box) -> SpeedDrawing.line(g, box, look)));
         }
         return new Legend(entries);

@@ -1,6 +1,7 @@
 package hotidle.plots;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -17,9 +18,22 @@ class LinesChartTest {
     private static LinesChart.Line line(String name, double... values) {
         return new LinesChart.Line(
                 name,
+                name.equals("input-shaft") ? 1 : 0,
                 java.util.stream.IntStream.range(0, values.length)
                         .mapToObj(i -> new LineChart.Point(100.0 * (i + 1), values[i]))
                         .toList());
+    }
+
+    /** Else a link would change its colour from one build to the next. */
+    @Test
+    void aLineKeepsItsLookInAChartThatLacksTheOneBeforeIt() {
+        LinesChart.Line shaft =
+                new LinesChart.Line("input-shaft", 1, BOTH.lines().get(1).points());
+        XYPlot both = BOTH.drawn(BOTH.scale()).getXYPlot();
+        LinesChart alone = chart(shaft);
+        XYPlot plot = alone.drawn(alone.scale()).getXYPlot();
+        assertEquals(both.getRenderer().getSeriesPaint(1), plot.getRenderer().getSeriesPaint(0));
+        assertNotEquals(both.getRenderer().getSeriesPaint(0), plot.getRenderer().getSeriesPaint(0));
     }
 
     private static LinesChart chart(LinesChart.Line... lines) {

@@ -14,7 +14,8 @@ public record TorquePicturePhrase(Quantity.UnitSystem units) {
     }
 
     public static String subtitle(String circuit) {
-        return circuit + ", hot, at the line pressure that is really there; an estimate from its file";
+        return circuit
+                + ": what each link carries in the range that loads it most, hot, at the line pressure that is really there; an estimate";
     }
 
     public static String across(String unit) {

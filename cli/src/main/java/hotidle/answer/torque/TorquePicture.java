@@ -1,5 +1,6 @@
 package hotidle.answer.torque;
 
+import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.TorquePicturePhrase;
 import hotidle.assess.Margin;
@@ -12,11 +13,10 @@ import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a build holds against set pressure, as a chart.
@@ -35,37 +35,51 @@ public record TorquePicture(
         UsefulPressure useful,
         Window window) {
 
-    /** The chart; empty where no torque is known. */
-    public Optional<LinesChart> chart(String circuit) {
-        List<String> names = first();
-        if (names.isEmpty()) {
-            return Optional.empty();
-        }
+    /** A chart of each build of which a torque is known; a link looks the same in all of them. */
+    public static List<LinesChart> charts(String circuit, List<TorquePicture> builds) {
+        List<String> names = first(builds);
+        return builds.stream()
+                .filter(one -> one.longest() > 0)
+                .map(one -> one.chart(circuit, names))
+                .toList();
+    }
+
+    private LinesChart chart(String circuit, List<String> names) {
         TorquePicturePhrase phrase = new TorquePicturePhrase(units);
         List<LinesChart.AtPlace> places = new ArrayList<>(List.of(new LinesChart.AtPlace(psi(set), phrase.now(set))));
         places.addAll(ends(phrase));
-        return Optional.of(new LinesChart(
-                TorquePicturePhrase.title(build),
+        return new LinesChart(
+                UsefulPressureSentence.brief(units, build, useful).orElse(TorquePicturePhrase.title(build)),
                 TorquePicturePhrase.subtitle(circuit),
                 TorquePicturePhrase.across(Quantity.PRESSURE.in(units).unit()),
                 TorquePicturePhrase.axis(Quantity.TORQUE.in(units).unit()),
                 TorquePicturePhrase.MISSING,
-                names.stream().map(this::line).toList(),
+                names.stream()
+                        .filter(this::has)
+                        .map(name -> line(name, names.indexOf(name)))
+                        .toList(),
                 mark(phrase),
-                places));
+                places);
     }
 
-    /** The links that give first at some pressure, then those that are next, as many as can be told apart. */
-    private List<String> first() {
-        Set<String> names = new LinkedHashSet<>();
-        for (int rank = 0; names.size() < LinesChart.MOST_LINES && rank < longest(); rank++) {
-            for (TorqueByPressure.Point point : held.points()) {
-                if (rank < point.links().size() && names.size() < LinesChart.MOST_LINES) {
-                    names.add(point.links().get(rank).name());
-                }
-            }
-        }
-        return List.copyOf(names);
+    /** The links that give first at some pressure in some build, then those that are next, as many as can be told apart. */
+    private static List<String> first(List<TorquePicture> builds) {
+        int longest = builds.stream().mapToInt(TorquePicture::longest).max().orElse(0);
+        return IntStream.range(0, longest)
+                .boxed()
+                .flatMap(rank -> builds.stream()
+                        .flatMap(one -> one.held.points().stream())
+                        .filter(point -> rank < point.links().size())
+                        .map(point -> point.links().get(rank).name()))
+                .distinct()
+                .limit(LinesChart.MOST_LINES)
+                .toList();
+    }
+
+    private boolean has(String name) {
+        return held.points().stream()
+                .flatMap(point -> point.links().stream())
+                .anyMatch(link -> link.name().equals(name));
     }
 
     private int longest() {
@@ -75,9 +89,10 @@ public record TorquePicture(
                 .orElse(0);
     }
 
-    private LinesChart.Line line(String name) {
+    private LinesChart.Line line(String name, int look) {
         return new LinesChart.Line(
                 name,
+                look,
                 held.points().stream()
                         .map(point -> new LineChart.Point(psi(point.pressure()), torque(point, name)))
                         .toList());

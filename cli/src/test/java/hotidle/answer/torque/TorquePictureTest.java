@@ -48,10 +48,9 @@ class TorquePictureTest {
     private static LinesChart chart(List<Window.PressureRange> all, Window.Span... spans) {
         UsefulPressure useful =
                 new UsefulPressure(Optional.of(SHAFT), "first", OptionalDouble.of(10e5), 5e5, 20e5, List.of());
-        return new TorquePicture(
-                        UnitSystem.METRIC, "made", 8e5, HELD, useful, new Window(List.of(), List.of(spans), all))
-                .chart("rig")
-                .orElseThrow();
+        TorquePicture made = new TorquePicture(
+                UnitSystem.METRIC, "made", 8e5, HELD, useful, new Window(List.of(), List.of(spans), all));
+        return TorquePicture.charts("rig", List.of(made)).get(0);
     }
 
     @Test
@@ -60,11 +59,32 @@ class TorquePictureTest {
         assertEquals(
                 List.of("low-clutch", "input-shaft"),
                 chart.lines().stream().map(LinesChart.Line::name).toList());
+        assertEquals("made: above 10.00 bar set pressure input-shaft gives first; more buys no torque.", chart.title());
         assertEquals(1200, chart.lines().get(0).points().get(2).y());
         assertEquals(600, chart.lines().get(1).points().get(0).y());
         assertEquals(10, chart.mark().orElseThrow().x());
         assertEquals(
                 List.of("set now: 8.00 bar", "above 18.00 bar fails: relief valve (relief) at hot-idle"), texts(chart));
+    }
+
+    /** A build without the shaft's rating shows its clutch as the build beside it does. */
+    @Test
+    void aLinkLooksTheSameInTheChartsOfAllBuilds() {
+        UsefulPressure none =
+                new UsefulPressure(Optional.empty(), "first", OptionalDouble.empty(), 5e5, 20e5, List.of());
+        Window window = new Window(List.of(), List.of(), List.of());
+        TorqueByPressure shaftAlone = new TorqueByPressure(List.of(
+                new TorqueByPressure.Point(5e5, OptionalDouble.of(600), List.of(SHAFT)),
+                new TorqueByPressure.Point(10e5, OptionalDouble.of(600), List.of(SHAFT))));
+        List<LinesChart> charts = TorquePicture.charts(
+                "rig",
+                List.of(
+                        new TorquePicture(UnitSystem.METRIC, "both", 8e5, HELD, none, window),
+                        new TorquePicture(UnitSystem.METRIC, "shaft", 8e5, shaftAlone, none, window)));
+        assertEquals("input-shaft", charts.get(0).lines().get(1).name());
+        assertEquals(
+                List.of(charts.get(0).lines().get(1).look()),
+                charts.get(1).lines().stream().map(LinesChart.Line::look).toList());
     }
 
     @Test
