@@ -10,6 +10,8 @@ import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -43,6 +45,23 @@ final class AfterWork {
                 .orElseThrow(() -> new WrongInputException(
                         "hotidle: --job " + String.join(", ", jobs) + ": what these jobs leave behind in "
                                 + unit.build() + " is impossible\nmend: name fewer jobs"));
+    }
+
+    /** Each build as it is, and after the work beside it. */
+    List<Transmission> beside(DescribedCircuit described, List<Transmission> units) {
+        return units.stream()
+                .flatMap(unit -> Stream.of(unit, of(described, unit).named(called(unit.build()))))
+                .toList();
+    }
+
+    /** The circuit with a build more for each after the work. */
+    DescribedCircuit described(DescribedCircuit described, List<Transmission> units, Quantity.UnitSystem system) {
+        DescribedCircuit all = described;
+        for (Transmission unit : units) {
+            all = all.and(new DescribedCircuit.Build(
+                    called(unit.build()), said(system), Optional.of(unit.build()), List.of()));
+        }
+        return all;
     }
 
     private static Job job(Workshop shop, String name) {

@@ -2,7 +2,6 @@ package hotidle.cli;
 
 import hotidle.answer.air.AirAnswer;
 import hotidle.circuits.text.Dimension;
-import hotidle.circuits.text.Nearest;
 import hotidle.network.Placed;
 import hotidle.oil.OilAt;
 import hotidle.part.AnnularGap;
@@ -11,7 +10,6 @@ import hotidle.study.AirTest;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -41,8 +39,8 @@ final class AirCommand implements Callable<Integer> {
     @Mixin
     StandOptions stand;
 
-    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
-    String build;
+    @Mixin
+    private OneBuildOption build;
 
     @Option(
             names = "--duty",
@@ -67,13 +65,9 @@ final class AirCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle: --drop " + drop + ": oil leaks under a drop above zero");
         }
         AirStand calibrated = stand.calibrated();
-        Adjustable of = Circuits.adjustable(asked.load(), build);
+        Adjustable of = build.of(asked.load());
         Transmission unit = of.unit();
-        Placed placed = unit.network()
-                .part(land)
-                .filter(one -> one.part() instanceof AnnularGap)
-                .orElseThrow(() -> new WrongInputException("hotidle: " + unit.circuit() + " has no land '" + land
-                        + "'\nmend: " + Nearest.mend(land, lands(unit))));
+        Placed placed = Lands.named(land, unit);
         AnnularGap gap = (AnnularGap) placed.part();
         DutyPoint hot = duty == null ? OptionValues.slowest(unit) : OptionValues.duty(unit, duty);
         OilAt oil = unit.conditions(hot).oil(placed);
@@ -96,12 +90,5 @@ final class AirCommand implements Callable<Integer> {
                                 .map(reading -> new AirAnswer.Tested(
                                         reading, AirTest.of(calibrated, stand.absolute("--reading", reading), tested)))
                                 .toList()));
-    }
-
-    private static List<String> lands(Transmission unit) {
-        return unit.network().parts().stream()
-                .filter(one -> one.part() instanceof AnnularGap)
-                .map(Placed::name)
-                .toList();
     }
 }

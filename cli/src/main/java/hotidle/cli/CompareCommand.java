@@ -7,9 +7,7 @@ import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
 import hotidle.transmission.Transmission;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,19 +56,11 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
-        List<Transmission> units = faults.units(described, named(described), work);
-        if (work.given()) {
-            List<Transmission> asWritten = units;
-            units = beside(described, asWritten);
-            for (Transmission unit : asWritten) {
-                described = described.and(new DescribedCircuit.Build(
-                        AfterWork.called(unit.build()),
-                        work.said(asked.shared.units()),
-                        Optional.of(unit.build()),
-                        List.of()));
-            }
-        }
+        DescribedCircuit asWritten = asked.load();
+        List<Transmission> before = faults.units(asWritten, named(asWritten), work);
+        List<Transmission> units = work.given() ? work.beside(asWritten, before) : before;
+        DescribedCircuit described =
+                work.given() ? work.described(asWritten, before, asked.shared.units()) : asWritten;
         List<String> duties = shown.of(described.unit());
         OwnHeat.Settled settled = ownHeat.at(units);
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
@@ -92,12 +82,5 @@ final class CompareCommand implements Callable<Integer> {
         return builds.isEmpty()
                 ? described.builds().stream().map(DescribedCircuit.Build::name).toList()
                 : builds;
-    }
-
-    /** Each build as it is, and after the work beside it. */
-    private List<Transmission> beside(DescribedCircuit described, List<Transmission> units) {
-        return units.stream()
-                .flatMap(unit -> Stream.of(unit, work.of(described, unit).named(AfterWork.called(unit.build()))))
-                .toList();
     }
 }

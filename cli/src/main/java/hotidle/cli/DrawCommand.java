@@ -30,8 +30,8 @@ final class DrawCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
-    String build;
+    @Mixin
+    private OneBuildOption build;
 
     @Option(
             names = "--duty",
@@ -67,7 +67,7 @@ final class DrawCommand implements Callable<Integer> {
                         .orElseThrow(() -> new WrongInputException("hotidle: --group " + word
                                 + " is not known; known are " + String.join(", ", Frames.words()))));
         DescribedCircuit circuit = asked.load();
-        Transmission unit = Circuits.adjustable(circuit, build).unit();
+        Transmission unit = build.of(circuit).unit();
         Optional<Transmission> other = Optional.ofNullable(against)
                 .map(name -> Circuits.adjustable(circuit, name).unit());
         Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));

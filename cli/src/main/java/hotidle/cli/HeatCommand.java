@@ -24,11 +24,8 @@ final class HeatCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     @Spec
     CommandSpec spec;
@@ -36,7 +33,7 @@ final class HeatCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Transmission> units = Circuits.units(described, builds);
+        List<Transmission> units = builds.units(described);
         Transmission first = units.get(0);
         OwnHeat.require(first);
         Progress progress = new Progress(

@@ -26,8 +26,8 @@ final class LeaksCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions options;
 
-    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
-    String build;
+    @Mixin
+    private OneBuildOption build;
 
     @Option(names = "--duty", paramLabel = "CONDITION", description = "driving condition. Default: the first")
     String duty;
@@ -72,7 +72,7 @@ final class LeaksCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = options.load();
-        Adjustable own = Circuits.adjustable(described, build);
+        Adjustable own = build.of(described);
         asked.check(own.unit());
         Adjustable chosen =
                 asked.pressure().isPresent() ? own.setTo(asked.pressure().getAsDouble(), asked.by()) : own;

@@ -1,6 +1,9 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.report.LessonAnswer;
 import hotidle.answer.report.LessonUnit;
+import hotidle.answer.report.MadeOf;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.plots.FigureChart;
@@ -25,7 +28,12 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
     /** A unit before it is solved. */
     private record Asked(Transmission unit, String fault) {}
 
-    List<LessonUnit> units() {
+    /** The handout. */
+    LessonAnswer answer(Quantity.UnitSystem shown, String file, List<String> head, MadeOf made) {
+        return new LessonAnswer(shown, file, head, circuit, units(), ReportDrawing.ofLesson(shown, circuit), made);
+    }
+
+    private List<LessonUnit> units() {
         List<Asked> all = new ArrayList<>();
         Circuits.units(circuit, named()).forEach(unit -> all.add(new Asked(unit, "")));
         if (faults.given()) {

@@ -24,11 +24,8 @@ final class MapCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     @Option(
             names = "--set",
@@ -71,13 +68,11 @@ final class MapCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
         VariedSize varied = VariedSize.of(vary);
-        List<Adjustable> chosen = Circuits.units(described, builds).stream()
-                .map(unit -> described.adjustable(unit.build()))
-                .toList();
+        List<Adjustable> chosen = builds.adjustable(described);
         if (plot != null) {
             PictureFile.check("--plot", plot);
             size.check();
-            drawable(chosen.size());
+            BuildsOption.atMost(MOST_MAPS, chosen, "--plot");
         }
         MapRun run = new MapRun(spec.commandLine().getErr(), setBy, set, varied, speeds);
         MapAnswer answer = new MapAnswer(
@@ -91,12 +86,5 @@ final class MapCommand implements Callable<Integer> {
             spec.commandLine().getErr().println("drawn: " + plot);
         }
         return Printed.print(spec, asked.shared, answer);
-    }
-
-    private static void drawable(int builds) {
-        if (builds > MOST_MAPS) {
-            throw new WrongInputException(
-                    "hotidle: --plot shows " + MOST_MAPS + " builds at most\nmend: name fewer builds");
-        }
     }
 }

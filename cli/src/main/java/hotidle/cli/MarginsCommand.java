@@ -26,11 +26,8 @@ final class MarginsCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     /** Step of the engine speeds searched, where none are given [rev/s]. */
     static final double STEP = 50 / 60.0;
@@ -61,7 +58,7 @@ final class MarginsCommand implements Callable<Integer> {
     public Integer call() {
         MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
         DescribedCircuit described = asked.load();
-        List<Transmission> units = faults.units(described, builds, work).stream()
+        List<Transmission> units = faults.units(described, builds.named(), work).stream()
                 .map(unit -> work.given() ? work.of(described, unit).named(AfterWork.called(unit.build())) : unit)
                 .toList();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);

@@ -1,6 +1,8 @@
 package hotidle.cli;
 
+import hotidle.answer.Answer;
 import hotidle.answer.page.Figure;
+import hotidle.answer.page.Page;
 import hotidle.answer.report.Findings;
 import hotidle.answer.report.LessonAnswer;
 import hotidle.answer.report.MadeOf;
@@ -46,19 +48,8 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "--wear", description = "how far each fit may wear too; takes minutes")
     boolean wear;
 
-    @Option(
-            names = "--lesson",
-            description =
-                    "a handout for learners instead: units called by letters, their gauges read, the key on a page of"
-                            + " its own; each --fault makes a unit of the first build")
-    boolean lesson;
-
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "1",
-            description = "order of the builds of a handout: another number, another order. Default: ${DEFAULT-VALUE}")
-    long seed;
+    @Mixin
+    private LessonOptions lesson;
 
     @Mixin
     FaultOption faults;
@@ -77,57 +68,30 @@ final class ReportCommand implements Callable<Integer> {
         HtmlFile.check("--out", file);
         ReadInputs inputs = new ReadInputs();
         DescribedCircuit circuit = asked.load(inputs);
-        return lesson ? lesson(circuit, inputs) : report(circuit, inputs);
+        MadeOf made = inputs.made(spec.root());
+        return lesson.asked(faults) ? handout(circuit, made) : report(circuit, made);
     }
 
-    private int lesson(DescribedCircuit circuit, ReadInputs inputs) {
-        LessonAnswer answer = new LessonAnswer(
-                asked.shared.units(),
-                file.toString(),
-                head.lines(),
-                circuit,
-                new LessonRun(circuit, builds, faults, seed).units(),
-                ReportDrawing.ofLesson(asked.shared.units(), circuit),
-                made(inputs));
-        HtmlFile.write(answer.page(), file);
-        return Printed.print(spec, asked.shared, answer);
+    private int handout(DescribedCircuit circuit, MadeOf made) {
+        LessonAnswer answer = new LessonRun(circuit, builds, faults, lesson.seed())
+                .answer(asked.shared.units(), file.toString(), head.lines(), made);
+        return written(answer, answer.page());
     }
 
-    private int report(DescribedCircuit circuit, ReadInputs inputs) {
-        if (faults.given()) {
-            throw new WrongInputException(
-                    "hotidle: --fault makes a unit of a handout\nmend: write --lesson too, or ask compare, which lays it over builds");
-        }
+    private int report(DescribedCircuit circuit, MadeOf made) {
         List<Transmission> units = Circuits.units(circuit, builds);
-        CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(() -> drawing(circuit, units.get(0)));
-        Progress progress = new Progress(spec.commandLine().getErr(), "solving for the report", ReportRun.STUDIES);
-        Findings found = new ReportRun(asked.shared.units(), circuit, units, wear, progress).findings();
-        progress.end();
+        // drawn while the rest is solved, since layout takes as long
+        CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
+                () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
+        Findings found =
+                ReportRun.findings(asked.shared.units(), circuit, units, wear, spec.commandLine().getErr());
         ReportAnswer answer = new ReportAnswer(
-                asked.shared.units(),
-                file.toString(),
-                reader,
-                head.lines(),
-                circuit,
-                found,
-                drawing.join(),
-                made(inputs));
-        HtmlFile.write(answer.page(), file);
+                asked.shared.units(), file.toString(), reader, head.lines(), circuit, found, drawing.join(), made);
+        return written(answer, answer.page());
+    }
+
+    private int written(Answer answer, Page page) {
+        HtmlFile.write(page, file);
         return Printed.print(spec, asked.shared, answer);
-    }
-
-    /** Drawn while the rest is solved, since layout takes as long; a customer gets none. */
-    private List<Figure> drawing(DescribedCircuit circuit, Transmission unit) {
-        return reader == ReportAnswer.Reader.CUSTOMER
-                ? List.of()
-                : List.of(ReportDrawing.of(
-                        asked.shared.units(),
-                        circuit,
-                        unit,
-                        unit.duties().stream().findFirst()));
-    }
-
-    private MadeOf made(ReadInputs inputs) {
-        return inputs.made(spec.root());
     }
 }

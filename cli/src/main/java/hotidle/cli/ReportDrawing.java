@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.page.Figure;
 import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.phrase.ReportPhrase;
+import hotidle.answer.report.ReportAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.scheme.Drawing;
 import hotidle.plots.scheme.Scheme;
@@ -20,8 +21,16 @@ final class ReportDrawing {
 
     private ReportDrawing() {}
 
+    /** The first build at its first driving condition, for a shop; a customer gets none. */
+    static List<Figure> of(
+            ReportAnswer.Reader reader, Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit) {
+        return reader == ReportAnswer.Reader.CUSTOMER
+                ? List.of()
+                : List.of(of(units, circuit, unit, unit.duties().stream().findFirst()));
+    }
+
     /** A build at a driving condition, or without pressures where none is given. */
-    static Figure of(Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit, Optional<DutyPoint> at) {
+    private static Figure of(Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit, Optional<DutyPoint> at) {
         Drawing drawing = new Drawing(scheme(units, circuit, unit, at));
         return figure(
                 drawing,

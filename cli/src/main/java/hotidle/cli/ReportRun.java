@@ -38,6 +38,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
+import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,7 +57,7 @@ record ReportRun(
         Progress progress) {
 
     /** Studies that it takes. */
-    static final int STUDIES = 8;
+    private static final int STUDIES = 8;
 
     private static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
     private static final String SPEEDS = "400..4000/50rpm";
@@ -64,7 +65,20 @@ record ReportRun(
     private static final String TORQUE_SPEED = "2000rpm";
     private static final int STEPS = 12;
 
-    Findings findings() {
+    /** What is found of builds; {@code err} gets the progress. */
+    static Findings findings(
+            Quantity.UnitSystem units,
+            DescribedCircuit circuit,
+            List<Transmission> builds,
+            boolean wear,
+            PrintWriter err) {
+        Progress progress = new Progress(err, "solving for the report", STUDIES);
+        Findings found = new ReportRun(units, circuit, builds, wear, progress).findings();
+        progress.end();
+        return found;
+    }
+
+    private Findings findings() {
         Comparison comparison = step(Comparison.of(builds, series(SPEEDS)));
         return new Findings(
                 new CompareAnswer(circuit, comparison, FrictionBands.of(comparison), units),
@@ -164,7 +178,7 @@ record ReportRun(
                         .map(unit -> new WindowAnswer.BuildWindow(
                                 unit,
                                 Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet),
-                                WindowCommand.useful(unit, Window.Raised.by(unit, BY), pressures)))
+                                WindowRun.useful(unit, Window.Raised.by(unit, BY), pressures)))
                         .toList(),
                 LowAtIdle.of(builds)));
     }

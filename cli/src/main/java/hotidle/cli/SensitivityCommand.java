@@ -24,11 +24,8 @@ final class SensitivityCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     private static final double STEP = 50 / 60.0;
@@ -42,7 +39,7 @@ final class SensitivityCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Transmission> units = Circuits.units(described, builds);
+        List<Transmission> units = builds.units(described);
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<SensitivityAnswer.Slopes> found = Stop.each(
                 units,

@@ -2,11 +2,9 @@ package hotidle.cli;
 
 import hotidle.answer.shift.ShiftAnswer;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
 import hotidle.study.LockupHeat;
 import hotidle.study.ShiftHeat;
 import hotidle.study.TorqueConditions;
-import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -32,40 +30,8 @@ final class ShiftCommand implements Callable<Integer> {
     @Option(names = "--build", paramLabel = "BUILD", description = "the build. Default: the circuit's first")
     String build;
 
-    @Option(
-            names = "--inertia",
-            paramLabel = "INERTIA",
-            required = true,
-            description =
-                    "moment of inertia on the turbine's side, engine and converter with it, as 0.6kg.m2 or 14lb.ft2")
-    String inertia;
-
-    @Option(
-            names = "--speed",
-            paramLabel = "SPEED",
-            defaultValue = "2800rpm",
-            description = "turbine speed before the shift. Default: ${DEFAULT-VALUE}")
-    String speed;
-
-    @Option(
-            names = "--torque",
-            paramLabel = "TORQUE",
-            description = "turbine torque, kept during the shift. Default: the highest engine torque")
-    String torque;
-
-    @Option(
-            names = "--plate",
-            paramLabel = "LENGTH",
-            defaultValue = "2mm",
-            description = "thickness of the steel plates (assumed). Default: ${DEFAULT-VALUE}")
-    String plate;
-
-    @Option(
-            names = "--lockup-time",
-            paramLabel = "TIME",
-            defaultValue = "1s",
-            description = "time over which the lockup is applied. Default: ${DEFAULT-VALUE}")
-    String time;
+    @Mixin
+    private ShiftOptions conditions;
 
     @Spec
     CommandSpec spec;
@@ -74,17 +40,8 @@ final class ShiftCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         Transmission unit = Circuits.adjustable(described, build).unit();
-        ShiftHeat.Asked under = new ShiftHeat.Asked(
-                above("--speed", speed, Dimension.SPEED),
-                torque == null
-                        ? unit.duties().stream()
-                                .mapToDouble(DutyPoint::engineTorque)
-                                .max()
-                                .orElse(0)
-                        : above("--torque", torque, Dimension.TORQUE),
-                above("--inertia", inertia, Dimension.INERTIA),
-                above("--plate", plate, Dimension.LENGTH));
-        double over = above("--lockup-time", time, Dimension.TIME);
+        ShiftHeat.Asked under = conditions.of(unit);
+        double over = conditions.lockupTime();
         if (!TorqueConditions.given(unit)) {
             throw new WrongInputException(
                     "hotidle: " + unit.circuit() + " applies no clutch, or no driving condition under"
@@ -103,13 +60,5 @@ final class ShiftCommand implements Callable<Integer> {
                         shifts.isEmpty() ? List.of() : ShiftHeat.still(unit, shifts),
                         over,
                         LockupHeat.of(unit, over)));
-    }
-
-    private static double above(String option, String text, Dimension dimension) {
-        double value = OptionValues.quantity(option, text, dimension);
-        if (!(value > 0)) {
-            throw new WrongInputException("hotidle: " + option + " " + text + ": must be above zero");
-        }
-        return value;
     }
 }

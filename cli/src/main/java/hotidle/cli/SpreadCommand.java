@@ -10,7 +10,7 @@ import hotidle.study.spread.SpreadTally;
 import hotidle.transmission.Adjustable;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,24 +33,8 @@ final class SpreadCommand implements Callable<Integer> {
     @Mixin
     SpreadOptions options;
 
-    @Option(
-            names = "--part",
-            paramLabel = "K/N",
-            description =
-                    "only this part of the run, for example 3/10, to run the others elsewhere. Default: all of it")
-    String part;
-
-    @Option(
-            names = "--keep",
-            paramLabel = "FILE",
-            description = "writes what came of it to a new file that --join reads, with every digit")
-    Path keep;
-
-    @Option(
-            names = "--join",
-            paramLabel = "FILE",
-            description = "draws nothing: adds up what --keep wrote of all parts of this run; give it again for each")
-    List<Path> join = List.of();
+    @Mixin
+    private SplitRun split;
 
     @Option(
             names = "--draws",
@@ -64,18 +48,14 @@ final class SpreadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SpreadRun.Part one = SpreadOptions.part(part);
-        if (keep != null) {
-            NewFile.check("--keep", keep);
-        }
+        SpreadRun.Part one = split.checked();
         DescribedCircuit described = asked.load();
-        Adjustable build = Circuits.adjustable(described, options.build);
+        Adjustable build = options.build.of(described);
         SpreadQuestion question = options.question(build);
-        SpreadTally tally = join.isEmpty() ? run(question, one) : SpreadParts.joined(question, join);
-        if (keep != null) {
-            NewFile.write("--keep", keep, SpreadParts.text(question, one, tally));
-        }
-        boolean whole = !join.isEmpty() || one.of() == 1;
+        Optional<SpreadTally> joined = split.joined(question);
+        SpreadTally tally = joined.orElseGet(() -> run(question, one));
+        split.keep(question, one, tally);
+        boolean whole = joined.isPresent() || one.of() == 1;
         return Printed.print(
                 spec,
                 asked.shared,

@@ -2,13 +2,11 @@ package hotidle.cli;
 
 import hotidle.study.spread.SizePrior;
 import hotidle.study.spread.SpreadQuestion;
-import hotidle.study.spread.SpreadRun;
 import hotidle.study.spread.Unmeasured;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** What is drawn, how many times, and where it is judged. */
@@ -17,11 +15,9 @@ final class SpreadOptions {
     private static final int MOST_UNITS = 100_000_000;
     private static final int MOST_PAIRS = 1_000_000;
     private static final int MOST_THREADS = 256;
-    private static final int MOST_PARTS = 10_000;
-    private static final Pattern PART = Pattern.compile("(\\d{1,6})/(\\d{1,6})");
 
-    @Option(names = "--build", paramLabel = "BUILD", description = "a build. Default: the circuit's first")
-    String build;
+    @Mixin
+    OneBuildOption build;
 
     @Option(
             names = "--duty",
@@ -92,20 +88,5 @@ final class SpreadOptions {
         if (value < least || value > most) {
             throw new WrongInputException("hotidle: " + option + " " + value + ": allowed is " + least + " to " + most);
         }
-    }
-
-    /** The part of the run, as 3/10. */
-    static SpreadRun.Part part(String text) {
-        if (text == null) {
-            return SpreadRun.Part.WHOLE;
-        }
-        Matcher matcher = PART.matcher(text);
-        int number = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
-        int of = matcher.matches() ? Integer.parseInt(matcher.group(2)) : 0;
-        if (number < 1 || number > of || of > MOST_PARTS) {
-            throw new WrongInputException(
-                    "hotidle: --part " + text + " is no part of a run\nmend: write 3/10 for the third of ten parts");
-        }
-        return new SpreadRun.Part(number, of);
     }
 }

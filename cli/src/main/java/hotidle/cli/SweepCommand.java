@@ -8,7 +8,6 @@ import hotidle.study.LowAtIdle;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -31,11 +30,8 @@ final class SweepCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     @Option(
             names = "--speed",
@@ -56,22 +52,8 @@ final class SweepCommand implements Callable<Integer> {
                             + " circuit has two steady states; both sweeps are always run and compared. Default: ${DEFAULT-VALUE}")
     SpeedSweep.From from = SpeedSweep.From.RISING;
 
-    @Option(
-            names = "--plot",
-            paramLabel = "FILE",
-            description = "draws line pressure and where the oil goes into this file (.png or .svg)")
-    Path plot;
-
-    @Option(
-            names = "--plot-film",
-            paramLabel = "FILE",
-            description =
-                    "draws the film of the hub bushing over the least one allowed, and the hub's load, into this file"
-                            + " (.png or .svg)")
-    Path plotFilm;
-
     @Mixin
-    private PictureSize size;
+    private SweepPictures pictures;
 
     @Mixin
     private FaultOption faults;
@@ -83,12 +65,11 @@ final class SweepCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
-        SweepPictures pictures = new SweepPictures(plot, plotFilm, size);
         pictures.check(speeds);
         OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
         refuseUncommanded(described.unit());
         List<SpeedSweep> sweeps = new ArrayList<>();
-        for (Transmission build : faults.units(described, builds)) {
+        for (Transmission build : faults.units(described, builds.named())) {
             Transmission unit = swept.at(build);
             for (DutyPoint point : swept.duties(unit)) {
                 sweeps.add(SpeedSweep.run(unit, point, speeds, from));
@@ -107,7 +88,7 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private void refuseUncommanded(Transmission unit) {
-        String option = swept.setAsked() ? "--set" : plot != null ? "--plot" : "";
+        String option = swept.setAsked() ? "--set" : pictures.plotAsked() ? "--plot" : "";
         if (!option.isEmpty() && unit.commanded().isEmpty()) {
             throw new WrongInputException("hotidle: " + option + " asks for a set pressure, but " + unit.circuit()
                     + " is not commanded\nmend: leave out " + option + ", or give the circuit a command section");

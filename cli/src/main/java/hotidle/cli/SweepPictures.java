@@ -7,15 +7,33 @@ import hotidle.plots.Picture;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
-/**
- * The pictures that a sweep was asked for.
- *
- * @param plot of pressures and oil; null where none was asked for
- * @param film of the hub's film; null where none was asked for
- * @param size of each
- */
-record SweepPictures(Path plot, Path film, PictureSize size) {
+/** The pictures that a sweep was asked for. */
+final class SweepPictures {
+
+    @Option(
+            names = "--plot",
+            paramLabel = "FILE",
+            description = "draws line pressure and where the oil goes into this file (.png or .svg)")
+    private Path plot;
+
+    @Option(
+            names = "--plot-film",
+            paramLabel = "FILE",
+            description =
+                    "draws the film of the hub bushing over the least one allowed, and the hub's load, into this file"
+                            + " (.png or .svg)")
+    private Path film;
+
+    @Mixin
+    private PictureSize size;
+
+    /** Whether line pressure and oil are to be drawn. */
+    boolean plotAsked() {
+        return plot != null;
+    }
 
     /** Refuses what cannot be drawn, before anything is solved. */
     void check(List<Double> speeds) {

@@ -6,7 +6,6 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.LowAtIdle;
 import hotidle.transmission.Transmission;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -29,11 +28,8 @@ final class TorqueCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     @Option(
             names = "--speed",
@@ -60,27 +56,11 @@ final class TorqueCommand implements Callable<Integer> {
                             + " and what the unit has, in place of rows of what is held (for --format csv; --full prints both)")
     boolean needed;
 
-    @Option(
-            names = "--stages",
-            description =
-                    "builds side by side as stages that a shop quotes: torque, what gives first, set pressures that hold"
-                            + " every limit, wear that is left, jobs")
-    boolean stages;
+    @Mixin
+    private StageOptions stages;
 
-    @Option(
-            names = "--from",
-            paramLabel = "BUILD",
-            description =
-                    "with --stages: the build as it comes in. Default: the nearest one, not asked for, that the first"
-                            + " build stands on")
-    String from;
-
-    @Option(
-            names = "--plot",
-            paramLabel = "FILE",
-            description =
-                    "draws torque held against set pressure, a line a clutch or link, into this file (.png or .svg)")
-    Path plot;
+    @Mixin
+    private TorquePlot plot;
 
     @Spec
     CommandSpec spec;
@@ -96,24 +76,16 @@ final class TorqueCommand implements Callable<Integer> {
             throw new WrongInputException(
                     "hotidle: --speed " + speed + " is no speed of an engine\nmend: write 2000rpm");
         }
-        List<Transmission> units = Circuits.units(described, builds);
-        if (units.size() > MOST_BUILDS) {
-            throw new WrongInputException(
-                    "hotidle: torque shows " + MOST_BUILDS + " builds at most\nmend: name fewer builds");
-        }
+        List<Transmission> units = builds.units(described);
+        BuildsOption.atMost(MOST_BUILDS, units, "torque");
         List<Double> pressures = SetPressures.of(set);
         TorqueRun.check(units.get(0), setBy, pressures.get(0), set);
-        if (plot != null) {
-            PictureFile.check("--plot", plot);
-        }
+        plot.check();
         TorqueRun run = new TorqueRun(spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns);
-        Optional<StageRun> staged = stages ? Optional.of(StageRun.of(run, described, units, from)) : Optional.empty();
+        Optional<StageRun> staged = stages.of(run, described, units);
         List<TorqueAnswer.BuildTorque> held =
                 Stop.each(units, run::held, spec.commandLine().getErr());
-        if (plot != null) {
-            PictureFile.write(run.charts(described.name(), units, held, plot), plot);
-            spec.commandLine().getErr().println("drawn: " + plot);
-        }
+        plot.draw(run, described.name(), units, held);
         List<String> low = LowAtIdle.of(units);
         Answer answer = staged.<Answer>map(stage -> stage.answer(held, low))
                 .orElseGet(() ->

@@ -3,7 +3,6 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
 import hotidle.answer.torque.TorquePicture;
-import hotidle.plots.Chart;
 import hotidle.study.LineNeeded;
 import hotidle.study.TorqueByPressure;
 import hotidle.study.TorqueConditions;
@@ -13,8 +12,6 @@ import hotidle.study.Window;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -76,25 +73,8 @@ record TorqueRun(PrintWriter err, Quantity.UnitSystem units, SetPressure.By by, 
         return window;
     }
 
-    /**
-     * A chart a build.
-     *
-     * @throws WrongInputException where nothing is known that could be drawn
-     */
-    List<Chart> charts(String circuit, List<Transmission> all, List<BuildTorque> held, Path plot) {
-        List<TorquePicture> builds = new ArrayList<>();
-        for (int i = 0; i < all.size(); i++) {
-            builds.add(picture(all.get(i), held.get(i).useful()));
-        }
-        List<Chart> charts = List.copyOf(TorquePicture.charts(circuit, builds));
-        if (charts.isEmpty()) {
-            throw new WrongInputException(
-                    "hotidle: --plot " + plot + ": no torque is known, so that nothing can be drawn");
-        }
-        return charts;
-    }
-
-    private TorquePicture picture(Transmission unit, UsefulPressure useful) {
+    /** What is drawn of a unit. */
+    TorquePicture picture(Transmission unit, UsefulPressure useful) {
         Progress progress = new Progress(err, "drawing " + unit.build(), pressures.size());
         TorqueByPressure held = TorqueByPressure.of(Window.Raised.by(unit, by), pressures, speed, progress::step);
         progress.end();

@@ -27,11 +27,8 @@ final class WearCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     /** Step of the engine speeds searched, where none are given (chosen) [rev/s]. */
     static final double STEP = 200 / 60.0;
@@ -51,9 +48,7 @@ final class WearCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit described = asked.load();
-        List<Adjustable> chosen = Circuits.units(described, builds).stream()
-                .map(unit -> described.adjustable(unit.build()))
-                .toList();
+        List<Adjustable> chosen = builds.adjustable(described);
         List<Double> speeds = OptionValues.searched(speed, chosen.get(0).unit(), STEP);
         chosen.forEach(this::looked);
         return Printed.print(

@@ -3,12 +3,9 @@ package hotidle.cli;
 import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.LowAtIdle;
-import hotidle.study.TorqueConditions;
-import hotidle.study.UsefulPressure;
-import hotidle.study.Window;
 import hotidle.transmission.Transmission;
+import java.io.PrintWriter;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,11 +25,8 @@ final class WindowCommand implements Callable<Integer> {
     @Mixin
     CircuitOptions asked;
 
-    @Option(
-            names = "--build",
-            paramLabel = "BUILD",
-            description = "a build; give it again for each. Default: the circuit's first")
-    List<String> builds = List.of();
+    @Mixin
+    private BuildsOption builds;
 
     @Option(
             names = "--set",
@@ -53,28 +47,20 @@ final class WindowCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "150rpm")
     String speed;
 
-    /** Now a command of its own; kept to say so. */
-    @Option(names = "--vary", hidden = true)
-    String vary;
-
-    /** Went with it. */
-    @Option(names = "--map", hidden = true)
-    String map;
+    @Mixin
+    private MovedToMap moved;
 
     @Spec
     CommandSpec spec;
 
-    /** Limits that a unit usually has; the bar need not be exact. */
-    private static final int LIMITS = 20;
-
     @Override
     public Integer call() {
-        MovedOption.refuse("--vary", vary, "hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit");
-        MovedOption.refuse("--map", map, "hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit --plot FILE");
+        moved.refuse();
         DescribedCircuit described = asked.load();
-        List<Double> pressures = SetPressures.of(set);
         List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
-        List<Transmission> units = Circuits.units(described, builds);
+        List<Transmission> units = builds.units(described);
+        PrintWriter err = spec.commandLine().getErr();
+        WindowRun run = new WindowRun(err, setBy, set, ownHeat, speeds);
         return Printed.print(
                 spec,
                 asked.shared,
@@ -84,31 +70,7 @@ final class WindowCommand implements Callable<Integer> {
                         described.about(),
                         setBy.by(),
                         ownHeat.given(),
-                        Stop.each(
-                                units,
-                                unit -> study(unit, pressures, speeds),
-                                spec.commandLine().getErr()),
+                        Stop.each(units, run::of, err),
                         LowAtIdle.of(units)));
-    }
-
-    /** Up to which set pressure more torque is held; empty where torque cannot be asked of the unit. */
-    static Optional<UsefulPressure> useful(Transmission unit, Window.Raised raised, List<Double> pressures) {
-        return TorqueConditions.given(unit)
-                ? Optional.of(UsefulPressure.of(unit, raised, pressures, TorqueConditions.USUAL_SPEED))
-                : Optional.empty();
-    }
-
-    private WindowAnswer.BuildWindow study(Transmission unit, List<Double> pressures, List<Double> speeds) {
-        unit.command();
-        setBy.at(unit, pressures.get(0), set);
-        Window.Raised given = Window.Raised.by(unit, setBy.by());
-        Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;
-        Progress progress = new Progress(
-                spec.commandLine().getErr(),
-                "trying set pressures",
-                unit.duties().size() * pressures.size() + LIMITS);
-        Window window = Window.study(unit, raised, pressures, speeds, progress::step);
-        progress.end();
-        return new WindowAnswer.BuildWindow(unit, window, useful(unit, given, pressures));
     }
 }
