@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  *
  * @param rows one for each build and duty at which a thinnest film is known
  */
-public record SameSpeedFilms(List<Row> rows) {
+public record SameSpeedFilms(List<FilmsAtSpeed> rows) {
 
     /**
      * The films at one speed.
@@ -25,8 +25,8 @@ public record SameSpeedFilms(List<Row> rows) {
      * @param speed at which the film of one build is thinnest [rev/s]
      * @param films of all builds, in their order
      */
-    public record Row(String duty, double speed, List<Film> films) {
-        public Row {
+    public record FilmsAtSpeed(String duty, double speed, List<Film> films) {
+        public FilmsAtSpeed {
             films = List.copyOf(films);
         }
     }
@@ -57,7 +57,7 @@ public record SameSpeedFilms(List<Row> rows) {
 
     /** Of builds of one shape; none of fewer than two. */
     public static SameSpeedFilms of(List<JudgedBuild> builds) {
-        List<Row> rows = new ArrayList<>();
+        List<FilmsAtSpeed> rows = new ArrayList<>();
         if (builds.size() < 2) {
             return new SameSpeedFilms(rows);
         }
@@ -71,12 +71,12 @@ public record SameSpeedFilms(List<Row> rows) {
         return new SameSpeedFilms(rows);
     }
 
-    private static Row row(String duty, Solution thinnest, List<JudgedBuild> builds) {
+    private static FilmsAtSpeed row(String duty, Solution thinnest, List<JudgedBuild> builds) {
         double speed = thinnest.conditions().speed();
         List<Film> films = builds.stream()
                 .map(build -> film(build.unit(), duty, thinnest, speed))
                 .toList();
-        return new Row(duty, speed, films);
+        return new FilmsAtSpeed(duty, speed, films);
     }
 
     private static Film film(Transmission unit, String duty, Solution like, double speed) {

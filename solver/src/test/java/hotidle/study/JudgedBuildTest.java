@@ -114,7 +114,7 @@ class JudgedBuildTest {
         assertEquals(2, films.rows().size());
         for (int build = 0; build < 2; build++) {
             JudgedBuild own = List.of(fresh, worn).get(build);
-            SameSpeedFilms.Row row = films.rows().get(build);
+            SameSpeedFilms.FilmsAtSpeed row = films.rows().get(build);
             HubLoad thinnest = own.duties().get(0).hubWhereThinnest().orElseThrow();
             assertEquals(thinnest.speed(), row.speed());
             assertEquals(thinnest.edgeFilm(), row.films().get(build).least().orElseThrow(), 1e-6 * thinnest.edgeFilm());

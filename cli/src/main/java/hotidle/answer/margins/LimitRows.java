@@ -28,10 +28,10 @@ record LimitRows(Quantity.UnitSystem units, Judgement judged) {
      *
      * @param label what it is called
      */
-    record Row(String label, Margin margin) {}
+    record LabelledMargin(String label, Margin margin) {}
 
     /** How many limits of a build fail, are narrow and hold, as they are shown. */
-    record Count(Quantity.UnitSystem units, JudgedBuild build) {
+    record LimitCount(Quantity.UnitSystem units, JudgedBuild build) {
         String said() {
             List<Margin.Verdict> shown = build.duties().stream()
                     .flatMap(judged -> new LimitRows(units, judged).shown().stream())
@@ -50,17 +50,17 @@ record LimitRows(Quantity.UnitSystem units, Judgement judged) {
      * The limits in the order in which they are shown. A clutch that holds and slips with one coefficient of friction has one
      * limit, not two that read alike.
      */
-    List<Row> shown() {
+    List<LabelledMargin> shown() {
         MarginPhrase phrase = new MarginPhrase(units);
-        List<Row> rows = new ArrayList<>();
+        List<LabelledMargin> rows = new ArrayList<>();
         for (Margin margin : judged.margins()) {
             int last = rows.size() - 1;
             boolean again = margin.kind() == Margin.Kind.APPLY_SLIDING
                     && figures(margin).equals(figures(rows.get(last).margin));
             if (again) {
-                rows.set(last, new Row(LimitPhrase.APPLY_BOTH, rows.get(last).margin));
+                rows.set(last, new LabelledMargin(LimitPhrase.APPLY_BOTH, rows.get(last).margin));
             } else {
-                rows.add(new Row(phrase.label(margin), margin));
+                rows.add(new LabelledMargin(phrase.label(margin), margin));
             }
         }
         return rows;
@@ -76,7 +76,7 @@ record LimitRows(Quantity.UnitSystem units, Judgement judged) {
                 HeadroomPhrase.verdict(margin.verdict()));
     }
 
-    List<String> cells(Row row) {
+    List<String> cells(LabelledMargin row) {
         List<String> cells = new ArrayList<>(List.of(row.label));
         cells.addAll(figures(row.margin));
         return cells;

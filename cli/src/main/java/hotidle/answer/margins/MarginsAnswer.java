@@ -104,7 +104,7 @@ public record MarginsAnswer(
                 new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  ") + settling.text());
         for (JudgedBuild build : builds) {
             text.append(Wrap.lines(sentences.verdict(build.unit().build(), build.verdict()), "", "  "));
-            text.append(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));
+            text.append(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
             String undecided = NotKnown.said(build.verdict().undecided());
             text.append(undecided.isEmpty() ? "" : Wrap.lines(undecided, "  ", "  "));
         }
@@ -117,7 +117,7 @@ public record MarginsAnswer(
         for (JudgedBuild build : builds) {
             for (Judgement judged : build.duties()) {
                 if (shown.contains(judged.duty().name())) {
-                    text.append("\n").append(new DutySection(units, judged, many).text());
+                    text.append("\n").append(new DutyLimits(units, judged, many).text());
                 }
             }
         }
@@ -148,7 +148,7 @@ public record MarginsAnswer(
         List<String> head = new ArrayList<>(List.of("duty", "rpm"));
         builds.forEach(build -> head.add(build.unit().build()));
         TextTable table = new TextTable(head);
-        for (SameSpeedFilms.Row at : films.rows()) {
+        for (SameSpeedFilms.FilmsAtSpeed at : films.rows()) {
             List<String> row = new ArrayList<>(List.of(at.duty(), Quantity.SPEED.number(units, at.speed())));
             at.films().forEach(film -> row.add(film(film)));
             table.add(row);

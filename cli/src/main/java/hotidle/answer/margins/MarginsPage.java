@@ -28,10 +28,10 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
     private List<Block> blocks(JudgedBuild build) {
         MarginsScreen screen = new MarginsScreen(units, "", builds, shown, "");
         List<String> said = new ArrayList<>();
-        said.add(MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.Count(units, build).said()));
+        said.add(MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.LimitCount(units, build).said()));
         said.addAll(screen.notKnown(build));
         said.add(NotKnown.said(build.verdict().undecided()));
-        List<MarginsScreen.Told> told = screen.told(build);
+        List<MarginsScreen.DutyLimit> told = screen.told(build);
         return told.isEmpty()
                 ? List.of(Block.said(said))
                 : List.of(
@@ -39,7 +39,7 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
                         Block.table(MarginsScreenPhrase.worstFirst(build.unit().build()), table(build, told)));
     }
 
-    private TextTable table(JudgedBuild build, List<MarginsScreen.Told> told) {
+    private TextTable table(JudgedBuild build, List<MarginsScreen.DutyLimit> told) {
         MarginsScreenPhrase phrase = new MarginsScreenPhrase(units);
         List<String> head = new ArrayList<>(MarginsScreenPhrase.HEAD);
         head.add(MarginsScreenPhrase.WHY);

@@ -31,7 +31,7 @@ record MarginsScreen(
     private static final int HEAD = 2;
 
     /** A limit that does not hold with ease, at its driving condition. */
-    record Told(String duty, LimitRows.Row row) {
+    record DutyLimit(String duty, LimitRows.LabelledMargin row) {
         Margin margin() {
             return row.margin();
         }
@@ -51,11 +51,11 @@ record MarginsScreen(
     }
 
     private void listed(FirstScreen screen, JudgedBuild build, int left) {
-        List<Told> told = told(build);
+        List<DutyLimit> told = told(build);
         int share = screen.room() / left;
         List<String> head = new ArrayList<>();
         head.add(Wrap.lines(new MarginSentences(units).verdict(build.unit().build(), build.verdict()), "", "  "));
-        head.add(Wrap.lines(new LimitRows.Count(units, build).said(), "  ", "  "));
+        head.add(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
         notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
         head.forEach(screen::add);
         long room = share - head.stream().flatMap(String::lines).count();
@@ -70,12 +70,12 @@ record MarginsScreen(
     }
 
     /** What the table leaves out. */
-    private static String more(List<Told> told, int rows) {
-        List<Told> rest = told.subList(rows, told.size());
+    private static String more(List<DutyLimit> told, int rows) {
+        List<DutyLimit> rest = told.subList(rows, told.size());
         return rest.isEmpty() ? "" : Wrap.lines(MarginsScreenPhrase.more(counts(rest)), "  ", "  ");
     }
 
-    private String table(List<Told> told) {
+    private String table(List<DutyLimit> told) {
         MarginsScreenPhrase phrase = new MarginsScreenPhrase(units);
         TextTable table = new TextTable(MarginsScreenPhrase.HEAD);
         told.forEach(one -> table.add(List.of(
@@ -92,7 +92,7 @@ record MarginsScreen(
         for (JudgedBuild build : sorted) {
             String lines = Wrap.lines(
                             MarginsScreenPhrase.headed(
-                                    build.unit().build(), failing(build), new LimitRows.Count(units, build).said()),
+                                    build.unit().build(), failing(build), new LimitRows.LimitCount(units, build).said()),
                             "",
                             "  ")
                     + worst(build);
@@ -135,19 +135,19 @@ record MarginsScreen(
     }
 
     /** The limits of a build that do not hold with ease, the worst first. */
-    List<Told> told(JudgedBuild build) {
+    List<DutyLimit> told(JudgedBuild build) {
         return build.duties().stream()
                 .filter(judged -> shown.contains(judged.duty().name()))
                 .flatMap(judged -> new LimitRows(units, judged)
-                        .shown().stream().map(row -> new Told(judged.duty().name(), row)))
+                        .shown().stream().map(row -> new DutyLimit(judged.duty().name(), row)))
                 .filter(one -> one.margin().verdict() != Margin.Verdict.HOLDS)
-                .sorted(Comparator.comparing((Told one) -> one.margin().verdict() != Margin.Verdict.FAILS)
+                .sorted(Comparator.comparing((DutyLimit one) -> one.margin().verdict() != Margin.Verdict.FAILS)
                         .thenComparingDouble(one -> one.margin().headroom()))
                 .toList();
     }
 
     /** How many by verdict and driving condition. */
-    private static Map<Margin.Verdict, Map<String, Long>> counts(List<Told> told) {
+    private static Map<Margin.Verdict, Map<String, Long>> counts(List<DutyLimit> told) {
         Map<Margin.Verdict, Map<String, Long>> counts = new LinkedHashMap<>();
         told.forEach(one -> counts.computeIfAbsent(one.margin().verdict(), verdict -> new LinkedHashMap<>())
                 .merge(one.duty, 1L, Long::sum));

@@ -27,7 +27,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
         return state.part().kind();
     }
 
-    private List<PartLines.Line> lines() {
+    private List<PartLines.LabelledValue> lines() {
         return new PartLines(state, units).lines();
     }
 
@@ -37,7 +37,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
         FirstScreen screen = new FirstScreen(defaults == 0 ? "" : MorePhrase.defaults(defaults));
         screen.add(Wrap.lines(HeadingPhrase.headed(kind().word(), kind().about()), "", "  "));
         state.warnings().forEach(warning -> screen.add(Wrap.lines(PartDoubtPhrase.warned(warning), "", "  ")));
-        List<PartLines.Line> lines = lines();
+        List<PartLines.LabelledValue> lines = lines();
         int rows = Math.min(lines.size(), screen.room() - (lines.size() > screen.room() ? 1 : 0));
         lines.subList(0, rows).forEach(line -> screen.add(narrow(aligned(lines, line))));
         if (rows < lines.size()) {
@@ -51,7 +51,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
         return line.length() <= Wrap.WIDTH ? line : Wrap.lines(line, "", "    ");
     }
 
-    private static String aligned(List<PartLines.Line> lines, PartLines.Line line) {
+    private static String aligned(List<PartLines.LabelledValue> lines, PartLines.LabelledValue line) {
         int width = lines.stream().mapToInt(one -> one.label().length()).max().orElse(0) + 2;
         return line.label() + " ".repeat(width - line.label().length()) + (line.value() + " " + line.unit()).strip();
     }
@@ -60,7 +60,7 @@ public record PartAnswer(PartState state, Optional<PartChart> chart, Quantity.Un
     public String full() {
         StringBuilder text = new StringBuilder();
         text.append(kind().word()).append(": ").append(kind().about()).append("\n\n");
-        List<PartLines.Line> lines = lines();
+        List<PartLines.LabelledValue> lines = lines();
         lines.forEach(line -> text.append(aligned(lines, line)).append('\n'));
         text.append("\nlaw     ").append(kind().physics().law()).append('\n');
         text.append("source  ").append(kind().physics().source()).append('\n');

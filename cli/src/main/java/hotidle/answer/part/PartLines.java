@@ -29,23 +29,23 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
      * @param value as shown
      * @param unit  as shown, empty for none
      */
-    record Line(String label, String value, String unit) {}
+    record LabelledValue(String label, String value, String unit) {}
 
     /** All of them. */
-    List<Line> lines() {
-        List<Line> lines = new ArrayList<>();
+    List<LabelledValue> lines() {
+        List<LabelledValue> lines = new ArrayList<>();
         if (answer.outcome().state().isPresent()) {
             solved(lines);
         } else {
             Unsolved unsolved = answer.outcome().unsolved().orElseThrow();
             String why = UnsolvedPhrase.why(unsolved.culprit(), unsolved.residual(), unsolved.tried());
-            lines.add(new Line("no state", why, ""));
+            lines.add(new LabelledValue("no state", why, ""));
         }
         oil(lines);
         return lines;
     }
 
-    private void solved(List<Line> lines) {
+    private void solved(List<LabelledValue> lines) {
         Map<String, Double> numbers = answer.numbers();
         boolean still = still(numbers);
         if (!still) {
@@ -65,7 +65,7 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
         }
     }
 
-    private void flow(PartFlow flow, List<Line> lines) {
+    private void flow(PartFlow flow, List<LabelledValue> lines) {
         boolean several = flow.paths().size() > 1;
         String label = several ? "flow in at " + answer.part().ports().get(0) : "flow";
         flow.net().ifPresent(net -> lines.add(line(label, Quantity.FLOW, net)));
@@ -74,8 +74,8 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
             if (several) {
                 lines.add(line("  " + path.name(), Quantity.FLOW, path.flow()));
             }
-            path.reynolds().ifPresent(re -> lines.add(new Line(indent + "Reynolds number", Digits.four(re), "")));
-            path.regime().ifPresent(regime -> lines.add(new Line(indent + "regime", RegimePhrase.of(regime), "")));
+            path.reynolds().ifPresent(re -> lines.add(new LabelledValue(indent + "Reynolds number", Digits.four(re), "")));
+            path.regime().ifPresent(regime -> lines.add(new LabelledValue(indent + "regime", RegimePhrase.of(regime), "")));
         }
     }
 
@@ -84,20 +84,20 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
         return numbers.getOrDefault(PartNumbers.DROP, 1.0) == 0 && numbers.containsKey(Bushing.METAL_CONTACT.key());
     }
 
-    private void oil(List<Line> lines) {
+    private void oil(List<LabelledValue> lines) {
         PartConditions asked = answer.asked();
         String oil = OilPhrase.asUsed(
                 asked.oil().name(), asked.temperature(), asked.oilByDefault(), asked.temperatureByDefault(), units);
-        lines.add(new Line("oil", oil, ""));
-        lines.add(new Line("  viscosity", Digits.four(asked.oilAt().viscosity() * 1000), "mPa.s"));
-        lines.add(new Line("  density", Digits.four(asked.oilAt().liquidDensity()), "kg/m3"));
+        lines.add(new LabelledValue("oil", oil, ""));
+        lines.add(new LabelledValue("  viscosity", Digits.four(asked.oilAt().viscosity() * 1000), "mPa.s"));
+        lines.add(new LabelledValue("  density", Digits.four(asked.oilAt().liquidDensity()), "kg/m3"));
     }
 
-    private Line line(String label, Quantity quantity, double value) {
+    private LabelledValue line(String label, Quantity quantity, double value) {
         if (quantity == Quantity.POWER && units == Quantity.UnitSystem.METRIC && Math.abs(value) < KILO) {
-            return new Line(label, Digits.four(value), "W");
+            return new LabelledValue(label, Digits.four(value), "W");
         }
-        return new Line(
+        return new LabelledValue(
                 label,
                 Digits.four(quantity.value(units, value)),
                 quantity.in(units).unit());
@@ -113,7 +113,7 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
             Map.entry("_w", Quantity.POWER),
             Map.entry("_m", Quantity.FILM));
 
-    private Line number(String name, double value) {
+    private LabelledValue number(String name, double value) {
         for (Map.Entry<String, Quantity> ending : ENDINGS) {
             if (name.endsWith(ending.getKey())) {
                 String label =
@@ -123,15 +123,15 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
             }
         }
         if (name.endsWith("_rad")) {
-            return new Line(words(name.replace("_rad", "")), Digits.four(Math.toDegrees(value)), "deg");
+            return new LabelledValue(words(name.replace("_rad", "")), Digits.four(Math.toDegrees(value)), "deg");
         }
         if (name.endsWith("_k")) {
-            return new Line(words(name.replaceFirst("_k$", "")), Digits.four(value), "K");
+            return new LabelledValue(words(name.replaceFirst("_k$", "")), Digits.four(value), "K");
         }
         if (name.equals(Bushing.METAL_CONTACT.key())) {
-            return new Line("metal contact", value > 0 ? "yes" : "no", "");
+            return new LabelledValue("metal contact", value > 0 ? "yes" : "no", "");
         }
-        return new Line(words(name), Digits.four(value), "");
+        return new LabelledValue(words(name), Digits.four(value), "");
     }
 
     private static String words(String name) {

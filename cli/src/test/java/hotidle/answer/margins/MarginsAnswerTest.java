@@ -136,7 +136,7 @@ class MarginsAnswerTest {
     @Test
     void aClutchWithOneCoefficientOfFrictionHasOneLimitOnTheScreenAndTwoInTheSpreadsheet() {
         Judgement judged = worn.get(0).duties().get(0);
-        List<LimitRows.Row> shown = new LimitRows(UnitSystem.SHOP, judged).shown();
+        List<LimitRows.LabelledMargin> shown = new LimitRows(UnitSystem.SHOP, judged).shown();
         long sliding = judged.margins().stream()
                 .filter(margin -> margin.kind() == Margin.Kind.APPLY_SLIDING)
                 .count();

@@ -24,7 +24,7 @@ import java.util.Optional;
  *
  * @param many whether there are several builds, so that the heading names this one
  */
-record DutySection(Quantity.UnitSystem units, Judgement judged, boolean many) {
+record DutyLimits(Quantity.UnitSystem units, Judgement judged, boolean many) {
 
     String text() {
         Optional<Figures> figures = judged.figures();
