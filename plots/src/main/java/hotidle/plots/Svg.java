@@ -43,7 +43,7 @@ public final class Svg {
      */
     static byte[] drawn(int width, int height, String title, String own, Consumer<Graphics2D> paint) {
         try {
-            SVGGraphics2D graphics = new Page(context(own));
+            SVGGraphics2D graphics = new SvgPage(context(own));
             graphics.setSVGCanvasSize(new Dimension(width, height));
             paint.accept(graphics);
             Element root = graphics.getRoot();
@@ -82,7 +82,7 @@ public final class Svg {
             root.setAttribute("viewBox", "0 0 " + (int) width + " " + (int) height);
             root.appendChild(title(document, title));
             for (Piece piece : pieces) {
-                SVGGraphics2D graphics = new Page(context);
+                SVGGraphics2D graphics = new SvgPage(context);
                 piece.paint().accept(graphics);
                 Element group = graphics.getTopLevelGroup();
                 group.insertBefore(title(document, piece.title()), group.getFirstChild());
@@ -130,10 +130,10 @@ public final class Svg {
     }
 
     /** Measures text in fractions of a pixel: who shows an SVG does not round each letter, as a bitmap may. */
-    private static final class Page extends SVGGraphics2D {
+    private static final class SvgPage extends SVGGraphics2D {
         private final Graphics2D measure = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
 
-        Page(SVGGeneratorContext context) {
+        SvgPage(SVGGeneratorContext context) {
             super(context, false);
             measure.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         }

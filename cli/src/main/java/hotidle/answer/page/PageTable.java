@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  * @param head    headings of its columns
  * @param rows    each with a heading of its own
  */
-public record PageTable(String caption, List<Cell> head, List<Row> rows) {
+public record PageTable(String caption, List<TableCell> head, List<HeadedRow> rows) {
 
     /** Begins like a number: where most cells of a column do, it stands right, so that digits stand below each other. */
     private static final Pattern NUMBER = Pattern.compile("[<>=+x~\\-\\s]*\\d.*");
@@ -35,7 +35,7 @@ public record PageTable(String caption, List<Cell> head, List<Row> rows) {
      * @param text  in it
      * @param looks words of the style sheet, separated by blanks; may be empty
      */
-    public record Cell(String text, String looks) {}
+    public record TableCell(String text, String looks) {}
 
     /**
      * A row.
@@ -43,8 +43,8 @@ public record PageTable(String caption, List<Cell> head, List<Row> rows) {
      * @param heading what it is about
      * @param cells   all others
      */
-    public record Row(Cell heading, List<Cell> cells) {
-        public Row {
+    public record HeadedRow(TableCell heading, List<TableCell> cells) {
+        public HeadedRow {
             cells = List.copyOf(cells);
         }
     }
@@ -64,25 +64,25 @@ public record PageTable(String caption, List<Cell> head, List<Row> rows) {
                     .count();
             numbers.add(2 * like > cells.size());
         }
-        List<Cell> head = new ArrayList<>();
+        List<TableCell> head = new ArrayList<>();
         for (int c = 0; c < numbers.size(); c++) {
-            head.add(new Cell(table.head().get(c), c > 0 && numbers.get(c) ? "number" : ""));
+            head.add(new TableCell(table.head().get(c), c > 0 && numbers.get(c) ? "number" : ""));
         }
         return new PageTable(
                 caption, head, body.stream().map(row -> row(row, numbers)).toList());
     }
 
-    private static Row row(List<String> row, List<Boolean> numbers) {
+    private static HeadedRow row(List<String> row, List<Boolean> numbers) {
         String first = row.get(0);
         int in = (first.length() - first.stripLeading().length()) / STEP;
-        List<Cell> cells = new ArrayList<>();
+        List<TableCell> cells = new ArrayList<>();
         for (int c = 1; c < row.size(); c++) {
             String text = row.get(c);
             String looks =
                     (numbers.get(c) ? "number" : "") + (ALARM.matcher(text).matches() ? " alarm" : "");
-            cells.add(new Cell(text, looks.strip()));
+            cells.add(new TableCell(text, looks.strip()));
         }
         String looks = (in == 0 ? "" : "in" + in) + (ALARM.matcher(first).matches() ? " alarm" : "");
-        return new Row(new Cell(first.strip(), looks.strip()), cells);
+        return new HeadedRow(new TableCell(first.strip(), looks.strip()), cells);
     }
 }
