@@ -31,15 +31,15 @@ record GaugeRecord(
         List<String> notSolved) {
 
     /** Where something is read. */
-    record Place(
+    record ReadingPlace(
             String tap,
             String range,
             double speedRpm,
             double oilTemperatureC,
             OptionalDouble commandedPressurePa,
             @JsonProperty("engine_torque_n_m") OptionalDouble engineTorque) {
-        static Place of(GaugeReading.Row row) {
-            return new Place(
+        static ReadingPlace of(GaugeReading.Row row) {
+            return new ReadingPlace(
                     row.meter().name(),
                     row.at().range(),
                     Rpm.of(row.at().speed()),
@@ -51,7 +51,7 @@ record GaugeRecord(
 
     /** A reading; its value in Pa or m³/s, as {@code reads} says. */
     record Read(
-            Place place,
+            ReadingPlace place,
             String reads,
             String sense,
             double value,
@@ -86,10 +86,10 @@ record GaugeRecord(
             boolean canShow) {}
 
     /** A reading to take, with what each leading cause makes of it. */
-    record NextRead(Place place, String reads, double information, List<Predicted> predicted, double sound) {}
+    record NextRead(ReadingPlace place, String reads, double information, List<PredictedReading> predicted, double sound) {}
 
     /** What is read if a fault is the cause. */
-    record Predicted(String fault, double value) {}
+    record PredictedReading(String fault, double value) {}
 
     static GaugeRecord of(GaugeAnswer answer) {
         GaugeFindings found = answer.findings();
@@ -98,7 +98,7 @@ record GaugeRecord(
             GaugeReading reading = found.readings().get(i);
             GaugeFindings.ExpectedReading expected = found.expected().get(i);
             readings.add(new Read(
-                    Place.of(reading.row()),
+                    ReadingPlace.of(reading.row()),
                     reads(reading.meter()),
                     reading.sense().name().toLowerCase(Locale.ROOT),
                     reading.value(),
@@ -158,11 +158,11 @@ record GaugeRecord(
 
     private static NextRead next(NextReading next) {
         return new NextRead(
-                Place.of(next.row()),
+                ReadingPlace.of(next.row()),
                 reads(next.row().meter()),
                 next.information(),
                 next.predicted().stream()
-                        .map(one -> new Predicted(one.cause().fault().name(), one.value()))
+                        .map(one -> new PredictedReading(one.cause().fault().name(), one.value()))
                         .toList(),
                 next.sound());
     }

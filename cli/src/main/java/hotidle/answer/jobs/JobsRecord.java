@@ -16,11 +16,11 @@ record JobsRecord(
         OptionalDouble setPressurePa,
         List<JobRecord> jobs,
         String countedIn,
-        After before,
-        List<After> alone,
-        Optional<After> all,
+        AfterJobs before,
+        List<AfterJobs> alone,
+        Optional<AfterJobs> all,
         Optional<SetRecord> chosen,
-        Optional<After> done,
+        Optional<AfterJobs> done,
         List<SetRecord> equal,
         Optional<SetRecord> fewest,
         List<List<String>> setsNotKnown,
@@ -30,7 +30,7 @@ record JobsRecord(
     record JobRecord(String job, String about, OptionalDouble hours, OptionalDouble price) {}
 
     /** The build with some jobs done; without effect where no state was found. */
-    record After(List<String> jobs, Optional<AfterRecord> effect, List<LimitRecord> failing, boolean known) {}
+    record AfterJobs(List<String> jobs, Optional<AfterRecord> effect, List<LimitRecord> failing, boolean known) {}
 
     /** Jobs that keep every limit. */
     record SetRecord(
@@ -71,8 +71,8 @@ record JobsRecord(
                                 ceiling.highest())));
     }
 
-    private static After after(JobStudy.JobState state) {
-        return new After(
+    private static AfterJobs after(JobStudy.JobState state) {
+        return new AfterJobs(
                 JobSentences.names(state.jobs()),
                 state.effect().map(AfterRecord::of),
                 LimitRecord.of(state.failing()),

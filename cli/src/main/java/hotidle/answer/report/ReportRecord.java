@@ -17,13 +17,13 @@ record ReportRecord(
         List<String> sections,
         int tables,
         int pictures,
-        List<Build> builds) {
+        List<BuildSummary> builds) {
 
     /** A file that was read. */
     record Input(String file, String sha256) {}
 
     /** What a build comes to. */
-    record Build(String build, String summary) {}
+    record BuildSummary(String build, String summary) {}
 
     static List<Input> inputs(MadeOf made) {
         return made.inputs().stream()
@@ -44,7 +44,7 @@ record ReportRecord(
                 page.tables(),
                 page.figures(),
                 answer.found().margins().builds().stream()
-                        .map(build -> new Build(
+                        .map(build -> new BuildSummary(
                                 build.unit().build(), answer.found().margins().verdict(build)))
                         .toList());
     }

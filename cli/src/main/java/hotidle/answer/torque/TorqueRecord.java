@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What builds hold, as JSON. */
-record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf, List<Build> builds) {
+record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf, List<TorqueOfBuild> builds) {
 
-    record Build(
+    record TorqueOfBuild(
             String build,
             List<RangeRecord> ranges,
             UsefulPressureRecord usefulPressure,
@@ -57,7 +57,7 @@ record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf
                 60 * any.at().speed(),
                 any.at().hottest().name(),
                 answer.builds().stream()
-                        .map(one -> new Build(
+                        .map(one -> new TorqueOfBuild(
                                 one.build(),
                                 one.ranges().stream().map(TorqueRecord::range).toList(),
                                 UsefulPressureRecord.of(one.useful()),

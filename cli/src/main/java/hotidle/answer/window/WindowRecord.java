@@ -9,32 +9,32 @@ import java.util.List;
 import java.util.Optional;
 
 /** Which set pressures each limit of some builds allows, as JSON. */
-record WindowRecord(String circuit, List<Build> builds) {
+record WindowRecord(String circuit, List<WindowOfBuild> builds) {
 
-    record Build(
+    record WindowOfBuild(
             String build,
             String summary,
-            List<RangeRecord> allHold,
+            List<HoldingRange> allHold,
             Optional<UsefulPressureRecord> usefulPressure,
             List<LimitRecord> notKnown,
             List<SpanRecord> limits,
             List<PointRecord> points) {}
 
     /** Set pressures between which something holds, and the limit that ends it; null where nothing tried does. */
-    record RangeRecord(double lowPa, Optional<String> lowBy, double highPa, Optional<String> highBy) {}
+    record HoldingRange(double lowPa, Optional<String> lowBy, double highPa, Optional<String> highBy) {}
 
     /** What one limit allows; the worst duty is empty where it holds anywhere, and it is not known whether it does at others. */
-    record SpanRecord(String margin, String part, List<RangeRecord> holds, String worstDuty, List<String> notKnownAt) {}
+    record SpanRecord(String margin, String part, List<HoldingRange> holds, String worstDuty, List<String> notKnownAt) {}
 
     /** One set pressure that was tried. */
     record PointRecord(
             double setPressurePa,
-            List<LimitAt> margins,
+            List<LimitAtPressure> margins,
             List<String> unsolvedDuties,
             List<String> noTemperatureDuties) {}
 
     /** A limit at one set pressure. */
-    record LimitAt(String duty, String margin, String part, String verdict, double headroom) {}
+    record LimitAtPressure(String duty, String margin, String part, String verdict, double headroom) {}
 
     static WindowRecord of(WindowAnswer answer) {
         WindowSentences sentences = new WindowSentences(answer.units());
@@ -43,9 +43,9 @@ record WindowRecord(String circuit, List<Build> builds) {
                 answer.builds().stream().map(one -> build(sentences, one)).toList());
     }
 
-    private static Build build(WindowSentences sentences, WindowAnswer.BuildWindow one) {
+    private static WindowOfBuild build(WindowSentences sentences, WindowAnswer.BuildWindow one) {
         Window window = one.window();
-        return new Build(
+        return new WindowOfBuild(
                 one.name(),
                 sentences.summary(one),
                 ranges(window.all()),
@@ -64,9 +64,9 @@ record WindowRecord(String circuit, List<Build> builds) {
                 span.undecided().stream().map(Judgement.Key::duty).toList());
     }
 
-    private static List<RangeRecord> ranges(List<Window.PressureRange> ranges) {
+    private static List<HoldingRange> ranges(List<Window.PressureRange> ranges) {
         return ranges.stream()
-                .map(range -> new RangeRecord(
+                .map(range -> new HoldingRange(
                         range.low(),
                         range.lowBy().map(WindowSentences::limit),
                         range.high(),
@@ -84,8 +84,8 @@ record WindowRecord(String circuit, List<Build> builds) {
                 point.noTemperature());
     }
 
-    private static LimitAt limit(Judgement.Key key, Margin margin) {
-        return new LimitAt(
+    private static LimitAtPressure limit(Judgement.Key key, Margin margin) {
+        return new LimitAtPressure(
                 key.duty(), key.kind().word(), key.part(), margin.verdict().word(), margin.headroom());
     }
 }
