@@ -41,7 +41,7 @@ final class SensitivityCommand implements Callable<Integer> {
         DescribedCircuit described = asked.load();
         List<Transmission> units = builds.units(described);
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
-        List<SensitivityAnswer.Slopes> found = Stop.each(
+        List<SensitivityAnswer.BuildSlopes> found = Stop.each(
                 units,
                 unit -> study(described.adjustable(unit.build()), speeds),
                 spec.commandLine().getErr());
@@ -52,7 +52,7 @@ final class SensitivityCommand implements Callable<Integer> {
                         asked.shared.units(), described.name(), described.about(), found, LowAtIdle.of(units)));
     }
 
-    private SensitivityAnswer.Slopes study(Adjustable build, List<Double> speeds) {
+    private SensitivityAnswer.BuildSlopes study(Adjustable build, List<Double> speeds) {
         String name = build.unit().build();
         Progress progress = new Progress(
                 spec.commandLine().getErr(),
@@ -60,6 +60,6 @@ final class SensitivityCommand implements Callable<Integer> {
                 build.unit().duties().size() + build.dimensions().size());
         Sensitivity found = Sensitivity.study(build, speeds, progress::step);
         progress.end();
-        return new SensitivityAnswer.Slopes(name, found);
+        return new SensitivityAnswer.BuildSlopes(name, found);
     }
 }

@@ -27,11 +27,11 @@ import java.util.Optional;
  * @param lowAtIdle names of the builds that do not hold their line at idle
  */
 public record SensitivityAnswer(
-        Quantity.UnitSystem units, String circuit, String about, List<Slopes> builds, List<String> lowAtIdle)
+        Quantity.UnitSystem units, String circuit, String about, List<BuildSlopes> builds, List<String> lowAtIdle)
         implements Answer {
 
     /** The slopes of one build. */
-    public record Slopes(String build, Sensitivity found) {}
+    public record BuildSlopes(String build, Sensitivity found) {}
 
     public SensitivityAnswer {
         builds = List.copyOf(builds);
@@ -57,7 +57,7 @@ public record SensitivityAnswer(
     private static final int LEAST = 7;
 
     /** The steepest slopes of a build in some lines. */
-    private String first(Slopes one, int lines) {
+    private String first(BuildSlopes one, int lines) {
         Sensitivity found = one.found();
         Optional<Judgement.Key> least = found.least();
         String open = found.unsolved().isEmpty() ? "" : SensitivityPhrase.leftOut(List.of(), found.unsolved());
@@ -131,7 +131,7 @@ public record SensitivityAnswer(
     @Override
     public TextTable table() {
         TextTable table = new TextTable(Ranked.head());
-        for (Slopes one : builds) {
+        for (BuildSlopes one : builds) {
             Ranked ranked = new Ranked(units, one.found());
             one.found().rates().forEach(rate -> table.add(ranked.row(one.build(), rate)));
         }

@@ -67,7 +67,7 @@ class SensitivityAnswerTest {
 
     private static SensitivityAnswer answer(UnitSystem units, Sensitivity found) {
         return new SensitivityAnswer(
-                units, "rig", "a bench", List.of(new SensitivityAnswer.Slopes("worn", found)), List.of("worn"));
+                units, "rig", "a bench", List.of(new SensitivityAnswer.BuildSlopes("worn", found)), List.of("worn"));
     }
 
     private static SensitivityAnswer answer(UnitSystem units, Sensitivity.Rate... rates) {

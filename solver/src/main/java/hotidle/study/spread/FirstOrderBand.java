@@ -39,7 +39,7 @@ import java.util.OptionalDouble;
  * @param line  line pressure at the duty [Pa]; empty where the regulator holds it in the middle unit
  * @param holds speed from which the line holds [rev/s]; empty where the middle unit holds it nowhere, or at every speed asked
  */
-public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> holds) {
+public record FirstOrderBand(int sizes, Optional<MiddleAndDeviation> line, Optional<MiddleAndDeviation> holds) {
 
     /** Nine in ten of a normal distribution lie within so many standard deviations. */
     private static final double NINE_IN_TEN = 1.6448536269514722;
@@ -51,7 +51,7 @@ public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> hold
     private static final double STEP = 1e-4;
 
     /** A middle and a standard deviation. */
-    public record Band(double middle, double deviation) {
+    public record MiddleAndDeviation(double middle, double deviation) {
         public double low() {
             return middle - NINE_IN_TEN * deviation;
         }
@@ -91,8 +91,8 @@ public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> hold
                 question.sizes().size(),
                 held
                         ? Optional.empty()
-                        : Optional.of(Slopes.of(question, middle, own.get()).band(line, 1)),
-                below.map(state -> Slopes.of(question, middle, state))
+                        : Optional.of(PressureSpread.of(question, middle, own.get()).band(line, 1)),
+                below.map(state -> PressureSpread.of(question, middle, state))
                         .filter(slopes -> slopes.bySpeed() > 0)
                         .map(slopes -> slopes.band(onset.getAsDouble(), -1 / slopes.bySpeed()))));
     }
@@ -104,9 +104,9 @@ public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> hold
      * @param variance Σ (slope·σ)² [Pa²]
      * @param bySpeed  [Pa·s]
      */
-    private record Slopes(double shift, double variance, double bySpeed) {
+    private record PressureSpread(double shift, double variance, double bySpeed) {
 
-        static Slopes of(SpreadQuestion question, Transmission middle, Solution state) {
+        static PressureSpread of(SpreadQuestion question, Transmission middle, Solution state) {
             Roles roles = Roles.of(middle);
             Linearised linearised = new Linearised(middle.network(), state);
             double[] of = new double[linearised.size()];
@@ -137,7 +137,7 @@ public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> hold
             Figures figures = Figures.of(middle, state);
             double swept = figures.swept() * figures.filling();
             double law = bySpeed * speed * figures.slipBand().measured() / swept;
-            return new Slopes(shift, variance + law * law, bySpeed);
+            return new PressureSpread(shift, variance + law * law, bySpeed);
         }
 
         private static Optional<Transmission> changed(SpreadQuestion question, SizePrior prior, double value) {
@@ -153,8 +153,8 @@ public record FirstOrderBand(int sizes, Optional<Band> line, Optional<Band> hold
         }
 
         /** The band about a middle, of a figure that is so many times the line pressure. */
-        Band band(double middle, double times) {
-            return new Band(middle + times * shift, Math.abs(times) * Math.sqrt(variance));
+        MiddleAndDeviation band(double middle, double times) {
+            return new MiddleAndDeviation(middle + times * shift, Math.abs(times) * Math.sqrt(variance));
         }
     }
 }

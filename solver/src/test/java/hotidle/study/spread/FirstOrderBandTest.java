@@ -50,7 +50,7 @@ class FirstOrderBandTest {
     }
 
     /** The law of slip is left out of units that are drawn. */
-    private static double share(FirstOrderBand.Band band, SummaryStatistics drawn) {
+    private static double share(FirstOrderBand.MiddleAndDeviation band, SummaryStatistics drawn) {
         return band.deviation() / drawn.getStandardDeviation();
     }
 
@@ -59,10 +59,10 @@ class FirstOrderBandTest {
         SpreadQuestion question = question(3, Unmeasured.Taken.SOUND);
         FirstOrderBand bands = FirstOrderBand.of(question, "hot-idle", SPEEDS).orElseThrow();
         Drawn drawn = drawn(question);
-        FirstOrderBand.Band holds = bands.holds().orElseThrow();
+        FirstOrderBand.MiddleAndDeviation holds = bands.holds().orElseThrow();
         assertEquals(drawn.holds().getMean(), holds.middle(), 0.03 * holds.middle());
         assertTrue(share(holds, drawn.holds()) > 0.8, share(holds, drawn.holds()) + " of the speed's deviation");
-        FirstOrderBand.Band line = bands.line().orElseThrow();
+        FirstOrderBand.MiddleAndDeviation line = bands.line().orElseThrow();
         assertEquals(drawn.line().getMean(), line.middle(), 0.03 * line.middle());
         assertTrue(share(line, drawn.line()) > 0.8, share(line, drawn.line()) + " of the line's");
         assertTrue(holds.low() < holds.middle() && holds.middle() < holds.high());
@@ -73,7 +73,7 @@ class FirstOrderBandTest {
         SpreadQuestion question = question(1, Unmeasured.Taken.WORN);
         FirstOrderBand bands = FirstOrderBand.of(question, "hot-idle", SPEEDS).orElseThrow();
         Drawn drawn = drawn(question);
-        FirstOrderBand.Band holds = bands.holds().orElseThrow();
+        FirstOrderBand.MiddleAndDeviation holds = bands.holds().orElseThrow();
         assertEquals(drawn.holds().getMean(), holds.middle(), 0.2 * holds.middle());
         double share = share(holds, drawn.holds());
         assertTrue(share > 0.5 && share < 1, share + ": rather too narrow, since leaks grow with the cube");
