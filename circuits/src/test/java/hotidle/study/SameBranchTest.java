@@ -98,7 +98,7 @@ class SameBranchTest {
     /** The line held is found to 1e-9 of the regulator's way; supply and demand then to ten times that. */
     private static void sameLine(Judgement cold, Judgement warm, String where) {
         cold.held().flatMap(HeldLine::balance).ifPresent(line -> {
-            HeldLine.Balance other = warm.held().flatMap(HeldLine::balance).orElseThrow();
+            HeldLine.LineBalance other = warm.held().flatMap(HeldLine::balance).orElseThrow();
             assertEquals(line.supply(), other.supply(), 1e-8 * Math.abs(line.supply()), where + " supply");
             assertEquals(line.demand(), other.demand(), 1e-8 * Math.abs(line.demand()), where + " demand");
         });

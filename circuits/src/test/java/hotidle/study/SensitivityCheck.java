@@ -260,7 +260,7 @@ final class SensitivityCheck {
             state = held(search, x, base);
         }
         return state.map(found -> {
-            HeldLine.Balance balance = search.balance(found);
+            HeldLine.LineBalance balance = search.balance(found);
             List<Integer> stops = new ArrayList<>(stops(unit, found));
             // who is worse served than what is just served decides otherwise
             stops.add((int) search.served(found).stream()

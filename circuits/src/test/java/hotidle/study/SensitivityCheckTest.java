@@ -78,7 +78,7 @@ class SensitivityCheckTest {
     }
 
     private static double headroom(Transmission unit, DutyPoint duty) {
-        HeldLine.Balance held = HeldLine.at(unit, duty).balance().orElseThrow();
+        HeldLine.LineBalance held = HeldLine.at(unit, duty).balance().orElseThrow();
         return held.supply() / held.demand() - 1;
     }
 }

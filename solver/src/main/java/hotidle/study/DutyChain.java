@@ -27,7 +27,7 @@ final class DutyChain {
     private final List<Double> speeds;
     private Optional<Solution> slowest;
     private Optional<Solution> own;
-    private Optional<HeldLine.Found> held;
+    private Optional<HeldLine.HeldStates> held;
 
     /**
      * A chain that starts cold.
@@ -43,7 +43,7 @@ final class DutyChain {
             List<Double> speeds,
             Optional<Solution> slowest,
             Optional<Solution> own,
-            Optional<HeldLine.Found> held) {
+            Optional<HeldLine.HeldStates> held) {
         this.duty = duty;
         this.speeds = speeds;
         this.slowest = slowest;

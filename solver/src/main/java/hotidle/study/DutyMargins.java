@@ -21,7 +21,7 @@ public final class DutyMargins {
 
     private final String duty;
     private final Optional<Solution> first;
-    private final Optional<HeldLine.Found> found;
+    private final Optional<HeldLine.HeldStates> found;
     private final Optional<Series> held;
     private final Series own;
     private long solves;

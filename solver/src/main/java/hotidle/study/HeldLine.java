@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
  * @param balance  what then comes into the line and leaves it; empty where a state was not found
  * @param unsolved why nothing is known, where nothing is
  */
-public record HeldLine(double position, Optional<Balance> balance, Optional<Unsolved> unsolved) {
+public record HeldLine(double position, Optional<LineBalance> balance, Optional<Unsolved> unsolved) {
 
     /**
      * The line held, with the worst served just served.
@@ -30,7 +30,7 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
      * @param state   of the unit so held
      * @param hungry  what gets too little however far the feed opens, and so is not counted; empty where all can be served
      */
-    public record Balance(
+    public record LineBalance(
             double supply, double demand, double filling, double slide, Solution state, Optional<String> hungry) {}
 
     /** The balance at a duty, with the line at the set pressure commanded. */
@@ -47,5 +47,5 @@ public record HeldLine(double position, Optional<Balance> balance, Optional<Unso
      * @param position there [m]
      * @param slope    of its headroom there, by the position [1/m]; empty where it is served all the way
      */
-    record Found(Solution shut, Solution open, Solution served, double position, OptionalDouble slope) {}
+    record HeldStates(Solution shut, Solution open, Solution served, double position, OptionalDouble slope) {}
 }

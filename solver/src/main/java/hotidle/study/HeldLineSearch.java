@@ -40,7 +40,7 @@ final class HeldLineSearch {
     private final DutyPoint duty;
     private final Roles roles;
     private final double set;
-    private final Optional<HeldLine.Found> before;
+    private final Optional<HeldLine.HeldStates> before;
     private final TreeMap<Double, Solution> known = new TreeMap<>();
     private Series series;
     private OptionalDouble slope = OptionalDouble.empty();
@@ -56,12 +56,12 @@ final class HeldLineSearch {
     }
 
     /** A search that starts from what was found of a unit alike. */
-    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.Found> before) {
+    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before) {
         this(unit, duty, roles, before, null);
     }
 
     /** The same on a series of such networks, of whose states before it takes none. */
-    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.Found> before, Series series) {
+    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before, Series series) {
         this.before = before;
         this.series = series;
         this.unit = unit;
@@ -78,8 +78,8 @@ final class HeldLineSearch {
                 .filter(edge -> edge > low)
                 .min()
                 .orElse(roles.spool().spring().end());
-        Outcome shut = solve(low, before.map(HeldLine.Found::shut));
-        Outcome open = solve(high, before.map(HeldLine.Found::open));
+        Outcome shut = solve(low, before.map(HeldLine.HeldStates::shut));
+        Outcome open = solve(high, before.map(HeldLine.HeldStates::open));
         for (Outcome outcome : List.of(shut, open)) {
             if (outcome.state().isEmpty()) {
                 return unknown(low, outcome);
@@ -118,7 +118,7 @@ final class HeldLineSearch {
         while (search.open()) {
             double x = search.next();
             Outcome outcome =
-                    solve(x, before.filter(found -> found.position() == x).map(HeldLine.Found::served));
+                    solve(x, before.filter(found -> found.position() == x).map(HeldLine.HeldStates::served));
             if (outcome.state().isEmpty()) {
                 return unknown(x, outcome);
             }
@@ -167,10 +167,10 @@ final class HeldLineSearch {
     }
 
     /** What another unit's search can start from: what was found last, where nothing was found here. */
-    Optional<HeldLine.Found> found(HeldLine line) {
+    Optional<HeldLine.HeldStates> found(HeldLine line) {
         return line.unsolved().isPresent()
                 ? before
-                : Optional.of(new HeldLine.Found(
+                : Optional.of(new HeldLine.HeldStates(
                         known.firstEntry().getValue(),
                         known.lastEntry().getValue(),
                         known.get(line.position()),
@@ -206,7 +206,7 @@ final class HeldLineSearch {
     }
 
     /** What comes into the line held, and what leaves it. */
-    HeldLine.Balance balance(Solution state) {
+    HeldLine.LineBalance balance(Solution state) {
         Set<String> pumps = pumps();
         double supply = 0;
         double demand = 0;
@@ -221,7 +221,7 @@ final class HeldLineSearch {
             }
         }
         double density = OilBudget.inletDensity(unit, roles, state);
-        return new HeldLine.Balance(
+        return new HeldLine.LineBalance(
                 supply / density,
                 demand / density,
                 roles.inlet()
@@ -252,7 +252,7 @@ final class HeldLineSearch {
     /** Slopes by each unknown of supply over demand, exact. */
     double[] slopes(Linearised linearised, Solution state) {
         Set<String> pumps = pumps();
-        HeldLine.Balance now = balance(state);
+        HeldLine.LineBalance now = balance(state);
         double density = OilBudget.inletDensity(unit, roles, state);
         double[] brought = linearised.leaving(roles.line(), pumps::contains);
         double[] taken = linearised.leaving(roles.line(), part -> !pumps.contains(part));

@@ -62,7 +62,7 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         return margins;
     }
 
-    private Margin regulation(HeldLine.Balance held) {
+    private Margin regulation(HeldLine.LineBalance held) {
         return Margin.of(Margin.Kind.REGULATION, pump(), held.supply(), held.demand(), Margin.Scale.FLOW)
                 .noted(Stream.of(hungry(held), starved(held), pushedBack(held), lifted())
                         .flatMap(Optional::stream)
@@ -82,19 +82,19 @@ record Limits(Assessment assessed, Transmission unit, DutyPoint duty, Roles role
         return ((ReliefValve) relief.part()).poppet().cracking();
     }
 
-    private static Optional<MarginNote> hungry(HeldLine.Balance held) {
+    private static Optional<MarginNote> hungry(HeldLine.LineBalance held) {
         return held.hungry().map(part -> MarginNote.of(MarginNote.Remark.SHORT_AT_FULL_FEED, part));
     }
 
     /** Why a variable pump brings so little, where its slide is not what it could be. */
-    private static Optional<MarginNote> pushedBack(HeldLine.Balance held) {
+    private static Optional<MarginNote> pushedBack(HeldLine.LineBalance held) {
         return held.slide() < Figures.FULL && held.supply() < held.demand()
                 ? Optional.of(MarginNote.of(MarginNote.Remark.SLIDE_PUSHED_BACK, held.slide()))
                 : Optional.empty();
     }
 
     /** Why a pump brings so little: cold oil does not pass the filter as fast as both chambers would take it. */
-    private static Optional<MarginNote> starved(HeldLine.Balance held) {
+    private static Optional<MarginNote> starved(HeldLine.LineBalance held) {
         return held.filling() < Figures.FULL
                 ? Optional.of(MarginNote.of(MarginNote.Remark.INLET_LIMITS_SUPPLY, held.filling()))
                 : Optional.empty();

@@ -116,7 +116,7 @@ interface OperatingPoint {
             int number,
             Optional<String> just,
             double headroom,
-            Optional<HeldLine.Found> found,
+            Optional<HeldLine.HeldStates> found,
             double[][] weights)
             implements OperatingPoint {
 
@@ -134,7 +134,7 @@ interface OperatingPoint {
                 double position,
                 Optional<String> just,
                 double headroom,
-                Optional<HeldLine.Found> found) {
+                Optional<HeldLine.HeldStates> found) {
             this(
                     duty,
                     keys,
@@ -157,7 +157,7 @@ interface OperatingPoint {
 
         /** Supply over demand less 1, and by how much the least served is served. */
         private static double[] figures(HeldLineSearch search, Optional<String> just, Solution state) {
-            HeldLine.Balance held = search.balance(state);
+            HeldLine.LineBalance held = search.balance(state);
             double headroom = held.supply() / held.demand() - 1;
             if (just.isEmpty()) {
                 return new double[] {headroom};

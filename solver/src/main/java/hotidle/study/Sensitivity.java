@@ -190,7 +190,7 @@ public record Sensitivity(
         HeldLine line = search.run();
         double position = line.position();
         Network network = search.network(position);
-        HeldLine.Balance balance = line.balance().orElseThrow();
+        HeldLine.LineBalance balance = line.balance().orElseThrow();
         Solution state = balance.state();
         Optional<Margin> just = search.served(state).stream()
                 .filter(one -> Math.abs(one.headroom()) < SERVED)

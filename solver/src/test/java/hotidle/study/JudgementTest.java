@@ -87,7 +87,7 @@ class JudgementTest {
         Transmission set = hotidle.transmission.SetPressure.of(unit, free.pressure("line"));
         // nothing has to be served, so that the regulator is held on its seat, where the free one is too
         DutyPoint duty = with(set.duties().get(0), Setting.Lockup.OFF, OptionalDouble.empty(), 0);
-        HeldLine.Balance held = HeldLine.at(set, duty).balance().orElseThrow();
+        HeldLine.LineBalance held = HeldLine.at(set, duty).balance().orElseThrow();
         Solution same = new hotidle.newton.SteadySolver(set.network())
                 .solve(set.conditions(set.duties().get(0)))
                 .state()

@@ -141,7 +141,7 @@ class SymptomsTest {
                     build + " at hot idle: " + idle.line() / PSI + " psi");
             assertFalse(idle.offSeat(), build + ": the regulator is shut");
             assertTrue(idle.lube() < needed(CIRCUIT.unit(build)), build + ": lubrication is starved");
-            HeldLine.Balance held = HeldLine.at(CIRCUIT.unit(build), in(CIRCUIT.unit(build), "first"))
+            HeldLine.LineBalance held = HeldLine.at(CIRCUIT.unit(build), in(CIRCUIT.unit(build), "first"))
                     .balance()
                     .orElseThrow();
             assertTrue(held.supply() < held.demand(), build + ": more is asked of the pump than it gives");
