@@ -100,7 +100,7 @@ record BoundarySearch(List<Double> speeds) {
     }
 
     /** What was found at one number, and the chains that stand there. */
-    record Trial(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
+    record Probe(double number, Map<Judgement.Key, Margin> found, Map<String, DutyChain> chains) {
 
         /** The least headroom of some margins, minus infinity where one has no size. One that is below its need and yet not gone does not count. */
         private double least(Set<Judgement.Key> asked) {
@@ -124,10 +124,10 @@ record BoundarySearch(List<Double> speeds) {
      * @param holds with the chains that stand there
      * @param fails at which all of {@code gone} are gone
      */
-    Boundary narrow(UnitAt made, Trial holds, Trial fails, Set<Judgement.Key> gone, double tolerance) {
+    Boundary narrow(UnitAt made, Probe holds, Probe fails, Set<Judgement.Key> gone, double tolerance) {
         Set<Judgement.Key> left = gone;
-        Trial good = holds;
-        Trial bad = fails;
+        Probe good = holds;
+        Probe bad = fails;
         SignChange search = new SignChange(good.number, good.least(left), fails.number, fails.least(left), tolerance);
         while (search.open()) {
             double number = search.next();
@@ -136,7 +136,7 @@ record BoundarySearch(List<Double> speeds) {
                 search.tell(number, Double.NEGATIVE_INFINITY);
                 continue;
             }
-            Trial end = at(unit.get(), number, left, good.chains);
+            Probe end = at(unit.get(), number, left, good.chains);
             Set<Judgement.Key> now = gone(end.found, left);
             search.tell(number, end.least(left));
             if (now.isEmpty()) {
@@ -159,7 +159,7 @@ record BoundarySearch(List<Double> speeds) {
                 names.stream().filter(key -> !known.contains(key)).toList());
     }
 
-    private static Trial at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
+    private static Probe at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
         Map<String, DutyChain> here = branch(chains);
         Map<Judgement.Key, Margin> found = new HashMap<>();
         for (DutyPoint duty : unit.duties()) {
@@ -169,6 +169,6 @@ record BoundarySearch(List<Double> speeds) {
                 found.putAll(here.get(duty.name()).margins(unit, own));
             }
         }
-        return new Trial(number, found, here);
+        return new Probe(number, found, here);
     }
 }

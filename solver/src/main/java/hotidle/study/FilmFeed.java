@@ -35,7 +35,7 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
     private static final double NARROW = 1e-3;
 
     /** Of all fits of a build that let oil to the bushing's film and let more through as they wear. */
-    static List<FilmFeed> study(Adjustable build, BoundarySearch.Trial now) {
+    static List<FilmFeed> study(Adjustable build, BoundarySearch.Probe now) {
         Set<Judgement.Key> fed = now.found().entrySet().stream()
                 .filter(entry -> entry.getKey().kind() == Margin.Kind.FILM_OIL)
                 .filter(entry -> entry.getValue().headroom() >= 0)
@@ -65,7 +65,7 @@ public record FilmFeed(WearSize dimension, Optional<Double> least, Optional<Judg
     }
 
     /** One search from the build's size down. */
-    private record FeedSearch(Adjustable build, WearSize size, Set<Judgement.Key> fed, BoundarySearch.Trial now) {
+    private record FeedSearch(Adjustable build, WearSize size, Set<Judgement.Key> fed, BoundarySearch.Probe now) {
 
         FilmFeed run() {
             if (fed.isEmpty()) {

@@ -53,7 +53,7 @@ record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double>
     }
 
     private boolean keeps(Transmission unit) {
-        return !trial.fails(unit) && JobTrial.fate(trial.judged(unit)) == JobTrial.Fate.KEEPS;
+        return !trial.fails(unit) && JobTrial.fate(trial.judged(unit)) == JobTrial.TrialFate.KEEPS;
     }
 
     private static JobStudy.Ceiling ceiling(double pressure, Optional<Judgement.Key> endedBy) {
@@ -63,8 +63,8 @@ record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double>
     private JobStudy.Ceiling narrowed(
             Transmission done, Transmission under, double pressure, Transmission above, double over) {
         BoundarySearch search = new BoundarySearch(speeds);
-        BoundarySearch.Trial holds = end(search, under, pressure);
-        BoundarySearch.Trial fails = end(search, above, over);
+        BoundarySearch.Probe holds = end(search, under, pressure);
+        BoundarySearch.Probe fails = end(search, above, over);
         Set<Judgement.Key> gone = BoundarySearch.gone(
                 fails.found(), new LinkedHashSet<>(holds.found().keySet()));
         if (gone.isEmpty()) {
@@ -74,8 +74,8 @@ record JobCeiling(Workshop shop, SetPressure.By by, JobTrial trial, List<Double>
         return ceiling(boundary.holds(), Optional.of(boundary.gone().get(0)));
     }
 
-    private static BoundarySearch.Trial end(BoundarySearch search, Transmission unit, double pressure) {
+    private static BoundarySearch.Probe end(BoundarySearch search, Transmission unit, double pressure) {
         Map<String, DutyChain> chains = search.chains(unit);
-        return new BoundarySearch.Trial(pressure, search.all(unit, chains), chains);
+        return new BoundarySearch.Probe(pressure, search.all(unit, chains), chains);
     }
 }

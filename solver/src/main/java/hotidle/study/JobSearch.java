@@ -25,13 +25,13 @@ final class JobSearch {
     private final Repairs.Bay bay;
     private final List<Judgement> now;
     private final JobTrial trial;
-    private final Map<List<Job>, Tried> tried = new ConcurrentHashMap<>();
+    private final Map<List<Job>, TriedJobs> tried = new ConcurrentHashMap<>();
 
     /** Sets of which every limit was asked, so that the search for the cheapest need not ask again. */
     private final Map<List<Job>, List<Judgement>> judged = new ConcurrentHashMap<>();
 
     /** What a set of jobs comes to; with the set where it keeps every limit. */
-    private record Tried(List<Job> jobs, JobTrial.Fate fate, Optional<JobStudy.JobSet> kept) {}
+    private record TriedJobs(List<Job> jobs, JobTrial.TrialFate fate, Optional<JobStudy.JobSet> kept) {}
 
     /** What was found of levels of sets: those of the first at which one keeps every limit, and what is not known up to there. */
     private record Level(List<JobStudy.JobSet> kept, List<List<Job>> notKnown) {}
@@ -113,11 +113,11 @@ final class JobSearch {
     private Level first(List<List<List<Job>>> levels) {
         List<List<Job>> notKnown = new ArrayList<>();
         for (List<List<Job>> level : levels) {
-            List<Tried> all = level.parallelStream()
+            List<TriedJobs> all = level.parallelStream()
                     .map(set -> tried.computeIfAbsent(set, this::tried))
                     .toList();
             step.run();
-            all.stream().filter(one -> one.fate() == JobTrial.Fate.NOT_KNOWN).forEach(one -> notKnown.add(one.jobs()));
+            all.stream().filter(one -> one.fate() == JobTrial.TrialFate.NOT_KNOWN).forEach(one -> notKnown.add(one.jobs()));
             List<JobStudy.JobSet> kept =
                     all.stream().flatMap(one -> one.kept().stream()).toList();
             if (!kept.isEmpty()) {
@@ -131,18 +131,18 @@ final class JobSearch {
         return kept.stream().reduce((one, other) -> other.headroom() > one.headroom() ? other : one);
     }
 
-    private Tried tried(List<Job> jobs) {
+    private TriedJobs tried(List<Job> jobs) {
         Optional<Transmission> unit = shop.after(jobs);
         boolean asked = judged.containsKey(jobs);
         if (unit.isEmpty() || (!asked && trial.fails(unit.get()))) {
-            return new Tried(jobs, JobTrial.Fate.FAILS, Optional.empty());
+            return new TriedJobs(jobs, JobTrial.TrialFate.FAILS, Optional.empty());
         }
         List<Judgement> found = asked ? judged.get(jobs) : trial.judged(unit.get());
-        JobTrial.Fate fate = JobTrial.fate(found);
-        return new Tried(
+        JobTrial.TrialFate fate = JobTrial.fate(found);
+        return new TriedJobs(
                 jobs,
                 fate,
-                fate == JobTrial.Fate.KEEPS
+                fate == JobTrial.TrialFate.KEEPS
                         ? Optional.of(new JobStudy.JobSet(jobs, JobTrial.least(found), undecided(found)))
                         : Optional.empty());
     }

@@ -41,21 +41,21 @@ record JobSets(List<Job> jobs, int most) {
 
     /** Sets that cost the same together, the cheapest first; among those that cost the same, fewer jobs come first. */
     List<List<List<Job>>> byCost(ToDoubleFunction<Job> cost) {
-        SortedMap<Level, List<List<Job>>> levels = new TreeMap<>();
+        SortedMap<CostAndSize, List<List<Job>>> levels = new TreeMap<>();
         for (int size = 0; size <= most; size++) {
             for (List<Job> set : ofSize(size)) {
                 double sum = set.stream().mapToDouble(cost).sum();
                 double rounded = Math.round(sum / SAME) * SAME;
-                levels.computeIfAbsent(new Level(rounded, size), level -> new ArrayList<>())
+                levels.computeIfAbsent(new CostAndSize(rounded, size), level -> new ArrayList<>())
                         .add(set);
             }
         }
         return List.copyOf(levels.values());
     }
 
-    private record Level(double cost, int size) implements Comparable<Level> {
+    private record CostAndSize(double cost, int size) implements Comparable<CostAndSize> {
         @Override
-        public int compareTo(Level other) {
+        public int compareTo(CostAndSize other) {
             int first = Double.compare(cost, other.cost);
             return first == 0 ? Integer.compare(size, other.size) : first;
         }

@@ -27,13 +27,13 @@ import java.util.concurrent.atomic.LongAdder;
 final class JobTrial {
 
     private final Map<String, DutyChain> chains;
-    private final List<Stage> stages;
-    private final Map<Stage, LongAdder> failed = new ConcurrentHashMap<>();
-    private final Map<Stage, Double> failedAt = new ConcurrentHashMap<>();
+    private final List<DutyCheck> stages;
+    private final Map<DutyCheck, LongAdder> failed = new ConcurrentHashMap<>();
+    private final Map<DutyCheck, Double> failedAt = new ConcurrentHashMap<>();
     private final Map<String, List<Solution>> hubStates = new HashMap<>();
 
     /** Limits of a duty that are judged by the same solves. */
-    private record Stage(String duty, Solves solves, Set<Judgement.Key> keys) {
+    private record DutyCheck(String duty, Solves solves, Set<Judgement.Key> keys) {
 
         /** How many units it has found to fail for what it costs. */
         double worth(long failures) {
@@ -62,7 +62,7 @@ final class JobTrial {
     }
 
     /** What a unit comes to. */
-    enum Fate {
+    enum TrialFate {
         KEEPS,
         FAILS,
         /** Nothing that is known fails, but a state was not found. */
@@ -90,7 +90,7 @@ final class JobTrial {
         }
         stages = found.entrySet().stream()
                 .flatMap(duty -> duty.getValue().entrySet().stream()
-                        .map(stage -> new Stage(duty.getKey(), stage.getKey(), stage.getValue())))
+                        .map(stage -> new DutyCheck(duty.getKey(), stage.getKey(), stage.getValue())))
                 .toList();
         stages.forEach(stage -> {
             failed.put(stage, new LongAdder());
@@ -107,7 +107,7 @@ final class JobTrial {
                 .anyMatch(stage -> fails(stage, unit));
     }
 
-    private boolean fails(Stage stage, Transmission unit) {
+    private boolean fails(DutyCheck stage, Transmission unit) {
         Optional<Margin> failing = failing(whereItFailed(stage, unit), stage)
                 .or(() -> failing(chains.get(stage.duty()).branch().margins(unit, stage.keys()), stage));
         failing.ifPresent(margin -> {
@@ -117,7 +117,7 @@ final class JobTrial {
         return failing.isPresent();
     }
 
-    private static Optional<Margin> failing(Map<Judgement.Key, Margin> found, Stage stage) {
+    private static Optional<Margin> failing(Map<Judgement.Key, Margin> found, DutyCheck stage) {
         return found.entrySet().stream()
                 .filter(one -> stage.keys().contains(one.getKey()))
                 .map(Map.Entry::getValue)
@@ -128,7 +128,7 @@ final class JobTrial {
     /**
      * The limits of the hub at the speed at which another unit has failed: what fails there needs no search over all speeds.
      */
-    private Map<Judgement.Key, Margin> whereItFailed(Stage stage, Transmission unit) {
+    private Map<Judgement.Key, Margin> whereItFailed(DutyCheck stage, Transmission unit) {
         Optional<Double> speed = Optional.ofNullable(failedAt.get(stage));
         Optional<Solution> start = speed.flatMap(wanted -> hubStates.get(stage.duty()).stream()
                 .min(Comparator.comparingDouble(
@@ -150,10 +150,10 @@ final class JobTrial {
     }
 
     /** Whether a unit keeps every limit; a limit that is not known is no failure. */
-    static Fate fate(List<Judgement> judged) {
+    static TrialFate fate(List<Judgement> judged) {
         boolean fails = judged.stream().anyMatch(one -> !one.dragging().isEmpty())
                 || !failing(judged).isEmpty();
-        return fails ? Fate.FAILS : judged.stream().allMatch(Judgement::known) ? Fate.KEEPS : Fate.NOT_KNOWN;
+        return fails ? TrialFate.FAILS : judged.stream().allMatch(Judgement::known) ? TrialFate.KEEPS : TrialFate.NOT_KNOWN;
     }
 
     /** Those that fail, the worst first. */

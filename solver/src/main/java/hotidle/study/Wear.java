@@ -122,7 +122,7 @@ public record Wear(
         BoundarySearch limiting = new BoundarySearch(speeds);
         // filled from any thread, read in the order of the alphabet
         Set<String> unsolved = new ConcurrentSkipListSet<>();
-        BoundarySearch.Trial now = start(build.unit(), limiting.chains(build.unit()), unsolved);
+        BoundarySearch.Probe now = start(build.unit(), limiting.chains(build.unit()), unsolved);
         Set<Judgement.Key> all = now.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(now.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
@@ -148,20 +148,20 @@ public record Wear(
     }
 
     /** All margins of a unit, its chains gone on from where others stand. */
-    private static BoundarySearch.Trial end(
+    private static BoundarySearch.Probe end(
             BoundarySearch limiting, double number, Transmission unit, Map<String, DutyChain> from) {
         Map<String, DutyChain> chains = BoundarySearch.branch(from);
-        return new BoundarySearch.Trial(number, limiting.all(unit, chains), chains);
+        return new BoundarySearch.Probe(number, limiting.all(unit, chains), chains);
     }
 
     /** The same of a unit that is to be known. */
-    private static BoundarySearch.Trial start(Transmission unit, Map<String, DutyChain> from, Set<String> unsolved) {
+    private static BoundarySearch.Probe start(Transmission unit, Map<String, DutyChain> from, Set<String> unsolved) {
         Map<String, DutyChain> chains = BoundarySearch.branch(from);
         List<Judgement> judged = BoundarySearch.judged(unit, chains);
         judged.stream()
                 .filter(one -> !one.known())
                 .forEach(one -> unsolved.add(one.duty().name()));
-        return new BoundarySearch.Trial(0, BoundarySearch.margins(judged), chains);
+        return new BoundarySearch.Probe(0, BoundarySearch.margins(judged), chains);
     }
 
     private static WornFit fit(
@@ -169,7 +169,7 @@ public record Wear(
             Adjustable build,
             WearSize dimension,
             Set<Judgement.Key> holding,
-            BoundarySearch.Trial now,
+            BoundarySearch.Probe now,
             Set<String> unsolved) {
         OptionalDouble published = published(build, dimension);
         double allowance = dimension.allowance();
@@ -182,13 +182,13 @@ public record Wear(
         if (worst.isEmpty()) {
             return new WornFit(dimension, Optional.empty(), List.of(), far, published);
         }
-        BoundarySearch.Trial end = end(limiting, far, worst.get(), now.chains());
+        BoundarySearch.Probe end = end(limiting, far, worst.get(), now.chains());
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return new WornFit(dimension, Optional.empty(), List.of(), far, published);
         }
         double tolerance = NARROW * Math.abs(allowance);
-        BoundarySearch.Trial start = new BoundarySearch.Trial(dimension.value(), now.found(), now.chains());
+        BoundarySearch.Probe start = new BoundarySearch.Probe(dimension.value(), now.found(), now.chains());
         BoundarySearch.Boundary boundary =
                 limiting.narrow(size -> build.with(dimension, size), start, end, gone, tolerance);
         boundary.missing().forEach(key -> unsolved.add(key.duty()));
@@ -207,7 +207,7 @@ public record Wear(
     }
 
     private static Optional<Together> together(
-            BoundarySearch limiting, Adjustable build, BoundarySearch.Trial now, Set<String> unsolved) {
+            BoundarySearch limiting, Adjustable build, BoundarySearch.Probe now, Set<String> unsolved) {
         List<WearSize> limited = build.dimensions().stream()
                 .filter(dimension -> dimension.limit().isPresent())
                 .toList();
@@ -216,13 +216,13 @@ public record Wear(
         if (limited.isEmpty() || fresh.isEmpty()) {
             return Optional.empty();
         }
-        BoundarySearch.Trial start = start(fresh.get(), now.chains(), unsolved);
+        BoundarySearch.Probe start = start(fresh.get(), now.chains(), unsolved);
         Set<Judgement.Key> all = start.found().keySet();
         Set<Judgement.Key> already = BoundarySearch.gone(start.found(), all);
         Set<Judgement.Key> holding = new LinkedHashSet<>(all);
         holding.removeAll(already);
-        BoundarySearch.Trial end = worst.map(unit -> end(limiting, FAR, unit, start.chains()))
-                .orElse(new BoundarySearch.Trial(FAR, Map.of(), start.chains()));
+        BoundarySearch.Probe end = worst.map(unit -> end(limiting, FAR, unit, start.chains()))
+                .orElse(new BoundarySearch.Probe(FAR, Map.of(), start.chains()));
         Set<Judgement.Key> gone = BoundarySearch.gone(end.found(), holding);
         if (gone.isEmpty()) {
             return Optional.of(new Together(Optional.empty(), List.of(), List.copyOf(already), FAR));

@@ -185,7 +185,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
         List<List<Stand>> stands = unit.duties().parallelStream()
                 .map(duty -> chain(duty.name(), new DutyChain(duty.name(), speeds), made, step))
                 .toList();
-        List<BoundarySearch.Trial> ends = new ArrayList<>();
+        List<BoundarySearch.Probe> ends = new ArrayList<>();
         List<SetPoint> points = new ArrayList<>();
         for (int i = 0; i < made.size(); i++) {
             Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
@@ -205,7 +205,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
                     unsolved.add(stand.duty().name());
                 }
             }
-            ends.add(new BoundarySearch.Trial(pressures.get(i), margins, chains));
+            ends.add(new BoundarySearch.Probe(pressures.get(i), margins, chains));
             points.add(new SetPoint(pressures.get(i), margins, unsolved, noTemperature));
         }
         Map<List<Object>, Set<Judgement.Key>> kinds = new LinkedHashMap<>();
@@ -257,7 +257,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
     /** Between the pressures tried, boundaries are narrowed down. */
     private record SpanSearch(
-            Raised raised, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.Trial> ends) {
+            Raised raised, BoundarySearch limiting, List<SetPoint> points, List<BoundarySearch.Probe> ends) {
 
         Span span(Set<Judgement.Key> keys) {
             List<PressureRange> ranges = ranges(keys);
