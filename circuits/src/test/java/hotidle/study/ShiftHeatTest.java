@@ -29,7 +29,7 @@ class ShiftHeatTest {
     private static final Transmission UNIT = circuit("shuttle-five").unit("restored");
 
     private static List<ShiftHeat> shifts(double torque, double inertia) {
-        return ShiftHeat.of(UNIT, new ShiftHeat.Asked(SPEED, torque, inertia, 0.002));
+        return ShiftHeat.of(UNIT, new ShiftHeat.AskedShift(SPEED, torque, inertia, 0.002));
     }
 
     @Test
@@ -53,7 +53,7 @@ class ShiftHeatTest {
                 .replace("  output: output\n", "  output: output\n  mesh-efficiency: 100 %\n");
         Transmission lossFree =
                 CircuitReader.read(text, "x.yaml").circuit().orElseThrow().unit("restored");
-        List<ShiftHeat> bare = ShiftHeat.of(lossFree, new ShiftHeat.Asked(SPEED, 0, 1.5, 0.002));
+        List<ShiftHeat> bare = ShiftHeat.of(lossFree, new ShiftHeat.AskedShift(SPEED, 0, 1.5, 0.002));
         List<ShiftHeat> lossy = shifts(0, 1.5);
         for (int i = 0; i < bare.size(); i++) {
             ShiftHeat shift = bare.get(i);
@@ -92,12 +92,12 @@ class ShiftHeatTest {
     void aBandHasNoAreaAndAUnitWithoutGearsNoShift() {
         Transmission four = circuit("crescent-four").unit();
         ShiftHeat second =
-                ShiftHeat.of(four, new ShiftHeat.Asked(SPEED, 100, 0.5, 0.002)).get(0);
+                ShiftHeat.of(four, new ShiftHeat.AskedShift(SPEED, 100, 0.5, 0.002)).get(0);
         assertEquals("intermediate-band", second.clutch());
         assertTrue(second.closing().orElseThrow().heatOverArea().isEmpty());
         Transmission six = circuit("vane-six").unit();
         assertFalse(six.ranges().stream().map(Range::driven).anyMatch(driven -> driven.isPresent()));
-        assertEquals(List.of(), ShiftHeat.of(six, new ShiftHeat.Asked(SPEED, 100, 0.5, 0.002)));
+        assertEquals(List.of(), ShiftHeat.of(six, new ShiftHeat.AskedShift(SPEED, 100, 0.5, 0.002)));
     }
 
     @Test

@@ -26,7 +26,7 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
     private static final String SPEEDS = "500..3500/100rpm";
 
     /** A unit before it is solved. */
-    private record Asked(Transmission unit, String fault) {}
+    private record NamedUnit(Transmission unit, String fault) {}
 
     /** The handout. */
     LessonAnswer answer(Quantity.UnitSystem shown, String file, List<String> head, MadeOf made) {
@@ -34,13 +34,13 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
     }
 
     private List<LessonUnit> units() {
-        List<Asked> all = new ArrayList<>();
-        Circuits.units(circuit, named()).forEach(unit -> all.add(new Asked(unit, "")));
+        List<NamedUnit> all = new ArrayList<>();
+        Circuits.units(circuit, named()).forEach(unit -> all.add(new NamedUnit(unit, "")));
         if (faults.given()) {
             List<Transmission> faulty =
                     faults.each(circuit.adjustable(all.get(0).unit().build()));
             for (int i = 0; i < faulty.size(); i++) {
-                all.add(new Asked(faulty.get(i), faults.written().get(i)));
+                all.add(new NamedUnit(faulty.get(i), faults.written().get(i)));
             }
         }
         check(all);
@@ -52,7 +52,7 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
                 .toList();
     }
 
-    private void check(List<Asked> all) {
+    private void check(List<NamedUnit> all) {
         if (all.size() > FigureChart.MOST_CURVES) {
             throw new WrongInputException("hotidle: a handout shows " + FigureChart.MOST_CURVES
                     + " units at most\nmend: name fewer builds and faults");

@@ -40,7 +40,7 @@ final class ShiftCommand implements Callable<Integer> {
     public Integer call() {
         DescribedCircuit described = asked.load();
         Transmission unit = Circuits.adjustable(described, build).unit();
-        ShiftHeat.Asked under = conditions.of(unit);
+        ShiftHeat.AskedShift under = conditions.of(unit);
         double over = conditions.lockupTime();
         if (!TorqueConditions.given(unit)) {
             throw new WrongInputException(

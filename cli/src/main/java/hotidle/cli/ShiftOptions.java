@@ -49,8 +49,8 @@ final class ShiftOptions {
      *
      * @throws WrongInputException where something is not above zero
      */
-    ShiftHeat.Asked of(Transmission unit) {
-        return new ShiftHeat.Asked(
+    ShiftHeat.AskedShift of(Transmission unit) {
+        return new ShiftHeat.AskedShift(
                 above("--speed", speed, Dimension.SPEED),
                 torque == null ? highest(unit) : above("--torque", torque, Dimension.TORQUE),
                 above("--inertia", inertia, Dimension.INERTIA),

@@ -85,8 +85,8 @@ public record ShiftHeat(String from, String to, String clutch, ShiftFinding why,
      * @param inertia on the turbine's side, engine and converter with it [kg·m²]
      * @param plate   thickness of the steel plates [m]
      */
-    public record Asked(double speed, double torque, double inertia, double plate) {
-        public Asked {
+    public record AskedShift(double speed, double torque, double inertia, double plate) {
+        public AskedShift {
             if (!(speed > 0 && torque >= 0 && inertia > 0 && plate > 0)) {
                 throw new IllegalArgumentException("a shift at " + speed + " rev/s with " + torque + " N·m, " + inertia
                         + " kg·m² and plates of " + plate + " m");
@@ -95,14 +95,14 @@ public record ShiftHeat(String from, String to, String clutch, ShiftFinding why,
     }
 
     /** Every shift from a forward range to the next one in the order of falling ratio; none where there is no gear train. */
-    public static List<ShiftHeat> of(Transmission unit, Asked asked) {
+    public static List<ShiftHeat> of(Transmission unit, AskedShift asked) {
         List<Range> forward = unit.ranges().stream()
                 .filter(range -> range.forward() && range.driven().isPresent())
                 .sorted((one, other) -> Double.compare(ratio(other), ratio(one)))
                 .toList();
         List<ShiftHeat> shifts = new ArrayList<>();
         for (int i = 1; i < forward.size(); i++) {
-            shifts.add(new Shift(unit, asked, forward.get(i - 1), forward.get(i)).heat());
+            shifts.add(new RangeChange(unit, asked, forward.get(i - 1), forward.get(i)).heat());
         }
         return shifts;
     }
@@ -127,7 +127,7 @@ public record ShiftHeat(String from, String to, String clutch, ShiftFinding why,
         return range.driven().map(Driven::ratio).orElse(0.0);
     }
 
-    private record Shift(Transmission unit, Asked asked, Range from, Range to) {
+    private record RangeChange(Transmission unit, AskedShift asked, Range from, Range to) {
 
         private ShiftHeat none(String clutch, ShiftFinding why) {
             return new ShiftHeat(from.name(), to.name(), clutch, why, Optional.empty());

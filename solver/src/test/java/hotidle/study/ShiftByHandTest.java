@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.ShiftFinding;
-import hotidle.study.ShiftHeat.Asked;
+import hotidle.study.ShiftHeat.AskedShift;
 import hotidle.study.ShiftHeat.Closing;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -20,7 +20,7 @@ class ShiftByHandTest {
     private static final Transmission UNIT = TenNodesByRatio.worn(1);
 
     private static List<ShiftHeat> shifts(double torque) {
-        return ShiftHeat.of(UNIT, new Asked(SPEED, torque, INERTIA, 0.002));
+        return ShiftHeat.of(UNIT, new AskedShift(SPEED, torque, INERTIA, 0.002));
     }
 
     private static Closing second(double torque) {
@@ -84,14 +84,14 @@ class ShiftByHandTest {
 
     @Test
     void aShiftNeedsATurbineThatTurnsAndPlatesThatTakeHeat() {
-        assertThrows(IllegalArgumentException.class, () -> new Asked(0, 50, INERTIA, 0.002));
-        assertThrows(IllegalArgumentException.class, () -> new Asked(SPEED, -1, INERTIA, 0.002));
-        assertThrows(IllegalArgumentException.class, () -> new Asked(SPEED, 50, 0, 0.002));
-        assertThrows(IllegalArgumentException.class, () -> new Asked(SPEED, 50, INERTIA, Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> new AskedShift(0, 50, INERTIA, 0.002));
+        assertThrows(IllegalArgumentException.class, () -> new AskedShift(SPEED, -1, INERTIA, 0.002));
+        assertThrows(IllegalArgumentException.class, () -> new AskedShift(SPEED, 50, 0, 0.002));
+        assertThrows(IllegalArgumentException.class, () -> new AskedShift(SPEED, 50, INERTIA, Double.NaN));
     }
 
     @Test
     void withoutAGearTrainNoShiftIsLookedAt() {
-        assertEquals(List.of(), ShiftHeat.of(TenNodes.worn(1), new Asked(SPEED, 50, INERTIA, 0.002)));
+        assertEquals(List.of(), ShiftHeat.of(TenNodes.worn(1), new AskedShift(SPEED, 50, INERTIA, 0.002)));
     }
 }

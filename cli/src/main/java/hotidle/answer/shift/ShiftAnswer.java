@@ -27,7 +27,7 @@ public record ShiftAnswer(
         Quantity.UnitSystem units,
         String circuit,
         String build,
-        ShiftHeat.Asked asked,
+        ShiftHeat.AskedShift asked,
         List<ShiftHeat> shifts,
         List<String> still,
         double time,

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class ShiftAnswerTest {
 
-    private static final ShiftHeat.Asked ASKED = new ShiftHeat.Asked(2800 / 60.0, 600, 0.6, 0.002);
+    private static final ShiftHeat.AskedShift ASKED = new ShiftHeat.AskedShift(2800 / 60.0, 600, 0.6, 0.002);
 
     /** 24 kJ on 200 cm², so 1.2 J/mm². */
     private static final Closing HOT = new Closing(
