@@ -16,10 +16,10 @@ import java.util.stream.Collectors;
  * @param none    driving conditions that come to none, at which nothing is judged
  * @param work    what was done to builds, in words; empty where nothing was
  */
-public record Settling(boolean ownHeat, List<Lost> none, String work) {
+public record Settling(boolean ownHeat, List<NeverSettled> none, String work) {
 
     /** Builds as their file has them. */
-    public Settling(boolean ownHeat, List<Lost> none) {
+    public Settling(boolean ownHeat, List<NeverSettled> none) {
         this(ownHeat, none, "");
     }
 
@@ -32,7 +32,7 @@ public record Settling(boolean ownHeat, List<Lost> none, String work) {
     public static final Settling AS_GIVEN = new Settling(false, List.of());
 
     /** A driving condition of a build that comes to no temperature. */
-    public record Lost(String build, Warmed warmed) {
+    public record NeverSettled(String build, Warmed warmed) {
         private String said() {
             return OwnHeatPhrase.none(build, warmed.duty().name(), warmed.verdict(), warmed.seconds());
         }
@@ -44,7 +44,7 @@ public record Settling(boolean ownHeat, List<Lost> none, String work) {
      * @param why     what became of it
      * @param seconds until a limit is reached; empty where that is not known
      */
-    public record NoTemperature(String build, String duty, String why, Optional<Double> seconds) {}
+    public record NeverSettledRecord(String build, String duty, String why, Optional<Double> seconds) {}
 
     public Settling {
         none = List.copyOf(none);
@@ -61,9 +61,9 @@ public record Settling(boolean ownHeat, List<Lost> none, String work) {
     }
 
     /** The driving conditions without a temperature as JSON. */
-    public List<NoTemperature> records() {
+    public List<NeverSettledRecord> records() {
         return none.stream()
-                .map(one -> new NoTemperature(
+                .map(one -> new NeverSettledRecord(
                         one.build,
                         one.warmed.duty().name(),
                         one.warmed.verdict().name().toLowerCase(Locale.ROOT),

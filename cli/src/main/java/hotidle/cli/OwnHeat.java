@@ -51,9 +51,9 @@ final class OwnHeat {
         }
         List<SettledUnit> settled = units.parallelStream().map(SettledUnit::of).toList();
         List<Transmission> warm = settled.stream().map(SettledUnit::unit).toList();
-        List<Settling.Lost> none = settled.stream()
+        List<Settling.NeverSettled> none = settled.stream()
                 .flatMap(one -> one.none().stream()
-                        .map(warmed -> new Settling.Lost(one.unit().build(), warmed)))
+                        .map(warmed -> new Settling.NeverSettled(one.unit().build(), warmed)))
                 .toList();
         if (Comparison.judged(warm).isEmpty()) {
             throw new WrongInputException(

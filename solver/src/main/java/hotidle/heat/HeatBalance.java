@@ -26,7 +26,7 @@ public final class HeatBalance {
      * @param duty whose turbine speed is known; where it says nothing of heat, at balance
      */
     public static Warmed of(Transmission unit, DutyPoint duty) {
-        return duty.warming().orElse(new Warming.Balance()) instanceof Warming.After after
+        return duty.warming().orElse(new Warming.ToBalance()) instanceof Warming.After after
                 ? after(unit, duty, after)
                 : balance(unit, duty);
     }
@@ -63,14 +63,14 @@ public final class HeatBalance {
                 duty,
                 Optional.of(stable.get(0)),
                 stable.subList(1, stable.size()),
-                stable.size() == 1 ? Warmed.Verdict.SETTLED : Warmed.Verdict.SEVERAL,
+                stable.size() == 1 ? Warmed.WarmingEnd.SETTLED : Warmed.WarmingEnd.SEVERAL,
                 Optional.empty(),
                 Optional.empty());
     }
 
     private static Warmed notSolved(DutyPoint duty) {
         return new Warmed(
-                duty, Optional.empty(), List.of(), Warmed.Verdict.NOT_SOLVED, Optional.empty(), Optional.empty());
+                duty, Optional.empty(), List.of(), Warmed.WarmingEnd.NOT_SOLVED, Optional.empty(), Optional.empty());
     }
 
     private static Warmed after(Transmission unit, DutyPoint duty, Warming.After after) {
@@ -78,7 +78,7 @@ public final class HeatBalance {
         Optional<String> from = Optional.of(after.duty());
         if (start.settled().isEmpty()) {
             return new Warmed(
-                    duty, Optional.empty(), List.of(), Warmed.Verdict.START_NOT_KNOWN, Optional.empty(), from);
+                    duty, Optional.empty(), List.of(), Warmed.WarmingEnd.START_NOT_KNOWN, Optional.empty(), from);
         }
         WarmUp.Course course =
                 WarmUp.follow(new WarmUnit(unit, duty), start.settled().get().at(), after.seconds());
@@ -87,16 +87,16 @@ public final class HeatBalance {
                 duty,
                 lasted ? course.last().map(WarmUp.Moment::state) : Optional.empty(),
                 List.of(),
-                lasted ? Warmed.Verdict.SETTLED : verdict(course.reached()),
+                lasted ? Warmed.WarmingEnd.SETTLED : verdict(course.reached()),
                 lasted ? Optional.of(after.seconds()) : course.last().map(WarmUp.Moment::seconds),
                 from);
     }
 
-    private static Warmed.Verdict verdict(WarmUp.Reached reached) {
+    private static Warmed.WarmingEnd verdict(WarmUp.Reached reached) {
         return switch (reached) {
-            case OIL_LIMIT -> Warmed.Verdict.SUMP_RUNS_AWAY;
-            case CONVERTER_LIMIT -> Warmed.Verdict.CONVERTER_RUNS_AWAY;
-            case TIME, REST, NO_STATE -> Warmed.Verdict.NOT_SOLVED;
+            case OIL_LIMIT -> Warmed.WarmingEnd.SUMP_RUNS_AWAY;
+            case CONVERTER_LIMIT -> Warmed.WarmingEnd.CONVERTER_RUNS_AWAY;
+            case TIME, REST, NO_STATE -> Warmed.WarmingEnd.NOT_SOLVED;
         };
     }
 }

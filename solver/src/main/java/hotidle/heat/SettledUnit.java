@@ -38,7 +38,7 @@ public record SettledUnit(Transmission unit, List<Warmed> none) {
             if (warmed.known()) {
                 duties.add(duty.settledAt(warmed.settled().orElseThrow().duty().temperatures()));
             } else {
-                duties.add(duty.warmedBy(new Warming.NoTemperature()));
+                duties.add(duty.warmedBy(new Warming.NeverSettles()));
                 none.add(warmed);
             }
         }

@@ -18,12 +18,12 @@ public record Warmed(
         DutyPoint duty,
         Optional<WarmState> settled,
         List<WarmState> others,
-        Verdict verdict,
+        WarmingEnd verdict,
         Optional<Double> seconds,
         Optional<String> from) {
 
     /** What became of a duty point. */
-    public enum Verdict {
+    public enum WarmingEnd {
         /** It has settled, or its time is over below all limits. */
         SETTLED,
         /** It would settle at several temperatures; it comes to the coldest from a cold start. */

@@ -109,17 +109,17 @@ public record DutyPoint(
 
     /** The same point at the temperatures [K] of all regions that its own heat brings it to. */
     public DutyPoint settledAt(Map<String, Double> found) {
-        return with(range, lockup, found, commands, Optional.of(new Warming.Settled()));
+        return with(range, lockup, found, commands, Optional.of(new Warming.OwnTemperatures()));
     }
 
     /** Whether its temperatures were found from its own heat. */
     public boolean settled() {
-        return warming.filter(Warming.Settled.class::isInstance).isPresent();
+        return warming.filter(Warming.OwnTemperatures.class::isInstance).isPresent();
     }
 
     /** Whether it is judged: not where its own heat brings it to no temperature. */
     public boolean judged() {
-        return warming.filter(Warming.NoTemperature.class::isInstance).isEmpty();
+        return warming.filter(Warming.NeverSettles.class::isInstance).isEmpty();
     }
 
     /** The same point with another range engaged, at its given temperatures. */

@@ -4,13 +4,13 @@ package hotidle.transmission;
 public sealed interface Warming {
 
     /** Done: the temperatures of the duty point are those that it comes to by its own heat. */
-    record Settled() implements Warming {}
+    record OwnTemperatures() implements Warming {}
 
     /** Tried in vain: the duty point comes to no temperature, so that nothing is judged at it. */
-    record NoTemperature() implements Warming {}
+    record NeverSettles() implements Warming {}
 
     /** Held until nothing warms or cools any more. */
-    record Balance() implements Warming {}
+    record ToBalance() implements Warming {}
 
     /**
      * Held for a time after another duty point at the temperatures that one settles at.

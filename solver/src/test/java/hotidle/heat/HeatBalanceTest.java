@@ -14,13 +14,13 @@ import org.junit.jupiter.api.Test;
 class HeatBalanceTest {
 
     private static final double TIME_CONSTANT = WarmTank.MASS / WarmTank.LOSS;
-    private static final DutyPoint LIGHT = WarmTank.duty("light", 50, new Warming.Balance());
-    private static final DutyPoint HEAVY = WarmTank.duty("heavy", 200, new Warming.Balance());
+    private static final DutyPoint LIGHT = WarmTank.duty("light", 50, new Warming.ToBalance());
+    private static final DutyPoint HEAVY = WarmTank.duty("heavy", 200, new Warming.ToBalance());
 
     @Test
     void oilSettlesWhereTheCaseGivesOffWhatTheMeshesMake() {
         Warmed warmed = HeatBalance.of(WarmTank.unit(420, HEAVY), HEAVY);
-        assertEquals(Warmed.Verdict.SETTLED, warmed.verdict());
+        assertEquals(Warmed.WarmingEnd.SETTLED, warmed.verdict());
         assertEquals(WarmTank.rest(200), warmed.settled().get().at().sump(), 1e-6);
         assertEquals(0, warmed.settled().get().flows().imbalance(), 1e-9);
     }
@@ -38,7 +38,7 @@ class HeatBalanceTest {
     void oilThatWouldSettleAboveItsLimitReachesItInTheTimeOfTheExponential() {
         double limit = WarmTank.rest(200) - 10;
         Warmed warmed = HeatBalance.of(WarmTank.unit(limit, HEAVY), HEAVY);
-        assertEquals(Warmed.Verdict.SUMP_RUNS_AWAY, warmed.verdict());
+        assertEquals(Warmed.WarmingEnd.SUMP_RUNS_AWAY, warmed.verdict());
         double wanted = TIME_CONSTANT * Math.log((WarmTank.rest(200) - WarmTank.AIR) / 10);
         assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
         assertTrue(warmed.settled().isEmpty());
@@ -48,7 +48,7 @@ class HeatBalanceTest {
     void whatBeginsAtNoTemperatureIsNotKnown() {
         DutyPoint after = WarmTank.duty("after", 50, new Warming.After("heavy", 60));
         Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, HEAVY, after);
-        assertEquals(Warmed.Verdict.START_NOT_KNOWN, HeatBalance.of(unit, after).verdict());
+        assertEquals(Warmed.WarmingEnd.START_NOT_KNOWN, HeatBalance.of(unit, after).verdict());
     }
 
     @Test
@@ -56,7 +56,7 @@ class HeatBalanceTest {
         DutyPoint after = WarmTank.duty("after", 200, new Warming.After("light", 100 * TIME_CONSTANT));
         double limit = WarmTank.rest(200) - 10;
         Warmed warmed = HeatBalance.of(WarmTank.unit(limit, LIGHT, after), after);
-        assertEquals(Warmed.Verdict.SUMP_RUNS_AWAY, warmed.verdict());
+        assertEquals(Warmed.WarmingEnd.SUMP_RUNS_AWAY, warmed.verdict());
         double wanted = TIME_CONSTANT * Math.log((WarmTank.rest(200) - WarmTank.rest(50)) / 10);
         assertEquals(wanted, warmed.seconds().get(), 0.02 * wanted);
     }
@@ -74,8 +74,8 @@ class HeatBalanceTest {
     void aUnitIsJudgedWhereItsHeatBringsItAndNotWhereItFindsNoTemperature() {
         double limit = WarmTank.rest(200) - 10;
         DutyPoint given = LIGHT.at(Map.of("sump", 350.0));
-        DutyPoint held = WarmTank.duty("held", 50, new Warming.Balance()).at(Map.of("sump", 350.0));
-        Transmission unit = WarmTank.unit(limit, given.warmedBy(new Warming.Balance()), HEAVY, held);
+        DutyPoint held = WarmTank.duty("held", 50, new Warming.ToBalance()).at(Map.of("sump", 350.0));
+        Transmission unit = WarmTank.unit(limit, given.warmedBy(new Warming.ToBalance()), HEAVY, held);
         SettledUnit settled = SettledUnit.of(unit);
         assertEquals(
                 List.of("light", "held"),

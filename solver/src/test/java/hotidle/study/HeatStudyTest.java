@@ -53,7 +53,7 @@ class HeatStudyTest {
                 Optional.of(warming));
     }
 
-    private static final DutyPoint CLIMB = duty("climb", 150, SLIPPING, new Warming.Balance());
+    private static final DutyPoint CLIMB = duty("climb", 150, SLIPPING, new Warming.ToBalance());
 
     private static Transmission unit(double wear, double conductance, DutyPoint... duties) {
         Transmission plain = TenNodes.worn(wear);
@@ -113,7 +113,7 @@ class HeatStudyTest {
     @Test
     void sourcesAndSinksMeetAtBalance() {
         Warmed warmed = HeatBalance.of(unit(1, 120, CLIMB), CLIMB);
-        assertEquals(Warmed.Verdict.SETTLED, warmed.verdict());
+        assertEquals(Warmed.WarmingEnd.SETTLED, warmed.verdict());
         HeatFlows flows = warmed.settled().orElseThrow().flows();
         assertEquals(0, flows.imbalance(), 1e-9);
         assertEquals(0, flows.sumpRate() / flows.generated(), 1e-9);
@@ -149,9 +149,9 @@ class HeatStudyTest {
 
     @Test
     void aStallRunsAwayInTheConverterWithinSeconds() {
-        DutyPoint stall = duty("stall", 400, STALLED, new Warming.Balance());
+        DutyPoint stall = duty("stall", 400, STALLED, new Warming.ToBalance());
         Warmed warmed = HeatBalance.of(unit(1, 120, stall), stall);
-        assertEquals(Warmed.Verdict.CONVERTER_RUNS_AWAY, warmed.verdict());
+        assertEquals(Warmed.WarmingEnd.CONVERTER_RUNS_AWAY, warmed.verdict());
         // 62.8 kW into 20 kJ/K from 35 to 175 °C, less what flows off meanwhile
         assertTrue(
                 warmed.seconds().orElseThrow() > 44 && warmed.seconds().get() < 90,

@@ -171,6 +171,6 @@ public final class DutySection {
         if (duty.has("after")) {
             return Optional.of(new Warming.After(duty.word("after"), duty.number("lasts")));
         }
-        return duty.word("balance").equals("yes") ? Optional.of(new Warming.Balance()) : Optional.empty();
+        return duty.word("balance").equals("yes") ? Optional.of(new Warming.ToBalance()) : Optional.empty();
     }
 }

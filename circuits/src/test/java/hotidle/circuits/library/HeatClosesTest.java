@@ -41,12 +41,12 @@ class HeatClosesTest {
                     String where = name + " " + unit.build() + " "
                             + duty.warmed().duty().name();
                     List<WarmState> states = states(duty.warmed());
-                    boolean rest = duty.warmed().duty().warming().orElseThrow() instanceof Warming.Balance;
+                    boolean rest = duty.warmed().duty().warming().orElseThrow() instanceof Warming.ToBalance;
                     states.forEach(state -> closes(where, state, rest));
                     balances += states.size();
                     if (states.isEmpty()) {
                         none.add(where + " " + duty.warmed().verdict());
-                        assertFalse(duty.warmed().verdict() == Warmed.Verdict.SETTLED, where);
+                        assertFalse(duty.warmed().verdict() == Warmed.WarmingEnd.SETTLED, where);
                     }
                 }
             }

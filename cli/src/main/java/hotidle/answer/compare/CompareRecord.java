@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
 /** A comparison as JSON. */
 record CompareRecord(
         String circuit,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NoTemperature> noTemperature,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NeverSettledRecord> noTemperature,
         List<BuildFigures> builds) {
 
     /** One build; maps are by duty point. */

@@ -129,7 +129,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
                         .duty()
                         .warming()
                         .orElseThrow()
-                instanceof Warming.Balance;
+                instanceof Warming.ToBalance;
     }
 
     private static Optional<HeatFlows> flows(HeatStudy.BuildHeat build, int duty) {
@@ -180,7 +180,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
             for (HeatStudy.DutyHeat duty : build.duties()) {
                 Warmed warmed = duty.warmed();
                 String at = warmed.duty().name();
-                if (warmed.verdict() == Warmed.Verdict.SEVERAL) {
+                if (warmed.verdict() == Warmed.WarmingEnd.SEVERAL) {
                     said.add(HeatPhrase.several(
                             units,
                             name,
@@ -226,7 +226,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     public boolean complete() {
         return study.builds().stream()
                 .flatMap(build -> build.duties().stream())
-                .noneMatch(duty -> duty.warmed().verdict() == Warmed.Verdict.NOT_SOLVED
-                        || duty.warmed().verdict() == Warmed.Verdict.START_NOT_KNOWN);
+                .noneMatch(duty -> duty.warmed().verdict() == Warmed.WarmingEnd.NOT_SOLVED
+                        || duty.warmed().verdict() == Warmed.WarmingEnd.START_NOT_KNOWN);
     }
 }

@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 record MarginsRecord(
         String circuit,
         @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<NotJudgedRecord> notJudged,
-        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NoTemperature> noTemperature,
+        @JsonInclude(JsonInclude.Include.NON_EMPTY) List<Settling.NeverSettledRecord> noTemperature,
         List<JudgedBuildRecord> builds) {
 
     /** Why something is not judged. */

@@ -101,7 +101,7 @@ public final class HeatPhrase {
     }
 
     /** The same in a few words where no temperature is known. */
-    public static String endsAt(Warmed.Verdict verdict, Optional<Double> seconds) {
+    public static String endsAt(Warmed.WarmingEnd verdict, Optional<Double> seconds) {
         return switch (verdict) {
             case SUMP_RUNS_AWAY -> "oil limit in " + time(seconds.orElseThrow());
             case CONVERTER_RUNS_AWAY -> "converter limit in " + time(seconds.orElseThrow());

@@ -17,7 +17,7 @@ public record OwnHeatPhrase(Quantity.UnitSystem units) {
             "Each pressure is judged at the temperatures that its own heat brings the unit to, not at those of the file.";
 
     /** A driving condition of a build without a temperature, and when it reaches which limit [s]. */
-    public static String none(String build, String duty, Warmed.Verdict verdict, Optional<Double> seconds) {
+    public static String none(String build, String duty, Warmed.WarmingEnd verdict, Optional<Double> seconds) {
         return build + " at " + duty + ": NOT JUDGED, its own heat brings it to no steady temperature ("
                 + HeatPhrase.endsAt(verdict, seconds) + ").";
     }

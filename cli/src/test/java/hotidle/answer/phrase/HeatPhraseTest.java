@@ -22,12 +22,12 @@ class HeatPhraseTest {
 
     @Test
     void whatRunsAwayIsToldByTheTimeToItsLimit() {
-        assertEquals("oil limit in 12 min", HeatPhrase.endsAt(Warmed.Verdict.SUMP_RUNS_AWAY, Optional.of(725.0)));
+        assertEquals("oil limit in 12 min", HeatPhrase.endsAt(Warmed.WarmingEnd.SUMP_RUNS_AWAY, Optional.of(725.0)));
         assertEquals(
-                "converter limit in 22 s", HeatPhrase.endsAt(Warmed.Verdict.CONVERTER_RUNS_AWAY, Optional.of(22.2)));
-        assertEquals("start not known", HeatPhrase.endsAt(Warmed.Verdict.START_NOT_KNOWN, Optional.empty()));
-        assertEquals("not solved", HeatPhrase.endsAt(Warmed.Verdict.NOT_SOLVED, Optional.empty()));
-        assertThrows(IllegalArgumentException.class, () -> HeatPhrase.endsAt(Warmed.Verdict.SETTLED, Optional.empty()));
+                "converter limit in 22 s", HeatPhrase.endsAt(Warmed.WarmingEnd.CONVERTER_RUNS_AWAY, Optional.of(22.2)));
+        assertEquals("start not known", HeatPhrase.endsAt(Warmed.WarmingEnd.START_NOT_KNOWN, Optional.empty()));
+        assertEquals("not solved", HeatPhrase.endsAt(Warmed.WarmingEnd.NOT_SOLVED, Optional.empty()));
+        assertThrows(IllegalArgumentException.class, () -> HeatPhrase.endsAt(Warmed.WarmingEnd.SETTLED, Optional.empty()));
     }
 
     @Test
