@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** A row for each unit drawn, written as it comes; nothing is kept. */
-final class DrawsFile implements SpreadRun.Taker, AutoCloseable {
+final class DrawsFile implements SpreadRun.UnitTaker, AutoCloseable {
 
     private final SpreadQuestion question;
     private final CSVPrinter rows;

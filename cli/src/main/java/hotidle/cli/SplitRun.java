@@ -40,17 +40,17 @@ final class SplitRun {
      *
      * @throws WrongInputException where it is no part, or the file cannot be written
      */
-    SpreadRun.Part checked() {
-        SpreadRun.Part one = part();
+    SpreadRun.RunPart checked() {
+        SpreadRun.RunPart one = part();
         if (keep != null) {
             NewFile.check("--keep", keep);
         }
         return one;
     }
 
-    private SpreadRun.Part part() {
+    private SpreadRun.RunPart part() {
         if (part == null) {
-            return SpreadRun.Part.WHOLE;
+            return SpreadRun.RunPart.WHOLE;
         }
         Matcher matcher = WRITTEN.matcher(part);
         int number = matcher.matches() ? Integer.parseInt(matcher.group(1)) : 0;
@@ -59,7 +59,7 @@ final class SplitRun {
             throw new WrongInputException(
                     "hotidle: --part " + part + " is no part of a run\nmend: write 3/10 for the third of ten parts");
         }
-        return new SpreadRun.Part(number, of);
+        return new SpreadRun.RunPart(number, of);
     }
 
     /** What parts of the run that were kept add up to; empty where none are named, so that units must be drawn. */
@@ -68,7 +68,7 @@ final class SplitRun {
     }
 
     /** Writes what came of a part, where that is asked for. */
-    void keep(SpreadQuestion question, SpreadRun.Part one, SpreadTally tally) {
+    void keep(SpreadQuestion question, SpreadRun.RunPart one, SpreadTally tally) {
         if (keep != null) {
             NewFile.write("--keep", keep, SpreadParts.text(question, one, tally));
         }

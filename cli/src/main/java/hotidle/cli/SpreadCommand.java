@@ -48,7 +48,7 @@ final class SpreadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SpreadRun.Part one = split.checked();
+        SpreadRun.RunPart one = split.checked();
         DescribedCircuit described = asked.load();
         Adjustable build = options.build.of(described);
         SpreadQuestion question = options.question(build);
@@ -68,7 +68,7 @@ final class SpreadCommand implements Callable<Integer> {
                         whole ? "" : SpreadPhrase.part(one.number(), one.of())));
     }
 
-    private SpreadTally run(SpreadQuestion question, SpreadRun.Part one) {
+    private SpreadTally run(SpreadQuestion question, SpreadRun.RunPart one) {
         SpreadRun run = new SpreadRun(question);
         Progress progress = new Progress(spec.commandLine().getErr(), "drawing units", run.blocks(one));
         try (DrawsFile rows = DrawsFile.of(draws, question, run.keys())) {

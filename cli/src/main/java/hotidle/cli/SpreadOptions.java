@@ -61,7 +61,7 @@ final class SpreadOptions {
             paramLabel = "WORD",
             description =
                     "how a fit is taken of which the build says nothing: sound or worn. Default: worn where any fit of the build is")
-    Unmeasured.Taken unmeasured;
+    Unmeasured.FitState unmeasured;
 
     /** What is asked of a build. */
     SpreadQuestion question(Adjustable of) {

@@ -32,7 +32,7 @@ final class SpreadParts {
     private SpreadParts() {}
 
     /** A part as it is kept. */
-    static String text(SpreadQuestion question, SpreadRun.Part part, SpreadTally tally) {
+    static String text(SpreadQuestion question, SpreadRun.RunPart part, SpreadTally tally) {
         StringBuilder text = new StringBuilder();
         line(text, FIRST, fingerprint(question), part.number(), part.of());
         line(
@@ -98,8 +98,8 @@ final class SpreadParts {
         Set<Integer> there = new TreeSet<>();
         int of = 0;
         for (Path file : files) {
-            Reader reader = new Reader(file, question.sizes().size());
-            SpreadRun.Part part = reader.part(fingerprint(question));
+            KeptReader reader = new KeptReader(file, question.sizes().size());
+            SpreadRun.RunPart part = reader.part(fingerprint(question));
             if (!there.add(part.number()) || (of != 0 && of != part.of())) {
                 throw reader.wrong(
                         "is part " + part.number() + " of " + part.of() + ", which does not go with the others");
@@ -125,13 +125,13 @@ final class SpreadParts {
     }
 
     /** A kept part while it is read. */
-    private static final class Reader {
+    private static final class KeptReader {
         private final Path file;
         private final int sizes;
         private final List<String> lines;
         private int next;
 
-        Reader(Path file, int sizes) {
+        KeptReader(Path file, int sizes) {
             this.file = file;
             this.sizes = sizes;
             if (!Files.isRegularFile(file)) {
@@ -167,7 +167,7 @@ final class SpreadParts {
             return words;
         }
 
-        SpreadRun.Part part(String fingerprint) {
+        SpreadRun.RunPart part(String fingerprint) {
             String[] words = lines.isEmpty() ? new String[0] : line().split(" ", -1);
             if (words.length != 4 || !words[0].equals(FIRST)) {
                 throw wrong("was not written by --keep");
@@ -181,7 +181,7 @@ final class SpreadParts {
             if (number < 1 || number > of || of > Integer.MAX_VALUE) {
                 throw damaged();
             }
-            return new SpreadRun.Part((int) number, (int) of);
+            return new SpreadRun.RunPart((int) number, (int) of);
         }
 
         SpreadTally tally() {

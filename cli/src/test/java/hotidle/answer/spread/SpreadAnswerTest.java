@@ -32,10 +32,10 @@ class SpreadAnswerTest {
         return new SpreadAnswer(UnitSystem.SHOP, "", question, tally, SpreadFindings.of(question.sizes(), tally), "");
     }
 
-    private static SpreadAnswer answer(Unmeasured.Taken taken, int samples, int pairs) {
+    private static SpreadAnswer answer(Unmeasured.FitState taken, int samples, int pairs) {
         SpreadQuestion question =
                 new SpreadQuestion(SHUTTLE, Unmeasured.of(SHUTTLE, taken), List.of("hot-idle"), samples, pairs, 5);
-        return answer(question, new SpreadRun(question).run(SpreadRun.Part.WHOLE, 2, (number, unit) -> {}, () -> {}));
+        return answer(question, new SpreadRun(question).run(SpreadRun.RunPart.WHOLE, 2, (number, unit) -> {}, () -> {}));
     }
 
     private static SpreadAnswer worn;
@@ -43,12 +43,12 @@ class SpreadAnswerTest {
     /** Not while the class is loaded: the run's threads need it. */
     @BeforeAll
     static void draw() {
-        worn = answer(Unmeasured.Taken.WORN, 120, 8);
+        worn = answer(Unmeasured.FitState.WORN, 120, 8);
     }
 
     @Test
     void aUnitThatHasServedFailsMoreOftenThanASoundOne() {
-        SpreadAnswer sound = answer(Unmeasured.Taken.SOUND, 60, 0);
+        SpreadAnswer sound = answer(Unmeasured.FitState.SOUND, 60, 0);
         assertTrue(sound.tally().allHold().low() > worn.tally().allHold().high());
         assertTrue(sound.screen().contains("fits taken as sound"), sound.screen());
     }
@@ -84,7 +84,7 @@ class SpreadAnswerTest {
 
     @Test
     void withoutPairsNothingIsSaidOfWhatToMeasure() {
-        SpreadAnswer plain = answer(Unmeasured.Taken.WORN, 20, 0);
+        SpreadAnswer plain = answer(Unmeasured.FitState.WORN, 20, 0);
         assertFalse(plain.screen().contains("worth measuring"), plain.screen());
         assertFalse(plain.screen().contains("drives"), plain.screen());
     }

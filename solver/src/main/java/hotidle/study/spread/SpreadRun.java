@@ -36,7 +36,7 @@ public final class SpreadRun {
     private final long blocks;
 
     /** Takes what was drawn, in the order of its numbers, one at a time whatever the threads. */
-    public interface Taker {
+    public interface UnitTaker {
         /**
          * Takes one unit.
          *
@@ -51,11 +51,11 @@ public final class SpreadRun {
      * @param number 1 to {@code of}
      * @param of     parts in all
      */
-    public record Part(int number, int of) {
+    public record RunPart(int number, int of) {
         /** All of it. */
-        public static final Part WHOLE = new Part(1, 1);
+        public static final RunPart WHOLE = new RunPart(1, 1);
 
-        public Part {
+        public RunPart {
             if (number < 1 || number > of) {
                 throw new IllegalArgumentException("part " + number + " of " + of);
             }
@@ -95,7 +95,7 @@ public final class SpreadRun {
     }
 
     /** Blocks of a part. */
-    public int blocks(Part part) {
+    public int blocks(RunPart part) {
         return (int) ((blocks - part.number() + part.of()) / part.of());
     }
 
@@ -107,7 +107,7 @@ public final class SpreadRun {
      * @param step    called after each block, from any thread
      * @throws IllegalStateException if the thread is interrupted; what the taker throws is its cause
      */
-    public SpreadTally run(Part part, int threads, Taker taker, Runnable step) {
+    public SpreadTally run(RunPart part, int threads, UnitTaker taker, Runnable step) {
         ExecutorService workers = Executors.newFixedThreadPool(threads);
         AtomicLong next = new AtomicLong(part.number() - 1);
         Turn turn = new Turn(part.number() - 1, part.of());
@@ -144,7 +144,7 @@ public final class SpreadRun {
         return sum;
     }
 
-    private SpreadTally work(Part part, AtomicLong next, Turn turn, Taker taker, Runnable step)
+    private SpreadTally work(RunPart part, AtomicLong next, Turn turn, UnitTaker taker, Runnable step)
             throws InterruptedException {
         DrawnUnits units = new DrawnUnits(question);
         SpreadTally sum = SpreadTally.none(keys, question.sizes().size());

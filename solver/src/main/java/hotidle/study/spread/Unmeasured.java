@@ -23,13 +23,13 @@ public final class Unmeasured {
     private Unmeasured() {}
 
     /** How a size that no build says anything of is taken. */
-    public enum Taken {
+    public enum FitState {
         SOUND("sound"),
         WORN("worn");
 
         private final String word;
 
-        Taken(String word) {
+        FitState(String word) {
             this.word = word;
         }
 
@@ -45,7 +45,7 @@ public final class Unmeasured {
     }
 
     /** The same with what no build says anything of taken as it is said here. */
-    public static List<SizePrior> of(Adjustable build, Taken written) {
+    public static List<SizePrior> of(Adjustable build, FitState written) {
         List<SizePrior> priors = new ArrayList<>();
         for (WearSize size : build.dimensions()) {
             prior(size, written)
@@ -56,7 +56,7 @@ public final class Unmeasured {
     }
 
     /** How a size may lie, a measured one too; empty where it is taken as written. */
-    public static Optional<SizePrior> prior(WearSize size, Taken written) {
+    public static Optional<SizePrior> prior(WearSize size, FitState written) {
         if (size.scores()) {
             return size.value() > 0 ? Optional.of(SizePrior.assumed(size)) : Optional.empty();
         }
@@ -67,13 +67,13 @@ public final class Unmeasured {
                 switch (size.origin()) {
                     case MEASURED -> SizePrior.measured(size);
                     case MADE -> SizePrior.sound(size);
-                    case WRITTEN -> written == Taken.WORN ? SizePrior.worn(size) : SizePrior.sound(size);
+                    case WRITTEN -> written == FitState.WORN ? SizePrior.worn(size) : SizePrior.sound(size);
                 });
     }
 
     /** How what no build says anything of is taken: worn where any fit is further worn than a sound one may be made. */
-    public static Taken taken(Adjustable build) {
-        return build.dimensions().stream().anyMatch(Unmeasured::served) ? Taken.WORN : Taken.SOUND;
+    public static FitState taken(Adjustable build) {
+        return build.dimensions().stream().anyMatch(Unmeasured::served) ? FitState.WORN : FitState.SOUND;
     }
 
     private static boolean served(WearSize size) {

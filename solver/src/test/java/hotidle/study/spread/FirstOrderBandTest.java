@@ -23,7 +23,7 @@ class FirstOrderBandTest {
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(1, 50).mapToObj(i -> 100.0 * i / 60).toList();
 
-    private static SpreadQuestion question(double wear, Unmeasured.Taken taken) {
+    private static SpreadQuestion question(double wear, Unmeasured.FitState taken) {
         Adjustable build = Fits.worn(wear);
         return new SpreadQuestion(build, Unmeasured.of(build, taken), List.of("hot-idle"), 1, 0, 1);
     }
@@ -56,7 +56,7 @@ class FirstOrderBandTest {
 
     @Test
     void soundFitsAreNearlyLinear() {
-        SpreadQuestion question = question(3, Unmeasured.Taken.SOUND);
+        SpreadQuestion question = question(3, Unmeasured.FitState.SOUND);
         FirstOrderBand bands = FirstOrderBand.of(question, "hot-idle", SPEEDS).orElseThrow();
         Drawn drawn = drawn(question);
         FirstOrderBand.MiddleAndDeviation holds = bands.holds().orElseThrow();
@@ -70,7 +70,7 @@ class FirstOrderBandTest {
 
     @Test
     void wornFitsAreOnlyRoughly() {
-        SpreadQuestion question = question(1, Unmeasured.Taken.WORN);
+        SpreadQuestion question = question(1, Unmeasured.FitState.WORN);
         FirstOrderBand bands = FirstOrderBand.of(question, "hot-idle", SPEEDS).orElseThrow();
         Drawn drawn = drawn(question);
         FirstOrderBand.MiddleAndDeviation holds = bands.holds().orElseThrow();

@@ -106,9 +106,9 @@ class LinearCircuitTest {
 
     @Test
     void meanVarianceAndSharesAreThoseOfTheClosedForm() {
-        List<SizePrior> priors = Unmeasured.of(build(), Unmeasured.Taken.WORN);
+        List<SizePrior> priors = Unmeasured.of(build(), Unmeasured.FitState.WORN);
         SpreadTally tally = new SpreadRun(new SpreadQuestion(build(), priors, List.of("hot"), 5000, 2000, 4))
-                .run(SpreadRun.Part.WHOLE, 2, (number, unit) -> {}, () -> {});
+                .run(SpreadRun.RunPart.WHOLE, 2, (number, unit) -> {}, () -> {});
         MarginTally lubrication = tally.margins().get(0);
         assertEquals(Margin.Kind.LUBRICATION, lubrication.key().kind());
         double perWidth = (headroom(0.16) - headroom(0.09)) / 0.07;

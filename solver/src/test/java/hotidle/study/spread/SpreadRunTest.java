@@ -19,23 +19,23 @@ class SpreadRunTest {
 
     private static SpreadQuestion question(Adjustable build, int samples, int rows) {
         return new SpreadQuestion(
-                build, Unmeasured.of(build, Unmeasured.Taken.WORN), List.of("hot-idle"), samples, rows, 11);
+                build, Unmeasured.of(build, Unmeasured.FitState.WORN), List.of("hot-idle"), samples, rows, 11);
     }
 
-    private static SpreadTally run(SpreadQuestion question, SpreadRun.Part part, int threads) {
+    private static SpreadTally run(SpreadQuestion question, SpreadRun.RunPart part, int threads) {
         return new SpreadRun(question).run(part, threads, (number, unit) -> {}, () -> {});
     }
 
     @Test
     void oneThreadAndTwoAndTenPartsGiveTheSameBits() {
-        SpreadTally one = run(WORN, SpreadRun.Part.WHOLE, 1);
+        SpreadTally one = run(WORN, SpreadRun.RunPart.WHOLE, 1);
         assertEquals(520, one.drawn());
         assertEquals(12, one.rows());
         assertTrue(one.solves() > 2 * (520 + 12 * 7), one.solves() + " states");
-        assertEquals(one.toString(), run(WORN, SpreadRun.Part.WHOLE, 2).toString());
-        SpreadTally sum = run(WORN, new SpreadRun.Part(10, 10), 1);
+        assertEquals(one.toString(), run(WORN, SpreadRun.RunPart.WHOLE, 2).toString());
+        SpreadTally sum = run(WORN, new SpreadRun.RunPart(10, 10), 1);
         for (int part = 1; part < 10; part++) {
-            sum = sum.plus(run(WORN, new SpreadRun.Part(part, 10), 1 + part % 2));
+            sum = sum.plus(run(WORN, new SpreadRun.RunPart(part, 10), 1 + part % 2));
         }
         assertEquals(one.toString(), sum.toString());
     }
@@ -45,14 +45,14 @@ class SpreadRunTest {
         SpreadQuestion other =
                 new SpreadQuestion(WORN.build(), WORN.sizes(), WORN.duties(), WORN.samples(), WORN.rows(), 12);
         assertNotEquals(
-                run(WORN, SpreadRun.Part.WHOLE, 2).margins().get(0).headroom(),
-                run(other, SpreadRun.Part.WHOLE, 2).margins().get(0).headroom());
+                run(WORN, SpreadRun.RunPart.WHOLE, 2).margins().get(0).headroom(),
+                run(other, SpreadRun.RunPart.WHOLE, 2).margins().get(0).headroom());
     }
 
     @Test
     void unitsAreHandedOnInTheirOrder() {
         List<Long> numbers = new ArrayList<>();
-        new SpreadRun(WORN).run(SpreadRun.Part.WHOLE, 2, (number, unit) -> numbers.add(number), () -> {});
+        new SpreadRun(WORN).run(SpreadRun.RunPart.WHOLE, 2, (number, unit) -> numbers.add(number), () -> {});
         assertEquals(520, numbers.size());
         for (int i = 0; i < 520; i++) {
             assertEquals(i, numbers.get(i));
@@ -64,7 +64,7 @@ class SpreadRunTest {
         Adjustable build = Fits.worn(1);
         SpreadQuestion question = question(build, 1, 0);
         List<DrawnUnit> drawn = new ArrayList<>();
-        new SpreadRun(question).run(SpreadRun.Part.WHOLE, 1, (number, unit) -> drawn.add(unit), () -> {});
+        new SpreadRun(question).run(SpreadRun.RunPart.WHOLE, 1, (number, unit) -> drawn.add(unit), () -> {});
         var unit = question.unit(drawn.get(0).shares()).orElseThrow();
         var alone = hotidle.study.Judgement.of(
                 unit, unit.duties().get(0), List.of(unit.duties().get(0).speed()));
@@ -78,7 +78,7 @@ class SpreadRunTest {
 
     @Test
     void whatAWornPumpLosesIsWhatDrivesRegulation() {
-        SpreadTally tally = run(question(Fits.worn(1), 250, 60), SpreadRun.Part.WHOLE, 2);
+        SpreadTally tally = run(question(Fits.worn(1), 250, 60), SpreadRun.RunPart.WHOLE, 2);
         MarginTally regulation = tally.margins().get(0);
         assertEquals(Margin.Kind.REGULATION, regulation.key().kind());
         double all = 0;
@@ -94,11 +94,11 @@ class SpreadRunTest {
     @Test
     void whatATakerThrowsEndsTheRun() {
         SpreadRun run = new SpreadRun(WORN);
-        SpreadRun.Taker full = (number, unit) -> {
+        SpreadRun.UnitTaker full = (number, unit) -> {
             throw new IllegalArgumentException("disk full");
         };
         IllegalStateException ended =
-                assertThrows(IllegalStateException.class, () -> run.run(SpreadRun.Part.WHOLE, 2, full, () -> {}));
+                assertThrows(IllegalStateException.class, () -> run.run(SpreadRun.RunPart.WHOLE, 2, full, () -> {}));
         assertEquals("disk full", ended.getCause().getMessage());
     }
 
@@ -112,7 +112,7 @@ class SpreadRunTest {
             }
             return build.remake().with(sizes);
         });
-        SpreadTally tally = run(question(narrow, 250, 0), SpreadRun.Part.WHOLE, 1);
+        SpreadTally tally = run(question(narrow, 250, 0), SpreadRun.RunPart.WHOLE, 1);
         assertTrue(tally.impossible() > 50 && tally.impossible() < 200, tally.impossible() + " impossible");
         assertEquals(250 - tally.impossible(), tally.margins().get(0).asked());
     }
@@ -121,7 +121,7 @@ class SpreadRunTest {
     void aBuildOfWhichAllIsMeasuredIsOneUnit() {
         Adjustable build = Fits.worn(1);
         SpreadQuestion question = new SpreadQuestion(build, List.of(), List.of("hot-idle"), 3, 10, 1);
-        SpreadTally tally = run(question, SpreadRun.Part.WHOLE, 2);
+        SpreadTally tally = run(question, SpreadRun.RunPart.WHOLE, 2);
         assertEquals(0, tally.rows());
         assertEquals(0, tally.margins().get(0).headroom().variance());
     }
@@ -132,7 +132,7 @@ class SpreadRunTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> SpreadTally.none(List.of(WORN_KEY), 1).plus(other));
-        assertThrows(IllegalArgumentException.class, () -> new SpreadRun.Part(11, 10));
+        assertThrows(IllegalArgumentException.class, () -> new SpreadRun.RunPart(11, 10));
     }
 
     private static final hotidle.study.Judgement.Key WORN_KEY =

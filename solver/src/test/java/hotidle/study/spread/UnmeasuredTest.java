@@ -36,13 +36,13 @@ class UnmeasuredTest {
     void whereOneFitIsWornThoseNotLookedAtAreToo() {
         Adjustable used = build(BLANK, READ, UNLIMITED);
         assertEquals(List.of("blank worn"), taken(Unmeasured.of(used)));
-        assertEquals(List.of("blank sound"), taken(Unmeasured.of(used, Unmeasured.Taken.SOUND)));
+        assertEquals(List.of("blank sound"), taken(Unmeasured.of(used, Unmeasured.FitState.SOUND)));
     }
 
     @Test
     void aNewUnitLiesWithinItsTolerances() {
         assertEquals(List.of("blank sound"), taken(Unmeasured.of(build(BLANK, UNLIMITED))));
-        assertEquals(List.of("blank worn"), taken(Unmeasured.of(build(BLANK), Unmeasured.Taken.WORN)));
+        assertEquals(List.of("blank worn"), taken(Unmeasured.of(build(BLANK), Unmeasured.FitState.WORN)));
     }
 
     @Test
@@ -64,6 +64,6 @@ class UnmeasuredTest {
     void whatWasMeasuredIsKnownToItsGauge() {
         assertEquals(
                 SizePrior.Basis.MEASURED,
-                Unmeasured.prior(READ, Unmeasured.Taken.WORN).orElseThrow().basis());
+                Unmeasured.prior(READ, Unmeasured.FitState.WORN).orElseThrow().basis());
     }
 }
