@@ -131,7 +131,7 @@ class SpringStudyTest {
         String with = "preload: 118.106 N\n    installed-height: 40 mm\n    solid-height: ";
         double far = 160 * PSI;
         SpringChange solid = by(Lever.SHIM, changes(text.replace("preload: 118.106 N", with + "37.5 mm"), far));
-        assertEquals(Optional.of(SpringChange.Obstacle.COILS_TOUCH), solid.obstacle());
+        assertEquals(Optional.of(SpringChange.SpringObstacle.COILS_TOUCH), solid.obstacle());
         SpringChange free = by(Lever.SHIM, changes(text.replace("preload: 118.106 N", with + "25 mm"), far));
         assertEquals(
                 40e-3 - 25e-3 - 5e-3 - free.needed().orElseThrow(),

@@ -121,7 +121,7 @@ class UsefulPressureTest {
         assertEquals(shaft, by.points().get(2).held().orElseThrow(), 1e-9 * shaft);
     }
 
-    private static double of(TorqueByPressure.Point point, String link) {
+    private static double of(TorqueByPressure.TorqueAtPressure point, String link) {
         return point.links().stream()
                 .filter(one -> one.name().equals(link))
                 .mapToDouble(Carrier::torque)

@@ -23,15 +23,15 @@ final class ListCommand implements Callable<Integer> {
 
     /** What can be listed. */
     enum What {
-        CIRCUITS(ListAnswer.Section.CIRCUITS),
-        PARTS(ListAnswer.Section.PARTS),
-        FAULTS(ListAnswer.Section.FAULTS),
-        UNITS(ListAnswer.Section.UNITS),
-        ALL(ListAnswer.Section.values());
+        CIRCUITS(ListAnswer.Listing.CIRCUITS),
+        PARTS(ListAnswer.Listing.PARTS),
+        FAULTS(ListAnswer.Listing.FAULTS),
+        UNITS(ListAnswer.Listing.UNITS),
+        ALL(ListAnswer.Listing.values());
 
-        private final Set<ListAnswer.Section> sections;
+        private final Set<ListAnswer.Listing> sections;
 
-        What(ListAnswer.Section... sections) {
+        What(ListAnswer.Listing... sections) {
             this.sections = Set.of(sections);
         }
     }
@@ -51,7 +51,7 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean shown = what.sections.contains(ListAnswer.Section.CIRCUITS);
+        boolean shown = what.sections.contains(ListAnswer.Listing.CIRCUITS);
         List<ReadyCircuit> ready = shown && !full ? ReadyCircuit.all() : List.of();
         List<DescribedCircuit> circuits = shown && full
                 ? Library.names().stream()

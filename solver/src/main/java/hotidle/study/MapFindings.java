@@ -24,7 +24,7 @@ public record MapFindings(
         int holding,
         int notKnown,
         Map<String, Integer> failing,
-        Optional<WindowMap.Cell> best) {
+        Optional<WindowMap.MapCell> best) {
 
     /**
      * One size.
@@ -33,7 +33,7 @@ public record MapFindings(
      * @param ranges set pressures without a gap at which every limit holds, rising; none where it holds nowhere
      * @param best   the point with the most headroom, whether it holds or not; empty where nothing is known
      */
-    public record SizeRow(double value, List<PressureSpan> ranges, Optional<WindowMap.Cell> best) {}
+    public record SizeRow(double value, List<PressureSpan> ranges, Optional<WindowMap.MapCell> best) {}
 
     /**
      * Neighbouring points that hold.
@@ -44,17 +44,17 @@ public record MapFindings(
      * @param above the point after
      */
     public record PressureSpan(
-            WindowMap.Cell first,
-            WindowMap.Cell last,
-            Optional<WindowMap.Cell> below,
-            Optional<WindowMap.Cell> above) {}
+            WindowMap.MapCell first,
+            WindowMap.MapCell last,
+            Optional<WindowMap.MapCell> below,
+            Optional<WindowMap.MapCell> above) {}
 
     /** Reads a map. */
     static MapFindings of(WindowMap map) {
-        List<WindowMap.Cell> all = map.cells().stream().flatMap(List::stream).toList();
+        List<WindowMap.MapCell> all = map.cells().stream().flatMap(List::stream).toList();
         Map<String, Integer> failing = new LinkedHashMap<>();
         all.stream()
-                .filter(WindowMap.Cell::fails)
+                .filter(WindowMap.MapCell::fails)
                 .forEach(cell -> failing.merge(cell.least().orElseThrow().key().duty(), 1, Integer::sum));
         Map<String, Integer> sorted = new LinkedHashMap<>();
         failing.entrySet().stream()
@@ -66,18 +66,18 @@ public record MapFindings(
                                 map.values().get(i), ranges(map.cells().get(i)), best(map.cells().get(i).stream())))
                         .toList(),
                 all.size(),
-                (int) all.stream().filter(WindowMap.Cell::holds).count(),
+                (int) all.stream().filter(WindowMap.MapCell::holds).count(),
                 (int) all.stream().filter(cell -> cell.least().isEmpty()).count(),
                 sorted,
-                best(all.stream().filter(WindowMap.Cell::holds)));
+                best(all.stream().filter(WindowMap.MapCell::holds)));
     }
 
-    private static Optional<WindowMap.Cell> best(Stream<WindowMap.Cell> cells) {
+    private static Optional<WindowMap.MapCell> best(Stream<WindowMap.MapCell> cells) {
         return cells.filter(cell -> cell.least().isPresent())
                 .max(Comparator.comparingDouble(cell -> cell.headroom().getAsDouble()));
     }
 
-    private static List<PressureSpan> ranges(List<WindowMap.Cell> row) {
+    private static List<PressureSpan> ranges(List<WindowMap.MapCell> row) {
         List<PressureSpan> ranges = new ArrayList<>();
         int start = -1;
         for (int i = 0; i <= row.size(); i++) {
@@ -93,7 +93,7 @@ public record MapFindings(
         return ranges;
     }
 
-    private static Optional<WindowMap.Cell> at(List<WindowMap.Cell> row, int i) {
+    private static Optional<WindowMap.MapCell> at(List<WindowMap.MapCell> row, int i) {
         return i >= 0 && i < row.size() ? Optional.of(row.get(i)) : Optional.empty();
     }
 }

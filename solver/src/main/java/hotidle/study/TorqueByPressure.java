@@ -16,7 +16,7 @@ import java.util.Set;
  *
  * @param points in rising pressure
  */
-public record TorqueByPressure(List<Point> points) {
+public record TorqueByPressure(List<TorqueAtPressure> points) {
 
     /**
      * At one set pressure.
@@ -25,8 +25,8 @@ public record TorqueByPressure(List<Point> points) {
      * @param held     engine torque that every range holds [N·m]; empty where one is not known
      * @param links    the least of all ranges of each, the first to give first; empty where a range is not known
      */
-    public record Point(double pressure, OptionalDouble held, List<Carrier> links) {
-        public Point {
+    public record TorqueAtPressure(double pressure, OptionalDouble held, List<Carrier> links) {
+        public TorqueAtPressure {
             links = List.copyOf(links);
         }
     }
@@ -48,16 +48,16 @@ public record TorqueByPressure(List<Point> points) {
         return new TorqueByPressure(pressures.parallelStream()
                 .map(pressure -> {
                     Transmission unit = raised.to(pressure, Set.of());
-                    Point point = point(pressure, TorqueHeld.atOneSpeed(unit, speed));
+                    TorqueAtPressure point = point(pressure, TorqueHeld.atOneSpeed(unit, speed));
                     step.run();
                     return point;
                 })
                 .toList());
     }
 
-    private static Point point(double pressure, List<TorqueHeld> ranges) {
+    private static TorqueAtPressure point(double pressure, List<TorqueHeld> ranges) {
         if (ranges.stream().anyMatch(range -> range.held().isEmpty())) {
-            return new Point(pressure, OptionalDouble.empty(), List.of());
+            return new TorqueAtPressure(pressure, OptionalDouble.empty(), List.of());
         }
         Map<String, Carrier> least = new LinkedHashMap<>();
         for (TorqueHeld range : ranges) {
@@ -67,7 +67,7 @@ public record TorqueByPressure(List<Point> points) {
         }
         List<Carrier> links = new ArrayList<>(least.values());
         links.sort(Comparator.comparingDouble(Carrier::torque));
-        return new Point(
+        return new TorqueAtPressure(
                 pressure,
                 ranges.stream()
                         .map(range -> range.held().orElseThrow())

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  * @param marks     the build itself, and what else its file says of the size
  */
 public record WindowMap(
-        Axis axis, List<Double> pressures, List<Double> values, List<List<Cell>> cells, List<NamedCell> marks) {
+        Axis axis, List<Double> pressures, List<Double> values, List<List<MapCell>> cells, List<NamedCell> marks) {
 
     /** Two numbers that differ by a smaller share are one (chosen: rounding of units) [-]. */
     private static final double SAME = 1e-9;
@@ -59,14 +59,14 @@ public record WindowMap(
      * @param headrooms of every limit of which it is known whether it holds [-], in order, not a number where metal touches; none where
      *     nothing is known
      */
-    public record Cell(
+    public record MapCell(
             double pressure,
             double value,
             Optional<LeastMargin> least,
-            Optional<NotKnown> why,
+            Optional<UnknownCell> why,
             List<Judgement.Key> undecided,
             Map<Judgement.Key, Double> headrooms) {
-        public Cell {
+        public MapCell {
             undecided = List.copyOf(undecided);
             headrooms = Collections.unmodifiableMap(new LinkedHashMap<>(headrooms));
         }
@@ -96,7 +96,7 @@ public record WindowMap(
      * @param obstacle what is in the way
      * @param duty  at which no state was found; empty for another
      */
-    public record NotKnown(Obstacle obstacle, Optional<String> duty) {
+    public record UnknownCell(Obstacle obstacle, Optional<String> duty) {
 
         /** What is in the way. */
         public enum Obstacle {
@@ -105,8 +105,8 @@ public record WindowMap(
             NOTHING_JUDGED
         }
 
-        private static NotKnown of(Obstacle obstacle) {
-            return new NotKnown(obstacle, Optional.empty());
+        private static UnknownCell of(Obstacle obstacle) {
+            return new UnknownCell(obstacle, Optional.empty());
         }
     }
 
@@ -114,7 +114,7 @@ public record WindowMap(
     public record LeastMargin(Judgement.Key key, Margin margin) {}
 
     /** A point with a name, solved exactly there. */
-    public record NamedCell(String name, Cell cell) {}
+    public record NamedCell(String name, MapCell cell) {}
 
     public WindowMap {
         pressures = List.copyOf(pressures);
@@ -168,11 +168,11 @@ public record WindowMap(
         List<Double> across = with(pressures, List.of(own));
         List<Double> upright = with(values, named.values());
         // a row is solved in order, each of its points started from the one before; rows know nothing of each other
-        List<List<Cell>> rows = upright.parallelStream()
+        List<List<MapCell>> rows = upright.parallelStream()
                 .map(value -> {
                     Optional<Transmission> made = made(build, axis, value);
                     Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
-                    List<Cell> row = new ArrayList<>();
+                    List<MapCell> row = new ArrayList<>();
                     for (double pressure : across) {
                         row.add(cell(
                                 made.map(unit -> pressure == own ? unit : SetPressure.of(unit, pressure, by)),
@@ -241,10 +241,10 @@ public record WindowMap(
         return named;
     }
 
-    private static Cell cell(
+    private static MapCell cell(
             Optional<Transmission> made, double pressure, double value, Map<String, DutyChain> chains) {
         if (made.isEmpty()) {
-            return unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.SIZE_IMPOSSIBLE));
+            return unknown(pressure, value, UnknownCell.of(UnknownCell.Obstacle.SIZE_IMPOSSIBLE));
         }
         Optional<LeastMargin> least = Optional.empty();
         List<Judgement.Key> undecided = new ArrayList<>();
@@ -252,7 +252,7 @@ public record WindowMap(
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
-                return unknown(pressure, value, new NotKnown(NotKnown.Obstacle.UNSOLVED, Optional.of(duty.name())));
+                return unknown(pressure, value, new UnknownCell(UnknownCell.Obstacle.UNSOLVED, Optional.of(duty.name())));
             }
             judged.undecided().forEach(margin -> undecided.add(Judgement.Key.of(duty, margin)));
             judged.margins().stream()
@@ -265,12 +265,12 @@ public record WindowMap(
             }
         }
         return least.isEmpty()
-                ? unknown(pressure, value, NotKnown.of(NotKnown.Obstacle.NOTHING_JUDGED))
-                : new Cell(pressure, value, least, Optional.empty(), undecided, headrooms);
+                ? unknown(pressure, value, UnknownCell.of(UnknownCell.Obstacle.NOTHING_JUDGED))
+                : new MapCell(pressure, value, least, Optional.empty(), undecided, headrooms);
     }
 
-    private static Cell unknown(double pressure, double value, NotKnown why) {
-        return new Cell(pressure, value, Optional.empty(), Optional.of(why), List.of(), Map.of());
+    private static MapCell unknown(double pressure, double value, UnknownCell why) {
+        return new MapCell(pressure, value, Optional.empty(), Optional.of(why), List.of(), Map.of());
     }
 
     private static double rank(Optional<LeastMargin> least) {

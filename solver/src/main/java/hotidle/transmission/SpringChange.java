@@ -37,7 +37,7 @@ public record SpringChange(
         double now,
         OptionalDouble needed,
         Optional<Transmission> unit,
-        Optional<Obstacle> obstacle) {
+        Optional<SpringObstacle> obstacle) {
 
     /** What can be changed. */
     public enum Lever {
@@ -48,7 +48,7 @@ public record SpringChange(
     }
 
     /** Why something cannot be changed so far. */
-    public enum Obstacle {
+    public enum SpringObstacle {
         /** The spring would have to pull: signals alone hold more. */
         SPRING_WOULD_PULL,
         /** The spring would be loose with the spool on its seat. */
@@ -125,19 +125,19 @@ public record SpringChange(
                     Lever.PRELOAD, spring.preload(), preload, loose(spring, preload), spring.withPreload(preload));
         }
 
-        private Optional<Obstacle> loose(SpoolSpring spring, double preload) {
+        private Optional<SpringObstacle> loose(SpoolSpring spring, double preload) {
             if (preload >= 0) {
                 return Optional.empty();
             }
             boolean pulls = preload + spring.rate() * command.edgePosition(valve()) < 0;
-            return Optional.of(pulls ? Obstacle.SPRING_WOULD_PULL : Obstacle.SPRING_LOOSE);
+            return Optional.of(pulls ? SpringObstacle.SPRING_WOULD_PULL : SpringObstacle.SPRING_LOOSE);
         }
 
         private SpringChange byShim(SpoolSpring spring, double shim) {
             double preload = spring.preload() + spring.rate() * shim;
             double bind = spring.bind().orElse(Double.POSITIVE_INFINITY) - shim;
-            Optional<Obstacle> obstacle =
-                    bind <= command.edgePosition(valve()) ? Optional.of(Obstacle.COILS_TOUCH) : loose(spring, preload);
+            Optional<SpringObstacle> obstacle =
+                    bind <= command.edgePosition(valve()) ? Optional.of(SpringObstacle.COILS_TOUCH) : loose(spring, preload);
             return change(Lever.SHIM, 0, shim, obstacle, obstacle.isPresent() ? spring : spring.shimmed(shim));
         }
 
@@ -145,11 +145,11 @@ public record SpringChange(
             double edge = command.edgePosition(valve());
             double pressed = spring.preload() / spring.rate() + edge;
             double force = preload + spring.rate() * edge;
-            Optional<Obstacle> obstacle = Optional.empty();
+            Optional<SpringObstacle> obstacle = Optional.empty();
             if (!(pressed > 0) || spring.preload() < 0) {
-                obstacle = Optional.of(Obstacle.SPRING_LOOSE);
+                obstacle = Optional.of(SpringObstacle.SPRING_LOOSE);
             } else if (!(force > 0)) {
-                obstacle = Optional.of(Obstacle.SPRING_WOULD_PULL);
+                obstacle = Optional.of(SpringObstacle.SPRING_WOULD_PULL);
             }
             double rate = force / pressed;
             return change(
@@ -161,7 +161,7 @@ public record SpringChange(
         }
 
         private SpringChange change(
-                Lever lever, double now, double needed, Optional<Obstacle> obstacle, SpoolSpring other) {
+                Lever lever, double now, double needed, Optional<SpringObstacle> obstacle, SpoolSpring other) {
             return new SpringChange(
                     lever,
                     "",
@@ -184,18 +184,18 @@ public record SpringChange(
                     least = Math.min(least, -area.area() + force / signal);
                 }
             }
-            Optional<Obstacle> obstacle = Optional.empty();
+            Optional<SpringObstacle> obstacle = Optional.empty();
             if (!Double.isFinite(least)) {
-                obstacle = Optional.of(Obstacle.NO_SIGNAL);
+                obstacle = Optional.of(SpringObstacle.NO_SIGNAL);
             } else if (!(least > 0)) {
-                obstacle = Optional.of(Obstacle.LESS_THAN_NO_AREA);
+                obstacle = Optional.of(SpringObstacle.LESS_THAN_NO_AREA);
             }
             Optional<Transmission> made = obstacle.isPresent()
                     ? Optional.empty()
                     : Optional.of(with(valve().with(index, new SpoolValve.Area(area.port(), -least, area.ranges()))));
             // another forward range may be held higher by what the boost does not touch
             if (made.isPresent() && made.get().highestSet() > pressure + EXACT) {
-                obstacle = Optional.of(Obstacle.NO_SIGNAL);
+                obstacle = Optional.of(SpringObstacle.NO_SIGNAL);
                 made = Optional.empty();
             }
             return new SpringChange(

@@ -111,7 +111,7 @@ class CrossingOfTenNodesTest {
         assertEquals(PRESSURES.size(), steps.get());
         double flat = SHAFT / TenNodesWithTrain.CONVERTER;
         double before = 0;
-        for (TorqueByPressure.Point point : by.points()) {
+        for (TorqueByPressure.TorqueAtPressure point : by.points()) {
             assertEquals(flat, of(point, "input-shaft"), 1e-9 * flat);
             double brake = of(point, "brake");
             assertTrue(brake > before, point.toString());
@@ -128,7 +128,7 @@ class CrossingOfTenNodesTest {
         assertEquals(900 / 0.5 / TenNodesWithTrain.CONVERTER, of(by.points().get(0), "one-way"), 1e-9);
     }
 
-    private static double of(TorqueByPressure.Point point, String link) {
+    private static double of(TorqueByPressure.TorqueAtPressure point, String link) {
         return point.links().stream()
                 .filter(one -> one.name().equals(link))
                 .mapToDouble(Carrier::torque)

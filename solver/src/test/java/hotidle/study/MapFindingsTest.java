@@ -17,19 +17,19 @@ class MapFindingsTest {
 
     private static final double UNKNOWN = Double.NaN;
 
-    private static WindowMap.Cell cell(double pressure, double value, double percent, String duty) {
+    private static WindowMap.MapCell cell(double pressure, double value, double percent, String duty) {
         if (Double.isNaN(percent)) {
-            return new WindowMap.Cell(
+            return new WindowMap.MapCell(
                     pressure,
                     value,
                     Optional.empty(),
-                    Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of(duty))),
+                    Optional.of(new WindowMap.UnknownCell(WindowMap.UnknownCell.Obstacle.UNSOLVED, Optional.of(duty))),
                     List.of(),
                     Map.of());
         }
         Margin margin = Margin.of(Margin.Kind.LUBRICATION, "lube", 1e-4 * (1 + percent / 100), 1e-4, Margin.Scale.FLOW);
         Judgement.Key key = new Judgement.Key(duty, margin.kind(), margin.part());
-        return new WindowMap.Cell(
+        return new WindowMap.MapCell(
                 pressure,
                 value,
                 Optional.of(new WindowMap.LeastMargin(key, margin)),
@@ -45,11 +45,11 @@ class MapFindingsTest {
             pressures.add(5e5 * (i + 1));
         }
         List<Double> values = new ArrayList<>();
-        List<List<WindowMap.Cell>> cells = new ArrayList<>();
+        List<List<WindowMap.MapCell>> cells = new ArrayList<>();
         for (double[] row : percents) {
             double value = 1e-5 * (values.size() + 1);
             values.add(value);
-            List<WindowMap.Cell> made = new ArrayList<>();
+            List<WindowMap.MapCell> made = new ArrayList<>();
             for (int i = 0; i < row.length; i++) {
                 made.add(cell(pressures.get(i), value, row[i], i < 2 ? "stall" : "hot-idle"));
             }

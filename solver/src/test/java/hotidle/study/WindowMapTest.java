@@ -36,7 +36,7 @@ class WindowMapTest {
         assertTrue(map.known());
         for (int row : List.of(0, 2)) {
             for (int column : List.of(0, 1, 3)) {
-                WindowMap.Cell cell = map.cells().get(row).get(column);
+                WindowMap.MapCell cell = map.cells().get(row).get(column);
                 Transmission made =
                         BUILD.with(BORE, VALVE + map.values().get(row)).orElseThrow();
                 Transmission set = SetPressure.of(made, map.pressures().get(column));
@@ -62,7 +62,7 @@ class WindowMapTest {
         List<String> names = new ArrayList<>();
         map.marks().forEach(mark -> names.add(mark.name()));
         assertEquals(List.of(BUILD.unit().build(), "new"), names);
-        WindowMap.Cell own = map.marks().get(0).cell();
+        WindowMap.MapCell own = map.marks().get(0).cell();
         assertEquals(72e-6, own.value(), 1e-12);
         assertEquals(150 * PSI, own.pressure(), 1e-6);
         assertEquals(24e-6, map.marks().get(1).cell().value(), 1e-12);
@@ -99,10 +99,10 @@ class WindowMapTest {
     void aSizeThatCannotBeIsNotKnownAndHasNoNumber() {
         WindowMap map = map(List.of(-5e-6, 20e-6));
         assertFalse(map.known());
-        for (WindowMap.Cell cell : map.cells().get(0)) {
+        for (WindowMap.MapCell cell : map.cells().get(0)) {
             assertTrue(cell.headroom().isEmpty());
             assertEquals(
-                    WindowMap.NotKnown.Obstacle.SIZE_IMPOSSIBLE,
+                    WindowMap.UnknownCell.Obstacle.SIZE_IMPOSSIBLE,
                     cell.why().orElseThrow().obstacle());
         }
     }

@@ -24,10 +24,10 @@ import java.util.stream.Collectors;
  * @param ready    the ready circuits, for the screen
  * @param circuits the same whole, for all of it
  */
-public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<DescribedCircuit> circuits) {
+public record ListAnswer(Set<Listing> shown, List<ReadyCircuit> ready, List<DescribedCircuit> circuits) {
 
     /** What can be listed. */
-    public enum Section {
+    public enum Listing {
         CIRCUITS,
         PARTS,
         FAULTS,
@@ -43,19 +43,19 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
     /** What a reader gets first: circuits with their builds; of kinds and units the names. */
     public String screen() {
         StringBuilder text = new StringBuilder();
-        if (shown.contains(Section.CIRCUITS)) {
+        if (shown.contains(Listing.CIRCUITS)) {
             ready.forEach(circuit -> text.append(brief(circuit)));
         }
-        if (shown.contains(Section.PARTS)) {
+        if (shown.contains(Listing.PARTS)) {
             String names = Kinds.ALL.stream().map(kind -> kind.word()).collect(Collectors.joining(", "));
             text.append(Wrap.lines(MorePhrase.names(ListPhrase.PARTS, names, "hotidle list parts --full"), "", "  "));
         }
-        if (shown.equals(Set.of(Section.FAULTS))) {
+        if (shown.equals(Set.of(Listing.FAULTS))) {
             text.append(ListPhrase.FAULTS).append('\n').append(faults());
         }
-        if (shown.equals(Set.of(Section.UNITS))) {
+        if (shown.equals(Set.of(Listing.UNITS))) {
             text.append(Wrap.lines(units().replaceAll("\n *", "; ").strip().replaceFirst(";$", "."), "", "  "));
-        } else if (shown.contains(Section.UNITS)) {
+        } else if (shown.contains(Listing.UNITS)) {
             text.append(ListPhrase.MORE_UNITS).append('\n');
         }
         return text.toString();
@@ -69,17 +69,17 @@ public record ListAnswer(Set<Section> shown, List<ReadyCircuit> ready, List<Desc
     /** All of it, section by section. */
     public String full() {
         StringBuilder text = new StringBuilder();
-        if (shown.contains(Section.CIRCUITS)) {
+        if (shown.contains(Listing.CIRCUITS)) {
             text.append(ListPhrase.CIRCUITS + "\n");
             circuits.forEach(circuit -> text.append(circuit(circuit)).append('\n'));
         }
-        if (shown.contains(Section.PARTS)) {
-            text.append(ListPhrase.PARTS + "\n").append(kinds()).append(shown.contains(Section.UNITS) ? "\n" : "");
+        if (shown.contains(Listing.PARTS)) {
+            text.append(ListPhrase.PARTS + "\n").append(kinds()).append(shown.contains(Listing.UNITS) ? "\n" : "");
         }
-        if (shown.contains(Section.FAULTS)) {
-            text.append(ListPhrase.FAULTS + "\n").append(faults()).append(shown.contains(Section.UNITS) ? "\n" : "");
+        if (shown.contains(Listing.FAULTS)) {
+            text.append(ListPhrase.FAULTS + "\n").append(faults()).append(shown.contains(Listing.UNITS) ? "\n" : "");
         }
-        if (shown.contains(Section.UNITS)) {
+        if (shown.contains(Listing.UNITS)) {
             text.append(ListPhrase.UNITS + "\n").append(units());
         }
         return text.toString();

@@ -48,7 +48,7 @@ record MapGrid(WindowMap map) {
     }
 
     /** The headroom of a point with its percent sign, or the word in place of a number. */
-    String headroom(WindowMap.Cell cell) {
+    String headroom(WindowMap.MapCell cell) {
         String number = percent(cell.headroom());
         return number.equals("?") ? MapRecord.NOT_KNOWN : number.matches("[-+].*") ? number + " %" : number;
     }

@@ -67,7 +67,7 @@ record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGri
     }
 
     /** Headroom [%] of the limits that have a letter; in a picture NaN is what fails by an amount that is not known. */
-    private static Map<String, Double> limits(WindowMap.Cell cell, Map<Judgement.Key, String> letters) {
+    private static Map<String, Double> limits(WindowMap.MapCell cell, Map<Judgement.Key, String> letters) {
         Map<String, Double> limits = new LinkedHashMap<>();
         letters.forEach((key, letter) -> {
             if (cell.headrooms().containsKey(key)) {

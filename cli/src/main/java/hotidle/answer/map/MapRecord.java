@@ -31,7 +31,7 @@ record MapRecord(String circuit, List<BuildMap> builds) {
             Optional<String> whyNotKnown,
             List<LimitRecord> notKnown) {
 
-        static MapPoint of(WindowMap.Cell cell) {
+        static MapPoint of(WindowMap.MapCell cell) {
             return new MapPoint(
                     cell.pressure(),
                     cell.value(),

@@ -36,7 +36,7 @@ record MapRows(Quantity.UnitSystem units, String build, WindowMap map, MapGrid g
         return rows;
     }
 
-    private List<String> row(String point, WindowMap.Cell cell) {
+    private List<String> row(String point, WindowMap.MapCell cell) {
         double headroom = cell.headroom().orElse(Double.NEGATIVE_INFINITY);
         return List.of(
                 build,

@@ -37,8 +37,8 @@ record MapSection(Quantity.UnitSystem units, String build, WindowMap map, MapGri
         for (int column = 0; column < map.pressures().size(); column++) {
             List<String> row = new ArrayList<>();
             row.add(Quantity.PRESSURE.number(units, map.pressures().get(column)));
-            for (List<WindowMap.Cell> cells : map.cells()) {
-                WindowMap.Cell cell = cells.get(column);
+            for (List<WindowMap.MapCell> cells : map.cells()) {
+                WindowMap.MapCell cell = cells.get(column);
                 row.add(cell.least()
                         .map(least -> MapGrid.percent(cell.headroom()) + " " + letters.get(least.key())
                                 + (cell.undecided().isEmpty() ? "" : MapPhrase.UNDECIDED))
@@ -80,7 +80,7 @@ record MapSection(Quantity.UnitSystem units, String build, WindowMap map, MapGri
 
     /** What a point with a name comes to. */
     String sentence(WindowMap.NamedCell mark) {
-        WindowMap.Cell cell = mark.cell();
+        WindowMap.MapCell cell = mark.cell();
         String at = MapPhrase.point(
                 build,
                 mark.name(),

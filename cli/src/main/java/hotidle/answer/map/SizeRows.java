@@ -102,7 +102,7 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
                 + MapPhrase.andMore(Math.max(0, ranges.size() - RANGES));
     }
 
-    private static String beyond(Optional<WindowMap.Cell> cell, boolean duties) {
+    private static String beyond(Optional<WindowMap.MapCell> cell, boolean duties) {
         return cell.map(one ->
                         one.least().map(least -> limit(least.key(), duties)).orElse(MapRecord.NOT_KNOWN))
                 .orElse(MapPhrase.NOT_TRIED);

@@ -9,7 +9,7 @@ final class WhyNotKnown {
     private WhyNotKnown() {}
 
     /** The reason; empty where the point is known. */
-    static String of(WindowMap.Cell cell) {
+    static String of(WindowMap.MapCell cell) {
         return cell.why()
                 .map(why -> switch (why.obstacle()) {
                     case SIZE_IMPOSSIBLE -> MapPhrase.IMPOSSIBLE;

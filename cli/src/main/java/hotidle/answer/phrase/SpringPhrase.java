@@ -3,7 +3,7 @@ package hotidle.answer.phrase;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.transmission.SpringChange.Lever;
-import hotidle.transmission.SpringChange.Obstacle;
+import hotidle.transmission.SpringChange.SpringObstacle;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -50,7 +50,7 @@ public record SpringPhrase(UnitSystem units) {
     }
 
     /** Why a change cannot be made. */
-    public static String obstacle(Obstacle obstacle) {
+    public static String obstacle(SpringObstacle obstacle) {
         return switch (obstacle) {
             case SPRING_WOULD_PULL -> "no: signals alone hold more";
             case SPRING_LOOSE -> "no: loose on its seat";

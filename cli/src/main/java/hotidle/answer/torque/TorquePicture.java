@@ -98,7 +98,7 @@ public record TorquePicture(
                         .toList());
     }
 
-    private double torque(TorqueByPressure.Point point, String name) {
+    private double torque(TorqueByPressure.TorqueAtPressure point, String name) {
         OptionalDouble torque = point.links().stream()
                 .filter(link -> link.name().equals(name))
                 .mapToDouble(Carrier::torque)

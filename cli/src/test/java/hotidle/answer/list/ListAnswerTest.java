@@ -22,7 +22,7 @@ class ListAnswerTest {
     @Test
     void aCircuitIsListedWithItsBuildsDutyPointsAndOils() {
         DescribedCircuit rig = rig();
-        List<String> said = new ListAnswer(Set.of(ListAnswer.Section.CIRCUITS), List.of(), List.of(rig))
+        List<String> said = new ListAnswer(Set.of(ListAnswer.Listing.CIRCUITS), List.of(), List.of(rig))
                 .full()
                 .lines()
                 .toList();
@@ -37,14 +37,14 @@ class ListAnswerTest {
 
     @Test
     void everyKindOfPartIsListedOnALineOfItsOwn() {
-        String said = new ListAnswer(Set.of(ListAnswer.Section.PARTS), List.of(), List.of()).full();
+        String said = new ListAnswer(Set.of(ListAnswer.Listing.PARTS), List.of(), List.of()).full();
         assertEquals(1 + Kinds.ALL.size(), said.lines().count());
         Kinds.ALL.forEach(kind -> assertTrue(said.contains("\n  " + kind.word() + ": " + kind.about() + "\n")));
     }
 
     @Test
     void aPressureMayBeWrittenInAnyUnitThatIsListed() {
-        String said = new ListAnswer(Set.of(ListAnswer.Section.UNITS), List.of(), List.of()).full();
+        String said = new ListAnswer(Set.of(ListAnswer.Listing.UNITS), List.of(), List.of()).full();
         assertTrue(said.startsWith("units\n"), said);
         assertTrue(said.lines().anyMatch(line -> line.startsWith("  pressure: ") && line.contains("psi")), said);
     }
@@ -52,7 +52,7 @@ class ListAnswerTest {
     @Test
     void kindsAndUnitsStandApart() {
         String said =
-                new ListAnswer(Set.of(ListAnswer.Section.PARTS, ListAnswer.Section.UNITS), List.of(), List.of()).full();
+                new ListAnswer(Set.of(ListAnswer.Listing.PARTS, ListAnswer.Listing.UNITS), List.of(), List.of()).full();
         assertTrue(said.contains("\n\nunits\n"), said);
     }
 }

@@ -28,9 +28,9 @@ final class MadeMaps {
                 0.05);
     }
 
-    static WindowMap.Cell lube(double pressure, double size, double headroom) {
+    static WindowMap.MapCell lube(double pressure, double size, double headroom) {
         Margin margin = Margin.of(Margin.Kind.LUBRICATION, "lube-rear", 1e-4 * (1 + headroom), 1e-4, Margin.Scale.FLOW);
-        return new WindowMap.Cell(
+        return new WindowMap.MapCell(
                 pressure,
                 size,
                 Optional.of(new WindowMap.LeastMargin(LUBE, margin)),
@@ -39,9 +39,9 @@ final class MadeMaps {
                 Map.of());
     }
 
-    static WindowMap.Cell contact(double pressure, double size) {
+    static WindowMap.MapCell contact(double pressure, double size) {
         Margin margin = Margin.notKnown(Margin.Kind.FILM, "hub", 3e-6, Margin.Scale.LENGTH);
-        return new WindowMap.Cell(
+        return new WindowMap.MapCell(
                 pressure,
                 size,
                 Optional.of(new WindowMap.LeastMargin(FILM, margin)),
@@ -50,17 +50,17 @@ final class MadeMaps {
                 Map.of());
     }
 
-    static WindowMap.Cell unknown(double pressure, double size) {
-        return new WindowMap.Cell(
+    static WindowMap.MapCell unknown(double pressure, double size) {
+        return new WindowMap.MapCell(
                 pressure,
                 size,
                 Optional.empty(),
-                Optional.of(new WindowMap.NotKnown(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall"))),
+                Optional.of(new WindowMap.UnknownCell(WindowMap.UnknownCell.Obstacle.UNSOLVED, Optional.of("stall"))),
                 List.of(),
                 Map.of());
     }
 
-    static WindowMap map(double unit, WindowMap.Cell lastCell, WindowMap.NamedCell... marks) {
+    static WindowMap map(double unit, WindowMap.MapCell lastCell, WindowMap.NamedCell... marks) {
         return new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.of(0.05018)),
                 List.of(LOW, HIGH),

@@ -136,11 +136,11 @@ class MapAnswerTest {
 
     @Test
     void manyLimitsHaveManyLetters() {
-        List<WindowMap.Cell> row = new java.util.ArrayList<>();
+        List<WindowMap.MapCell> row = new java.util.ArrayList<>();
         for (int i = 0; i < 28; i++) {
             Judgement.Key key = new Judgement.Key("duty-" + i, Margin.Kind.COOLER, "cooler");
             Margin margin = Margin.of(Margin.Kind.COOLER, "cooler", 2, 1, Margin.Scale.FLOW);
-            row.add(new WindowMap.Cell(
+            row.add(new WindowMap.MapCell(
                     LOW + i,
                     1e-4,
                     Optional.of(new WindowMap.LeastMargin(key, margin)),
@@ -150,7 +150,7 @@ class MapAnswerTest {
         }
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
-                row.stream().map(WindowMap.Cell::pressure).toList(),
+                row.stream().map(WindowMap.MapCell::pressure).toList(),
                 List.of(1e-4),
                 List.of(row),
                 List.of());
@@ -163,7 +163,7 @@ class MapAnswerTest {
 
     @Test
     void anAreaIsToldAsAnArea() {
-        WindowMap.Cell cell = lube(LOW, 4e-7, 20);
+        WindowMap.MapCell cell = lube(LOW, 4e-7, 20);
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.AREA, OptionalDouble.empty()),
                 List.of(LOW),
@@ -181,14 +181,14 @@ class MapAnswerTest {
 
     @Test
     void eachCauseOfAPointThatIsNotKnownIsSaid() {
-        assertEquals("the size is impossible", why(WindowMap.NotKnown.Obstacle.SIZE_IMPOSSIBLE, Optional.empty()));
-        assertEquals("no limit is judged", why(WindowMap.NotKnown.Obstacle.NOTHING_JUDGED, Optional.empty()));
-        assertEquals("unsolved at stall", why(WindowMap.NotKnown.Obstacle.UNSOLVED, Optional.of("stall")));
+        assertEquals("the size is impossible", why(WindowMap.UnknownCell.Obstacle.SIZE_IMPOSSIBLE, Optional.empty()));
+        assertEquals("no limit is judged", why(WindowMap.UnknownCell.Obstacle.NOTHING_JUDGED, Optional.empty()));
+        assertEquals("unsolved at stall", why(WindowMap.UnknownCell.Obstacle.UNSOLVED, Optional.of("stall")));
         assertEquals("", WhyNotKnown.of(lube(LOW, 1e-4, 0.1)));
     }
 
-    private static String why(WindowMap.NotKnown.Obstacle cause, Optional<String> duty) {
-        return WhyNotKnown.of(new WindowMap.Cell(
-                LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.NotKnown(cause, duty)), List.of(), Map.of()));
+    private static String why(WindowMap.UnknownCell.Obstacle cause, Optional<String> duty) {
+        return WhyNotKnown.of(new WindowMap.MapCell(
+                LOW, 1e-4, Optional.empty(), Optional.of(new WindowMap.UnknownCell(cause, duty)), List.of(), Map.of()));
     }
 }

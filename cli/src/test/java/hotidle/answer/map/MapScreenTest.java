@@ -60,14 +60,14 @@ class MapScreenTest {
     @Test
     void theFirstScreenFitsHoweverManyBuildsAndSizes() {
         List<Double> sizes = new java.util.ArrayList<>();
-        List<List<WindowMap.Cell>> cells = new java.util.ArrayList<>();
+        List<List<WindowMap.MapCell>> cells = new java.util.ArrayList<>();
         List<Judgement.Key> open = java.util.stream.IntStream.range(0, 40)
                 .mapToObj(i -> new Judgement.Key("driving-condition-" + i, Margin.Kind.FILM, "hub-bushing-" + i))
                 .toList();
         for (int i = 0; i < 30; i++) {
             sizes.add(1e-4 * (i + 1));
-            WindowMap.Cell cell = lube(LOW, sizes.get(i), 0.1);
-            cells.add(List.of(new WindowMap.Cell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
+            WindowMap.MapCell cell = lube(LOW, sizes.get(i), 0.1);
+            cells.add(List.of(new WindowMap.MapCell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
         }
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),

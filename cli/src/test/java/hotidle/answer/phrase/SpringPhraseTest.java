@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.transmission.SpringChange.Lever;
-import hotidle.transmission.SpringChange.Obstacle;
+import hotidle.transmission.SpringChange.SpringObstacle;
 import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -33,11 +33,11 @@ class SpringPhraseTest {
     @Test
     void everyObstacleHasItsOwnReason() {
         Set<String> said = new HashSet<>();
-        for (Obstacle obstacle : Obstacle.values()) {
+        for (SpringObstacle obstacle : SpringObstacle.values()) {
             assertTrue(SpringPhrase.obstacle(obstacle).startsWith("no: "));
             said.add(SpringPhrase.obstacle(obstacle));
         }
-        assertEquals(Obstacle.values().length, said.size());
+        assertEquals(SpringObstacle.values().length, said.size());
     }
 
     @Test

@@ -20,9 +20,9 @@ class TorquePictureTest {
 
     private static final Carrier SHAFT = new Carrier("input-shaft", false, 600, false);
 
-    private static TorqueByPressure.Point point(double bar, double clutch) {
+    private static TorqueByPressure.TorqueAtPressure point(double bar, double clutch) {
         Carrier low = new Carrier("low-clutch", true, clutch, false);
-        return new TorqueByPressure.Point(
+        return new TorqueByPressure.TorqueAtPressure(
                 bar * 1e5,
                 OptionalDouble.of(Math.min(clutch, 600)),
                 clutch < 600 ? List.of(low, SHAFT) : List.of(SHAFT, low));
@@ -74,8 +74,8 @@ class TorquePictureTest {
                 new UsefulPressure(Optional.empty(), "first", OptionalDouble.empty(), 5e5, 20e5, List.of());
         Window window = new Window(List.of(), List.of(), List.of());
         TorqueByPressure shaftAlone = new TorqueByPressure(List.of(
-                new TorqueByPressure.Point(5e5, OptionalDouble.of(600), List.of(SHAFT)),
-                new TorqueByPressure.Point(10e5, OptionalDouble.of(600), List.of(SHAFT))));
+                new TorqueByPressure.TorqueAtPressure(5e5, OptionalDouble.of(600), List.of(SHAFT)),
+                new TorqueByPressure.TorqueAtPressure(10e5, OptionalDouble.of(600), List.of(SHAFT))));
         List<LinesChart> charts = TorquePicture.charts(
                 "rig",
                 List.of(
