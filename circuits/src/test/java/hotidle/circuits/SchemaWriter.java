@@ -155,7 +155,7 @@ final class SchemaWriter {
                     .forEach(one -> sizes.withObject("/properties").set(one, ref("length")));
             sizes.put("additionalProperties", false);
             return any(ref("length"), sizes);
-        } else if (type instanceof Type.Count) {
+        } else if (type instanceof Type.WholeNumber) {
             return any(type("integer"), pattern("^~?\\d{1,6}$"));
         } else if (type instanceof Type.Choice choice) {
             return choice(choice.words());
@@ -163,7 +163,7 @@ final class SchemaWriter {
             return type("string", "number");
         } else if (type instanceof Type.NameList) {
             return any(type("string", "number"), list(type("string", "number")));
-        } else if (type instanceof Type.Pair pair) {
+        } else if (type instanceof Type.RisingPair pair) {
             return list(ref(name(pair.dimension()))).put("minItems", 2).put("maxItems", 2);
         } else if (type instanceof Type.OneGroup group) {
             return keys(group.shape(), whole);

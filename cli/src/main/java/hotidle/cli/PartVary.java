@@ -74,7 +74,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
                 ? (name.equals("drop") ? Dimension.PRESSURE : Dimension.TEMPERATURE)
                 : key.map(PartVary::dimension).orElse(Dimension.LENGTH);
         OptionValues.quantity("--vary " + name, form.group("from") + unit, dimension);
-        boolean count = key.isPresent() && key.get().type() instanceof Type.Count;
+        boolean count = key.isPresent() && key.get().type() instanceof Type.WholeNumber;
         Of of = duty ? Of.DUTY : clearance ? Of.CLEARANCE : Of.KEY;
         return new PartVary(name, of, inner, values(from, to, count), unit);
     }
@@ -123,7 +123,7 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
     private static boolean number(Key key) {
         return key.type() instanceof Type.Dimensioned
                 || key.type() instanceof Type.Wearing
-                || key.type() instanceof Type.Count;
+                || key.type() instanceof Type.WholeNumber;
     }
 
     private static Dimension dimension(Key key) {

@@ -79,8 +79,8 @@ final class SecondOpinion {
         Oil oil = unit.oil();
         temperature = kelvin;
         liquid = oil.density15() - oil.densitySlope() * (temperature - 288.15);
-        Oil.Walther.Knot cold = oil.line().knots().get(0);
-        Oil.Walther.Knot hot = oil.line().knots().get(1);
+        Oil.Walther.HermiteKnot cold = oil.line().knots().get(0);
+        Oil.Walther.HermiteKnot hot = oil.line().knots().get(1);
         if (oil.line().knots().size() > 2) {
             throw new IllegalStateException("no second opinion on an oil of more than two points");
         }

@@ -18,10 +18,10 @@ import java.util.Optional;
  * @param most   largest size
  * @param change what it makes of a unit beside the sizes that wear
  */
-public record UnitFault(FaultKind kind, String part, List<WearSize> wears, double least, double most, Change change) {
+public record UnitFault(FaultKind kind, String part, List<WearSize> wears, double least, double most, FaultEffect change) {
 
     /** Makes a changed unit. */
-    public interface Change {
+    public interface FaultEffect {
         /** The unit with the fault of a size. */
         Transmission of(Transmission unit, double size);
     }

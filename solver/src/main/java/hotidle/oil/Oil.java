@@ -54,7 +54,7 @@ public record Oil(
     public Oil {
         require(density15 > 100 && density15 < 20_000, "density at 15 °C", density15, "100 to 20 000 kg/m³");
         require(densitySlope >= 0 && densitySlope < 5, "density slope", densitySlope, "0 to 5 kg/(m³·K)");
-        for (Walther.Knot knot : line.knots) {
+        for (Walther.HermiteKnot knot : line.knots) {
             require(knot.slope > -60, "Walther slope", -knot.slope, "0 to 60");
         }
         require(barus >= 0 && barus < 1e-6, "Barus coefficient", barus, "0 to 1e-6 1/Pa");
@@ -125,7 +125,7 @@ public record Oil(
      * @param coldest lowest of the temperatures at which it was measured [K]
      * @param hottest highest of them [K]
      */
-    public record Walther(List<Knot> knots, double coldest, double hottest) {
+    public record Walther(List<HermiteKnot> knots, double coldest, double hottest) {
 
         /** Most points that a curve goes through. */
         public static final int MOST_POINTS = 4;
@@ -134,7 +134,7 @@ public record Oil(
         private static final double STEEPEST = 3;
 
         /** A point of the curve in its coordinates, and dy/dx there. */
-        public record Knot(double x, double y, double slope) {}
+        public record HermiteKnot(double x, double y, double slope) {}
 
         public Walther {
             knots = List.copyOf(knots);
@@ -163,9 +163,9 @@ public record Oil(
                 }
             }
             double[] slopes = slopes(x, y);
-            List<Knot> knots = new ArrayList<>();
+            List<HermiteKnot> knots = new ArrayList<>();
             for (int i = 0; i < n; i++) {
-                knots.add(new Knot(x[i], y[i], slopes[i]));
+                knots.add(new HermiteKnot(x[i], y[i], slopes[i]));
             }
             return new Walther(knots, sorted[0].temperature(), sorted[n - 1].temperature());
         }
@@ -195,7 +195,7 @@ public record Oil(
 
         /** A liquid whose kinematic viscosity [m²/s] is the same at every temperature. */
         public static Walther constant(double kinematicViscosity) {
-            return new Walther(List.of(new Knot(0, doubleLog(kinematicViscosity), 0)), 0, Double.POSITIVE_INFINITY);
+            return new Walther(List.of(new HermiteKnot(0, doubleLog(kinematicViscosity), 0)), 0, Double.POSITIVE_INFINITY);
         }
 
         /** Whether the viscosity is the same at every temperature. */
@@ -222,10 +222,10 @@ public record Oil(
         }
 
         private double at(double x, boolean slope) {
-            Knot first = knots.get(0);
-            Knot last = knots.get(knots.size() - 1);
+            HermiteKnot first = knots.get(0);
+            HermiteKnot last = knots.get(knots.size() - 1);
             if (x <= first.x || x >= last.x || knots.size() == 1) {
-                Knot end = x <= first.x ? first : last;
+                HermiteKnot end = x <= first.x ? first : last;
                 return slope ? end.slope : end.y + end.slope * (x - end.x);
             }
             int i = 1;
@@ -236,7 +236,7 @@ public record Oil(
         }
 
         /** Hermite's cubic between two points: the chord, and what both slopes bend it. */
-        private static double cubic(Knot from, Knot to, double x) {
+        private static double cubic(HermiteKnot from, HermiteKnot to, double x) {
             double h = to.x - from.x;
             double t = (x - from.x) / h;
             double secant = (to.y - from.y) / h;
@@ -244,7 +244,7 @@ public record Oil(
             return from.y + h * t * (secant + (1 - t) * bend);
         }
 
-        private static double cubicSlope(Knot from, Knot to, double x) {
+        private static double cubicSlope(HermiteKnot from, HermiteKnot to, double x) {
             double h = to.x - from.x;
             double t = (x - from.x) / h;
             double secant = (to.y - from.y) / h;

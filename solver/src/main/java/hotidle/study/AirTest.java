@@ -15,10 +15,10 @@ import java.util.OptionalDouble;
  * @param asInTheFile  radial clearance at the eccentricity that the circuit file gives: with it the part leaks as it was tested [m]
  * @param doubts       why less may be known than this says
  */
-public record AirTest(double freeAir, double shape, double concentric, double asInTheFile, List<Doubt> doubts) {
+public record AirTest(double freeAir, double shape, double concentric, double asInTheFile, List<AirDoubt> doubts) {
 
     /** Why an air test may tell less than it seems to. */
-    public enum Doubt {
+    public enum AirDoubt {
         /** The gap is so narrow that air slips along its walls: the leak comes out too large. */
         SLIPS("slips"),
         /** The air runs so fast at the end of the gap that its own inertia counts: the leak comes out too small. */
@@ -28,7 +28,7 @@ public record AirTest(double freeAir, double shape, double concentric, double as
 
         private final String word;
 
-        Doubt(String word) {
+        AirDoubt(String word) {
             this.word = word;
         }
 
@@ -62,17 +62,17 @@ public record AirTest(double freeAir, double shape, double concentric, double as
         double room = stand.temperature();
         double shape = AirLeak.shape(air.getAsDouble(), high, low, stand.ambient(), room);
         double concentric = AirLeak.clearance(shape, land.diameter(), land.length(), 0);
-        List<Doubt> doubts = new ArrayList<>();
+        List<AirDoubt> doubts = new ArrayList<>();
         if (concentric < AirLeak.SLIPS) {
-            doubts.add(Doubt.SLIPS);
+            doubts.add(AirDoubt.SLIPS);
         }
         if (concentric > 0
                 && AirLeak.mach(air.getAsDouble(), stand.ambient(), low, land.diameter(), concentric, room)
                         > AirLeak.SLOW) {
-            doubts.add(Doubt.CHOKES);
+            doubts.add(AirDoubt.CHOKES);
         }
         if (AirLeak.reynolds(air.getAsDouble(), stand.ambient(), land.diameter(), room) > AirLeak.LAMINAR) {
-            doubts.add(Doubt.TURBULENT);
+            doubts.add(AirDoubt.TURBULENT);
         }
         return Optional.of(new AirTest(
                 air.getAsDouble(),

@@ -11,10 +11,10 @@ import java.util.Optional;
  * @param name  of the margin's part, empty where it is that of no one part, or of the size
  * @param duty  at which the margin is judged; empty for a size
  */
-public record LeftOut(Cause cause, Optional<Margin.Kind> kind, String name, String duty) {
+public record LeftOut(LeftOutCause cause, Optional<Margin.Kind> kind, String name, String duty) {
 
     /** Why there is no slope. */
-    public enum Cause {
+    public enum LeftOutCause {
         /** No steady state was found with the line held. */
         HELD_LINE_UNSOLVED,
         /** The margin's value is not known, as in metal contact. */
@@ -28,14 +28,14 @@ public record LeftOut(Cause cause, Optional<Margin.Kind> kind, String name, Stri
     }
 
     static LeftOut heldLine(String duty) {
-        return new LeftOut(Cause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", duty);
+        return new LeftOut(LeftOutCause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", duty);
     }
 
-    static LeftOut margin(Cause cause, Judgement.Key key) {
+    static LeftOut margin(LeftOutCause cause, Judgement.Key key) {
         return new LeftOut(cause, Optional.of(key.kind()), key.part(), key.duty());
     }
 
-    static LeftOut size(Cause cause, String name) {
+    static LeftOut size(LeftOutCause cause, String name) {
         return new LeftOut(cause, Optional.empty(), name, "");
     }
 }

@@ -142,7 +142,7 @@ public record Sensitivity(
                 .filter(dimension ->
                         rates.stream().noneMatch(rate -> rate.dimension().equals(dimension)))
                 .forEach(dimension -> leftOut.add(LeftOut.size(
-                        dimension.value() == 0 ? LeftOut.Cause.SIZE_IS_NIL : LeftOut.Cause.SIZE_IS_FIXED,
+                        dimension.value() == 0 ? LeftOut.LeftOutCause.SIZE_IS_NIL : LeftOut.LeftOutCause.SIZE_IS_FIXED,
                         dimension.name())));
         return new Sensitivity(margins, rates, leftOut, unsolved);
     }
@@ -158,7 +158,7 @@ public record Sensitivity(
             Judgement.Key key = Judgement.Key.of(judged.duty(), margin);
             if (!Double.isFinite(margin.headroom())) {
                 leftOut.add(LeftOut.margin(
-                        margin.value().isEmpty() ? LeftOut.Cause.VALUE_NOT_KNOWN : LeftOut.Cause.NOTHING_NEEDED, key));
+                        margin.value().isEmpty() ? LeftOut.LeftOutCause.VALUE_NOT_KNOWN : LeftOut.LeftOutCause.NOTHING_NEEDED, key));
                 continue;
             }
             switch (key.kind()) {

@@ -97,14 +97,14 @@ class AirTestTest {
 
     @Test
     void aNarrowGapSlipsAndAWideOneChokes() {
-        assertTrue(test(24.9).orElseThrow().doubts().contains(AirTest.Doubt.SLIPS));
+        assertTrue(test(24.9).orElseThrow().doubts().contains(AirTest.AirDoubt.SLIPS));
         AirTest.TestedLand shallow = new AirTest.TestedLand(0.0127, 0.0005, 0);
-        assertTrue(AirTest.of(STAND, vacuum(10), shallow).orElseThrow().doubts().contains(AirTest.Doubt.CHOKES));
+        assertTrue(AirTest.of(STAND, vacuum(10), shallow).orElseThrow().doubts().contains(AirTest.AirDoubt.CHOKES));
         AirStand large = stand(new AirStand.Calibration(0, vacuum(25)), new AirStand.Calibration(8e-3, vacuum(5)));
         assertTrue(AirTest.of(large, vacuum(10), new AirTest.TestedLand(0.002, 0.005, 0))
                 .orElseThrow()
                 .doubts()
-                .contains(AirTest.Doubt.TURBULENT));
+                .contains(AirTest.AirDoubt.TURBULENT));
     }
 
     @Test

@@ -94,7 +94,7 @@ class SensitivityTest {
                 Sensitivity.study(new Adjustable(BUILD.unit(), List.of(nil), BUILD.remake()), SPEED, () -> {});
         assertEquals(List.of(), one.rates());
         assertEquals(
-                Optional.of(LeftOut.size(LeftOut.Cause.SIZE_IS_NIL, "bores.taper")),
+                Optional.of(LeftOut.size(LeftOut.LeftOutCause.SIZE_IS_NIL, "bores.taper")),
                 one.leftOut().stream().reduce((first, last) -> last));
         assertFalse(one.margins().isEmpty());
     }

@@ -36,7 +36,7 @@ record ChangedValue(Problems problems) {
                     ? pick(entry, ((Value.Text) change.value()).text(), change, where, many)
                     : Optional.of(change.value());
         }
-        if (key.type() instanceof Type.Count) {
+        if (key.type() instanceof Type.WholeNumber) {
             return count(key, entry, change, where);
         }
         Optional<Dimension> dimension = dimension(key);

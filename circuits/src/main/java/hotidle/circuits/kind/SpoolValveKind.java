@@ -111,7 +111,7 @@ final class SpoolValveKind {
                                     Stream.of(
                                             Key.of(
                                                             "stops",
-                                                            new Type.Pair(Dimension.LENGTH),
+                                                            new Type.RisingPair(Dimension.LENGTH),
                                                             "positions between which the spool can move")
                                                     .allowed("-50 mm", "50 mm")
                                                     .usual("-10 mm", "25 mm"),

@@ -71,7 +71,7 @@ final class ItemReader {
                     .map(Item.Scalar::new);
         } else if (type instanceof Type.Wearing) {
             return sizes.size(key, path, given, value);
-        } else if (type instanceof Type.Count) {
+        } else if (type instanceof Type.WholeNumber) {
             return amounts.count(key, given, value);
         } else if (type instanceof Type.Choice choice) {
             return amounts.text(key, given, value)
@@ -85,7 +85,7 @@ final class ItemReader {
                     .map(text -> new Item.Word(text.text()));
         } else if (type instanceof Type.NameList list) {
             return names(key, given, value, list.of());
-        } else if (type instanceof Type.Pair pair) {
+        } else if (type instanceof Type.RisingPair pair) {
             return rows.pair(key, given, value, pair.dimension());
         } else if (type instanceof Type.OneGroup group) {
             return Optional.of(new Item.KeyGroup(shapes.read(group.shape(), path, key.name() + of(given), entry)));

@@ -58,7 +58,7 @@ public record Key(
 
     /** A whole number. */
     public static Key count(String name, String meaning) {
-        return of(name, new Type.Count(), meaning);
+        return of(name, new Type.WholeNumber(), meaning);
     }
 
     /** The name of a node. */
@@ -118,7 +118,7 @@ public record Key(
         if (type instanceof Type.Dimensioned quantity) {
             return quantity.dimension();
         }
-        if (type instanceof Type.Pair pair) {
+        if (type instanceof Type.RisingPair pair) {
             return pair.dimension();
         }
         if (type instanceof Type.PerName per) {

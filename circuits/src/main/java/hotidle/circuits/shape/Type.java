@@ -17,7 +17,7 @@ public sealed interface Type {
     record Wearing(boolean shrinks) implements Type {}
 
     /** A whole number. */
-    record Count() implements Type {}
+    record WholeNumber() implements Type {}
 
     /** One of several words. */
     record Choice(List<String> words) implements Type {
@@ -36,7 +36,7 @@ public sealed interface Type {
     record NameList(Names of) implements Type {}
 
     /** Two quantities in rising order. */
-    record Pair(Dimension dimension) implements Type {}
+    record RisingPair(Dimension dimension) implements Type {}
 
     /** Keys of its own. */
     record OneGroup(Shape shape) implements Type {}
@@ -71,7 +71,7 @@ public sealed interface Type {
             return quantity.dimension().words();
         } else if (this instanceof Wearing) {
             return "a length, or {new, limit, measured}";
-        } else if (this instanceof Count) {
+        } else if (this instanceof WholeNumber) {
             return "a whole number";
         } else if (this instanceof Choice choice) {
             return String.join(" or ", choice.words());
@@ -79,7 +79,7 @@ public sealed interface Type {
             return "name of " + name.of().withArticle();
         } else if (this instanceof NameList names) {
             return "list, each the name of " + names.of().withArticle();
-        } else if (this instanceof Pair pair) {
+        } else if (this instanceof RisingPair pair) {
             return "two of " + pair.dimension().words() + ", [low, high]";
         } else if (this instanceof OneGroup) {
             return "keys of its own, below";

@@ -239,7 +239,7 @@ final class PartReader {
 
     private static String example(Key key) {
         String low = key.usual().or(key::allowed).map(Bounds::low).orElse("").replace(" ", "");
-        if (key.type() instanceof Type.Pair) {
+        if (key.type() instanceof Type.RisingPair) {
             return key.name() + "=[0mm,4mm]";
         } else if (key.type() instanceof Type.NamedGroups groups) {
             Key first = groups.shape().keys().get(0);

@@ -115,7 +115,7 @@ public record AirAnswer(
         if (!complete()) {
             notes.add(AirPhrase.BEYOND);
         }
-        Set<AirTest.Doubt> doubts = EnumSet.noneOf(AirTest.Doubt.class);
+        Set<AirTest.AirDoubt> doubts = EnumSet.noneOf(AirTest.AirDoubt.class);
         readings.forEach(one -> one.test().ifPresent(test -> doubts.addAll(test.doubts())));
         doubts.forEach(doubt -> notes.add(said(doubt)));
         if (holes == 2) {
@@ -125,7 +125,7 @@ public record AirAnswer(
         return notes;
     }
 
-    private static String said(AirTest.Doubt doubt) {
+    private static String said(AirTest.AirDoubt doubt) {
         return switch (doubt) {
             case SLIPS -> AirPhrase.SLIPS;
             case CHOKES -> AirPhrase.CHOKES;
@@ -173,7 +173,7 @@ public record AirAnswer(
     }
 
     private static List<String> words(AirTest test) {
-        return test.doubts().stream().map(AirTest.Doubt::word).toList();
+        return test.doubts().stream().map(AirTest.AirDoubt::word).toList();
     }
 
     /** As JSON; what is null lies beyond the stand's calibration. */

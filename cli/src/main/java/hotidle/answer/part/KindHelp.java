@@ -103,7 +103,7 @@ public final class KindHelp {
         if (key.type() instanceof Type.Wearing) {
             return in(Dimension.LENGTH, "a length");
         }
-        if (key.type() instanceof Type.Pair pair) {
+        if (key.type() instanceof Type.RisingPair pair) {
             return in(pair.dimension(), KindHelpPhrase.two(pair.dimension().words())) + ": " + key.name()
                     + "=[0mm,4mm]";
         }

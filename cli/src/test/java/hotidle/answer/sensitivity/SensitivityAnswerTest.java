@@ -56,7 +56,7 @@ class SensitivityAnswerTest {
     private static final Sensitivity.Rate SCORES_ON_LINE = new Sensitivity.Rate(SCORES, LINE, -1e6, false);
 
     private static final LeftOut NOTHING =
-            new LeftOut(LeftOut.Cause.NOTHING_NEEDED, Optional.of(Margin.Kind.RELIEF), "relief", "cruise");
+            new LeftOut(LeftOut.LeftOutCause.NOTHING_NEEDED, Optional.of(Margin.Kind.RELIEF), "relief", "cruise");
 
     private static Sensitivity found(List<Sensitivity.Rate> rates, List<LeftOut> leftOut, List<String> unsolved) {
         Map<Judgement.Key, Margin> margins = new LinkedHashMap<>();
@@ -230,11 +230,11 @@ class SensitivityAnswerTest {
 
     @Test
     void whatHasNoSlopeIsNamedWithItsReason() {
-        LeftOut line = new LeftOut(LeftOut.Cause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", "stall");
+        LeftOut line = new LeftOut(LeftOut.LeftOutCause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", "stall");
         LeftOut film =
-                new LeftOut(LeftOut.Cause.VALUE_NOT_KNOWN, Optional.of(Margin.Kind.FILM), "hub-bushing", "stall");
-        LeftOut nil = new LeftOut(LeftOut.Cause.SIZE_IS_NIL, Optional.empty(), "relief.leak-clearance", "");
-        LeftOut fixed = new LeftOut(LeftOut.Cause.SIZE_IS_FIXED, Optional.empty(), "plate.gap", "");
+                new LeftOut(LeftOut.LeftOutCause.VALUE_NOT_KNOWN, Optional.of(Margin.Kind.FILM), "hub-bushing", "stall");
+        LeftOut nil = new LeftOut(LeftOut.LeftOutCause.SIZE_IS_NIL, Optional.empty(), "relief.leak-clearance", "");
+        LeftOut fixed = new LeftOut(LeftOut.LeftOutCause.SIZE_IS_FIXED, Optional.empty(), "plate.gap", "");
         assertEquals(
                 List.of(
                         "regulation at stall: no steady state was found with the line held",
