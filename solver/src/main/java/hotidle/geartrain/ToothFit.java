@@ -29,7 +29,7 @@ public record ToothFit(int sun, int ring, boolean paired, OptionalInt planet, Op
     private static final int LEAST = 8;
 
     /** What does not go together. */
-    public enum Misfit {
+    public enum ToothMisfit {
         /** No planet has room between sun and ring. */
         NO_ROOM,
         /** The planet does not reach from sun to ring, or is too large. */
@@ -41,22 +41,22 @@ public record ToothFit(int sun, int ring, boolean paired, OptionalInt planet, Op
     }
 
     /** All that does not go together. */
-    public List<Misfit> misfits() {
+    public List<ToothMisfit> misfits() {
         if (ring - sun < 2 * LEAST) {
-            return List.of(Misfit.NO_ROOM);
+            return List.of(ToothMisfit.NO_ROOM);
         }
-        List<Misfit> misfits = new ArrayList<>();
+        List<ToothMisfit> misfits = new ArrayList<>();
         if (planet.isPresent() && Math.abs(ring - sun - 2 * planet.getAsInt()) > SHIFT) {
-            misfits.add(Misfit.PLANET_SIZE);
+            misfits.add(ToothMisfit.PLANET_SIZE);
         }
         if (count.isPresent()) {
             int whole = paired ? ring - sun : ring + sun;
             if (whole % count.getAsInt() != 0) {
-                misfits.add(Misfit.UNEQUAL_ANGLES);
+                misfits.add(ToothMisfit.UNEQUAL_ANGLES);
             }
             double teeth = (ring - sun) / 2.0;
             if (!paired && teeth + 2 >= (sun + teeth) * Math.sin(Math.PI / count.getAsInt())) {
-                misfits.add(Misfit.PLANETS_TOUCH);
+                misfits.add(ToothMisfit.PLANETS_TOUCH);
             }
         }
         return misfits;

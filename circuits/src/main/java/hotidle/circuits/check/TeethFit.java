@@ -4,7 +4,7 @@ import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.Attributes;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.geartrain.ToothFit;
-import hotidle.geartrain.ToothFit.Misfit;
+import hotidle.geartrain.ToothFit.ToothMisfit;
 import java.util.OptionalInt;
 
 /** The teeth of each planetary set mesh, and its planets can be put in. */
@@ -32,7 +32,7 @@ final class TeethFit implements Rule.OfCircuit {
         int sun = set.count(sunKey);
         int ring = set.count("ring-teeth");
         OptionalInt count = set.has("pinion-count") ? OptionalInt.of(set.count("pinion-count")) : OptionalInt.empty();
-        for (Misfit misfit : new ToothFit(sun, ring, paired, planet, count).misfits()) {
+        for (ToothMisfit misfit : new ToothFit(sun, ring, paired, planet, count).misfits()) {
             String teeth = sun + " and " + ring + " teeth";
             switch (misfit) {
                 case NO_ROOM ->

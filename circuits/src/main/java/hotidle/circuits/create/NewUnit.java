@@ -32,7 +32,7 @@ public final class NewUnit {
     private final UnitAnswers answers;
     private final Draft draft;
     private final Transmission ready;
-    private final Factors by;
+    private final ScaleFactors by;
 
     private NewUnit(String name, String like, String text, UnitAnswers answers) {
         this.name = name;
@@ -61,8 +61,8 @@ public final class NewUnit {
         return new NewUnit(name, like, text, answers).text(false);
     }
 
-    private Factors factors() {
-        return new Factors(
+    private ScaleFactors factors() {
+        return new ScaleFactors(
                 UnitAnswers.ratio(answers.displacement(), displacement()),
                 UnitAnswers.ratio(answers.setPressure(), set()),
                 UnitAnswers.ratio(answers.engineTorque(), torque()),

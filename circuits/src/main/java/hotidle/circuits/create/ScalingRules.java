@@ -38,10 +38,10 @@ final class ScalingRules {
             "body-land",
             "tip-land");
 
-    private final Factors by;
+    private final ScaleFactors by;
     private final UnitAnswers answers;
 
-    ScalingRules(Factors by, UnitAnswers answers) {
+    ScalingRules(ScaleFactors by, UnitAnswers answers) {
         this.by = by;
         this.answers = answers;
     }

@@ -25,9 +25,9 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
      * @param across what is added to its label where there is room: of what it is the worst
      * @param text   what it is of a build
      */
-    record Figure(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+    record FigureRow(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
 
-        Figure(String label, String unit, Function<Comparison.BuildAtDuty, String> text) {
+        FigureRow(String label, String unit, Function<Comparison.BuildAtDuty, String> text) {
             this(label, unit, "", text);
         }
 
@@ -41,23 +41,23 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
     }
 
     /** Those of what the unit has; a cell at the condition shown stands for its build. */
-    List<Figure> all() {
-        List<Figure> all = new ArrayList<>(List.of(
-                new Figure(CompareScreenPhrase.SET_TO, unit(Quantity.PRESSURE), known(this::set)),
-                new Figure(CompareScreenPhrase.GAUGE, unit(Quantity.PRESSURE), known(this::gauge)),
-                new Figure(CompareScreenPhrase.HOLDS_FROM, "", this::holdsFrom)));
+    List<FigureRow> all() {
+        List<FigureRow> all = new ArrayList<>(List.of(
+                new FigureRow(CompareScreenPhrase.SET_TO, unit(Quantity.PRESSURE), known(this::set)),
+                new FigureRow(CompareScreenPhrase.GAUGE, unit(Quantity.PRESSURE), known(this::gauge)),
+                new FigureRow(CompareScreenPhrase.HOLDS_FROM, "", this::holdsFrom)));
         Comparison.BuildAtDuty any = comparison.cells().get(0);
         if (!any.roles().lube().isEmpty()) {
-            all.add(new Figure(CompareScreenPhrase.LUBRICATION, unit(Quantity.FLOW), known(this::lubrication)));
+            all.add(new FigureRow(CompareScreenPhrase.LUBRICATION, unit(Quantity.FLOW), known(this::lubrication)));
         }
-        all.add(new Figure(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
+        all.add(new FigureRow(CompareScreenPhrase.LOST, unit(Quantity.FLOW), known(this::lost)));
         if (any.roles().hub().isPresent()) {
-            all.add(new Figure(
+            all.add(new FigureRow(
                     CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
-        all.add(new Figure(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
-        all.add(new Figure(CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
-        all.add(new Figure(CompareScreenPhrase.FAILS, "", this::fails));
+        all.add(new FigureRow(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
+        all.add(new FigureRow(CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
+        all.add(new FigureRow(CompareScreenPhrase.FAILS, "", this::fails));
         return all;
     }
 

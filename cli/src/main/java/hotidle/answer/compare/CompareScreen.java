@@ -65,7 +65,7 @@ record CompareScreen(
         return comparison.cell(unit.build(), duty.name());
     }
 
-    private List<CompareFigures.Figure> figures() {
+    private List<CompareFigures.FigureRow> figures() {
         return new CompareFigures(comparison, units).all();
     }
 
@@ -73,7 +73,7 @@ record CompareScreen(
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
-        for (CompareFigures.Figure figure : figures()) {
+        for (CompareFigures.FigureRow figure : figures()) {
             List<String> row = new ArrayList<>(List.of(figure.headedAcross()));
             comparison.units().forEach(unit -> row.add(figure.text().apply(shown(unit))));
             table.add(row);
@@ -128,7 +128,7 @@ record CompareScreen(
     }
 
     private TextTable figuresAcross(List<Transmission> builds) {
-        List<CompareFigures.Figure> figures = figures();
+        List<CompareFigures.FigureRow> figures = figures();
         List<String> head = new ArrayList<>(List.of(CompareScreenPhrase.BUILD));
         figures.forEach(figure -> head.add(figure.headed()));
         TextTable table = new TextTable(head);

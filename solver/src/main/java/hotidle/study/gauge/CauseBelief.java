@@ -33,7 +33,7 @@ record CauseBelief(double logEvidence, double best, double low, double high, dou
         int top = 0;
         for (int i = 0; i < steps; i++) {
             double way = way(first, width, i, single);
-            Misfit.Fit fit = misfit.of(curve.at(way));
+            Misfit.ChiSquareFit fit = misfit.of(curve.at(way));
             log[i] = fit.logLikelihood() + Math.log(prior(curve, way, single) * width);
             chi[i] = fit.chiSquare();
             top = log[i] > log[top] ? i : top;

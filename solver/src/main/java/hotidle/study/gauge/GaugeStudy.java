@@ -156,7 +156,7 @@ public final class GaugeStudy {
     }
 
     private GaugeFindings.Agreement agreement() {
-        Misfit.Fit fit = misfit.of(table.sound());
+        Misfit.ChiSquareFit fit = misfit.of(table.sound());
         double probability = chance(fit.chiSquare(), misfit.degrees());
         List<GaugeFindings.ExpectedReading> expected = expected();
         boolean seen = true;

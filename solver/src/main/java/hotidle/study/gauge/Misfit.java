@@ -50,9 +50,9 @@ final class Misfit {
      * @param chiSquare     of the exact readings [-]
      * @param logLikelihood of all readings
      */
-    record Fit(double chiSquare, double logLikelihood) {}
+    record ChiSquareFit(double chiSquare, double logLikelihood) {}
 
-    Fit of(Expectation expected) {
+    ChiSquareFit of(Expectation expected) {
         int m = exact.size();
         double chiSquare = 0;
         double log = 0;
@@ -73,7 +73,7 @@ final class Misfit {
                 log += Math.log(Math.max(seen(i, expected), LEAST_PROBABILITY));
             }
         }
-        return new Fit(chiSquare, log);
+        return new ChiSquareFit(chiSquare, log);
     }
 
     /** Probability of what was seen of a reading that is none of a value. */

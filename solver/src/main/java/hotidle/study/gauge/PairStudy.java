@@ -129,7 +129,7 @@ final class PairStudy {
     private static final int GRID = 120;
 
     /** A pair solved at two sizes. */
-    private record SolvedAt(double oneWay, double otherWay, Expectation expected, Misfit.Fit fit) {}
+    private record SolvedAt(double oneWay, double otherWay, Expectation expected, Misfit.ChiSquareFit fit) {}
 
     private Optional<SolvedPair> solved(Screened pair) {
         Series series = table.model().series();

@@ -10,7 +10,7 @@ package hotidle.circuits.create;
  * @param lube     lubrication flow over the ready circuit's [-]
  * @param bore     diameter of the valve-body bores over the ready circuit's [-]
  */
-record Factors(double pump, double pressure, double torque, double cooler, double lube, double bore) {
+record ScaleFactors(double pump, double pressure, double torque, double cooler, double lube, double bore) {
 
     /** Lengths of a pump of similar shape. */
     double length() {
