@@ -2,6 +2,7 @@ package hotidle.cli;
 
 import hotidle.circuits.text.Nearest;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,8 @@ import org.apache.commons.csv.CSVRecord;
 /** Answers to the questions of {@code new}, as rows of a CSV file. */
 final class AnswersFile {
 
+    private static final String MARK = "\uFEFF";
+
     private AnswersFile() {}
 
     /**
@@ -24,7 +27,7 @@ final class AnswersFile {
      */
     static Map<String, String> read(Path file, Set<String> questions) {
         Map<String, String> answers = new LinkedHashMap<>();
-        try (CSVParser rows = CSVParser.parse(Files.readString(file, StandardCharsets.UTF_8), CSVFormat.RFC4180)) {
+        try (CSVParser rows = CSVParser.parse(text(file), CSVFormat.RFC4180)) {
             for (CSVRecord row : rows) {
                 String question = row.get(0).strip();
                 if (question.isEmpty() || (row.getRecordNumber() == 1 && question.equals("question"))) {
@@ -41,7 +44,19 @@ final class AnswersFile {
             }
             return answers;
         } catch (IOException e) {
-            throw new WrongInputException("hotidle: --answers " + file + " cannot be read: " + FileReason.of(e));
+            throw wrong(file, e);
+        } catch (UncheckedIOException e) {
+            throw wrong(file, e.getCause());
         }
+    }
+
+    /** Its text without the mark that spreadsheets put in front. */
+    private static String text(Path file) throws IOException {
+        String text = Files.readString(file, StandardCharsets.UTF_8);
+        return text.startsWith(MARK) ? text.substring(MARK.length()) : text;
+    }
+
+    private static WrongInputException wrong(Path file, IOException why) {
+        return new WrongInputException("hotidle: --answers " + file + " cannot be read: " + FileReason.of(why));
     }
 }

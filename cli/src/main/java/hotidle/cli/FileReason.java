@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
@@ -26,6 +27,9 @@ final class FileReason {
         }
         if (wrong instanceof FileSystemException system && system.getReason() != null) {
             return system.getReason();
+        }
+        if (wrong instanceof CharacterCodingException) {
+            return "its letters are not UTF-8; save it as CSV UTF-8";
         }
         return String.valueOf(wrong.getMessage());
     }

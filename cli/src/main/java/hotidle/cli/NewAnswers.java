@@ -76,7 +76,11 @@ final class NewAnswers {
                 throw new WrongInputException(
                         "hotidle: --clutch " + word + ": write its name and its area, forward-clutch=135cm2");
             }
-            areas.put(word.substring(0, at), OptionValues.quantity("--clutch", word.substring(at + 1), Dimension.AREA));
+            double area = OptionValues.quantity("--clutch", word.substring(at + 1), Dimension.AREA);
+            if (!(area > 0)) {
+                throw new WrongInputException("hotidle: --clutch " + word + ": its area must be above zero");
+            }
+            areas.put(word.substring(0, at), area);
         }
         return areas;
     }
