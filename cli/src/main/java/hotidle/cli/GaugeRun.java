@@ -14,6 +14,7 @@ import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Looks for faults that explain readings, and says how far it is.
@@ -52,12 +53,16 @@ record GaugeRun(PrintWriter err, Adjustable build) {
         DutyPoint idle = unit().duties().stream()
                 .min(Comparator.comparingDouble(DutyPoint::speed))
                 .orElseThrow();
-        double highest = unit().commanded()
-                .flatMap(Command::pilot)
-                .map(pilot -> pilot.lineByTorque().highest())
-                .orElse(0.0);
         return new GaugeAnswer.Hardest(
-                idle.speed(), idle.temperatures().getOrDefault("sump", Double.NaN), highest);
+                idle.speed(),
+                Stream.ofNullable(idle.temperatures().get("sump"))
+                        .mapToDouble(Double::doubleValue)
+                        .findFirst(),
+                unit().commanded()
+                        .flatMap(Command::pilot)
+                        .stream()
+                        .mapToDouble(pilot -> pilot.lineByTorque().highest())
+                        .findFirst());
     }
 
     /** The build's name where its line stays low at idle, as read or as solved. */

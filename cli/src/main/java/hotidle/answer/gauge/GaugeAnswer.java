@@ -6,6 +6,7 @@ import hotidle.answer.format.TextTable;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.NextReading;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What gauge readings say of a build.
@@ -38,10 +39,10 @@ public record GaugeAnswer(
      * What takes the pump to its limit.
      *
      * @param speed       lowest engine speed [rev/s]
-     * @param temperature hottest sump [K]
-     * @param commanded   highest line pressure that can be commanded [Pa]; 0 where it cannot be
+     * @param temperature of its sump [K]; empty where the file gives none
+     * @param commanded   highest line pressure that can be commanded [Pa]; empty where none can be
      */
-    public record Hardest(double speed, double temperature, double commanded) {}
+    public record Hardest(double speed, OptionalDouble temperature, OptionalDouble commanded) {}
 
     public GaugeAnswer {
         next = List.copyOf(next);

@@ -73,7 +73,7 @@ record GaugeRows(GaugeAnswer answer) {
         for (Cause cause : answer.findings().causes()) {
             table.add(List.of(
                     cause.fault().name(),
-                    GaugePhrase.share(answer.findings().agreement().agrees() ? Double.NaN : cause.share()),
+                    answer.findings().agreement().agrees() ? "-" : GaugePhrase.share(cause.share()),
                     words.size(cause.fault(), cause.size()),
                     cause.visible()
                             ? Double.isNaN(cause.hidden()) ? "-" : words.size(cause.fault(), cause.hidden())

@@ -17,6 +17,7 @@ import hotidle.study.gauge.NextReading;
 import hotidle.study.gauge.TestPoint;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** What is said of gauge readings: what is wrong, how sure, what next. */
@@ -142,7 +143,9 @@ final class GaugeScreen {
     private List<String> lines(int groups, int others) {
         List<String> lines = new ArrayList<>();
         List<GaugeFindings.Group> leading = found.leading();
-        double best = found.first().map(group -> group.leader().chiSquare()).orElse(Double.NaN);
+        OptionalDouble best = found.first().stream()
+                .mapToDouble(group -> group.leader().chiSquare())
+                .findFirst();
         for (GaugeFindings.Group group : leading.subList(0, Math.min(groups, leading.size()))) {
             lines.add(group(group, others));
         }

@@ -3,6 +3,7 @@ package hotidle.answer.phrase;
 import hotidle.answer.format.Quantity;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 
 /**
  * What gauge readings say of a unit.
@@ -89,10 +90,13 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return "or " + String.join(", ", shown) + (more > 0 ? " and " + more + " more" : "") + ": " + SAME;
     }
 
-    /** No fault alone. */
-    public static String none(double misfit, boolean leading) {
+    /** No fault alone; what the best leaves is told where this leads, and there is one. */
+    public static String none(OptionalDouble misfit, boolean leading) {
         return "none of these"
-                + (leading ? String.format(Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit) : "");
+                + (leading && misfit.isPresent()
+                        ? String.format(
+                                Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit.getAsDouble())
+                        : "");
     }
 
     /** A pair of faults. */
@@ -125,11 +129,15 @@ public record GaugePhrase(Quantity.UnitSystem units) {
     }
 
     /** What takes the pump to its limit. */
-    public String hardest(double speed, double temperature, double commanded) {
+    public String hardest(double speed, OptionalDouble temperature, OptionalDouble commanded) {
         return "at the lowest idle (" + Quantity.SPEED.with(units, speed)
-                + " or less), with the oil as hot as it gets ("
-                + Quantity.TEMPERATURE.with(units, temperature) + " or more) and the highest command"
-                + (commanded > 0 ? " (" + Quantity.PRESSURE.with(units, commanded) + ")" : "");
+                + " or less), with the oil as hot as it gets"
+                + bracketed(Quantity.TEMPERATURE, temperature, " or more") + " and the highest command"
+                + bracketed(Quantity.PRESSURE, commanded, "");
+    }
+
+    private String bracketed(Quantity quantity, OptionalDouble value, String behind) {
+        return value.isPresent() ? " (" + quantity.with(units, value.getAsDouble()) + behind + ")" : "";
     }
 
     /** Faults that cannot show. */
