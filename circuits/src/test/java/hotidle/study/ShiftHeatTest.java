@@ -91,8 +91,8 @@ class ShiftHeatTest {
     @Test
     void aBandHasNoAreaAndAUnitWithoutGearsNoShift() {
         Transmission four = circuit("crescent-four").unit();
-        ShiftHeat second =
-                ShiftHeat.of(four, new ShiftHeat.AskedShift(SPEED, 100, 0.5, 0.002)).get(0);
+        ShiftHeat second = ShiftHeat.of(four, new ShiftHeat.AskedShift(SPEED, 100, 0.5, 0.002))
+                .get(0);
         assertEquals("intermediate-band", second.clutch());
         assertTrue(second.closing().orElseThrow().heatOverArea().isEmpty());
         Transmission six = circuit("vane-six").unit();

@@ -59,8 +59,7 @@ final class CompareCommand implements Callable<Integer> {
         DescribedCircuit asWritten = asked.load();
         List<Transmission> before = faults.units(asWritten, named(asWritten), work);
         List<Transmission> units = work.given() ? work.beside(asWritten, before) : before;
-        DescribedCircuit described =
-                work.given() ? work.described(asWritten, before, asked.shared.units()) : asWritten;
+        DescribedCircuit described = work.given() ? work.described(asWritten, before, asked.shared.units()) : asWritten;
         List<String> duties = shown.of(described.unit());
         OwnHeat.Settled settled = ownHeat.at(units);
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);

@@ -58,9 +58,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
                 Stream.ofNullable(idle.temperatures().get("sump"))
                         .mapToDouble(Double::doubleValue)
                         .findFirst(),
-                unit().commanded()
-                        .flatMap(Command::pilot)
-                        .stream()
+                unit().commanded().flatMap(Command::pilot).stream()
                         .mapToDouble(pilot -> pilot.lineByTorque().highest())
                         .findFirst());
     }
@@ -70,9 +68,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
         if (unit().commanded().isEmpty()) {
             return List.of();
         }
-        return found.lineLow(unit().command().line())
-                ? List.of(unit().build())
-                : LowAtIdle.of(List.of(unit()));
+        return found.lineLow(unit().command().line()) ? List.of(unit().build()) : LowAtIdle.of(List.of(unit()));
     }
 
     private Transmission unit() {

@@ -23,9 +23,8 @@ final class Lands {
         return lands.stream()
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new WrongInputException(
-                        "hotidle: " + unit.circuit() + " has no land '" + name + "'\nmend: "
-                                + Nearest.mend(
-                                        name, lands.stream().map(Placed::name).toList())));
+                .orElseThrow(() -> new WrongInputException("hotidle: " + unit.circuit() + " has no land '" + name
+                        + "'\nmend: "
+                        + Nearest.mend(name, lands.stream().map(Placed::name).toList())));
     }
 }

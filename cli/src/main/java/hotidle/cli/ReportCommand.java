@@ -83,8 +83,8 @@ final class ReportCommand implements Callable<Integer> {
         // drawn while the rest is solved, since layout takes as long
         CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
-        Findings found =
-                ReportRun.findings(asked.shared.units(), circuit, units, wear, spec.commandLine().getErr());
+        Findings found = ReportRun.findings(
+                asked.shared.units(), circuit, units, wear, spec.commandLine().getErr());
         ReportAnswer answer = new ReportAnswer(
                 asked.shared.units(), file.toString(), reader, head.lines(), circuit, found, drawing.join(), made);
         return written(answer, answer.page());

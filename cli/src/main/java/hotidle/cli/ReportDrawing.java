@@ -30,7 +30,8 @@ final class ReportDrawing {
     }
 
     /** A build at a driving condition, or without pressures where none is given. */
-    private static Figure of(Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit, Optional<DutyPoint> at) {
+    private static Figure of(
+            Quantity.UnitSystem units, DescribedCircuit circuit, Transmission unit, Optional<DutyPoint> at) {
         Drawing drawing = new Drawing(scheme(units, circuit, unit, at));
         return figure(
                 drawing,

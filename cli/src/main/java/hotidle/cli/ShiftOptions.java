@@ -68,10 +68,7 @@ final class ShiftOptions {
 
     /** The highest engine torque of a unit's driving conditions [Nm]. */
     private static double highest(Transmission unit) {
-        return unit.duties().stream()
-                .mapToDouble(DutyPoint::engineTorque)
-                .max()
-                .orElse(0);
+        return unit.duties().stream().mapToDouble(DutyPoint::engineTorque).max().orElse(0);
     }
 
     private static double above(String option, String text, Dimension dimension) {

@@ -30,8 +30,8 @@ record WindowRun(PrintWriter err, SetBy setBy, String set, OwnHeat ownHeat, List
         setBy.at(unit, pressures.get(0), set);
         Window.Raised given = Window.Raised.by(unit, setBy.by());
         Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;
-        Progress progress = new Progress(
-                err, "trying set pressures", unit.duties().size() * pressures.size() + LIMITS);
+        Progress progress =
+                new Progress(err, "trying set pressures", unit.duties().size() * pressures.size() + LIMITS);
         Window window = Window.study(unit, raised, pressures, speeds, progress::step);
         progress.end();
         return new WindowAnswer.BuildWindow(unit, window, useful(unit, given, pressures));

@@ -37,7 +37,8 @@ class MovedAndRefusedTest {
 
     @Test
     void windowVaryIsTheCommandMap() {
-        assertTrue(refused(() -> Options.of(new MovedToMap(), "--vary", "a.b=1..2mm").refuse())
+        assertTrue(refused(() ->
+                        Options.of(new MovedToMap(), "--vary", "a.b=1..2mm").refuse())
                 .contains("hotidle map CIRCUIT --vary PART.key=LOW..HIGHunit"));
         assertTrue(refused(() -> Options.of(new MovedToMap(), "--map", "a.svg").refuse())
                 .endsWith(" --plot FILE"));
@@ -67,9 +68,9 @@ class MovedAndRefusedTest {
 
     @Test
     void whatASetPressureChangesIsOneOfTwoWords() {
+        assertEquals("COMMAND_AND_SPRING", Options.of(new SetBy()).by().name());
         assertEquals(
-                "COMMAND_AND_SPRING", Options.of(new SetBy()).by().name());
-        assertEquals("SPRING", Options.of(new SetBy(), "--set-by", "spring").by().name());
+                "SPRING", Options.of(new SetBy(), "--set-by", "spring").by().name());
         assertTrue(refused(() -> Options.of(new SetBy(), "--set-by", "shim").by())
                 .endsWith("mend: write spring or command-and-spring"));
     }
@@ -77,14 +78,15 @@ class MovedAndRefusedTest {
     @Test
     void aBenchIsAskedForNoTorque() {
         assertTrue(assertThrows(
-                        NotCommandedException.class,
-                        () -> TorqueRun.check(
-                                ReadyCircuits.read("valve-body-bench").unit(),
-                                Options.of(new SetBy()),
-                                1e6,
-                                "10..20/5bar"))
-                .getMessage()
-                .length() > 0);
+                                NotCommandedException.class,
+                                () -> TorqueRun.check(
+                                        ReadyCircuits.read("valve-body-bench").unit(),
+                                        Options.of(new SetBy()),
+                                        1e6,
+                                        "10..20/5bar"))
+                        .getMessage()
+                        .length()
+                > 0);
     }
 
     @Test
@@ -92,7 +94,8 @@ class MovedAndRefusedTest {
         Transmission unit = ReadyCircuits.read("crescent-four").unit();
         String first = unit.duties().get(0).name();
         String second = unit.duties().get(1).name();
-        assertEquals(unit.duties().size(), Options.of(new ShownDuties()).of(unit).size());
+        assertEquals(
+                unit.duties().size(), Options.of(new ShownDuties()).of(unit).size());
         assertEquals(
                 List.of(first, second),
                 Options.of(new ShownDuties(), "--duty", second, "--duty", first).of(unit),

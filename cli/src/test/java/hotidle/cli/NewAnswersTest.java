@@ -20,7 +20,8 @@ class NewAnswersTest {
     Path folder;
 
     private static String refused(Map<String, String> given) {
-        return assertThrows(WrongInputException.class, () -> NewAnswers.of(given)).getMessage();
+        return assertThrows(WrongInputException.class, () -> NewAnswers.of(given))
+                .getMessage();
     }
 
     private Map<String, String> file(String text) throws IOException {
@@ -39,8 +40,16 @@ class NewAnswersTest {
     @Test
     void answersAreReadInTheirUnits() {
         UnitAnswers answers = NewAnswers.of(Map.of(
-                "displacement", "24cm3/rev", "cooler-flow", "8L/min", "bores", "18", "ranges", "reverse, first;second",
-                "clutch", "forward-clutch=135cm2,direct=90cm2"));
+                "displacement",
+                "24cm3/rev",
+                "cooler-flow",
+                "8L/min",
+                "bores",
+                "18",
+                "ranges",
+                "reverse, first;second",
+                "clutch",
+                "forward-clutch=135cm2,direct=90cm2"));
         assertEquals(24e-6, answers.displacement().orElseThrow(), 1e-12);
         assertEquals(8e-3 / 60, answers.coolerFlow().orElseThrow(), 1e-12);
         assertEquals(18, answers.boreCount().orElseThrow());
@@ -50,8 +59,7 @@ class NewAnswersTest {
 
     @Test
     void whatIsNotAboveZeroIsRefused() {
-        assertEquals(
-                "hotidle: --set-pressure 0psi: it must be above zero", refused(Map.of("set-pressure", "0psi")));
+        assertEquals("hotidle: --set-pressure 0psi: it must be above zero", refused(Map.of("set-pressure", "0psi")));
         assertTrue(refused(Map.of("displacement", "-1cm3/rev")).contains("must be above zero"));
         assertTrue(refused(Map.of("clutch", "forward-clutch=0cm2")).contains("--clutch"));
     }
@@ -107,8 +115,7 @@ class NewAnswersTest {
                 .getMessage();
         assertTrue(quote.contains("cannot be read"), quote);
         String none = assertThrows(
-                        WrongInputException.class,
-                        () -> AnswersFile.read(folder.resolve("none.csv"), NewQuestions.ALL))
+                        WrongInputException.class, () -> AnswersFile.read(folder.resolve("none.csv"), NewQuestions.ALL))
                 .getMessage();
         assertTrue(none.contains("cannot be read"), none);
     }

@@ -64,7 +64,8 @@ class OptionValuesTest {
 
     @Test
     void theHubIsSearchedFromTheSlowestDrivingConditionTo4000Rpm() {
-        double slowest = UNIT.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow();
+        double slowest =
+                UNIT.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow();
         List<Double> speeds = OptionValues.searched(null, UNIT, 150 / 60.0);
         assertEquals(slowest, speeds.get(0), 1e-12);
         double last = speeds.get(speeds.size() - 1);
@@ -113,7 +114,7 @@ class OptionValuesTest {
         DutyPoint hotter = OptionValues.at(duty, duty.temperatures().get("sump") + 7);
         assertEquals(duty.temperatures().keySet(), hotter.temperatures().keySet());
         duty.temperatures()
-                .forEach((region, kelvin) -> assertEquals(
-                        kelvin + 7, hotter.temperatures().get(region), 1e-9, region));
+                .forEach((region, kelvin) ->
+                        assertEquals(kelvin + 7, hotter.temperatures().get(region), 1e-9, region));
     }
 }

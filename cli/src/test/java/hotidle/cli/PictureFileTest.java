@@ -47,8 +47,7 @@ class PictureFileTest {
 
     @Test
     void aPageIsNoPicture() {
-        String wrong = assertThrows(
-                        WrongInputException.class, () -> HtmlFile.check("--out", folder.resolve("a.pdf")))
+        String wrong = assertThrows(WrongInputException.class, () -> HtmlFile.check("--out", folder.resolve("a.pdf")))
                 .getMessage();
         assertTrue(wrong.contains("names no kind of page\nmend: end the name in .html"), wrong);
     }

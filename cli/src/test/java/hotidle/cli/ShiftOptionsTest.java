@@ -21,7 +21,11 @@ class ShiftOptionsTest {
         ShiftHeat.AskedShift asked =
                 Options.of(new ShiftOptions(), "--inertia", "0.6kg.m2").of(UNIT);
         assertEquals(
-                UNIT.duties().stream().mapToDouble(DutyPoint::engineTorque).max().orElseThrow(), asked.torque());
+                UNIT.duties().stream()
+                        .mapToDouble(DutyPoint::engineTorque)
+                        .max()
+                        .orElseThrow(),
+                asked.torque());
         assertEquals(2800 / 60.0, asked.speed(), 1e-9);
         assertEquals(2e-3, asked.plate(), 1e-12);
         assertEquals(0.6, asked.inertia(), 1e-12);
@@ -30,8 +34,17 @@ class ShiftOptionsTest {
     @Test
     void whatIsGivenIsTakenInPlaceOfTheUsual() {
         ShiftOptions given = Options.of(
-                new ShiftOptions(), "--inertia", "14lb.ft2", "--torque", "300N.m", "--speed", "3000rpm", "--plate",
-                "1.8mm", "--lockup-time", "0.5s");
+                new ShiftOptions(),
+                "--inertia",
+                "14lb.ft2",
+                "--torque",
+                "300N.m",
+                "--speed",
+                "3000rpm",
+                "--plate",
+                "1.8mm",
+                "--lockup-time",
+                "0.5s");
         ShiftHeat.AskedShift asked = given.of(UNIT);
         assertEquals(300, asked.torque(), 1e-9);
         assertEquals(50, asked.speed(), 1e-9);
@@ -53,11 +66,10 @@ class ShiftOptionsTest {
                 List.of("--inertia", "1kg.m2", "--torque", "-5N.m"),
                 List.of("--inertia", "1kg.m2", "--plate", "0mm"))) {
             ShiftOptions options = Options.of(new ShiftOptions(), wrong.toArray(String[]::new));
-            String message =
-                    assertThrows(WrongInputException.class, () -> options.of(UNIT)).getMessage();
+            String message = assertThrows(WrongInputException.class, () -> options.of(UNIT))
+                    .getMessage();
             String option = wrong.get(wrong.size() - 2);
-            assertEquals(
-                    "hotidle: " + option + " " + wrong.get(wrong.size() - 1) + ": must be above zero", message);
+            assertEquals("hotidle: " + option + " " + wrong.get(wrong.size() - 1) + ": must be above zero", message);
         }
         ShiftOptions instant = Options.of(new ShiftOptions(), "--inertia", "1kg.m2", "--lockup-time", "0s");
         assertTrue(assertThrows(WrongInputException.class, instant::lockupTime)

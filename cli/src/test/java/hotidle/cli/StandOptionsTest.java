@@ -31,8 +31,7 @@ class StandOptionsTest {
     @Test
     void aVacuumIsReadBelowTheRoomsPressureAndAPressureAboveIt() {
         assertEquals(AMBIENT - 18 * INCH_OF_MERCURY, stand().absolute("--reading", "18inHg"), 1);
-        assertEquals(
-                AMBIENT + 30 * ReadyCircuits.PSI, stand("--pressure").absolute("--reading", "30psi"), 1);
+        assertEquals(AMBIENT + 30 * ReadyCircuits.PSI, stand("--pressure").absolute("--reading", "30psi"), 1);
     }
 
     @Test
@@ -41,8 +40,7 @@ class StandOptionsTest {
                 .getMessage();
         assertTrue(wrong.startsWith("hotidle: --reading 31inHg: a vacuum is 0 to 29.9 inHg"), wrong);
         assertThrows(WrongInputException.class, () -> stand().absolute("--reading", "-1inHg"));
-        assertEquals(
-                AMBIENT + 31 * INCH_OF_MERCURY, stand("--pressure").absolute("--reading", "31inHg"), 10);
+        assertEquals(AMBIENT + 31 * INCH_OF_MERCURY, stand("--pressure").absolute("--reading", "31inHg"), 10);
         assertThrows(WrongInputException.class, () -> stand("--pressure").absolute("--reading", "21bar"));
     }
 
@@ -82,7 +80,8 @@ class StandOptionsTest {
     @Test
     void theLandOnTheStandIsFoundByNameAndOneThatIsNoneIsRefusedWithTheNearest() {
         Transmission unit = ReadyCircuits.read("shuttle-five").unit();
-        assertEquals("manual-valve-front", Lands.named("manual-valve-front", unit).name());
+        assertEquals(
+                "manual-valve-front", Lands.named("manual-valve-front", unit).name());
         String wrong = assertThrows(WrongInputException.class, () -> Lands.named("manual-valve-frnt", unit))
                 .getMessage();
         assertTrue(wrong.contains("has no land 'manual-valve-frnt'") && wrong.contains("manual-valve-front"), wrong);

@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param most   largest size
  * @param change what it makes of a unit beside the sizes that wear
  */
-public record UnitFault(FaultKind kind, String part, List<WearSize> wears, double least, double most, FaultEffect change) {
+public record UnitFault(
+        FaultKind kind, String part, List<WearSize> wears, double least, double most, FaultEffect change) {
 
     /** Makes a changed unit. */
     public interface FaultEffect {

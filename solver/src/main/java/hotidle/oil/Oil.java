@@ -195,7 +195,8 @@ public record Oil(
 
         /** A liquid whose kinematic viscosity [m²/s] is the same at every temperature. */
         public static Walther constant(double kinematicViscosity) {
-            return new Walther(List.of(new HermiteKnot(0, doubleLog(kinematicViscosity), 0)), 0, Double.POSITIVE_INFINITY);
+            return new Walther(
+                    List.of(new HermiteKnot(0, doubleLog(kinematicViscosity), 0)), 0, Double.POSITIVE_INFINITY);
         }
 
         /** Whether the viscosity is the same at every temperature. */

@@ -61,7 +61,8 @@ final class HeldLineSearch {
     }
 
     /** The same on a series of such networks, of whose states before it takes none. */
-    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before, Series series) {
+    HeldLineSearch(
+            Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before, Series series) {
         this.before = before;
         this.series = series;
         this.unit = unit;

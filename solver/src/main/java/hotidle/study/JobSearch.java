@@ -117,7 +117,9 @@ final class JobSearch {
                     .map(set -> tried.computeIfAbsent(set, this::tried))
                     .toList();
             step.run();
-            all.stream().filter(one -> one.fate() == JobTrial.TrialFate.NOT_KNOWN).forEach(one -> notKnown.add(one.jobs()));
+            all.stream()
+                    .filter(one -> one.fate() == JobTrial.TrialFate.NOT_KNOWN)
+                    .forEach(one -> notKnown.add(one.jobs()));
             List<JobStudy.JobSet> kept =
                     all.stream().flatMap(one -> one.kept().stream()).toList();
             if (!kept.isEmpty()) {

@@ -153,7 +153,9 @@ final class JobTrial {
     static TrialFate fate(List<Judgement> judged) {
         boolean fails = judged.stream().anyMatch(one -> !one.dragging().isEmpty())
                 || !failing(judged).isEmpty();
-        return fails ? TrialFate.FAILS : judged.stream().allMatch(Judgement::known) ? TrialFate.KEEPS : TrialFate.NOT_KNOWN;
+        return fails
+                ? TrialFate.FAILS
+                : judged.stream().allMatch(Judgement::known) ? TrialFate.KEEPS : TrialFate.NOT_KNOWN;
     }
 
     /** Those that fail, the worst first. */

@@ -158,7 +158,10 @@ public record Sensitivity(
             Judgement.Key key = Judgement.Key.of(judged.duty(), margin);
             if (!Double.isFinite(margin.headroom())) {
                 leftOut.add(LeftOut.margin(
-                        margin.value().isEmpty() ? LeftOut.LeftOutCause.VALUE_NOT_KNOWN : LeftOut.LeftOutCause.NOTHING_NEEDED, key));
+                        margin.value().isEmpty()
+                                ? LeftOut.LeftOutCause.VALUE_NOT_KNOWN
+                                : LeftOut.LeftOutCause.NOTHING_NEEDED,
+                        key));
                 continue;
             }
             switch (key.kind()) {

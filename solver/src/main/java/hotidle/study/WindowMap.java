@@ -252,7 +252,8 @@ public record WindowMap(
         for (DutyPoint duty : made.get().duties()) {
             Judgement judged = chains.get(duty.name()).judged(made.get());
             if (!judged.known()) {
-                return unknown(pressure, value, new UnknownCell(UnknownCell.Obstacle.UNSOLVED, Optional.of(duty.name())));
+                return unknown(
+                        pressure, value, new UnknownCell(UnknownCell.Obstacle.UNSOLVED, Optional.of(duty.name())));
             }
             judged.undecided().forEach(margin -> undecided.add(Judgement.Key.of(duty, margin)));
             judged.margins().stream()

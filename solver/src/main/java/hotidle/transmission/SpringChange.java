@@ -136,8 +136,9 @@ public record SpringChange(
         private SpringChange byShim(SpoolSpring spring, double shim) {
             double preload = spring.preload() + spring.rate() * shim;
             double bind = spring.bind().orElse(Double.POSITIVE_INFINITY) - shim;
-            Optional<SpringObstacle> obstacle =
-                    bind <= command.edgePosition(valve()) ? Optional.of(SpringObstacle.COILS_TOUCH) : loose(spring, preload);
+            Optional<SpringObstacle> obstacle = bind <= command.edgePosition(valve())
+                    ? Optional.of(SpringObstacle.COILS_TOUCH)
+                    : loose(spring, preload);
             return change(Lever.SHIM, 0, shim, obstacle, obstacle.isPresent() ? spring : spring.shimmed(shim));
         }
 

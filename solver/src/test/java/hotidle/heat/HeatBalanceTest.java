@@ -48,7 +48,8 @@ class HeatBalanceTest {
     void whatBeginsAtNoTemperatureIsNotKnown() {
         DutyPoint after = WarmTank.duty("after", 50, new Warming.After("heavy", 60));
         Transmission unit = WarmTank.unit(WarmTank.rest(200) - 10, HEAVY, after);
-        assertEquals(Warmed.WarmingEnd.START_NOT_KNOWN, HeatBalance.of(unit, after).verdict());
+        assertEquals(
+                Warmed.WarmingEnd.START_NOT_KNOWN, HeatBalance.of(unit, after).verdict());
     }
 
     @Test

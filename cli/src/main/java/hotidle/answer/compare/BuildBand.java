@@ -22,7 +22,8 @@ public record BuildBand(String build, FirstOrderBand band) {
         return BandPhrase.said(build, band.sizes(), said);
     }
 
-    private static String between(Quantity.UnitSystem units, Quantity quantity, FirstOrderBand.MiddleAndDeviation band) {
+    private static String between(
+            Quantity.UnitSystem units, Quantity quantity, FirstOrderBand.MiddleAndDeviation band) {
         return BandPhrase.between(
                 quantity.number(units, Math.max(band.low(), 0)),
                 quantity.number(units, band.high()),

@@ -56,7 +56,8 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
                     CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
         all.add(new FigureRow(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
-        all.add(new FigureRow(CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
+        all.add(new FigureRow(
+                CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
         all.add(new FigureRow(CompareScreenPhrase.FAILS, "", this::fails));
         return all;
     }

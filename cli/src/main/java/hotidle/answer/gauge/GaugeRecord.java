@@ -86,7 +86,8 @@ record GaugeRecord(
             boolean canShow) {}
 
     /** A reading to take, with what each leading cause makes of it. */
-    record NextRead(ReadingPlace place, String reads, double information, List<PredictedReading> predicted, double sound) {}
+    record NextRead(
+            ReadingPlace place, String reads, double information, List<PredictedReading> predicted, double sound) {}
 
     /** What is read if a fault is the cause. */
     record PredictedReading(String fault, double value) {}

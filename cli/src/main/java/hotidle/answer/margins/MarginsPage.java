@@ -28,7 +28,8 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
     private List<Block> blocks(JudgedBuild build) {
         MarginsScreen screen = new MarginsScreen(units, "", builds, shown, "");
         List<String> said = new ArrayList<>();
-        said.add(MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.LimitCount(units, build).said()));
+        said.add(
+                MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.LimitCount(units, build).said()));
         said.addAll(screen.notKnown(build));
         said.add(NotKnown.said(build.verdict().undecided()));
         List<MarginsScreen.DutyLimit> told = screen.told(build);

@@ -92,7 +92,9 @@ record MarginsScreen(
         for (JudgedBuild build : sorted) {
             String lines = Wrap.lines(
                             MarginsScreenPhrase.headed(
-                                    build.unit().build(), failing(build), new LimitRows.LimitCount(units, build).said()),
+                                    build.unit().build(),
+                                    failing(build),
+                                    new LimitRows.LimitCount(units, build).said()),
                             "",
                             "  ")
                     + worst(build);

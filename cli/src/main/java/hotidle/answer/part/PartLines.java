@@ -74,8 +74,10 @@ record PartLines(PartState answer, Quantity.UnitSystem units) {
             if (several) {
                 lines.add(line("  " + path.name(), Quantity.FLOW, path.flow()));
             }
-            path.reynolds().ifPresent(re -> lines.add(new LabelledValue(indent + "Reynolds number", Digits.four(re), "")));
-            path.regime().ifPresent(regime -> lines.add(new LabelledValue(indent + "regime", RegimePhrase.of(regime), "")));
+            path.reynolds()
+                    .ifPresent(re -> lines.add(new LabelledValue(indent + "Reynolds number", Digits.four(re), "")));
+            path.regime()
+                    .ifPresent(regime -> lines.add(new LabelledValue(indent + "regime", RegimePhrase.of(regime), "")));
         }
     }
 

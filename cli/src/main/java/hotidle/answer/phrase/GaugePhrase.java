@@ -94,8 +94,7 @@ public record GaugePhrase(Quantity.UnitSystem units) {
     public static String none(OptionalDouble misfit, boolean leading) {
         return "none of these"
                 + (leading && misfit.isPresent()
-                        ? String.format(
-                                Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit.getAsDouble())
+                        ? String.format(Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit.getAsDouble())
                         : "");
     }
 

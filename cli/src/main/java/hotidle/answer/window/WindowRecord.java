@@ -24,7 +24,8 @@ record WindowRecord(String circuit, List<WindowOfBuild> builds) {
     record HoldingRange(double lowPa, Optional<String> lowBy, double highPa, Optional<String> highBy) {}
 
     /** What one limit allows; the worst duty is empty where it holds anywhere, and it is not known whether it does at others. */
-    record SpanRecord(String margin, String part, List<HoldingRange> holds, String worstDuty, List<String> notKnownAt) {}
+    record SpanRecord(
+            String margin, String part, List<HoldingRange> holds, String worstDuty, List<String> notKnownAt) {}
 
     /** One set pressure that was tried. */
     record PointRecord(

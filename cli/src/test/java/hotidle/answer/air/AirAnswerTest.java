@@ -33,17 +33,7 @@ class AirAnswerTest {
 
     private static AirAnswer answer(UnitSystem units, int holes, OptionalDouble limit, AirAnswer.Tested... readings) {
         return new AirAnswer(
-                units,
-                "rig",
-                "land-2",
-                14e-3,
-                limit,
-                DROP,
-                VISCOSITY,
-                4e-6,
-                "hot-idle",
-                holes,
-                List.of(readings));
+                units, "rig", "land-2", 14e-3, limit, DROP, VISCOSITY, 4e-6, "hot-idle", holes, List.of(readings));
     }
 
     private static String words(String text) {
@@ -52,7 +42,8 @@ class AirAnswerTest {
 
     @Test
     void theBoreToWriteIsTheValveAndTheClearanceOnBothSides() {
-        JsonNode reading = Json.tree(answer(UnitSystem.SI, 3, OptionalDouble.empty(), read("18inHg", 20e-6)).json())
+        JsonNode reading = Json.tree(answer(UnitSystem.SI, 3, OptionalDouble.empty(), read("18inHg", 20e-6))
+                        .json())
                 .at("/readings/0");
         assertEquals(14e-3 + 2 * 18e-6, reading.get("bore_m").doubleValue(), 1e-12);
         assertEquals(18e-6, reading.get("clearance_as_in_the_file_m").doubleValue(), 1e-12);
@@ -61,7 +52,8 @@ class AirAnswerTest {
 
     @Test
     void oilLeaksMoreThroughTheGapThatWarmthHasOpened() {
-        JsonNode reading = Json.tree(answer(UnitSystem.SI, 3, OptionalDouble.empty(), read("18inHg", 20e-6)).json())
+        JsonNode reading = Json.tree(answer(UnitSystem.SI, 3, OptionalDouble.empty(), read("18inHg", 20e-6))
+                        .json())
                 .at("/readings/0");
         double cold = reading.get("oil_leak_m3_s").doubleValue();
         double hot = reading.get("oil_leak_hot_m3_s").doubleValue();
@@ -70,8 +62,8 @@ class AirAnswerTest {
 
     @Test
     void aBoreThatComesOutPastItsLimitIsMarkedAndTheLimitTold() {
-        AirAnswer past = answer(
-                UnitSystem.METRIC, 3, OptionalDouble.of(14.03e-3), read("10inHg", 20e-6), read("22inHg", 10e-6));
+        AirAnswer past =
+                answer(UnitSystem.METRIC, 3, OptionalDouble.of(14.03e-3), read("10inHg", 20e-6), read("22inHg", 10e-6));
         assertTrue(past.full().contains("14.036 mm *"), past.full());
         assertTrue(past.full().contains("14.018 mm"), past.full());
         assertFalse(past.full().contains("14.018 mm *"), past.full());
@@ -93,7 +85,9 @@ class AirAnswerTest {
         JsonNode beyond = Json.tree(answer.json()).at("/readings/1");
         assertTrue(beyond.get("bore_m").isNull());
         assertTrue(beyond.get("oil_leak_m3_s").isNull());
-        assertEquals("land-2,3inHg,-,-,-,gpm,-,-,-,in,", answer.csv().lines().toList().get(2));
+        assertEquals(
+                "land-2,3inHg,-,-,-,gpm,-,-,-,in,",
+                answer.csv().lines().toList().get(2));
     }
 
     @Test
@@ -105,9 +99,11 @@ class AirAnswerTest {
 
     @Test
     void twoPointsAreSaidToBeFewAndThreeAreNot() {
-        assertTrue(words(answer(UnitSystem.SHOP, 2, OptionalDouble.empty(), read("18inHg", 20e-6)).full())
+        assertTrue(words(answer(UnitSystem.SHOP, 2, OptionalDouble.empty(), read("18inHg", 20e-6))
+                        .full())
                 .contains("Straight between two calibration points"));
-        assertFalse(words(answer(UnitSystem.SHOP, 3, OptionalDouble.empty(), read("18inHg", 20e-6)).full())
+        assertFalse(words(answer(UnitSystem.SHOP, 3, OptionalDouble.empty(), read("18inHg", 20e-6))
+                        .full())
                 .contains("Straight between two calibration points"));
     }
 
@@ -143,21 +139,18 @@ class AirAnswerTest {
 
     @Test
     void theHeadingTellsLandDropOilAndCalibration() {
-        String metric = words(answer(UnitSystem.METRIC, 3, OptionalDouble.empty(), read("18inHg", 20e-6)).full());
+        String metric = words(answer(UnitSystem.METRIC, 3, OptionalDouble.empty(), read("18inHg", 20e-6))
+                .full());
         assertTrue(metric.startsWith("land-2 of rig, tested with air on a stand that 3 holes calibrated;"), metric);
         assertTrue(metric.contains("under 10.00 bar at 8 mPa.s (hot-idle)"), metric);
-        String shop = words(answer(UnitSystem.SHOP, 3, OptionalDouble.empty(), read("18inHg", 20e-6)).full());
+        String shop = words(answer(UnitSystem.SHOP, 3, OptionalDouble.empty(), read("18inHg", 20e-6))
+                .full());
         assertTrue(shop.contains("under 145 psi at 8 mPa.s (hot-idle)"), shop);
     }
 
     @Test
     void noLineIsWiderThanAScreen() {
-        answer(
-                        UnitSystem.SHOP,
-                        2,
-                        OptionalDouble.of(14.001e-3),
-                        read("18inHg", 20e-6, AirDoubt.values()),
-                        BEYOND)
+        answer(UnitSystem.SHOP, 2, OptionalDouble.of(14.001e-3), read("18inHg", 20e-6, AirDoubt.values()), BEYOND)
                 .full()
                 .lines()
                 .forEach(line -> assertTrue(line.length() <= Wrap.WIDTH, line));

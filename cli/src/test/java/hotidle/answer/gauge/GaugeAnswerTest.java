@@ -69,8 +69,7 @@ class GaugeAnswerTest {
     void whereNoneOfTheseIsMoreLikelyThanTheBestFaultItStandsFirstWithTheMisfitThatIsLeft() {
         GaugeAnswer answer = answer(findings(false, List.of(group(0.2, SPRING)), 0.8, List.of()), List.of());
         List<String> shares = shares(answer.screen());
-        assertTrue(
-                shares.get(0).contains("none of these: the best of them leaves a misfit of 3.2"), answer.screen());
+        assertTrue(shares.get(0).contains("none of these: the best of them leaves a misfit of 3.2"), answer.screen());
     }
 
     @Test
@@ -151,17 +150,20 @@ class GaugeAnswerTest {
         GaugeAnswer answer = answer(UnitSystem.METRIC, flow, List.of(), true, OptionalDouble.empty(), List.of());
         assertTrue(
                 words(answer.screen())
-                        .contains("cooler flow at 600 rpm in drive, 100 degC: reads 3.0 L/min, a sound build 5.4 to 6.6"),
+                        .contains(
+                                "cooler flow at 600 rpm in drive, 100 degC: reads 3.0 L/min, a sound build 5.4 to 6.6"),
                 answer.screen());
     }
 
     @Test
     void twoFaultsAtOnceAreToldOnlyWhereTheyAreWorthALine() {
-        GaugeFindings.Pair likely = new GaugeFindings.Pair(SPRING.fault().of(0.2), BORE.fault().of(0.5), 0.3, 1.5);
-        GaugeFindings.Pair hardly = new GaugeFindings.Pair(SPRING.fault().of(0.2), FILTER.fault().of(0.5), 0.01, 1.5);
-        String screen = words(answer(
-                        findings(false, List.of(group(0.5, SPRING)), 0.1, List.of(likely, hardly)), List.of())
-                .screen());
+        GaugeFindings.Pair likely =
+                new GaugeFindings.Pair(SPRING.fault().of(0.2), BORE.fault().of(0.5), 0.3, 1.5);
+        GaugeFindings.Pair hardly =
+                new GaugeFindings.Pair(SPRING.fault().of(0.2), FILTER.fault().of(0.5), 0.01, 1.5);
+        String screen =
+                words(answer(findings(false, List.of(group(0.5, SPRING)), 0.1, List.of(likely, hardly)), List.of())
+                        .screen());
         assertTrue(
                 screen.contains("regulator (spring weak or broken), 20 % weaker together with regulator (bore worn)"),
                 screen);
@@ -176,9 +178,7 @@ class GaugeAnswerTest {
                         new hotidle.study.gauge.TestPoint(
                                 10, 373.15, "reverse", OptionalDouble.of(180 * PSI), OptionalDouble.empty())),
                 0.8,
-                List.of(
-                        new NextReading.Prediction(SPRING, 120 * PSI),
-                        new NextReading.Prediction(BORE, 160 * PSI)),
+                List.of(new NextReading.Prediction(SPRING, 120 * PSI), new NextReading.Prediction(BORE, 160 * PSI)),
                 178 * PSI,
                 3 * PSI);
         GaugeFindings open = findings(false, List.of(group(0.5, SPRING), group(0.4, BORE)), 0.1, List.of());
@@ -187,20 +187,21 @@ class GaugeAnswerTest {
                 screen.contains("Read next, unloaded: line-tap at 600 rpm in reverse, 212 degF with 180 psi commanded:"
                         + " 120 psi if regulator (spring weak or broken), 160 psi if regulator (bore worn)."),
                 screen);
-        assertTrue(
-                words(answer(open, List.of()).screen()).contains("No other reading at the taps tells these causes apart."));
+        assertTrue(words(answer(open, List.of()).screen())
+                .contains("No other reading at the taps tells these causes apart."));
     }
 
     @Test
     void readingsThatAllStandOnTheRegulatorTellNothingOfLeaksAndSayWhereToRead() {
         GaugeFindings regulated = regulated(2);
-        String commanded = words(answer(
-                        UnitSystem.SHOP, regulated, List.of(), true, OptionalDouble.of(383.15), List.of())
-                .screen());
+        String commanded =
+                words(answer(UnitSystem.SHOP, regulated, List.of(), true, OptionalDouble.of(383.15), List.of())
+                        .screen());
         assertTrue(
                 commanded.contains("All 1 readings stand on the regulator")
-                        && commanded.contains("at the lowest idle (540 rpm or less), with the oil as hot as it gets (230 degF"
-                                + " or more) and the highest command (200 psi)"),
+                        && commanded.contains(
+                                "at the lowest idle (540 rpm or less), with the oil as hot as it gets (230 degF"
+                                        + " or more) and the highest command (200 psi)"),
                 commanded);
         String bench = words(answer(UnitSystem.SHOP, regulated, List.of(), false, OptionalDouble.empty(), List.of())
                 .screen());
@@ -231,12 +232,10 @@ class GaugeAnswerTest {
     @Test
     void aLowLineAtIdleForbidsTheStallTestAndABenchHasNoVehicle() {
         GaugeFindings found = findings(false, List.of(group(0.9, SPRING)), 0.1, List.of());
-        GaugeAnswer low =
-                answer(UnitSystem.SHOP, found, List.of(), true, OptionalDouble.empty(), List.of("worn"));
+        GaugeAnswer low = answer(UnitSystem.SHOP, found, List.of(), true, OptionalDouble.empty(), List.of("worn"));
         assertTrue(low.screen().contains("IDLE PRESSURE IS LOW with worn: no stall test"), low.screen());
         assertTrue(low.full().contains("IDLE PRESSURE IS LOW with worn"), low.full());
-        GaugeAnswer bench =
-                answer(UnitSystem.SHOP, found, List.of(), false, OptionalDouble.empty(), List.of());
+        GaugeAnswer bench = answer(UnitSystem.SHOP, found, List.of(), false, OptionalDouble.empty(), List.of());
         assertFalse(bench.screen().contains("vehicle"), bench.screen());
     }
 
@@ -248,8 +247,8 @@ class GaugeAnswerTest {
             groups.add(group(
                     0.15,
                     IntStream.range(0, 6)
-                            .mapToObj(j -> cause(
-                                    bore("a-rather-long-name-of-a-valve-" + number + j), 0.5, 0.1, 0.4, true))
+                            .mapToObj(j ->
+                                    cause(bore("a-rather-long-name-of-a-valve-" + number + j), 0.5, 0.1, 0.4, true))
                             .toArray(Cause[]::new)));
         }
         List<String> lines = answer(findings(false, groups, 0.1, List.of()), List.of())
@@ -262,8 +261,8 @@ class GaugeAnswerTest {
 
     @Test
     void faultsThatCannotShowAreCounted() {
-        GaugeAnswer answer = answer(
-                findings(false, List.of(group(0.7, SPRING), group(0.2, FILTER)), 0.1, List.of()), List.of());
+        GaugeAnswer answer =
+                answer(findings(false, List.of(group(0.7, SPRING), group(0.2, FILTER)), 0.1, List.of()), List.of());
         assertTrue(
                 words(answer.screen()).contains("1 of 2 possible faults cannot show in these readings"),
                 answer.screen());

@@ -27,9 +27,12 @@ import org.junit.jupiter.api.Test;
 class GaugeTableTest {
 
     private static final Cause SPRING = cause(share(FaultKind.SPRING_WEAK, "regulator"), 0.2, 0.7, 0.05, true);
-    private static final Cause STUCK =
-            cause(new UnitFault(FaultKind.VALVE_STUCK, "shift", List.of(), 0, 4e-3, (unit, size) -> unit), 2e-3, 0.2,
-                    Double.NaN, true);
+    private static final Cause STUCK = cause(
+            new UnitFault(FaultKind.VALVE_STUCK, "shift", List.of(), 0, 4e-3, (unit, size) -> unit),
+            2e-3,
+            0.2,
+            Double.NaN,
+            true);
 
     @Test
     void aCauseIsARowWithItsSizeAndWhatThatCounts() {
@@ -83,9 +86,10 @@ class GaugeTableTest {
 
     @Test
     void aPairIsTwoFaultsWithTheirSizes() {
-        GaugeFindings.Pair pair = new GaugeFindings.Pair(SPRING.fault().of(0.2), STUCK.fault().of(2e-3), 0.4, 1.5);
-        JsonNode json = Json.tree(
-                answer(findings(false, List.of(group(0.5, SPRING)), 0.1, List.of(pair)), List.of()).json());
+        GaugeFindings.Pair pair =
+                new GaugeFindings.Pair(SPRING.fault().of(0.2), STUCK.fault().of(2e-3), 0.4, 1.5);
+        JsonNode json = Json.tree(answer(findings(false, List.of(group(0.5, SPRING)), 0.1, List.of(pair)), List.of())
+                .json());
         assertEquals("valve-stuck@shift", json.at("/pairs/0/other_fault").textValue());
         assertEquals(2e-3, json.at("/pairs/0/other_size").doubleValue(), 1e-12);
         assertEquals(1.5, json.at("/pairs/0/chi_square_left").doubleValue(), 1e-12);
@@ -99,9 +103,9 @@ class GaugeTableTest {
                 List.of(new NextReading.Prediction(SPRING, 50 * PSI)),
                 100 * PSI,
                 PSI);
-        JsonNode json = Json.tree(answer(
-                        findings(false, List.of(group(0.5, SPRING)), 0.1, List.of()), List.of(next, next))
-                .json());
+        JsonNode json =
+                Json.tree(answer(findings(false, List.of(group(0.5, SPRING)), 0.1, List.of()), List.of(next, next))
+                        .json());
         assertEquals(2, json.get("next_readings").size());
         assertEquals(50 * PSI, json.at("/next_readings/0/predicted/0/value").doubleValue(), 1e-6);
         assertEquals(100 * PSI, json.at("/next_readings/1/sound").doubleValue(), 1e-6);

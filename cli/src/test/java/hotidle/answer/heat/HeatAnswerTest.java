@@ -51,7 +51,8 @@ class HeatAnswerTest {
                 new Temperatures(sump + 273.15, converter + 273.15),
                 LASTS,
                 STATE,
-                new HeatFlows(List.of(items), 0, 0, Map.of("line", 370.0), OptionalDouble.empty(), OptionalDouble.empty()));
+                new HeatFlows(
+                        List.of(items), 0, 0, Map.of("line", 370.0), OptionalDouble.empty(), OptionalDouble.empty()));
     }
 
     private static final WarmState WARM = state(
@@ -71,7 +72,8 @@ class HeatAnswerTest {
 
     private static HeatStudy.DutyHeat settled(WarmState state, Optional<HeatStudy.Cost> cost) {
         return new HeatStudy.DutyHeat(
-                new Warmed(LASTS, Optional.of(state), List.of(), WarmingEnd.SETTLED, Optional.empty(), Optional.empty()),
+                new Warmed(
+                        LASTS, Optional.of(state), List.of(), WarmingEnd.SETTLED, Optional.empty(), Optional.empty()),
                 Optional.empty(),
                 cost);
     }
@@ -92,7 +94,8 @@ class HeatAnswerTest {
 
     @Test
     void whereADrivingConditionEndsIsToldOfSumpAndConverter() {
-        String screen = answer(UnitSystem.METRIC, settled(WARM, Optional.empty())).screen();
+        String screen =
+                answer(UnitSystem.METRIC, settled(WARM, Optional.empty())).screen();
         assertTrue(screen.contains("90 / 120 degC"), screen);
         String shop = answer(UnitSystem.SHOP, settled(WARM, Optional.empty())).screen();
         assertTrue(shop.contains("194 / 248 degF"), shop);
@@ -101,7 +104,8 @@ class HeatAnswerTest {
     @Test
     void aUnitWithoutAConverterHousingHasOneTemperature() {
         WarmState alone = state(90, 90, item(HeatItem.Kind.PUMP, 800), item(HeatItem.Kind.CASE, -800));
-        String screen = answer(UnitSystem.METRIC, settled(alone, Optional.empty())).screen();
+        String screen =
+                answer(UnitSystem.METRIC, settled(alone, Optional.empty())).screen();
         assertTrue(screen.contains("90 degC"), screen);
         assertFalse(screen.contains("/ 90"), screen);
     }
@@ -132,7 +136,8 @@ class HeatAnswerTest {
                 ends(WarmingEnd.SUMP_RUNS_AWAY, Optional.empty(), Optional.of(725.0)));
         assertTrue(answer.screen().contains("oil limit in 12 min"), answer.screen());
         assertTrue(words(answer.screen()).contains("Where a limit is named no steady temperature lies below it."));
-        assertTrue(answer.full().lines().anyMatch(line -> line.matches("pump drag and slip +0\\.80 +-")), answer.full());
+        assertTrue(
+                answer.full().lines().anyMatch(line -> line.matches("pump drag and slip +0\\.80 +-")), answer.full());
         assertTrue(answer.complete(), "that it runs away is known");
     }
 
@@ -162,13 +167,16 @@ class HeatAnswerTest {
                 WarmingEnd.SEVERAL,
                 Optional.empty(),
                 Optional.empty());
-        HeatAnswer answer = answer(
-                UnitSystem.METRIC, new HeatStudy.DutyHeat(several, Optional.empty(), Optional.empty()));
+        HeatAnswer answer =
+                answer(UnitSystem.METRIC, new HeatStudy.DutyHeat(several, Optional.empty(), Optional.empty()));
         assertTrue(
-                words(answer.screen()).contains("settles at 90 degC from cold; come hotter, it would stay at 130 degC."),
+                words(answer.screen())
+                        .contains("settles at 90 degC from cold; come hotter, it would stay at 130 degC."),
                 answer.screen());
         assertEquals(
-                130, Json.tree(answer.json()).at("/builds/0/duties/0/others_c/0").doubleValue(), 1e-9);
+                130,
+                Json.tree(answer.json()).at("/builds/0/duties/0/others_c/0").doubleValue(),
+                1e-9);
     }
 
     @Test
@@ -201,7 +209,8 @@ class HeatAnswerTest {
 
     @Test
     void jsonTellsHeatInWattsAndWhatClosesIt() {
-        JsonNode duty = Json.tree(answer(UnitSystem.SHOP, settled(WARM, Optional.empty())).json())
+        JsonNode duty = Json.tree(
+                        answer(UnitSystem.SHOP, settled(WARM, Optional.empty())).json())
                 .at("/builds/0/duties/0");
         assertEquals(-3500, duty.at("/heat_w/cooler").doubleValue(), 1e-9);
         assertEquals(0, duty.get("imbalance").doubleValue(), 1e-12, "3800 W in, 3800 W out");

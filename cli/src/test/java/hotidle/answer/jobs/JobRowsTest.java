@@ -46,24 +46,30 @@ class JobRowsTest {
         String row = rows(answer).get(3);
         assertTrue(row.startsWith("alone,rings,"), row);
         assertFalse(row.contains("0.6"), row);
-        assertTrue(answer.screen().lines().anyMatch(line -> line.matches("rings .* 0 \\+ not known +45\\.5")), answer.screen());
+        assertTrue(
+                answer.screen().lines().anyMatch(line -> line.matches("rings .* 0 \\+ not known +45\\.5")),
+                answer.screen());
     }
 
     @Test
     void hoursOfASetAreToldOnlyWhereEveryJobOfItHasThem() {
-        List<String> rows = rows(answer(
-                UnitSystem.METRIC, kept(JobCost.PRICE, set(PUMP, BORES)), PUMP, RINGS, BORES));
+        List<String> rows = rows(answer(UnitSystem.METRIC, kept(JobCost.PRICE, set(PUMP, BORES)), PUMP, RINGS, BORES));
         String chosen = rows.get(rows.size() - 1);
         assertTrue(chosen.startsWith("chosen,pump + bores,,,,0,,580,"), chosen);
     }
 
     @Test
     void whereJobsAreCountedTheTableHasNoColumnOfTheirCost() {
-        String counted = answer(UnitSystem.SHOP, kept(JobCost.JOBS, set(PUMP)), PUMP, RINGS).screen();
+        String counted = answer(UnitSystem.SHOP, kept(JobCost.JOBS, set(PUMP)), PUMP, RINGS)
+                .screen();
         assertFalse(counted.contains("price"), counted);
         assertFalse(counted.contains("hours"), counted);
-        assertTrue(answer(UnitSystem.SHOP, kept(JobCost.HOURS, set(PUMP)), PUMP, RINGS).screen().contains("hours"));
-        assertTrue(answer(UnitSystem.SHOP, kept(JobCost.PRICE, set(PUMP)), PUMP, RINGS).screen().contains("price"));
+        assertTrue(answer(UnitSystem.SHOP, kept(JobCost.HOURS, set(PUMP)), PUMP, RINGS)
+                .screen()
+                .contains("hours"));
+        assertTrue(answer(UnitSystem.SHOP, kept(JobCost.PRICE, set(PUMP)), PUMP, RINGS)
+                .screen()
+                .contains("price"));
     }
 
     @Test
@@ -96,7 +102,8 @@ class JobRowsTest {
 
     @Test
     void jsonHasAPriceOnlyWhereTheFileGivesOne() {
-        JsonNode json = Json.tree(answer(UnitSystem.SHOP, kept(JobCost.PRICE, set(PUMP)), PUMP, BORES).json());
+        JsonNode json = Json.tree(answer(UnitSystem.SHOP, kept(JobCost.PRICE, set(PUMP)), PUMP, BORES)
+                .json());
         assertEquals(380, json.at("/jobs/0/price").doubleValue());
         assertTrue(json.at("/jobs/1/hours").isNull());
         assertEquals("price", json.get("counted_in").textValue());
@@ -109,9 +116,10 @@ class JobRowsTest {
 
     @Test
     void whereNoSetDoesJsonHasTheHighestPressureOfAll() {
-        JobStudy.Ceiling ended = new JobStudy.Ceiling(
-                OptionalDouble.of(12e5), Optional.of(MadeJobs.FILM_AT_STALL), 4e5, 28e5);
-        JsonNode json = Json.tree(answer(UnitSystem.SHOP, none(Optional.empty(), Optional.of(ended)), PUMP, RINGS).json());
+        JobStudy.Ceiling ended =
+                new JobStudy.Ceiling(OptionalDouble.of(12e5), Optional.of(MadeJobs.FILM_AT_STALL), 4e5, 28e5);
+        JsonNode json = Json.tree(answer(UnitSystem.SHOP, none(Optional.empty(), Optional.of(ended)), PUMP, RINGS)
+                .json());
         assertTrue(json.get("chosen").isNull());
         assertTrue(json.get("all").isNull());
         assertEquals(12e5, json.at("/highest/set_pressure_pa").doubleValue(), 1e-6);
@@ -121,8 +129,13 @@ class JobRowsTest {
     @Test
     void setsThatAreNotKnownAreNamedByTheirJobs() {
         JobStudy open = study(
-                JobCost.JOBS, Optional.of(set(PUMP)), List.of(), Optional.empty(), List.of(List.of(RINGS, PUMP)),
-                Optional.empty(), Optional.empty());
+                JobCost.JOBS,
+                Optional.of(set(PUMP)),
+                List.of(),
+                Optional.empty(),
+                List.of(List.of(RINGS, PUMP)),
+                Optional.empty(),
+                Optional.empty());
         JsonNode json = Json.tree(answer(UnitSystem.SHOP, open, PUMP, RINGS).json());
         assertEquals("[[\"rings\",\"pump\"]]", json.get("sets_not_known").toString());
     }

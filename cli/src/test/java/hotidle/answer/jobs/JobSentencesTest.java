@@ -34,7 +34,8 @@ class JobSentencesTest {
     @Test
     void theCheapestSetIsToldWithItsPriceAndWhatIsNearestThen() {
         List<String> said = said(kept(JobCost.PRICE, set(PUMP, RINGS)), 2);
-        assertTrue(said.get(0).startsWith("DO pump + rings: these 2 jobs of 2 keep every limit, for 425.5."), said.get(0));
+        assertTrue(
+                said.get(0).startsWith("DO pump + rings: these 2 jobs of 2 keep every limit, for 425.5."), said.get(0));
         assertTrue(said.get(0).contains("Least headroom then +10 %: "), said.get(0));
         assertTrue(said.get(0).endsWith("No cheaper set does."), said.get(0));
         assertEquals(1, said.size());
@@ -80,13 +81,16 @@ class JobSentencesTest {
                 none(Optional.of(state(List.of(PUMP, RINGS), FILM_AT_STALL, LINE, FILM_AT_CLIMB)), Optional.empty()),
                 2);
         assertEquals(1, said.size());
-        assertTrue(said.get(0).startsWith("NO SET of the 2 jobs keeps every limit. With all of them done fail "), said.get(0));
+        assertTrue(
+                said.get(0).startsWith("NO SET of the 2 jobs keeps every limit. With all of them done fail "),
+                said.get(0));
         assertTrue(said.get(0).contains("at stall, climb; "), said.get(0));
     }
 
     @Test
     void whereAllJobsCannotBeDoneTogetherNothingIsSaidOfThem() {
-        assertEquals(List.of("NO SET of the 2 jobs keeps every limit."), said(none(Optional.empty(), Optional.empty()), 2));
+        assertEquals(
+                List.of("NO SET of the 2 jobs keeps every limit."), said(none(Optional.empty(), Optional.empty()), 2));
     }
 
     @Test

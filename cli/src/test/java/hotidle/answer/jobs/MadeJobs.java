@@ -96,6 +96,11 @@ final class MadeJobs {
 
     static JobsAnswer answer(UnitSystem units, JobStudy study, Job... jobs) {
         return new JobsAnswer(
-                units, new Workshop(UNIT, List.of(jobs), done -> UNIT), true, false, UNIT.duties().get(0), study);
+                units,
+                new Workshop(UNIT, List.of(jobs), done -> UNIT),
+                true,
+                false,
+                UNIT.duties().get(0),
+                study);
     }
 }

@@ -67,7 +67,8 @@ class MapScreenTest {
         for (int i = 0; i < 30; i++) {
             sizes.add(1e-4 * (i + 1));
             WindowMap.MapCell cell = lube(LOW, sizes.get(i), 0.1);
-            cells.add(List.of(new WindowMap.MapCell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
+            cells.add(
+                    List.of(new WindowMap.MapCell(LOW, sizes.get(i), cell.least(), Optional.empty(), open, Map.of())));
         }
         WindowMap map = new WindowMap(
                 axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),

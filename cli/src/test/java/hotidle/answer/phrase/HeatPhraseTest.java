@@ -27,7 +27,8 @@ class HeatPhraseTest {
                 "converter limit in 22 s", HeatPhrase.endsAt(Warmed.WarmingEnd.CONVERTER_RUNS_AWAY, Optional.of(22.2)));
         assertEquals("start not known", HeatPhrase.endsAt(Warmed.WarmingEnd.START_NOT_KNOWN, Optional.empty()));
         assertEquals("not solved", HeatPhrase.endsAt(Warmed.WarmingEnd.NOT_SOLVED, Optional.empty()));
-        assertThrows(IllegalArgumentException.class, () -> HeatPhrase.endsAt(Warmed.WarmingEnd.SETTLED, Optional.empty()));
+        assertThrows(
+                IllegalArgumentException.class, () -> HeatPhrase.endsAt(Warmed.WarmingEnd.SETTLED, Optional.empty()));
     }
 
     @Test

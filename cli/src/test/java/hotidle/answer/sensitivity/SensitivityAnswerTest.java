@@ -230,9 +230,10 @@ class SensitivityAnswerTest {
 
     @Test
     void whatHasNoSlopeIsNamedWithItsReason() {
-        LeftOut line = new LeftOut(LeftOut.LeftOutCause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", "stall");
-        LeftOut film =
-                new LeftOut(LeftOut.LeftOutCause.VALUE_NOT_KNOWN, Optional.of(Margin.Kind.FILM), "hub-bushing", "stall");
+        LeftOut line =
+                new LeftOut(LeftOut.LeftOutCause.HELD_LINE_UNSOLVED, Optional.of(Margin.Kind.REGULATION), "", "stall");
+        LeftOut film = new LeftOut(
+                LeftOut.LeftOutCause.VALUE_NOT_KNOWN, Optional.of(Margin.Kind.FILM), "hub-bushing", "stall");
         LeftOut nil = new LeftOut(LeftOut.LeftOutCause.SIZE_IS_NIL, Optional.empty(), "relief.leak-clearance", "");
         LeftOut fixed = new LeftOut(LeftOut.LeftOutCause.SIZE_IS_FIXED, Optional.empty(), "plate.gap", "");
         assertEquals(

@@ -35,7 +35,8 @@ class SpreadAnswerTest {
     private static SpreadAnswer answer(Unmeasured.FitState taken, int samples, int pairs) {
         SpreadQuestion question =
                 new SpreadQuestion(SHUTTLE, Unmeasured.of(SHUTTLE, taken), List.of("hot-idle"), samples, pairs, 5);
-        return answer(question, new SpreadRun(question).run(SpreadRun.RunPart.WHOLE, 2, (number, unit) -> {}, () -> {}));
+        return answer(
+                question, new SpreadRun(question).run(SpreadRun.RunPart.WHOLE, 2, (number, unit) -> {}, () -> {}));
     }
 
     private static SpreadAnswer worn;

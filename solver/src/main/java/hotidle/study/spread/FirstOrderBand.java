@@ -91,7 +91,8 @@ public record FirstOrderBand(int sizes, Optional<MiddleAndDeviation> line, Optio
                 question.sizes().size(),
                 held
                         ? Optional.empty()
-                        : Optional.of(PressureSpread.of(question, middle, own.get()).band(line, 1)),
+                        : Optional.of(
+                                PressureSpread.of(question, middle, own.get()).band(line, 1)),
                 below.map(state -> PressureSpread.of(question, middle, state))
                         .filter(slopes -> slopes.bySpeed() > 0)
                         .map(slopes -> slopes.band(onset.getAsDouble(), -1 / slopes.bySpeed()))));
