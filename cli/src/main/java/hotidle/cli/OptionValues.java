@@ -116,11 +116,4 @@ final class OptionValues {
         }
         return duty.inRange(range);
     }
-
-    /** The duty with its sump at another temperature [K]; all other regions keep their distance from it. */
-    static DutyPoint at(DutyPoint duty, double sump) {
-        double shift = sump - duty.temperatures().getOrDefault("sump", sump);
-        return duty.at(duty.temperatures().entrySet().stream()
-                .collect(Collectors.toMap(java.util.Map.Entry::getKey, e -> e.getValue() + shift)));
-    }
 }

@@ -75,7 +75,7 @@ final class SweptDuty {
         List<Double> asked = temperatures();
         return asked.isEmpty()
                 ? List.of(base)
-                : asked.stream().map(sump -> OptionValues.at(base, sump)).toList();
+                : asked.stream().map(sump -> base.withSump(sump)).toList();
     }
 
     /** The temperatures asked for [K], each once. */

@@ -1,5 +1,6 @@
 package hotidle.transmission;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,6 +46,28 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
         } catch (IllegalArgumentException impossible) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * The same with sizes changed for good: what is changed from then on comes on top of them.
+     *
+     * @param sizes by part and key, [m] or [m²]
+     * @throws IllegalArgumentException where a size is impossible, with the reason
+     */
+    public Adjustable resized(Map<String, Double> sizes) {
+        if (sizes.isEmpty()) {
+            return this;
+        }
+        return new Adjustable(
+                remake.with(sizes),
+                dimensions.stream()
+                        .map(size -> sizes.containsKey(size.name()) ? size.at(sizes.get(size.name())) : size)
+                        .toList(),
+                more -> {
+                    Map<String, Double> all = new HashMap<>(sizes);
+                    all.putAll(more);
+                    return remake.with(all);
+                });
     }
 
     /** The dimension of a name. */

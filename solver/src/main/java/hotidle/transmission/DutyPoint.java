@@ -144,6 +144,32 @@ public record DutyPoint(
         return with(range, otherLockup, temperatures, all, warming);
     }
 
+    /** The same point with its sump at another temperature [K]; all other regions keep their distance from it. */
+    public DutyPoint withSump(double sump) {
+        double shift = sump - temperatures.getOrDefault("sump", sump);
+        Map<String, Double> others = new HashMap<>();
+        temperatures.forEach((region, kelvin) -> others.put(region, kelvin + shift));
+        return at(others);
+    }
+
+    /** The same point at another engine speed [rev/s]. */
+    public DutyPoint atSpeed(double other) {
+        return new DutyPoint(
+                name,
+                about,
+                other,
+                range,
+                lockup,
+                engineTorque,
+                torqueRatio,
+                speedRatio,
+                lubeNeed,
+                temperatures,
+                commands,
+                sensed,
+                warming);
+    }
+
     /** The same point with another engine torque [N·m]. */
     public DutyPoint withTorque(double otherTorque) {
         return new DutyPoint(

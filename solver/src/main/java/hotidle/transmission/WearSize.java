@@ -53,6 +53,11 @@ public record WearSize(
         return Math.abs(value - fresh) <= SAME * fresh ? Origin.WRITTEN : Origin.MADE;
     }
 
+    /** The same size with another value. */
+    WearSize at(double other) {
+        return new WearSize(part, key, kind, other, fresh, limit, measured);
+    }
+
     /** What a dimension is. */
     public enum SizeKind {
         /** Of a fit: a bore, a clearance, a gap. */
