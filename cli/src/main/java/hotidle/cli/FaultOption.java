@@ -1,26 +1,18 @@
 package hotidle.cli;
 
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
-import hotidle.circuits.text.Nearest;
-import hotidle.circuits.text.Units;
-import hotidle.fault.FaultKind;
+import hotidle.circuits.WrittenFault;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
-import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Faults laid over the builds that are asked for. */
 final class FaultOption {
-
-    private static final Pattern WRITTEN = Pattern.compile("(?<kind>[^@:]+)(@(?<part>[^:]+))?(:(?<size>.+))?");
 
     @Option(
             names = "--fault",
@@ -96,65 +88,11 @@ final class FaultOption {
     }
 
     private static UnitFault.Sized sized(List<UnitFault> possible, String text) {
-        Matcher matcher = WRITTEN.matcher(text.strip());
-        if (!matcher.matches()) {
-            throw wrong(text, "is no fault", "write KIND@PART:SIZE, for example spring-weak@regulator:20%");
+        try {
+            return WrittenFault.read(possible, text);
+        } catch (WrittenFault.NoFaultException none) {
+            throw wrong(text, none.getMessage(), none.mend());
         }
-        FaultKind kind = FaultKind.of(matcher.group("kind"))
-                .orElseThrow(() -> wrong(
-                        text,
-                        "there is no fault " + matcher.group("kind"),
-                        Nearest.mend(
-                                matcher.group("kind"),
-                                Arrays.stream(FaultKind.values())
-                                        .map(FaultKind::word)
-                                        .toList())));
-        List<UnitFault> ofKind =
-                possible.stream().filter(fault -> fault.kind() == kind).toList();
-        String part = matcher.group("part");
-        UnitFault fault = ofKind.stream()
-                .filter(one -> part == null ? ofKind.size() == 1 : one.part().equals(part))
-                .findFirst()
-                .orElseThrow(() -> wrong(
-                        text,
-                        part == null ? "names no part" : "no part " + part + " can have it",
-                        Nearest.mend(
-                                part == null ? "" : part,
-                                ofKind.stream().map(UnitFault::part).toList())));
-        return fault.of(size(text, fault, matcher.group("size")));
-    }
-
-    private static double size(String text, UnitFault fault, String written) {
-        FaultKind.SizeOf sizeOf = fault.kind().sizeOf();
-        if (sizeOf == FaultKind.SizeOf.NOTHING) {
-            if (written != null) {
-                throw wrong(text, "it has no size", "write --fault " + fault.name());
-            }
-            return fault.most();
-        }
-        boolean share = sizeOf == FaultKind.SizeOf.WEAR || sizeOf == FaultKind.SizeOf.SHARE;
-        String example = share ? "20%" : "0.3mm";
-        if (written == null) {
-            throw wrong(text, "it has no size", "write --fault " + fault.name() + ":" + example);
-        }
-        Units.Amount amount = Units.read(written, share ? Dimension.RATIO : Dimension.LENGTH);
-        if (!amount.good()) {
-            throw wrong(
-                    text,
-                    "its size " + written + ", " + amount.wrong(),
-                    "write --fault " + fault.name() + ":" + example);
-        }
-        if (!(amount.si() >= fault.least() && amount.si() <= fault.most())) {
-            throw wrong(text, "its size lies outside what it can be", "allowed is " + allowed(fault, share));
-        }
-        return amount.si();
-    }
-
-    private static String allowed(UnitFault fault, boolean share) {
-        double times = share ? 100 : 1000;
-        String unit = share ? "%" : "mm";
-        return String.format(
-                java.util.Locale.ROOT, "%.4g%s to %.4g%s", fault.least() * times, unit, fault.most() * times, unit);
     }
 
     private static WrongInputException wrong(String text, String what, String mend) {

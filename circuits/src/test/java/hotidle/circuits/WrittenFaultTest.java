@@ -1,0 +1,72 @@
+package hotidle.circuits;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.fault.FaultKind;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Faults of a ready circuit as a mechanic writes them. */
+class WrittenFaultTest {
+
+    private static final List<UnitFault> POSSIBLE =
+            UnitFaults.of(CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+                    .circuit()
+                    .orElseThrow()
+                    .adjustable("worn"));
+
+    private static WrittenFault.NoFaultException refused(String text) {
+        return assertThrows(WrittenFault.NoFaultException.class, () -> WrittenFault.read(POSSIBLE, text));
+    }
+
+    @Test
+    void aWeakSpringIsReadWithItsPartAndItsShare() {
+        UnitFault.Sized weak = WrittenFault.read(POSSIBLE, " spring-weak@regulator:20%");
+        assertEquals(FaultKind.SPRING_WEAK, weak.fault().kind());
+        assertEquals("regulator", weak.fault().part());
+        assertEquals(0.2, weak.size(), 1e-12);
+    }
+
+    @Test
+    void aStuckSpoolIsReadInMillimetresAndAMissingBallHasNoSize() {
+        assertEquals(
+                3e-4, WrittenFault.read(POSSIBLE, "valve-stuck@regulator:0.3mm").size(), 1e-12);
+        UnitFault ball = POSSIBLE.stream()
+                .filter(one -> one.kind() == FaultKind.CHECK_BALL_MISSING)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(1, WrittenFault.read(POSSIBLE, ball.name()).size());
+        assertEquals("it has no size", refused(ball.name() + ":3mm").getMessage());
+    }
+
+    @Test
+    void thePartMayBeLeftOutWhereOnlyOneFits() {
+        assertEquals("", WrittenFault.read(POSSIBLE, "oil-aerated:15%").fault().part());
+        assertEquals("names no part", refused("spring-weak:20%").getMessage());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "spring-weak@regulator, it has no size, write --fault spring-weak@regulator:20%",
+        "valve-stuck@regulator, it has no size, write --fault valve-stuck@regulator:0.3mm",
+        "spring-weak@regulator:99%, its size lies outside what it can be, allowed is 0.000% to 95.00%",
+        "@, is no fault, 'write KIND@PART:SIZE, for example spring-weak@regulator:20%'"
+    })
+    void whatIsWrongIsSaidWithWhatToWrite(String text, String what, String mend) {
+        assertEquals(what, refused(text).getMessage());
+        assertEquals(mend, refused(text).mend());
+    }
+
+    @Test
+    void aMisspeltKindOrPartListsTheNearest() {
+        assertTrue(refused("spring-week@regulator:20%").mend().contains("spring-weak"));
+        assertTrue(refused("spring-weak@regulater:20%").mend().contains("regulator"));
+        assertTrue(refused("spring-weak@regulator:20 tons").getMessage().startsWith("its size 20 tons, "));
+    }
+}
