@@ -33,6 +33,7 @@ import picocli.CommandLine.Mixin;
             PartCommand.class,
             DrawCommand.class,
             ReportCommand.class,
+            LiveCommand.class,
             CheckCommand.class,
             NewCommand.class,
             SheetCommand.class,

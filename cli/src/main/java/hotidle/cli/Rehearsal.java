@@ -36,7 +36,8 @@ final class Rehearsal {
             "torque crescent-four",
             "sweep crescent-four --speed 600..3600/1500rpm --format json",
             "sweep crescent-four --speed 600..3600/1500rpm --plot {out}/sweep.png",
-            "draw training-rig --duty fast --plot {out}/rig.svg");
+            "draw training-rig --duty fast --plot {out}/rig.svg",
+            "live training-rig --no-browser --for 0s");
 
     private Rehearsal() {}
 

@@ -185,6 +185,8 @@ class ArchitectureTest {
                 .doNotHaveSimpleName("DrawCommand")
                 .and()
                 .doNotHaveSimpleName("ReportDrawing")
+                .and()
+                .doNotHaveSimpleName("LiveDrawing")
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("hotidle.plots.scheme..")
@@ -241,6 +243,13 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAPackage("com.github.mustachejava..")
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("hotidle.cli.live..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("com.sun.net.httpserver..")
                 .check(ALL);
         noClasses()
                 .that()

@@ -33,6 +33,7 @@ class PackedLicencesIT {
     private static final Map<String, String> HEADS = Map.of(
             "Apache-2.0", "Apache License Version 2.0, January 2004",
             "EPL-2.0", "Eclipse Public License - v 2.0",
+            "MIT", "The MIT License (MIT) Copyright (c)",
             "LGPL-2.1-or-later", "GNU LESSER GENERAL PUBLIC LICENSE Version 2.1, February 1999");
 
     private record Library(String name, String version, String licence) {

@@ -29,12 +29,40 @@ public final class Json {
                     .addSerializer(Double.class, new Finite())
                     .addSerializer(OptionalDouble.class, new FiniteOrEmpty()));
 
+    private static final String NO_JSON = "this is not what was asked for, in JSON";
+
     private Json() {}
 
     /** The record's JSON, with a line feed at its end. */
     public static String text(Object record) {
         try {
             return MAPPER.writeValueAsString(record) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("an answer could not be written as JSON", e);
+        }
+    }
+
+    /**
+     * A record from JSON that somebody sent.
+     *
+     * @throws IllegalArgumentException where it is no JSON, or not of that record
+     */
+    public static <T> T read(byte[] text, Class<T> record) {
+        try {
+            T read = MAPPER.readValue(text, record);
+            if (read == null) {
+                throw new IllegalArgumentException(NO_JSON);
+            }
+            return read;
+        } catch (IOException broken) {
+            throw new IllegalArgumentException(NO_JSON, broken);
+        }
+    }
+
+    /** The record's JSON in one line, in UTF-8. */
+    public static byte[] bytes(Object record) {
+        try {
+            return MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT).writeValueAsBytes(record);
         } catch (JsonProcessingException e) {
             throw new IllegalStateException("an answer could not be written as JSON", e);
         }

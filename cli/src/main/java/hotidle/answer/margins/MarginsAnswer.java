@@ -15,13 +15,16 @@ import hotidle.answer.phrase.HubLoadPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.FiguresChange;
+import hotidle.assess.Margin;
 import hotidle.assess.NotCommanded;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
 import hotidle.study.SameSpeedFilms;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Every limit of some builds at every duty point.
@@ -142,6 +145,52 @@ public record MarginsAnswer(
     /** The limit that is told first of a build, with its reason; empty where nothing is judged. */
     public String firstLimit(JudgedBuild build) {
         return new MarginSentences(units).first(build.verdict());
+    }
+
+    /**
+     * What is told of one build, for who asks it again and again.
+     *
+     * @param verdict the worst of all limits, as a word; {@code fails} where a clutch drags, {@code not_known} where no state was found
+     * @param limits  the worst first
+     * @param noStall empty where a stall test may be run
+     */
+    public record Told(
+            String verdict,
+            String summary,
+            String counted,
+            List<String> notKnown,
+            List<ToldLimit> limits,
+            String noStall) {}
+
+    /** The same of the first build. */
+    public Told told() {
+        JudgedBuild build = builds.get(0);
+        return new Told(
+                worst(build).word(),
+                verdict(build),
+                new LimitRows.Count(units, build).said(),
+                new MarginsScreen(units, "", builds, shown, "").notKnown(build),
+                build.duties().stream()
+                        .flatMap(judged -> new LimitRows(units, judged)
+                                .shown().stream().map(row -> ToldLimit.of(units, judged, row.margin())))
+                        .sorted(Comparator.comparingDouble(ToldLimit::headroom))
+                        .toList(),
+                noStall().strip());
+    }
+
+    private static Margin.Verdict worst(JudgedBuild build) {
+        if (build.duties().stream()
+                .anyMatch(judged -> !judged.draggingClutches().isEmpty())) {
+            return Margin.Verdict.FAILS;
+        }
+        Margin.Verdict unknown = build.known() ? Margin.Verdict.HOLDS : Margin.Verdict.NOT_KNOWN;
+        return Stream.concat(
+                        Stream.of(unknown),
+                        build.duties().stream()
+                                .flatMap(judged -> judged.margins().stream())
+                                .map(Margin::verdict))
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     private String sameSpeed() {

@@ -1,0 +1,2 @@
+/** What the live page is answered, as records that become JSON. */
+package hotidle.answer.live;

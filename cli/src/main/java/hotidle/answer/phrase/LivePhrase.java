@@ -1,0 +1,46 @@
+package hotidle.answer.phrase;
+
+/** What is said around the live page. */
+public final class LivePhrase {
+
+    private LivePhrase() {}
+
+    /** Of a set pressure asked of a circuit without a command. */
+    public static final String NOT_COMMANDED =
+            "the circuit has no command section, so that no set pressure can be asked for";
+
+    /** Of sizes or faults that cannot be. */
+    public static final String IMPOSSIBLE = "the unit cannot be made so; give smaller faults";
+
+    /** Bounds of a sump temperature. */
+    public static final String TEMPERATURES = "a sump temperature must lie between -60 and 250 degC";
+
+    /** Bounds of an engine speed. */
+    public static final String SPEEDS = "an engine speed must lie between 0 and 20000 rpm";
+
+    /** How it ends. */
+    public static final String HOW_IT_ENDS = "Ctrl-C ends it, or 'End' on the page. Nothing leaves this machine.";
+
+    /** Where no browser could be opened. */
+    public static final String NO_OPENER = "no browser could be opened from here; open the address above in one";
+
+    /** A build with something changed by hand. */
+    public static String changed(String build) {
+        return build + ", changed";
+    }
+
+    /** A driving condition that is none. */
+    public static String noDuty(String circuit, String duty) {
+        return circuit + " has no driving condition " + duty;
+    }
+
+    /** Where the page is. */
+    public static String address(String circuit, String address) {
+        return "The live page of " + circuit + ": " + address;
+    }
+
+    /** How it ended. */
+    public static String ended(String circuit) {
+        return "The live page of " + circuit + " has ended.";
+    }
+}

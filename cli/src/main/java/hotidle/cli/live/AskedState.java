@@ -1,0 +1,46 @@
+package hotidle.cli.live;
+
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * The state of a page: all that an answer depends on comes with the question.
+ *
+ * @param build             name of the build
+ * @param duty              name of the driving condition that is looked at
+ * @param setPressurePa     highest set pressure in the forward ranges; empty: as the build has it
+ * @param engineSpeedRpm    at that driving condition; empty: its own
+ * @param sumpTemperatureC  the same
+ * @param sizes             that differ from those of the build, by part and key [m] or [m²]
+ * @param faults            laid over it, as they are written behind {@code --fault}
+ */
+record AskedState(
+        String build,
+        String duty,
+        OptionalDouble setPressurePa,
+        OptionalDouble engineSpeedRpm,
+        OptionalDouble sumpTemperatureC,
+        Map<String, Double> sizes,
+        List<String> faults) {
+
+    AskedState {
+        sizes = sizes == null ? Map.of() : Map.copyOf(sizes);
+        faults = faults == null ? List.of() : List.copyOf(faults);
+        setPressurePa = setPressurePa == null ? OptionalDouble.empty() : setPressurePa;
+        engineSpeedRpm = engineSpeedRpm == null ? OptionalDouble.empty() : engineSpeedRpm;
+        sumpTemperatureC = sumpTemperatureC == null ? OptionalDouble.empty() : sumpTemperatureC;
+    }
+
+    /** The build as the file has it, at its first driving condition. */
+    static AskedState asWritten() {
+        return new AskedState(
+                null,
+                null,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Map.of(),
+                List.of());
+    }
+}

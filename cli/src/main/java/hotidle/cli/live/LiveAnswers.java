@@ -1,0 +1,106 @@
+package hotidle.cli.live;
+
+import hotidle.answer.Settling;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.live.LiveStateRecord;
+import hotidle.answer.live.LiveUnitRecord;
+import hotidle.answer.live.LiveVerdictRecord;
+import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.sweep.SweepFinding;
+import hotidle.assess.NotCommanded;
+import hotidle.study.JudgedBuild;
+import hotidle.study.LineCurve;
+import hotidle.study.SameSpeedFilms;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+
+/**
+ * What a page may ask, and who answers. Each answer depends on the question alone, so that pages cannot mix and any of them can be asked
+ * again.
+ */
+final class LiveAnswers {
+
+    /** Answers a question; {@code step} is run between its parts and throws once nobody waits for it. */
+    interface Answerer {
+        Object answer(LiveQuestion question, Runnable step);
+    }
+
+    /** Speeds of the curve [rev/s]: 500 to 4000 rpm in steps of 50 (chosen). */
+    private static final List<Double> SPEEDS =
+            IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
+
+    private final LiveUnit unit;
+    private final Function<Transmission, List<Double>> searched;
+    private final Map<String, Answerer> answerers = new LinkedHashMap<>();
+
+    /**
+     * Of a circuit.
+     *
+     * @param searched speeds over which a hub is searched, those of {@code margins}
+     */
+    LiveAnswers(LiveUnit unit, Function<Transmission, List<Double>> searched) {
+        this.unit = unit;
+        this.searched = searched;
+        answerers.put("unit", (question, step) -> unit(question));
+        answerers.put("state", this::state);
+        answerers.put("verdict", this::verdict);
+    }
+
+    /** Kinds of question. */
+    Set<String> kinds() {
+        return answerers.keySet();
+    }
+
+    /** The answer, a record that becomes JSON. */
+    Object answer(String kind, LiveQuestion question, Runnable step) {
+        return answerers.get(kind).answer(question, step);
+    }
+
+    private Quantity.UnitSystem units(LiveQuestion question) {
+        return question.system().orElse(unit.units());
+    }
+
+    private LiveUnitRecord unit(LiveQuestion question) {
+        Adjustable written = unit.circuit().adjustable(unit.build(question.state()));
+        return LiveUnitRecord.of(unit.circuit(), written, unit.units());
+    }
+
+    private LiveStateRecord state(LiveQuestion question, Runnable step) {
+        Transmission made = unit.unit(question.state());
+        DutyPoint duty = unit.looked(made, question.state());
+        LineCurve curve = LineCurve.of(made, duty, SPEEDS, step);
+        return LiveStateRecord.of(made, duty, curve, question.kept().map(kept -> curve(kept, step)));
+    }
+
+    private LineCurve curve(AskedState kept, Runnable step) {
+        Transmission made = unit.unit(kept);
+        return LineCurve.of(made, unit.looked(made, kept), SPEEDS, step);
+    }
+
+    private LiveVerdictRecord verdict(LiveQuestion question, Runnable step) {
+        Quantity.UnitSystem units = units(question);
+        Transmission made = unit.unit(question.state());
+        SpeedSweep sweep = SpeedSweep.run(made, unit.looked(made, question.state()), SPEEDS);
+        step.run();
+        List<JudgedBuild> judged = JudgedBuild.study(List.of(made), searched.apply(made), step);
+        MarginsAnswer answer = new MarginsAnswer(
+                units,
+                unit.circuit().name(),
+                "",
+                judged,
+                NotCommanded.of(made),
+                SameSpeedFilms.of(judged),
+                Settling.AS_GIVEN,
+                made.duties().stream().map(DutyPoint::name).toList());
+        String found = made.commanded().isPresent() ? SweepFinding.pressure(units, sweep) : "";
+        return LiveVerdictRecord.of(answer, sweep.onset(), found);
+    }
+}

@@ -1,0 +1,35 @@
+package hotidle.cli.live;
+
+import hotidle.answer.format.Quantity;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A question of a page.
+ *
+ * @param page   that asks, a name that it gave itself
+ * @param number of the question; those of a page rise, and the newest is answered
+ * @param units  in which words have their numbers
+ * @param state  of the page
+ * @param kept   what is kept as reference; empty where nothing is
+ */
+record LiveQuestion(String page, long number, String units, AskedState state, Optional<AskedState> kept) {
+
+    private static final int LONGEST_NAME = 64;
+
+    LiveQuestion {
+        if (page == null || page.isEmpty() || page.length() > LONGEST_NAME) {
+            throw new IllegalArgumentException("a question names its page in at most " + LONGEST_NAME + " letters");
+        }
+        state = state == null ? AskedState.asWritten() : state;
+        kept = kept == null ? Optional.empty() : kept;
+    }
+
+    /** The system of units of a word; empty where it is none. */
+    Optional<Quantity.UnitSystem> system() {
+        return List.of(Quantity.UnitSystem.values()).stream()
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(units))
+                .findFirst();
+    }
+}

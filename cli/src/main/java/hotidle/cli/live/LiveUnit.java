@@ -1,0 +1,121 @@
+package hotidle.cli.live;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LivePhrase;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.UnknownBuildException;
+import hotidle.circuits.WrittenFault;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
+import hotidle.oil.Oil;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.NotCommandedException;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.util.List;
+
+/**
+ * The circuit that a page is about, and its unit as a page asks for it.
+ *
+ * @param circuit as it was read
+ * @param units   in which a page begins
+ * @param first   build with which it begins
+ */
+public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, String first) {
+
+    /** Bounds of the sliders, those of the options of {@code sweep}: engine speed [rpm], sump temperature [°C]. */
+    private static final double FASTEST = 20_000;
+
+    private static final double COLDEST = -60;
+    private static final double HOTTEST = 250;
+
+    /**
+     * The unit asked for, with the sizes of it that can be changed: sizes first, then the set pressure, then faults.
+     *
+     * @throws WrongStateException where there is none
+     */
+    Adjustable adjustable(AskedState asked) {
+        try {
+            Adjustable sized = circuit.adjustable(build(asked)).resized(asked.sizes());
+            Adjustable set = asked.setPressurePa().isEmpty()
+                    ? sized
+                    : sized.setTo(asked.setPressurePa().getAsDouble(), SetPressure.By.COMMAND_AND_SPRING);
+            return asked.faults().isEmpty() ? set : faulty(set, asked.faults());
+        } catch (UnknownBuildException e) {
+            throw new WrongStateException(e.problem().text());
+        } catch (NotCommandedException e) {
+            throw new WrongStateException(LivePhrase.NOT_COMMANDED);
+        } catch (IllegalArgumentException impossible) {
+            throw new WrongStateException(impossible.getMessage());
+        }
+    }
+
+    private static Adjustable faulty(Adjustable sound, List<String> written) {
+        List<UnitFault> possible = UnitFaults.of(sound);
+        List<UnitFault.Sized> faults =
+                written.stream().map(text -> WrittenFault.read(possible, text)).toList();
+        Transmission unit = in(sound, faults);
+        return new Adjustable(unit, sound.dimensions(), sizes -> in(sound.resized(sizes), faults));
+    }
+
+    private static Transmission in(Adjustable sound, List<UnitFault.Sized> faults) {
+        return UnitFault.in(sound, faults).orElseThrow(() -> new IllegalArgumentException(LivePhrase.IMPOSSIBLE));
+    }
+
+    /**
+     * The unit asked for, its driving condition as the page has it.
+     *
+     * @throws WrongStateException where there is none
+     */
+    Transmission unit(AskedState asked) {
+        Transmission unit = adjustable(asked).unit();
+        DutyPoint changed = duty(unit, asked);
+        boolean own = asked.sizes().isEmpty()
+                && asked.faults().isEmpty()
+                && asked.setPressurePa().isEmpty();
+        Transmission named = own ? unit : unit.named(LivePhrase.changed(unit.build()));
+        return named.at(named.duties().stream()
+                .map(duty -> duty.name().equals(changed.name()) ? changed : duty)
+                .toList());
+    }
+
+    private static DutyPoint duty(Transmission unit, AskedState asked) {
+        DutyPoint duty = asked.duty() == null
+                ? unit.duties().get(0)
+                : unit.duty(asked.duty())
+                        .orElseThrow(() -> new WrongStateException(LivePhrase.noDuty(unit.circuit(), asked.duty())));
+        DutyPoint warm = duty;
+        if (asked.sumpTemperatureC().isPresent()) {
+            double celsius = asked.sumpTemperatureC().getAsDouble();
+            require(celsius >= COLDEST && celsius <= HOTTEST, LivePhrase.TEMPERATURES);
+            warm = duty.withSump(celsius + Oil.ZERO_CELSIUS);
+        }
+        if (asked.engineSpeedRpm().isEmpty()) {
+            return warm;
+        }
+        double rpm = asked.engineSpeedRpm().getAsDouble();
+        require(rpm >= 0 && rpm <= FASTEST, LivePhrase.SPEEDS);
+        return warm.atSpeed(rpm / 60);
+    }
+
+    /**
+     * The driving condition looked at, of a unit that was made as asked.
+     *
+     * @throws WrongStateException where there is none
+     */
+    DutyPoint looked(Transmission made, AskedState asked) {
+        return made.duty(duty(made, asked).name()).orElseThrow();
+    }
+
+    /** Name of the build asked for. */
+    String build(AskedState asked) {
+        return asked.build() == null ? first : asked.build();
+    }
+
+    private static void require(boolean rule, String message) {
+        if (!rule) {
+            throw new WrongStateException(message);
+        }
+    }
+}

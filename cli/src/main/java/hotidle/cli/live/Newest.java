@@ -1,0 +1,66 @@
+package hotidle.cli.live;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Of the questions of a page the newest one is answered: an older one of the same kind that is still being worked at is given up. */
+final class Newest {
+
+    /** Kinds of question times pages that are remembered: far more than anybody has open (chosen). */
+    private static final int MOST = 1000;
+
+    /** No question takes longer, or it is given up (chosen) [ns]. */
+    private static final long LONGEST = 30_000_000_000L;
+
+    private final Map<String, Long> numbers = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, Long> eldest) {
+            return size() > MOST;
+        }
+    };
+
+    /** A newer question has come, or nobody waits so long. */
+    static final class GivenUpException extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        GivenUpException(String why) {
+            super(why, null, false, false);
+        }
+    }
+
+    /**
+     * Notes a question.
+     *
+     * @param page   that asks
+     * @param kind   of question
+     * @param number of the question; those of a page rise
+     * @return to be run between the steps of the work: it throws once a newer question has come
+     * @throws GivenUpException where a newer one has come already
+     */
+    Runnable begin(String page, String kind, long number) {
+        String key = kind + " " + page;
+        long until = System.nanoTime() + LONGEST;
+        synchronized (numbers) {
+            if (numbers.getOrDefault(key, Long.MIN_VALUE) > number) {
+                throw new GivenUpException("a newer question has come");
+            }
+            numbers.put(key, number);
+        }
+        return () -> {
+            if (newer(key, number)) {
+                throw new GivenUpException("a newer question has come");
+            }
+            if (System.nanoTime() > until) {
+                throw new GivenUpException("this takes longer than 30 seconds");
+            }
+        };
+    }
+
+    private boolean newer(String key, long number) {
+        synchronized (numbers) {
+            return numbers.getOrDefault(key, number) > number;
+        }
+    }
+}

@@ -1,0 +1,93 @@
+// Build, driving condition, and what can be turned at there: set pressure, engine speed, sump temperature.
+import { byId, el, tabs } from './dom.js';
+import * as units from './units.js';
+
+const PSI = 6894.757293168362;
+
+/** What can be turned at; SI values in and out. */
+const KNOBS = [
+  { key: 'set_pressure_pa', label: 'Set pressure', quantity: 'pressure', low: 50 * PSI, high: 350 * PSI, step: PSI,
+    own: (unit) => unit.set_pressure_pa, into: (x) => x, from: (x) => x },
+  { key: 'engine_speed_rpm', label: 'Engine speed', quantity: 'speed', low: 400 / 60, high: 6000 / 60, step: 10 / 60,
+    own: (unit, duty) => duty.engine_speed_rpm, into: (rpm) => rpm / 60, from: (si) => si * 60 },
+  { key: 'sump_temperature_c', label: 'Sump temperature', quantity: 'temperature', low: 233.15, high: 433.15, step: 1,
+    own: (unit, duty) => duty.sump_temperature_c, into: units.celsius.toSi, from: units.celsius.fromSi },
+];
+
+export function conditions(story) {
+  const root = byId('conditions');
+  let drawn = '';
+
+  function knob(one, unit, duty) {
+    const own = one.own(unit, duty);
+    if (own === null || own === undefined) {
+      return null;
+    }
+    const set = (si, settled) => story.turn((state) => {
+      const value = one.from(si);
+      state[one.key] = Math.abs(value - own) <= 1e-9 * Math.max(1, Math.abs(own)) ? null : value;
+    }, settled);
+    const id = 'knob-' + one.key;
+    const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
+      oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
+    const field = el('input', { type: 'number', step: 'any', 'aria-label': one.label + ' [' + units.unit(one.quantity) + ']',
+      onchange: () => {
+        if (field.value !== '') {
+          set(units.toSi(one.quantity, Number(field.value)), true);
+        }
+      } });
+    const back = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Back to the ' + one.label.toLowerCase() + ' as written',
+      onclick: () => story.turn((state) => { state[one.key] = null; }) }, 'as written');
+    const row = el('div', { className: 'knob' }, el('label', { htmlFor: id }, one.label), slider, field,
+      el('span', {}, units.unit(one.quantity)), back);
+    row.show = () => {
+      const value = story.now.state[one.key];
+      const si = one.into(value === null ? own : value);
+      if (document.activeElement !== slider || value === null) {
+        slider.value = si;
+      }
+      slider.setAttribute('aria-valuetext', units.said(one.quantity, si));
+      if (document.activeElement !== field) {
+        field.value = units.number(one.quantity, si);
+      }
+      back.hidden = value === null;
+    };
+    return row;
+  }
+
+  let rows = [];
+  return {
+    show(unit) {
+      const state = story.now.state;
+      const duty = unit.duties.find((one) => one.name === state.duty) || unit.duties[0];
+      const key = [unit.build, duty.name, units.inUse()].join(' ');
+      if (key !== drawn) {
+        drawn = key;
+        const focus = document.activeElement && root.contains(document.activeElement) ? document.activeElement : null;
+        const again = focus && focus.name ? [focus.name, focus.value] : null;
+        rows = KNOBS.map((one) => knob(one, unit, duty)).filter((row) => row);
+        root.replaceChildren(
+          el('h2', { id: 'conditions-head' }, 'Build and driving condition'),
+          tabs('Build', 'build', unit.builds, unit.build, (name) => story.turn((now) => {
+            now.build = name;
+            now.sizes = {};
+          })),
+          tabs('Driving condition', 'duty', unit.duties, duty.name, (name) => story.turn((now) => {
+            now.duty = name;
+            now.engine_speed_rpm = null;
+            now.sump_temperature_c = null;
+          })),
+          el('p', { className: 'quiet' }, duty.name + (duty.about ? ': ' + duty.about : '') + '. Range ' + duty.range + ', lockup ' + duty.lockup + ', '
+            + units.said('torque', duty.engine_torque_n_m) + ' at the engine.'),
+          ...rows);
+        if (again) {
+          const found = [...root.querySelectorAll('input')].find((one) => one.name === again[0] && one.value === again[1]);
+          if (found) {
+            found.focus();
+          }
+        }
+      }
+      rows.forEach((row) => row.show());
+    },
+  };
+}

@@ -1,0 +1,31 @@
+// Elements made of plain values: text is always text, whatever stands in it.
+
+/** An element with properties (a key that begins with "on" is a listener, "data" and "aria" are attributes) and children. */
+export function el(tag, properties = {}, ...children) {
+  const element = document.createElement(tag);
+  for (const [key, value] of Object.entries(properties)) {
+    if (value === undefined || value === null || value === false) {
+      continue;
+    }
+    if (key.startsWith('on')) {
+      element.addEventListener(key.slice(2), value);
+    } else if (key in element && !key.startsWith('aria') && key !== 'list') {
+      element[key] = value;
+    } else {
+      element.setAttribute(key, value === true ? '' : value);
+    }
+  }
+  element.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== ''));
+  return element;
+}
+
+/** The element of an id. */
+export const byId = (id) => document.getElementById(id);
+
+/** A choice of one out of some, as radio buttons that look like tabs. */
+export function tabs(legend, name, options, chosen, choose) {
+  return el('fieldset', { className: 'tabs' }, el('legend', {}, legend), options.map((option) =>
+    el('label', { title: option.about || '' },
+      el('input', { type: 'radio', name, value: option.name, checked: option.name === chosen, onchange: () => choose(option.name) }),
+      el('span', {}, option.label || option.name))));
+}

@@ -1,0 +1,114 @@
+// Puts the page together: the state is turned, the program is asked, panels show what it answers.
+import { Refused, ask, asker } from './ask.js';
+import { byId, el } from './dom.js';
+import { conditions } from './conditions.js';
+import { curve } from './curve.js';
+import { sheet } from './sheet.js';
+import { Story } from './state.js';
+import * as units from './units.js';
+import { verdict } from './verdict.js';
+
+let unit = null;
+const story = new Story((how) => changed(how));
+const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story) };
+window.latencies = [];
+
+function trouble(text) {
+  byId('trouble').textContent = text;
+  byId('trouble').hidden = !text;
+}
+
+function refused(problem) {
+  trouble(problem.message);
+  panels.curve.grey(true);
+}
+
+const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
+
+const askState = asker('state', {
+  answered(answer, asked, took) {
+    window.latencies.push(took);
+    panels.curve.grey(Boolean(answer.unsolved));
+    trouble(answer.unsolved || '');
+    if (!answer.unsolved) {
+      panels.curve.show(answer);
+    }
+  },
+  refused,
+});
+
+const askVerdict = asker('verdict', {
+  overtaking: true,
+  answered(answer) {
+    panels.verdict.show(answer);
+    panels.curve.find(answer.found);
+  },
+  refused,
+});
+
+/** A verdict takes longer than a curve: it is asked for when the slider rests for a moment. */
+const REST = 80;
+let resting = 0;
+
+async function changed(how) {
+  if (!unit || (story.now.state.build && story.now.state.build !== unit.build)) {
+    await learn();
+  }
+  if (!unit) {
+    return;
+  }
+  if (story.now.units && story.now.units !== units.inUse()) {
+    units.use(story.now.units);
+    byId('units').value = units.inUse();
+  }
+  panels.conditions.show(unit);
+  panels.sheet.show(unit);
+  byId('undo').disabled = story.past.length === 0;
+  byId('redo').disabled = story.future.length === 0;
+  byId('drop').hidden = !story.now.kept;
+  askState(question());
+  panels.verdict.wait();
+  clearTimeout(resting);
+  resting = setTimeout(() => askVerdict(question()), how === 'turning' ? REST : 0);
+}
+
+async function learn() {
+  try {
+    unit = await ask('unit', { state: { build: story.now.state.build } });
+  } catch (problem) {
+    if (!(problem instanceof Refused)) {
+      throw problem;
+    }
+    trouble(problem.message);
+    return;
+  }
+  units.learn(unit.quantities);
+  units.use(story.now.units || unit.unit_system);
+  byId('circuit').textContent = unit.circuit;
+  byId('about').textContent = unit.about;
+  byId('caution').textContent = unit.caution;
+  document.title = unit.circuit + ', live';
+  byId('units').replaceChildren(...units.systems().map((one) => el('option', { value: one, selected: one === units.inUse() }, one)));
+}
+
+byId('undo').onclick = () => story.undo();
+byId('redo').onclick = () => story.redo();
+byId('keep').onclick = () => story.turn((state, all) => { all.kept = structuredClone(state); });
+byId('drop').onclick = () => story.turn((state, all) => { all.kept = null; });
+byId('units').onchange = () => story.turn((state, all) => { all.units = byId('units').value; });
+byId('skip').onclick = (event) => {
+  event.preventDefault();
+  byId('sheet').focus();
+};
+byId('end').onclick = async () => {
+  await ask('end', {});
+  trouble('The program has ended. Start hotidle live again to go on; the address keeps what you have set.');
+};
+addEventListener('keydown', (event) => {
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && event.target.type !== 'text') {
+    event.preventDefault();
+    event.shiftKey ? story.redo() : story.undo();
+  }
+});
+
+changed('settled');

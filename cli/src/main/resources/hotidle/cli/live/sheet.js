@@ -1,0 +1,117 @@
+// The measurement sheet: every size that wears, with a slider and a field.
+import { byId, el } from './dom.js';
+import * as units from './units.js';
+
+const quantity = (size) => size.kind === 'area' ? 'area' : 'fit';
+
+/** Positions of a slider. */
+const STEPS = 200;
+
+export function sheet(story) {
+  const root = byId('sheet');
+  let drawn = '';
+  let rows = [];
+  let order = 'part';
+  let only = 'all';
+  let body = null;
+
+  const now = (size) => story.now.state.sizes[size.name] ?? size.value;
+
+  function set(size, value, settled) {
+    story.turn((state) => {
+      if (units.number(quantity(size), value) === units.number(quantity(size), size.value)) {
+        delete state.sizes[size.name];
+      } else {
+        state.sizes[size.name] = value;
+      }
+    }, settled);
+  }
+
+  function row(size) {
+    const q = quantity(size);
+    const name = size.part + ' ' + size.key;
+    const slider = el('input', { type: 'range', min: size.low, max: size.high, step: (size.high - size.low) / STEPS, 'aria-label': name,
+      oninput: () => set(size, Number(slider.value), false), onchange: () => set(size, Number(slider.value), true) });
+    const field = el('input', { type: 'number', step: 'any', 'aria-label': name + ' [' + units.unit(q) + ']',
+      onchange: () => {
+        if (field.value !== '') {
+          set(size, units.toSi(q, Number(field.value)), true);
+        }
+      } });
+    const mark = el('span', { className: 'mark' });
+    const line = el('tr', {},
+      el('th', { scope: 'row' }, el('span', { className: 'part' }, size.part), ' ', size.key, el('span', { className: 'how' }, size.how)),
+      el('td', { className: 'number', 'data-head': 'new' }, units.number(q, size.fresh)),
+      el('td', { className: 'number', 'data-head': 'limit' }, units.number(q, size.limit)),
+      el('td', { className: 'number', 'data-head': 'measured' }, units.number(q, size.measured)),
+      el('td', { 'data-head': 'turn', className: 'turn' }, slider),
+      el('td', { 'data-head': 'now [' + units.unit(q) + ']', className: 'now' }, field, ' ', mark));
+    line.size = size;
+    line.show = () => {
+      const value = now(size);
+      if (document.activeElement !== slider) {
+        slider.value = value;
+      }
+      if (document.activeElement !== field) {
+        field.value = units.number(q, value);
+      }
+      slider.setAttribute('aria-valuetext', units.said(q, value) + (past(size, value) ? ', past its limit' : ''));
+      const changed = size.name in story.now.state.sizes;
+      mark.textContent = [past(size, value) ? 'past limit' : '', changed ? 'changed' : ''].filter((word) => word).join(', ');
+      line.classList.toggle('changed', changed);
+      line.hidden = only === 'changed' && !changed || only === 'worn' && !changed && !worn(size, value);
+    };
+    return line;
+  }
+
+  const worn = (size, value) => Math.abs(value - size.fresh) > 1e-9 * size.fresh;
+
+  const past = (size, value) => size.limit !== null && (value - size.limit) * (size.limit - size.fresh) > 0;
+
+  const wear = (size) => {
+    const end = size.limit ?? size.measured;
+    return end === null || end === undefined || end === size.fresh ? -1 : (now(size) - size.fresh) / (end - size.fresh);
+  };
+
+  const ORDERS = {
+    part: { label: 'as in the circuit', by: null },
+    wear: { label: 'most worn first', by: (a, b) => wear(b) - wear(a) },
+  };
+
+  function sort() {
+    const by = ORDERS[order].by;
+    body.append(...(by ? [...rows].sort((a, b) => by(a.size, b.size)) : rows));
+  }
+
+  function build(unit) {
+    rows = unit.sizes.map(row);
+    body = el('tbody', {}, rows);
+    const choice = (label, options, chosen, choose) => {
+      const select = el('select', { onchange: () => choose(select.value) },
+        Object.entries(options).map(([value, text]) => el('option', { value, selected: value === chosen }, text)));
+      return el('label', {}, label, ' ', select);
+    };
+    root.replaceChildren(
+      el('h2', { id: 'sheet-head' }, 'Measurement sheet'),
+      el('div', { className: 'tools' },
+        choice('Show', { all: 'all fits', worn: 'worn or changed', changed: 'changed' }, only, (value) => { only = value; rows.forEach((one) => one.show()); }),
+        choice('Order', Object.fromEntries(Object.entries(ORDERS).map(([key, one]) => [key, one.label])), order, (value) => { order = value; sort(); }),
+        el('button', { type: 'button', onclick: () => story.turn((state) => { state.sizes = {}; }) }, 'All as in the build')),
+      el('table', { className: 'sheet' },
+        el('caption', {}, 'Lengths in ' + units.unit('fit') + ', areas in ' + units.unit('area') + '. Type what you measured, or slide.'),
+        el('thead', {}, el('tr', {}, ['fit, and where to measure it', 'new', 'limit', 'measured', 'turn', 'now'].map((head) => el('th', { scope: 'col' }, head)))),
+        body));
+    sort();
+  }
+
+  return {
+    show(unit) {
+      const key = unit.build + ' ' + units.inUse();
+      if (key !== drawn) {
+        drawn = key;
+        build(unit);
+      }
+      rows.forEach((one) => one.show());
+    },
+  };
+}

@@ -1,0 +1,47 @@
+// Units at the edge of the page, by the table that the program sends: shown = SI value times factor plus offset.
+
+let table = {};
+let system = 'shop';
+
+export function learn(quantities) {
+  table = quantities;
+}
+
+export const systems = () => Object.keys(table);
+
+export function use(other) {
+  system = other;
+}
+
+export const inUse = () => system;
+
+const of = (quantity) => table[system][quantity];
+
+/** Word of the unit. */
+export const unit = (quantity) => of(quantity).unit;
+
+/** A value in SI as the number that is shown, not rounded. */
+export const toShown = (quantity, si) => si * of(quantity).factor + of(quantity).offset;
+
+/** The SI value of a number that was typed. */
+export const toSi = (quantity, shown) => (shown - of(quantity).offset) / of(quantity).factor;
+
+/** Decimals that are shown. */
+export const decimals = (quantity) => of(quantity).decimals;
+
+/** Rounded, without its unit. */
+export function number(quantity, si) {
+  if (si === null || si === undefined || Number.isNaN(si)) {
+    return '-';
+  }
+  const text = toShown(quantity, si).toFixed(decimals(quantity));
+  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+}
+
+/** Rounded, with its unit. */
+export const said = (quantity, si) => number(quantity, si) + (si === null || si === undefined ? '' : ' ' + unit(quantity));
+
+const KELVIN = 273.15;
+
+/** Temperatures come in degrees Celsius. */
+export const celsius = { toSi: (c) => c + KELVIN, fromSi: (k) => k - KELVIN };

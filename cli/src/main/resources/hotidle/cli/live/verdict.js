@@ -1,0 +1,52 @@
+// What the build comes to, in the words of 'hotidle margins'.
+import { byId, el } from './dom.js';
+
+const SIGNS = { fails: 'FAILS', close: 'narrow', not_known: 'not known', holds: 'holds' };
+
+/** Rows that are shown at once. */
+const SHOWN = 8;
+
+export function verdict() {
+  const root = byId('verdict');
+  const sentence = el('p', { className: 'sentence' });
+  const said = el('div', { 'aria-live': 'polite', 'aria-atomic': 'true' }, sentence);
+  const more = el('div', {});
+  root.append(el('h2', { id: 'verdict-head' }, 'Verdict'), said, more);
+
+  function table(limits, caption) {
+    return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },
+      el('table', {},
+        el('caption', {}, caption),
+        el('thead', {}, el('tr', {}, ['verdict', 'driving condition', 'limit', 'is', 'why'].map((head) => el('th', { scope: 'col' }, head)))),
+        el('tbody', {}, limits.map((one) => el('tr', {},
+          el('th', { scope: 'row', className: 'is-' + one.verdict }, one.headroom_said + ' ' + one.verdict_said),
+          el('td', { 'data-head': 'driving condition' }, one.duty),
+          el('td', { 'data-head': 'limit' }, one.label),
+          el('td', { 'data-head': 'is' }, one.is_of_needed),
+          el('td', { 'data-head': 'why' }, one.why))))));
+  }
+
+  return {
+    wait() {
+      root.classList.add('waiting');
+      root.setAttribute('aria-busy', 'true');
+    },
+    show(answer) {
+      root.classList.remove('waiting');
+      root.removeAttribute('aria-busy');
+      root.dataset.verdict = answer.verdict;
+      sentence.replaceChildren(el('strong', { className: 'is-' + answer.verdict }, SIGNS[answer.verdict]), ' ', answer.summary);
+      const open = more.querySelector('details');
+      const worst = answer.limits.filter((one) => one.verdict !== 'holds');
+      const held = answer.limits.filter((one) => one.verdict === 'holds');
+      more.replaceChildren(
+        el('p', {}, answer.counted),
+        ...answer.not_known.map((line) => el('p', { className: 'is-fails' }, line)),
+        answer.no_stall ? el('p', { className: 'caution' }, answer.no_stall) : '',
+        worst.length ? table(worst.slice(0, SHOWN), 'Limits that do not hold with ease, the worst first') : '',
+        el('details', { open: Boolean(open && open.open) },
+          el('summary', {}, 'All other limits, ' + (worst.slice(SHOWN).length + held.length)),
+          table([...worst.slice(SHOWN), ...held], 'All other limits')));
+    },
+  };
+}
