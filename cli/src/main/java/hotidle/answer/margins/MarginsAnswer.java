@@ -168,7 +168,7 @@ public record MarginsAnswer(
         return new Told(
                 worst(build).word(),
                 verdict(build),
-                new LimitRows.Count(units, build).said(),
+                new LimitRows.LimitCount(units, build).said(),
                 new MarginsScreen(units, "", builds, shown, "").notKnown(build),
                 build.duties().stream()
                         .flatMap(judged -> new LimitRows(units, judged)
