@@ -111,7 +111,7 @@ class OptionValuesTest {
     @Test
     void withAHotterSumpEveryRegionKeepsItsDistanceFromIt() {
         DutyPoint duty = UNIT.duties().get(0);
-        DutyPoint hotter = OptionValues.at(duty, duty.temperatures().get("sump") + 7);
+        DutyPoint hotter = duty.withSump(duty.temperatures().get("sump") + 7);
         assertEquals(duty.temperatures().keySet(), hotter.temperatures().keySet());
         duty.temperatures()
                 .forEach((region, kelvin) ->
