@@ -6,9 +6,8 @@ package hotidle.geartrain;
  * <pre>
  * Formula   W = π·(D⁴ − d⁴)/(16·D); at yield T = W·Sy/2 (largest shear). Repeated from nil to T: mean and alternating shear stress are
  *           both T/(2·W), and K·τa/Se + τm/(Sy/2) = 1, so T = 2·W/(K/Se + 2/Sy). The lesser of both counts
- *           K of a shoulder, h = (Ds − D)/2, 0.25 ≤ h/r ≤ 4, q = h/r, u = 2·h/Ds: C1 + C2·u + C3·u² + C4·u³
- * Source    T. H. Wentzell, Machine Design, ex. 5.5, Soderberg (found); K: W. D. Pilkey, Peterson's Stress Concentration Factors,
- *            ch. 3 (from memory)
+ *           K of a shoulder, a hole, a spline: {@link StressConcentration}
+ * Source    T. H. Wentzell, Machine Design, ex. 5.5, Soderberg (found)
  * Range     pure torsion; the endurance strength counts size, surface and load already
  * </pre>
  *
@@ -29,6 +28,16 @@ public record ShaftStrength(double outer, double inner, double yield, double end
 
     /** Section modulus in torsion W [m³]. */
     public double modulus() {
+        return modulus(outer, inner);
+    }
+
+    /**
+     * The same of any tube [m³].
+     *
+     * @param outer diameter [m]
+     * @param inner diameter [m], 0 for a solid one
+     */
+    static double modulus(double outer, double inner) {
         return Math.PI * (Math.pow(outer, 4) - Math.pow(inner, 4)) / (16 * outer);
     }
 
@@ -45,29 +54,5 @@ public record ShaftStrength(double outer, double inner, double yield, double end
     /** The lesser of both [N·m]. */
     public double rating() {
         return Math.min(yieldTorque(), repeatedTorque());
-    }
-
-    /**
-     * K of a shoulder with a fillet in torsion [-].
-     *
-     * @param large  diameter Ds of the shoulder [m]
-     * @param small  diameter D beside it [m]
-     * @param fillet radius r [m]
-     * @throws IllegalArgumentException where h/r lies outside 0.25 to 4, for which the formula was fitted
-     */
-    public static double shoulder(double large, double small, double fillet) {
-        double h = (large - small) / 2;
-        double q = h / fillet;
-        if (!(q >= 0.25 && q <= 4)) {
-            throw new IllegalArgumentException("half the step over the fillet's radius is "
-                    + Math.round(q * 100) / 100.0 + " and must lie between 0.25 and 4");
-        }
-        double u = 2 * h / large;
-        double root = Math.sqrt(q);
-        double c1 = 0.905 + 0.783 * root - 0.075 * q;
-        double c2 = -0.437 - 1.969 * root + 0.553 * q;
-        double c3 = 1.557 + 1.073 * root - 0.578 * q;
-        double c4 = -1.061 + 0.171 * root + 0.086 * q;
-        return c1 + u * (c2 + u * (c3 + u * c4));
     }
 }

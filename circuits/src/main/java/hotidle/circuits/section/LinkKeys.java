@@ -12,6 +12,7 @@ import hotidle.geartrain.GearTrain;
 import hotidle.geartrain.Link;
 import hotidle.geartrain.PlanetarySet;
 import hotidle.geartrain.ShaftStrength;
+import hotidle.geartrain.StressConcentration;
 import hotidle.geartrain.WedgeStrength;
 import hotidle.geartrain.Wheel;
 import java.util.ArrayList;
@@ -86,14 +87,21 @@ final class LinkKeys {
                 Key.quantity(
                                 "stress-concentration",
                                 Dimension.RATIO,
-                                "of its notch in torsion: spline, hole, groove; or give its shoulder")
+                                "of a notch in torsion that you know, as a groove; of that, shoulder, hole and spline the sharpest"
+                                        + " counts")
                         .byDefault("1", "no notch (assumed)")
                         .allowed("1", "6")
                         .usual("1", "4"),
-                length("shoulder-diameter", "larger diameter at its shoulder, where that is its notch", "1 mm")
+                length("shoulder-diameter", "larger diameter at its shoulder, where it has one", "1 mm")
                         .optional(),
                 length("fillet-radius", "radius of the fillet at the shoulder", "0.05 mm")
-                        .neededWhere("shoulder-diameter is given"));
+                        .neededWhere("shoulder-diameter is given"),
+                length("hole-diameter", "of a hole right through it, as an oil hole", "0.2 mm")
+                        .optional(),
+                length("spline-diameter", "over the teeth of its spline; that of their roots is outer-diameter", "1 mm")
+                        .optional(),
+                length("spline-radius", "radius at the roots of the spline's teeth", "0.02 mm")
+                        .neededWhere("spline-diameter is given"));
     }
 
     static List<Key> ofOneWay(Key joins) {
@@ -210,27 +218,46 @@ final class LinkKeys {
         if (ratedAlone(shaft, STRENGTH, "diameter, yield and endurance together say what a shaft bears")) {
             return asRated(shaft);
         }
-        if (shaft.stands("shoulder-diameter") && !shaft.stands("fillet-radius")) {
-            shaft.missing(
-                    "fillet-radius",
-                    "a shoulder's stress concentration follows from its fillet",
-                    "add 'fillet-radius: ...'");
-        }
+        needs(shaft, "shoulder-diameter", "fillet-radius", "a shoulder's stress concentration follows from its fillet");
+        needs(shaft, "spline-diameter", "spline-radius", "a spline's stress concentration follows from its roots");
         return shaft.broken() ? OptionalDouble.empty() : strength(shaft);
+    }
+
+    private static void needs(Attributes shaft, String given, String other, String why) {
+        if (shaft.stands(given) && !shaft.stands(other)) {
+            shaft.missing(other, why, "add '" + other + ": ...'");
+        }
+    }
+
+    /** Of its sharpest notch. */
+    private static double notch(Attributes shaft, double outer, double inner) {
+        double sharpest = shaft.number("stress-concentration");
+        if (shaft.has("shoulder-diameter")) {
+            double shoulder = StressConcentration.shoulder(
+                    shaft.number("shoulder-diameter"), outer, shaft.number("fillet-radius"));
+            sharpest = Math.max(sharpest, shoulder);
+        }
+        if (shaft.has("hole-diameter")) {
+            sharpest = Math.max(sharpest, StressConcentration.hole(shaft.number("hole-diameter"), outer, inner));
+        }
+        if (shaft.has("spline-diameter")) {
+            double spline = StressConcentration.spline(
+                    shaft.number("spline-diameter"), outer, inner, shaft.number("spline-radius"));
+            sharpest = Math.max(sharpest, spline);
+        }
+        return sharpest;
     }
 
     private static OptionalDouble strength(Attributes shaft) {
         try {
             double outer = shaft.number("outer-diameter");
-            double notch = shaft.has("shoulder-diameter")
-                    ? ShaftStrength.shoulder(shaft.number("shoulder-diameter"), outer, shaft.number("fillet-radius"))
-                    : shaft.number("stress-concentration");
+            double inner = shaft.number("inner-diameter");
             return OptionalDouble.of(new ShaftStrength(
                             outer,
-                            shaft.number("inner-diameter"),
+                            inner,
                             shaft.number("yield"),
                             shaft.number("shear-endurance"),
-                            notch)
+                            notch(shaft, outer, inner))
                     .rating());
         } catch (IllegalArgumentException impossible) {
             shaft.error(
