@@ -26,6 +26,8 @@ public record StateFault(Kind kind, String part, OptionalDouble is, OptionalDoub
         INLET_STARVED,
         CLUTCH_SLIPS,
         CLUTCH_DRAGS,
+        OVER_TORQUE,
+        OVER_PRESSURE,
         SHORT_OF_OIL,
         METAL_CONTACT,
         FILM_THIN,

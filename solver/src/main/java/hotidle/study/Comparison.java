@@ -93,9 +93,14 @@ public record Comparison(List<BuildAtDuty> cells) {
             return StateFaults.of(this);
         }
 
-        /** The applied clutch, or the lockup, with the least headroom; empty without one, or where nothing was solved. */
-        public Optional<Margin> weakestClutch() {
-            return assessed.map(Judgement::grips).orElse(List.of()).stream()
+        /** What has a rating: of what carries in the gear train, of the pump's drive, of housings and pistons; empty where nothing was solved. */
+        public List<Margin> rated() {
+            return assessed.map(one -> new RatedLimits(one).all()).orElse(List.of());
+        }
+
+        /** The applied clutch, the lockup or what has a rating with the least headroom; empty without one, or where nothing was solved. */
+        public Optional<Margin> weakestLink() {
+            return Stream.concat(assessed.map(Judgement::grips).orElse(List.of()).stream(), rated().stream())
                     .min(Comparator.comparingDouble(Margin::headroom));
         }
 
@@ -181,12 +186,12 @@ public record Comparison(List<BuildAtDuty> cells) {
                 .filter(cell -> power.applyAsDouble(cell) > 0);
     }
 
-    /** The cell of a build whose weakest clutch has the least headroom; empty where none carries anything. */
-    public Optional<BuildAtDuty> weakestClutch(String build) {
+    /** The cell of a build whose weakest link has the least headroom; empty where none carries anything. */
+    public Optional<BuildAtDuty> weakestLink(String build) {
         return of(build)
-                .filter(cell -> cell.weakestClutch().isPresent())
+                .filter(cell -> cell.weakestLink().isPresent())
                 .min(Comparator.comparingDouble(
-                        cell -> cell.weakestClutch().orElseThrow().headroom()));
+                        cell -> cell.weakestLink().orElseThrow().headroom()));
     }
 
     /** The solved cell of a build whose pump takes most power; empty where none was solved. */

@@ -6,11 +6,12 @@ import hotidle.assess.StateFault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Finds what fails in a comparison's cell. It judges the state and the hub's film over speed; whether the pump could hold the line with
- * less on it is asked by {@link JudgedBuild}.
+ * Finds what fails in a comparison's cell. It judges the state, ratings included, and the hub's film over speed; whether the pump could
+ * hold the line with less on it, and what oil the film's ends get, is asked by {@link JudgedBuild}.
  */
 final class StateFaults {
 
@@ -28,10 +29,21 @@ final class StateFaults {
         cell.dragging()
                 .forEach((clutch, pressure) ->
                         faults.add(new StateFault(StateFault.Kind.CLUTCH_DRAGS, clutch, pressure, 0)));
+        over(cell.rated(), Margin.Kind.RATED_TORQUE)
+                .ifPresent(margin -> faults.add(of(StateFault.Kind.OVER_TORQUE, margin)));
+        over(cell.rated(), Margin.Kind.RATED_PRESSURE)
+                .ifPresent(margin -> faults.add(of(StateFault.Kind.OVER_PRESSURE, margin)));
         sorted(cell.starved()).forEach(margin -> faults.add(of(StateFault.Kind.SHORT_OF_OIL, margin)));
         cell.hubFilm().filter(RunningFilm::fails).ifPresent(film -> faults.add(of(film)));
         RunningFilm.heaviest(cell.sweep()).ifPresent(load -> faults.add(load));
         return List.copyOf(faults);
+    }
+
+    /** The first to give of what bears more than its rating; the others would give after it. */
+    private static Optional<Margin> over(List<Margin> rated, Margin.Kind kind) {
+        return sorted(rated).stream()
+                .filter(margin -> margin.kind() == kind && margin.verdict() == Margin.Verdict.FAILS)
+                .findFirst();
     }
 
     private static List<Margin> sorted(List<Margin> margins) {

@@ -39,9 +39,9 @@ class ComparisonOfDutiesTest {
     @Test
     void theWeakestClutchIsTheOneThatHoldsFirstAtIdle() {
         for (Transmission unit : List.of(FRESH, WORN)) {
-            BuildAtDuty weakest = BOTH.weakestClutch(unit.build()).orElseThrow();
+            BuildAtDuty weakest = BOTH.weakestLink(unit.build()).orElseThrow();
             assertEquals("hot-idle", weakest.duty().name());
-            Margin margin = weakest.weakestClutch().orElseThrow();
+            Margin margin = weakest.weakestLink().orElseThrow();
             assertEquals("low", margin.part());
             assertEquals(margin.value().getAsDouble() / margin.needed() - 1, margin.headroom(), 1e-12);
         }

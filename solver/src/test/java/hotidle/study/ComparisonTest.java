@@ -63,7 +63,7 @@ class ComparisonTest {
         assertTrue(faults(FRESH).noneMatch(StateFault.Kind.LINE_LOW::equals));
         assertTrue(faults(WORN).anyMatch(StateFault.Kind.LINE_LOW::equals));
         assertEquals("hot-idle", BOTH.failing(WORN.build()).get(0).duty().name());
-        assertTrue(BOTH.weakestClutch(WORN.build()).isEmpty(), "no clutch is applied");
+        assertTrue(BOTH.weakestLink(WORN.build()).isEmpty(), "no clutch is applied, and nothing has a rating");
         assertEquals(1, BOTH.only(List.of("hot-idle")).of(WORN.build()).count());
     }
 

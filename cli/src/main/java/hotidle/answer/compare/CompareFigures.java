@@ -8,6 +8,7 @@ import hotidle.answer.phrase.LinePressurePhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.study.Comparison;
 import hotidle.study.RunningFilm;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
             all.add(new FigureRow(
                     CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
-        all.add(new FigureRow(CompareScreenPhrase.CLUTCH, "", CompareScreenPhrase.ANYWHERE, this::clutch));
+        all.add(new FigureRow(CompareScreenPhrase.LINK, "", CompareScreenPhrase.ANYWHERE, this::link));
         all.add(new FigureRow(
                 CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
         all.add(new FigureRow(CompareScreenPhrase.FAILS, "", this::fails));
@@ -93,8 +94,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
 
     private String lubrication(Comparison.BuildAtDuty cell) {
         double lube = figures(cell).lube();
-        boolean starved =
-                cell.starved().stream().anyMatch(margin -> margin.kind() == hotidle.assess.Margin.Kind.LUBRICATION);
+        boolean starved = cell.starved().stream().anyMatch(margin -> margin.kind() == Margin.Kind.LUBRICATION);
         return Quantity.FLOW.number(units, lube) + " " + (starved ? CompareScreenPhrase.SHORT : HeadroomPhrase.OK);
     }
 
@@ -114,12 +114,17 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         return film.fails() ? CompareScreenPhrase.THIN : film.known() ? HeadroomPhrase.OK : CompareScreenPhrase.OPEN;
     }
 
-    private String clutch(Comparison.BuildAtDuty cell) {
+    private String link(Comparison.BuildAtDuty cell) {
         return comparison
-                .weakestClutch(cell.unit().build())
-                .flatMap(Comparison.BuildAtDuty::weakestClutch)
+                .weakestLink(cell.unit().build())
+                .flatMap(Comparison.BuildAtDuty::weakestLink)
                 .map(margin -> HeadroomPhrase.of(margin.headroom()))
                 .orElse(CompareScreenPhrase.NONE);
+    }
+
+    /** What a link is called: a lockup has the name of its converter. */
+    static String link(Margin margin) {
+        return margin.kind() == Margin.Kind.LOCKUP ? CompareScreenPhrase.LOCKUP : margin.part();
     }
 
     private String power(Comparison.BuildAtDuty cell) {

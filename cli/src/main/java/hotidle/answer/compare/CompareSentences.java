@@ -3,6 +3,7 @@ package hotidle.answer.compare;
 import hotidle.answer.format.MarginQuantity;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.ClutchPhrase;
+import hotidle.answer.phrase.FaultPhrase;
 import hotidle.answer.phrase.HeldLinePhrase;
 import hotidle.answer.phrase.HubFilmPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
@@ -12,6 +13,7 @@ import hotidle.answer.phrase.ShortOfOilPhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.Margin;
+import hotidle.assess.StateFault;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.part.Clutch;
 import hotidle.study.Comparison;
@@ -68,6 +70,7 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
         List<String> below = new ArrayList<>();
         farAbove(unit).ifPresent(below::add);
         below.addAll(clutches(unit));
+        below.addAll(overRating(unit));
         below.add(joined(onset(cell.sweep()), film(comparison.worstFilm(unit.build()))));
         below.addAll(shortages(unit));
         List<String> lines = new ArrayList<>(List.of(line(cell, figures.get())));
@@ -124,6 +127,17 @@ record CompareSentences(DescribedCircuit described, Comparison comparison, Quant
             });
         });
         return lines;
+    }
+
+    /** The first to give of what is loaded beyond its rating, at any duty point. */
+    private List<String> overRating(Transmission unit) {
+        FaultPhrase phrase = new FaultPhrase(units);
+        return cells(unit)
+                .flatMap(cell -> cell.faults().stream()
+                        .filter(fault -> fault.kind() == StateFault.Kind.OVER_TORQUE
+                                || fault.kind() == StateFault.Kind.OVER_PRESSURE)
+                        .map(fault -> phrase.at(cell.duty().name(), fault)))
+                .toList();
     }
 
     /** What gets less than it needs at the duty's own speed, with both figures; empty where nothing does. */

@@ -1,6 +1,7 @@
 package hotidle.answer.compare;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.CompareScreenPhrase;
 import hotidle.answer.phrase.LockupPhrase;
 import hotidle.answer.phrase.RegulatorPhrase;
 import hotidle.answer.phrase.SecondaryPhrase;
@@ -40,6 +41,9 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         rows.addAll(slides(any));
         rows.addAll(chambers(roles));
         rows.addAll(consumers(roles));
+        if (comparison.cells().stream().anyMatch(cell -> cell.weakestLink().isPresent())) {
+            rows.add(new CompareRow(CompareScreenPhrase.LINK, RegulatedRows::weakestLink));
+        }
         rows.addAll(List.of(
                 figure("pump delivery before slip", Quantity.FLOW, Figures::swept),
                 figure("  pump slip", Quantity.FLOW, Figures::slip),
@@ -182,6 +186,15 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
         return state.conditions().lockup() == Setting.Lockup.OFF
                 ? OptionalDouble.empty()
                 : state.measure(converter, Converter.APPLY_LESS_RELEASE);
+    }
+
+    /** What of clutches, lockup and rated parts has the least headroom; blank where nothing carries anything. */
+    private static String weakestLink(Comparison.BuildAtDuty cell) {
+        return cell.assessed().isEmpty()
+                ? UnsolvedPhrase.CELL
+                : cell.weakestLink()
+                        .map(margin -> CompareScreenPhrase.of(CompareFigures.link(margin), margin.headroom()))
+                        .orElse("");
     }
 
     /** How many of converter, cooler and lube branches get less than they need, and the worst of them. */

@@ -4,7 +4,6 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.CompareScreenPhrase;
 import hotidle.assess.Figures;
 import hotidle.assess.FiguresChange;
-import hotidle.assess.Margin;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.OnsetShift;
@@ -85,26 +84,23 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
         return cells.stream().map(cell -> cell.duty().name()).toList();
     }
 
-    /** Where the weakest clutch and the most pump power are. */
+    /** Where the weakest link and the most pump power are. */
     private List<String> places() {
         List<String> all = new ArrayList<>();
-        Map<String, List<String>> clutches = by(unit -> comparison
-                .weakestClutch(unit.build())
+        Map<String, List<String>> links = by(unit -> comparison
+                .weakestLink(unit.build())
                 .map(cell -> CompareScreenPhrase.place(
-                        clutch(cell.weakestClutch().orElseThrow()), cell.duty().name())));
+                        CompareFigures.link(cell.weakestLink().orElseThrow()),
+                        cell.duty().name())));
         Map<String, List<String>> power = by(unit ->
                 comparison.mostPower(unit.build()).map(cell -> cell.duty().name()));
-        if (!clutches.isEmpty()) {
-            all.add(CompareScreenPhrase.where(CompareScreenPhrase.CLUTCH_PLACE, clutches));
+        if (!links.isEmpty()) {
+            all.add(CompareScreenPhrase.where(CompareScreenPhrase.LINK_PLACE, links));
         }
         if (!power.isEmpty()) {
             all.add(CompareScreenPhrase.where(CompareScreenPhrase.POWER_PLACE, power));
         }
         return all.isEmpty() ? all : List.of(String.join(" ", all));
-    }
-
-    private static String clutch(Margin margin) {
-        return margin.kind() == Margin.Kind.LOCKUP ? CompareScreenPhrase.LOCKUP : margin.part();
     }
 
     private Map<String, List<String>> by(Function<Transmission, Optional<String>> place) {

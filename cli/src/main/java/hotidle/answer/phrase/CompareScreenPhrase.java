@@ -15,7 +15,7 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static final String LUBRICATION = "lube flow";
     public static final String LOST = "pump slip and leaks";
     public static final String FILM = "thinnest hub film";
-    public static final String CLUTCH = "weakest clutch";
+    public static final String LINK = "weakest link";
     public static final String POWER = "most pump power";
     public static final String FAILS = "fails at";
 
@@ -27,7 +27,7 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
 
     public static final String BUILD = "build";
 
-    public static final String CLUTCH_PLACE = "Weakest clutch";
+    public static final String LINK_PLACE = "Weakest link";
     public static final String POWER_PLACE = "Most pump power";
     public static final String GAUGE_MOVES = "gauge";
 
@@ -108,9 +108,14 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + ".";
     }
 
-    /** A clutch at a driving condition. */
-    public static String place(String clutch, String duty) {
-        return clutch + " at " + duty;
+    /** A clutch, or what has a rating, at a driving condition. */
+    public static String place(String link, String duty) {
+        return link + " at " + duty;
+    }
+
+    /** In a cell: a link and what it has left. */
+    public static String of(String link, double headroom) {
+        return link + " " + HeadroomPhrase.of(headroom);
     }
 
     /** What a build changes against the one that it stands on. */

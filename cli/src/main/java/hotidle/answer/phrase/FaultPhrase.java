@@ -19,11 +19,18 @@ public record FaultPhrase(Quantity.UnitSystem units) {
             case INLET_STARVED -> "INLET STARVED";
             case CLUTCH_SLIPS -> "CLUTCH SLIPS";
             case CLUTCH_DRAGS -> "CLUTCH DRAGS";
+            case OVER_TORQUE -> "OVER TORQUE";
+            case OVER_PRESSURE -> "OVER PRESSURE";
             case SHORT_OF_OIL -> "SHORT OF OIL";
             case METAL_CONTACT -> "HUB CONTACT";
             case FILM_THIN -> "FILM THIN";
             case HUB_LOAD -> "HUB OVERLOAD";
         };
+    }
+
+    /** A whole sentence under the name of a build. */
+    public String at(String duty, StateFault fault) {
+        return "At " + duty + " " + said(fault) + ": over its rating.";
     }
 
     /** In a sentence, behind the name of a build. */
@@ -44,6 +51,12 @@ public record FaultPhrase(Quantity.UnitSystem units) {
                 fault.part() + " slips, " + Quantity.PRESSURE.number(units, fault.is()) + " of "
                         + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
             case CLUTCH_DRAGS -> fault.part() + " drags, though the range does not apply it";
+            case OVER_TORQUE ->
+                fault.part() + " carries " + Quantity.TORQUE.number(units, fault.is()) + ", bears "
+                        + Quantity.TORQUE.with(units, fault.needs().getAsDouble());
+            case OVER_PRESSURE ->
+                fault.part() + " at " + Quantity.PRESSURE.number(units, fault.is()) + ", bears "
+                        + Quantity.PRESSURE.with(units, fault.needs().getAsDouble());
             case SHORT_OF_OIL -> fault.part() + " short of oil";
             case METAL_CONTACT -> fault.part() + " in metal contact";
             case FILM_THIN ->

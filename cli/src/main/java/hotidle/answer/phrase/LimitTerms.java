@@ -91,11 +91,11 @@ final class LimitTerms {
                     "apply, holding",
                     "clutch slips"),
             TermPhrase.term(
-                    "weakest clutch",
-                    "the applied clutch or lockup with the least headroom, at any driving condition",
+                    "weakest link",
+                    "the clutch, lockup or rated part with the least headroom, at any driving condition",
                     "compare",
                     TermPhrase.NONE,
-                    "weakest clutch, anywhere"),
+                    "weakest link, anywhere"),
             TermPhrase.term(
                     "apply-sliding",
                     "the same while it slips, with the friction of a slipping clutch",
@@ -175,14 +175,16 @@ final class LimitTerms {
                     "converter-temperature"),
             TermPhrase.term(
                     "rated torque",
-                    "a shaft, one-way clutch or case against the rating written for it",
-                    "margins, torque",
+                    "a shaft, one-way clutch or case against its rating, written or made of its sizes",
+                    "margins, compare, torque",
                     "margin: rated-torque",
-                    "rated-torque"),
+                    "rated-torque",
+                    "over torque"),
             TermPhrase.term(
                     "rated pressure",
                     "the pressure on a housing or a piston, against the rating that the file gives",
-                    "margins, window",
+                    "margins, compare, window",
                     "margin: rated-pressure",
-                    "rated-pressure"));
+                    "rated-pressure",
+                    "over pressure"));
 }
