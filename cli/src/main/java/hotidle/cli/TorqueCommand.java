@@ -49,6 +49,9 @@ final class TorqueCommand implements Callable<Integer> {
     @Mixin
     private SetBy setBy;
 
+    @Mixin
+    private WantedTorque wanted;
+
     @Option(
             names = "--needed",
             description =
@@ -81,7 +84,8 @@ final class TorqueCommand implements Callable<Integer> {
         List<Double> pressures = SetPressures.of(set);
         TorqueRun.check(units.get(0), setBy, pressures.get(0), set);
         plot.check();
-        TorqueRun run = new TorqueRun(spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns);
+        TorqueRun run = new TorqueRun(
+                spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns, wanted.torque());
         Optional<StageRun> staged = stages.of(run, described, units);
         List<TorqueAnswer.BuildTorque> held =
                 Stop.each(units, run::held, spec.commandLine().getErr());

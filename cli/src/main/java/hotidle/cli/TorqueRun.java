@@ -3,6 +3,8 @@ package hotidle.cli;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
 import hotidle.answer.torque.TorquePicture;
+import hotidle.study.AskedTorque;
+import hotidle.study.ClutchFactors;
 import hotidle.study.LineNeeded;
 import hotidle.study.TorqueByPressure;
 import hotidle.study.TorqueConditions;
@@ -13,6 +15,7 @@ import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Asks a build what it holds.
@@ -22,8 +25,15 @@ import java.util.List;
  * @param by        what is changed for another set pressure
  * @param pressures tried [Pa], rising
  * @param speed     of the engine [rev/s]
+ * @param wanted    engine torque of which is asked whether it is held [N·m]; empty where none is
  */
-record TorqueRun(PrintWriter err, Quantity.UnitSystem units, SetPressure.By by, List<Double> pressures, double speed) {
+record TorqueRun(
+        PrintWriter err,
+        Quantity.UnitSystem units,
+        SetPressure.By by,
+        List<Double> pressures,
+        double speed,
+        OptionalDouble wanted) {
 
     /** Step of the engine speeds searched for the hub's film (chosen) [rev/s]. */
     private static final double STEP = 150 / 60.0;
@@ -50,17 +60,28 @@ record TorqueRun(PrintWriter err, Quantity.UnitSystem units, SetPressure.By by, 
     }
 
     BuildTorque held(Transmission unit) {
-        return held(unit, by, pressures, speed);
+        return held(unit, by, pressures, speed, wanted);
     }
 
     /** What a unit holds. */
     static BuildTorque held(Transmission unit, SetPressure.By by, List<Double> pressures, double speed) {
+        return held(unit, by, pressures, speed, OptionalDouble.empty());
+    }
+
+    private static BuildTorque held(
+            Transmission unit, SetPressure.By by, List<Double> pressures, double speed, OptionalDouble wanted) {
+        Window.Raised raised = Window.Raised.by(unit, by);
         return new BuildTorque(
                 unit.build(),
                 unit.rated(),
                 TorqueHeld.of(unit, speed),
-                UsefulPressure.of(unit, Window.Raised.by(unit, by), pressures, speed),
-                LineNeeded.of(unit, speed));
+                UsefulPressure.of(unit, raised, pressures, speed),
+                LineNeeded.of(unit, speed),
+                unit.highestSet(),
+                ClutchFactors.of(unit),
+                wanted.stream()
+                        .mapToObj(torque -> AskedTorque.of(torque, unit, raised, pressures, speed))
+                        .findFirst());
     }
 
     /** Which set pressures the limits of a unit allow. */

@@ -2,6 +2,9 @@ package hotidle.study;
 
 import hotidle.geartrain.Link;
 import hotidle.network.Placed;
+import hotidle.part.SpoolSpring;
+import hotidle.part.SpoolValve;
+import hotidle.transmission.Command;
 import hotidle.transmission.Job;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
@@ -18,9 +21,29 @@ import java.util.stream.Collectors;
  *
  * @param jobs  in the order of the file
  * @param parts that are other ones and belong to none of these jobs
- * @param links that carry in the gear train and have another rating
+ * @param links that carry in the gear train and have another rating: another shaft is bought or made
+ * @param set   what was done for another set pressure; empty where nothing was
  */
-public record StageJobs(List<Job> jobs, List<String> parts, List<String> links) {
+public record StageJobs(List<Job> jobs, List<String> parts, List<String> links, Optional<OtherSet> set) {
+
+    /**
+     * Another set pressure, which no job of refitting brings.
+     *
+     * @param before  highest in the forward ranges [Pa]
+     * @param after   the same [Pa]
+     * @param spring  whether the regulator has another spring, or the same one pressed otherwise
+     * @param areas   whether pressures act on other areas of the regulator
+     * @param command whether the controller asks for other pressures
+     */
+    public record OtherSet(double before, double after, boolean spring, boolean areas, boolean command) {}
+
+    /** Of a spring that is solved for a set pressure, a preload so near is the same (chosen) [-]. */
+    private static final double SAME = 1e-6;
+
+    /** Jobs that leave the set pressure as it was. */
+    public StageJobs(List<Job> jobs, List<String> parts, List<String> links) {
+        this(jobs, parts, links, Optional.empty());
+    }
 
     public StageJobs {
         jobs = List.copyOf(jobs);
@@ -47,7 +70,31 @@ public record StageJobs(List<Job> jobs, List<String> parts, List<String> links) 
         }
         List<String> rest =
                 changed.stream().filter(part -> !explained.contains(part)).toList();
-        return new StageJobs(taken, rest, links(before.unit(), stage));
+        return new StageJobs(taken, rest, links(before.unit(), stage), set(before.unit(), stage));
+    }
+
+    private static Optional<OtherSet> set(Transmission one, Transmission other) {
+        if (one.commanded().isEmpty() || other.commanded().isEmpty()) {
+            return Optional.empty();
+        }
+        OtherSet set = new OtherSet(
+                one.highestSet(),
+                other.highestSet(),
+                !same(regulator(one).spring(), regulator(other).spring()),
+                !regulator(one).areas().equals(regulator(other).areas()),
+                !one.command().pilot().equals(other.command().pilot()));
+        return set.spring() || set.areas() || set.command() ? Optional.of(set) : Optional.empty();
+    }
+
+    private static boolean same(SpoolSpring one, SpoolSpring other) {
+        return Math.abs(one.preload() - other.preload()) <= SAME * Math.abs(one.preload())
+                && Math.abs(one.rate() - other.rate()) <= SAME * one.rate();
+    }
+
+    private static SpoolValve regulator(Transmission unit) {
+        Command command = unit.command();
+        return (SpoolValve)
+                unit.network().part(command.regulator()).orElseThrow().part();
     }
 
     /** Hours of all jobs; empty where one is not known. */

@@ -91,6 +91,50 @@ class CrossingOfTenNodesTest {
         assertEquals(200 * PSI, strong.highest());
     }
 
+    private static AskedTorque asked(Transmission unit, double torque) {
+        return AskedTorque.of(
+                torque, unit, Window.Raised.by(unit, SetPressure.By.COMMAND_AND_SPRING), PRESSURES, SPEED);
+    }
+
+    /** What the search over torque finds at a pressure is held from that pressure on, and a little more is not. */
+    @Test
+    void aTorqueThatIsHeldAtAPressureIsHeldFromThatPressureOn() {
+        Transmission unit = unit(TenNodesWithTrain.STRONG);
+        double held = least(unit, 120 * PSI).torque();
+        AskedTorque asked = asked(unit, held);
+        assertEquals(120, asked.from().orElseThrow() / PSI, 0.5);
+        assertEquals(200 * PSI, asked.to(), "more pressure holds it too");
+        assertTrue(asked.gives().isEmpty() && asked.pressureDecides());
+        assertTrue(asked(unit, 1.05 * held).from().orElseThrow() > 1.02 * 120 * PSI);
+    }
+
+    @Test
+    void aTorqueAboveTheShaftsIsHeldAtNoPressureAndTheShaftIsNamed() {
+        AskedTorque asked = asked(unit(SHAFT), 1.01 * SHAFT / TenNodesWithTrain.CONVERTER);
+        assertTrue(asked.from().isEmpty());
+        assertEquals("input-shaft", asked.gives().orElseThrow().name());
+        assertEquals("first", asked.range());
+        assertFalse(asked.pressureDecides());
+    }
+
+    @Test
+    void aTorqueThatNoPressureTriedHoldsNamesTheClutchAtTheHighest() {
+        Transmission unit = TenNodesWithTrain.withGears(unit(SHAFT), Optional.empty());
+        double most = least(unit, 200 * PSI).torque();
+        AskedTorque asked = asked(unit, 1.1 * most);
+        assertTrue(asked.from().isEmpty());
+        assertEquals("brake", asked.gives().orElseThrow().name());
+        assertTrue(asked.gives().orElseThrow().torque() < 1.1 * most);
+        assertTrue(asked.pressureDecides());
+    }
+
+    @Test
+    void theFactorInHandIsThatOfTheClutchesThatAreApplied() {
+        assertEquals(
+                new ClutchFactors(TenNodesWithTrain.FACTOR, TenNodesWithTrain.FACTOR), ClutchFactors.of(unit(SHAFT)));
+        assertEquals(new ClutchFactors(1.1, 1.3), new ClutchFactors(1.1, 1.2).with(new ClutchFactors(1.15, 1.3)));
+    }
+
     @Test
     void withoutRatingsThereIsNoCrossing() {
         UsefulPressure none = useful(TenNodesWithTrain.withGears(unit(SHAFT), Optional.empty()));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.geartrain.Link;
 import hotidle.network.Network;
 import hotidle.transmission.Job;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.util.ArrayList;
@@ -106,6 +107,21 @@ class StageOfTenNodesTest {
         StageJobs jobs = StageJobs.of(broken, made(WORN, "hub"));
         assertEquals(List.of(), names(jobs));
         assertEquals(List.of("hub"), jobs.parts());
+    }
+
+    @Test
+    void anotherSetPressureIsNamedWithWhatBringsIt() {
+        StageJobs.OtherSet both = StageJobs.of(SHOP, SetPressure.of(WORN, 200 * TenNodes.PSI))
+                .set()
+                .orElseThrow();
+        assertEquals(200, both.after() / TenNodes.PSI, 1e-6);
+        assertEquals(150, both.before() / TenNodes.PSI, 1e-6);
+        assertTrue(both.spring() && both.command() && !both.areas(), both.toString());
+        StageJobs.OtherSet spring = StageJobs.of(SHOP, SetPressure.of(WORN, 200 * TenNodes.PSI, SetPressure.By.SPRING))
+                .set()
+                .orElseThrow();
+        assertTrue(spring.spring() && !spring.command(), spring.toString());
+        assertTrue(StageJobs.of(SHOP, made(WORN, "hub")).set().isEmpty());
     }
 
     @Test

@@ -1,31 +1,36 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Builds side by side as stages; torques in [N·m], pressures in [Pa]. */
 public record StagePhrase(Quantity.UnitSystem units) {
 
-    /** Above all. */
-    public static String title(String circuit, double speedRpm, String duty) {
+    /** Above all; the last as {@link TorquePhrase#margin} says it. */
+    public static String title(String circuit, double speedRpm, String duty, String margin) {
         return String.format(
                 Locale.ROOT,
-                "%s: what each stage holds, hot (temperatures of %s), at %.0f rpm",
+                "%s: what each stage holds, hot (temperatures of %s), at %.0f rpm; %s",
                 circuit,
                 duty,
-                speedRpm);
+                speedRpm,
+                margin);
     }
 
     public static final String HOLDS = "holds in every range";
     public static final String FIRST = "first to give";
     public static final String THEN = "then";
-    public static final String SET = "set pressure";
+    public static final String LINE = "line pressure there";
+    public static final String SET = "set pressure, forward";
     public static final String MORE = "more set pressure";
     public static final String ALLOWED = "every known limit";
     public static final String WEAR = "fits may wear";
     public static final String JOBS = "work";
+    public static final String BEYOND = "beyond the jobs";
 
     /** In a cell without anything to say. */
     public static final String NOTHING = "-";
@@ -83,16 +88,66 @@ public record StagePhrase(Quantity.UnitSystem units) {
     }
 
     /** Names of the jobs and what else is another one, made of the build that comes in. */
-    public static String work(String build, String before, List<String> jobs, List<String> besides) {
+    public static String work(String build, String before, List<String> jobs, List<String> beyond) {
         String done = jobs.isEmpty() ? "no job" : String.join(", ", jobs);
         return build + " from " + before + ": " + done
-                + (besides.isEmpty() ? "." : "; changed besides: " + String.join(", ", besides) + ".");
+                + (beyond.isEmpty() ? "." : "; beyond the jobs: " + String.join(", ", beyond) + ".");
     }
+
+    /** In place of a build: all of them. */
+    public static final String EACH = "Each";
+
+    /** What makes a build besides jobs that were told. */
+    public static String beyond(String build, List<String> beyond) {
+        return build + ", beyond the jobs: " + String.join(", ", beyond) + ".";
+    }
+
+    /** Another set pressure and what brings it. */
+    public String set(double before, double after, List<String> by) {
+        return "set from " + Quantity.PRESSURE.number(units, before) + " to " + psi(after) + " by "
+                + String.join(" and ", by);
+    }
+
+    /** What brings another set pressure. */
+    public static List<String> setBy(boolean spring, boolean areas, boolean command) {
+        List<String> by = new ArrayList<>();
+        if (spring) {
+            by.add("spring");
+        }
+        if (areas) {
+            by.add("regulator areas");
+        }
+        if (command) {
+            by.add("command");
+        }
+        return by;
+    }
+
+    /** A shaft or another rated part that is not the one that came in. */
+    public static String anotherLink(String link) {
+        return "another " + link + ", bought or made";
+    }
+
+    /** Parts that are changed and belong to no job. */
+    public static String otherParts(int parts) {
+        return CountPhrase.of(parts, "other part");
+    }
+
+    /** The line where something gives, and what it is set to there. */
+    public String line(double line, OptionalDouble set) {
+        return psi(line) + (set.isPresent() ? ", set to " + Quantity.PRESSURE.number(units, set.getAsDouble()) : "");
+    }
+
+    /** What line and set pressure are, and why both stand here. */
+    public static final String SET_NOTE =
+            "Set: asked by spring and command, in reverse raised by the regulator's areas; line: what is there.";
+
+    /** That jobs are not all. */
+    public static final String BEYOND_NOTE = "What is beyond the jobs is in neither their hours nor their price.";
 
     /** What the row of wear means. */
     public static final String WEAR_NOTE =
-            "Fits may wear: all together, from new in proportion to their written limits, until"
-                    + " the first limit is gone.";
+            "Fits may wear: all together, from new to their written limits, until the first limit is gone.";
 
     private String psi(double pressure) {
         return Quantity.PRESSURE.with(units, pressure);

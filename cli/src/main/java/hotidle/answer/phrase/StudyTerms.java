@@ -156,6 +156,11 @@ final class StudyTerms {
                     "crossing",
                     "more set pressure"),
             TermPhrase.term(
+                    "beyond the jobs",
+                    "what makes a stage and is no job: spring, command, another shaft; in no hours, no price",
+                    "torque --stages",
+                    "other_set"),
+            TermPhrase.term(
                     "line needed",
                     "the line pressure at which all clutches of a range carry an engine torque",
                     "torque --full",

@@ -14,23 +14,49 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     /** Behind a link that shares its load. */
     public static final String SHARED = "*";
 
-    /** Above the table. */
-    public String heading(double speed) {
+    /** Above the table; with the capacity factors that the torques have in hand. */
+    public String heading(double speed, double leastFactor, double mostFactor) {
         return "Engine torque held at " + Quantity.SPEED.with(units, speed) + " ["
                 + Quantity.TORQUE.in(units).unit()
-                + "], at the line pressure that is really there, and what gives first";
+                + "], at the line pressure that is really there, and what gives first; "
+                + margin(leastFactor, mostFactor);
     }
 
-    /** The least of all ranges, in a whole sentence; second is empty where nothing else carries. */
-    public String least(String build, String range, double torque, String first, double line, String second) {
+    /** What a torque that is told has in hand, by the capacity factors of the clutches. */
+    public static String margin(double least, double most) {
+        String factor = String.format(Locale.ROOT, most > least ? "%.2f to %.2f" : "%.2f", least, most);
+        return "clutches with their factor of " + factor + " in hand, rated parts without one";
+    }
+
+    /**
+     * The least of all ranges, in a whole sentence.
+     *
+     * @param line   line pressure there
+     * @param set    as {@link #setTo} says it; may be empty
+     * @param second what gives next in any range; empty where nothing else carries
+     */
+    public String least(
+            String build, String range, double torque, String first, double line, String set, String second) {
         return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every range; " + first
                 + " gives first, in " + range + ", at a line pressure of " + Quantity.PRESSURE.with(units, line)
+                + (set.isEmpty() ? "" : " (" + set + ")")
                 + (second.isEmpty() ? "." : ", then " + second + ".");
     }
 
-    /** A second link with its factor: how much more it carries than the first. */
-    public static String second(String name, double factor) {
-        return name + " at " + factor(factor) + " of that";
+    /** To what the line is set where something gives; both where that is not what it is set to at most in forward ranges. */
+    public String setTo(double there, double forward) {
+        return Math.abs(there - forward) <= UNLIKE * forward
+                ? "set to " + Quantity.PRESSURE.with(units, there)
+                : "set to " + Quantity.PRESSURE.number(units, forward) + " forward at most, "
+                        + Quantity.PRESSURE.with(units, there) + " there";
+    }
+
+    /** Set pressures this share apart are told as two (chosen) [-]. */
+    private static final double UNLIKE = 0.01;
+
+    /** A second link with its range and its factor: how much more engine torque it carries than the first. */
+    public static String second(String name, String range, double factor) {
+        return name + ", in " + range + ", at " + factor(factor) + " of that";
     }
 
     /** For example x1.23. */

@@ -2,18 +2,17 @@ package hotidle.answer.torque;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.phrase.AskedTorquePhrase;
 import hotidle.answer.phrase.StagePhrase;
 import hotidle.answer.phrase.TorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.study.StageJobs;
 import hotidle.study.TorqueHeld;
-import hotidle.study.TorqueHeld.Carrier;
 import hotidle.study.TorqueHeld.Held;
 import hotidle.study.UsefulPressure;
 import hotidle.study.Wear;
 import hotidle.study.Window;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -37,6 +36,14 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                         .map(held ->
                                 Quantity.TORQUE.with(units, held.torque()) + (held.beyond() ? TorquePhrase.BEYOND : ""))
                         .orElse(UnsolvedPhrase.CELL));
+        stages.get(0)
+                .held()
+                .asked()
+                .ifPresent(asked -> row(
+                        table,
+                        new AskedTorquePhrase(units).row(asked.torque()),
+                        stage -> new AskedSentence(units)
+                                .cell(stage.held(), stage.held().asked().orElseThrow())));
         row(
                 table,
                 StagePhrase.FIRST,
@@ -45,6 +52,7 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                         .map(range -> StagePhrase.first(
                                 range.held().orElseThrow().links().get(0).name(), range.range()))
                         .orElse(StagePhrase.NOTHING));
+        row(table, StagePhrase.LINE, this::line);
         row(table, StagePhrase.THEN, this::second);
         row(table, StagePhrase.SET, stage -> Quantity.PRESSURE.with(units, stage.set()));
         row(table, StagePhrase.MORE, stage -> useful(stage.held().useful(), stage.set()));
@@ -56,7 +64,41 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                 stage -> stage.jobs()
                         .map(jobs -> StagePhrase.jobs(jobs.jobs().size(), jobs.hours(), jobs.price()))
                         .orElse(StagePhrase.NOTHING));
+        row(table, StagePhrase.BEYOND, stage -> {
+            List<String> beyond = stage.jobs().map(StageRows::beyondBriefly).orElse(List.of());
+            return beyond.isEmpty() ? StagePhrase.NOTHING : String.join(", ", beyond);
+        });
         return table;
+    }
+
+    /** What makes the stage that no job names: in the hours and price of none. */
+    private static List<String> beyondBriefly(StageJobs jobs) {
+        List<String> beyond = new ArrayList<>();
+        jobs.set().ifPresent(set -> beyond.addAll(StagePhrase.setBy(set.spring(), set.areas(), set.command())));
+        beyond.addAll(jobs.links());
+        if (!jobs.parts().isEmpty()) {
+            beyond.add(StagePhrase.otherParts(jobs.parts().size()));
+        }
+        return beyond;
+    }
+
+    private List<String> beyond(StageJobs jobs) {
+        List<String> beyond = new ArrayList<>();
+        jobs.set()
+                .ifPresent(set -> beyond.add(phrase().set(
+                                set.before(),
+                                set.after(),
+                                StagePhrase.setBy(set.spring(), set.areas(), set.command()))));
+        jobs.links().forEach(link -> beyond.add(StagePhrase.anotherLink(link)));
+        beyond.addAll(jobs.parts());
+        return beyond;
+    }
+
+    /** The line where the first gives, and what it is set to there. */
+    private String line(Stage stage) {
+        return held(stage)
+                .map(held -> phrase().line(held.line(), held.commanded()))
+                .orElse(StagePhrase.NOTHING);
     }
 
     private void row(TextTable table, String label, Function<Stage, String> cell) {
@@ -72,15 +114,10 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
     /** The next to give in any range. */
     private String second(Stage stage) {
         return held(stage)
-                .flatMap(least -> {
-                    Carrier first = least.links().get(0);
-                    return stage.held().ranges().stream()
-                            .flatMap(range -> range.held().stream())
-                            .flatMap(held -> held.links().stream())
-                            .filter(link -> !link.name().equals(first.name()))
-                            .min(Comparator.comparingDouble(Carrier::torque))
-                            .map(next -> next.name() + " " + TorquePhrase.factor(next.torque() / least.torque()));
-                })
+                .flatMap(least -> stage.held()
+                        .next()
+                        .map(next -> StagePhrase.first(next.link().name(), next.range()) + " "
+                                + TorquePhrase.factor(next.link().torque() / least.torque())))
                 .orElse(StagePhrase.NOTHING);
     }
 
@@ -123,20 +160,37 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                 .orElse(StagePhrase.NOTHING);
     }
 
-    /** What is done for each stage, by name. */
-    List<String> work(String before) {
+    /** Whether a stage takes more than jobs. */
+    boolean anyBeyond() {
         return stages.stream()
-                .filter(stage -> stage.jobs().isPresent())
-                .map(stage -> {
-                    StageJobs jobs = stage.jobs().orElseThrow();
-                    List<String> besides = new ArrayList<>(jobs.links());
-                    besides.addAll(jobs.parts());
-                    return StagePhrase.work(
-                            stage.name(),
-                            before,
-                            jobs.jobs().stream().map(job -> job.name()).toList(),
-                            besides);
-                })
-                .toList();
+                .flatMap(stage -> stage.jobs().stream())
+                .anyMatch(jobs -> !beyondBriefly(jobs).isEmpty());
+    }
+
+    /** What is done for each stage, by name; jobs that are the same for all of them once. */
+    List<String> work(String before) {
+        List<Stage> made =
+                stages.stream().filter(stage -> stage.jobs().isPresent()).toList();
+        List<List<String>> jobs =
+                made.stream().map(stage -> names(stage.jobs().orElseThrow())).toList();
+        if (made.size() < 2 || jobs.stream().distinct().count() > 1) {
+            return made.stream().map(stage -> work(stage, before)).toList();
+        }
+        List<String> lines =
+                new ArrayList<>(List.of(StagePhrase.work(StagePhrase.EACH, before, jobs.get(0), List.of())));
+        made.stream()
+                .filter(stage -> !beyond(stage.jobs().orElseThrow()).isEmpty())
+                .forEach(stage -> lines.add(
+                        StagePhrase.beyond(stage.name(), beyond(stage.jobs().orElseThrow()))));
+        return lines;
+    }
+
+    private String work(Stage stage, String before) {
+        StageJobs jobs = stage.jobs().orElseThrow();
+        return StagePhrase.work(stage.name(), before, names(jobs), beyond(jobs));
+    }
+
+    private static List<String> names(StageJobs jobs) {
+        return jobs.jobs().stream().map(job -> job.name()).toList();
     }
 }

@@ -9,6 +9,8 @@ import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.StagePhrase;
 import hotidle.answer.phrase.TorquePhrase;
+import hotidle.study.ClutchFactors;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -38,27 +40,57 @@ public record StagesAnswer(
     public String screen() {
         FirstScreen screen = new FirstScreen(foot());
         screen.add(heading()).add(table().aligned());
-        new StageRows(units, stages).work(before).forEach(line -> screen.addWhereRoom(Wrap.lines(line, "", "  ")));
-        String signs = new StageRows(units, stages).signs().strip();
-        if (!signs.isEmpty()) {
-            screen.addWhereRoom(Wrap.lines(signs, "", ""));
-        }
-        screen.addWhereRoom(Wrap.lines(StagePhrase.WEAR_NOTE, "", ""));
+        sentences().forEach(line -> screen.addWhereRoom(Wrap.lines(line, "", "  ")));
+        notes().forEach(line -> screen.addWhereRoom(Wrap.lines(line, "", "")));
         return screen.text();
     }
 
     @Override
     public String full() {
         StringBuilder text = new StringBuilder(heading()).append(table().aligned());
-        new StageRows(units, stages).work(before).forEach(line -> text.append(Wrap.lines(line, "", "  ")));
-        text.append(Wrap.lines(StagePhrase.WEAR_NOTE, "", "")).append("\n");
+        sentences().forEach(line -> text.append(Wrap.lines(line, "", "  ")));
+        notes().forEach(line -> text.append(Wrap.lines(line, "", "")));
+        text.append("\n");
         return text.append(whole().full()).toString();
+    }
+
+    /** What was asked of each stage, then what makes it. */
+    private List<String> sentences() {
+        List<String> all = new ArrayList<>();
+        stages.forEach(stage ->
+                stage.held().asked().ifPresent(asked -> all.add(new AskedSentence(units).of(stage.held(), asked))));
+        all.addAll(new StageRows(units, stages).work(before));
+        return all;
+    }
+
+    /** What the words of the table mean, what a quote would get wrong without it first. */
+    private List<String> notes() {
+        List<String> all = new ArrayList<>(List.of(StagePhrase.SET_NOTE));
+        if (new StageRows(units, stages).anyBeyond()) {
+            all.add(StagePhrase.BEYOND_NOTE);
+        }
+        String signs = new StageRows(units, stages).signs().strip();
+        if (!signs.isEmpty()) {
+            all.add(signs);
+        }
+        all.add(StagePhrase.WEAR_NOTE);
+        return all;
     }
 
     private String heading() {
         var at = stages.get(0).held().ranges().get(0).at();
+        ClutchFactors factors = stages.stream()
+                .map(stage -> stage.held().factors())
+                .reduce(ClutchFactors::with)
+                .orElseThrow();
         return Wrap.lines(
-                StagePhrase.title(circuit, Rpm.of(at.speed()), at.hottest().name()), "", "  ");
+                StagePhrase.title(
+                        circuit,
+                        Rpm.of(at.speed()),
+                        at.hottest().name(),
+                        TorquePhrase.margin(factors.least(), factors.most())),
+                "",
+                "  ");
     }
 
     private String foot() {

@@ -1,5 +1,6 @@
 package hotidle.answer.torque;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.UsefulPressureRecord;
 import hotidle.study.StageJobs;
@@ -25,7 +26,17 @@ record StagesRecord(String circuit, String before, List<StageRecord> stages) {
             OptionalDouble wearShare,
             Optional<List<String>> jobs,
             Optional<List<String>> otherParts,
-            Optional<List<String>> otherLinks) {}
+            Optional<List<String>> otherLinks,
+            Optional<OtherSetRecord> otherSet,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<AskedRecord> asked) {}
+
+    /** Another set pressure than that of the build that comes in. */
+    record OtherSetRecord(double beforePa, double afterPa, boolean spring, boolean areas, boolean command) {
+
+        static OtherSetRecord of(StageJobs.OtherSet set) {
+            return new OtherSetRecord(set.before(), set.after(), set.spring(), set.areas(), set.command());
+        }
+    }
 
     record AllowedRecord(double lowPa, double highPa) {}
 
@@ -54,7 +65,9 @@ record StagesRecord(String circuit, String before, List<StageRecord> stages) {
                 share(stage.wear()),
                 stage.jobs().map(jobs -> jobs.jobs().stream().map(Job::name).toList()),
                 stage.jobs().map(StageJobs::parts),
-                stage.jobs().map(StageJobs::links));
+                stage.jobs().map(StageJobs::links),
+                stage.jobs().flatMap(StageJobs::set).map(OtherSetRecord::of),
+                AskedRecord.of(stage.held()));
     }
 
     /** Empty where no limit is gone as far as was looked, or where nothing has a written limit; nil where one fails when new. */

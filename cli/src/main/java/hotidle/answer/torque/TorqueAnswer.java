@@ -7,13 +7,17 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
+import hotidle.answer.phrase.AskedTorquePhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LineNeededPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.answer.phrase.TorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.study.AskedTorque;
+import hotidle.study.ClutchFactors;
 import hotidle.study.LineNeeded;
 import hotidle.study.TorqueHeld;
+import hotidle.study.TorqueHeld.Carrier;
 import hotidle.study.UsefulPressure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,9 +51,19 @@ public record TorqueAnswer(
      * @param ranges  in the order of the file
      * @param useful  up to which set pressure more is held
      * @param needed  line pressure that each range needs for each engine torque
+     * @param set     highest set pressure of its forward ranges [Pa]
+     * @param factors of its clutches
+     * @param asked   whether it holds the engine torque that was asked for; empty where none was
      */
     public record BuildTorque(
-            String build, boolean rated, List<TorqueHeld> ranges, UsefulPressure useful, List<LineNeeded> needed) {
+            String build,
+            boolean rated,
+            List<TorqueHeld> ranges,
+            UsefulPressure useful,
+            List<LineNeeded> needed,
+            double set,
+            ClutchFactors factors,
+            Optional<AskedTorque> asked) {
         public BuildTorque {
             ranges = List.copyOf(ranges);
             needed = List.copyOf(needed);
@@ -64,6 +78,18 @@ public record TorqueAnswer(
                                     range -> range.held().orElseThrow().torque()));
         }
 
+        /** What gives next after the first, in any range, with its range; empty where one is not known or nothing else carries. */
+        Optional<Next> next() {
+            return least().flatMap(least -> {
+                String first = least.held().orElseThrow().links().get(0).name();
+                return ranges.stream()
+                        .flatMap(range ->
+                                range.held().orElseThrow().links().stream().map(link -> new Next(range.range(), link)))
+                        .filter(next -> !next.link().name().equals(first))
+                        .min(Comparator.comparingDouble(next -> next.link().torque()));
+            });
+        }
+
         List<String> notKnown() {
             return ranges.stream()
                     .filter(range -> range.held().isEmpty())
@@ -71,6 +97,9 @@ public record TorqueAnswer(
                     .toList();
         }
     }
+
+    /** Something that gives, and the range in which it does. */
+    record Next(String range, Carrier link) {}
 
     public TorqueAnswer {
         builds = List.copyOf(builds);
@@ -130,9 +159,15 @@ public record TorqueAnswer(
         TorqueRows rows = new TorqueRows(units, builds);
         List<String> said = new ArrayList<>();
         for (BuildTorque one : builds) {
-            one.least().ifPresent(least -> said.add(rows.least(one, least)));
+            one.asked().ifPresent(asked -> said.add(new AskedSentence(units).of(one, asked)));
+            if (one.asked().isEmpty() || !brief) {
+                one.least().ifPresent(least -> said.add(rows.least(one, least)));
+            }
             if (!one.notKnown().isEmpty()) {
                 said.add(TorquePhrase.notKnown(one.build(), one.notKnown()));
+            }
+            if (brief && one.asked().isPresent()) {
+                continue;
             }
             (brief
                             ? UsefulPressureSentence.brief(units, one.build(), one.useful())
@@ -147,7 +182,11 @@ public record TorqueAnswer(
     }
 
     private String heading() {
-        return phrase().heading(builds.get(0).ranges().get(0).at().speed());
+        ClutchFactors factors = builds.stream()
+                .map(BuildTorque::factors)
+                .reduce(ClutchFactors::with)
+                .orElseThrow();
+        return phrase().heading(builds.get(0).ranges().get(0).at().speed(), factors.least(), factors.most());
     }
 
     private List<String> notes() {
@@ -160,6 +199,9 @@ public record TorqueAnswer(
         List<String> notes = new ArrayList<>();
         if (builds.stream().noneMatch(BuildTorque::rated)) {
             notes.add(TorquePhrase.CLUTCHES_ALONE);
+        }
+        if (builds.stream().anyMatch(one -> one.asked().isPresent())) {
+            notes.add(AskedTorquePhrase.OTHER_LIMITS);
         }
         notes.addAll(rows.slow());
         notes.add(rows.conditions());

@@ -1,5 +1,6 @@
 package hotidle.answer.torque;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.UsefulPressureRecord;
 import hotidle.study.LineNeeded;
@@ -16,6 +17,7 @@ record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf
             String build,
             List<RangeRecord> ranges,
             UsefulPressureRecord usefulPressure,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<AskedRecord> asked,
             List<NeededRecord> lineNeeded) {}
 
     /** The line pressure that an engine torque needs; pressures are null where no state was found. */
@@ -61,6 +63,7 @@ record TorqueRecord(String circuit, double engineSpeedRpm, String temperaturesOf
                                 one.build(),
                                 one.ranges().stream().map(TorqueRecord::range).toList(),
                                 UsefulPressureRecord.of(one.useful()),
+                                AskedRecord.of(one),
                                 one.needed().stream().map(TorqueRecord::needed).toList()))
                         .toList());
     }

@@ -100,17 +100,21 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
     /** The range that holds least, in a sentence. */
     String least(BuildTorque build, TorqueHeld range) {
         Held held = range.held().orElseThrow();
-        List<Carrier> links = held.links();
         return phrase().least(
                         build.build(),
                         range.range(),
                         held.torque(),
-                        links.get(0).name(),
+                        held.links().get(0).name(),
                         held.line(),
-                        links.size() < 2
-                                ? ""
-                                : TorquePhrase.second(
-                                        links.get(1).name(), links.get(1).torque() / held.torque()));
+                        held.commanded().isPresent()
+                                ? phrase().setTo(held.commanded().getAsDouble(), build.set())
+                                : "",
+                        build.next()
+                                .map(next -> TorquePhrase.second(
+                                        next.link().name(),
+                                        next.range(),
+                                        next.link().torque() / held.torque()))
+                                .orElse(""));
     }
 
     /** Under what it was found. */

@@ -33,7 +33,15 @@ class StagePhraseTest {
                 "restored from worn: pump, rings.",
                 StagePhrase.work("restored", "worn", List.of("pump", "rings"), List.of()));
         assertEquals(
-                "strong from restored: no job; changed besides: input-shaft.",
-                StagePhrase.work("strong", "restored", List.of(), List.of("input-shaft")));
+                "strong from restored: no job; beyond the jobs: set from 10.00 to 16.00 bar by spring and regulator areas and"
+                        + " command, another input-shaft, bought or made.",
+                StagePhrase.work(
+                        "strong",
+                        "restored",
+                        List.of(),
+                        List.of(
+                                metric.set(10e5, 16e5, StagePhrase.setBy(true, true, true)),
+                                StagePhrase.anotherLink("input-shaft"))));
+        assertEquals("2 other parts", StagePhrase.otherParts(2));
     }
 }

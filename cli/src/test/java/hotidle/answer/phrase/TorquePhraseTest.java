@@ -14,12 +14,35 @@ class TorquePhraseTest {
     @Test
     void aBuildHoldsTheLeastOfItsForwardRanges() {
         assertEquals(
-                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar,"
-                        + " then input-shaft at x1.25 of that.",
-                metric.least("made", "first", 610, "low-clutch", 1e6, TorquePhrase.second("input-shaft", 1.25)));
+                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar"
+                        + " (set to 9.70 bar), then input-shaft, in reverse, at x1.25 of that.",
+                metric.least(
+                        "made",
+                        "first",
+                        610,
+                        "low-clutch",
+                        1e6,
+                        metric.setTo(9.7e5, 9.72e5),
+                        TorquePhrase.second("input-shaft", "reverse", 1.25)));
         assertEquals(
                 "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar.",
-                metric.least("made", "first", 610, "low-clutch", 1e6, ""));
+                metric.least("made", "first", 610, "low-clutch", 1e6, "", ""));
+    }
+
+    @Test
+    void inReverseTheLineIsSetToMoreThanForward() {
+        assertEquals("set to 10.00 forward at most, 14.30 bar there", metric.setTo(14.3e5, 10e5));
+    }
+
+    @Test
+    void theHeadingSaysWhatATorqueHasInHand() {
+        assertEquals(
+                "Engine torque held at 2000 rpm [N.m], at the line pressure that is really there, and what gives first; clutches with"
+                        + " their factor of 1.20 in hand, rated parts without one",
+                metric.heading(2000 / 60.0, 1.2, 1.2));
+        assertEquals(
+                "clutches with their factor of 1.10 to 1.30 in hand, rated parts without one",
+                TorquePhrase.margin(1.1, 1.3));
     }
 
     @Test

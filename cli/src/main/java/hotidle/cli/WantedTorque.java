@@ -1,0 +1,34 @@
+package hotidle.cli;
+
+import hotidle.circuits.text.Dimension;
+import java.util.OptionalDouble;
+import picocli.CommandLine.Option;
+
+/** The engine torque that a build is to hold. */
+final class WantedTorque {
+
+    @Option(
+            names = "--for",
+            paramLabel = "TORQUE",
+            description =
+                    "an engine torque, as 700lbf.ft: says of each build whether it holds it in every range, from which of the set"
+                            + " pressures on, and what gives before")
+    String wanted;
+
+    /**
+     * What is asked for [N·m]; empty where nothing is.
+     *
+     * @throws WrongInputException where it is no torque of an engine
+     */
+    OptionalDouble torque() {
+        if (wanted == null) {
+            return OptionalDouble.empty();
+        }
+        double torque = OptionValues.quantity("--for", wanted, Dimension.TORQUE);
+        if (!(torque > 0)) {
+            throw new WrongInputException(
+                    "hotidle: --for " + wanted + " is no torque of an engine\nmend: write 700lbf.ft");
+        }
+        return OptionalDouble.of(torque);
+    }
+}
