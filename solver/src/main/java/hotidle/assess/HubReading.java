@@ -10,11 +10,11 @@ import java.util.OptionalDouble;
  *
  * @param least   least film, at the edge to which the hub leans [m]; empty in metal contact
  * @param allowed least film allowed [m]
- * @param known   film from which on it is known to hold, by Trumpler's rule [m]; NaN where the bushing does not tell it
+ * @param known   film from which on it is known to hold, by Trumpler's rule [m]; empty where the bushing does not tell it
  * @param load    [N]
  * @param contact whether metal touches
  */
-public record HubReading(OptionalDouble least, double allowed, double known, double load, boolean contact) {
+public record HubReading(OptionalDouble least, double allowed, OptionalDouble known, double load, boolean contact) {
 
     /**
      * Reads it.
@@ -26,7 +26,7 @@ public record HubReading(OptionalDouble least, double allowed, double known, dou
         return new HubReading(
                 state.measure(hub, Bushing.EDGE_FILM),
                 state.measure(hub, Bushing.PERMISSIBLE_FILM).orElseThrow(),
-                state.measure(hub, Bushing.TRUMPLER_FILM).orElse(Double.NaN),
+                state.measure(hub, Bushing.TRUMPLER_FILM),
                 state.measure(hub, Bushing.LOAD).orElseThrow(),
                 state.measure(hub, Bushing.METAL_CONTACT).orElseThrow() > 0);
     }

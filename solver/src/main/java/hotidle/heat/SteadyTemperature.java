@@ -100,10 +100,13 @@ final class SteadyTemperature {
             } else {
                 high = converter;
             }
-            double slope = lastAt.isPresent() ? (rate - lastRate) / (converter - lastAt.get()) : Double.NaN;
+            double next = converter + (rate > 0 ? 20 : -20);
+            if (lastAt.isPresent()) {
+                double slope = (rate - lastRate) / (converter - lastAt.get());
+                next = slope < 0 ? converter - rate / slope : next;
+            }
             lastAt = Optional.of(converter);
             lastRate = rate;
-            double next = slope < 0 ? converter - rate / slope : rate > 0 ? converter + 20 : converter - 20;
             double most = unit.inputs().converterLimit();
             converter = next >= most && high == most ? most : next > low && next < high ? next : (low + high) / 2;
             if (high - low < 1e-6) {

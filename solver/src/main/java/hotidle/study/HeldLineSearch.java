@@ -114,8 +114,7 @@ final class HeldLineSearch {
                 worst(seated).orElseThrow().headroom(),
                 NARROW * (high - low));
         Solution served = wide;
-        before.ifPresent(
-                found -> search.foretell(found.position(), found.slope().orElse(Double.NaN)));
+        before.ifPresent(found -> search.foretell(found.position(), found.slope()));
         while (search.open()) {
             double x = search.next();
             Outcome outcome =

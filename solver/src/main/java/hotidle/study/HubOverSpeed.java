@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -176,19 +177,19 @@ public record HubOverSpeed(
             return middle < low && middle < high;
         }
 
-        private double filmAt(double speed) {
+        private OptionalDouble filmAt(double speed) {
             Solution start = known.stream()
                     .min(Comparator.comparingDouble(state -> Math.abs(speed(state) - speed)))
                     .orElseThrow();
             series.restart(start);
             if (!series.solve(start.conditions().atSpeed(speed))) {
-                return Double.NaN;
+                return OptionalDouble.empty();
             }
             Solution state = series.state();
             known.add(state);
             double here = film.applyAsDouble(state);
             best = here < film.applyAsDouble(best) ? state : best;
-            return here;
+            return OptionalDouble.of(here);
         }
     }
 

@@ -30,8 +30,18 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
 
     /** A state and what each clutch carries in it. */
     record Tried(Outcome outcome, List<Carrier> clutches) {
-        double least() {
-            return clutches.stream().mapToDouble(Carrier::torque).min().orElse(Double.POSITIVE_INFINITY);
+
+        /** Torque that all clutches hold [N·m], infinite without any; empty where no state was found. */
+        OptionalDouble least() {
+            return outcome.unsolved().isPresent()
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(
+                            clutches.stream().mapToDouble(Carrier::torque).min().orElse(Double.POSITIVE_INFINITY));
+        }
+
+        /** Whether all clutches hold a torque [N·m]: what is not known does not hold. */
+        boolean holds(double torque) {
+            return least().orElse(Double.NEGATIVE_INFINITY) >= torque;
         }
     }
 
@@ -78,13 +88,13 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
         Tried before = nothing;
         for (double row : rows()) {
             Tried here = tried(row, at.speed());
-            if (!(here.least() >= row)) {
+            if (!here.holds(row)) {
                 return between(below, row);
             }
             below = row;
             before = here;
         }
-        return before.least();
+        return before.least().orElseThrow();
     }
 
     private double between(double low, double high) {
@@ -92,7 +102,7 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
         double not = high;
         while (not - held > SHARE * high) {
             double middle = (held + not) / 2;
-            if (tried(middle, at.speed()).least() >= middle) {
+            if (tried(middle, at.speed()).holds(middle)) {
                 held = middle;
             } else {
                 not = middle;
@@ -105,14 +115,14 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
     private OptionalDouble from(double torque) {
         double slow = unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElse(at.speed());
         double asked = STILL * torque;
-        if (slow >= at.speed() || tried(asked, slow).least() >= asked) {
+        if (slow >= at.speed() || tried(asked, slow).holds(asked)) {
             return OptionalDouble.empty();
         }
         double not = slow;
         double held = at.speed();
         while (held - not > 10 / 60.0) {
             double middle = (held + not) / 2;
-            if (tried(asked, middle).least() >= asked) {
+            if (tried(asked, middle).holds(asked)) {
                 held = middle;
             } else {
                 not = middle;
@@ -160,12 +170,7 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
     Tried tried(double torque, double speed) {
         Outcome outcome =
                 new SteadySolver(unit.network()).solve(unit.conditions(at.duty(torque, speed)), Optional.empty());
-        return new Tried(outcome, outcome.state().map(this::clutches).orElse(List.of(none())));
-    }
-
-    /** In place of clutches where no state was found: what is not known does not hold. */
-    private static Carrier none() {
-        return new Carrier("", true, Double.NaN, false);
+        return new Tried(outcome, outcome.state().map(this::clutches).orElse(List.of()));
     }
 
     private List<Carrier> clutches(Solution state) {

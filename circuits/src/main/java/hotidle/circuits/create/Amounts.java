@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -58,10 +59,21 @@ final class Amounts {
                 + matcher.group(3);
     }
 
-    /** The number of a text; NaN where it is none. */
-    static double number(String text) {
+    /** The number of a text; empty where it has none. */
+    static OptionalDouble number(String text) {
         Matcher matcher = AMOUNT.matcher(AssumedMark.without(text));
-        return matcher.matches() ? Double.parseDouble(matcher.group(1)) : Double.NaN;
+        return matcher.matches()
+                ? OptionalDouble.of(Double.parseDouble(matcher.group(1)))
+                : OptionalDouble.empty();
+    }
+
+    /** The number of a text less that of another; empty where one has none. */
+    static OptionalDouble difference(String text, String other) {
+        OptionalDouble one = number(text);
+        OptionalDouble two = number(other);
+        return one.isPresent() && two.isPresent()
+                ? OptionalDouble.of(one.getAsDouble() - two.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     /** Marks every number of a mapping as assumed but zeros, which are where something is counted from. */
@@ -71,7 +83,7 @@ final class Amounts {
 
     private static Object marked(Object value) {
         if (value instanceof String text) {
-            boolean number = AMOUNT.matcher(text).matches() && number(text) != 0;
+            boolean number = AMOUNT.matcher(text).matches() && number(text).orElse(0) != 0;
             return number ? AssumedMark.MARK + text : text;
         }
         Draft.map(value).ifPresent(Amounts::mark);

@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Which assumed sizes of the parts move the least margin of the slowest duty point most: each is made a tenth larger alone, of a bore
@@ -81,8 +82,8 @@ record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
                 .findFirst()
                 .orElse("");
         if (key.equals("bore") && !inner.isEmpty()) {
-            double clearance = Amounts.number(text) - Amounts.number(inner);
-            return Amounts.plus(text, 1, MORE * clearance);
+            OptionalDouble clearance = Amounts.difference(text, inner);
+            return clearance.isPresent() ? Amounts.plus(text, 1, MORE * clearance.getAsDouble()) : text;
         }
         return Amounts.times(text, 1 + MORE);
     }

@@ -3,6 +3,7 @@ package hotidle.circuits.create;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -130,11 +131,12 @@ final class ScalingRules {
     private static void fit(Map<String, Object> part, String bore, String inner, double factor) {
         Optional<Map<String, Object>> sizes = Draft.map(part.get(bore));
         String old = Draft.text(part, inner);
-        if (factor == 1 || old.isEmpty()) {
+        String made = Amounts.plus(old, factor, 0);
+        OptionalDouble difference = Amounts.difference(made, old);
+        if (factor == 1 || difference.isEmpty()) {
             return;
         }
-        String made = Amounts.plus(old, factor, 0);
-        double shift = Amounts.number(made) - Amounts.number(old);
+        double shift = difference.getAsDouble();
         part.put(inner, made);
         sizes.ifPresent(all -> all.replaceAll((which, size) -> Amounts.plus(String.valueOf(size), 1, shift)));
         if (part.get(bore) instanceof String only) {

@@ -12,7 +12,7 @@ import java.util.stream.Stream;
  * Holds a measured size against the new one and its limit: who reads a micrometer slips by a decimal, a unit or a row. What is
  * plausible is chosen here; it judges no wear.
  *
- * @param size     as the file has it
+ * @param size     as the file has it, known
  * @param diameter whether it is a bore or what runs in it, which is large against its wear, and not a clearance
  */
 record Doubted(SizeAsNew size, boolean diameter) {
@@ -90,7 +90,7 @@ record Doubted(SizeAsNew size, boolean diameter) {
 
     /** The first of these sizes that a measured one fits better. */
     static Optional<String> fits(double measured, Stream<java.util.Map.Entry<String, SizeAsNew>> others) {
-        return others.filter(other -> !Double.isNaN(other.getValue().fresh()))
+        return others.filter(other -> other.getValue().known())
                 .filter(other -> new Doubted(other.getValue(), true).plausible(measured))
                 .map(java.util.Map.Entry::getKey)
                 .findFirst();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Reads what was measured of a fit: a bore and what runs in it, or a single size. */
@@ -116,36 +117,41 @@ final class FitReader {
 
     /** Whether one of several readings leaves a valve no room, which is told; of a single one the file's own rule tells. */
     private boolean tooSmall(SheetRow fit, Optional<Measured> outer, Optional<Measured> inner) {
-        boolean small = outer.isPresent()
-                && !outer.get().readings().one()
-                && fit.inner().isPresent()
-                && outer.get().readings().least() <= valve(fit, inner);
+        if (outer.isEmpty() || outer.get().readings().one() || fit.inner().isEmpty()) {
+            return false;
+        }
+        OptionalDouble valve = valve(fit, inner);
+        boolean small = valve.isPresent() && outer.get().readings().least() <= valve.getAsDouble();
         if (small) {
             problems.error(
                     outer.get().place(),
                     ProblemCode.READING_WITHOUT_CLEARANCE,
                     "the sheet has a reading of " + outer.get().target() + " that leaves the "
-                            + fit.inner().get() + " no room, " + outer.get().alike(valve(fit, inner)),
+                            + fit.inner().get() + " no room, " + outer.get().alike(valve.getAsDouble()),
                     "",
                     "measure again, or give the " + fit.inner().get() + " as measured too");
         }
         return small;
     }
 
-    private double valve(SheetRow fit, Optional<Measured> inner) {
-        return inner.map(one -> one.readings().mean())
-                .orElseGet(() -> size(fit, fit.inner().orElseThrow()).fresh());
+    private OptionalDouble valve(SheetRow fit, Optional<Measured> inner) {
+        return inner.map(one -> OptionalDouble.of(one.readings().mean()))
+                .orElseGet(() -> size(fit, fit.inner().orElseThrow()).asNew());
     }
 
-    /** The size that leaks as much as several readings do [m]; empty for a single one, which is taken as written. */
+    /**
+     * The size that leaks as much as several readings do [m]; empty for a single one, which is taken as written, and over a valve that
+     * the file does not know.
+     */
     private Optional<Double> inUse(SheetRow fit, Measured outer, Optional<Measured> inner) {
         Readings readings = outer.readings();
         if (readings.one()) {
             return Optional.empty();
         }
         if (fit.inner().isPresent()) {
-            double valve = valve(fit, inner);
-            return Optional.of(valve + readings.clearanceOver(valve));
+            return valve(fit, inner).stream()
+                    .mapToObj(valve -> valve + readings.clearanceOver(valve))
+                    .findFirst();
         }
         return Optional.of(
                 fit.isBore() ? readings.mean() : outer.key().endsWith("feeler") ? readings.most() : readings.gap());

@@ -30,10 +30,8 @@ record MeasuredDoubts(Problems problems, Map<String, Map<String, SizeAsNew>> siz
                 || outer.get().readings().most() >= inner.get().readings().least()) {
             return false;
         }
-        boolean fits = new Doubted(size(fit, outer.get().key()), true)
-                        .plausible(inner.get().readings().mean())
-                && new Doubted(size(fit, inner.get().key()), true)
-                        .plausible(outer.get().readings().mean());
+        boolean fits = plausible(size(fit, outer.get().key()), inner.get())
+                && plausible(size(fit, inner.get().key()), outer.get());
         if (fits) {
             problems.error(
                     outer.get().place(),
@@ -45,9 +43,14 @@ record MeasuredDoubts(Problems problems, Map<String, Map<String, SizeAsNew>> siz
         return fits;
     }
 
+    private static boolean plausible(SizeAsNew size, Measured diameter) {
+        return size.known()
+                && new Doubted(size, true).plausible(diameter.readings().mean());
+    }
+
     /** Whether a size may be used; tells what is odd about it. */
     boolean sound(SheetRow fit, Optional<Measured> asked, Optional<Measured> other, boolean diameter) {
-        if (asked.isEmpty() || Double.isNaN(size(fit, asked.get().key()).fresh())) {
+        if (asked.isEmpty() || !size(fit, asked.get().key()).known()) {
             return true;
         }
         Measured one = asked.get();
@@ -110,6 +113,7 @@ record MeasuredDoubts(Problems problems, Map<String, Map<String, SizeAsNew>> siz
     /** An oversize valve in a bore made for it is told and used; a bore alone that is another fit's is refused. */
     private boolean anotherFit(Measured one, Doubted doubted, SheetRow fit, Optional<Measured> other) {
         boolean oversize = other.isPresent()
+                && size(fit, other.get().key()).known()
                 && new Doubted(size(fit, other.get().key()), true)
                         .another(other.get().readings().mean());
         Optional<String> whose = Doubted.fits(

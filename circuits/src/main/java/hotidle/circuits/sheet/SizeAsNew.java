@@ -10,19 +10,18 @@ import java.util.OptionalDouble;
 /**
  * A size as its file has it, to hold a measured one against.
  *
- * @param fresh   new [m]; NaN where the file has no quantity for it, of which the file is told
+ * @param asNew   [m]; empty where the file has no quantity for it, of which the file is told
  * @param limit   wear limit [m], where one is written
  * @param shrinks whether wear makes it smaller
  */
-record SizeAsNew(double fresh, OptionalDouble limit, boolean shrinks) {
+record SizeAsNew(OptionalDouble asNew, OptionalDouble limit, boolean shrinks) {
 
     /** A size that wears, as it stands behind its key. */
     static SizeAsNew of(Type.Wearing type, Value value) {
         if (value instanceof Value.Entries entries) {
-            OptionalDouble fresh = part(entries, "new");
-            return new SizeAsNew(fresh.orElse(Double.NaN), part(entries, "limit"), type.shrinks());
+            return new SizeAsNew(part(entries, "new"), part(entries, "limit"), type.shrinks());
         }
-        return new SizeAsNew(quantity(value).orElse(Double.NaN), OptionalDouble.empty(), type.shrinks());
+        return new SizeAsNew(quantity(value), OptionalDouble.empty(), type.shrinks());
     }
 
     private static OptionalDouble part(Value.Entries entries, String key) {
@@ -40,8 +39,18 @@ record SizeAsNew(double fresh, OptionalDouble limit, boolean shrinks) {
         return amount.good() ? OptionalDouble.of(amount.si()) : OptionalDouble.empty();
     }
 
+    /** Whether the file says it: nothing can be held against a size that it does not. */
+    boolean known() {
+        return asNew.isPresent();
+    }
+
+    /** The size as new [m], where it is known. */
+    double fresh() {
+        return asNew.orElseThrow();
+    }
+
     /** How far a size is worn [m]; below zero on the other side of new. */
     double wear(double size) {
-        return shrinks ? fresh - size : size - fresh;
+        return shrinks ? fresh() - size : size - fresh();
     }
 }

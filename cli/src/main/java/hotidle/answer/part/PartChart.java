@@ -6,6 +6,8 @@ import hotidle.answer.phrase.PartChartPhrase;
 import hotidle.plots.LineChart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A part over one of its numbers: its film where it carries a load, otherwise its flow.
@@ -35,21 +37,25 @@ public record PartChart(
 
     /** Whether there is anything to draw. */
     public boolean any() {
-        return states.stream().anyMatch(state -> !Double.isNaN(value(state)));
+        return states.stream().anyMatch(state -> value(state).isPresent());
     }
 
-    /** In SI, NaN where it is not known. */
-    private double value(PartState state) {
+    /** In SI; empty where it is not known. */
+    private OptionalDouble value(PartState state) {
         return film
-                ? state.numbers().getOrDefault(PartNumbers.FILM, Double.NaN)
-                : state.flow().map(flow -> flow.net().orElse(Double.NaN)).orElse(Double.NaN);
+                ? Stream.ofNullable(state.numbers().get(PartNumbers.FILM))
+                        .mapToDouble(Double::doubleValue)
+                        .findFirst()
+                : state.flow().map(flow -> flow.net()).orElse(OptionalDouble.empty());
     }
 
     LineChart chart(Quantity.UnitSystem units) {
         Quantity quantity = film ? Quantity.FILM : Quantity.FLOW;
         List<LineChart.Point> points = new ArrayList<>();
         for (int i = 0; i < at.size(); i++) {
-            points.add(new LineChart.Point(at.get(i), quantity.value(units, value(states.get(i)))));
+            OptionalDouble known = value(states.get(i));
+            points.add(new LineChart.Point(
+                    at.get(i), known.isPresent() ? quantity.value(units, known.getAsDouble()) : Double.NaN));
         }
         return new LineChart(
                 PartChartPhrase.title(film, kind, varied),

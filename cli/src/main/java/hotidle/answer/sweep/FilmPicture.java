@@ -35,7 +35,7 @@ final class FilmPicture {
     private static Optional<FigureChart.LimitLine> known(List<SpeedSweep> sweeps) {
         return sweeps.stream()
                 .flatMap(sweep -> sweep.thinnestFilm().stream().map(state -> HubReading.of(sweep.roles(), state)))
-                .map(hub -> hub.known() / hub.allowed())
+                .flatMap(hub -> hub.known().stream().mapToObj(film -> film / hub.allowed()))
                 .filter(multiple -> multiple > 1)
                 .max(Double::compare)
                 .map(multiple -> new FigureChart.LimitLine(multiple, ChartPhrase.KNOWN_FILM));

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** The first screen: how far all may wear together, the tightest fits, and which written limits are too loose. */
@@ -153,7 +154,7 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                         size(fit, fit.dimension().value()),
                         fit.dimension().scores() ? left(fit) : Quantity.FILM.number(units, fit.left()),
                         size(fit, fit.size().orElseThrow()),
-                        size(fit, fit.dimension().limit().orElse(Double.NaN)),
+                        limit(fit),
                         brief(fit.gone().get(0)))));
         return table;
     }
@@ -191,9 +192,12 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
 
     /** All lengths in the one unit of their column; the area of scores has its own behind it. */
     private String size(Wear.WornFit fit, double value) {
-        return fit.dimension().scores()
-                ? (Double.isNaN(value) ? "-" : Quantity.AREA.with(units, value))
-                : Quantity.FIT.number(units, value);
+        return fit.dimension().scores() ? Quantity.AREA.with(units, value) : Quantity.FIT.number(units, value);
+    }
+
+    private String limit(Wear.WornFit fit) {
+        OptionalDouble limit = fit.dimension().limit();
+        return limit.isPresent() ? size(fit, limit.getAsDouble()) : "-";
     }
 
     /** A limit in a cell: kind and driving condition, without the part. */

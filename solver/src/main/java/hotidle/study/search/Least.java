@@ -1,6 +1,7 @@
 package hotidle.study.search;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 
 /**
  * The least of a figure between two numbers at which it is known.
@@ -29,21 +30,21 @@ public final class Least {
      * @param high      higher number
      * @param atHigh    the figure there
      * @param tolerance to which the number is found, above zero
-     * @param figure    the figure; NaN where it is not known, which ends the search with the best so far
+     * @param figure    the figure; empty where it is not known, which ends the search with the best so far
      */
     public static double between(
-            double low, double atLow, double high, double atHigh, double tolerance, DoubleUnaryOperator figure) {
+            double low, double atLow, double high, double atHigh, double tolerance, DoubleFunction<OptionalDouble> figure) {
         double end = atLow <= atHigh ? low : high;
         double atEnd = Math.min(atLow, atHigh);
         double inner = end == low ? low + tolerance : high - tolerance;
         if (high - low <= tolerance) {
             return end;
         }
-        double beside = figure.applyAsDouble(inner);
-        if (!(beside < atEnd)) {
+        OptionalDouble beside = figure.apply(inner);
+        if (beside.isEmpty() || !(beside.getAsDouble() < atEnd)) {
             return end;
         }
-        return inside(low, high, inner, beside, tolerance, figure);
+        return inside(low, high, inner, beside.getAsDouble(), tolerance, figure);
     }
 
     /**
@@ -60,7 +61,7 @@ public final class Least {
             double high,
             double atHigh,
             double tolerance,
-            DoubleUnaryOperator figure) {
+            DoubleFunction<OptionalDouble> figure) {
         return atMiddle < atLow && atMiddle < atHigh
                 ? inside(low, high, middle, atMiddle, tolerance, figure)
                 : between(low, atLow, high, atHigh, tolerance, figure);
@@ -70,36 +71,37 @@ public final class Least {
      * The number at which a figure that may jump is least: golden section, which looks inside whatever the figure does at the ends.
      *
      * @param tolerance to which the number is found, above zero
-     * @param figure    the figure; NaN where it is not known, which ends the search with the best so far
+     * @param figure    the figure; empty where it is not known, which ends the search with the best so far
      */
     public static double anywhere(
-            double low, double atLow, double high, double atHigh, double tolerance, DoubleUnaryOperator figure) {
+            double low, double atLow, double high, double atHigh, double tolerance, DoubleFunction<OptionalDouble> figure) {
         double a = low;
         double b = high;
         double best = atLow <= atHigh ? low : high;
         double atBest = Math.min(atLow, atHigh);
         double left = a + GOLDEN * (b - a);
         double right = b - GOLDEN * (b - a);
-        double atLeft = figure.applyAsDouble(left);
-        double atRight = figure.applyAsDouble(right);
-        while (b - a > tolerance && !Double.isNaN(atLeft) && !Double.isNaN(atRight)) {
-            double lower = Math.min(atLeft, atRight);
+        OptionalDouble atLeft = figure.apply(left);
+        OptionalDouble atRight = figure.apply(right);
+        while (b - a > tolerance && atLeft.isPresent() && atRight.isPresent()) {
+            boolean leftIsLower = atLeft.getAsDouble() <= atRight.getAsDouble();
+            double lower = Math.min(atLeft.getAsDouble(), atRight.getAsDouble());
             if (lower < atBest) {
                 atBest = lower;
-                best = atLeft <= atRight ? left : right;
+                best = leftIsLower ? left : right;
             }
-            if (atLeft <= atRight) {
+            if (leftIsLower) {
                 b = right;
                 right = left;
                 atRight = atLeft;
                 left = a + GOLDEN * (b - a);
-                atLeft = figure.applyAsDouble(left);
+                atLeft = figure.apply(left);
             } else {
                 a = left;
                 left = right;
                 atLeft = atRight;
                 right = b - GOLDEN * (b - a);
-                atRight = figure.applyAsDouble(right);
+                atRight = figure.apply(right);
             }
         }
         return best;
@@ -107,7 +109,7 @@ public final class Least {
 
     /** Brent's method from a point inside that is below both ends. */
     private static double inside(
-            double from, double to, double start, double atStart, double tolerance, DoubleUnaryOperator figure) {
+            double from, double to, double start, double atStart, double tolerance, DoubleFunction<OptionalDouble> figure) {
         double a = from;
         double b = to;
         double x = start;
@@ -134,10 +136,11 @@ public final class Least {
                 step = Math.copySign(least, middle - x);
             }
             double u = x + step;
-            double fu = figure.applyAsDouble(u);
-            if (Double.isNaN(fu)) {
+            OptionalDouble there = figure.apply(u);
+            if (there.isEmpty()) {
                 return x;
             }
+            double fu = there.getAsDouble();
             if (fu <= fx) {
                 a = u < x ? a : x;
                 b = u < x ? x : b;

@@ -1,5 +1,7 @@
 package hotidle.study.search;
 
+import java.util.OptionalDouble;
+
 /**
  * Narrows down where a figure that is zero or more at one number falls below zero on the way to another. Ask {@link #next}, tell
  * the figure there, until it is no longer {@link #open}; both ends then are numbers that were tried.
@@ -59,11 +61,11 @@ public final class SignChange {
      * Begins with what a search alike has found.
      *
      * @param number the change there; asked first, where it lies in the bracket
-     * @param steep  slope of the figure there; next is asked beyond where it leads to
+     * @param steep  slope of the figure there, where it is known; next is asked beyond where it leads to
      */
-    public void foretell(double number, double steep) {
+    public void foretell(double number, OptionalDouble steep) {
         foretold = number;
-        slope = steep;
+        slope = steep.orElse(Double.NaN);
     }
 
     /** Slope of the figure across the bracket. */

@@ -3,6 +3,7 @@ package hotidle.study.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -17,8 +18,12 @@ class LeastTest {
         trials.set(0);
         return Least.between(low, figure.applyAsDouble(low), high, figure.applyAsDouble(high), TOLERANCE, x -> {
             trials.incrementAndGet();
-            return figure.applyAsDouble(x);
+            return known(figure.applyAsDouble(x));
         });
+    }
+
+    private static OptionalDouble known(double figure) {
+        return Double.isNaN(figure) ? OptionalDouble.empty() : OptionalDouble.of(figure);
     }
 
     @Test
@@ -53,8 +58,17 @@ class LeastTest {
     @Test
     void aFilmThatDropsBetweenTwoSpeedsIsFoundThoughItThickensFromTheLower() {
         DoubleUnaryOperator film = speed -> speed < 641 ? 1 + speed / 1e4 : 0.8 + (speed - 641) / 1e3;
-        double thinnest = Least.anywhere(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, film);
+        double thinnest = Least.anywhere(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, x -> known(film.applyAsDouble(x)));
         assertEquals(641, thinnest, 0.5);
-        assertEquals(600, Least.between(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, film), 0);
+        assertEquals(
+                600,
+                Least.between(
+                        600,
+                        film.applyAsDouble(600),
+                        1000,
+                        film.applyAsDouble(1000),
+                        0.5,
+                        x -> known(film.applyAsDouble(x))),
+                0);
     }
 }

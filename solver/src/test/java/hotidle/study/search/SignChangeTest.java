@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
@@ -78,7 +79,9 @@ class SignChangeTest {
     /** Trials to a root that is found to nine digits, which a search alike foretells. */
     private static int foretold(DoubleUnaryOperator figure, double number, double slope) {
         SignChange search = new SignChange(2, figure.applyAsDouble(2), 0, figure.applyAsDouble(0), 1e-9);
-        search.foretell(number, slope);
+        if (!Double.isNaN(number)) {
+            search.foretell(number, OptionalDouble.of(slope));
+        }
         int trials = 0;
         while (search.open()) {
             double next = search.next();
