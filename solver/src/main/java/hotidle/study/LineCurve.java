@@ -18,7 +18,7 @@ import java.util.TreeSet;
  * @param points rising
  * @param own    at the duty's own speed, come to from the speed below it
  */
-public record LineCurve(List<Point> points, Outcome own) {
+public record LineCurve(List<LineAtSpeed> points, Outcome own) {
 
     /**
      * The line at a speed.
@@ -27,7 +27,7 @@ public record LineCurve(List<Point> points, Outcome own) {
      * @param line  [Pa]; empty where no state was found
      * @param set   pressure commanded there [Pa]; empty where none is
      */
-    public record Point(double speed, OptionalDouble line, OptionalDouble set) {}
+    public record LineAtSpeed(double speed, OptionalDouble line, OptionalDouble set) {}
 
     public LineCurve {
         points = List.copyOf(points);
@@ -45,13 +45,13 @@ public record LineCurve(List<Point> points, Outcome own) {
         Series series = new Series(unit.network());
         String line = Roles.of(unit).line();
         Conditions conditions = unit.conditions(duty);
-        List<Point> points = new ArrayList<>();
+        List<LineAtSpeed> points = new ArrayList<>();
         Outcome own = null;
         for (double speed : rising) {
             Conditions here = conditions.atSpeed(speed);
             boolean found = series.solve(here);
             OptionalDouble pressure = found ? OptionalDouble.of(pressure(series, line)) : OptionalDouble.empty();
-            points.add(new Point(speed, pressure, unit.setPressure(here)));
+            points.add(new LineAtSpeed(speed, pressure, unit.setPressure(here)));
             if (speed == duty.speed()) {
                 own = series.outcome();
             }

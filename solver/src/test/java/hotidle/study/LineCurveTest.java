@@ -28,7 +28,7 @@ class LineCurveTest {
         LineCurve curve = LineCurve.of(UNIT, IDLE, SPEEDS, () -> {});
         assertEquals(5, curve.points().size());
         for (int i = 0; i < 5; i++) {
-            LineCurve.Point point = curve.points().get(i);
+            LineCurve.LineAtSpeed point = curve.points().get(i);
             double line = sweep.shown().get(i).state().orElseThrow().pressure("line");
             assertEquals(withIdle.get(i), point.speed());
             assertEquals(line, point.line().orElseThrow());

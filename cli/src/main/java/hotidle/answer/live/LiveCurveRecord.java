@@ -16,7 +16,7 @@ public record LiveCurveRecord(List<Double> engineSpeedRpm, List<OptionalDouble> 
     public static LiveCurveRecord of(LineCurve curve) {
         return new LiveCurveRecord(
                 curve.points().stream().map(point -> Rpm.of(point.speed())).toList(),
-                curve.points().stream().map(LineCurve.Point::line).toList(),
-                curve.points().stream().map(LineCurve.Point::set).toList());
+                curve.points().stream().map(LineCurve.LineAtSpeed::line).toList(),
+                curve.points().stream().map(LineCurve.LineAtSpeed::set).toList());
     }
 }

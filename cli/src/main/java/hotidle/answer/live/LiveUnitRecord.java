@@ -39,8 +39,8 @@ public record LiveUnitRecord(
         List<BuildLine> builds,
         List<DutyLine> duties,
         OptionalDouble setPressurePa,
-        List<SizeLine> sizes,
-        List<PartLine> parts,
+        List<LiveSize> sizes,
+        List<LivePart> parts,
         List<FaultLine> faults,
         List<TapLine> taps,
         String unitSystem,
@@ -69,7 +69,7 @@ public record LiveUnitRecord(
      * @param high     the other end
      * @param how      where and with what it is measured
      */
-    public record SizeLine(
+    public record LiveSize(
             String name,
             String part,
             String key,
@@ -83,7 +83,7 @@ public record LiveUnitRecord(
             String how) {}
 
     /** A part to look at. */
-    public record PartLine(
+    public record LivePart(
             String name, String kind, String about, String group, List<String> nodes, String law, String source) {}
 
     /** A fault that can be laid over it. */
@@ -132,7 +132,7 @@ public record LiveUnitRecord(
                 duty.judged());
     }
 
-    private static SizeLine size(DescribedCircuit circuit, WearSize size) {
+    private static LiveSize size(DescribedCircuit circuit, WearSize size) {
         double way = size.allowance() == 0 ? size.fresh() : size.allowance();
         double one = size.fresh() - BELOW * way;
         double other = size.fresh() + PAST * way;
@@ -143,7 +143,7 @@ public record LiveUnitRecord(
                 .map(DescribedCircuit.PartLine::kind)
                 .findFirst()
                 .orElse("");
-        return new SizeLine(
+        return new LiveSize(
                 size.name(),
                 size.part(),
                 size.key(),
@@ -157,10 +157,10 @@ public record LiveUnitRecord(
                 HowMeasured.of(kind, size.key()));
     }
 
-    private static PartLine part(Transmission unit, DescribedCircuit.PartLine part) {
+    private static LivePart part(Transmission unit, DescribedCircuit.PartLine part) {
         Placed placed = unit.network().part(part.name()).orElseThrow();
         Optional<Kind> kind = Kinds.of(part.kind());
-        return new PartLine(
+        return new LivePart(
                 part.name(),
                 part.kind(),
                 part.about(),

@@ -29,7 +29,7 @@ public record LiveVerdictRecord(
         String found) {
 
     public static LiveVerdictRecord of(MarginsAnswer answer, OptionalDouble onset, String found) {
-        MarginsAnswer.Told told = answer.told();
+        MarginsAnswer.MarginFindings told = answer.told();
         return new LiveVerdictRecord(
                 told.verdict(),
                 told.summary(),

@@ -154,7 +154,7 @@ public record MarginsAnswer(
      * @param limits  the worst first
      * @param noStall empty where a stall test may be run
      */
-    public record Told(
+    public record MarginFindings(
             String verdict,
             String summary,
             String counted,
@@ -163,9 +163,9 @@ public record MarginsAnswer(
             String noStall) {}
 
     /** The same of the first build. */
-    public Told told() {
+    public MarginFindings told() {
         JudgedBuild build = builds.get(0);
-        return new Told(
+        return new MarginFindings(
                 worst(build).word(),
                 verdict(build),
                 new LimitRows.LimitCount(units, build).said(),
