@@ -31,7 +31,7 @@ class FrictionBandTest {
         return unit.with(unit.network().with(placed.with(valve)), unit.command());
     }
 
-    private static Transmission sticking(Transmission unit, double friction) {
+    static Transmission sticking(Transmission unit, double friction) {
         SpoolSpring spring = regulator(unit).spring();
         return with(
                 unit,

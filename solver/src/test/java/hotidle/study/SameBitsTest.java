@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What a study finds is the same to the last bit on one thread and on several. */
@@ -42,6 +44,28 @@ class SameBitsTest {
                         + cell.sweep().onset()
                         + cell.sweep().unloading())
                 .toList());
+    }
+
+    @Test
+    void theBandsOfSpoolsThatStick() throws Exception {
+        List<Transmission> units =
+                List.of(FrictionBandTest.sticking(TenNodes.worn(1), 4), FrictionBandTest.sticking(TenNodes.worn(3), 4));
+        same(() -> {
+            Comparison builds = Comparison.of(units, SPEEDS);
+            List<SpeedSweep> sweeps = builds.cells().stream()
+                    .map(Comparison.BuildAtDuty::sweep)
+                    .toList();
+            FrictionBands atDuties = FrictionBands.of(builds);
+            FrictionBands overSpeed = FrictionBands.of(sweeps);
+            List<FrictionBand> found = Stream.concat(
+                            builds.cells().stream().flatMap(cell -> cell.outcome().state().stream())
+                                    .flatMap(state -> atDuties.of(state).stream()),
+                            sweeps.stream().flatMap(sweep -> sweep.states().stream())
+                                    .flatMap(state -> overSpeed.of(state).stream()))
+                    .toList();
+            assertTrue(found.size() > builds.cells().size(), found.size() + " bands");
+            return found;
+        });
     }
 
     @Test
