@@ -122,9 +122,10 @@ public record GaugePhrase(Quantity.UnitSystem units) {
 
     /** Readings that tell nothing of leaks. */
     public String onRegulator(int readings, String conditions) {
-        return "All " + readings
-                + " readings stand on the regulator: it gives less back where more leaks, so they tell nothing of leaks"
-                + " unless they are large. To learn of them read the line " + conditions + ".";
+        String stands = readings == 1 ? "The reading stands" : "All " + readings + " readings stand";
+        return stands + " on the regulator: it gives less back where more leaks, so "
+                + (readings == 1 ? "it tells" : "they tell")
+                + " nothing of leaks unless they are large. To learn of them read the line " + conditions + ".";
     }
 
     /** What takes the pump to its limit. */
