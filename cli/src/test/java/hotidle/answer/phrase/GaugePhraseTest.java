@@ -1,0 +1,130 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.fault.FaultKind;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What is said of gauge readings and of the faults behind them. */
+class GaugePhraseTest {
+
+    private static final double PSI = 6894.757293168;
+    private static final GaugePhrase SHOP = new GaugePhrase(UnitSystem.SHOP);
+    private static final GaugePhrase METRIC = new GaugePhrase(UnitSystem.METRIC);
+
+    @Test
+    void theChanceOfAMisfitIsToldAsFinelyAsItMatters() {
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", true, 5.1, 6, 0.53).contains("by chance 53 %"));
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 15.1, 6, 0.0196).contains("by chance 2.0 %"));
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 40, 6, 4e-7).contains("by chance below 0.1 %"));
+    }
+
+    @Test
+    void aVerdictSaysWhetherTheReadingsAgree() {
+        assertTrue(GaugePhrase.verdict("worn", 1, "day.csv", true, 0.1, 1, 0.8)
+                .startsWith("worn, 1 reading of day.csv: THEY AGREE with a sound build (chi-square 0.1 of 1;"));
+        assertTrue(GaugePhrase.verdict("worn", 2, "day.csv", false, 40, 2, 0.0)
+                .startsWith("worn, 2 readings of day.csv: THEY DO NOT AGREE with a sound build"));
+    }
+
+    @Test
+    void aSmallShareIsNotToldAsNone() {
+        assertEquals("  <1 %", GaugePhrase.share(0.004));
+        assertEquals("   1 %", GaugePhrase.share(0.01));
+        assertEquals(" 100 %", GaugePhrase.share(1));
+    }
+
+    @Test
+    void noSoundBuildReadsBelowNothing() {
+        String line = SHOP.beside("tap at idle", "", true, 2 * PSI, -3 * PSI, 5 * PSI);
+        assertEquals("tap at idle: reads 2 psi, a sound build 0 to 5 psi", line);
+        assertEquals(
+                "tap at idle: reads above 4.00 bar, a sound build 1.00 to 2.00 bar",
+                METRIC.beside("tap at idle", "above", true, 4e5, 1e5, 2e5));
+    }
+
+    @Test
+    void aFlowIsNamedAsOne() {
+        assertEquals("cooler flow at 600 rpm in drive, 80 degC", METRIC.place("cooler", false, 10, "drive", 353.15));
+        assertEquals("line at 600 rpm in drive, 176 degF", SHOP.place("line", true, 10, "drive", 353.15));
+    }
+
+    @Test
+    void causesThatLookAlikeAreNamedUpToAsManyAsFit() {
+        assertEquals("or b: " + GaugePhrase.SAME, GaugePhrase.same(List.of("b"), 4));
+        assertEquals("or b, c and 1 more: " + GaugePhrase.SAME, GaugePhrase.same(List.of("b", "c", "d"), 2));
+    }
+
+    @Test
+    void theMisfitThatIsLeftIsToldOnlyWhereNoneOfTheseLeads() {
+        assertEquals("none of these", GaugePhrase.none(OptionalDouble.of(3.24), false));
+        assertEquals(
+                "none of these: the best of them leaves a misfit of 3.2", GaugePhrase.none(OptionalDouble.of(3.24), true));
+        assertEquals("none of these", GaugePhrase.none(OptionalDouble.empty(), true));
+    }
+
+    @Test
+    void oneReadingOnTheRegulatorIsNotToldAsSeveral() {
+        assertTrue(SHOP.onRegulator(1, "so").startsWith("The reading stands on the regulator:"));
+        assertTrue(SHOP.onRegulator(1, "so").contains("so it tells nothing of leaks"));
+        assertTrue(SHOP.onRegulator(4, "so").startsWith("All 4 readings stand on the regulator:"));
+        assertTrue(SHOP.onRegulator(4, "so").endsWith("read the line so."));
+    }
+
+    @Test
+    void whatTakesThePumpToItsLimitIsToldAsFarAsTheFileTellsIt() {
+        assertEquals(
+                "at the lowest idle (540 rpm or less), with the oil as hot as it gets (110 degC or more) and the highest command"
+                        + " (12.00 bar)",
+                METRIC.hardest(9, OptionalDouble.of(383.15), OptionalDouble.of(12e5)));
+        assertEquals(
+                "at the lowest idle (540 rpm or less), with the oil as hot as it gets and the highest command",
+                METRIC.hardest(9, OptionalDouble.empty(), OptionalDouble.empty()));
+    }
+
+    @Test
+    void aBoreThatIsWornIsToldAgainstItsLimit() {
+        UnitFaultPhrase phrase = new UnitFaultPhrase(UnitSystem.METRIC);
+        OptionalDouble limit = OptionalDouble.of(14.04e-3);
+        assertEquals(
+                "bore 14.030 mm, wear limit 14.040 mm; within wear", phrase.worn("bore", 14.03e-3, limit, 0.75));
+        assertTrue(phrase.worn("bore", 14.05e-3, limit, 1.25).endsWith("; past its limit"));
+        assertTrue(phrase.worn("bore", 14.2e-3, limit, 5).endsWith("; far past its limit, as torn or blown"));
+        assertFalse(phrase.worn("bore", 14.03e-3, OptionalDouble.empty(), 0.75).contains("wear limit"));
+        assertEquals("all its sizes at 120 % of their wear allowance; past its limit", UnitFaultPhrase.worn(1.2));
+    }
+
+    @Test
+    void everyOtherFaultHasItsSizeInTheWordsOfItsKind() {
+        UnitFaultPhrase phrase = new UnitFaultPhrase(UnitSystem.METRIC);
+        assertEquals("stuck 2.00 mm open", phrase.other(FaultKind.VALVE_STUCK, 2e-3, 0));
+        assertEquals("20 % weaker", phrase.other(FaultKind.SPRING_WEAK, 0.2, 0));
+        assertEquals("97.5 % blocked", phrase.other(FaultKind.COOLER_BLOCKED, 0.975, 0));
+        assertEquals("8 % air", phrase.other(FaultKind.OIL_AERATED, 0.08, 0));
+        assertEquals("1.200 mm in place of 0.900 mm", phrase.other(FaultKind.ORIFICE_WRONG, 1.2e-3, 0.9e-3));
+        assertEquals("30 % open", phrase.other(FaultKind.SOLENOID_STUCK, 0.3, 0));
+        assertEquals("", phrase.other(FaultKind.CHECK_BALL_MISSING, 1, 0), "it is there or not");
+    }
+
+    @Test
+    void everyKindThatCountsASizeSaysOne() {
+        UnitFaultPhrase phrase = new UnitFaultPhrase(UnitSystem.SHOP);
+        Arrays.stream(FaultKind.values())
+                .filter(kind -> kind.sizeOf() != FaultKind.SizeOf.WEAR && kind.sizeOf() != FaultKind.SizeOf.NOTHING)
+                .forEach(kind -> assertFalse(phrase.other(kind, 0.1, 0.2).isEmpty(), kind.word()));
+    }
+
+    @Test
+    void aFaultOfTheWholeUnitHasNoPartInFront() {
+        assertEquals("air in the oil", UnitFaultPhrase.named(FaultKind.OIL_AERATED, ""));
+        assertEquals("air in the oil", UnitFaultPhrase.brief(FaultKind.OIL_AERATED, ""));
+        assertEquals("shift: spool stuck", UnitFaultPhrase.named(FaultKind.VALVE_STUCK, "shift"));
+        assertEquals("shift (spool stuck)", UnitFaultPhrase.brief(FaultKind.VALVE_STUCK, "shift"));
+    }
+}
