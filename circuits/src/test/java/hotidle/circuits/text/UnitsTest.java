@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+/** Past 300 lines, since each unit has its factor here as a row, and each way to write a number that is refused. */
 class UnitsTest {
 
     /** Factors by their definitions: inch 0.0254 m, pound 0.45359237 kg, g 9.80665 m/s2, US gallon 231 in3, hp 550 ft.lbf/s. */
