@@ -76,7 +76,7 @@ record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String
             if (tried.outcome().unsolved().isPresent()) {
                 unsolved.add(range.name());
             }
-            all &= tried.least() >= torque;
+            all &= tried.holds(torque);
         }
         return all;
     }
