@@ -1,6 +1,7 @@
 package hotidle.circuits;
 
 import hotidle.circuits.assemble.Changes;
+import hotidle.circuits.assemble.Resizing;
 import hotidle.circuits.kind.Materials;
 import hotidle.circuits.kind.Parts;
 import hotidle.circuits.shape.ReadingLog;
@@ -11,12 +12,15 @@ import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.network.Network;
 import hotidle.network.Placed;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -46,6 +50,34 @@ record Reworked(
     @Override
     public Transmission after(List<Job> done) {
         Problems problems = new Problems(unit.circuit(), "");
+        Value.Entries changed = changed(done, problems);
+        List<Placed> placed = placed(changed, problems);
+        problems.refuseErrors();
+        Transmission made = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
+        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
+    }
+
+    @Override
+    public Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
+        Problems problems = new Problems(unit.circuit(), "");
+        Value.Entries changed = changed(done, problems);
+        Parts made = read(changed, problems);
+        List<Placed> placed = made.place(materials);
+        problems.refuseErrors();
+        Resizing sizes = new Resizing(made, materials, placed);
+        Transmission whole = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
+        Remade remade = new Remade(whole, sizes, pressure, by);
+        Map<String, Double> now = new HashMap<>();
+        sizes.numbers().forEach(number -> now.put(number.part() + "." + number.key(), number.value()));
+        return Optional.of(new Adjustable(
+                remade.with(Map.of()),
+                before.dimensions().stream()
+                        .map(size -> size.at(now.getOrDefault(size.name(), size.value())))
+                        .toList(),
+                remade));
+    }
+
+    private Value.Entries changed(List<Job> done, Problems problems) {
         Changes applied = new Changes(problems);
         Value.Entries changed = tree;
         for (Job job : done) {
@@ -53,16 +85,16 @@ record Reworked(
                 changed = applied.apply(changed, change);
             }
         }
-        List<Placed> placed = placed(changed, problems);
-        problems.refuseErrors();
-        Transmission made = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
-        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
+        return changed;
     }
 
     /** The parts of a changed tree. */
     List<Placed> placed(Value.Entries changed, Problems problems) {
+        return read(changed, problems).place(materials);
+    }
+
+    private Parts read(Value.Entries changed, Problems problems) {
         ShapeReader reader = new ShapeReader(scope, problems, new ReadingLog());
-        return Parts.read(changed, reader, problems, java.util.Optional.of(parts))
-                .place(materials);
+        return Parts.read(changed, reader, problems, Optional.of(parts));
     }
 }

@@ -61,9 +61,15 @@ public final class Svg {
      * A piece of a drawing that can be found by its title and read aloud.
      *
      * @param title what it is; never empty
+     * @param key   by which a page finds it: tag, wire, lead, box and the names of what it belongs to, apart by blanks; may be empty
      * @param paint draws it
      */
-    public record Piece(String title, Consumer<Graphics2D> paint) {}
+    public record Piece(String title, String key, Consumer<Graphics2D> paint) {
+        /** The same drawn otherwise. */
+        public Piece painted(Consumer<Graphics2D> other) {
+            return new Piece(title, key, other);
+        }
+    }
 
     /**
      * Pieces on a page [mm], each a group with a title of its own, as UTF-8.
@@ -86,6 +92,9 @@ public final class Svg {
                 piece.paint().accept(graphics);
                 Element group = graphics.getTopLevelGroup();
                 group.insertBefore(title(document, piece.title()), group.getFirstChild());
+                if (!piece.key().isEmpty()) {
+                    group.setAttribute("data-piece", piece.key());
+                }
                 root.appendChild(group);
             }
             return bytes(root);

@@ -9,6 +9,7 @@ import hotidle.part.PumpChamber;
 import hotidle.part.SealingRing;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
+import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
 import java.util.EnumMap;
@@ -74,11 +75,27 @@ public enum JobPlace {
         }
         Map<Job, Map<String, Double>> sizes = new LinkedHashMap<>();
         fresh.forEach((place, some) -> sizes.put(Job.of(place.label(), parts(some)), some));
-        return new Workshop(build.unit(), List.copyOf(sizes.keySet()), done -> {
+        return new Workshop(build.unit(), List.copyOf(sizes.keySet()), new Renewal(build, sizes));
+    }
+
+    /** Brings sizes back to new. */
+    private record Renewal(Adjustable build, Map<Job, Map<String, Double>> sizes) implements Workshop.Rework {
+
+        @Override
+        public Transmission after(List<Job> done) {
+            return build.remake().with(all(done));
+        }
+
+        @Override
+        public Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
+            return Optional.of(before.resized(all(done)));
+        }
+
+        private Map<String, Double> all(List<Job> done) {
             Map<String, Double> all = new LinkedHashMap<>();
             done.forEach(job -> all.putAll(sizes.get(job)));
-            return build.remake().with(all);
-        });
+            return all;
+        }
     }
 
     /** What it brings back to new, for example "primary, secondary, pump-cover". */

@@ -54,7 +54,7 @@ public record WearSize(
     }
 
     /** The same size with another value. */
-    WearSize at(double other) {
+    public WearSize at(double other) {
         return new WearSize(part, key, kind, other, fresh, limit, measured);
     }
 

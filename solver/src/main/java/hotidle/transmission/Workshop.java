@@ -21,6 +21,17 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
          * @throws IllegalArgumentException where what they leave behind is impossible, with the reason
          */
         Transmission after(List<Job> done);
+
+        /**
+         * The same with the sizes that can be changed from then on; empty where this rework does not tell them.
+         *
+         * @param done   some of the jobs, in their order
+         * @param before the build without them
+         * @throws IllegalArgumentException where what they leave behind is impossible, with the reason
+         */
+        default Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
+            return Optional.empty();
+        }
     }
 
     public Workshop {

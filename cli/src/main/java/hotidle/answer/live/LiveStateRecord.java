@@ -2,6 +2,7 @@ package hotidle.answer.live;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.StateRecord;
+import hotidle.answer.draw.DrawnLabels;
 import hotidle.answer.phrase.FatePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.assess.Assessment;
@@ -25,6 +26,7 @@ import java.util.OptionalDouble;
  * @param state    there, as the commands write it
  * @param oil      where it goes
  * @param taps     what gauges would show
+ * @param labels   of the drawing; empty where nobody asked for them
  * @param unsolved why there is no state, in words; empty where there is one
  */
 public record LiveStateRecord(
@@ -35,6 +37,7 @@ public record LiveStateRecord(
         StateRecord state,
         List<OilEnd> oil,
         List<TapReading> taps,
+        Optional<DrawnLabels> labels,
         Optional<String> unsolved) {
 
     /** One end of the oil, counted as the pump takes it in, and its share of what the pump displaces. */
@@ -48,7 +51,7 @@ public record LiveStateRecord(
     /** A gauge at a tap. */
     public record TapReading(String tap, OptionalDouble pressurePa) {}
 
-    public static LiveStateRecord of(Transmission unit, DutyPoint duty, LineCurve curve, Optional<LineCurve> kept) {
+    public static LiveStateRecord of(Transmission unit, DutyPoint duty, LineCurve curve, Optional<LineCurve> kept, Optional<DrawnLabels> labels) {
         Outcome outcome = curve.own();
         Optional<Assessment> assessed = outcome.state().map(state -> Assessment.of(unit, duty, state));
         return new LiveStateRecord(
@@ -59,6 +62,7 @@ public record LiveStateRecord(
                 StateRecord.of(unit, duty, outcome, assessed),
                 assessed.map(one -> oil(one.budget())).orElse(List.of()),
                 taps(unit, outcome),
+                labels,
                 outcome.unsolved()
                         .map(why -> UnsolvedPhrase.nothingKnownHere(
                                 UnsolvedPhrase.why(why.culprit(), why.residual(), why.tried()))));

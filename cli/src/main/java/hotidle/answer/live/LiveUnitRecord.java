@@ -15,6 +15,7 @@ import hotidle.network.Placed;
 import hotidle.oil.Oil;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Job;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.LinkedHashMap;
@@ -42,6 +43,7 @@ public record LiveUnitRecord(
         List<LiveSize> sizes,
         List<LivePart> parts,
         List<FaultLine> faults,
+        List<JobLine> jobs,
         List<TapLine> taps,
         String unitSystem,
         Map<String, Map<String, Quantity.Shown>> quantities,
@@ -89,6 +91,9 @@ public record LiveUnitRecord(
     /** A fault that can be laid over it. */
     public record FaultLine(String name, String about, String part, String sizeOf, double least, double most) {}
 
+    /** A job that can be done to it. */
+    public record JobLine(String name, String about, OptionalDouble hours, OptionalDouble price) {}
+
     /** A place for a gauge. */
     public record TapLine(String name, String node, String port, String between) {}
 
@@ -97,7 +102,7 @@ public record LiveUnitRecord(
 
     private static final double BELOW = 0.25;
 
-    public static LiveUnitRecord of(DescribedCircuit circuit, Adjustable build, Quantity.UnitSystem system) {
+    public static LiveUnitRecord of(DescribedCircuit circuit, Adjustable build, List<Job> jobs, Quantity.UnitSystem system) {
         Transmission unit = build.unit();
         return new LiveUnitRecord(
                 circuit.name(),
@@ -111,6 +116,9 @@ public record LiveUnitRecord(
                 build.dimensions().stream().map(size -> size(circuit, size)).toList(),
                 circuit.parts().stream().map(part -> part(unit, part)).toList(),
                 UnitFaults.of(build).stream().map(LiveUnitRecord::fault).toList(),
+                jobs.stream()
+                        .map(job -> new JobLine(job.name(), job.about(), job.hours(), job.price()))
+                        .toList(),
                 unit.taps().stream()
                         .map(tap -> new TapLine(tap.name(), tap.node(), tap.port(), tap.between()))
                         .toList(),

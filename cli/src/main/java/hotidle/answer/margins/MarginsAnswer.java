@@ -173,7 +173,9 @@ public record MarginsAnswer(
                 build.duties().stream()
                         .flatMap(judged -> new LimitRows(units, judged)
                                 .shown().stream().map(row -> ToldLimit.of(units, judged, row.margin())))
-                        .sorted(Comparator.comparingDouble(ToldLimit::headroom))
+                        .sorted(Comparator.comparing(
+                                        (ToldLimit one) -> !one.verdict().equals(Margin.Verdict.FAILS.word()))
+                                .thenComparingDouble(ToldLimit::headroom))
                         .toList(),
                 noStall().strip());
     }

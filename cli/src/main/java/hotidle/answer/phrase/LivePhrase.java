@@ -12,6 +12,9 @@ public final class LivePhrase {
     /** Of sizes or faults that cannot be. */
     public static final String IMPOSSIBLE = "the unit cannot be made so; give smaller faults";
 
+    /** Of costs where there is no state. */
+    public static final String NO_COSTS = "no steady state was found, so that nothing is known of what each fit costs";
+
     /** Bounds of a sump temperature. */
     public static final String TEMPERATURES = "a sump temperature must lie between -60 and 250 degC";
 
@@ -32,6 +35,11 @@ public final class LivePhrase {
     /** A driving condition that is none. */
     public static String noDuty(String circuit, String duty) {
         return circuit + " has no driving condition " + duty;
+    }
+
+    /** A job that is none. */
+    public static String noJob(String build, String job) {
+        return build + " has no job " + job;
     }
 
     /** Where the page is. */

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param sumpTemperatureC  the same
  * @param sizes             that differ from those of the build, by part and key [m] or [m²]
  * @param faults            laid over it, as they are written behind {@code --fault}
+ * @param jobs              done to the build before anything else, by name
  */
 record AskedState(
         String build,
@@ -22,11 +23,13 @@ record AskedState(
         OptionalDouble engineSpeedRpm,
         OptionalDouble sumpTemperatureC,
         Map<String, Double> sizes,
-        List<String> faults) {
+        List<String> faults,
+        List<String> jobs) {
 
     AskedState {
         sizes = sizes == null ? Map.of() : Map.copyOf(sizes);
         faults = faults == null ? List.of() : List.copyOf(faults);
+        jobs = jobs == null ? List.of() : List.copyOf(jobs);
         setPressurePa = setPressurePa == null ? OptionalDouble.empty() : setPressurePa;
         engineSpeedRpm = engineSpeedRpm == null ? OptionalDouble.empty() : engineSpeedRpm;
         sumpTemperatureC = sumpTemperatureC == null ? OptionalDouble.empty() : sumpTemperatureC;
@@ -41,6 +44,7 @@ record AskedState(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 Map.of(),
+                List.of(),
                 List.of());
     }
 }

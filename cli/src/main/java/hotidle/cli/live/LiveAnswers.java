@@ -1,15 +1,20 @@
 package hotidle.cli.live;
 
 import hotidle.answer.Settling;
+import hotidle.answer.draw.DrawnLabels;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.live.LiveCostsRecord;
+import hotidle.answer.live.LiveDrawingRecord;
 import hotidle.answer.live.LiveStateRecord;
 import hotidle.answer.live.LiveUnitRecord;
 import hotidle.answer.live.LiveVerdictRecord;
 import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.phrase.LivePhrase;
 import hotidle.answer.sweep.SweepFinding;
 import hotidle.assess.NotCommanded;
 import hotidle.study.JudgedBuild;
 import hotidle.study.LineCurve;
+import hotidle.study.Repairs;
 import hotidle.study.SameSpeedFilms;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.Adjustable;
@@ -18,6 +23,7 @@ import hotidle.transmission.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -39,6 +45,7 @@ final class LiveAnswers {
 
     private final LiveUnit unit;
     private final Function<Transmission, List<Double>> searched;
+    private final LiveDrawing drawing;
     private final Map<String, Answerer> answerers = new LinkedHashMap<>();
 
     /**
@@ -49,9 +56,12 @@ final class LiveAnswers {
     LiveAnswers(LiveUnit unit, Function<Transmission, List<Double>> searched) {
         this.unit = unit;
         this.searched = searched;
+        drawing = new LiveDrawing(unit.circuit());
         answerers.put("unit", (question, step) -> unit(question));
         answerers.put("state", this::state);
         answerers.put("verdict", this::verdict);
+        answerers.put("costs", this::costs);
+        answerers.put("drawing", this::drawing);
     }
 
     /** Kinds of question. */
@@ -69,15 +79,19 @@ final class LiveAnswers {
     }
 
     private LiveUnitRecord unit(LiveQuestion question) {
-        Adjustable written = unit.circuit().adjustable(unit.build(question.state()));
-        return LiveUnitRecord.of(unit.circuit(), written, unit.units());
+        Adjustable worked = unit.worked(question.state());
+        return LiveUnitRecord.of(
+                unit.circuit(), worked, unit.workshop(worked.unit().build()).jobs(), unit.units());
     }
 
     private LiveStateRecord state(LiveQuestion question, Runnable step) {
         Transmission made = unit.unit(question.state());
         DutyPoint duty = unit.looked(made, question.state());
         LineCurve curve = LineCurve.of(made, duty, SPEEDS, step);
-        return LiveStateRecord.of(made, duty, curve, question.kept().map(kept -> curve(kept, step)));
+        Optional<DrawnLabels> labels = question.drawn()
+                ? Optional.of(drawing.labels(units(question), made, duty, curve.own().state()))
+                : Optional.empty();
+        return LiveStateRecord.of(made, duty, curve, question.kept().map(kept -> curve(kept, step)), labels);
     }
 
     private LineCurve curve(AskedState kept, Runnable step) {
@@ -102,5 +116,21 @@ final class LiveAnswers {
                 made.duties().stream().map(DutyPoint::name).toList());
         String found = made.commanded().isPresent() ? SweepFinding.pressure(units, sweep) : "";
         return LiveVerdictRecord.of(answer, sweep.onset(), found);
+    }
+
+    private LiveDrawingRecord drawing(LiveQuestion question, Runnable step) {
+        Transmission made = unit.unit(question.state());
+        DutyPoint duty = unit.looked(made, question.state());
+        LineCurve own = LineCurve.of(made, duty, List.of(), step);
+        return new LiveDrawingRecord(
+                drawing.svg(units(question), made, duty, own.own().state()), duty.range());
+    }
+
+    private LiveCostsRecord costs(LiveQuestion question, Runnable step) {
+        Adjustable made = unit.adjustable(question.state());
+        DutyPoint duty = unit.looked(unit.unit(question.state()), question.state());
+        return Repairs.study(made, duty, List.of(duty.speed()), 0, step)
+                .map(LiveCostsRecord::of)
+                .orElseThrow(() -> new WrongStateException(LivePhrase.NO_COSTS));
     }
 }

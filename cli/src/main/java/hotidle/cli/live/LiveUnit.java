@@ -8,11 +8,14 @@ import hotidle.circuits.WrittenFault;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.oil.Oil;
+import hotidle.study.JobPlace;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Job;
 import hotidle.transmission.NotCommandedException;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.Workshop;
 import java.util.List;
 
 /**
@@ -31,13 +34,13 @@ public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, Stri
     private static final double HOTTEST = 250;
 
     /**
-     * The unit asked for, with the sizes of it that can be changed: sizes first, then the set pressure, then faults.
+     * The unit asked for, with the sizes of it that can be changed: jobs first, then sizes, then the set pressure, then faults.
      *
      * @throws WrongStateException where there is none
      */
     Adjustable adjustable(AskedState asked) {
         try {
-            Adjustable sized = circuit.adjustable(build(asked)).resized(asked.sizes());
+            Adjustable sized = worked(asked).resized(asked.sizes());
             Adjustable set = asked.setPressurePa().isEmpty()
                     ? sized
                     : sized.setTo(asked.setPressurePa().getAsDouble(), SetPressure.By.COMMAND_AND_SPRING);
@@ -49,6 +52,29 @@ public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, Stri
         } catch (IllegalArgumentException impossible) {
             throw new WrongStateException(impossible.getMessage());
         }
+    }
+
+    /** The jobs that can be done to a build: those that the file names, else those that its worn fits offer. */
+    Workshop workshop(String build) {
+        return circuit.workshop(build).orElseGet(() -> JobPlace.workshop(circuit.adjustable(build)));
+    }
+
+    /** The build after the jobs asked for. */
+    Adjustable worked(AskedState asked) {
+        Adjustable build = circuit.adjustable(build(asked));
+        if (asked.jobs().isEmpty()) {
+            return build;
+        }
+        Workshop shop = workshop(build.unit().build());
+        List<Job> done = asked.jobs().stream().map(name -> job(shop, name)).toList();
+        return shop.rework().adjustable(done, build).orElseThrow();
+    }
+
+    private static Job job(Workshop shop, String name) {
+        return shop.jobs().stream()
+                .filter(job -> job.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new WrongStateException(LivePhrase.noJob(shop.unit().build(), name)));
     }
 
     private static Adjustable faulty(Adjustable sound, List<String> written) {
@@ -72,6 +98,7 @@ public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, Stri
         Transmission unit = adjustable(asked).unit();
         DutyPoint changed = duty(unit, asked);
         boolean own = asked.sizes().isEmpty()
+                && asked.jobs().isEmpty()
                 && asked.faults().isEmpty()
                 && asked.setPressurePa().isEmpty();
         Transmission named = own ? unit : unit.named(LivePhrase.changed(unit.build()));

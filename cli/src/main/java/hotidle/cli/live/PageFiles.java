@@ -31,6 +31,9 @@ final class PageFiles {
             Map.entry("conditions.js", SCRIPT),
             Map.entry("sheet.js", SCRIPT),
             Map.entry("verdict.js", SCRIPT),
+            Map.entry("oil.js", SCRIPT),
+            Map.entry("work.js", SCRIPT),
+            Map.entry("drawing.js", SCRIPT),
             Map.entry("curve.js", SCRIPT));
 
     private final Map<String, PageFile> files = new LinkedHashMap<>();

@@ -71,6 +71,7 @@ export function conditions(story) {
           tabs('Build', 'build', unit.builds, unit.build, (name) => story.turn((now) => {
             now.build = name;
             now.sizes = {};
+            now.jobs = [];
           })),
           tabs('Driving condition', 'duty', unit.duties, duty.name, (name) => story.turn((now) => {
             now.duty = name;

@@ -57,11 +57,14 @@ export function curve() {
         continue;
       }
       let y = u.valToPos(u.data[i][end], 'y', true) - 8 * ratio;
-      while (taken.some((other) => Math.abs(other - y) < 16 * ratio)) {
-        y += 16 * ratio * (i === 3 ? -1 : 1);
+      while (taken.some((other) => Math.abs(other - y) < 16 * ratio) || (i !== 3 && Math.abs(y - taken[0] - 8 * ratio) < 16 * ratio)) {
+        y += 8 * ratio;
       }
       taken.push(y);
       g.fillStyle = colour;
+      g.strokeStyle = '#fff';
+      g.lineWidth = 4 * ratio;
+      g.strokeText(text, u.bbox.left + u.bbox.width - 6 * ratio, y);
       g.fillText(text, u.bbox.left + u.bbox.width - 6 * ratio, y);
     }
     if (own && own.line !== null) {

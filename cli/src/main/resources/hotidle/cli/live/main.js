@@ -1,5 +1,8 @@
 // Puts the page together: the state is turned, the program is asked, panels show what it answers.
 import { Refused, ask, asker } from './ask.js';
+import { drawing } from './drawing.js';
+import { oil } from './oil.js';
+import { work } from './work.js';
 import { byId, el } from './dom.js';
 import { conditions } from './conditions.js';
 import { curve } from './curve.js';
@@ -10,7 +13,8 @@ import { verdict } from './verdict.js';
 
 let unit = null;
 const story = new Story((how) => changed(how));
-const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story) };
+const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story),
+  oil: oil(), work: work(story), drawing: drawing(story, ask) };
 window.latencies = [];
 
 function trouble(text) {
@@ -20,7 +24,12 @@ function trouble(text) {
 
 function refused(problem) {
   trouble(problem.message);
-  panels.curve.grey(true);
+  grey(true);
+}
+
+/** What stands there is of the last state that was solved. */
+function grey(old) {
+  [panels.curve, panels.oil, panels.drawing].forEach((panel) => panel.grey(old));
 }
 
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
@@ -28,13 +37,21 @@ const question = () => ({ units: units.inUse(), state: story.now.state, kept: st
 const askState = asker('state', {
   answered(answer, asked, took) {
     window.latencies.push(took);
-    panels.curve.grey(Boolean(answer.unsolved));
+    grey(Boolean(answer.unsolved));
     trouble(answer.unsolved || '');
     if (!answer.unsolved) {
       panels.curve.show(answer);
+      panels.oil.show(answer);
+      panels.drawing.show(answer, unit);
     }
   },
   refused,
+});
+
+const askCosts = asker('costs', {
+  overtaking: true,
+  answered: (answer) => panels.sheet.cost(answer),
+  refused: () => panels.sheet.cost(null),
 });
 
 const askVerdict = asker('verdict', {
@@ -50,8 +67,13 @@ const askVerdict = asker('verdict', {
 const REST = 80;
 let resting = 0;
 
+/** Build and jobs that the page knows of. */
+let learnt = '';
+
 async function changed(how) {
-  if (!unit || (story.now.state.build && story.now.state.build !== unit.build)) {
+  const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
+  if (wanted !== learnt) {
+    learnt = wanted;
     await learn();
   }
   if (!unit) {
@@ -63,18 +85,23 @@ async function changed(how) {
   }
   panels.conditions.show(unit);
   panels.sheet.show(unit);
+  panels.work.show(unit);
   byId('undo').disabled = story.past.length === 0;
   byId('redo').disabled = story.future.length === 0;
   byId('drop').hidden = !story.now.kept;
-  askState(question());
+  askState({ ...question(), drawn: panels.drawing.wanted() });
   panels.verdict.wait();
+  panels.sheet.waitForCost();
   clearTimeout(resting);
-  resting = setTimeout(() => askVerdict(question()), how === 'turning' ? REST : 0);
+  resting = setTimeout(() => {
+    askVerdict(question());
+    askCosts(question());
+  }, how === 'turning' ? REST : 0);
 }
 
 async function learn() {
   try {
-    unit = await ask('unit', { state: { build: story.now.state.build } });
+    unit = await ask('unit', { state: { build: story.now.state.build, jobs: story.now.state.jobs } });
   } catch (problem) {
     if (!(problem instanceof Refused)) {
       throw problem;

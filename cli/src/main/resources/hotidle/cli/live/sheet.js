@@ -15,6 +15,8 @@ export function sheet(story) {
   let only = 'all';
   let body = null;
 
+  let costs = new Map();
+
   const now = (size) => story.now.state.sizes[size.name] ?? size.value;
 
   function set(size, value, settled) {
@@ -38,6 +40,7 @@ export function sheet(story) {
           set(size, units.toSi(q, Number(field.value)), true);
         }
       } });
+    const cost = el('td', { className: 'number cost', 'data-head': 'costs [' + units.unit('pressure') + ']' });
     const mark = el('span', { className: 'mark' });
     const line = el('tr', {},
       el('th', { scope: 'row' }, el('span', { className: 'part' }, size.part), ' ', size.key, el('span', { className: 'how' }, size.how)),
@@ -45,7 +48,8 @@ export function sheet(story) {
       el('td', { className: 'number', 'data-head': 'limit' }, units.number(q, size.limit)),
       el('td', { className: 'number', 'data-head': 'measured' }, units.number(q, size.measured)),
       el('td', { 'data-head': 'turn', className: 'turn' }, slider),
-      el('td', { 'data-head': 'now [' + units.unit(q) + ']', className: 'now' }, field, ' ', mark));
+      el('td', { 'data-head': 'now [' + units.unit(q) + ']', className: 'now' }, field, ' ', mark), cost);
+    line.cost = cost;
     line.size = size;
     line.show = () => {
       const value = now(size);
@@ -73,8 +77,12 @@ export function sheet(story) {
     return end === null || end === undefined || end === size.fresh ? -1 : (now(size) - size.fresh) / (end - size.fresh);
   };
 
+  const costOf = (size) => costs.get(size.name)?.line_pa ?? -1;
+  const lostOf = (size) => costs.get(size.name)?.lost_m3_s ?? -1;
+
   const ORDERS = {
     part: { label: 'as in the circuit', by: null },
+    cost: { label: 'most costly first', by: (a, b) => costOf(b) - costOf(a) || lostOf(b) - lostOf(a) },
     wear: { label: 'most worn first', by: (a, b) => wear(b) - wear(a) },
   };
 
@@ -99,14 +107,30 @@ export function sheet(story) {
         el('button', { type: 'button', onclick: () => story.turn((state) => { state.sizes = {}; }) }, 'All as in the build')),
       el('table', { className: 'sheet' },
         el('caption', {}, 'Lengths in ' + units.unit('fit') + ', areas in ' + units.unit('area') + '. Type what you measured, or slide.'),
-        el('thead', {}, el('tr', {}, ['fit, and where to measure it', 'new', 'limit', 'measured', 'turn', 'now'].map((head) => el('th', { scope: 'col' }, head)))),
+        el('thead', {}, el('tr', {}, ['fit, and where to measure it', 'new', 'limit', 'measured', 'turn', 'now', 'costs ' + units.unit('pressure')].map((head) => el('th', { scope: 'col' }, head)))),
         body));
     sort();
   }
 
   return {
+    /** What each fit costs comes later than the rest. */
+    cost(answer) {
+      root.classList.remove('costing');
+      costs = new Map(answer ? answer.fits.flatMap((fit) => fit.sizes.map((size) => [size, fit])) : []);
+      rows.forEach((line) => {
+        const fit = costs.get(line.size.name);
+        line.cost.textContent = fit ? units.number('pressure', fit.line_pa) : '';
+        line.cost.title = fit ? fit.repair + ' as new: line ' + units.said('pressure', fit.line_pa) + ' higher, ' + units.said('trickle', fit.lost_m3_s) + ' less lost' : '';
+      });
+      if (order === 'cost' && !root.contains(document.activeElement)) {
+        sort();
+      }
+    },
+    waitForCost() {
+      root.classList.add('costing');
+    },
     show(unit) {
-      const key = unit.build + ' ' + units.inUse();
+      const key = unit.build + ' ' + units.inUse() + ' ' + story.now.state.jobs.join();
       if (key !== drawn) {
         drawn = key;
         build(unit);

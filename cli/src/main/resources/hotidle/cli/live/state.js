@@ -1,6 +1,6 @@
 // The state of the page: what differs from the build as written. It stands in the address behind #, and can be undone.
 
-const EMPTY = { build: null, duty: null, set_pressure_pa: null, engine_speed_rpm: null, sump_temperature_c: null, sizes: {}, faults: [] };
+const EMPTY = { build: null, duty: null, set_pressure_pa: null, engine_speed_rpm: null, sump_temperature_c: null, sizes: {}, faults: [], jobs: [] };
 
 const NUMBERS = { set: 'set_pressure_pa', rpm: 'engine_speed_rpm', sump: 'sump_temperature_c' };
 
@@ -22,6 +22,7 @@ export function written(state) {
     text.set('size.' + size, String(value));
   }
   state.faults.forEach((fault) => text.append('fault', fault));
+  state.jobs.forEach((job) => text.append('job', job));
   return text.toString();
 }
 
@@ -37,6 +38,8 @@ export function read(text) {
       state.sizes[word.slice('size.'.length)] = Number(value);
     } else if (word === 'fault') {
       state.faults.push(value);
+    } else if (word === 'job') {
+      state.jobs.push(value);
     }
   }
   return state;

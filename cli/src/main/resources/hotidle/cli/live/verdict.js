@@ -1,10 +1,16 @@
 // What the build comes to, in the words of 'hotidle margins'.
 import { byId, el } from './dom.js';
 
-const SIGNS = { fails: 'FAILS', close: 'narrow', not_known: 'not known', holds: 'holds' };
 
 /** Rows that are shown at once. */
-const SHOWN = 8;
+const SHOWN = 4;
+
+/** The sentence with its verdict word marked. */
+function emphasised(answer) {
+  const word = /\b(FAILS|NARROW|NOT KNOWN|HOLDS)\b/.exec(answer.summary);
+  return word ? [answer.summary.slice(0, word.index), el('strong', { className: 'is-' + answer.verdict }, word[0]), answer.summary.slice(word.index + word[0].length)]
+    : [answer.summary];
+}
 
 export function verdict() {
   const root = byId('verdict');
@@ -17,13 +23,12 @@ export function verdict() {
     return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },
       el('table', {},
         el('caption', {}, caption),
-        el('thead', {}, el('tr', {}, ['verdict', 'driving condition', 'limit', 'is', 'why'].map((head) => el('th', { scope: 'col' }, head)))),
+        el('thead', {}, el('tr', {}, ['verdict', 'driving condition', 'limit and why', 'is'].map((head) => el('th', { scope: 'col' }, head)))),
         el('tbody', {}, limits.map((one) => el('tr', {},
           el('th', { scope: 'row', className: 'is-' + one.verdict }, one.headroom_said + ' ' + one.verdict_said),
           el('td', { 'data-head': 'driving condition' }, one.duty),
-          el('td', { 'data-head': 'limit' }, one.label),
-          el('td', { 'data-head': 'is' }, one.is_of_needed),
-          el('td', { 'data-head': 'why' }, one.why))))));
+          el('td', { 'data-head': 'limit' }, one.label, el('span', { className: 'how' }, one.why)),
+          el('td', { 'data-head': 'is', className: 'figure' }, one.is_of_needed))))));
   }
 
   return {
@@ -35,7 +40,7 @@ export function verdict() {
       root.classList.remove('waiting');
       root.removeAttribute('aria-busy');
       root.dataset.verdict = answer.verdict;
-      sentence.replaceChildren(el('strong', { className: 'is-' + answer.verdict }, SIGNS[answer.verdict]), ' ', answer.summary);
+      sentence.replaceChildren(...emphasised(answer));
       const open = more.querySelector('details');
       const worst = answer.limits.filter((one) => one.verdict !== 'holds');
       const held = answer.limits.filter((one) => one.verdict === 'holds');

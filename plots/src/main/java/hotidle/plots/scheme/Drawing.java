@@ -104,13 +104,13 @@ public final class Drawing {
 
     private List<Svg.Piece> pieces() {
         List<Svg.Piece> pieces = new ArrayList<>();
-        pieces.add(new Svg.Piece(scheme.title(), g -> SheetHead.paint(new Pen(g), scheme, paper)));
+        pieces.add(new Svg.Piece(scheme.title(), "head", g -> SheetHead.paint(new Pen(g), scheme, paper)));
         double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
         double factor = factor();
         double x = (paper.width() - factor * sheet.width()) / 2;
         double y = Paper.MARGIN + head() + (high - factor * sheet.height()) / 2;
         for (Svg.Piece piece : new SheetPaint(scheme, sheet).pieces()) {
-            pieces.add(new Svg.Piece(piece.title(), g -> {
+            pieces.add(piece.painted(g -> {
                 g.translate(x, y);
                 g.scale(factor, factor);
                 piece.paint().accept(g);

@@ -11,6 +11,7 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /** Paints what is laid out, piece by piece, each with its title. */
@@ -34,22 +35,34 @@ final class SheetPaint {
     List<Svg.Piece> pieces() {
         List<Svg.Piece> pieces = new ArrayList<>();
         for (Sheet.Frame frame : sheet.frames()) {
-            pieces.add(piece(frame.name(), pen -> frame(pen, frame)));
+            pieces.add(piece(frame.name(), "frame " + frame.name(), pen -> frame(pen, frame)));
         }
         for (Sheet.Tag tag : sheet.tags()) {
-            pieces.add(piece(tag.net().title(), pen -> wires(pen, tag)));
+            wires(pieces, tag);
         }
         for (Sheet.Box box : sheet.boxes()) {
-            pieces.add(piece(box.part().title(), pen -> box(pen, box)));
+            if (box.part().changed()) {
+                pieces.add(piece(box.part().title(), "mark " + box.part().name(), pen -> mark(pen, box)));
+            }
+            for (Pin pin : box.part().pins()) {
+                pieces.add(piece(
+                        scheme.net(pin.net()).title(), key("lead", box.part().name(), pin), pen -> lead(pen, box, pin)));
+            }
+            pieces.add(piece(box.part().title(), "box " + box.part().name(), pen -> box(pen, box)));
         }
         for (Sheet.Tag tag : sheet.tags()) {
-            pieces.add(piece(tag.net().title(), pen -> tag(pen, tag)));
+            pieces.add(piece(tag.net().title(), "tag " + tag.net().name(), pen -> tag(pen, tag)));
         }
         return pieces;
     }
 
-    private static Svg.Piece piece(String title, Consumer<Pen> paint) {
-        return new Svg.Piece(title, g -> paint.accept(new Pen(g)));
+    private static Svg.Piece piece(String title, String key, Consumer<Pen> paint) {
+        return new Svg.Piece(title, key, g -> paint.accept(new Pen(g)));
+    }
+
+    /** Of a line between a part and a net. */
+    private static String key(String what, String part, Pin pin) {
+        return what + " " + pin.net() + " " + part + " " + pin.role().name().toLowerCase(Locale.ROOT);
     }
 
     private void frame(Pen pen, Sheet.Frame frame) {
@@ -61,23 +74,33 @@ final class SheetPaint {
     }
 
     /** A net's narrow lines first, so that a wide one is seen whole. */
-    private void wires(Pen pen, Sheet.Tag tag) {
+    private void wires(List<Svg.Piece> pieces, Sheet.Tag tag) {
         Color colour = PressureScale.of(tag.net().pressure());
         List<Sheet.Wire> own = sheet.wires().stream()
                 .filter(wire -> wire.pin().net().equals(tag.net().name()))
                 .sorted(Comparator.comparingDouble(wire -> width(wire.pin())))
                 .toList();
         for (Sheet.Wire wire : own) {
-            Path2D path = new Path2D.Double();
-            path.moveTo(wire.corners().get(0).getX(), wire.corners().get(0).getY());
-            wire.corners().forEach(corner -> path.lineTo(corner.getX(), corner.getY()));
-            if (wire.pin().role().pilot()) {
-                pen.dashed(path, colour, THINNEST);
-            } else {
-                pen.draw(path, colour, width(wire.pin()));
-            }
+            pieces.add(piece(tag.net().title(), key("wire", wire.part(), wire.pin()), pen -> wire(pen, wire, colour)));
         }
-        Junctions.of(own).forEach(at -> pen.dot(at, 0.7, colour));
+        List<Point2D> junctions = Junctions.of(own);
+        if (!junctions.isEmpty()) {
+            pieces.add(piece(
+                    tag.net().title(),
+                    "junctions " + tag.net().name(),
+                    pen -> junctions.forEach(at -> pen.dot(at, 0.7, colour))));
+        }
+    }
+
+    private static void wire(Pen pen, Sheet.Wire wire, Color colour) {
+        Path2D path = new Path2D.Double();
+        path.moveTo(wire.corners().get(0).getX(), wire.corners().get(0).getY());
+        wire.corners().forEach(corner -> path.lineTo(corner.getX(), corner.getY()));
+        if (wire.pin().role().pilot()) {
+            pen.dashed(path, colour, THINNEST);
+        } else {
+            pen.draw(path, colour, width(wire.pin()));
+        }
     }
 
     private static double width(Pin pin) {
@@ -88,12 +111,6 @@ final class SheetPaint {
         SchemePart part = box.part();
         BoxPlan plan = box.plan();
         pen.origin(box.area().getX(), box.area().getY());
-        if (part.changed()) {
-            pen.fill(new RoundRectangle2D.Double(0, 0, plan.width(), plan.height(), 1.5, 1.5), MARK);
-        }
-        for (Pin pin : part.pins()) {
-            lead(pen, part, plan, pin);
-        }
         if (part.envelopes().isEmpty() && part.symbol() != Symbol.SPOOL_VALVE && part.symbol() != Symbol.SELECTOR) {
             SymbolPaint.paint(pen, part, plan.body());
         } else {
@@ -114,8 +131,17 @@ final class SheetPaint {
         }
     }
 
+    private static void mark(Pen pen, Sheet.Box box) {
+        pen.origin(box.area().getX(), box.area().getY());
+        BoxPlan plan = box.plan();
+        pen.fill(new RoundRectangle2D.Double(0, 0, plan.width(), plan.height(), 1.5, 1.5), MARK);
+    }
+
     /** From the box's edge to the symbol, or from a reservoir. */
-    private void lead(Pen pen, SchemePart part, BoxPlan plan, Pin pin) {
+    private void lead(Pen pen, Sheet.Box box, Pin pin) {
+        SchemePart part = box.part();
+        BoxPlan plan = box.plan();
+        pen.origin(box.area().getX(), box.area().getY());
         Point2D at = plan.pins().get(pin);
         Color colour = PressureScale.of(scheme.net(pin.net()).pressure());
         double width = width(pin);

@@ -1,0 +1,181 @@
+// The circuit drawn, shaded by pressure. It is laid out by the program once; what a state changes is put into it here.
+import { byId, el } from './dom.js';
+import * as units from './units.js';
+
+/** Light to dark, as the drawings that the program writes. */
+const LOW = [0xc3, 0xb1, 0xdd];
+const HIGH = [0x2b, 0x08, 0x57];
+const UNKNOWN = 'rgb(34,34,34)';
+const THINNEST = 0.3;
+const WIDEST = 1.6;
+
+function colour(share) {
+  if (share === null || share === undefined) {
+    return UNKNOWN;
+  }
+  const s = Math.min(1, Math.max(0, share));
+  return 'rgb(' + LOW.map((low, i) => Math.round(low + s * (HIGH[i] - low))).join(',') + ')';
+}
+
+export function drawing(story, ask) {
+  const root = byId('drawing');
+  const place = el('div', { className: 'picture', tabIndex: 0, role: 'region', 'aria-label': 'The circuit drawn' });
+  const key = el('p', { className: 'quiet' });
+  const part = el('select', { id: 'part' });
+  const detail = el('div', { 'aria-live': 'polite', className: 'detail' });
+  const details = el('details', {}, el('summary', {}, 'The circuit drawn, shaded by pressure'),
+    el('div', { className: 'tools' }, el('label', {}, 'Look at ', part)), detail, key, place);
+  root.append(el('h2', { id: 'drawing-head' }, 'Circuit'), details);
+  let unit = null;
+  let last = null;
+  let laidOut = '';
+  let pieces = new Map();
+  let waiting = false;
+
+  details.ontoggle = () => details.open && story.listener('settled');
+  part.onchange = () => look(part.value);
+
+  function byPiece(what) {
+    return pieces.get(what) || [];
+  }
+
+  async function layOut() {
+    const state = story.now.state;
+    const duty = unit.duties.find((one) => one.name === state.duty) || unit.duties[0];
+    const wanted = units.inUse() + ' ' + duty.range;
+    if (wanted === laidOut || waiting) {
+      return;
+    }
+    waiting = true;
+    key.textContent = 'The circuit is being laid out; this takes some seconds.';
+    try {
+      const answer = await ask('drawing', { units: units.inUse(), state });
+      const svg = document.importNode(new DOMParser().parseFromString(answer.svg, 'image/svg+xml').documentElement, true);
+      svg.removeAttribute('width');
+      svg.removeAttribute('height');
+      place.replaceChildren(svg);
+      pieces = new Map();
+      svg.querySelectorAll('[data-piece]').forEach((piece) => {
+        const name = piece.getAttribute('data-piece');
+        pieces.set(name, [...(pieces.get(name) || []), piece]);
+        if (name.startsWith('box ')) {
+          piece.classList.add('box');
+          piece.addEventListener('click', () => {
+            part.value = name.slice('box '.length);
+            look(part.value);
+          });
+        }
+      });
+      byPiece('head').forEach((head) => head.remove());
+      laidOut = wanted;
+      if (last && last.labels) {
+        paint(last.labels);
+      }
+    } catch (problem) {
+      key.textContent = problem.message;
+    } finally {
+      waiting = false;
+    }
+  }
+
+  /** Everything drawn in a piece gets the colour, its outline or its filling, as it was drawn. */
+  function shade(piece, to, width) {
+    piece.querySelectorAll('path, line, polyline, circle, ellipse').forEach((shape) => {
+      const owner = shape.closest('[stroke]') || shape;
+      if (shape.getAttribute('fill') !== 'none' && piece.getAttribute('data-piece').startsWith('junctions ')) {
+        shape.setAttribute('fill', to);
+      } else {
+        shape.setAttribute('stroke', to);
+        if (width !== undefined) {
+          shape.setAttribute('stroke-width', width);
+        }
+      }
+      void owner;
+    });
+  }
+
+  function write(piece, lines) {
+    const texts = [...piece.querySelectorAll('text')];
+    texts.forEach((text, i) => {
+      const line = lines[i] ?? '';
+      if (text.textContent !== line) {
+        text.textContent = line;
+      }
+    });
+  }
+
+  function paint(labels) {
+    const shares = new Map(labels.nets.map((net) => [net.net, net.share]));
+    for (const line of labels.lines) {
+      const [net, , role] = line.line.split(' ');
+      const pilot = role && role.startsWith('pilot');
+      const width = pilot || line.share === null ? THINNEST : THINNEST + (WIDEST - THINNEST) * Math.min(1, Math.abs(line.share));
+      byPiece('wire ' + line.line).forEach((piece) => shade(piece, colour(shares.get(net)), width));
+      byPiece('lead ' + line.line).forEach((piece) => {
+        const first = piece.querySelector('path, line, polyline');
+        if (first) {
+          first.setAttribute('stroke', colour(shares.get(net)));
+          first.setAttribute('stroke-width', width);
+        }
+      });
+    }
+    for (const net of labels.nets) {
+      byPiece('junctions ' + net.net).forEach((piece) => shade(piece, colour(net.share)));
+      byPiece('tag ' + net.net).forEach((piece) => write(piece, [net.heading, ...net.below]));
+    }
+    for (const one of labels.parts) {
+      byPiece('box ' + one.part).forEach((piece) => write(piece, [one.part, ...one.below]));
+    }
+    key.textContent = labels.high ? 'Light to dark: ' + labels.low + ' to ' + labels.high + '. Widest line: ' + labels.widest + '. ' + labels.signs : '';
+  }
+
+  function look(name) {
+    const one = unit.parts.find((other) => other.name === name);
+    place.querySelectorAll('.looked').forEach((piece) => piece.classList.remove('looked'));
+    if (!one) {
+      detail.replaceChildren();
+      return;
+    }
+    byPiece('box ' + name).forEach((piece) => piece.classList.add('looked'));
+    const state = last ? last.state : null;
+    const flows = state && state['flows_m3_s'] ? Object.entries(state['flows_m3_s']).filter(([path]) => path === name || path.startsWith(name + '.')) : [];
+    const sizes = unit.sizes.filter((size) => size.part === name);
+    const rows = [
+      ['kind', one.kind + (one.about ? ', ' + one.about : '')],
+      ['booked under', one.group],
+      ['between', one.nodes.map((node) => node + (state && state.pressures_pa && node in state.pressures_pa ? ' ' + units.said('pressure', state.pressures_pa[node]) : '')).join(', ')],
+      ...flows.map(([path, flow]) => ['flow' + (path === name ? '' : ' ' + path.slice(name.length + 1)), units.said('trickle', flow)]),
+      ...sizes.map((size) => [size.key, units.said(size.kind === 'area' ? 'area' : 'fit', story.now.state.sizes[size.name] ?? size.value) + ' (new '
+        + units.said(size.kind === 'area' ? 'area' : 'fit', size.fresh) + ')']),
+      ['law', one.law],
+      ['source', one.source],
+    ];
+    detail.replaceChildren(el('h3', {}, name), el('dl', {}, rows.filter(([, value]) => value).map(([word, value]) => [el('dt', {}, word), el('dd', {}, value)]).flat()));
+  }
+
+  return {
+    wanted: () => details.open,
+    grey(grey) {
+      root.classList.toggle('old', grey);
+    },
+    show(answer, known) {
+      last = answer;
+      if (unit !== known) {
+        unit = known;
+        const chosen = part.value;
+        part.replaceChildren(el('option', { value: '' }, 'a part'), ...unit.parts.map((one) => el('option', { value: one.name }, one.name)));
+        part.value = chosen;
+      }
+      if (!details.open) {
+        return;
+      }
+      layOut();
+      if (answer.labels && laidOut) {
+        paint(answer.labels);
+      }
+      if (part.value) {
+        look(part.value);
+      }
+    },
+  };
+}
