@@ -57,6 +57,7 @@ export function drawing(story, ask) {
       pieces = new Map();
       svg.querySelectorAll('[data-piece]').forEach((piece) => {
         const name = piece.getAttribute('data-piece');
+        piece.inColour = coloured(piece);
         pieces.set(name, [...(pieces.get(name) || []), piece]);
         if (name.startsWith('box ')) {
           piece.classList.add('box');
@@ -78,20 +79,43 @@ export function drawing(story, ask) {
     }
   }
 
-  /** Everything drawn in a piece gets the colour, its outline or its filling, as it was drawn. */
-  function shade(piece, to, width) {
-    piece.querySelectorAll('path, line, polyline, circle, ellipse').forEach((shape) => {
-      const owner = shape.closest('[stroke]') || shape;
-      if (shape.getAttribute('fill') !== 'none' && piece.getAttribute('data-piece').startsWith('junctions ')) {
-        shape.setAttribute('fill', to);
-      } else {
-        shape.setAttribute('stroke', to);
-        if (width !== undefined) {
-          shape.setAttribute('stroke-width', width);
+  /** The lines of a piece get a colour and a width. */
+  function stroke(piece, to, width) {
+    const line = piece.querySelector('path, line, polyline');
+    if (line) {
+      line.setAttribute('stroke', to);
+      line.setAttribute('stroke-width', width);
+    }
+  }
+
+  /** What was drawn in the colour of its node, so that it can be drawn in another one. */
+  function coloured(piece) {
+    const tag = piece.getAttribute('data-piece').startsWith('tag ');
+    const groups = [...piece.querySelectorAll('g[fill]')];
+    const own = (groups[tag ? 1 : 0] || piece).getAttribute('stroke');
+    return groups.filter((group) => group.getAttribute('stroke') === own);
+  }
+
+  function shade(piece, to) {
+    for (const group of piece.inColour) {
+      for (const one of [group, ...group.querySelectorAll('[stroke], [fill]')]) {
+        for (const key of ['stroke', 'fill']) {
+          if (one.hasAttribute(key) && one.getAttribute(key) !== 'none') {
+            one.setAttribute(key, to);
+          }
         }
       }
-      void owner;
-    });
+    }
+  }
+
+  /** Where a spool stands: the mark on the line under its words. */
+  function stand(piece, share) {
+    const mark = [...piece.querySelectorAll('rect')].filter((rect) => rect.getAttribute('width') === '1.2').pop();
+    const line = mark && [...piece.querySelectorAll('g[stroke="rgb(136,136,136)"] path, g[stroke="rgb(136,136,136)"] line')].pop();
+    if (line && share !== null) {
+      const box = line.getBBox();
+      mark.setAttribute('x', box.x + share * (box.width - 1.2));
+    }
   }
 
   function write(piece, lines) {
@@ -110,23 +134,22 @@ export function drawing(story, ask) {
       const [net, , role] = line.line.split(' ');
       const pilot = role && role.startsWith('pilot');
       const width = pilot || line.share === null ? THINNEST : THINNEST + (WIDEST - THINNEST) * Math.min(1, Math.abs(line.share));
-      byPiece('wire ' + line.line).forEach((piece) => shade(piece, colour(shares.get(net)), width));
-      byPiece('lead ' + line.line).forEach((piece) => {
-        const first = piece.querySelector('path, line, polyline');
-        if (first) {
-          first.setAttribute('stroke', colour(shares.get(net)));
-          first.setAttribute('stroke-width', width);
-        }
-      });
+      ['wire ', 'lead '].forEach((what) => byPiece(what + line.line).forEach((piece) => stroke(piece, colour(shares.get(net)), width)));
     }
     for (const net of labels.nets) {
       byPiece('junctions ' + net.net).forEach((piece) => shade(piece, colour(net.share)));
-      byPiece('tag ' + net.net).forEach((piece) => write(piece, [net.heading, ...net.below]));
+      byPiece('tag ' + net.net).forEach((piece) => {
+        shade(piece, colour(net.share));
+        write(piece, [net.heading, ...net.below]);
+      });
     }
     for (const one of labels.parts) {
-      byPiece('box ' + one.part).forEach((piece) => write(piece, [one.part, ...one.below]));
+      byPiece('box ' + one.part).forEach((piece) => {
+        write(piece, [one.part, ...one.below]);
+        stand(piece, one.stands);
+      });
     }
-    key.textContent = labels.high ? 'Light to dark: ' + labels.low + ' to ' + labels.high + '. Widest line: ' + labels.widest + '. ' + labels.signs : '';
+    key.textContent = labels.high ? 'Light to dark: ' + labels.low + ' to ' + labels.high + '; ' + labels.widest + '. ' + labels.signs + '.' : 'No pressures are known here.';
   }
 
   function look(name) {
