@@ -62,6 +62,7 @@ export function sheet(story) {
       slider.setAttribute('aria-valuetext', units.said(q, value) + (past(size, value) ? ', past its limit' : ''));
       const changed = size.name in story.now.state.sizes;
       mark.textContent = [past(size, value) ? 'past limit' : '', changed ? 'changed' : ''].filter((word) => word).join(', ');
+      mark.classList.toggle('is-fails', past(size, value));
       line.classList.toggle('changed', changed);
       line.hidden = only === 'changed' && !changed || only === 'worn' && !changed && !worn(size, value);
     };
@@ -106,7 +107,7 @@ export function sheet(story) {
         choice('Order', Object.fromEntries(Object.entries(ORDERS).map(([key, one]) => [key, one.label])), order, (value) => { order = value; sort(); }),
         el('button', { type: 'button', onclick: () => story.turn((state) => { state.sizes = {}; }) }, 'All as in the build')),
       el('table', { className: 'sheet' },
-        el('caption', {}, 'Lengths in ' + units.unit('fit') + ', areas in ' + units.unit('area') + '. Type what you measured, or slide.'),
+        el('caption', {}, 'Lengths [' + units.unit('fit') + '], areas [' + units.unit('area') + ']. Type what you measured, or slide.'),
         el('thead', {}, el('tr', {}, ['fit, and where to measure it', 'new', 'limit', 'measured', 'turn', 'now', 'costs ' + units.unit('pressure')].map((head) => el('th', { scope: 'col' }, head)))),
         body));
     sort();

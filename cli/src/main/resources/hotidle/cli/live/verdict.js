@@ -21,7 +21,7 @@ export function verdict() {
 
   function table(limits, caption) {
     return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },
-      el('table', {},
+      el('table', { className: 'cards' },
         el('caption', {}, caption),
         el('thead', {}, el('tr', {}, ['verdict', 'driving condition', 'limit and why', 'is'].map((head) => el('th', { scope: 'col' }, head)))),
         el('tbody', {}, limits.map((one) => el('tr', {},

@@ -100,7 +100,7 @@ export function work(story) {
         const kinds = new Map();
         unit.faults.forEach((fault) => kinds.set(fault.about, [...(kinds.get(fault.about) || []), fault]));
         select.replaceChildren(...[...kinds].map(([about, faults]) => el('optgroup', { label: about },
-          faults.map((fault) => el('option', { value: fault.name }, fault.part || about)))));
+          faults.map((fault) => el('option', { value: fault.name }, fault.part ? fault.part + ': ' + about : about)))));
         select.value = chosen || unit.faults[0]?.name;
         list.replaceChildren(...state.faults.map(faultLine));
       }
