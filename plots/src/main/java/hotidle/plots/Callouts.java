@@ -13,6 +13,7 @@ import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.data.xy.IntervalXYDataset;
 import org.jfree.data.xy.XYDataset;
 
 /** Short texts beside points, placed by {@link Placement}. */
@@ -83,7 +84,7 @@ final class Callouts extends AbstractXYAnnotation {
         }
     }
 
-    /** The pieces of all curves, the ticks on them and the crosses below. */
+    /** The pieces of all curves, the ticks on them, the crosses below and the readings of gauges. */
     private static List<List<Line2D>> curves(XYPlot plot, Rectangle2D area, ValueAxis speed, ValueAxis value) {
         List<List<Line2D>> curves = new ArrayList<>();
         XYDataset data = plot.getDataset();
@@ -105,6 +106,13 @@ final class Callouts extends AbstractXYAnnotation {
                     Point2D at = pixel(ticks.getXValue(s, i), ticks.getYValue(s, i), area, speed, value);
                     curves.add(List.of(new Line2D.Double(at.getX(), at.getY() - TICK, at.getX(), at.getY() + TICK)));
                 }
+            }
+        }
+        if (plot.getDataset(GaugePoints.READ) instanceof IntervalXYDataset read) {
+            for (int i = 0; i < read.getItemCount(0); i++) {
+                Point2D low = pixel(read.getXValue(0, i), read.getStartYValue(0, i), area, speed, value);
+                Point2D high = pixel(read.getXValue(0, i), read.getEndYValue(0, i), area, speed, value);
+                curves.add(List.of(new Line2D.Double(low.getX(), low.getY() + TICK, high.getX(), high.getY() - TICK)));
             }
         }
         return curves;

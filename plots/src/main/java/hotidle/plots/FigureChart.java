@@ -28,6 +28,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param level    a limit to compare with; empty without one
  * @param open     up to which it is not known above that limit whether it holds; empty where that is known
  * @param curves   one per build
+ * @param read     what gauges read
  */
 public record FigureChart(
         String title,
@@ -35,7 +36,8 @@ public record FigureChart(
         String axis,
         Optional<LimitLine> level,
         Optional<LimitLine> open,
-        List<FigureCurve> curves)
+        List<FigureCurve> curves,
+        List<GaugePoint> read)
         implements Chart {
 
     /** As many curves as there are looks. */
@@ -55,9 +57,21 @@ public record FigureChart(
      */
     public record LimitLine(double value, String text) {}
 
+    /** Without readings. */
+    public FigureChart(
+            String title,
+            String subtitle,
+            String axis,
+            Optional<LimitLine> level,
+            Optional<LimitLine> open,
+            List<FigureCurve> curves) {
+        this(title, subtitle, axis, level, open, curves, List.of());
+    }
+
     /** Checks the number of curves, their names, and that there is something to draw. */
     public FigureChart {
         curves = List.copyOf(curves);
+        read = List.copyOf(read);
         Require.that(
                 !curves.isEmpty() && curves.size() <= MOST_CURVES,
                 "a chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
@@ -75,10 +89,12 @@ public record FigureChart(
                 curves.stream()
                         .mapToDouble(curve ->
                                 curve.points().get(curve.points().size() - 1).speed()),
-                curves.stream()
-                        .flatMapToDouble(curve -> DoubleStream.concat(
-                                limits().stream().mapToDouble(LimitLine::value),
-                                curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))));
+                DoubleStream.concat(
+                        read.stream().mapToDouble(GaugePoint::high),
+                        curves.stream()
+                                .flatMapToDouble(curve -> DoubleStream.concat(
+                                        limits().stream().mapToDouble(LimitLine::value),
+                                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))));
     }
 
     @Override
@@ -103,6 +119,7 @@ public record FigureChart(
                 high -> plot.addRangeMarker(new IntervalMarker(low.value(), high.value(), OPEN), Layer.BACKGROUND)));
         limits().forEach(limit ->
                 plot.addRangeMarker(new ValueMarker(limit.value(), Style.INK, Style.THIN_DASHED), Layer.BACKGROUND));
+        GaugePoints.add(plot, read);
         plot.addAnnotation(callouts(scale));
         return drawn;
     }
@@ -144,6 +161,7 @@ public record FigureChart(
         if (curves.stream().anyMatch(curve -> curve.unloads().isPresent())) {
             entries.add(SpeedDrawing.unloading());
         }
+        entries.addAll(GaugePoints.legend(read));
         return new Legend(entries);
     }
 

@@ -33,7 +33,10 @@ public record Picture(List<Chart> charts, int width, int height) {
     public static final int MOST = 8000;
 
     /** Endings of file names that can be written. */
-    public static final List<String> ENDINGS = List.of("png", "svg");
+    public static final List<String> ENDINGS = List.of("png", "svg", "pdf");
+
+    /** A pixel of 96 to the inch on paper [mm]. */
+    private static final double PIXEL = 25.4 / 96;
 
     private static final double SPARE = 5;
 
@@ -62,14 +65,18 @@ public record Picture(List<Chart> charts, int width, int height) {
      * The picture as a file's content.
      *
      * @param fileName whose ending tells the format
-     * @throws IllegalArgumentException if the ending is neither png nor svg
+     * @throws IllegalArgumentException if the ending is none of {@link #ENDINGS}
      */
     public byte[] bytes(String fileName) {
         String ending = fileName.substring(fileName.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         Require.that(
                 fileName.contains(".") && ENDINGS.contains(ending),
                 "'" + fileName + "' does not end in a known format; known are " + String.join(", ", ENDINGS));
-        return ending.equals("png") ? png() : svg("");
+        return switch (ending) {
+            case "png" -> png();
+            case "pdf" -> pdf();
+            default -> svg("");
+        };
     }
 
     /** The same charts in another size. */
@@ -95,11 +102,18 @@ public record Picture(List<Chart> charts, int width, int height) {
      * Writes the picture to a temporary file beside the target, then moves it there, so that nothing is left half
      * written.
      *
-     * @throws IllegalArgumentException if the ending is neither png nor svg
+     * @throws IllegalArgumentException if the ending is none of {@link #ENDINGS}
      */
     public void write(Path target) throws IOException {
         String name = target.getFileName().toString();
         WholeFile.write(bytes(name), target);
+    }
+
+    private byte[] pdf() {
+        return Pdf.drawn(width * PIXEL, height * PIXEL, name(), graphics -> {
+            graphics.scale(PIXEL, PIXEL);
+            paint(graphics);
+        });
     }
 
     private byte[] png() {

@@ -12,15 +12,23 @@ import java.util.stream.DoubleStream;
  * @param subtitle circuit, duty, temperature, where the data come from; may be empty
  * @param unit     of all pressures, as it is to be read: {@code psi}, {@code bar}
  * @param curves   one per build
+ * @param read     what gauges read
  */
-public record SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves) implements Chart {
+public record SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves, List<GaugePoint> read)
+        implements Chart {
 
     /** As many curves as there are looks that differ in lightness, dashes and marker. */
     public static final int MOST_CURVES = LineLook.ALL.size();
 
+    /** Without readings. */
+    public SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves) {
+        this(title, subtitle, unit, curves, List.of());
+    }
+
     /** Checks the number of curves and their names. */
     public SpeedChart {
         curves = List.copyOf(curves);
+        read = List.copyOf(read);
         Require.that(
                 !curves.isEmpty() && curves.size() <= MOST_CURVES,
                 "a speed chart shows 1 to " + MOST_CURVES + " curves, not " + curves.size());
@@ -38,10 +46,12 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
                 axis(),
                 curves.stream().mapToDouble(PressureCurve::low),
                 curves.stream().mapToDouble(PressureCurve::high),
-                curves.stream()
-                        .flatMapToDouble(curve -> DoubleStream.concat(
-                                DoubleStream.of(curve.set()),
-                                curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))));
+                DoubleStream.concat(
+                        read.stream().mapToDouble(GaugePoint::high),
+                        curves.stream()
+                                .flatMapToDouble(curve -> DoubleStream.concat(
+                                        DoubleStream.of(curve.set()),
+                                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))));
     }
 
     @Override

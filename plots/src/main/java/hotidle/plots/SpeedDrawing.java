@@ -64,6 +64,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         addMarks(plot, UNSOLVED, SpeedDrawing::unsolved, Marks::unsolved, false);
         sets().forEach((set, builds) ->
                 plot.addRangeMarker(new ValueMarker(set, setInk(builds), Style.THIN_DASHED), Layer.BACKGROUND));
+        GaugePoints.add(plot, chart.read());
         plot.addAnnotation(callouts());
         return drawn;
     }
@@ -115,6 +116,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         if (chart.curves().stream().anyMatch(curve -> curve.unloads().isPresent())) {
             entries.add(unloading());
         }
+        entries.addAll(GaugePoints.legend(chart.read()));
         return new Legend(entries);
     }
 

@@ -14,6 +14,7 @@ import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
+import org.jfree.data.xy.IntervalXYDataset;
 import org.junit.jupiter.api.Test;
 
 class FigureChartTest {
@@ -38,6 +39,28 @@ class FigureChartTest {
             List.of(
                     curve("worn", n -> n < 1000 ? n / 200 : n / 500),
                     curve("torn", n -> n < 500 ? Double.NaN : n / 400)));
+
+    /** A reading of 3 that the gauge may have missed by a half either way. */
+    @Test
+    void gaugeReadingsArePointsAsHighAsTheGaugeMayBeOff() {
+        FigureChart with = new FigureChart(
+                CHART.title(),
+                CHART.subtitle(),
+                CHART.axis(),
+                CHART.level(),
+                CHART.open(),
+                CHART.curves(),
+                List.of(new GaugePoint(650, 30, 29.5, 30.5)));
+        IntervalXYDataset read =
+                (IntervalXYDataset) with.drawn(with.scale()).getXYPlot().getDataset(GaugePoints.READ);
+        assertEquals(650, read.getXValue(0, 0));
+        assertEquals(30, read.getYValue(0, 0));
+        assertEquals(29.5, read.getStartYValue(0, 0));
+        assertEquals(30.5, read.getEndYValue(0, 0));
+        assertTrue(with.scale().tops().get(CHART.axis()) > 30.5, "the point is on the chart");
+        String svg = new String(new Picture(List.of(with)).svg(""), StandardCharsets.UTF_8);
+        assertTrue(svg.contains("gauge reading, as high as the gauge may be off"));
+    }
 
     private final XYPlot plot = CHART.drawn(CHART.scale()).getXYPlot();
 

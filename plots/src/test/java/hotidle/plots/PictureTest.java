@@ -22,6 +22,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +144,20 @@ class PictureTest {
         assertEquals(1200 * 800, covered, 1e-6);
     }
 
+    /** Letters stay letters: whoever gets the page can search it. */
+    @Test
+    void aPdfIsAPageOfTheSizeAskedForThatCanBeSearched() throws IOException {
+        Picture picture = Samples.page(2).sized(960, 720);
+        byte[] bytes = picture.bytes("a.PDF");
+        try (PDDocument document = Loader.loadPDF(bytes)) {
+            assertEquals(1, document.getNumberOfPages());
+            assertEquals(720, document.getPage(0).getMediaBox().getWidth(), 0.1, "960 px at 96 to the inch, in points");
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("Line pressure against speed"), text);
+        }
+        assertArrayEquals(bytes, picture.bytes("b.pdf"));
+    }
+
     @Test
     void anUnknownEndingIsRefusedWithTheKnownOnes() {
         for (String name : List.of("x.gif", "x", "png", "x.", "svg")) {
@@ -148,7 +165,7 @@ class PictureTest {
                             IllegalArgumentException.class,
                             () -> Samples.page(0).bytes(name))
                     .getMessage();
-            assertTrue(message.contains("png, svg") && message.contains("'" + name + "'"), message);
+            assertTrue(message.contains("png, svg, pdf") && message.contains("'" + name + "'"), message);
         }
     }
 

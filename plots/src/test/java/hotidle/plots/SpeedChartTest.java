@@ -102,6 +102,17 @@ class SpeedChartTest {
     }
 
     @Test
+    void gaugeReadingsOfTheLineStandOnTheCurves() {
+        SpeedChart read = new SpeedChart("t", "", "psi", chart.curves(), List.of(new GaugePoint(650, 900, 882, 918)));
+        SpeedDrawing of = new SpeedDrawing(read, read.scale());
+        assertEquals(900, of.drawn().getXYPlot().getDataset(GaugePoints.READ).getYValue(0, 0));
+        assertTrue(of.legend().entries().stream()
+                .anyMatch(entry -> entry.text().equals("gauge reading, as high as the gauge may be off")));
+        assertTrue(read.scale().tops().get(read.axis()) > 918, "the point is on the chart");
+        assertTrue(new Picture(List.of(read)).svg("").length > 0);
+    }
+
+    @Test
     void aBuildThatNeverRegulatesSaysSo() {
         assertEquals("worn at 270: never regulates between 400 and 4000 rpm", legend(2));
         assertEquals(
