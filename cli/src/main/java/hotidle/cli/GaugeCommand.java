@@ -1,13 +1,13 @@
 package hotidle.cli;
 
 import hotidle.answer.gauge.GaugeAnswer;
+import hotidle.answer.gauge.GaugePicture;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.GaugeReadings;
-import hotidle.study.gauge.GaugeFindings;
-import hotidle.study.gauge.NextReadings;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.Transmission;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,34 +42,26 @@ final class GaugeCommand implements Callable<Integer> {
             description = "a filled sheet of gauge readings (see 'hotidle sheet CIRCUIT --readings')")
     Path readings;
 
+    @Mixin
+    PlotOption plot;
+
     @Spec
     CommandSpec spec;
 
-    /** Readings that are proposed. */
-    private static final int NEXT = 3;
-
     @Override
     public Integer call() {
+        plot.check();
         DescribedCircuit described = asked.load();
         Adjustable chosen = Circuits.adjustable(described, build);
-        Transmission unit = chosen.unit();
-        GaugeReadings read =
-                ReadingsFile.read(readings, unit, spec.commandLine().getErr());
-        GaugeRun run = new GaugeRun(spec.commandLine().getErr(), chosen);
-        GaugeFindings found = run.findings(read);
-        return Printed.print(
-                spec,
-                asked.shared,
-                new GaugeAnswer(
+        PrintWriter err = spec.commandLine().getErr();
+        GaugeReadings read = ReadingsFile.read(readings, chosen.unit(), err);
+        GaugeAnswer answer = new GaugeRun(err, chosen)
+                .answer(
                         asked.shared.units(),
-                        described.name(),
-                        described.about(),
-                        unit.build(),
+                        described,
                         readings.getFileName().toString(),
-                        found,
-                        NextReadings.of(chosen, found, NEXT),
-                        run.hardest(),
-                        unit.commanded().isPresent(),
-                        run.low(found)));
+                        read);
+        plot.draw(() -> Optional.of(new GaugePicture(answer).picture()), err);
+        return Printed.print(spec, asked.shared, answer);
     }
 }

@@ -1,11 +1,14 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import hotidle.answer.gauge.GaugeAnswer;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.GaugeReadings;
 import hotidle.fault.UnitFaults;
 import hotidle.study.LowAtIdle;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeStudy;
+import hotidle.study.gauge.NextReadings;
 import hotidle.study.gauge.UnsolvedPointException;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Command;
@@ -24,12 +27,36 @@ import java.util.stream.Stream;
  */
 record GaugeRun(PrintWriter err, Adjustable build) {
 
+    /** Readings that are proposed. */
+    private static final int NEXT = 3;
+
+    /**
+     * What is answered.
+     *
+     * @param file of the readings
+     * @throws WrongInputException where no state is found at one of them
+     */
+    GaugeAnswer answer(Quantity.UnitSystem units, DescribedCircuit circuit, String file, GaugeReadings read) {
+        GaugeFindings found = findings(read);
+        return new GaugeAnswer(
+                units,
+                circuit.name(),
+                circuit.about(),
+                unit().build(),
+                file,
+                found,
+                NextReadings.of(build, found, NEXT),
+                hardest(),
+                unit().commanded().isPresent(),
+                low(found));
+    }
+
     /**
      * What the readings say.
      *
      * @throws WrongInputException where no state is found at one of them
      */
-    GaugeFindings findings(GaugeReadings read) {
+    private GaugeFindings findings(GaugeReadings read) {
         Progress progress = new Progress(
                 err, "trying faults in " + unit().build(), UnitFaults.of(build).size());
         GaugeFindings found = study(read, progress);
@@ -49,7 +76,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
     }
 
     /** Under what a fault in this unit shows most: the slowest driving condition and the highest line commanded. */
-    GaugeAnswer.Hardest hardest() {
+    private GaugeAnswer.Hardest hardest() {
         DutyPoint idle = unit().duties().stream()
                 .min(Comparator.comparingDouble(DutyPoint::speed))
                 .orElseThrow();
@@ -64,7 +91,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
     }
 
     /** The build's name where its line stays low at idle, as read or as solved. */
-    List<String> low(GaugeFindings found) {
+    private List<String> low(GaugeFindings found) {
         if (unit().commanded().isEmpty()) {
             return List.of();
         }

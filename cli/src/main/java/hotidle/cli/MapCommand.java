@@ -54,7 +54,7 @@ final class MapCommand implements Callable<Integer> {
     @Mixin
     private PictureSize size;
 
-    @Option(names = "--plot", paramLabel = "FILE", description = "draws the map into this file (.png or .svg)")
+    @Option(names = "--plot", paramLabel = "FILE", description = "draws the map into this file (.png, .svg or .pdf)")
     Path plot;
 
     @Spec

@@ -14,7 +14,7 @@ final class PartPlot {
     @Option(
             names = "--plot",
             paramLabel = "FILE",
-            description = "draws flow (film of a bushing) against --vary into this file (.png or .svg)")
+            description = "draws flow (film of a bushing) against --vary into this file (.png, .svg or .pdf)")
     Path file;
 
     @Option(names = "--chart", paramLabel = "FILE", hidden = true)

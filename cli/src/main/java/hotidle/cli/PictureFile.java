@@ -18,7 +18,7 @@ final class PictureFile {
      * Looks at the name of the file before anything is solved.
      *
      * @param option that names it
-     * @throws WrongInputException where it ends in neither .png nor .svg, or its folder is not there
+     * @throws WrongInputException where it ends in none of the known endings, or its folder is not there
      */
     static void check(String option, Path file) {
         check(option, file, Picture.ENDINGS);

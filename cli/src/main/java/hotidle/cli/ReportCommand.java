@@ -5,12 +5,14 @@ import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
 import hotidle.answer.report.Findings;
 import hotidle.answer.report.LessonAnswer;
-import hotidle.answer.report.MadeOf;
+import hotidle.answer.report.PageHead;
 import hotidle.answer.report.ReportAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.transmission.Transmission;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
@@ -55,6 +57,9 @@ final class ReportCommand implements Callable<Integer> {
     FaultOption faults;
 
     @Mixin
+    private ReadingsOption readings;
+
+    @Mixin
     Letterhead head;
 
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "the file: a name that ends in .html")
@@ -68,25 +73,34 @@ final class ReportCommand implements Callable<Integer> {
         HtmlFile.check("--out", file);
         ReadInputs inputs = new ReadInputs();
         DescribedCircuit circuit = asked.load(inputs);
-        MadeOf made = inputs.made(spec.root());
-        return lesson.asked(faults) ? handout(circuit, made) : report(circuit, made);
+        PageHead above = head.read(inputs);
+        return lesson.asked(faults) ? handout(circuit, above, inputs) : report(circuit, above, inputs);
     }
 
-    private int handout(DescribedCircuit circuit, MadeOf made) {
+    private int handout(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         LessonAnswer answer = new LessonRun(circuit, builds, faults, lesson.seed())
-                .answer(asked.shared.units(), file.toString(), head.lines(), made);
+                .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
         return written(answer, answer.page());
     }
 
-    private int report(DescribedCircuit circuit, MadeOf made) {
+    private int report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         List<Transmission> units = Circuits.units(circuit, builds);
+        PrintWriter err = spec.commandLine().getErr();
+        Optional<ReadingsOption.TakenReadings> taken = readings.of(units.get(0), inputs, err);
         // drawn while the rest is solved, since layout takes as long
         CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
         Findings found = ReportRun.findings(
-                asked.shared.units(), circuit, units, wear, spec.commandLine().getErr());
+                asked.shared.units(), circuit, units, wear, taken, err);
         ReportAnswer answer = new ReportAnswer(
-                asked.shared.units(), file.toString(), reader, head.lines(), circuit, found, drawing.join(), made);
+                asked.shared.units(),
+                file.toString(),
+                reader,
+                above,
+                circuit,
+                found,
+                drawing.join(),
+                inputs.made(spec.root()));
         return written(answer, answer.page());
     }
 

@@ -4,6 +4,7 @@ import hotidle.answer.Settling;
 import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.answer.heat.HeatAnswer;
 import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.leaks.LeaksAnswer;
@@ -39,6 +40,7 @@ import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -47,6 +49,7 @@ import java.util.OptionalDouble;
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
  * steps twice as wide, since their ends are narrowed down all the same.
  *
+ * @param readings of the first build's gauges
  * @param progress gets a step for each study
  */
 record ReportRun(
@@ -54,10 +57,11 @@ record ReportRun(
         DescribedCircuit circuit,
         List<Transmission> builds,
         boolean wear,
+        Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
     /** Studies that it takes. */
-    private static final int STUDIES = 8;
+    private static final int STUDIES = 9;
 
     private static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
     private static final String SPEEDS = "400..4000/50rpm";
@@ -71,9 +75,10 @@ record ReportRun(
             DescribedCircuit circuit,
             List<Transmission> builds,
             boolean wear,
+            Optional<ReadingsOption.TakenReadings> readings,
             PrintWriter err) {
         Progress progress = new Progress(err, "solving for the report", STUDIES);
-        Findings found = new ReportRun(units, circuit, builds, wear, progress).findings();
+        Findings found = new ReportRun(units, circuit, builds, wear, readings, progress).findings();
         progress.end();
         return found;
     }
@@ -90,6 +95,7 @@ record ReportRun(
                 step(jobs()),
                 step(wear ? Optional.of(worn()) : Optional.empty()),
                 step(heat()),
+                step(gauge()),
                 new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
     }
 
@@ -238,6 +244,13 @@ record ReportRun(
                 set,
                 Wear.fits(build),
                 Wear.study(build, Wear.fits(build), searched(WearCommand.STEP), ReportRun::quiet));
+    }
+
+    private Optional<GaugeAnswer> gauge() {
+        return readings.map(taken -> new GaugeRun(
+                        new PrintWriter(Writer.nullWriter()),
+                        circuit.adjustable(first().build()))
+                .answer(units, circuit, taken.file(), taken.read()));
     }
 
     private Optional<HeatAnswer> heat() {

@@ -33,11 +33,15 @@ final class ShiftCommand implements Callable<Integer> {
     @Mixin
     private ShiftOptions conditions;
 
+    @Mixin
+    PlotOption plot;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
+        plot.check();
         DescribedCircuit described = asked.load();
         Transmission unit = Circuits.adjustable(described, build).unit();
         ShiftHeat.AskedShift under = conditions.of(unit);
@@ -48,17 +52,16 @@ final class ShiftCommand implements Callable<Integer> {
                             + " load gives the temperatures of all regions, so that no shift can be asked for");
         }
         List<ShiftHeat> shifts = ShiftHeat.of(unit, under);
-        return Printed.print(
-                spec,
-                asked.shared,
-                new ShiftAnswer(
-                        asked.shared.units(),
-                        described.name(),
-                        unit.build(),
-                        under,
-                        shifts,
-                        shifts.isEmpty() ? List.of() : ShiftHeat.still(unit, shifts),
-                        over,
-                        LockupHeat.of(unit, over)));
+        ShiftAnswer answer = new ShiftAnswer(
+                asked.shared.units(),
+                described.name(),
+                unit.build(),
+                under,
+                shifts,
+                shifts.isEmpty() ? List.of() : ShiftHeat.still(unit, shifts),
+                over,
+                LockupHeat.of(unit, over));
+        plot.draw(answer::picture, spec.commandLine().getErr());
+        return Printed.print(spec, asked.shared, answer);
     }
 }

@@ -43,11 +43,15 @@ final class SpreadCommand implements Callable<Integer> {
                     "writes a new file with a row for each unit drawn: its sizes [m, m2] and the headroom of each limit")
     Path draws;
 
+    @Mixin
+    PlotOption plot;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
+        plot.check();
         SpreadRun.RunPart one = split.checked();
         DescribedCircuit described = asked.load();
         Adjustable build = options.build.of(described);
@@ -56,16 +60,15 @@ final class SpreadCommand implements Callable<Integer> {
         SpreadTally tally = joined.orElseGet(() -> run(question, one));
         split.keep(question, one, tally);
         boolean whole = joined.isPresent() || one.of() == 1;
-        return Printed.print(
-                spec,
-                asked.shared,
-                new SpreadAnswer(
-                        asked.shared.units(),
-                        described.about(),
-                        question,
-                        tally,
-                        SpreadFindings.of(question.sizes(), tally),
-                        whole ? "" : SpreadPhrase.part(one.number(), one.of())));
+        SpreadAnswer answer = new SpreadAnswer(
+                asked.shared.units(),
+                described.about(),
+                question,
+                tally,
+                SpreadFindings.of(question.sizes(), tally),
+                whole ? "" : SpreadPhrase.part(one.number(), one.of()));
+        plot.draw(answer::picture, spec.commandLine().getErr());
+        return Printed.print(spec, asked.shared, answer);
     }
 
     private SpreadTally run(SpreadQuestion question, SpreadRun.RunPart one) {

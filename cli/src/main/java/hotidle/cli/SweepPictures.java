@@ -1,9 +1,12 @@
 package hotidle.cli;
 
+import hotidle.answer.phrase.LeftOutPhrase;
 import hotidle.answer.sweep.SweepAnswer;
 import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.Picture;
+import hotidle.study.SpeedSweep;
+import hotidle.study.gauge.ReadingsAtDuty;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -16,7 +19,7 @@ final class SweepPictures {
     @Option(
             names = "--plot",
             paramLabel = "FILE",
-            description = "draws line pressure and where the oil goes into this file (.png or .svg)")
+            description = "draws line pressure and where the oil goes into this file (.png, .svg or .pdf)")
     private Path plot;
 
     @Option(
@@ -24,8 +27,17 @@ final class SweepPictures {
             paramLabel = "FILE",
             description =
                     "draws the film of the hub bushing over the least one allowed, and the hub's load, into this file"
-                            + " (.png or .svg)")
+                            + " (.png, .svg or .pdf)")
     private Path film;
+
+    @Option(
+            names = "--plot-taps",
+            paramLabel = "FILE",
+            description = "draws what each gauge port reads into this file (.png, .svg or .pdf)")
+    private Path taps;
+
+    @Mixin
+    private ReadingsOption readings;
 
     @Mixin
     private PictureSize size;
@@ -40,6 +52,7 @@ final class SweepPictures {
         size.check();
         check("--plot", plot, speeds);
         check("--plot-film", film, speeds);
+        check("--plot-taps", taps, speeds);
     }
 
     private static void check(String option, Path file, List<Double> speeds) {
@@ -55,8 +68,17 @@ final class SweepPictures {
 
     /** Draws them; what was drawn goes to {@code err}. */
     void draw(DescribedCircuit described, SweepAnswer answer, PrintWriter err) {
+        ReadingsAtDuty read = read(answer.sweeps().get(0), err);
+        String others = LeftOutPhrase.readings(read.others());
         if (plot != null) {
-            draw(answer.picture().orElseThrow(), plot, answer.leftOutOfPicture(), err);
+            draw(answer.pictureWith(read.taken()), plot, answer.leftOutOfPicture() + others, err);
+        }
+        if (taps != null) {
+            draw(
+                    answer.tapPicture(read.taken()).orElseThrow(() -> noTap(described)),
+                    taps,
+                    answer.leftOutOfTapPicture() + others,
+                    err);
         }
         if (film != null) {
             draw(answer.filmPicture().orElseThrow(() -> noFilm(described)), film, answer.leftOutOfFilmPicture(), err);
@@ -66,6 +88,17 @@ final class SweepPictures {
     private void draw(Picture picture, Path file, String leftOut, PrintWriter err) {
         PictureFile.write(size.of(picture), file);
         err.println("drawn: " + file + leftOut);
+    }
+
+    private ReadingsAtDuty read(SpeedSweep first, PrintWriter err) {
+        return readings.of(first.unit(), new ReadInputs(), err)
+                .map(taken -> ReadingsAtDuty.of(taken.read().readings(), first.unit(), first.duty()))
+                .orElseGet(() -> new ReadingsAtDuty(List.of(), 0));
+    }
+
+    private static WrongInputException noTap(DescribedCircuit described) {
+        return new WrongInputException("hotidle: --plot-taps: there is nothing to draw: " + described.name()
+                + " has no gauge port that reads anything\nmend: add taps: to the circuit");
     }
 
     private static WrongInputException noFilm(DescribedCircuit described) {

@@ -16,7 +16,7 @@ final class TorquePlot {
             names = "--plot",
             paramLabel = "FILE",
             description =
-                    "draws torque held against set pressure, a line a clutch or link, into this file (.png or .svg)")
+                    "draws torque held against set pressure, a line a clutch or link, into this file (.png, .svg or .pdf)")
     private Path file;
 
     /**

@@ -42,26 +42,26 @@ final class WearCommand implements Callable<Integer> {
             description = "a fit to look at, part.key; give it again for each. Default: all that wear")
     List<String> fits = List.of();
 
+    @Mixin
+    PlotOption plot;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
+        plot.check();
         DescribedCircuit described = asked.load();
         List<Adjustable> chosen = builds.adjustable(described);
         List<Double> speeds = OptionValues.searched(speed, chosen.get(0).unit(), STEP);
         chosen.forEach(this::looked);
-        return Printed.print(
-                spec,
-                asked.shared,
-                new WearAnswer(
-                        asked.shared.units(),
-                        described.name(),
-                        described.about(),
-                        Stop.each(
-                                chosen,
-                                one -> study(one, speeds),
-                                spec.commandLine().getErr())));
+        WearAnswer answer = new WearAnswer(
+                asked.shared.units(),
+                described.name(),
+                described.about(),
+                Stop.each(chosen, one -> study(one, speeds), spec.commandLine().getErr()));
+        plot.draw(answer::picture, spec.commandLine().getErr());
+        return Printed.print(spec, asked.shared, answer);
     }
 
     private BuildWear study(Adjustable build, List<Double> speeds) {

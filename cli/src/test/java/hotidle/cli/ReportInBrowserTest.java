@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,6 +32,7 @@ class ReportInBrowserTest {
     private static String browser;
     private static Path shop;
     private static Path customer;
+    private static Path lesson;
 
     @BeforeAll
     static void reports() {
@@ -46,6 +48,7 @@ class ReportInBrowserTest {
         browser = found.get();
         shop = report("shop.html");
         customer = report("customer.html", "--for", "customer");
+        lesson = report("lesson.html", "--lesson");
     }
 
     private static Path report(String name, String... more) {
@@ -93,6 +96,39 @@ class ReportInBrowserTest {
         run("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
         String raw = Files.readString(pdf, StandardCharsets.ISO_8859_1);
         return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(raw).results().count();
+    }
+
+    private static String resource(String name) throws IOException {
+        try (InputStream in = ReportInBrowserTest.class.getResourceAsStream(name)) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** What axe-core says of a page in the browser: its rules broken, and how many are kept. */
+    private static String accessibility(Path page) throws IOException, InterruptedException {
+        String version = resource("/META-INF/maven/org.webjars.npm/axe-core/pom.properties")
+                .replaceAll("(?s).*version=(\\S+).*", "$1");
+        String axe = resource("/META-INF/resources/webjars/axe-core/" + version + "/axe.min.js");
+        Path with = Files.writeString(
+                folder.resolve("axe.html"),
+                Files.readString(page)
+                        .replace(
+                                "</body>",
+                                "<script>" + axe + "</script><script>axe.run().then(found => { document.title ="
+                                        + " 'broken ' + found.violations.map(one => one.id + ': '"
+                                        + " + one.nodes[0].html).join('; ') + ' kept ' + found.passes.length; });"
+                                        + "</script></body>"));
+        String dom =
+                run("--virtual-time-budget=60000", "--dump-dom", with.toUri().toString());
+        return dom.replaceAll("(?s).*?<title>(.*?)</title>.*", "$1");
+    }
+
+    @Test
+    void whoListensOrUsesKeysGetsAllOfIt() throws Exception {
+        for (Path page : List.of(shop, customer, lesson)) {
+            String found = accessibility(page);
+            assertTrue(found.matches("broken  kept [1-9]\\d+"), page.getFileName() + ": " + found);
+        }
     }
 
     @Test

@@ -88,6 +88,25 @@ final class GaugeScreen {
         return text.append("\n").append(Wrap.lines(GaugePhrase.ASSUMED, "", "")).toString();
     }
 
+    /** The same a sentence each, for a page; those that belong to the one before begin with a blank. */
+    List<String> said() {
+        List<String> said = new ArrayList<>(
+                List.of(joined(verdict()), joined(standsOut(found.readings().size())), joined(onRegulator())));
+        if (!found.agreement().agrees()) {
+            said.add(GaugePhrase.CAUSES);
+            lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
+            if (answer.next().isEmpty()) {
+                said.add(GaugePhrase.NOTHING_NEXT);
+            }
+            answer.next().forEach(reading -> said.add(joined(next(reading))));
+        }
+        return said;
+    }
+
+    private static String joined(String lines) {
+        return lines.strip().replaceAll("\\s*\n\\s*", " ");
+    }
+
     private String verdict() {
         GaugeFindings.Agreement agreement = found.agreement();
         return Wrap.lines(

@@ -96,6 +96,23 @@ public record ChartPhrase(Quantity.UnitSystem units) {
     /** The same of a pump with one chamber. */
     public static final String ONE_CHAMBER = "side load of the pump and weight";
 
+    /** What one gauge reads at both ends of a sweep; pressures in the unit shown, speeds in [rpm]. */
+    public String tap(String tap, double slow, double slowSpeed, double fast, double fastSpeed) {
+        return String.format(
+                Locale.ROOT, "%s: %s at %.0f rpm, %s at %.0f rpm", tap, shown(slow), slowSpeed, shown(fast), fastSpeed);
+    }
+
+    /** Where a gauge tells two units apart most; a pressure in the unit shown, a speed in [rpm]. */
+    public String tapsApart(String tap, String low, String high, double apart, double speed) {
+        return String.format(
+                Locale.ROOT, "%s: %s reads up to %s less than %s, at %.0f rpm", tap, low, shown(apart), high, speed);
+    }
+
+    private String shown(double pressure) {
+        Quantity.Shown in = Quantity.PRESSURE.in(units);
+        return String.format(Locale.ROOT, "%." + in.decimals() + "f %s", pressure, in.unit());
+    }
+
     /** Axis of a film; builds differ in the film that they are allowed. */
     public static final String FILM_AXIS = "film / least film allowed [-]";
 

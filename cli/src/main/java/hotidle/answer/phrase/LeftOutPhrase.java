@@ -13,6 +13,19 @@ public final class LeftOutPhrase {
                         + sweeps + " sweeps";
     }
 
+    /** Where only some gauge ports are shown. */
+    public static String taps(int shown, int taps) {
+        return taps <= shown ? "" : "; it shows the first " + shown + " of " + taps + " gauge ports";
+    }
+
+    /** Where readings were taken at something else than what is drawn. */
+    public static String readings(int others) {
+        return others == 0
+                ? ""
+                : "; " + CountPhrase.of(others, "reading")
+                        + " left out: taken in another range, or with other oil temperature" + " or set pressure";
+    }
+
     /** Where only some sweeps are shown. */
     public static String sweeps(int shown, int sweeps) {
         return sweeps <= shown ? "" : "; it shows the first " + shown + " of " + sweeps + " sweeps";

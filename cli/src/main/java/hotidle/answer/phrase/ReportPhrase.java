@@ -43,7 +43,23 @@ public final class ReportPhrase {
     public static final String WINDOW = "Pressures that may be set";
     public static final String WEAR = "How far fits may wear, and which written limits are too loose";
     public static final String HEAT = "Heat";
+    public static final String GAUGE = "What the gauges say";
+    public static final String PHOTOGRAPHS = "Photographs";
     public static final String DRAWING = "The circuit";
+
+    /** Over the gauge readings. */
+    public static final String READINGS =
+            "Readings beside what a sound build reads; off by so many standard deviations";
+
+    /** Over every fault that was tried. */
+    public static final String FAULTS = "Every fault that was tried, and how large it may be without showing";
+
+    /** Under readings drawn beside what a sound build reads. */
+    public static final String READINGS_CHART = "Gauge readings, as points, beside what a sound build reads";
+
+    /** Under shares of causes. */
+    public static final String CAUSES_CHART = "How likely each cause is, given these readings";
+
     public static final String ASSUMPTIONS = "What it rests on";
     public static final String METHOD = "Method and sources";
     public static final String CARE = "Cautions";
@@ -101,7 +117,8 @@ public final class ReportPhrase {
     public static final List<String> LAW_HEAD = List.of("part", "law", "source");
 
     /** What such a report can have and this one has not, with the reason. */
-    public static List<String> leftOut(boolean window, boolean torque, boolean oil, boolean heat, boolean wear) {
+    public static List<String> leftOut(
+            boolean window, boolean torque, boolean oil, boolean heat, boolean gauge, boolean wear) {
         return Stream.of(
                         window ? "" : "Not in it: pressures that may be set; nothing commands one in this circuit.",
                         torque
@@ -110,6 +127,7 @@ public final class ReportPhrase {
                                         + " under load with all its temperatures.",
                         oil ? "" : "Not in it: where the oil goes, and jobs; the circuit has no pump.",
                         heat ? "" : "Not in it: heat; no driving condition has temperatures that follow from it.",
+                        gauge ? "" : "Not in it: gauge readings; none were given (--readings).",
                         wear ? "" : "Not in it: wear limits, since they take minutes; ask for them with --wear.")
                 .filter(line -> !line.isEmpty())
                 .toList();

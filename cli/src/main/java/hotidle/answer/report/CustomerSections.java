@@ -34,6 +34,7 @@ record CustomerSections(ReportSections whole) {
                         List.of(Block.said(found().margins().builds().stream()
                                 .map(build -> window.brief(build.unit().build()))
                                 .toList())))));
+        whole.shown().ifPresent(all::add);
         all.add(new Section("words", ReportPhrase.WORDS, List.of(Block.said(words()))));
         all.add(cautions());
         return all;

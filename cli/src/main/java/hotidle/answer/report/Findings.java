@@ -3,6 +3,7 @@ package hotidle.answer.report;
 import hotidle.answer.Answer;
 import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
+import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.answer.heat.HeatAnswer;
 import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.leaks.LeaksAnswer;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  * @param jobs    of the first build; empty without a pump
  * @param wear    empty where it was not asked for
  * @param heat    empty where no temperature follows from heat
+ * @param gauge   of the first build; empty where no readings were given
  * @param check   what the circuit leaves to the program
  */
 public record Findings(
@@ -39,6 +41,7 @@ public record Findings(
         Optional<JobsAnswer> jobs,
         Optional<WearAnswer> wear,
         Optional<HeatAnswer> heat,
+        Optional<GaugeAnswer> gauge,
         CheckAnswer check) {
 
     /** Whether all of it is known. */
@@ -51,7 +54,8 @@ public record Findings(
                         leaks.stream().toList(),
                         jobs.stream().toList(),
                         wear.stream().toList(),
-                        heat.stream().toList())
+                        heat.stream().toList(),
+                        gauge.stream().toList())
                 .flatMap(List::stream)
                 .allMatch(answer -> ((Answer) answer).complete());
     }

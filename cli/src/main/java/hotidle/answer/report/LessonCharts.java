@@ -1,22 +1,19 @@
 package hotidle.answer.report;
 
 import hotidle.answer.format.Quantity;
-import hotidle.answer.format.Rpm;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.page.Figure;
 import hotidle.answer.phrase.LessonPhrase;
+import hotidle.answer.sweep.TapCurves;
 import hotidle.plots.FigureChart;
 import hotidle.plots.FigureCurve;
 import hotidle.plots.Picture;
-import hotidle.plots.PressureCurve;
-import hotidle.result.Outcome;
 import hotidle.study.SpeedSweep;
 import hotidle.transmission.Tap;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What gauges read of some units that are called by letters.
@@ -31,19 +28,16 @@ record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
     /** More charts do not fit on two pages (chosen). */
     private static final int MOST = 4;
 
-    /** A gauge that reads less in every unit at every speed tells nothing (chosen) [Pa]. */
-    private static final double NOTHING = 7000;
-
     /** Speeds of the table of readings. */
     private static final int ROWS = 3;
 
-    /** Gauges that read something in some unit, those of the file's beginning first. */
+    /** Gauges that read something in some unit. */
     List<Tap> taps() {
-        return sweeps.get(0).unit().taps().stream()
-                .filter(tap -> sweeps.stream()
-                        .flatMap(sweep -> sweep.states().stream())
-                        .anyMatch(state -> state.pressure(tap.node()) > NOTHING))
-                .toList();
+        return read().taps();
+    }
+
+    private TapCurves read() {
+        return new TapCurves(units, sweeps);
     }
 
     List<Figure> figures() {
@@ -52,7 +46,7 @@ record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
             SpeedSweep first = sweeps.get(0);
             List<FigureCurve> curves = new ArrayList<>();
             for (int i = 0; i < sweeps.size(); i++) {
-                curves.add(curve(LessonPhrase.unit(i), sweeps.get(i), tap));
+                curves.add(read().curve(LessonPhrase.unit(i), sweeps.get(i), tap, LessonPhrase.NOT_KNOWN));
             }
             FigureChart chart = new FigureChart(
                     LessonPhrase.chart(
@@ -73,24 +67,6 @@ record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
                     false));
         }
         return figures;
-    }
-
-    private FigureCurve curve(String name, SpeedSweep sweep, Tap tap) {
-        return new FigureCurve(
-                name,
-                sweep.shown().stream()
-                        .map(outcome -> new PressureCurve.SweepPoint(
-                                Rpm.of(outcome.conditions().speed()), pressure(outcome, tap)))
-                        .toList(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                LessonPhrase.NOT_KNOWN);
-    }
-
-    private double pressure(Outcome outcome, Tap tap) {
-        return outcome.state()
-                .map(state -> Quantity.PRESSURE.value(units, state.pressure(tap.node())))
-                .orElse(Double.NaN);
     }
 
     /** Gauges and speeds down, units across. */

@@ -22,7 +22,7 @@ import java.util.List;
  * @param units      in which it is shown
  * @param file       where it lies
  * @param reader     whom it is for
- * @param letterhead lines above it: the shop, the unit; may be empty
+ * @param letterhead who made it, of which unit
  * @param circuit    what it is about
  * @param found      what the commands answered
  * @param drawing    of the circuit
@@ -32,7 +32,7 @@ public record ReportAnswer(
         Quantity.UnitSystem units,
         String file,
         Reader reader,
-        List<String> letterhead,
+        PageHead letterhead,
         DescribedCircuit circuit,
         Findings found,
         List<Figure> drawing,
@@ -46,7 +46,6 @@ public record ReportAnswer(
     }
 
     public ReportAnswer {
-        letterhead = List.copyOf(letterhead);
         drawing = List.copyOf(drawing);
     }
 
@@ -59,12 +58,12 @@ public record ReportAnswer(
         return new Page(
                 ReportPhrase.title(circuit.name(), builds),
                 customer ? ReportPhrase.CUSTOMER_QUESTION : ReportPhrase.question(builds),
-                ReportPhrase.head(letterhead, HeadingPhrase.headed(circuit.name(), circuit.about())),
+                ReportPhrase.head(letterhead.lines(), HeadingPhrase.headed(circuit.name(), circuit.about())),
                 customer ? new CustomerSections(sections()).all() : sections().all());
     }
 
     private ReportSections sections() {
-        return new ReportSections(units, circuit, found, drawing, made);
+        return new ReportSections(units, circuit, found, drawing, letterhead.photographs(), made);
     }
 
     @Override

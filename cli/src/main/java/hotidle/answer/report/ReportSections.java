@@ -2,6 +2,7 @@ package hotidle.answer.report;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.answer.gauge.GaugePage;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
 import hotidle.answer.page.Section;
@@ -24,10 +25,16 @@ import java.util.Optional;
  * @param circuit what it is about
  * @param found   what the commands answered
  * @param drawing of the circuit
+ * @param photographs of the unit
  * @param made    what it was made of
  */
 record ReportSections(
-        Quantity.UnitSystem units, DescribedCircuit circuit, Findings found, List<Figure> drawing, MadeOf made) {
+        Quantity.UnitSystem units,
+        DescribedCircuit circuit,
+        Findings found,
+        List<Figure> drawing,
+        List<Figure> photographs,
+        MadeOf made) {
 
     List<Section> all() {
         List<Section> all = new ArrayList<>();
@@ -40,6 +47,10 @@ record ReportSections(
         found.window().ifPresent(window -> all.add(new Section("pressures", ReportPhrase.WINDOW, window.page())));
         found.wear().ifPresent(wear -> all.add(new Section("wear", ReportPhrase.WEAR, wear.page())));
         found.heat().ifPresent(heat -> all.add(new Section("heat", ReportPhrase.HEAT, heat.page())));
+        found.gauge()
+                .ifPresent(gauge ->
+                        all.add(new Section("gauge", ReportPhrase.GAUGE, withFirst(new GaugePage(gauge).blocks()))));
+        shown().ifPresent(all::add);
         all.add(new Section(
                 "circuit",
                 ReportPhrase.DRAWING,
@@ -158,8 +169,19 @@ record ReportSections(
                 found.torque().isPresent(),
                 found.leaks().isPresent(),
                 found.heat().isPresent(),
+                found.gauge().isPresent(),
                 found.wear().isPresent()));
         return new Section("cautions", ReportPhrase.CARE, List.of(Block.said(said)));
+    }
+
+    /** Those of the letterhead's file. */
+    Optional<Section> shown() {
+        return photographs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Section(
+                        "photographs",
+                        ReportPhrase.PHOTOGRAPHS,
+                        photographs.stream().map(Block::figure).toList()));
     }
 
     private Section howMade() {

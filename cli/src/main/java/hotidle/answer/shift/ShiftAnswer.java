@@ -7,9 +7,11 @@ import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.phrase.ShiftPhrase;
 import hotidle.assess.ShiftFinding;
+import hotidle.plots.Picture;
 import hotidle.study.LockupHeat;
 import hotidle.study.ShiftHeat;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The heat of each shift up of a build, and of its lockup.
@@ -89,6 +91,11 @@ public record ShiftAnswer(
     @Override
     public Object json() {
         return ShiftRecord.of(this);
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return new ShiftPicture(this).picture();
     }
 
     @Override

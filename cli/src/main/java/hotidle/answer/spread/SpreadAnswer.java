@@ -9,6 +9,7 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.SpreadPhrase;
+import hotidle.plots.Picture;
 import hotidle.study.spread.MarginTally;
 import hotidle.study.spread.SizePrior;
 import hotidle.study.spread.SpreadFindings;
@@ -16,6 +17,7 @@ import hotidle.study.spread.SpreadQuestion;
 import hotidle.study.spread.SpreadTally;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -148,6 +150,11 @@ public record SpreadAnswer(
     @Override
     public Object json() {
         return SpreadRecord.of(this);
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return new SpreadPicture(this).picture();
     }
 
     @Override

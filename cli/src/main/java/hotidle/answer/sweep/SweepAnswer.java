@@ -15,6 +15,7 @@ import hotidle.plots.Picture;
 import hotidle.plots.SpeedChart;
 import hotidle.study.FrictionBands;
 import hotidle.study.SpeedSweep;
+import hotidle.study.gauge.GaugeReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -137,7 +138,25 @@ public record SweepAnswer(
 
     @Override
     public Optional<Picture> picture() {
-        return Optional.of(SweepPicture.of(described, sweeps, units));
+        return Optional.of(pictureWith(List.of()));
+    }
+
+    /** The same with gauge readings of the line on it. */
+    public Picture pictureWith(List<GaugeReading> readings) {
+        return SweepPicture.of(described, sweeps, units, readings);
+    }
+
+    /** What the gauge ports read, with readings of them; empty where none reads anything. */
+    public Optional<Picture> tapPicture(List<GaugeReading> readings) {
+        return TapPicture.of(described, sweeps, units, readings);
+    }
+
+    /** What {@link #tapPicture} leaves out; empty where it shows all. */
+    public String leftOutOfTapPicture() {
+        return LeftOutPhrase.sweeps(FigureChart.MOST_CURVES, sweeps.size())
+                + LeftOutPhrase.taps(
+                        TapPicture.MOST_TAPS,
+                        new TapCurves(units, sweeps).taps().size());
     }
 
     /** What {@link #picture} leaves out; empty where it shows all. */

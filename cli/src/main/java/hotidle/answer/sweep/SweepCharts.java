@@ -9,7 +9,7 @@ public record SweepCharts(SweepAnswer of) {
 
     /** Line pressure of all builds, as far as they can be told apart. */
     public Chart pressure() {
-        return SweepPicture.pressure(of.described(), of.sweeps(), of.units());
+        return SweepPicture.pressure(of.described(), of.sweeps(), of.units(), List.of());
     }
 
     /** Where the oil of each build goes. */

@@ -15,6 +15,7 @@ import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
 import hotidle.result.Outcome;
 import hotidle.study.SpeedSweep;
+import hotidle.study.gauge.GaugeReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,14 +30,16 @@ final class SweepPicture {
 
     private SweepPicture() {}
 
-    static Picture of(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+    static Picture of(
+            DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, List<GaugeReading> read) {
         List<Chart> charts = new ArrayList<>();
-        charts.add(pressure(circuit, sweeps, units));
+        charts.add(pressure(circuit, sweeps, units, read));
         sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
         return new Picture(charts);
     }
 
-    static Chart pressure(DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units) {
+    static Chart pressure(
+            DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, List<GaugeReading> read) {
         List<PressureCurve> curves = sweeps.stream()
                 .limit(SpeedChart.MOST_CURVES)
                 .map(sweep -> new PressureCurve(
@@ -54,7 +57,12 @@ final class SweepPicture {
                 new ChartTitles(units, sweeps).pressure(),
                 subtitle(circuit, sweeps.get(0), units),
                 Quantity.PRESSURE.in(units).unit(),
-                curves);
+                curves,
+                new ReadPoints(units, read)
+                        .of(
+                                sweeps.get(0).unit().command().line(),
+                                curves.get(0).low(),
+                                curves.get(0).high()));
     }
 
     /** From where the second chamber balances no side load any more, the one event that charts over speed mark; empty without one. */

@@ -8,7 +8,9 @@ import hotidle.answer.page.Block;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.WearLimitPhrase;
+import hotidle.plots.Picture;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -53,6 +55,11 @@ public record WearAnswer(Quantity.UnitSystem units, String circuit, String about
     @Override
     public Object json() {
         return WearRecord.of(circuit, builds);
+    }
+
+    @Override
+    public Optional<Picture> picture() {
+        return new WearPicture(units, circuit, builds).picture();
     }
 
     @Override

@@ -18,9 +18,9 @@ class ReportPhraseTest {
 
     @Test
     void whatIsLeftOutIsSaidWithTheReason() {
-        assertEquals(List.of(), ReportPhrase.leftOut(true, true, true, true, true));
-        List<String> bench = ReportPhrase.leftOut(false, false, false, false, false);
-        assertEquals(5, bench.size());
+        assertEquals(List.of(), ReportPhrase.leftOut(true, true, true, true, true, true));
+        List<String> bench = ReportPhrase.leftOut(false, false, false, false, false, false);
+        assertEquals(6, bench.size());
         bench.forEach(line -> assertTrue(line.startsWith("Not in it: "), line));
     }
 

@@ -1,0 +1,44 @@
+package hotidle.answer.gauge;
+
+import hotidle.answer.page.Block;
+import hotidle.answer.page.Figure;
+import hotidle.answer.phrase.GaugePhrase;
+import hotidle.answer.phrase.ReportPhrase;
+import hotidle.plots.Picture;
+import hotidle.plots.RowsChart;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What gauge readings say, as a piece of a page: the sentences of the screen, readings and causes as tables, and their picture. */
+public record GaugePage(GaugeAnswer answer) {
+
+    /** Of a chart between the margins of a page [px]. */
+    private static final int WIDTH = 900;
+
+    /** The whole of it. */
+    public List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.said(new GaugeScreen(answer).said()));
+        GaugeRows rows = new GaugeRows(answer);
+        blocks.add(Block.table(ReportPhrase.READINGS, rows.readings()));
+        if (!answer.findings().agreement().agrees()) {
+            blocks.add(Block.table(ReportPhrase.FAULTS, rows.causes()));
+        }
+        GaugePicture picture = new GaugePicture(answer);
+        List<RowsChart> read = picture.read();
+        for (int i = 0; i < read.size(); i++) {
+            blocks.add(Block.figure(figure(read.get(i), "read" + i + "-", ReportPhrase.READINGS_CHART)));
+        }
+        picture.causes()
+                .ifPresent(causes -> blocks.add(Block.figure(figure(causes, "causes-", ReportPhrase.CAUSES_CHART))));
+        blocks.add(Block.said(GaugePhrase.ASSUMED));
+        return blocks;
+    }
+
+    private static Figure figure(RowsChart chart, String own, String caption) {
+        Picture picture =
+                new Picture(List.of(chart), WIDTH, RowsChart.height(chart.rows().size()));
+        return new Figure(new String(picture.svg(own), StandardCharsets.UTF_8), caption, false);
+    }
+}

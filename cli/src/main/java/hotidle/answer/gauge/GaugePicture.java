@@ -1,0 +1,169 @@
+package hotidle.answer.gauge;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.GaugePhrase;
+import hotidle.answer.phrase.GaugePicturePhrase;
+import hotidle.plots.Chart;
+import hotidle.plots.Picture;
+import hotidle.plots.RowLook;
+import hotidle.plots.RowsChart;
+import hotidle.study.gauge.GaugeFindings;
+import hotidle.study.gauge.GaugeReading;
+import hotidle.study.gauge.Meter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Readings beside what a sound build reads, and the causes that explain them. */
+public record GaugePicture(GaugeAnswer answer) {
+
+    /** Causes that are shown at most (chosen). */
+    private static final int MOST_CAUSES = 9;
+
+    /** Deviations to both sides within which a sound build reads. */
+    private static final double BAND = 2;
+
+    private static final double ROOM = 0.06;
+
+    /** All charts on one page. */
+    public Picture picture() {
+        List<Chart> charts =
+                Stream.<Chart>concat(read().stream(), causes().stream()).toList();
+        return new Picture(
+                charts,
+                charts.size() > 2 ? 2 * Picture.WIDTH : Picture.WIDTH,
+                Math.min(charts.size(), 2)
+                        * RowsChart.height(Math.max(Math.min(RowsChart.MOST_ROWS, readings()), MOST_CAUSES)));
+    }
+
+    private int readings() {
+        return answer.findings().readings().size();
+    }
+
+    /** Pressures, then flows; those that there are. */
+    List<RowsChart> read() {
+        return Stream.of(Meter.Reads.PRESSURE, Meter.Reads.FLOW)
+                .flatMap(reads -> read(reads).stream())
+                .toList();
+    }
+
+    /** Causes; empty where the readings agree. */
+    Optional<RowsChart> causes() {
+        return answer.findings().agreement().agrees() ? Optional.empty() : Optional.of(shares());
+    }
+
+    private Optional<RowsChart> read(Meter.Reads reads) {
+        GaugeFindings found = answer.findings();
+        List<Integer> numbers = IntStream.range(0, readings())
+                .filter(i -> found.readings().get(i).meter().reads() == reads)
+                .limit(RowsChart.MOST_ROWS)
+                .boxed()
+                .toList();
+        if (numbers.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean pressure = reads == Meter.Reads.PRESSURE;
+        double[] all = numbers.stream()
+                .flatMapToDouble(i -> DoubleStream.of(
+                        value(pressure, found.readings().get(i).value()), end(pressure, i, -1), end(pressure, i, 1)))
+                .toArray();
+        double least = DoubleStream.of(all).min().orElse(0);
+        double most = DoubleStream.of(all).max().orElse(1);
+        double room = ROOM * Math.max(most - least, Math.abs(most) * ROOM);
+        long standOut = IntStream.range(0, readings()).filter(found::standsOut).count();
+        return Optional.of(new RowsChart(
+                GaugePicturePhrase.title(
+                        answer.build(), readings(), found.agreement().agrees(), standOut),
+                GaugePicturePhrase.subtitle(answer.circuit(), answer.file()),
+                new GaugePicturePhrase(answer.units()).across(pressure),
+                Math.max(0, least - room),
+                most + room,
+                numbers.stream().map(i -> row(pressure, i)).toList(),
+                Optional.empty(),
+                Map.of(RowLook.HOLDS, GaugePicturePhrase.SOUND),
+                GaugePicturePhrase.READ));
+    }
+
+    private double value(boolean pressure, double si) {
+        return (pressure ? Quantity.PRESSURE : Quantity.FLOW).value(answer.units(), si);
+    }
+
+    /** An end of what a sound build reads; never below nothing. */
+    private double end(boolean pressure, int number, int way) {
+        GaugeFindings.ExpectedReading sound = answer.findings().expected().get(number);
+        return value(pressure, Math.max(0, sound.mean() + way * BAND * sound.deviation()));
+    }
+
+    private RowsChart.Row row(boolean pressure, int number) {
+        GaugeReading reading = answer.findings().readings().get(number);
+        double value = value(pressure, reading.value());
+        return new RowsChart.Row(
+                new GaugePhrase(answer.units())
+                        .place(
+                                reading.meter().name(),
+                                pressure,
+                                reading.at().speed(),
+                                reading.at().range(),
+                                reading.at().temperature()),
+                List.of(new RowsChart.Piece(RowLook.HOLDS, end(pressure, number, -1), end(pressure, number, 1))),
+                Optional.of(new RowsChart.RowMark(value, value, value)),
+                new GaugePicturePhrase(answer.units())
+                        .reading(
+                                GaugeRows.sense(reading),
+                                pressure,
+                                reading.value(),
+                                answer.findings().standsOut(number)));
+    }
+
+    private RowsChart shares() {
+        GaugeFindings found = answer.findings();
+        CauseWords words = new CauseWords(answer.units());
+        List<RowsChart.Row> rows = new ArrayList<>();
+        found.groups().forEach(group -> {
+            rows.add(share(
+                    CauseWords.brief(group.leader()),
+                    group.share(),
+                    words.size(group.leader().fault(), group.leader().size())));
+            group.causes().stream()
+                    .skip(1)
+                    .forEach(cause -> rows.add(new RowsChart.Row(
+                            GaugePicturePhrase.alike(CauseWords.brief(cause)),
+                            List.of(),
+                            Optional.empty(),
+                            GaugePicturePhrase.ALIKE)));
+        });
+        if (rows.size() > MOST_CAUSES) {
+            rows.subList(MOST_CAUSES, rows.size()).clear();
+        }
+        rows.add(share(GaugePicturePhrase.NONE, found.none(), ""));
+        String title = found.first()
+                .filter(group -> group.share() >= found.none())
+                .map(group -> GaugePicturePhrase.causes(
+                        CauseWords.brief(group.leader()),
+                        group.share(),
+                        group.causes().size() - 1))
+                .orElseGet(() -> GaugePicturePhrase.noCause(found.none()));
+        return new RowsChart(
+                title,
+                GaugePicturePhrase.subtitle(answer.circuit(), answer.file()),
+                GaugePicturePhrase.CAUSES_ACROSS,
+                0,
+                100,
+                rows,
+                Optional.empty(),
+                Map.of(),
+                "");
+    }
+
+    private static RowsChart.Row share(String name, double share, String size) {
+        return new RowsChart.Row(
+                name,
+                List.of(new RowsChart.Piece(RowLook.FULL, 0, 100 * share)),
+                Optional.empty(),
+                GaugePicturePhrase.share(share, size));
+    }
+}
