@@ -56,11 +56,7 @@ final class GaugeCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         GaugeReadings read = ReadingsFile.read(readings, chosen.unit(), err);
         GaugeAnswer answer = new GaugeRun(err, chosen)
-                .answer(
-                        asked.shared.units(),
-                        described,
-                        readings.getFileName().toString(),
-                        read);
+                .answer(asked.shared.units(), described, readings.getFileName().toString(), read);
         plot.draw(() -> Optional.of(new GaugePicture(answer).picture()), err);
         return Printed.print(spec, asked.shared, answer);
     }

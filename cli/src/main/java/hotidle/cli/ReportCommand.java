@@ -90,8 +90,7 @@ final class ReportCommand implements Callable<Integer> {
         // drawn while the rest is solved, since layout takes as long
         CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
-        Findings found = ReportRun.findings(
-                asked.shared.units(), circuit, units, wear, taken, err);
+        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, taken, err);
         ReportAnswer answer = new ReportAnswer(
                 asked.shared.units(),
                 file.toString(),

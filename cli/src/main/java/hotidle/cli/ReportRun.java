@@ -247,10 +247,9 @@ record ReportRun(
     }
 
     private Optional<GaugeAnswer> gauge() {
-        return readings.map(taken -> new GaugeRun(
-                        new PrintWriter(Writer.nullWriter()),
-                        circuit.adjustable(first().build()))
-                .answer(units, circuit, taken.file(), taken.read()));
+        return readings.map(
+                taken -> new GaugeRun(new PrintWriter(Writer.nullWriter()), circuit.adjustable(first().build()))
+                        .answer(units, circuit, taken.file(), taken.read()));
     }
 
     private Optional<HeatAnswer> heat() {

@@ -42,8 +42,7 @@ class SettlingTest {
 
     @Test
     void aDrivingConditionThatNeverSettlesIsNotJudgedAndSaysWhy() {
-        Settling settling =
-                new Settling(true, List.of(never("worn", WarmingEnd.SUMP_RUNS_AWAY, Optional.of(725.0))));
+        Settling settling = new Settling(true, List.of(never("worn", WarmingEnd.SUMP_RUNS_AWAY, Optional.of(725.0))));
         String said = settling.text().replaceAll("\\s+", " ");
         assertTrue(said.contains(OwnHeatPhrase.HERE.replaceAll("\\s+", " ")), said);
         assertTrue(said.contains("worn at " + DUTY.name() + ": NOT JUDGED"), said);

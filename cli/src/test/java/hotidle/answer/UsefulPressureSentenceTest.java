@@ -39,22 +39,26 @@ class UsefulPressureSentenceTest {
     @Test
     void whereNothingHasARatingNothingIsSaid() {
         assertTrue(UsefulPressureSentence.of(UnitSystem.SHOP, "worn", UNRATED).isEmpty());
-        assertTrue(UsefulPressureSentence.brief(UnitSystem.SHOP, "worn", UNRATED).isEmpty());
+        assertTrue(
+                UsefulPressureSentence.brief(UnitSystem.SHOP, "worn", UNRATED).isEmpty());
     }
 
     @Test
     void fromTheCrossingOnTheShaftGivesFirst() {
         UsefulPressure useful = crossing(OptionalDouble.of(16e5));
-        assertTrue(said(useful).startsWith("worn: more torque is held up to 16.00 bar set pressure; from there input-shaft"
-                + " gives first, in first at 600 N.m"), said(useful));
-        assertEquals(
-                "worn: above 16.00 bar set pressure input-shaft gives first; more buys no torque.", brief(useful));
+        assertTrue(
+                said(useful)
+                        .startsWith("worn: more torque is held up to 16.00 bar set pressure; from there input-shaft"
+                                + " gives first, in first at 600 N.m"),
+                said(useful));
+        assertEquals("worn: above 16.00 bar set pressure input-shaft gives first; more buys no torque.", brief(useful));
     }
 
     @Test
     void whereClutchesGiveFirstAtEveryPressureTriedTheHighestIsTold() {
         UsefulPressure useful = crossing(OptionalDouble.empty());
-        assertTrue(said(useful).contains("28.00 bar, the highest set pressure tried: clutches give first"), said(useful));
+        assertTrue(
+                said(useful).contains("28.00 bar, the highest set pressure tried: clutches give first"), said(useful));
         assertEquals("worn: clutches give first up to 28.00 bar, the highest set pressure tried.", brief(useful));
     }
 
@@ -90,6 +94,7 @@ class UsefulPressureSentenceTest {
         assertEquals(2, LimitRecord.of(List.of(film, film)).size());
         assertEquals("", NotKnown.said(List.of()));
         assertTrue(NotKnown.said(List.of(film)).contains("stall"));
-        assertTrue(NotKnown.brief(List.of(film)).length() <= NotKnown.said(List.of(film)).length());
+        assertTrue(NotKnown.brief(List.of(film)).length()
+                <= NotKnown.said(List.of(film)).length());
     }
 }

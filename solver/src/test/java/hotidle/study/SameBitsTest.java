@@ -52,15 +52,16 @@ class SameBitsTest {
                 List.of(FrictionBandTest.sticking(TenNodes.worn(1), 4), FrictionBandTest.sticking(TenNodes.worn(3), 4));
         same(() -> {
             Comparison builds = Comparison.of(units, SPEEDS);
-            List<SpeedSweep> sweeps = builds.cells().stream()
-                    .map(Comparison.BuildAtDuty::sweep)
-                    .toList();
+            List<SpeedSweep> sweeps =
+                    builds.cells().stream().map(Comparison.BuildAtDuty::sweep).toList();
             FrictionBands atDuties = FrictionBands.of(builds);
             FrictionBands overSpeed = FrictionBands.of(sweeps);
             List<FrictionBand> found = Stream.concat(
-                            builds.cells().stream().flatMap(cell -> cell.outcome().state().stream())
+                            builds.cells().stream()
+                                    .flatMap(cell -> cell.outcome().state().stream())
                                     .flatMap(state -> atDuties.of(state).stream()),
-                            sweeps.stream().flatMap(sweep -> sweep.states().stream())
+                            sweeps.stream()
+                                    .flatMap(sweep -> sweep.states().stream())
                                     .flatMap(state -> overSpeed.of(state).stream()))
                     .toList();
             assertTrue(found.size() > builds.cells().size(), found.size() + " bands");

@@ -62,9 +62,7 @@ final class Amounts {
     /** The number of a text; empty where it has none. */
     static OptionalDouble number(String text) {
         Matcher matcher = AMOUNT.matcher(AssumedMark.without(text));
-        return matcher.matches()
-                ? OptionalDouble.of(Double.parseDouble(matcher.group(1)))
-                : OptionalDouble.empty();
+        return matcher.matches() ? OptionalDouble.of(Double.parseDouble(matcher.group(1))) : OptionalDouble.empty();
     }
 
     /** The number of a text less that of another; empty where one has none. */

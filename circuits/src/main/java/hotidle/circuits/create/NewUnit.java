@@ -138,9 +138,7 @@ public final class NewUnit {
         Map<String, Object> whole = new LinkedHashMap<>(root);
         whole.put("parts", parts);
         return CircuitWriter.write(
-                new ScalingComment(name, like, by)
-                        .lines(ranked ? MeasureFirst.of(whole) : Optional.empty()),
-                root);
+                new ScalingComment(name, like, by).lines(ranked ? MeasureFirst.of(whole) : Optional.empty()), root);
     }
 
     /** What carries in the ready unit says nothing of another one; that its pinions fit is known. */

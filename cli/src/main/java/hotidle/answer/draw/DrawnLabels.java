@@ -16,7 +16,13 @@ import java.util.Locale;
  * @param signs  what dashes, drops and dials stand for
  */
 public record DrawnLabels(
-        String low, String high, String widest, String signs, List<NetLabel> nets, List<PartLabel> parts, List<LineFlow> lines) {
+        String low,
+        String high,
+        String widest,
+        String signs,
+        List<NetLabel> nets,
+        List<PartLabel> parts,
+        List<LineFlow> lines) {
 
     /**
      * A node.

@@ -12,7 +12,8 @@ import java.util.List;
  * @param linePa as it is
  * @param lost   slip and leaks as it is
  */
-public record LiveCostsRecord(double linePa, @JsonProperty("lost_m3_s") double lost, List<FitCost> fits) {
+public record LiveCostsRecord(
+        double linePa, @JsonProperty("lost_m3_s") double lost, List<FitCost> fits) {
 
     /**
      * A fit.

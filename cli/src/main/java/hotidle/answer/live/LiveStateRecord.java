@@ -51,7 +51,12 @@ public record LiveStateRecord(
     /** A gauge at a tap. */
     public record TapReading(String tap, OptionalDouble pressurePa) {}
 
-    public static LiveStateRecord of(Transmission unit, DutyPoint duty, LineCurve curve, Optional<LineCurve> kept, Optional<DrawnLabels> labels) {
+    public static LiveStateRecord of(
+            Transmission unit,
+            DutyPoint duty,
+            LineCurve curve,
+            Optional<LineCurve> kept,
+            Optional<DrawnLabels> labels) {
         Outcome outcome = curve.own();
         Optional<Assessment> assessed = outcome.state().map(state -> Assessment.of(unit, duty, state));
         return new LiveStateRecord(

@@ -102,7 +102,8 @@ public record LiveUnitRecord(
 
     private static final double BELOW = 0.25;
 
-    public static LiveUnitRecord of(DescribedCircuit circuit, Adjustable build, List<Job> jobs, Quantity.UnitSystem system) {
+    public static LiveUnitRecord of(
+            DescribedCircuit circuit, Adjustable build, List<Job> jobs, Quantity.UnitSystem system) {
         Transmission unit = build.unit();
         return new LiveUnitRecord(
                 circuit.name(),

@@ -8,6 +8,7 @@ public final class LimitCountPhrase {
     public static String of(int duties, long fail, long notKnown, long close, long hold) {
         return "Of " + CountPhrase.of(fail + notKnown + close + hold, "limit") + " at "
                 + CountPhrase.of(duties, "driving condition") + ": " + fail
-                + (fail == 1 ? " fails, " : " fail, ") + notKnown + " not known, " + close + " narrow, " + hold + (hold == 1 ? " holds." : " hold.");
+                + (fail == 1 ? " fails, " : " fail, ") + notKnown + " not known, " + close + " narrow, " + hold
+                + (hold == 1 ? " holds." : " hold.");
     }
 }

@@ -38,17 +38,18 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     public String least(
             String build, String range, double torque, String first, double line, String set, String second) {
         return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every range; " + first
-                + " gives first, in " + range + ", at a line pressure of " + Quantity.PRESSURE.with(units, line)
+                + " gives first, in " + range + ", at " + Quantity.PRESSURE.with(units, line) + " line pressure"
                 + (set.isEmpty() ? "" : " (" + set + ")")
                 + (second.isEmpty() ? "." : ", then " + second + ".");
     }
 
-    /** To what the line is set where something gives; both where that is not what it is set to at most in forward ranges. */
+    /** To what the line is set where something gives, and at most in forward ranges where that is another. */
     public String setTo(double there, double forward) {
-        return Math.abs(there - forward) <= UNLIKE * forward
-                ? "set to " + Quantity.PRESSURE.with(units, there)
-                : "set to " + Quantity.PRESSURE.number(units, forward) + " forward at most, "
-                        + Quantity.PRESSURE.with(units, there) + " there";
+        String set = "set to " + Quantity.PRESSURE.with(units, there);
+        if (Math.abs(there - forward) <= UNLIKE * forward) {
+            return set;
+        }
+        return set + ", " + Quantity.PRESSURE.number(units, forward) + (there > forward ? " forward" : " at most");
     }
 
     /** Set pressures this share apart are told as two (chosen) [-]. */
@@ -56,7 +57,7 @@ public record TorquePhrase(Quantity.UnitSystem units) {
 
     /** A second link with its range and its factor: how much more engine torque it carries than the first. */
     public static String second(String name, String range, double factor) {
-        return name + ", in " + range + ", at " + factor(factor) + " of that";
+        return name + " in " + range + " at " + factor(factor) + " of that";
     }
 
     /** For example x1.23. */

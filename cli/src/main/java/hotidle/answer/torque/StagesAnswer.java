@@ -66,12 +66,12 @@ public record StagesAnswer(
     /** What the words of the table mean, what a quote would get wrong without it first. */
     private List<String> notes() {
         List<String> all = new ArrayList<>(List.of(StagePhrase.SET_NOTE));
-        if (new StageRows(units, stages).anyBeyond()) {
-            all.add(StagePhrase.BEYOND_NOTE);
-        }
         String signs = new StageRows(units, stages).signs().strip();
         if (!signs.isEmpty()) {
             all.add(signs);
+        }
+        if (new StageRows(units, stages).anyBeyond()) {
+            all.add(StagePhrase.BEYOND_NOTE);
         }
         all.add(StagePhrase.WEAR_NOTE);
         return all;

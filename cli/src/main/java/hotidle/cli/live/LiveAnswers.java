@@ -89,7 +89,8 @@ final class LiveAnswers {
         DutyPoint duty = unit.looked(made, question.state());
         LineCurve curve = LineCurve.of(made, duty, SPEEDS, step);
         Optional<DrawnLabels> labels = question.drawn()
-                ? Optional.of(drawing.labels(units(question), made, duty, curve.own().state()))
+                ? Optional.of(
+                        drawing.labels(units(question), made, duty, curve.own().state()))
                 : Optional.empty();
         return LiveStateRecord.of(made, duty, curve, question.kept().map(kept -> curve(kept, step)), labels);
     }

@@ -32,7 +32,8 @@ final class LiveDrawing {
         return drawn.computeIfAbsent(
                 units + " " + duty.range(),
                 key -> new String(
-                        new Drawing(scheme(units, unit, duty, state).scheme()).svg("circuit-"), StandardCharsets.UTF_8));
+                        new Drawing(scheme(units, unit, duty, state).scheme()).svg("circuit-"),
+                        StandardCharsets.UTF_8));
     }
 
     /** What a state changes in it. */
@@ -40,8 +41,7 @@ final class LiveDrawing {
         return DrawnLabels.of(scheme(units, unit, duty, state));
     }
 
-    private DrawnScheme scheme(
-            Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {
+    private DrawnScheme scheme(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {
         DrawnState shown =
                 new DrawnState(unit, duty.range(), Optional.of(duty), state, Optional.empty(), Optional.empty());
         return DrawnScheme.of(units, circuit, shown, Optional.empty());

@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param kept   what is kept as reference; empty where nothing is
  * @param drawn  whether the words of the drawing are asked for too
  */
-record LiveQuestion(String page, long number, String units, AskedState state, Optional<AskedState> kept, boolean drawn) {
+record LiveQuestion(
+        String page, long number, String units, AskedState state, Optional<AskedState> kept, boolean drawn) {
 
     private static final int LONGEST_NAME = 64;
 

@@ -74,7 +74,8 @@ public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, Stri
         return shop.jobs().stream()
                 .filter(job -> job.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> new WrongStateException(LivePhrase.noJob(shop.unit().build(), name)));
+                .orElseThrow(() ->
+                        new WrongStateException(LivePhrase.noJob(shop.unit().build(), name)));
     }
 
     private static Adjustable faulty(Adjustable sound, List<String> written) {

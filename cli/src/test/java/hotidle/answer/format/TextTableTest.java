@@ -16,14 +16,12 @@ class TextTableTest {
 
     @Test
     void theFirstColumnStandsLeftAndNumbersRight() {
-        assertEquals(
-                """
+        assertEquals("""
                 fit     oil leak, gap as tested
                 -------------------------------
                 bore                       12.0
                 land-2                        -
-                """,
-                flows().aligned());
+                """, flows().aligned());
     }
 
     @Test
@@ -39,13 +37,16 @@ class TextTableTest {
     @Test
     void aHeadOfOneLineStandsAtTheRuleBesideOneOfSeveral() {
         List<String> lines = flows().fitted(20).lines().toList();
-        int rule = lines.indexOf(lines.stream().filter(line -> line.matches("-+")).findFirst().orElseThrow());
+        int rule = lines.indexOf(
+                lines.stream().filter(line -> line.matches("-+")).findFirst().orElseThrow());
         assertTrue(lines.get(rule - 1).startsWith("fit"), String.join("\n", lines));
     }
 
     @Test
     void cellsAreNeverCutHoweverNarrowTheScreen() {
-        String text = new TextTable(List.of("a", "b")).add(List.of("x".repeat(50), "y".repeat(50))).fitted(60);
+        String text = new TextTable(List.of("a", "b"))
+                .add(List.of("x".repeat(50), "y".repeat(50)))
+                .fitted(60);
         assertTrue(text.contains("x".repeat(50)) && text.contains("y".repeat(50)), text);
     }
 

@@ -198,7 +198,8 @@ class GaugeAnswerTest {
                 words(answer(UnitSystem.SHOP, regulated, List.of(), true, OptionalDouble.of(383.15), List.of())
                         .screen());
         assertTrue(
-                commanded.contains("The reading stands on the regulator: it gives less back where more leaks, so it tells nothing")
+                commanded.contains(
+                                "The reading stands on the regulator: it gives less back where more leaks, so it tells nothing")
                         && commanded.contains(
                                 "at the lowest idle (540 rpm or less), with the oil as hot as it gets (230 degF"
                                         + " or more) and the highest command (200 psi)"),

@@ -21,7 +21,8 @@ class GaugePhraseTest {
     @Test
     void theChanceOfAMisfitIsToldAsFinelyAsItMatters() {
         assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", true, 5.1, 6, 0.53).contains("by chance 53 %"));
-        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 15.1, 6, 0.0196).contains("by chance 2.0 %"));
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 15.1, 6, 0.0196)
+                .contains("by chance 2.0 %"));
         assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 40, 6, 4e-7).contains("by chance below 0.1 %"));
     }
 
@@ -65,7 +66,8 @@ class GaugePhraseTest {
     void theMisfitThatIsLeftIsToldOnlyWhereNoneOfTheseLeads() {
         assertEquals("none of these", GaugePhrase.none(OptionalDouble.of(3.24), false));
         assertEquals(
-                "none of these: the best of them leaves a misfit of 3.2", GaugePhrase.none(OptionalDouble.of(3.24), true));
+                "none of these: the best of them leaves a misfit of 3.2",
+                GaugePhrase.none(OptionalDouble.of(3.24), true));
         assertEquals("none of these", GaugePhrase.none(OptionalDouble.empty(), true));
     }
 
@@ -92,8 +94,7 @@ class GaugePhraseTest {
     void aBoreThatIsWornIsToldAgainstItsLimit() {
         UnitFaultPhrase phrase = new UnitFaultPhrase(UnitSystem.METRIC);
         OptionalDouble limit = OptionalDouble.of(14.04e-3);
-        assertEquals(
-                "bore 14.030 mm, wear limit 14.040 mm; within wear", phrase.worn("bore", 14.03e-3, limit, 0.75));
+        assertEquals("bore 14.030 mm, wear limit 14.040 mm; within wear", phrase.worn("bore", 14.03e-3, limit, 0.75));
         assertTrue(phrase.worn("bore", 14.05e-3, limit, 1.25).endsWith("; past its limit"));
         assertTrue(phrase.worn("bore", 14.2e-3, limit, 5).endsWith("; far past its limit, as torn or blown"));
         assertFalse(phrase.worn("bore", 14.03e-3, OptionalDouble.empty(), 0.75).contains("wear limit"));

@@ -81,13 +81,15 @@ class HubPhrasesTest {
     @Test
     void whatComesBackPastTheRegulatorIsSaidOnlyWhereAnyDoes() {
         assertEquals("", OilLostPhrase.back(0, true, UnitSystem.METRIC));
-        assertTrue(OilLostPhrase.back(1e-4, true, UnitSystem.METRIC).endsWith("past shut lands too: the line lacks it."));
+        assertTrue(
+                OilLostPhrase.back(1e-4, true, UnitSystem.METRIC).endsWith("past shut lands too: the line lacks it."));
         assertFalse(OilLostPhrase.back(1e-4, false, UnitSystem.METRIC).contains("lacks"));
     }
 
     @Test
     void aBudgetThatDoesNotCloseIsNotToBeTrusted() {
-        assertTrue(OilLostPhrase.closes(2e-9).endsWith("The sum closes: 2e-09 of what the pump displaces is left over."));
+        assertTrue(
+                OilLostPhrase.closes(2e-9).endsWith("The sum closes: 2e-09 of what the pump displaces is left over."));
         assertTrue(OilLostPhrase.doesNotClose(0.03).startsWith("THE SUM DOES NOT CLOSE: 3e-02 of"));
         assertTrue(OilLostPhrase.doesNotClose(0.03).endsWith("do not trust it."));
     }

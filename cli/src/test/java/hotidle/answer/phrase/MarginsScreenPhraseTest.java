@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 class MarginsScreenPhraseTest {
 
     private static final MarginsScreenPhrase METRIC = new MarginsScreenPhrase(UnitSystem.METRIC);
-    private static final Margin SHORT =
-            Margin.of(Margin.Kind.REGULATION, "pump", 0.9, 1, Margin.Scale.PRESSURE);
+    private static final Margin SHORT = Margin.of(Margin.Kind.REGULATION, "pump", 0.9, 1, Margin.Scale.PRESSURE);
 
     private static Map<Margin.Verdict, Map<String, Long>> counts(Margin.Verdict verdict, int places) {
         Map<String, Long> at = new LinkedHashMap<>();
@@ -48,7 +47,8 @@ class MarginsScreenPhraseTest {
     void theWorstLimitOfABuildIsNamedWithItsPlaceAndHeadroom() {
         String said = METRIC.worst("hot-idle", SHORT, Map.of());
         assertTrue(said.startsWith("First limit ") && said.contains("(pump) at hot-idle, -10 % "), said);
-        assertTrue(METRIC.worst("hot-idle", SHORT, counts(Margin.Verdict.FAILS, 1)).endsWith(" 2 at condition-0."));
+        assertTrue(
+                METRIC.worst("hot-idle", SHORT, counts(Margin.Verdict.FAILS, 1)).endsWith(" 2 at condition-0."));
     }
 
     @Test

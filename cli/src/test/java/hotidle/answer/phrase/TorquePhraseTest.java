@@ -14,8 +14,8 @@ class TorquePhraseTest {
     @Test
     void aBuildHoldsTheLeastOfItsForwardRanges() {
         assertEquals(
-                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar"
-                        + " (set to 9.70 bar), then input-shaft, in reverse, at x1.25 of that.",
+                "made holds 610 N.m in every range; low-clutch gives first, in first, at 10.00 bar line pressure"
+                        + " (set to 9.70 bar), then input-shaft in reverse at x1.25 of that.",
                 metric.least(
                         "made",
                         "first",
@@ -25,13 +25,14 @@ class TorquePhraseTest {
                         metric.setTo(9.7e5, 9.72e5),
                         TorquePhrase.second("input-shaft", "reverse", 1.25)));
         assertEquals(
-                "made holds 610 N.m in every range; low-clutch gives first, in first, at a line pressure of 10.00 bar.",
+                "made holds 610 N.m in every range; low-clutch gives first, in first, at 10.00 bar line pressure.",
                 metric.least("made", "first", 610, "low-clutch", 1e6, "", ""));
     }
 
     @Test
     void inReverseTheLineIsSetToMoreThanForward() {
-        assertEquals("set to 10.00 forward at most, 14.30 bar there", metric.setTo(14.3e5, 10e5));
+        assertEquals("set to 14.30 bar, 10.00 forward", metric.setTo(14.3e5, 10e5));
+        assertEquals("set to 8.00 bar, 10.00 at most", metric.setTo(8e5, 10e5));
     }
 
     @Test

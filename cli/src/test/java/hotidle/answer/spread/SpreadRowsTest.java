@@ -93,9 +93,11 @@ class SpreadRowsTest {
 
     @Test
     void whereNoUnitHoldsALimitThatIsToldAsNone() {
-        String screen = answer(tally(0, margin(Margin.Kind.REGULATION, "pump", 0, 100, 0))).screen();
+        String screen = answer(tally(0, margin(Margin.Kind.REGULATION, "pump", 0, 100, 0)))
+                .screen();
         assertTrue(
-                screen.lines().anyMatch(line -> line.matches("regulation .* 0 % \\(0 to 4\\) +100 % \\(96 to 100\\) .*")),
+                screen.lines()
+                        .anyMatch(line -> line.matches("regulation .* 0 % \\(0 to 4\\) +100 % \\(96 to 100\\) .*")),
                 screen);
     }
 
@@ -113,11 +115,7 @@ class SpreadRowsTest {
 
     @Test
     void theHeadroomIsToldWithItsDeviation() {
-        String row = answer(tally(0, DOUBTFUL))
-                .csv()
-                .lines()
-                .toList()
-                .get(1);
+        String row = answer(tally(0, DOUBTFUL)).csv().lines().toList().get(1);
         assertTrue(row.startsWith("fresh,hot-idle,"), row);
         assertTrue(row.contains(",0.7,") && row.contains(",0.3,0,0.15,0.05025"), row);
     }
@@ -126,8 +124,10 @@ class SpreadRowsTest {
     void theFitMostWorthMeasuringIsNamed() {
         SpreadRows rows = new SpreadRows(UnitSystem.METRIC, worth(0.4, 0.1));
         String said = rows.best(50);
-        assertTrue(said.startsWith("Most worth measuring before the build: "
-                + SIZES.get(0).size().name() + ", which settles 40 % ± 2"), said);
+        assertTrue(
+                said.startsWith("Most worth measuring before the build: "
+                        + SIZES.get(0).size().name() + ", which settles 40 % ± 2"),
+                said);
         assertTrue(said.endsWith("of the doubt whether limits hold."), said);
     }
 

@@ -36,13 +36,11 @@ class SpringAnswerTest {
     }
 
     private static SpringAnswer answer(UnitSystem units, List<Way> ways) {
-        return new SpringAnswer(
-                units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.asIs(), ways));
+        return new SpringAnswer(units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.asIs(), ways));
     }
 
     private static SpringChange change(Lever lever, String signal, double now, double needed) {
-        return new SpringChange(
-                lever, signal, now, OptionalDouble.of(needed), Optional.of(UNIT), Optional.empty());
+        return new SpringChange(lever, signal, now, OptionalDouble.of(needed), Optional.of(UNIT), Optional.empty());
     }
 
     private static Way made(SpringChange change) {
@@ -62,15 +60,18 @@ class SpringAnswerTest {
 
     @Test
     void aHigherPressureNeedsAStifferSpringByEachWayAlone() {
-        JsonNode changes = Json.tree(new SpringAnswer(UnitSystem.SI, "rig", study).json()).get("changes");
+        JsonNode changes =
+                Json.tree(new SpringAnswer(UnitSystem.SI, "rig", study).json()).get("changes");
         int told = 0;
         for (JsonNode change : changes) {
-            if (change.get("cannot_because").isNull() && change.get("change").textValue().equals("preload")) {
+            if (change.get("cannot_because").isNull()
+                    && change.get("change").textValue().equals("preload")) {
                 assertTrue(change.get("preload_needed_n").doubleValue()
                         > change.get("preload_now_n").doubleValue());
                 told++;
             }
-            if (change.get("cannot_because").isNull() && change.get("change").textValue().equals("shim")) {
+            if (change.get("cannot_because").isNull()
+                    && change.get("change").textValue().equals("shim")) {
                 assertTrue(change.get("shim_added_m").doubleValue() > 0);
                 assertTrue(change.get("preload_now_n").isNull(), "a shim is no force");
                 told++;
@@ -142,20 +143,21 @@ class SpringAnswerTest {
         DutyEffect end = new DutyEffect(idle.duty(), idle.outcome(), idle.figures(), true);
         ChangeEffect effect = new ChangeEffect(10e5, OptionalDouble.empty(), List.of(end));
         String said = words(answer(
-                UnitSystem.METRIC,
-                List.of(new Way(change(Lever.RATE, "", 9000, 9900), Optional.of(effect)))));
+                UnitSystem.METRIC, List.of(new Way(change(Lever.RATE, "", 9000, 9900), Optional.of(effect)))));
         assertTrue(
-                said.contains("at the end of its travel: spring rate at " + idle.duty().name() + "."), said);
+                said.contains("at the end of its travel: spring rate at "
+                        + idle.duty().name() + "."),
+                said);
     }
 
     @Test
     void aStateThatWasNotFoundIsUnsolvedAndLeavesTheAnswerIncomplete() {
         DutyEffect idle = study.asIs().idle();
-        DutyEffect none = new DutyEffect(
-                idle.duty(), ReadyCircuits.unsolved(UNIT, idle.duty()), Optional.empty(), false);
+        DutyEffect none =
+                new DutyEffect(idle.duty(), ReadyCircuits.unsolved(UNIT, idle.duty()), Optional.empty(), false);
         ChangeEffect effect = new ChangeEffect(10e5, OptionalDouble.empty(), List.of(none));
-        SpringAnswer answer = answer(
-                UnitSystem.SHOP, List.of(new Way(change(Lever.RATE, "", 9000, 9900), Optional.of(effect))));
+        SpringAnswer answer =
+                answer(UnitSystem.SHOP, List.of(new Way(change(Lever.RATE, "", 9000, 9900), Optional.of(effect))));
         assertFalse(answer.complete());
         assertTrue(answer.full().contains("unsolved"), answer.full());
         String row = answer.csv().lines().reduce((one, other) -> other).orElseThrow();

@@ -120,12 +120,12 @@ class StagesAnswerTest {
     void theWholeTextHasEveryRangeToo() {
         String full = answer(false).full();
         assertTrue(
-                full.contains("sound holds 600 N.m in every range; reverse-brake gives first, in reverse, at a line"),
+                full.contains(
+                        "sound holds 600 N.m in every range; reverse-brake gives first, in reverse, at 15.00 bar"),
                 full);
         assertTrue(
                 full.replaceAll("\\s+", " ")
-                        .contains(
-                                "(set to 10.00 forward at most, 14.00 bar there), then low-clutch, in first, at x1.01"),
+                        .contains("(set to 14.00 bar, 10.00 forward), then low-clutch in first at x1.01"),
                 full);
     }
 }

@@ -46,7 +46,9 @@ final class SheetPaint {
             }
             for (Pin pin : box.part().pins()) {
                 pieces.add(piece(
-                        scheme.net(pin.net()).title(), key("lead", box.part().name(), pin), pen -> lead(pen, box, pin)));
+                        scheme.net(pin.net()).title(),
+                        key("lead", box.part().name(), pin),
+                        pen -> lead(pen, box, pin)));
             }
             pieces.add(piece(box.part().title(), "box " + box.part().name(), pen -> box(pen, box)));
         }

@@ -33,7 +33,12 @@ public final class Least {
      * @param figure    the figure; empty where it is not known, which ends the search with the best so far
      */
     public static double between(
-            double low, double atLow, double high, double atHigh, double tolerance, DoubleFunction<OptionalDouble> figure) {
+            double low,
+            double atLow,
+            double high,
+            double atHigh,
+            double tolerance,
+            DoubleFunction<OptionalDouble> figure) {
         double end = atLow <= atHigh ? low : high;
         double atEnd = Math.min(atLow, atHigh);
         double inner = end == low ? low + tolerance : high - tolerance;
@@ -74,7 +79,12 @@ public final class Least {
      * @param figure    the figure; empty where it is not known, which ends the search with the best so far
      */
     public static double anywhere(
-            double low, double atLow, double high, double atHigh, double tolerance, DoubleFunction<OptionalDouble> figure) {
+            double low,
+            double atLow,
+            double high,
+            double atHigh,
+            double tolerance,
+            DoubleFunction<OptionalDouble> figure) {
         double a = low;
         double b = high;
         double best = atLow <= atHigh ? low : high;
@@ -109,7 +119,12 @@ public final class Least {
 
     /** Brent's method from a point inside that is below both ends. */
     private static double inside(
-            double from, double to, double start, double atStart, double tolerance, DoubleFunction<OptionalDouble> figure) {
+            double from,
+            double to,
+            double start,
+            double atStart,
+            double tolerance,
+            DoubleFunction<OptionalDouble> figure) {
         double a = from;
         double b = to;
         double x = start;

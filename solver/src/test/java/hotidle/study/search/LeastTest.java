@@ -58,7 +58,8 @@ class LeastTest {
     @Test
     void aFilmThatDropsBetweenTwoSpeedsIsFoundThoughItThickensFromTheLower() {
         DoubleUnaryOperator film = speed -> speed < 641 ? 1 + speed / 1e4 : 0.8 + (speed - 641) / 1e3;
-        double thinnest = Least.anywhere(600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, x -> known(film.applyAsDouble(x)));
+        double thinnest = Least.anywhere(
+                600, film.applyAsDouble(600), 1000, film.applyAsDouble(1000), 0.5, x -> known(film.applyAsDouble(x)));
         assertEquals(641, thinnest, 0.5);
         assertEquals(
                 600,
