@@ -75,16 +75,29 @@ record PartVary(String name, Of of, String inner, List<BigDecimal> values, Strin
                 : key.map(PartVary::dimension).orElse(Dimension.LENGTH);
         OptionValues.quantity("--vary " + name, form.group("from") + unit, dimension);
         boolean count = key.isPresent() && key.get().type() instanceof Type.WholeNumber;
+        if (count && !(whole(from) && whole(to))) {
+            throw new WrongInputException(
+                    "hotidle part: --vary " + text + ": " + name + " is a whole number\nmend: write two whole ends");
+        }
         Of of = duty ? Of.DUTY : clearance ? Of.CLEARANCE : Of.KEY;
         return new PartVary(name, of, inner, values(from, to, count), unit);
     }
 
-    /** A whole number goes in whole steps. */
+    private static boolean whole(BigDecimal number) {
+        return number.stripTrailingZeros().scale() <= 0;
+    }
+
+    /** From one end to the other, with both; a whole number goes in whole steps. */
     private static List<BigDecimal> values(BigDecimal from, BigDecimal to, boolean count) {
         if (count) {
-            return IntStream.rangeClosed(from.intValue(), Math.min(to.intValue(), from.intValue() + POINTS - 1))
-                    .mapToObj(BigDecimal::valueOf)
-                    .toList();
+            int last = to.intValue();
+            int step = Math.max(1, (last - from.intValue() + POINTS - 2) / (POINTS - 1));
+            List<BigDecimal> all = new ArrayList<>();
+            for (int value = from.intValue(); value < last; value += step) {
+                all.add(BigDecimal.valueOf(value));
+            }
+            all.add(BigDecimal.valueOf(last));
+            return List.copyOf(all);
         }
         BigDecimal step = to.subtract(from).divide(BigDecimal.valueOf(POINTS - 1L), MathContext.DECIMAL32);
         List<BigDecimal> values = new ArrayList<>(IntStream.range(0, POINTS - 1)
