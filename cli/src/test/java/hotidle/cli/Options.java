@@ -12,7 +12,7 @@ final class Options {
     static <T> T of(T group, String... words) {
         CommandSpec spec = CommandSpec.create();
         spec.addMixin("group", CommandSpec.forAnnotatedObject(group));
-        new CommandLine(spec).parseArgs(words);
+        new CommandLine(spec).setCaseInsensitiveEnumValuesAllowed(true).parseArgs(words);
         return group;
     }
 }
