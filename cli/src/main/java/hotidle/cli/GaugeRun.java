@@ -76,7 +76,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
     }
 
     /** Under what a fault in this unit shows most: the slowest driving condition and the highest line commanded. */
-    private GaugeAnswer.Hardest hardest() {
+    GaugeAnswer.Hardest hardest() {
         DutyPoint idle = unit().duties().stream()
                 .min(Comparator.comparingDouble(DutyPoint::speed))
                 .orElseThrow();
@@ -91,7 +91,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
     }
 
     /** The build's name where its line stays low at idle, as read or as solved. */
-    private List<String> low(GaugeFindings found) {
+    List<String> low(GaugeFindings found) {
         if (unit().commanded().isEmpty()) {
             return List.of();
         }

@@ -55,7 +55,8 @@ record LimitRows(Quantity.UnitSystem units, Judgement judged) {
         List<LabelledMargin> rows = new ArrayList<>();
         for (Margin margin : judged.margins()) {
             int last = rows.size() - 1;
-            boolean again = margin.kind() == Margin.Kind.APPLY_SLIDING
+            boolean again = last >= 0
+                    && margin.kind() == Margin.Kind.APPLY_SLIDING
                     && figures(margin).equals(figures(rows.get(last).margin));
             if (again) {
                 rows.set(last, new LabelledMargin(LimitPhrase.APPLY_BOTH, rows.get(last).margin));
