@@ -209,6 +209,15 @@ public record DescribedCircuit(
 
     /** A measurement sheet to fill in, as the text of a CSV file. */
     public String measurementSheet(SheetWriter.LengthUnit unit) {
+        return measurementSheet(unit, Map.of());
+    }
+
+    /**
+     * The same, some of it filled in.
+     *
+     * @param measured sizes by part and key [m]; those that no sheet has are passed over
+     */
+    public String measurementSheet(SheetWriter.LengthUnit unit, Map<String, Double> measured) {
         Map<String, String> about = new LinkedHashMap<>();
         Map<String, String> kinds = new LinkedHashMap<>();
         parts.forEach(part -> kinds.put(part.name(), part.kind()));
@@ -224,7 +233,8 @@ public record DescribedCircuit(
                                 HowMeasured.of(kinds.get(size.part()), size.key())))
                         .toList(),
                 about,
-                unit);
+                unit,
+                measured);
     }
 
     /** A size as measured [m]: as the sheet says, where there is one, otherwise as the file does; empty where it was not measured. */

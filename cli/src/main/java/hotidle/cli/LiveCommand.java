@@ -77,6 +77,7 @@ final class LiveCommand implements Callable<Integer> {
         units.ofFile(described.unitSystem());
         LiveUnit unit = new LiveUnit(
                 described,
+                circuit,
                 units.shown(),
                 Circuits.adjustable(described, build).unit().build());
         try (LiveServer server = LiveServer.start(

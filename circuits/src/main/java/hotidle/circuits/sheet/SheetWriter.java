@@ -23,6 +23,9 @@ public final class SheetWriter {
         MM("mm", "1000", 4),
         INCH("in", "39.370078740157480315", 5);
 
+        /** As many as are read. */
+        private static final int MOST_DECIMALS = 9;
+
         private final String word;
         private final BigDecimal perMetre;
         private final int decimals;
@@ -34,7 +37,16 @@ public final class SheetWriter {
         }
 
         private String write(double metres) {
-            BigDecimal value = BigDecimal.valueOf(metres).multiply(perMetre).setScale(decimals, RoundingMode.HALF_EVEN);
+            return write(metres, decimals);
+        }
+
+        /** With more digits than any gauge shows, so that what is read back is what was written. */
+        private String writeAll(double metres) {
+            return write(metres, MOST_DECIMALS);
+        }
+
+        private String write(double metres, int places) {
+            BigDecimal value = BigDecimal.valueOf(metres).multiply(perMetre).setScale(places, RoundingMode.HALF_EVEN);
             return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
         }
     }
@@ -63,12 +75,22 @@ public final class SheetWriter {
      * @param unit  in which new sizes and limits are written
      */
     public static String write(List<SheetSize> sizes, Map<String, String> about, LengthUnit unit) {
+        return write(sizes, about, unit, Map.of());
+    }
+
+    /**
+     * The same, some of it filled in.
+     *
+     * @param measured sizes by part and key [m]
+     */
+    public static String write(
+            List<SheetSize> sizes, Map<String, String> about, LengthUnit unit, Map<String, Double> measured) {
         StringBuilder text = new StringBuilder("\uFEFF");
         CSVFormat format = CSVFormat.RFC4180.builder().get();
         try (CSVPrinter printer = new CSVPrinter(text, format)) {
             printer.printRecord(SheetColumn.titles());
             for (SheetRow fit : fits(sizes)) {
-                printer.printRecord(row(sizes, fit, about.getOrDefault(fit.part(), ""), unit));
+                printer.printRecord(row(sizes, fit, about.getOrDefault(fit.part(), ""), unit, measured));
             }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
@@ -88,7 +110,8 @@ public final class SheetWriter {
         return fits;
     }
 
-    private static List<String> row(List<SheetSize> sizes, SheetRow fit, String about, LengthUnit unit) {
+    private static List<String> row(
+            List<SheetSize> sizes, SheetRow fit, String about, LengthUnit unit, Map<String, Double> measured) {
         Map<SheetColumn, String> cells = new EnumMap<>(SheetColumn.class);
         cells.put(SheetColumn.PART, fit.part());
         cells.put(SheetColumn.SIZE, fit.outer());
@@ -98,7 +121,14 @@ public final class SheetWriter {
         cells.put(SheetColumn.HOW, how(sizes, fit, outer));
         cells.put(fit.isBore() ? SheetColumn.NEW_BORE : SheetColumn.NEW_GAP, unit.write(outer.fresh()));
         cells.put(fit.isBore() ? SheetColumn.BORE_LIMIT : SheetColumn.GAP_LIMIT, limit(outer.limit(), unit));
+        filled(
+                cells,
+                fit.isBore() ? SheetColumn.BORE : SheetColumn.GAP,
+                fit.part() + "." + fit.outer(),
+                measured,
+                unit);
         fit.inner().ifPresent(inner -> {
+            filled(cells, SheetColumn.VALVE, fit.part() + "." + inner, measured, unit);
             SheetSize size = size(sizes, fit.part(), inner);
             cells.put(SheetColumn.NEW_VALVE, unit.write(size.fresh()));
             cells.put(SheetColumn.VALVE_LIMIT, limit(size.limit(), unit));
@@ -106,6 +136,18 @@ public final class SheetWriter {
         List<String> row = new ArrayList<>();
         Stream.of(SheetColumn.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
         return row;
+    }
+
+    private static void filled(
+            Map<SheetColumn, String> cells,
+            SheetColumn column,
+            String name,
+            Map<String, Double> measured,
+            LengthUnit unit) {
+        if (measured.containsKey(name)) {
+            cells.put(column, unit.writeAll(measured.get(name)));
+            cells.put(SheetColumn.UNIT, unit.word);
+        }
     }
 
     /** Of a bore and what runs in it both, each by its name. */

@@ -1,5 +1,7 @@
 package hotidle.answer.phrase;
 
+import java.util.List;
+
 /** What is said around the live page. */
 public final class LivePhrase {
 
@@ -26,6 +28,19 @@ public final class LivePhrase {
 
     /** Where no browser could be opened. */
     public static final String NO_OPENER = "no browser could be opened from here; open the address above in one";
+
+    /** Reason of a change. */
+    public static final String SET_HERE = "set on the live page";
+
+    /** What a written build has not: jobs that change more than sizes. */
+    public static String jobsNotWritten(List<String> jobs) {
+        return "after the jobs " + String.join(", ", jobs) + "; what they change besides sizes is not written here";
+    }
+
+    /** What a written build has not: faults. */
+    public static String faultsNotWritten(List<String> faults) {
+        return "without its faults; lay them over with --fault " + String.join(" --fault ", faults);
+    }
 
     /** A build with something changed by hand. */
     public static String changed(String build) {

@@ -62,6 +62,9 @@ final class LiveAnswers {
         answerers.put("verdict", this::verdict);
         answerers.put("costs", this::costs);
         answerers.put("drawing", this::drawing);
+        LiveFiles files = new LiveFiles(unit);
+        answerers.put("sheet-file", (question, step) -> files.sheet(question.state(), units(question)));
+        answerers.put("build-file", (question, step) -> files.build(question.state()));
     }
 
     /** Kinds of question. */

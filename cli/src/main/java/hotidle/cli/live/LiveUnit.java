@@ -22,10 +22,11 @@ import java.util.List;
  * The circuit that a page is about, and its unit as a page asks for it.
  *
  * @param circuit as it was read
+ * @param source  file or ready circuit that it was read from, as it was typed
  * @param units   in which a page begins
  * @param first   build with which it begins
  */
-public record LiveUnit(DescribedCircuit circuit, Quantity.UnitSystem units, String first) {
+public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSystem units, String first) {
 
     /** Bounds of the sliders, those of the options of {@code sweep}: engine speed [rpm], sump temperature [°C]. */
     private static final double FASTEST = 20_000;

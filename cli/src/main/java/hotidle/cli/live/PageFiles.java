@@ -34,6 +34,7 @@ final class PageFiles {
             Map.entry("oil.js", SCRIPT),
             Map.entry("work.js", SCRIPT),
             Map.entry("drawing.js", SCRIPT),
+            Map.entry("download.js", SCRIPT),
             Map.entry("curve.js", SCRIPT));
 
     private final Map<String, PageFile> files = new LinkedHashMap<>();

@@ -1,5 +1,6 @@
 // Puts the page together: the state is turned, the program is asked, panels show what it answers.
 import { Refused, ask, asker } from './ask.js';
+import { hand } from './download.js';
 import { drawing } from './drawing.js';
 import { oil } from './oil.js';
 import { work } from './work.js';
@@ -122,6 +123,16 @@ byId('undo').onclick = () => story.undo();
 byId('redo').onclick = () => story.redo();
 byId('keep').onclick = () => story.turn((state, all) => { all.kept = structuredClone(state); });
 byId('drop').onclick = () => story.turn((state, all) => { all.kept = null; });
+for (const file of ['sheet-file', 'build-file']) {
+  byId(file).onclick = async () => {
+    try {
+      const answer = await ask(file, question());
+      hand(answer.name, answer.text);
+    } catch (problem) {
+      trouble(problem.message);
+    }
+  };
+}
 byId('units').onchange = () => story.turn((state, all) => { all.units = byId('units').value; });
 byId('skip').onclick = (event) => {
   event.preventDefault();

@@ -214,4 +214,94 @@ class LiveAnswersTest {
             }
         }
     }
+
+    @Test
+    void aJobIsThatOfTheOptionAndWhatAFitCostsThatOfLeaks() throws Exception {
+        double after = visitor.answer("state", "{\"build\": \"worn\", \"jobs\": [\"pump\"]}")
+                .get("line_pa")
+                .asDouble();
+        JsonNode told =
+                command("compare", "shuttle-five", "--build", "worn", "--job", "pump", "--speed", "600..3600/3000rpm");
+        double best = Double.MAX_VALUE;
+        for (JsonNode build : told.get("builds")) {
+            for (JsonNode state : build.get("states")) {
+                boolean idle = state.get("duty").asText().equals("hot-idle");
+                best = idle
+                        ? Math.min(best, Math.abs(state.at("/pressures_pa/line").asDouble() / after - 1))
+                        : best;
+            }
+        }
+        assertEquals(0, best, 1e-9);
+        JsonNode costs = visitor.answer("costs", IDLE);
+        JsonNode leaks =
+                command("leaks", "shuttle-five", "--build", "worn", "--speed", "600..3600/3000rpm", "--steps", "1");
+        JsonNode repairs = leaks.get("repairs");
+        assertEquals(repairs.size(), costs.get("fits").size());
+        double now = Math.min(
+                leaks.at("/before/line_pa").asDouble(),
+                leaks.at("/before/set_pressure_pa").asDouble());
+        for (int i = 0; i < repairs.size(); i++) {
+            JsonNode fit = costs.get("fits").get(i);
+            assertEquals(repairs.get(i).get("repair"), fit.get("repair"));
+            double held = Math.min(
+                    repairs.get(i).at("/after/line_pa").asDouble(),
+                    repairs.get(i).at("/after/set_pressure_pa").asDouble());
+            assertEquals(held - now, fit.get("line_pa").asDouble(), 1e-9 * now);
+        }
+    }
+
+    @Test
+    void aPageThatSaysWhichPartItIsIsDrawnOnceAndItsWordsComeWithEachState() throws Exception {
+        try (Visitor rig = new Visitor("training-rig")) {
+            String svg = rig.answer("drawing", "{}").get("svg").asText();
+            assertTrue(svg.startsWith("<svg") && svg.contains("data-piece=\"box "), svg.substring(0, 200));
+            assertEquals(
+                    svg,
+                    rig.answer("drawing", "{\"build\": \"one-hole\"}")
+                            .get("svg")
+                            .asText());
+            String question = Visitor.question("drawn", 1, "{}").replace("\"units\"", "\"drawn\": true, \"units\"");
+            JsonNode labels = new ObjectMapper()
+                    .readTree(rig.posted("state", question).body())
+                    .get("labels");
+            for (JsonNode line : labels.get("lines")) {
+                assertTrue(svg.contains("lead " + line.get("line").asText() + "\""), line.toString());
+            }
+            for (JsonNode net : labels.get("nets")) {
+                assertTrue(net.get("heading").asText().startsWith(net.get("net").asText()), net.toString());
+            }
+            assertTrue(labels.get("high").asText().endsWith("psi"));
+        }
+    }
+
+    @Test
+    void filesOfThePageAreReadByTheCommands(@org.junit.jupiter.api.io.TempDir java.nio.file.Path folder)
+            throws Exception {
+        String state = sized("hub-face.clearance", 4e-5);
+        double line = visitor.answer("state", state).get("line_pa").asDouble();
+        JsonNode build = visitor.answer("build-file", state);
+        java.nio.file.Path file = folder.resolve(build.get("name").asText());
+        java.nio.file.Files.writeString(file, build.get("text").asText());
+        JsonNode swept = command(
+                        "sweep",
+                        file.toString(),
+                        "--build",
+                        "changed",
+                        "--duty",
+                        "hot-idle",
+                        "--speed",
+                        "600..700/50rpm")
+                .at("/builds/0/states/1");
+        same(swept.at("/pressures_pa/line").asDouble(), line);
+        JsonNode sheet = visitor.answer("sheet-file", state);
+        assertEquals("shuttle-five-sheet.csv", sheet.get("name").asText());
+        assertTrue(sheet.get("text").asText().contains("hub-face"));
+        String noted = visitor.answer(
+                        "build-file",
+                        "{\"build\": \"worn\", \"jobs\": [\"pump\"], \"faults\": [\"spring-weak@regulator:20%\"]}")
+                .get("text")
+                .asText();
+        assertTrue(noted.startsWith("# after the jobs pump; "), noted);
+        assertTrue(noted.contains("--fault spring-weak@regulator:20%"), noted);
+    }
 }

@@ -203,6 +203,7 @@ class LiveServerTest {
                 CircuitReader.read(Library.text("training-rig").orElseThrow(), "rig.yaml")
                         .circuit()
                         .orElseThrow(),
+                "training-rig",
                 Quantity.UnitSystem.SHOP,
                 "worn");
         assertThrows(

@@ -37,6 +37,7 @@ final class Visitor implements AutoCloseable {
                 CircuitReader.read(Library.text(circuit).orElseThrow(), circuit + ".yaml")
                         .circuit()
                         .orElseThrow(),
+                circuit,
                 Quantity.UnitSystem.SHOP,
                 "worn");
         server = LiveServer.start(unit, 0, made -> SEARCHED, faults::add);

@@ -1,0 +1,32 @@
+package hotidle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import org.junit.jupiter.api.Test;
+
+class LiveCommandTest {
+
+    @Test
+    void theAddressIsPrintedAndTheServerIsGoneOnceItHasEnded() {
+        Run run = Run.of("live", "training-rig", "--no-browser", "--for", "0s");
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.out().startsWith("The live page of training-rig: http://127.0.0.1:"), run.out());
+        assertTrue(run.out().endsWith("has ended.\n"), run.out());
+    }
+
+    @Test
+    void aPortThatSomebodyElseHasIsRefusedInOneMessage() throws IOException {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+            String port = String.valueOf(taken.getLocalPort());
+            Run run = Run.of("live", "training-rig", "--no-browser", "--for", "0s", "--port", port);
+            assertEquals(2, run.code());
+            assertTrue(run.err().startsWith("hotidle: --port " + port + " cannot be used: "), run.err());
+            assertFalse(run.err().contains("\tat "), run.err());
+        }
+    }
+}
