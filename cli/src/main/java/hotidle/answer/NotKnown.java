@@ -19,6 +19,11 @@ public final class NotKnown {
         return NotKnownPhrase.brief(limits(keys));
     }
 
+    /** The same beneath a table of limits that are known, with the reason or without. */
+    public static String beside(List<Judgement.Key> keys, boolean why) {
+        return NotKnownPhrase.beside(limits(keys), why);
+    }
+
     private static List<NotKnownPhrase.OpenLimit> limits(List<Judgement.Key> keys) {
         return keys.stream()
                 .map(key -> new NotKnownPhrase.OpenLimit(key.kind(), key.part(), key.duty()))

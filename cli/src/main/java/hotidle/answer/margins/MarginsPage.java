@@ -32,7 +32,7 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
                 MarginsScreenPhrase.headed(build.unit().build(), false, new LimitRows.LimitCount(units, build).said()));
         said.addAll(screen.notKnown(build));
         said.add(NotKnown.said(build.verdict().undecided()));
-        List<MarginsScreen.DutyLimit> told = screen.told(build);
+        List<ListedLimits.DutyLimit> told = new ListedLimits(units, build, shown).told();
         return told.isEmpty()
                 ? List.of(Block.said(said))
                 : List.of(
@@ -40,7 +40,7 @@ record MarginsPage(Quantity.UnitSystem units, List<JudgedBuild> builds, List<Str
                         Block.table(MarginsScreenPhrase.worstFirst(build.unit().build()), table(build, told)));
     }
 
-    private TextTable table(JudgedBuild build, List<MarginsScreen.DutyLimit> told) {
+    private TextTable table(JudgedBuild build, List<ListedLimits.DutyLimit> told) {
         MarginsScreenPhrase phrase = new MarginsScreenPhrase(units);
         List<String> head = new ArrayList<>(MarginsScreenPhrase.HEAD);
         head.add(MarginsScreenPhrase.WHY);

@@ -1,5 +1,6 @@
 package hotidle.answer.margins;
 
+import hotidle.answer.NotKnown;
 import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
@@ -13,6 +14,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * The first screen of judged builds: what each comes to, the limits that do not hold with ease, the worst first, and a count of what
@@ -27,22 +29,21 @@ record MarginsScreen(
     /** More builds than these are told in two lines each (chosen). */
     private static final int MOST_LISTED = 2;
 
+    /** Limits that are listed where fewer do not hold with ease: a reader wants to see the next ones (chosen). */
+    private static final int AT_LEAST = 5;
+
+    /** Rows kept for a build that stands under another one (chosen). */
+    private static final int KEPT_ROWS = 2;
+
     /** Lines of a table besides its rows. */
     private static final int HEAD = 2;
-
-    /** A limit that does not hold with ease, at its driving condition. */
-    record DutyLimit(String duty, LimitRows.LabelledMargin row) {
-        Margin margin() {
-            return row.margin();
-        }
-    }
 
     String text() {
         FirstScreen screen = new FirstScreen(foot);
         screen.add(heading);
         if (builds.size() <= MOST_LISTED) {
             for (int i = 0; i < builds.size(); i++) {
-                listed(screen, builds.get(i), builds.size() - i);
+                listed(screen, builds.get(i), builds.subList(i + 1, builds.size()));
             }
         } else {
             counted(screen);
@@ -50,36 +51,63 @@ record MarginsScreen(
         return screen.text();
     }
 
-    private void listed(FirstScreen screen, JudgedBuild build, int left) {
-        List<DutyLimit> told = told(build);
-        int share = screen.room() / left;
-        List<String> head = new ArrayList<>();
-        head.add(Wrap.lines(new MarginSentences(units).verdict(build.unit().build(), build.verdict()), "", "  "));
-        head.add(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
-        notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
+    private void listed(FirstScreen screen, JudgedBuild build, List<JudgedBuild> after) {
+        List<ListedLimits.DutyLimit> told = limits(build).told();
+        int share = screen.room() - after.stream().mapToInt(this::least).sum();
+        List<String> head = head(build);
         head.forEach(screen::add);
-        long room = share - head.stream().flatMap(String::lines).count();
+        String open = notKnownLimits(build, after.isEmpty());
+        long room = share
+                - head.stream().flatMap(String::lines).count()
+                - open.lines().count();
         int rows = told.size();
         while (rows > 0 && HEAD + rows + more(told, rows).lines().count() > room) {
             rows--;
         }
-        if (rows > 0) {
-            screen.add(table(told.subList(0, rows)));
+        List<ListedLimits.DutyLimit> listed = new ArrayList<>(told.subList(0, rows));
+        if (rows == told.size()) {
+            limits(build).held().stream()
+                    .limit(Math.max(0, Math.min(AT_LEAST, room - HEAD) - rows))
+                    .forEach(listed::add);
+        }
+        if (!listed.isEmpty()) {
+            screen.add(table(listed));
         }
         screen.add(more(told, rows));
+        screen.add(open);
+    }
+
+    private List<String> head(JudgedBuild build) {
+        List<String> head = new ArrayList<>();
+        head.add(Wrap.lines(new MarginSentences(units).verdict(build.unit().build(), build.verdict()), "", "  "));
+        head.add(Wrap.lines(new LimitRows.LimitCount(units, build).said(), "  ", "  "));
+        notKnown(build).forEach(line -> head.add(Wrap.lines(line, "  ", "  ")));
+        return head;
+    }
+
+    /** Lines that are kept for a build: all but its table, and the worst of that. */
+    private int least(JudgedBuild build) {
+        int rows = Math.min(KEPT_ROWS, limits(build).told().size());
+        long said = Stream.concat(head(build).stream(), Stream.of(notKnownLimits(build, true)))
+                .flatMap(String::lines)
+                .count();
+        return (int) said + (rows == 0 ? 0 : HEAD + rows + 1);
     }
 
     /** What the table leaves out. */
-    private static String more(List<DutyLimit> told, int rows) {
-        List<DutyLimit> rest = told.subList(rows, told.size());
+    private static String more(List<ListedLimits.DutyLimit> told, int rows) {
+        List<ListedLimits.DutyLimit> rest = told.subList(rows, told.size());
         return rest.isEmpty() ? "" : Wrap.lines(MarginsScreenPhrase.more(counts(rest)), "  ", "  ");
     }
 
-    private String table(List<DutyLimit> told) {
+    private String table(List<ListedLimits.DutyLimit> told) {
         MarginsScreenPhrase phrase = new MarginsScreenPhrase(units);
         TextTable table = new TextTable(MarginsScreenPhrase.HEAD);
         told.forEach(one -> table.add(List.of(
-                phrase.verdict(one.margin()), one.duty, phrase.limit(one.margin()), phrase.isOfNeeded(one.margin()))));
+                phrase.verdict(one.margin()),
+                one.duty(),
+                phrase.limit(one.margin()),
+                phrase.isOfNeeded(one.margin()))));
         return table.fitted(Wrap.WIDTH);
     }
 
@@ -122,7 +150,11 @@ record MarginsScreen(
         build.verdict()
                 .first()
                 .ifPresent(first -> text.append(Wrap.lines(
-                        new MarginsScreenPhrase(units).worst(first.duty(), first.margin(), counts(told(build))),
+                        new MarginsScreenPhrase(units)
+                                .worst(
+                                        first.duty(),
+                                        first.margin(),
+                                        counts(limits(build).open())),
                         "  ",
                         "  ")));
         notKnown(build).forEach(line -> text.append(Wrap.lines(line, "  ", "  ")));
@@ -136,23 +168,21 @@ record MarginsScreen(
                         || !judged.known());
     }
 
-    /** The limits of a build that do not hold with ease, the worst first. */
-    List<DutyLimit> told(JudgedBuild build) {
-        return build.duties().stream()
-                .filter(judged -> shown.contains(judged.duty().name()))
-                .flatMap(judged -> new LimitRows(units, judged)
-                        .shown().stream().map(row -> new DutyLimit(judged.duty().name(), row)))
-                .filter(one -> one.margin().verdict() != Margin.Verdict.HOLDS)
-                .sorted(Comparator.comparing((DutyLimit one) -> one.margin().verdict() != Margin.Verdict.FAILS)
-                        .thenComparingDouble(one -> one.margin().headroom()))
-                .toList();
+    private ListedLimits limits(JudgedBuild build) {
+        return new ListedLimits(units, build, shown);
+    }
+
+    /** They stand beneath the table; why they are not known is said once. */
+    private String notKnownLimits(JudgedBuild build, boolean why) {
+        String said = NotKnown.beside(limits(build).undecided(), why);
+        return said.isEmpty() ? "" : Wrap.lines(said, "  ", "  ");
     }
 
     /** How many by verdict and driving condition. */
-    private static Map<Margin.Verdict, Map<String, Long>> counts(List<DutyLimit> told) {
+    private static Map<Margin.Verdict, Map<String, Long>> counts(List<ListedLimits.DutyLimit> told) {
         Map<Margin.Verdict, Map<String, Long>> counts = new LinkedHashMap<>();
         told.forEach(one -> counts.computeIfAbsent(one.margin().verdict(), verdict -> new LinkedHashMap<>())
-                .merge(one.duty, 1L, Long::sum));
+                .merge(one.duty(), 1L, Long::sum));
         return counts;
     }
 

@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.assess.Margin;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,19 +41,30 @@ public final class NotKnownPhrase {
     /** Limits that are named in a line; the others are counted (chosen). */
     private static final int NAMED = 3;
 
-    /** The same in a line: each limit with the number of driving conditions, beyond some counted; empty without any. */
+    /** The same in a line: each limit with where it is, beyond some counted; empty without any. */
     public static String brief(List<OpenLimit> keys) {
-        Map<String, Integer> duties = new LinkedHashMap<>();
-        keys.forEach(key -> duties.merge(LimitPhrase.label(key.kind()) + " (" + key.part() + ")", 1, Integer::sum));
+        return keys.isEmpty() ? "" : "NOT KNOWN, and left out: " + counted(keys) + ".";
+    }
+
+    /** The same beneath a table of limits that are known, and why where that is not said elsewhere; empty without any. */
+    public static String beside(List<OpenLimit> keys, boolean why) {
+        return keys.isEmpty() ? "" : "Not known, and no failure: " + counted(keys) + "." + (why ? " " + WHY : "");
+    }
+
+    private static String counted(List<OpenLimit> keys) {
+        Map<String, List<String>> duties = new LinkedHashMap<>();
+        keys.forEach(key -> duties.computeIfAbsent(
+                        LimitPhrase.label(key.kind()) + " (" + key.part() + ")", limit -> new ArrayList<>())
+                .add(key.duty()));
         int more = duties.size() - NAMED;
-        return keys.isEmpty()
-                ? ""
-                : "NOT KNOWN, and left out: "
-                        + duties.entrySet().stream()
-                                .limit(NAMED)
-                                .map(one -> one.getKey() + " at " + CountPhrase.of(one.getValue(), "driving condition"))
-                                .collect(Collectors.joining("; "))
-                        + (more > 0 ? "; and " + CountPhrase.of(more, "more limit") : "")
-                        + ".";
+        return duties.entrySet().stream()
+                        .limit(NAMED)
+                        .map(one -> one.getKey() + " at " + places(one.getValue()))
+                        .collect(Collectors.joining("; "))
+                + (more > 0 ? "; and " + CountPhrase.of(more, "more limit") : "");
+    }
+
+    private static String places(List<String> duties) {
+        return duties.size() == 1 ? duties.get(0) : CountPhrase.of(duties.size(), "driving condition");
     }
 }

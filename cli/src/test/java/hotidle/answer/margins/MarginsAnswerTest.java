@@ -176,4 +176,31 @@ class MarginsAnswerTest {
         assertTrue(MarginSentences.notCommanded(new NotCommanded(true, Optional.empty()))
                 .contains("<spool-valve>"));
     }
+
+    @Test
+    void theLimitOfTheVerdictHeadsTheTableAndNothingInItIsNotKnown() {
+        String screen = answer(worn).screen();
+        List<String> rows = screen.lines()
+                .filter(line -> line.contains(" % ") && line.contains(" of "))
+                .toList();
+        assertTrue(rows.stream().noneMatch(row -> row.contains("not known")), screen);
+        String head = screen.lines()
+                .dropWhile(line -> !line.startsWith("---"))
+                .skip(1)
+                .findFirst()
+                .orElseThrow();
+        assertTrue(head.contains("FAILS") && head.contains("regulation (pump)"), head);
+    }
+
+    @Test
+    void aBuildThatHoldsShowsItsTightestLimits() {
+        String screen = answer(JudgedBuild.study(List.of(CIRCUIT.unit("fresh")), SPEEDS, () -> {}))
+                .screen();
+        assertEquals(
+                5,
+                screen.lines()
+                        .filter(line -> line.contains("% holds") || line.contains("% narrow"))
+                        .count(),
+                screen);
+    }
 }

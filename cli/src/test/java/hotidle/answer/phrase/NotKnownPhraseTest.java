@@ -24,4 +24,18 @@ class NotKnownPhraseTest {
                         key(Margin.Kind.FILM_OIL, "cold-start"),
                         key(Margin.Kind.FILM, "stall"))));
     }
+
+    @Test
+    void besideATableOneLineCountsThemAndSaysWhyTheyAreNotKnown() {
+        assertEquals("", NotKnownPhrase.beside(List.of(), true));
+        assertEquals(
+                "Not known, and no failure: hub film (hub-bushing) at 2 driving conditions; hub film oil (hub-bushing) at"
+                        + " cold-start. " + NotKnownPhrase.WHY,
+                NotKnownPhrase.beside(
+                        List.of(
+                                key(Margin.Kind.FILM, "hot-idle"),
+                                key(Margin.Kind.FILM_OIL, "cold-start"),
+                                key(Margin.Kind.FILM, "stall")),
+                        true));
+    }
 }
