@@ -82,11 +82,24 @@ public record UnitFault(
      * @return empty where a size is impossible
      */
     public static Optional<Transmission> in(Adjustable build, List<Sized> faults) {
+        return in(build, Map.of(), faults);
+    }
+
+    /**
+     * A unit with faults whose sizes differ from its build beside them.
+     *
+     * @param build as it would be without both
+     * @param more  by how much each of some sizes differs [m] or [m²], by name
+     * @return empty where a size is impossible
+     */
+    public static Optional<Transmission> in(Adjustable build, Map<String, Double> more, List<Sized> faults) {
         Map<String, Double> sizes = new HashMap<>();
+        more.forEach((name, by) ->
+                sizes.put(name, build.dimension(name).orElseThrow().value() + by));
         for (Sized one : faults) {
             for (WearSize wear : one.fault.wears) {
-                double more = one.size * wear.allowance();
-                sizes.merge(wear.name(), wear.value() + more, (before, now) -> before + more);
+                double by = one.size * wear.allowance();
+                sizes.merge(wear.name(), wear.value() + by, (before, now) -> before + by);
             }
         }
         Optional<Transmission> unit = sizes.isEmpty() ? Optional.of(build.unit()) : build.with(sizes);

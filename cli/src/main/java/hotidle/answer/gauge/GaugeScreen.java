@@ -161,7 +161,7 @@ final class GaugeScreen {
     /** A group each, then none of these. */
     private List<String> lines(int groups, int others) {
         List<String> lines = new ArrayList<>();
-        List<GaugeFindings.Group> leading = found.leading();
+        List<GaugeFindings.Group> leading = found.groups();
         OptionalDouble best = found.first().stream()
                 .mapToDouble(group -> group.leader().chiSquare())
                 .findFirst();

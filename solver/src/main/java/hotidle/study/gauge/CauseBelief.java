@@ -1,10 +1,21 @@
 package hotidle.study.gauge;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
 /**
  * What readings say of the size of one cause, and of the cause itself.
  *
  * <pre>
- * Likelihood  ∫ p(w)·L(w) dw by the midpoint rule over the way w that is solved, L of {@link Misfit}, the curve straight between nodes
+ * Likelihood  ∫ p(w)·L(w) dw by the midpoint rule over the way w that is solved, L of {@link Misfit} on the {@link CauseCurve}
+ * Cells       first so narrow that the readings move by {@link #COARSE} of their deviations from one to the next, then, where anything
+ *             speaks for them, by {@link #FINE}: where a small change of a size moves the readings far, as at a spool that sticks
+ *             about its edge, the likelihood is that narrow
  * Prior       of a fault that has a degree p(w) = 2·(1 − w): small ones are more common than large ones (assumed); of others p = 1
  * Interval    5 % and 95 % of the same integral
  * </pre>
@@ -17,53 +28,107 @@ package hotidle.study.gauge;
  */
 record CauseBelief(double logEvidence, double best, double low, double high, double chiSquare) {
 
-    /** Steps of the integral (ours). */
-    private static final int STEPS = 200;
+    /** What the readings move by from one cell to the next, before and after a second look (ours) [standard deviations]. */
+    private static final double COARSE = 2;
+
+    private static final double FINE = 0.4;
+
+    /** Cells between two solved sizes at first, at least and at most (ours). */
+    private static final int FEWEST = 6;
+
+    private static final int MOST = 400;
+
+    /** A cell whose likelihood is less than that of the likeliest by so many powers of e is not looked at again (ours). */
+    private static final double UNLIKELY = 15;
 
     private static final double TAIL = 0.05;
 
-    static CauseBelief of(CauseCurve curve, Misfit misfit) {
-        double first = curve.nodes().firstKey();
-        double last = curve.nodes().lastKey();
-        boolean single = first == last;
-        int steps = single ? 1 : STEPS;
-        double width = single ? 1 : (last - first) / steps;
-        double[] log = new double[steps];
-        double[] chi = new double[steps];
-        int top = 0;
-        for (int i = 0; i < steps; i++) {
-            double way = way(first, width, i, single);
+    /**
+     * A piece of the way.
+     *
+     * @param way    its middle
+     * @param width  of it; 1 for a fault that is there or not
+     * @param across what the readings move by over it [standard deviations]
+     * @param fit    of its middle
+     * @param log    log of prior times likelihood there
+     */
+    private record Cell(double way, double width, double across, Misfit.ChiSquareFit fit, double log) {
+
+        static Cell of(CauseCurve curve, Misfit misfit, double way, double width, double across) {
             Misfit.ChiSquareFit fit = misfit.of(curve.at(way));
-            log[i] = fit.logLikelihood() + Math.log(prior(curve, way, single) * width);
-            chi[i] = fit.chiSquare();
-            top = log[i] > log[top] ? i : top;
+            return new Cell(way, width, across, fit, fit.logLikelihood() + Math.log(prior(curve, way)));
         }
-        double sum = 0;
-        for (double one : log) {
-            sum += Math.exp(one - log[top]);
+
+        /** The same piece in as many as it takes. */
+        Stream<Cell> split(CauseCurve curve, Misfit misfit) {
+            int count = (int) Math.ceil(across / FINE);
+            return count < 2 ? Stream.of(this) : pieces(curve, misfit, way - width / 2, way + width / 2, across, count);
         }
-        double low = first;
-        double high = last;
+    }
+
+    private static Stream<Cell> pieces(
+            CauseCurve curve, Misfit misfit, double from, double to, double across, int count) {
+        double width = (to - from) / count;
+        return IntStream.range(0, count)
+                .mapToObj(i -> Cell.of(curve, misfit, from + width * (i + 0.5), width, across / count));
+    }
+
+    static CauseBelief of(CauseCurve curve, Misfit misfit) {
+        List<Cell> coarse = cells(curve, misfit);
+        double likely = densest(coarse).log() - UNLIKELY;
+        List<Cell> cells = coarse.stream()
+                .flatMap(cell -> cell.log() < likely ? Stream.of(cell) : cell.split(curve, misfit))
+                .toList();
+        Cell best = densest(cells);
+        double[] share = cells.stream()
+                .mapToDouble(cell -> cell.width() * Math.exp(cell.log() - best.log()))
+                .toArray();
+        double sum = DoubleStream.of(share).sum();
+        return new CauseBelief(
+                best.log() + Math.log(sum),
+                best.way(),
+                below(cells, share, TAIL * sum),
+                below(cells, share, (1 - TAIL) * sum),
+                best.fit().chiSquare());
+    }
+
+    private static Cell densest(List<Cell> cells) {
+        return cells.stream().max(Comparator.comparingDouble(Cell::log)).orElseThrow();
+    }
+
+    private static List<Cell> cells(CauseCurve curve, Misfit misfit) {
+        List<Cell> cells = new ArrayList<>();
+        Map.Entry<Double, Expectation> before = null;
+        for (Map.Entry<Double, Expectation> node : curve.nodes().entrySet()) {
+            if (before != null) {
+                double across = Math.max(
+                        misfit.distance(before.getValue(), node.getValue()),
+                        misfit.distance(node.getValue(), before.getValue()));
+                int count = (int) Math.min(Math.max(Math.ceil(across / COARSE), FEWEST), MOST);
+                pieces(curve, misfit, before.getKey(), node.getKey(), across, count)
+                        .forEach(cells::add);
+            }
+            before = node;
+        }
+        return cells.isEmpty() ? List.of(Cell.of(curve, misfit, curve.nodes().firstKey(), 1, 0)) : cells;
+    }
+
+    /** The way below which lies a sum of shares; each cell holds its own evenly. */
+    private static double below(List<Cell> cells, double[] share, double sum) {
+        if (cells.size() == 1) {
+            return cells.get(0).way();
+        }
         double before = 0;
-        for (int i = 0; i < steps; i++) {
-            double after = before + Math.exp(log[i] - log[top]) / sum;
-            if (before < TAIL && after >= TAIL) {
-                low = single ? first : first + width * (i + (TAIL - before) / (after - before));
-            }
-            if (before < 1 - TAIL && after >= 1 - TAIL) {
-                high = single ? last : first + width * (i + (1 - TAIL - before) / (after - before));
-            }
-            before = after;
+        int i = 0;
+        while (i < share.length - 1 && before + share[i] < sum) {
+            before += share[i++];
         }
-        return new CauseBelief(log[top] + Math.log(sum), way(first, width, top, single), low, high, chi[top]);
+        Cell cell = cells.get(i);
+        return cell.way() + cell.width() * (Math.min((sum - before) / share[i], 1) - 0.5);
     }
 
-    private static double way(double first, double width, int i, boolean single) {
-        return single ? first : first + width * (i + 0.5);
-    }
-
-    private static double prior(CauseCurve curve, double way, boolean single) {
-        return single || !curve.fault().kind().graded() ? 1 : 2 * (1 - way);
+    private static double prior(CauseCurve curve, double way) {
+        return curve.nodes().size() == 1 || !curve.fault().kind().graded() ? 1 : 2 * (1 - way);
     }
 
     /** A size drawn by the prior, as a share of the way, from an even number between 0 and 1. */

@@ -56,7 +56,25 @@ public record FitsTogether(List<FittedSize> sizes, double chiSquare, boolean set
      * @param moved value less the build's, in deviations of what was believed before [-]
      * @param known deviation left over the one before [-]: 1 where the readings tell nothing of it
      */
-    public record FittedSize(WearSize size, double value, double low, double high, double moved, double known) {}
+    public record FittedSize(WearSize size, double value, double low, double high, double moved, double known) {
+
+        /** Whether it is held near its measurement; if not, as loosely as nobody has looked. */
+        public boolean held() {
+            return size.origin() == WearSize.Origin.MEASURED;
+        }
+    }
+
+    /** With more than this share of its deviation left, and moved by less than {@link #MOVED}, nothing was learnt (chosen) [-]. */
+    private static final double LEARNT = 0.9;
+
+    private static final double MOVED = 0.25;
+
+    /** The sizes of which the readings tell something. */
+    public List<FittedSize> told() {
+        return sizes.stream()
+                .filter(fit -> fit.known() < LEARNT || Math.abs(fit.moved()) > MOVED)
+                .toList();
+    }
 
     public FitsTogether {
         sizes = List.copyOf(sizes);

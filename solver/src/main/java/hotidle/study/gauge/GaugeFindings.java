@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param expected  of a sound unit at each of them
  * @param agreement of all of them together
  * @param regulated how many of them were taken where the regulator of a sound unit is off its seat
- * @param groups    causes that these readings cannot tell apart, the most likely group first; empty where the readings agree
+ * @param groups    the causes that hold {@link #LEADING} of what is believed of single faults, those together that these readings
+ *                  cannot tell apart, the most likely group first; empty where the readings agree
  * @param none      share of none of these [-]
  * @param pairs     two faults at once, the most likely pair first
  * @param causes    every fault, the most likely first
@@ -37,7 +38,7 @@ public record GaugeFindings(
     /** Below this probability readings do not agree with the build (chosen) [-]. */
     public static final double DISAGREE = 0.02;
 
-    /** The leading groups hold this share together (chosen) [-]. */
+    /** The groups hold this share together, of what is believed of single faults (chosen) [-]. */
     public static final double LEADING = 0.95;
 
     /**
@@ -130,17 +131,6 @@ public record GaugeFindings(
 
     /** No engine idles faster than this: 1000 rpm (assumed) [rev/s]. */
     private static final double IDLE = 1000 / 60.0;
-
-    /** The groups that hold {@link #LEADING} of what is believed, without none of these. */
-    public List<Group> leading() {
-        double sum = 0;
-        double whole = groups.stream().mapToDouble(Group::share).sum();
-        int count = 0;
-        while (count < groups.size() && sum < LEADING * whole) {
-            sum += groups.get(count++).share();
-        }
-        return groups.subList(0, count);
-    }
 
     /** The most likely group. */
     public Optional<Group> first() {

@@ -1,5 +1,6 @@
 package hotidle.study.gauge;
 
+import hotidle.fault.UnitFault;
 import hotidle.network.Conditions;
 import hotidle.newton.Linearised;
 import hotidle.newton.Series;
@@ -37,12 +38,14 @@ final class GaugeModel {
     private final Map<TestPoint, List<Integer>> points = new LinkedHashMap<>();
     private final Map<TestPoint, Solution> base = new HashMap<>();
     private final List<TestPoint> unsolved = new ArrayList<>();
+    private final Tolerances tolerances;
     private final Transmission sound;
     private final List<Tolerances.Shift> shifts;
 
     /** A model of the rows; each test point is solved for the sound unit once, from a cold start. */
     GaugeModel(Tolerances tolerances, List<Tolerances.Shift> shifts, List<GaugeReading.Row> rows) {
         this.rows = List.copyOf(rows);
+        this.tolerances = tolerances;
         this.shifts = shifts;
         sound = tolerances.build().unit();
         for (int i = 0; i < rows.size(); i++) {
@@ -90,7 +93,7 @@ final class GaugeModel {
 
     /** What is expected of the sound unit. */
     Expectation sound(Series series) {
-        return along(series, List.of(sound)).get(0).orElseThrow();
+        return along(series, List.of(List.of())).get(0).orElseThrow();
     }
 
     /** A work space for units of this build; one for each thread. */
@@ -120,7 +123,7 @@ final class GaugeModel {
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
             series.restart(base.get(point.getKey()));
             series.solve(point.getKey().conditions(sound));
-            at(series, sound, point.getKey(), point.getValue(), number++, mean, moves);
+            at(series, new Case(sound, shifts), point.getKey(), point.getValue(), number++, mean, moves);
         }
         return new Expectation.Slopes(new ArrayRealVector(mean), moves);
     }
@@ -129,14 +132,24 @@ final class GaugeModel {
         return shifts.size() + 2 + 2 * points.size();
     }
 
-    /** What is expected of some units, each near the one before it; empty where a state of one is not found. */
-    List<Optional<Expectation>> along(Series series, List<Transmission> units) {
+    /** A unit with what is not known of it. */
+    private record Case(Transmission unit, List<Tolerances.Shift> shifts) {}
+
+    /**
+     * What is expected of units of this build with faults, each near the one before it; empty where a size is impossible or a state
+     * is not found.
+     */
+    List<Optional<Expectation>> along(Series series, List<List<UnitFault.Sized>> units) {
         int n = rows.size();
+        List<Optional<Case>> cases = units.stream()
+                .map(faults -> UnitFault.in(tolerances.build(), faults)
+                        .map(unit -> new Case(unit, tolerances.shifts(shifts, faults))))
+                .toList();
         List<double[]> means = new ArrayList<>();
         List<RealMatrix> moves = new ArrayList<>();
         boolean[] found = new boolean[units.size()];
         for (int k = 0; k < units.size(); k++) {
-            found[k] = true;
+            found[k] = cases.get(k).isPresent();
             means.add(new double[n]);
             moves.add(new Array2DRowRealMatrix(n, columns()));
         }
@@ -144,10 +157,13 @@ final class GaugeModel {
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
             series.restart(base.get(point.getKey()));
             for (int k = 0; k < units.size(); k++) {
-                series.use(units.get(k).network());
-                found[k] &= series.solve(point.getKey().conditions(units.get(k)));
                 if (found[k]) {
-                    at(series, units.get(k), point.getKey(), point.getValue(), number, means.get(k), moves.get(k));
+                    Case one = cases.get(k).orElseThrow();
+                    series.use(one.unit().network());
+                    found[k] = series.solve(point.getKey().conditions(one.unit()));
+                    if (found[k]) {
+                        at(series, one, point.getKey(), point.getValue(), number, means.get(k), moves.get(k));
+                    }
                 }
             }
             number++;
@@ -175,16 +191,11 @@ final class GaugeModel {
 
     /** Readings at a test point, and what one standard deviation of each number that is not known moves them by. */
     private void at(
-            Series series,
-            Transmission unit,
-            TestPoint point,
-            List<Integer> here,
-            int number,
-            double[] mean,
-            RealMatrix moves) {
+            Series series, Case one, TestPoint point, List<Integer> here, int number, double[] mean, RealMatrix moves) {
         Linearised linearised = series.linearised();
         List<double[]> changes = new ArrayList<>();
-        shifts.forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
+        one.shifts().forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
+        Transmission unit = one.unit();
         Conditions own = point.conditions(unit);
         double[] warmer = linearised.under(point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
                 .conditions(unit));

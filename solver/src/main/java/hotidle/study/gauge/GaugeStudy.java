@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -24,8 +25,9 @@ import org.apache.commons.math3.linear.RealMatrix;
  * Causes     share of each fault: its {@link CauseBelief} over the sum of all and of none of these. Before the readings all kinds at all
  *            parts count the same (assumed)
  * None       the unit differs by something else: each reading by {@link #ELSEWHERE} of its mean, independent of the others (assumed)
- * Groups     a cause joins the first group whose leader it can imitate: some size of it stands within {@link #ALIKE} deviations of what
- *            the leader makes the readings; and that of its own gallery, {@link Galleries}
+ * Groups     leaks of one gallery count as one cause, {@link Galleries}; the most likely of these that hold
+ *            {@link GaugeFindings#LEADING} together are told. One joins the first group whose leader it can imitate: some size of it
+ *            stands within {@link #ALIKE} deviations of what the leader makes the readings
  * </pre>
  */
 public final class GaugeStudy {
@@ -35,9 +37,6 @@ public final class GaugeStudy {
 
     /** Nearer to each other than this two causes cannot be told apart by the readings (chosen) [-]. */
     private static final double ALIKE = 1;
-
-    /** A share below this is not worth a group of its own (chosen) [-]. */
-    private static final double WORTH = 1e-3;
 
     private final GaugeTable table;
     private final List<GaugeReading> readings;
@@ -91,9 +90,7 @@ public final class GaugeStudy {
         Map<Cause, CauseCurve> curves = new LinkedHashMap<>();
         beliefs.forEach((curve, belief) ->
                 curves.put(cause(curve, belief, Math.exp(belief.logEvidence() - top) / sum), curve));
-        List<Cause> causes = curves.keySet().stream()
-                .sorted(Comparator.comparingDouble((Cause cause) -> -cause.share()))
-                .toList();
+        List<Cause> causes = sorted(List.copyOf(curves.keySet()));
         return new GaugeFindings(
                 readings,
                 expected(),
@@ -178,21 +175,7 @@ public final class GaugeStudy {
 
     private Cause cause(CauseCurve curve, CauseBelief belief, double share) {
         UnitFault fault = curve.fault();
-        double hidden = curve.nodes().lastKey();
-        boolean visible = false;
-        double before = 0;
-        double shiftBefore = 0;
-        for (Map.Entry<Double, Expectation> node : curve.nodes().entrySet()) {
-            double shift = misfit.distance(table.sound(), node.getValue());
-            if (shift > GaugeFindings.VISIBLE) {
-                hidden = before
-                        + (node.getKey() - before) * (GaugeFindings.VISIBLE - shiftBefore) / (shift - shiftBefore);
-                visible = true;
-                break;
-            }
-            before = node.getKey();
-            shiftBefore = shift;
-        }
+        OptionalDouble hidden = hidden(curve);
         return new Cause(
                 fault,
                 fault.sizeAt(belief.best()),
@@ -200,34 +183,79 @@ public final class GaugeStudy {
                 fault.sizeAt(belief.high()),
                 belief.chiSquare(),
                 share,
-                fault.kind().graded() ? fault.sizeAt(hidden) : Double.NaN,
-                visible);
+                fault.kind().graded() ? fault.sizeAt(hidden.orElse(curve.nodes().lastKey())) : Double.NaN,
+                hidden.isPresent());
     }
 
+    /** The way from which a fault moves the readings by more than {@link GaugeFindings#VISIBLE}; empty where it never does. */
+    private OptionalDouble hidden(CauseCurve curve) {
+        double before = curve.nodes().firstKey();
+        for (Map.Entry<Double, Expectation> node : curve.nodes().entrySet()) {
+            if (shows(node.getValue())) {
+                double low = before;
+                double high = node.getKey();
+                while (high - low > NEAR) {
+                    double middle = (low + high) / 2;
+                    if (shows(curve.at(middle))) {
+                        high = middle;
+                    } else {
+                        low = middle;
+                    }
+                }
+                return OptionalDouble.of(high);
+            }
+            before = node.getKey();
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** As near as this a way is searched (ours). */
+    private static final double NEAR = 1e-4;
+
+    private boolean shows(Expectation expected) {
+        return misfit.distance(table.sound(), expected) > GaugeFindings.VISIBLE;
+    }
+
+    /** The galleries that hold {@link GaugeFindings#LEADING} of what is believed of single faults, those alike in one group. */
     private List<GaugeFindings.Group> groups(List<Cause> causes, Map<Cause, CauseCurve> curves) {
         Network network = table.build().unit().network();
+        Map<String, List<Cause>> galleries = new LinkedHashMap<>();
+        causes.forEach(cause -> galleries
+                .computeIfAbsent(Galleries.of(network, cause.fault()), name -> new ArrayList<>())
+                .add(cause));
+        List<List<Cause>> likely = galleries.values().stream()
+                .sorted(Comparator.comparingDouble((List<Cause> gallery) -> -share(gallery)))
+                .toList();
+        double missing = GaugeFindings.LEADING * share(causes);
         List<List<Cause>> groups = new ArrayList<>();
-        for (Cause cause : causes) {
-            if (cause.share() < WORTH && !groups.isEmpty()) {
+        for (List<Cause> gallery : likely) {
+            if (missing <= 0) {
                 break;
             }
+            missing -= share(gallery);
             groups.stream()
-                    .filter(group -> alike(group.get(0), cause, curves, network))
+                    .filter(group -> alike(group.get(0), gallery.get(0), curves))
                     .findFirst()
-                    .ifPresentOrElse(group -> group.add(cause), () -> groups.add(new ArrayList<>(List.of(cause))));
+                    .ifPresentOrElse(group -> group.addAll(gallery), () -> groups.add(new ArrayList<>(gallery)));
         }
         return groups.stream()
-                .map(group -> new GaugeFindings.Group(
-                        group.stream().mapToDouble(Cause::share).sum(), group))
+                .map(group -> new GaugeFindings.Group(share(group), sorted(group)))
                 .sorted(Comparator.comparingDouble((GaugeFindings.Group group) -> -group.share()))
                 .toList();
     }
 
+    private static double share(List<Cause> causes) {
+        return causes.stream().mapToDouble(Cause::share).sum();
+    }
+
+    private static List<Cause> sorted(List<Cause> causes) {
+        return causes.stream()
+                .sorted(Comparator.comparingDouble((Cause cause) -> -cause.share()))
+                .toList();
+    }
+
     /** Whether a cause can make the readings what the leader of a group makes them. */
-    private boolean alike(Cause leader, Cause cause, Map<Cause, CauseCurve> curves, Network network) {
-        if (Galleries.of(network, leader.fault()).equals(Galleries.of(network, cause.fault()))) {
-            return true;
-        }
+    private boolean alike(Cause leader, Cause cause, Map<Cause, CauseCurve> curves) {
         CauseCurve one = curves.get(leader);
         CauseCurve other = curves.get(cause);
         Expectation made = one.at(leader.fault().wayTo(leader.size()));

@@ -27,6 +27,11 @@ record GaugeTable(Adjustable build, GaugeModel model, Expectation sound, List<Ca
      * @throws UnsolvedPointException where the sound unit has no state at a test point
      */
     static GaugeTable of(Adjustable build, List<GaugeReading> readings, Runnable step) {
+        return of(build, UnitFaults.of(build), readings, step);
+    }
+
+    /** Solves some of the faults. */
+    static GaugeTable of(Adjustable build, List<UnitFault> faults, List<GaugeReading> readings, Runnable step) {
         Tolerances tolerances = Tolerances.of(build);
         GaugeModel model = new GaugeModel(
                 tolerances,
@@ -37,10 +42,9 @@ record GaugeTable(Adjustable build, GaugeModel model, Expectation sound, List<Ca
         }
         Expectation sound = model.sound(model.series());
         Misfit misfit = new Misfit(readings);
-        List<UnitFault> faults = UnitFaults.of(build);
         List<CauseCurve> curves = faults.parallelStream()
                 .map(fault -> {
-                    CauseCurve curve = CauseCurve.of(fault, build, model, misfit, sound);
+                    CauseCurve curve = CauseCurve.of(fault, model, misfit, sound);
                     step.run();
                     return curve;
                 })

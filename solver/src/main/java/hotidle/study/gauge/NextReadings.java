@@ -114,7 +114,7 @@ public final class NextReadings {
 
     private static List<Hypothesis> hypotheses(Network network, GaugeFindings findings) {
         Map<String, Hypothesis> found = new LinkedHashMap<>();
-        for (GaugeFindings.Group group : findings.leading()) {
+        for (GaugeFindings.Group group : findings.groups()) {
             for (Cause cause : group.causes()) {
                 found.merge(
                         Galleries.of(network, cause.fault()),
@@ -136,9 +136,8 @@ public final class NextReadings {
     /** What a cause expects at each candidate: its best size, and half the difference between the ends of its interval as deviation. */
     private static Optional<Predicted> predicted(Adjustable build, GaugeModel model, Cause cause, double[] gauge) {
         Series series = model.series();
-        var best = cause.fault()
-                .in(build, cause.size())
-                .flatMap(unit -> model.along(series, List.of(unit)).get(0));
+        var best = model.along(series, List.of(List.of(cause.fault().of(cause.size()))))
+                .get(0);
         if (best.isEmpty()) {
             return Optional.empty();
         }
@@ -189,7 +188,7 @@ public final class NextReadings {
     private static final double USUAL = 0.02;
 
     /** A measured flow is no better than this: 0.1 L/min (assumed) [m³/s]. */
-    private static final double LEAST_FLOW = 1e-4 / 60;
+    static final double LEAST_FLOW = 1e-4 / 60;
 
     /** The deviation of the gauge at each candidate: as the pressure gauges had that were used, but {@link #USUAL} of it at least. */
     private static double[] gauges(List<GaugeReading> readings, GaugeModel model, Expectation sound) {
@@ -209,7 +208,8 @@ public final class NextReadings {
     /** Of a pressure gauge where none was used: 2 psi (assumed) [Pa]. */
     private static final double UNKNOWN_GAUGE = 13_790;
 
-    private static List<GaugeReading.Row> candidates(Transmission unit, List<GaugeReading> taken) {
+    /** Every reading that could be taken. */
+    static List<GaugeReading.Row> candidates(Transmission unit, List<GaugeReading> taken) {
         double idle = AcceptanceSheet.idle(unit).speed();
         double hot = AcceptanceSheet.idle(unit).temperatures().getOrDefault(TestPoint.SUMP, Double.NaN);
         double read = taken.stream()

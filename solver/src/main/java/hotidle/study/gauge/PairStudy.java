@@ -156,12 +156,12 @@ final class PairStudy {
     }
 
     private Optional<SolvedAt> at(Series series, Screened pair, double oneWay, double otherWay) {
-        return UnitFault.in(
-                        table.build(),
-                        List.of(
-                                pair.one().of(pair.one().sizeAt(oneWay)),
-                                pair.other().of(pair.other().sizeAt(otherWay))))
-                .flatMap(unit -> table.model().along(series, List.of(unit)).get(0))
+        List<UnitFault.Sized> faults = List.of(
+                pair.one().of(pair.one().sizeAt(oneWay)),
+                pair.other().of(pair.other().sizeAt(otherWay)));
+        return table.model()
+                .along(series, List.of(faults))
+                .get(0)
                 .map(expected -> new SolvedAt(oneWay, otherWay, expected, misfit.of(expected)));
     }
 

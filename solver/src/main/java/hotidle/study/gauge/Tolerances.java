@@ -1,5 +1,6 @@
 package hotidle.study.gauge;
 
+import hotidle.fault.UnitFault;
 import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.part.SpoolValve;
@@ -11,7 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Random;
+import java.util.Optional;
 
 /**
  * By how much a sound unit may differ from its build: each size that was not measured, each spring, each solenoid, and what is set on a
@@ -63,29 +64,75 @@ public record Tolerances(Adjustable build, Map<String, Double> sizes) {
         return size.origin() == WearSize.Origin.MEASURED ? SizePrior.measured(size) : SizePrior.sound(size);
     }
 
-    /** What one number that is not known does: the unit with it half a standard deviation up and down. */
-    record Shift(String name, Network up, Network down) {}
+    /**
+     * What one number that is not known does: the unit with it half a standard deviation up and down.
+     *
+     * @param name of the size, or of the valve whose spring it is
+     * @param part in which it is
+     */
+    record Shift(String name, String part, Network up, Network down) {}
 
     /** All numbers of the unit that are not known; those that cannot be moved both ways are left out. */
     List<Shift> shifts() {
         List<Shift> shifts = new ArrayList<>();
         for (WearSize size : build.dimensions()) {
             double deviation = sizes.getOrDefault(size.name(), 0.0);
-            if (deviation > 0 && movable(build, size, deviation)) {
-                shifts.add(
-                        new Shift(size.name(), moved(build, size, deviation / 2), moved(build, size, -deviation / 2)));
+            if (deviation > 0) {
+                sized(size, deviation, List.of()).ifPresent(shifts::add);
             }
         }
-        Network network = build.unit().network();
-        for (Placed placed : network.parts()) {
+        for (Placed placed : build.unit().network().parts()) {
             if (placed.part() instanceof SpoolValve valve && valve.spring().preload() != 0) {
-                shifts.add(new Shift(
-                        placed.name() + " spring",
-                        sprung(network, placed, 1 + SPRING / 2),
-                        sprung(network, placed, 1 - SPRING / 2)));
+                shifts.add(sprung(build.unit().network(), placed));
             }
         }
         return shifts;
+    }
+
+    /**
+     * The same numbers on a unit with faults. What is not known of a part that has one counts there as it does in that part, not as
+     * in a sound one: a thousandth more on a bore that is torn open passes many times the oil that it does on a sound one, and the
+     * spring of a spool that is stuck moves nothing. All other parts are as they were.
+     *
+     * @param sound  those of the unit without them
+     * @param faults of it
+     */
+    List<Shift> shifts(List<Shift> sound, List<UnitFault.Sized> faults) {
+        if (faults.stream().allMatch(one -> one.fault().part().isEmpty())) {
+            return sound;
+        }
+        return sound.stream().map(shift -> shifted(shift, faults)).toList();
+    }
+
+    private Shift shifted(Shift sound, List<UnitFault.Sized> faults) {
+        if (faults.stream().noneMatch(one -> one.fault().part().equals(sound.part()))) {
+            return sound;
+        }
+        Optional<WearSize> size = build.dimension(sound.name());
+        if (size.isPresent()) {
+            return sized(size.get(), sizes.get(sound.name()), faults).orElse(sound);
+        }
+        return UnitFault.in(build, faults)
+                .map(Transmission::network)
+                .map(network -> sprung(network, network.part(sound.part()).orElseThrow()))
+                .orElse(sound);
+    }
+
+    private Optional<Shift> sized(WearSize size, double deviation, List<UnitFault.Sized> faults) {
+        Optional<Transmission> up = UnitFault.in(build, Map.of(size.name(), deviation / 2), faults);
+        Optional<Transmission> down = UnitFault.in(build, Map.of(size.name(), -deviation / 2), faults);
+        return up.isPresent() && down.isPresent()
+                ? Optional.of(new Shift(
+                        size.name(), size.part(), up.get().network(), down.get().network()))
+                : Optional.empty();
+    }
+
+    private static Shift sprung(Network network, Placed placed) {
+        return new Shift(
+                placed.name() + " spring",
+                placed.name(),
+                sprung(network, placed, 1 + SPRING / 2),
+                sprung(network, placed, 1 - SPRING / 2));
     }
 
     /** Whether a size can be moved half a deviation both ways. */
@@ -94,35 +141,10 @@ public record Tolerances(Adjustable build, Map<String, Double> sizes) {
                 && build.with(size, size.value() - deviation / 2).isPresent();
     }
 
-    private static Network moved(Adjustable build, WearSize size, double by) {
-        return build.with(size, size.value() + by).orElseThrow().network();
-    }
-
     private static Network sprung(Network network, Placed placed, double times) {
         SpoolValve valve = (SpoolValve) placed.part();
         return network.with(placed.with(
                 valve.with(valve.spring().withPreload(times * valve.spring().preload()))));
-    }
-
-    /** Another unit of the same build, drawn at random; with its sizes as {@link Adjustable} takes them, for faults to be laid on. */
-    public Twin twin(Random random) {
-        Map<String, Double> drawn = new HashMap<>();
-        for (WearSize size : build.dimensions()) {
-            double deviation = sizes.getOrDefault(size.name(), 0.0);
-            if (deviation > 0) {
-                double value = size.value() + deviation * random.nextGaussian();
-                if (build.with(size, value).isPresent()) {
-                    drawn.put(size.name(), value);
-                }
-            }
-        }
-        Map<String, Double> springs = new HashMap<>();
-        for (Placed placed : build.unit().network().parts()) {
-            if (placed.part() instanceof SpoolValve) {
-                springs.put(placed.name(), 1 + SPRING * random.nextGaussian());
-            }
-        }
-        return new Twin(build, drawn, springs, 1 + SOLENOID * random.nextGaussian());
     }
 
     /**
