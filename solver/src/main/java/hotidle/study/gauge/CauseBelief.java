@@ -17,13 +17,14 @@ import java.util.stream.Stream;
  *             speaks for them, by {@link #FINE}: where a small change of a size moves the readings far, as at a spool that sticks
  *             about its edge, the likelihood is that narrow
  * Prior       of a fault that has a degree p(w) = 2·(1 − w): small ones are more common than large ones (assumed); of others p = 1
- * Interval    5 % and 95 % of the same integral
+ * Interval    5 % and 95 % of ∫ L(w) dw, all sizes as likely before: so that it holds nine in ten truths whatever their size; under
+ *             the prior it would lie too low for the large ones, which are those that show
  * </pre>
  *
  * @param logEvidence log of the likelihood of the readings given the cause
  * @param best        way at which p·L is largest
- * @param low         way below which lie 5 %
- * @param high        way above which lie 5 %
+ * @param low         lower end of the interval
+ * @param high        upper end of it
  * @param chiSquare   misfit at the best
  */
 record CauseBelief(double logEvidence, double best, double low, double high, double chiSquare) {
@@ -50,13 +51,18 @@ record CauseBelief(double logEvidence, double best, double low, double high, dou
      * @param width  of it; 1 for a fault that is there or not
      * @param across what the readings move by over it [standard deviations]
      * @param fit    of its middle
-     * @param log    log of prior times likelihood there
+     * @param prior  there
      */
-    private record Cell(double way, double width, double across, Misfit.ChiSquareFit fit, double log) {
+    private record Cell(double way, double width, double across, Misfit.ChiSquareFit fit, double prior) {
 
         static Cell of(CauseCurve curve, Misfit misfit, double way, double width, double across) {
             Misfit.ChiSquareFit fit = misfit.of(curve.at(way));
-            return new Cell(way, width, across, fit, fit.logLikelihood() + Math.log(prior(curve, way)));
+            return new Cell(way, width, across, fit, density(curve, way));
+        }
+
+        /** Log of prior times likelihood. */
+        double log() {
+            return fit.logLikelihood() + Math.log(prior);
         }
 
         /** The same piece in as many as it takes. */
@@ -80,15 +86,19 @@ record CauseBelief(double logEvidence, double best, double low, double high, dou
                 .flatMap(cell -> cell.log() < likely ? Stream.of(cell) : cell.split(curve, misfit))
                 .toList();
         Cell best = densest(cells);
-        double[] share = cells.stream()
-                .mapToDouble(cell -> cell.width() * Math.exp(cell.log() - best.log()))
+        double[] likelihood = cells.stream()
+                .mapToDouble(cell -> cell.width()
+                        * Math.exp(cell.fit().logLikelihood() - best.fit().logLikelihood()))
                 .toArray();
-        double sum = DoubleStream.of(share).sum();
+        double evidence = IntStream.range(0, likelihood.length)
+                .mapToDouble(i -> likelihood[i] * cells.get(i).prior())
+                .sum();
+        double sum = DoubleStream.of(likelihood).sum();
         return new CauseBelief(
-                best.log() + Math.log(sum),
+                best.fit().logLikelihood() + Math.log(evidence),
                 best.way(),
-                below(cells, share, TAIL * sum),
-                below(cells, share, (1 - TAIL) * sum),
+                below(cells, likelihood, TAIL * sum),
+                below(cells, likelihood, (1 - TAIL) * sum),
                 best.fit().chiSquare());
     }
 
@@ -127,7 +137,7 @@ record CauseBelief(double logEvidence, double best, double low, double high, dou
         return cell.way() + cell.width() * (Math.min((sum - before) / share[i], 1) - 0.5);
     }
 
-    private static double prior(CauseCurve curve, double way) {
+    private static double density(CauseCurve curve, double way) {
         return curve.nodes().size() == 1 || !curve.fault().kind().graded() ? 1 : 2 * (1 - way);
     }
 
