@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.circuits.sheet.MeasurementSheet;
-import hotidle.study.Judgement;
 import hotidle.transmission.Transmission;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -59,35 +58,6 @@ class AssumedMarkTest {
         assertEquals(
                 List.of("pump.displacement", "pump.sealing-teeth"),
                 read.circuit().get().unit().assumed());
-    }
-
-    @Test
-    void aMarginNamesTheAssumedNumbersItRestsOnItsOwnPartFirst() {
-        String text = marked().replace(
-                        "lube-front: {kind: lube-branch, about: front planet set, from: lube, to: sump, diameter: 1.5 mm",
-                        "lube-front: {kind: lube-branch, about: front planet set, from: lube, to: sump, diameter: ~1.5 mm");
-        Transmission unit = read(text).unit();
-        Judgement judged = Judgement.of(unit, unit.duty("hot-idle").orElseThrow(), List.of(700 / 60.0));
-        List<String> rests = judged.restsOn(judged.margins().stream()
-                .filter(margin -> margin.part().equals("lube-front"))
-                .findFirst()
-                .orElseThrow());
-        assertEquals("lube-front.diameter", rests.get(0));
-        assertTrue(rests.contains("pump.displacement"));
-        assertEquals(
-                List.of(),
-                new Judgement(
-                                read(Library.text("crescent-four").orElseThrow())
-                                        .unit(),
-                                judged.duty(),
-                                judged.outcome(),
-                                judged.assessed(),
-                                judged.hub(),
-                                judged.held(),
-                                judged.margins(),
-                                judged.dragging(),
-                                judged.leaky())
-                        .restsOn(judged.margins().get(0)));
     }
 
     @Test

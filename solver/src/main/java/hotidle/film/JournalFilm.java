@@ -1,5 +1,8 @@
 package hotidle.film;
 
+import java.util.List;
+import java.util.stream.IntStream;
+
 /**
  * The oil film of a plain journal bearing of one length, from a table of solutions of Reynolds' equation.
  *
@@ -24,6 +27,12 @@ public final class JournalFilm {
     /** Longest film in the table, length over diameter. */
     public static final double LONGEST = FilmGrid.LONGEST;
 
+    private static final List<CubicSpline> LOAD = across(FilmTable.LOAD);
+    private static final List<CubicSpline> ATTITUDE = across(FilmTable.ATTITUDE);
+    private static final List<CubicSpline> FLOW = across(FilmTable.FLOW);
+    private static final List<CubicSpline> SIDE_FLOW = across(FilmTable.SIDE_FLOW);
+    private static final List<CubicSpline> LOAD_OVER_PEAK = across(FilmTable.LOAD_OVER_PEAK);
+
     private final double square;
     private final CubicSpline load;
     private final CubicSpline attitude;
@@ -34,27 +43,32 @@ public final class JournalFilm {
     private JournalFilm(double lengthOverDiameter) {
         square = lengthOverDiameter * lengthOverDiameter;
         double column = Math.log(lengthOverDiameter / FilmGrid.SHORTEST);
-        load = along(FilmTable.LOAD, column);
-        attitude = along(FilmTable.ATTITUDE, column);
-        flow = along(FilmTable.FLOW, column);
-        sideFlow = along(FilmTable.SIDE_FLOW, column);
-        loadOverPeak = along(FilmTable.LOAD_OVER_PEAK, column);
+        load = along(LOAD, column);
+        attitude = along(ATTITUDE, column);
+        flow = along(FLOW, column);
+        sideFlow = along(SIDE_FLOW, column);
+        loadOverPeak = along(LOAD_OVER_PEAK, column);
     }
 
-    private static CubicSpline along(double[][] table, double column) {
-        double[] values = new double[FilmGrid.ROWS + 1];
-        double[] across = new double[FilmGrid.COLUMNS + 1];
-        for (int i = 0; i < values.length; i++) {
-            for (int j = 0; j < across.length; j++) {
-                across[j] = table[j][i];
-            }
-            values[i] = new CubicSpline(FilmGrid.COLUMN_STEP, across).value(column);
-        }
-        return new CubicSpline(FilmGrid.ROW_STEP, values);
+    /** A spline over the lengths for each eccentricity of a table. */
+    private static List<CubicSpline> across(double[][] table) {
+        return IntStream.rangeClosed(0, FilmGrid.ROWS)
+                .mapToObj(row -> new CubicSpline(
+                        FilmGrid.COLUMN_STEP,
+                        IntStream.rangeClosed(0, FilmGrid.COLUMNS)
+                                .mapToDouble(column -> table[column][row])
+                                .toArray()))
+                .toList();
+    }
+
+    private static CubicSpline along(List<CubicSpline> rows, double column) {
+        return new CubicSpline(
+                FilmGrid.ROW_STEP,
+                rows.stream().mapToDouble(row -> row.value(column)).toArray());
     }
 
     /**
-     * The film of a bearing. Costs about 20 µs, so that nothing is kept from one call to the next.
+     * The film of a bearing: five splines of 25 knots, so that nothing is kept from one call to the next.
      *
      * @param lengthOverDiameter L/D [-], 0.1 to 2
      */

@@ -79,11 +79,6 @@ record BoundarySearch(List<Double> speeds) {
         return gone;
     }
 
-    /** Those of some margins that are gone in a unit, all duties solved. */
-    Set<Judgement.Key> goneOfAll(Transmission unit, Set<Judgement.Key> asked) {
-        return gone(all(unit), asked);
-    }
-
     /**
      * A boundary.
      *

@@ -21,7 +21,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * One build at one duty point, every limit judged.
@@ -177,16 +176,6 @@ public record Judgement(
         return outcome.state().isPresent()
                 && regulationNotKnown().isEmpty()
                 && hubNotKnown().isEmpty();
-    }
-
-    /**
-     * Assumed numbers that a margin rests on, as part.key: first those of its own part, then those of all others, for what any part
-     * leaks moves the line.
-     */
-    public List<String> restsOn(Margin margin) {
-        List<String> own = unit.assumedOf(margin.part());
-        return Stream.concat(own.stream(), unit.assumed().stream().filter(path -> !own.contains(path)))
-                .toList();
     }
 
     /** The margin with the least headroom of those that are known to fail or to hold. */

@@ -91,11 +91,6 @@ public record Transmission(
         this(circuit, build, network, oil, ambient, ranges, commanded, duties, taps, Optional.empty());
     }
 
-    /** Assumed numbers of a part, as part.key. */
-    public List<String> assumedOf(String part) {
-        return assumed.stream().filter(path -> path.startsWith(part + ".")).toList();
-    }
-
     /**
      * How line pressure is commanded.
      *

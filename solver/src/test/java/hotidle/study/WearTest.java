@@ -45,7 +45,7 @@ class WearTest {
                         build.with(fit.dimension(), size - 0.01 * worn).orElseThrow();
                 assertEquals(
                         Set.of(),
-                        limiting.goneOfAll(within, holding),
+                        BoundarySearch.gone(limiting.all(within), holding),
                         fit.dimension().name());
             } else {
                 assertTrue(fit.searched() > fit.dimension().value());

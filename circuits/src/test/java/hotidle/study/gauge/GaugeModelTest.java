@@ -48,7 +48,8 @@ class GaugeModelTest {
                                     java.util.Map.Entry::getKey, size -> size.getValue() / 100)));
             List<Tolerances.Shift> shifts = small.shifts();
             GaugeModel model = new GaugeModel(small, shifts, rows(unit));
-            Expectation.Slopes slopes = model.slopes(model.series());
+            Expectation.Slopes slopes =
+                    model.slopes(model.series(), unit, shifts).orElseThrow();
             int moved = 0;
             for (int k = 0; k < shifts.size(); k++) {
                 double[] up = model.read(model.series(), unit.with(shifts.get(k).up(), List.of()))

@@ -1,5 +1,6 @@
 package hotidle.study.gauge;
 
+import hotidle.newton.Series;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
@@ -95,10 +96,18 @@ public record FitsTogether(List<FittedSize> sizes, double chiSquare, boolean set
                 sizes.add(size);
             }
         }
-        RealVector spread = spread(build, exact);
+        GaugeModel meters = new GaugeModel(
+                Tolerances.of(build),
+                List.of(),
+                exact.stream().map(GaugeReading::row).toList());
+        if (!meters.unsolved().isEmpty()) {
+            return new FitsTogether(List.of(), Double.NaN, false);
+        }
+        Series series = meters.series();
+        RealVector spread = spread(meters.sound(series), exact);
         int m = exact.size();
         MultivariateJacobianFunction model = point -> {
-            Expectation.Slopes at = at(build, sizes, wide, point, exact);
+            Expectation.Slopes at = at(meters, series, new Searched(build, sizes, wide), point);
             RealVector value = new ArrayRealVector(m + sizes.size());
             RealMatrix slopes = new Array2DRowRealMatrix(m + sizes.size(), sizes.size());
             for (int i = 0; i < m; i++) {
@@ -163,9 +172,7 @@ public record FitsTogether(List<FittedSize> sizes, double chiSquare, boolean set
     }
 
     /** Deviation of each reading on a unit of known sizes: gauge, and what is set on the test. */
-    private static RealVector spread(Adjustable build, List<GaugeReading> readings) {
-        GaugeModel model = new GaugeModel(Tolerances.of(build), List.of(), rows(readings));
-        Expectation sound = model.sound(model.series());
+    private static RealVector spread(Expectation sound, List<GaugeReading> readings) {
         RealVector spread = new ArrayRealVector(readings.size());
         for (int i = 0; i < readings.size(); i++) {
             spread.setEntry(
@@ -177,37 +184,29 @@ public record FitsTogether(List<FittedSize> sizes, double chiSquare, boolean set
         return spread;
     }
 
-    private static List<GaugeReading.Row> rows(List<GaugeReading> readings) {
-        return readings.stream().map(GaugeReading::row).toList();
-    }
+    /** Sizes of a build that are searched, and the deviation of each. */
+    private record Searched(Adjustable build, List<WearSize> sizes, Map<String, Double> wide) {}
 
-    private static Expectation.Slopes at(
-            Adjustable build,
-            List<WearSize> sizes,
-            Map<String, Double> wide,
-            RealVector point,
-            List<GaugeReading> readings) {
+    private static Expectation.Slopes at(GaugeModel meters, Series series, Searched searched, RealVector point) {
+        Map<String, Double> wide = searched.wide();
         Map<String, Double> values = new HashMap<>();
-        for (int k = 0; k < sizes.size(); k++) {
-            WearSize size = sizes.get(k);
+        for (int k = 0; k < searched.sizes().size(); k++) {
+            WearSize size = searched.sizes().get(k);
             values.put(size.name(), size.value() + wide.get(size.name()) * point.getEntry(k));
         }
-        Tolerances.Twin moved = new Tolerances.Twin(build, values, Map.of(), 1);
         Adjustable there;
         try {
-            there = moved.adjustable();
+            there = new Tolerances.Twin(searched.build(), values, Map.of(), 1).adjustable();
         } catch (IllegalArgumentException impossible) {
             throw new NoStateException();
         }
         Map<String, Double> small = new HashMap<>();
         wide.forEach((name, deviation) -> small.put(name, STEP * deviation));
-        Tolerances tolerances = new Tolerances(there, small);
-        List<Tolerances.Shift> shifts = tolerances.shifts().subList(0, sizes.size());
-        GaugeModel model = new GaugeModel(tolerances, shifts, rows(readings));
-        if (!model.unsolved().isEmpty()) {
-            throw new NoStateException();
-        }
-        Expectation.Slopes slopes = model.slopes(model.series());
+        List<Tolerances.Shift> shifts = new Tolerances(there, small)
+                .shifts()
+                .subList(0, searched.sizes().size());
+        Expectation.Slopes slopes =
+                meters.slopes(series, there.unit(), shifts).orElseThrow(NoStateException::new);
         return new Expectation.Slopes(slopes.mean(), slopes.slopes().scalarMultiply(1 / STEP));
     }
 }

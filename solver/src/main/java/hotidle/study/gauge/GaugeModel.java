@@ -115,21 +115,24 @@ final class GaugeModel {
         return Optional.of(mean);
     }
 
-    /** What the sound unit reads, and what each of the shifts moves that by. */
-    Expectation.Slopes slopes(Series series) {
+    /** What a unit reads, and what each of the shifts moves that by; empty where a state of it is not found. */
+    Optional<Expectation.Slopes> slopes(Series series, Transmission unit, List<Tolerances.Shift> own) {
         double[] mean = new double[rows.size()];
-        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), columns());
+        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), columns(own));
         int number = 0;
+        series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
             series.restart(base.get(point.getKey()));
-            series.solve(point.getKey().conditions(sound));
-            at(series, new Case(sound, shifts), point.getKey(), point.getValue(), number++, mean, moves);
+            if (!series.solve(point.getKey().conditions(unit))) {
+                return Optional.empty();
+            }
+            at(series, new Case(unit, own), point.getKey(), point.getValue(), number++, mean, moves);
         }
-        return new Expectation.Slopes(new ArrayRealVector(mean), moves);
+        return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean), moves));
     }
 
-    private int columns() {
-        return shifts.size() + 2 + 2 * points.size();
+    private int columns(List<Tolerances.Shift> own) {
+        return own.size() + 2 + 2 * points.size();
     }
 
     /** A unit with what is not known of it. */
@@ -151,7 +154,7 @@ final class GaugeModel {
         for (int k = 0; k < units.size(); k++) {
             found[k] = cases.get(k).isPresent();
             means.add(new double[n]);
-            moves.add(new Array2DRowRealMatrix(n, columns()));
+            moves.add(new Array2DRowRealMatrix(n, columns(shifts)));
         }
         int number = 0;
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
