@@ -4,6 +4,7 @@ import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.answer.gauge.GaugePicture;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.GaugeReadings;
+import hotidle.study.gauge.FitsTogether;
 import hotidle.transmission.Adjustable;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -58,6 +59,8 @@ final class GaugeCommand implements Callable<Integer> {
         GaugeAnswer answer = new GaugeRun(err, chosen)
                 .answer(asked.shared.units(), described, readings.getFileName().toString(), read);
         plot.draw(() -> Optional.of(new GaugePicture(answer).picture()), err);
-        return Printed.print(spec, asked.shared, answer);
+        boolean whole = asked.shared.full || asked.shared.format == OutputOptions.Format.JSON;
+        return Printed.print(
+                spec, asked.shared, whole ? answer.with(FitsTogether.of(chosen, read.readings())) : answer);
     }
 }

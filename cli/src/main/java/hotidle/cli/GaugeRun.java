@@ -17,6 +17,7 @@ import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -48,7 +49,8 @@ record GaugeRun(PrintWriter err, Adjustable build) {
                 NextReadings.of(build, found, NEXT),
                 hardest(),
                 unit().commanded().isPresent(),
-                low(found));
+                low(found),
+                Optional.empty());
     }
 
     /**

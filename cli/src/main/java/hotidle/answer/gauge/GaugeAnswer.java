@@ -3,9 +3,11 @@ package hotidle.answer.gauge;
 import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.NextReading;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -21,6 +23,7 @@ import java.util.OptionalDouble;
  * @param hardest  what takes the pump to its limit
  * @param commanded whether the unit is in a vehicle; a bench is not commanded
  * @param low      the build, where its idle pressure is low or any reading says so
+ * @param fits     the most likely sizes of all fits together; empty where nobody asked
  */
 public record GaugeAnswer(
         Quantity.UnitSystem units,
@@ -32,7 +35,8 @@ public record GaugeAnswer(
         List<NextReading> next,
         Hardest hardest,
         boolean commanded,
-        List<String> low)
+        List<String> low,
+        Optional<FitsTogether> fits)
         implements Answer {
 
     /**
@@ -47,6 +51,12 @@ public record GaugeAnswer(
     public GaugeAnswer {
         next = List.copyOf(next);
         low = List.copyOf(low);
+    }
+
+    /** The same with the most likely sizes of all fits together. */
+    public GaugeAnswer with(FitsTogether found) {
+        return new GaugeAnswer(
+                units, circuit, about, build, file, findings, next, hardest, commanded, low, Optional.of(found));
     }
 
     @Override

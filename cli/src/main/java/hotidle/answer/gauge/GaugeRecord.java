@@ -4,13 +4,16 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.format.Rpm;
 import hotidle.oil.Oil;
 import hotidle.study.gauge.Cause;
+import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.Meter;
 import hotidle.study.gauge.NextReading;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What gauge readings say, as JSON. */
@@ -28,6 +31,7 @@ record GaugeRecord(
         List<FaultPair> pairs,
         List<FaultCause> causes,
         List<NextRead> nextReadings,
+        Optional<FittedTogether> fitsTogether,
         List<String> notSolved) {
 
     /** Where something is read. */
@@ -92,6 +96,41 @@ record GaugeRecord(
     /** What is read if a fault is the cause. */
     record PredictedReading(String fault, double value) {}
 
+    /** The most likely sizes of all fits together; none where they were not found. */
+    record FittedTogether(boolean found, double chiSquareLeft, List<LikelySize> sizes) {
+        static FittedTogether of(FitsTogether fits) {
+            return new FittedTogether(
+                    fits.settled(),
+                    fits.chiSquare(),
+                    fits.sizes().stream().map(LikelySize::of).toList());
+        }
+    }
+
+    /** A size in the unit that it names. */
+    record LikelySize(
+            String size,
+            String unit,
+            double asIs,
+            double mostLikely,
+            double low,
+            double high,
+            double movedDeviations,
+            double deviationLeft,
+            String heldBy) {
+        static LikelySize of(FitsTogether.FittedSize fit) {
+            return new LikelySize(
+                    fit.size().name(),
+                    fit.size().kind() == WearSize.SizeKind.AREA ? "m2" : "m",
+                    fit.size().value(),
+                    fit.value(),
+                    fit.low(),
+                    fit.high(),
+                    fit.moved(),
+                    fit.known(),
+                    fit.held() ? "measurement" : "new_and_limit");
+        }
+    }
+
     static GaugeRecord of(GaugeAnswer answer) {
         GaugeFindings found = answer.findings();
         List<Read> readings = new ArrayList<>();
@@ -137,6 +176,7 @@ record GaugeRecord(
                         .toList(),
                 found.causes().stream().map(GaugeRecord::cause).toList(),
                 answer.next().stream().map(GaugeRecord::next).toList(),
+                answer.fits().map(FittedTogether::of),
                 found.notSolved());
     }
 

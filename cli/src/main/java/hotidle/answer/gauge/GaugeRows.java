@@ -5,9 +5,11 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.phrase.GaugePhrase;
 import hotidle.study.gauge.Cause;
+import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.Meter;
+import hotidle.transmission.WearSize;
 import java.util.List;
 import java.util.Locale;
 
@@ -78,6 +80,22 @@ record GaugeRows(GaugeAnswer answer) {
                     cause.visible()
                             ? Double.isNaN(cause.hidden()) ? "-" : words.size(cause.fault(), cause.hidden())
                             : "any size"));
+        }
+        return table;
+    }
+
+    /** Sizes of which the readings tell something, those that moved most first. */
+    TextTable fits(FitsTogether fits) {
+        TextTable table = new TextTable(List.of("size", "as is", "most likely", "from", "to", "held by"));
+        for (FitsTogether.FittedSize fit : fits.told()) {
+            Quantity quantity = fit.size().kind() == WearSize.SizeKind.AREA ? Quantity.AREA : Quantity.FIT;
+            table.add(List.of(
+                    fit.size().name(),
+                    quantity.with(answer.units(), fit.size().value()),
+                    quantity.with(answer.units(), fit.value()),
+                    quantity.number(answer.units(), fit.low()),
+                    quantity.number(answer.units(), fit.high()),
+                    GaugePhrase.held(fit.held())));
         }
         return table;
     }

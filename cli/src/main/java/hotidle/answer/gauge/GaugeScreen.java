@@ -10,6 +10,7 @@ import hotidle.answer.phrase.UnitFaultPhrase;
 import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import hotidle.study.gauge.Cause;
+import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.Meter;
@@ -85,6 +86,7 @@ final class GaugeScreen {
             text.append("\n").append(next(answer.next().size()));
         }
         text.append("\n").append(rows.causes().aligned());
+        answer.fits().ifPresent(fits -> text.append("\n").append(fits(rows, fits)));
         return text.append("\n").append(Wrap.lines(GaugePhrase.ASSUMED, "", "")).toString();
     }
 
@@ -105,6 +107,17 @@ final class GaugeScreen {
 
     private static String joined(String lines) {
         return lines.strip().replaceAll("\\s*\n\\s*", " ");
+    }
+
+    /** The most likely sizes of all fits together. */
+    private String fits(GaugeRows rows, FitsTogether fits) {
+        if (!fits.settled()) {
+            return Wrap.lines(GaugePhrase.NO_FITS, "", "  ");
+        }
+        int told = fits.told().size();
+        return Wrap.lines(GaugePhrase.fits(fits.chiSquare(), found.agreement().degrees()), "", "  ")
+                + (told == 0 ? "" : "\n" + rows.fits(fits).aligned() + "\n")
+                + Wrap.lines(GaugePhrase.untold(fits.sizes().size() - told, told), "", "  ");
     }
 
     private String verdict() {

@@ -21,6 +21,33 @@ public record GaugePhrase(Quantity.UnitSystem units) {
     /** Where nothing would tell leading causes apart. */
     public static final String NOTHING_NEXT = "No other reading at the taps tells these causes apart.";
 
+    /** Where all fits together were not found. */
+    public static final String NO_FITS = "All fits together: no most likely sizes were found.";
+
+    /** Over the sizes that the readings tell of. */
+    public static String fits(double chiSquare, int degrees) {
+        return String.format(
+                Locale.ROOT,
+                "All fits together, no other fault: the most likely sizes leave a misfit of %.1f of %d. Nine in ten lie between from"
+                        + " and to (to first order), where each fit alone may lie; what was measured is held near its measurement.",
+                chiSquare,
+                degrees);
+    }
+
+    /** By what a size is held, before the readings count. */
+    public static String held(boolean measured) {
+        return measured ? "its measurement" : "new and limit";
+    }
+
+    /** Sizes of which the readings tell nothing. */
+    public static String untold(int sizes, int told) {
+        if (sizes == 0) {
+            return "These readings tell something of every fit.";
+        }
+        return "These readings tell nothing of " + (told == 0 ? "any of the " : "the other ")
+                + CountPhrase.of(sizes, "size") + ".";
+    }
+
     /** What is assumed. */
     public static final String ASSUMED =
             "Allowed for: the gauges; 1 % of engine speed, 2 K of the thermometer at each point and 3 K of thermometer and oil at all;"

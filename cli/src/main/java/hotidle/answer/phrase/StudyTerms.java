@@ -119,6 +119,13 @@ final class StudyTerms {
                     "gauge",
                     "can_show"),
             TermPhrase.term(
+                    "all fits together",
+                    "sizes that explain readings best, were no fault there but wear; measured ones are held",
+                    "gauge --full",
+                    "fits_together",
+                    "most likely",
+                    "held by"),
+            TermPhrase.term(
                     "taper and ovality",
                     "a bore not straight or not round; its readings become one that leaks as much",
                     "check --sheet",

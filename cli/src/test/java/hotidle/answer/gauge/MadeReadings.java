@@ -13,6 +13,7 @@ import hotidle.study.gauge.NextReading;
 import hotidle.study.gauge.TestPoint;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Readings and what they say, made by hand: nothing is solved. */
@@ -94,7 +95,8 @@ final class MadeReadings {
                 next,
                 new GaugeAnswer.Hardest(9, hottest, commanded ? OptionalDouble.of(200 * PSI) : OptionalDouble.empty()),
                 commanded,
-                low);
+                low,
+                Optional.empty());
     }
 
     static final double PSI = 6894.757293168;

@@ -205,8 +205,7 @@ public record FitsTogether(List<FittedSize> sizes, double chiSquare, boolean set
         List<Tolerances.Shift> shifts = new Tolerances(there, small)
                 .shifts()
                 .subList(0, searched.sizes().size());
-        Expectation.Slopes slopes =
-                meters.slopes(series, there.unit(), shifts).orElseThrow(NoStateException::new);
+        Expectation.Slopes slopes = meters.slopes(series, there.unit(), shifts).orElseThrow(NoStateException::new);
         return new Expectation.Slopes(slopes.mean(), slopes.slopes().scalarMultiply(1 / STEP));
     }
 }
