@@ -243,7 +243,10 @@ final class CircuitAssembly {
                 pressed.map(build -> build.numberIf("set-pressure")).orElse(OptionalDouble.empty());
         SetPressure.By by = pressed.map(CircuitAssembly::by).orElse(SetPressure.By.COMMAND_AND_SPRING);
         Remade remade = new Remade(unit, new Resizing(all, materials, placed), pressure, by);
-        Reworked reworked = new Reworked(unit, changed, all, materials, scope, changesOfJobs, pressure, by);
+        boolean onSheet =
+                sheet.filter(filled -> SheetBuild.name(filled).equals(name)).isPresent();
+        Reworked reworked =
+                new Reworked(unit, changed, all, parts, onSheet, materials, scope, changesOfJobs, pressure, by);
         Optional<Transmission> set = pressed.isPresent() ? pressed(unit, pressed.get()) : Optional.of(unit);
         set.ifPresent(whole -> workshops.put(
                 name,
@@ -253,8 +256,6 @@ final class CircuitAssembly {
                                 .map(JobSection::job)
                                 .toList(),
                         reworked)));
-        boolean onSheet =
-                sheet.filter(filled -> SheetBuild.name(filled).equals(name)).isPresent();
         return set.map(whole -> new Adjustable(whole, Remade.dimensions(sizes.sizes(), all, parts, onSheet), remade));
     }
 

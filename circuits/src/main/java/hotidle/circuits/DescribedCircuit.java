@@ -148,24 +148,35 @@ public record DescribedCircuit(
         workshops = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(workshops));
     }
 
-    /** The same with a further build described, which stands on one of the file. */
-    public DescribedCircuit and(Build further) {
+    /**
+     * The same with a further build, or another one in place of that of its name.
+     *
+     * @param unit of the build
+     * @param shop the same with its jobs; empty where the file names none
+     */
+    public DescribedCircuit with(Build build, Adjustable unit, Optional<Workshop> shop) {
         List<Build> all = new ArrayList<>(builds);
-        all.add(further);
+        all.replaceAll(one -> one.name().equals(build.name()) ? build : one);
+        if (!all.contains(build)) {
+            all.add(build);
+        }
+        Map<String, Adjustable> units = new LinkedHashMap<>(adjustables);
+        units.put(build.name(), unit);
+        Map<String, Workshop> shops = new LinkedHashMap<>(workshops);
+        shops.remove(build.name());
+        shop.ifPresent(one -> shops.put(build.name(), one));
+        return with(about, all, units, shops);
+    }
+
+    /** The same with other words of what it is. */
+    public DescribedCircuit about(String other) {
+        return with(other, builds, adjustables, workshops);
+    }
+
+    private DescribedCircuit with(
+            String words, List<Build> all, Map<String, Adjustable> units, Map<String, Workshop> shops) {
         return new DescribedCircuit(
-                name,
-                about,
-                unitSystem,
-                all,
-                oils,
-                nodes,
-                parts,
-                sizes,
-                defaults,
-                adjustables,
-                workshops,
-                sheet,
-                noBuild);
+                name, words, unitSystem, all, oils, nodes, parts, sizes, defaults, units, shops, sheet, noBuild);
     }
 
     /** The unit of each build, in the order of the file. */

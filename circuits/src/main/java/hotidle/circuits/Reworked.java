@@ -17,7 +17,6 @@ import hotidle.transmission.Job;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +29,8 @@ import java.util.OptionalDouble;
  * @param unit      as the build has it, before its set pressure
  * @param tree      of its parts
  * @param parts     the same, read and placed without error
+ * @param written   parts as the file has them
+ * @param onSheet   whether all that the build says of sizes is what a measurement sheet says
  * @param materials of the file
  * @param scope     names of the file
  * @param changes   of each job, by its name
@@ -40,6 +41,8 @@ record Reworked(
         Transmission unit,
         Value.Entries tree,
         Parts parts,
+        Parts written,
+        boolean onSheet,
         Materials materials,
         Scope scope,
         Map<String, List<Changes.Change>> changes,
@@ -48,36 +51,8 @@ record Reworked(
         implements Workshop.Rework {
 
     @Override
-    public Transmission after(List<Job> done) {
+    public Adjustable after(List<Job> done) {
         Problems problems = new Problems(unit.circuit(), "");
-        Value.Entries changed = changed(done, problems);
-        List<Placed> placed = placed(changed, problems);
-        problems.refuseErrors();
-        Transmission made = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
-        return pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made;
-    }
-
-    @Override
-    public Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
-        Problems problems = new Problems(unit.circuit(), "");
-        Value.Entries changed = changed(done, problems);
-        Parts made = read(changed, problems);
-        List<Placed> placed = made.place(materials);
-        problems.refuseErrors();
-        Resizing sizes = new Resizing(made, materials, placed);
-        Transmission whole = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
-        Remade remade = new Remade(whole, sizes, pressure, by);
-        Map<String, Double> now = new HashMap<>();
-        sizes.numbers().forEach(number -> now.put(number.part() + "." + number.key(), number.value()));
-        return Optional.of(new Adjustable(
-                remade.with(Map.of()),
-                before.dimensions().stream()
-                        .map(size -> size.at(now.getOrDefault(size.name(), size.value())))
-                        .toList(),
-                remade));
-    }
-
-    private Value.Entries changed(List<Job> done, Problems problems) {
         Changes applied = new Changes(problems);
         Value.Entries changed = tree;
         for (Job job : done) {
@@ -85,16 +60,19 @@ record Reworked(
                 changed = applied.apply(changed, change);
             }
         }
-        return changed;
+        ReadingLog sizes = new ReadingLog();
+        Parts read = read(changed, sizes, problems);
+        List<Placed> placed = read.place(materials);
+        problems.refuseErrors();
+        Transmission made = unit.with(new Network(unit.network().nodes(), placed), AssumedMark.paths(changed));
+        return new Adjustable(
+                pressure.isPresent() ? SetPressure.of(made, pressure.getAsDouble(), by) : made,
+                Remade.dimensions(sizes.sizes(), read, written, onSheet),
+                new Remade(made, new Resizing(read, materials, placed), pressure, by));
     }
 
     /** The parts of a changed tree. */
-    List<Placed> placed(Value.Entries changed, Problems problems) {
-        return read(changed, problems).place(materials);
-    }
-
-    private Parts read(Value.Entries changed, Problems problems) {
-        ShapeReader reader = new ShapeReader(scope, problems, new ReadingLog());
-        return Parts.read(changed, reader, problems, Optional.of(parts));
+    Parts read(Value.Entries changed, ReadingLog sizes, Problems problems) {
+        return Parts.read(changed, new ShapeReader(scope, problems, sizes), problems, Optional.of(parts));
     }
 }

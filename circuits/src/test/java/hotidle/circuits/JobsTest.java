@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.part.AnnularGap;
 import hotidle.part.Bushing;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -52,6 +55,40 @@ class JobsTest {
         assertEquals(14.030e-3, bore(both, "lockup"), 1e-12);
         assertEquals(bore(shop.unit(), "manual-front"), bore(both, "manual-front"), 0);
         assertSame(shop.unit(), shop.after(List.of()).orElseThrow(), "nothing done");
+    }
+
+    @Test
+    void whatIsDoneForGoodIsBeneathTheJobsThatAreLeft() {
+        Workshop shop = shop(withJobs("""
+                          shift: {changes: {shift-*.bore: {to: new, because: sleeved}}}
+                          lockup: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}
+                        """), "measured");
+        Workshop done = shop.done(shop.jobs().subList(1, 2));
+        assertEquals(14.030e-3, bore(done.unit(), "lockup"), 1e-12);
+        assertEquals(shop.jobs().subList(0, 1), done.jobs(), "what is done is no job any more");
+        Transmission both = done.after(done.jobs()).orElseThrow();
+        assertEquals(14.030e-3, bore(both, "lockup"), 1e-12);
+        assertEquals(11.018e-3, bore(both, "shift-4-5"), 1e-12);
+        assertSame(shop, shop.done(List.of()), "nothing done");
+        assertEquals(
+                "sleeved",
+                done.named("sleeved").after(done.jobs()).orElseThrow().build());
+    }
+
+    /** Nobody need measure a bore that was brought to a size; those of others stay as they were known. */
+    @Test
+    void aBoreThatAJobHasMadeIsKnown() {
+        Workshop shop =
+                shop(withJobs("  lockup: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}\n"), "fresh");
+        Adjustable after = shop.rework().after(shop.jobs());
+        WearSize made = after.dimension("lockup.bore").orElseThrow();
+        assertEquals(14.030e-3, made.value(), 1e-12);
+        assertEquals(WearSize.Origin.MADE, made.origin());
+        assertEquals(
+                WearSize.Origin.WRITTEN,
+                after.dimension("shift-1-2.bore").orElseThrow().origin());
+        Transmission worn = after.with(Map.of("shift-1-2.bore", 11.05e-3)).orElseThrow();
+        assertEquals(14.030e-3, bore(worn, "lockup"), 1e-12, "what wears then wears on top of it");
     }
 
     /** A bushing of another material is no size; a job changes it all the same. */

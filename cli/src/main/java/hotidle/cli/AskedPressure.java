@@ -1,9 +1,7 @@
 package hotidle.cli;
 
-import hotidle.circuits.text.Dimension;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -13,33 +11,30 @@ final class AskedPressure {
     @Option(
             names = "--set",
             paramLabel = "PRESSURE",
-            description = "a set pressure, for example 240psi, in place of the build's own")
+            description =
+                    "a set pressure, the highest of the forward ranges, for example 240psi, in place of the build's"
+                            + " own")
     private String set;
 
     @Mixin
     private SetBy setBy;
 
-    /** In Pa; empty where none is asked for. */
-    OptionalDouble pressure() {
-        return set == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(OptionValues.quantity("--set", set, Dimension.PRESSURE));
+    /** Whether one is asked for. */
+    boolean given() {
+        return set != null;
+    }
+
+    /**
+     * The pressure; empty where none is asked for.
+     *
+     * @throws WrongInputException where it is none
+     */
+    Optional<NewPressure> pressure() {
+        return set == null ? Optional.empty() : Optional.of(NewPressure.of(set, setBy));
     }
 
     /** What it changes. */
     SetPressure.By by() {
         return setBy.by();
-    }
-
-    /**
-     * Refuses a pressure to which a unit cannot be set.
-     *
-     * @throws WrongInputException where it cannot
-     */
-    void check(Transmission unit) {
-        if (pressure().isPresent()) {
-            unit.command();
-            setBy.at(unit, pressure().getAsDouble(), set);
-        }
     }
 }

@@ -31,9 +31,7 @@ final class BuildsOption {
 
     /** The same with the sizes that can be changed. */
     List<Adjustable> adjustable(DescribedCircuit circuit) {
-        return units(circuit).stream()
-                .map(unit -> circuit.adjustable(unit.build()))
-                .toList();
+        return Circuits.adjustable(circuit, named);
     }
 
     /**

@@ -1,6 +1,8 @@
 package hotidle.cli;
 
 import hotidle.circuits.DescribedCircuit;
+import hotidle.transmission.Adjustable;
+import java.util.List;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -32,5 +34,14 @@ final class CircuitOptions {
                 Circuits.load(circuit, sheet.file(), spec.commandLine().getErr(), inputs);
         shared.unitsOfFile(described.unitSystem());
         return described;
+    }
+
+    /** Builds of a circuit after some work, which is said on standard error. */
+    WorkedBuilds after(BuildWork work, DescribedCircuit described, List<Adjustable> builds) {
+        if (work.given()) {
+            shared.workDone(work.record());
+            spec.commandLine().getErr().println(work.said(shared.units()));
+        }
+        return work.on(described, builds, shared.units());
     }
 }

@@ -139,6 +139,13 @@ final class Circuits {
         }
     }
 
+    /** The builds asked for, with the sizes of them that can be changed; the circuit's first build where none was. */
+    static List<Adjustable> adjustable(DescribedCircuit circuit, List<String> builds) {
+        return units(circuit, builds).stream()
+                .map(unit -> circuit.adjustable(unit.build()))
+                .toList();
+    }
+
     /** The units of the builds asked for; the circuit's first build where none was. */
     static List<Transmission> units(DescribedCircuit circuit, List<String> builds) {
         try {

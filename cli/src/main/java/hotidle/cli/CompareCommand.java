@@ -5,6 +5,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -48,18 +49,22 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private OwnHeat ownHeat;
 
-    @Mixin
-    private FaultOption faults;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
         DescribedCircuit asWritten = asked.load();
-        List<Transmission> before = faults.units(asWritten, named(asWritten), work);
-        List<Transmission> units = work.given() ? work.beside(asWritten, before) : before;
-        DescribedCircuit described = work.given() ? work.described(asWritten, before, asked.shared.units()) : asWritten;
+        BuildWork done = work.asked();
+        List<Adjustable> named = Circuits.adjustable(asWritten, named(asWritten));
+        WorkedBuilds worked = asked.after(done, asWritten, named);
+        DescribedCircuit described = worked.circuit();
+        List<Transmission> units = worked.units();
+        if (done.makesAnother()) {
+            WorkedBuilds before = done.faultsAlone().on(described, named, asked.shared.units());
+            described = before.circuit();
+            units = BuildWork.inTurn(before.units(), units);
+        }
         List<String> duties = shown.of(described.unit());
         OwnHeat.Settled settled = ownHeat.at(units);
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
@@ -72,8 +77,10 @@ final class CompareCommand implements Callable<Integer> {
                         comparison,
                         FrictionBands.of(comparison),
                         duties,
-                        work.given() ? settled.settling().after(work.said(asked.shared.units())) : settled.settling(),
-                        UnmeasuredBands.of(described, settled.units(), duties.get(0), speeds),
+                        done.given()
+                                ? settled.settling().after(done.besideSaid(asked.shared.units()))
+                                : settled.settling(),
+                        UnmeasuredBands.of(asWritten, settled.units(), duties.get(0), speeds),
                         asked.shared.units()));
     }
 

@@ -10,6 +10,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -56,6 +57,9 @@ final class DrawCommand implements Callable<Integer> {
             description = "the drawing: a name that ends in .svg, .png or .pdf")
     Path file;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
@@ -66,8 +70,10 @@ final class DrawCommand implements Callable<Integer> {
                 .map(word -> Frames.asked(word)
                         .orElseThrow(() -> new WrongInputException("hotidle: --group " + word
                                 + " is not known; known are " + String.join(", ", Frames.words()))));
-        DescribedCircuit circuit = asked.load();
-        Transmission unit = build.of(circuit).unit();
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, List.of(build.of(asWritten)));
+        DescribedCircuit circuit = worked.circuit();
+        Transmission unit = worked.first().unit();
         Optional<Transmission> other = Optional.ofNullable(against)
                 .map(name -> Circuits.adjustable(circuit, name).unit());
         Optional<DutyPoint> at = Optional.ofNullable(duty).map(name -> OptionValues.duty(unit, name));

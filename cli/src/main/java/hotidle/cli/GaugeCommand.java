@@ -8,6 +8,7 @@ import hotidle.study.gauge.FitsTogether;
 import hotidle.transmission.Adjustable;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,14 +47,19 @@ final class GaugeCommand implements Callable<Integer> {
     @Mixin
     PlotOption plot;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
         plot.check();
-        DescribedCircuit described = asked.load();
-        Adjustable chosen = Circuits.adjustable(described, build);
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, List.of(Circuits.adjustable(asWritten, build)));
+        DescribedCircuit described = worked.circuit();
+        Adjustable chosen = worked.first();
         PrintWriter err = spec.commandLine().getErr();
         GaugeReadings read = ReadingsFile.read(readings, chosen.unit(), err);
         GaugeAnswer answer = new GaugeRun(err, chosen)

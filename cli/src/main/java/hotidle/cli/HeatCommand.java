@@ -26,15 +26,20 @@ final class HeatCommand implements Callable<Integer> {
     @Mixin
     private BuildsOption builds;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
-        List<Transmission> units = builds.units(described);
+        DescribedCircuit asWritten = asked.load();
+        OwnHeat.require(asWritten.unit());
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
+        List<Transmission> units = worked.units();
         Transmission first = units.get(0);
-        OwnHeat.require(first);
         Progress progress = new Progress(
                 spec.commandLine().getErr(),
                 "balancing heat",

@@ -12,7 +12,7 @@ import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Tries jobs, for {@code leaks --by job}. */
-record JobRun(CommandSpec spec, OutputOptions shared, AskedPressure asked) {
+record JobRun(CommandSpec spec, OutputOptions shared, AfterWork asked) {
 
     /** Step of the engine speeds over which the hub is searched, where none are given (chosen) [rev/s]. */
     static final double STEP = 200 / 60.0;
@@ -25,23 +25,13 @@ record JobRun(CommandSpec spec, OutputOptions shared, AskedPressure asked) {
      */
     int run(DescribedCircuit described, Adjustable build, DutyPoint duty, List<Double> onsets, String given) {
         Optional<Workshop> named = described.workshop(build.unit().build());
-        Workshop own = named.orElseGet(() -> JobPlace.workshop(build));
-        Workshop shop =
-                asked.pressure().isPresent() ? own.setTo(asked.pressure().getAsDouble(), asked.by()) : own;
+        Workshop shop = named.orElseGet(() -> JobPlace.workshop(build));
         List<Double> speeds = OptionValues.searched(given, shop.unit(), STEP);
         Progress progress = new Progress(
                 spec.commandLine().getErr(), "trying jobs", 2 * shop.jobs().size() + 1);
         JobStudy study = JobStudy.of(shop, asked.by(), duty, onsets, speeds, progress::step);
         progress.end();
         return Printed.print(
-                spec,
-                shared,
-                new JobsAnswer(
-                        shared.units(),
-                        shop,
-                        named.isPresent(),
-                        asked.pressure().isPresent(),
-                        duty,
-                        study));
+                spec, shared, new JobsAnswer(shared.units(), shop, named.isPresent(), asked.setAsked(), duty, study));
     }
 }

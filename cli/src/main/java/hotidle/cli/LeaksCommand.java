@@ -57,7 +57,7 @@ final class LeaksCommand implements Callable<Integer> {
     }
 
     @Mixin
-    private AskedPressure asked;
+    private AfterWork work;
 
     @Option(
             names = "--steps",
@@ -71,11 +71,14 @@ final class LeaksCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = options.load();
-        Adjustable own = build.of(described);
-        asked.check(own.unit());
-        Adjustable chosen =
-                asked.pressure().isPresent() ? own.setTo(asked.pressure().getAsDouble(), asked.by()) : own;
+        DescribedCircuit asWritten = options.load();
+        if (by == RepairBy.JOB && work.asked().faults().given()) {
+            throw new WrongInputException("hotidle: --fault beside --by job: what a job makes of a fault is not known"
+                    + "\nmend: --by fit tries each fit, worn by a fault too; or write the worn size into a --sheet");
+        }
+        WorkedBuilds worked = options.after(work.asked(), asWritten, List.of(build.of(asWritten)));
+        DescribedCircuit described = worked.circuit();
+        Adjustable chosen = worked.first();
         Transmission unit = chosen.unit();
         DutyPoint at = duty == null ? unit.duties().get(0) : OptionValues.duty(unit, duty);
         List<Double> speeds = OptionValues.series("--speed", speed == null ? ONSET_SPEEDS : speed, Dimension.SPEED);
@@ -86,7 +89,7 @@ final class LeaksCommand implements Callable<Integer> {
             throw new WrongInputException("hotidle: " + unit.circuit() + " has no pump, so there is no oil budget");
         }
         return by == RepairBy.JOB
-                ? new JobRun(spec, options.shared, asked).run(described, own, at, speeds, speed)
+                ? new JobRun(spec, options.shared, work).run(described, chosen, at, speeds, speed)
                 : new FitRun(spec, options.shared, steps).run(described, chosen, at, speeds);
     }
 }

@@ -52,6 +52,9 @@ final class MapCommand implements Callable<Integer> {
     String vary;
 
     @Mixin
+    private JobsAndFaults work;
+
+    @Mixin
     private PictureSize size;
 
     @Option(names = "--plot", paramLabel = "FILE", description = "draws the map into this file (.png, .svg or .pdf)")
@@ -65,10 +68,12 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
-        List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
+        DescribedCircuit asWritten = asked.load();
+        List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
         VariedSize varied = VariedSize.of(vary);
-        List<Adjustable> chosen = builds.adjustable(described);
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
+        List<Adjustable> chosen = worked.adjustable();
         if (plot != null) {
             PictureFile.check("--plot", plot);
             size.check();

@@ -48,19 +48,16 @@ final class MarginsCommand implements Callable<Integer> {
     @Mixin
     private OwnHeat ownHeat;
 
-    @Mixin
-    private FaultOption faults;
-
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
         MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
-        DescribedCircuit described = asked.load();
-        List<Transmission> units = faults.units(described, builds.named(), work).stream()
-                .map(unit -> work.given() ? work.of(described, unit).named(AfterWork.called(unit.build())) : unit)
-                .toList();
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
+        List<Transmission> units = worked.units();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<String> duties = shown.of(units.get(0));
         OwnHeat.Settled settled = ownHeat.at(units);
@@ -75,7 +72,7 @@ final class MarginsCommand implements Callable<Integer> {
                         judged,
                         NotCommanded.of(units.get(0)),
                         SameSpeedFilms.of(judged),
-                        work.given() ? settled.settling().after(work.said(asked.shared.units())) : settled.settling(),
+                        settled.settling(),
                         duties));
     }
 

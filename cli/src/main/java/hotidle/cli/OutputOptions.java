@@ -1,5 +1,8 @@
 package hotidle.cli;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import hotidle.answer.WorkRecord;
+import hotidle.answer.format.Json;
 import hotidle.answer.format.Quantity;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -27,6 +30,23 @@ final class OutputOptions {
 
     @Option(names = "--full", description = "the whole text, not only the first screen; csv and json are always whole")
     boolean full;
+
+    private Optional<WorkRecord> work = Optional.empty();
+
+    /** Takes what is done to the builds that are asked for. */
+    void workDone(WorkRecord done) {
+        work = Optional.of(done);
+    }
+
+    /** The record of an answer, with what was done to its builds. */
+    Object told(Object record) {
+        return work.<Object>map(done -> {
+                    ObjectNode told = Json.tree(record);
+                    told.set("work", Json.tree(done));
+                    return told;
+                })
+                .orElse(record);
+    }
 
     /** In which units numbers are shown; JSON has none but SI. */
     Quantity.UnitSystem units() {

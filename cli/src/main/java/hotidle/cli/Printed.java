@@ -21,7 +21,7 @@ final class Printed {
                         switch (shared.format) {
                             case TABLE -> shared.full ? answer.full() : answer.screen();
                             case CSV -> answer.csv();
-                            case JSON -> Json.text(answer.json());
+                            case JSON -> Json.text(shared.told(answer.json()));
                         });
         return answer.complete() ? HotIdle.DONE : HotIdle.UNSOLVED;
     }

@@ -161,7 +161,8 @@ record ReportRun(
                         circuit.name(),
                         circuit.about(),
                         builds.stream()
-                                .map(unit -> TorqueRun.held(unit, BY, SetPressures.of(PRESSURES), speed))
+                                .map(unit -> TorqueRun.held(
+                                        circuit.adjustable(unit.build()), BY, SetPressures.of(PRESSURES), speed))
                                 .toList(),
                         false,
                         LowAtIdle.of(builds)))

@@ -33,17 +33,22 @@ final class SensitivityCommand implements Callable<Integer> {
     @Option(names = "--speed", paramLabel = "SPEEDS", description = OptionValues.SEARCHED_SPEEDS + "50rpm")
     String speed;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
-        List<Transmission> units = builds.units(described);
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
+        List<Transmission> units = worked.units();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);
         List<SensitivityAnswer.BuildSlopes> found = Stop.each(
-                units,
-                unit -> study(described.adjustable(unit.build()), speeds),
+                worked.adjustable(),
+                build -> study(build, speeds),
                 spec.commandLine().getErr());
         return Printed.print(
                 spec,

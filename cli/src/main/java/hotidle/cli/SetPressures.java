@@ -8,6 +8,9 @@ final class SetPressures {
 
     private SetPressures() {}
 
+    /** Those tried where none are asked for. */
+    static final String USUAL = "60..400/20psi";
+
     /**
      * In Pa, rising.
      *
@@ -16,8 +19,10 @@ final class SetPressures {
     static List<Double> of(String set) {
         List<Double> pressures = OptionValues.series("--set", set, Dimension.PRESSURE);
         if (pressures.size() < 2 || pressures.get(0) <= 0) {
-            throw new WrongInputException("hotidle: --set " + set
-                    + ": at least two pressures above zero are needed; write 60..400/20psi, for example");
+            throw new WrongInputException(
+                    "hotidle: --set " + set
+                            + ": at least two pressures above zero are needed, since it is asked which of them hold"
+                            + "\nmend: write 60..400/20psi, for example; what a build does at one: hotidle margins CIRCUIT --set 205psi");
         }
         return pressures;
     }

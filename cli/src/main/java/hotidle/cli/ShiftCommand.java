@@ -36,6 +36,9 @@ final class ShiftCommand implements Callable<Integer> {
     @Mixin
     PlotOption plot;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
@@ -43,7 +46,9 @@ final class ShiftCommand implements Callable<Integer> {
     public Integer call() {
         plot.check();
         DescribedCircuit described = asked.load();
-        Transmission unit = Circuits.adjustable(described, build).unit();
+        Transmission unit = asked.after(work.asked(), described, List.of(Circuits.adjustable(described, build)))
+                .first()
+                .unit();
         ShiftHeat.AskedShift under = conditions.of(unit);
         double over = conditions.lockupTime();
         if (!TorqueConditions.given(unit)) {

@@ -10,6 +10,7 @@ import hotidle.study.spread.SpreadTally;
 import hotidle.transmission.Adjustable;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -53,8 +54,10 @@ final class SpreadCommand implements Callable<Integer> {
     public Integer call() {
         plot.check();
         SpreadRun.RunPart one = split.checked();
-        DescribedCircuit described = asked.load();
-        Adjustable build = options.build.of(described);
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(options.work.asked(), asWritten, List.of(options.build.of(asWritten)));
+        DescribedCircuit described = worked.circuit();
+        Adjustable build = worked.first();
         SpreadQuestion question = options.question(build);
         Optional<SpreadTally> joined = split.joined(question);
         SpreadTally tally = joined.orElseGet(() -> run(question, one));

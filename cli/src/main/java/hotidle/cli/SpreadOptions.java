@@ -19,6 +19,9 @@ final class SpreadOptions {
     @Mixin
     OneBuildOption build;
 
+    @Mixin
+    AfterWork work;
+
     @Option(
             names = "--duty",
             paramLabel = "NAME",

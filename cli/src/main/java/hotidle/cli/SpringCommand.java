@@ -5,6 +5,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.SpringStudy;
 import hotidle.transmission.Transmission;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,6 +38,9 @@ final class SpringCommand implements Callable<Integer> {
             description = "set pressure wanted, the highest of the forward ranges, as 240psi")
     String set;
 
+    @Mixin
+    private JobsNoFaults work;
+
     @Spec
     CommandSpec spec;
 
@@ -48,7 +52,9 @@ final class SpringCommand implements Callable<Integer> {
                     "hotidle: --set " + set + ": a set pressure is above zero\nmend: write 240psi, for example");
         }
         DescribedCircuit described = asked.load();
-        Transmission unit = Circuits.adjustable(described, build).unit();
+        Transmission unit = asked.after(work.asked(), described, List.of(Circuits.adjustable(described, build)))
+                .first()
+                .unit();
         unit.command();
         return Printed.print(
                 spec,

@@ -1,7 +1,7 @@
 package hotidle.cli;
 
 import hotidle.circuits.DescribedCircuit;
-import hotidle.transmission.Transmission;
+import hotidle.transmission.Adjustable;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -29,7 +29,7 @@ final class StageOptions {
      *
      * @throws WrongInputException where the build that comes in is not in the circuit
      */
-    Optional<StageRun> of(TorqueRun run, DescribedCircuit described, List<Transmission> units) {
+    Optional<StageRun> of(TorqueRun run, DescribedCircuit described, List<Adjustable> units) {
         return stages ? Optional.of(StageRun.of(run, described, units, from)) : Optional.empty();
     }
 }

@@ -31,7 +31,7 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
      * @param units of these builds
      * @param from  the build that comes in, as it is written behind --from; null where it is not
      */
-    static StageRun of(TorqueRun torque, DescribedCircuit described, List<Transmission> units, String from) {
+    static StageRun of(TorqueRun torque, DescribedCircuit described, List<Adjustable> units, String from) {
         if (from != null) {
             return new StageRun(
                     torque,
@@ -39,11 +39,11 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
                     Circuits.adjustable(described, from).unit().build());
         }
         List<String> others = new ArrayList<>(described.units().keySet());
-        units.forEach(unit -> others.remove(unit.build()));
+        units.forEach(unit -> others.remove(unit.unit().build()));
         return new StageRun(
                 torque,
                 described,
-                described.standsOn(units.get(0).build(), others).orElse(""));
+                described.standsOn(units.get(0).unit().build(), others).orElse(""));
     }
 
     /** All of them side by side. */
@@ -59,7 +59,7 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
     private Stage stage(BuildTorque held) {
         Adjustable build = described.adjustable(held.build());
         Transmission unit = build.unit();
-        Window window = torque.window(unit);
+        Window window = torque.window(build);
         Progress progress = new Progress(torque.err(), "wearing fits of " + unit.build(), 1);
         Wear wear = Wear.study(build, List.of(), OptionValues.searched(null, unit, STEP), progress::step);
         progress.end();

@@ -56,21 +56,22 @@ final class SweepCommand implements Callable<Integer> {
     private SweepPictures pictures;
 
     @Mixin
-    private FaultOption faults;
+    private AfterWork work;
 
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
+        DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
         pictures.check(speeds);
         OptionValues.within("--speed", speed, speeds.get(speeds.size() - 1), MOST_SPEED, "0 to 20000 rpm");
-        refuseUncommanded(described.unit());
+        refuseUncommanded(asWritten.unit());
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
         List<SpeedSweep> sweeps = new ArrayList<>();
-        for (Transmission build : faults.units(described, builds.named())) {
-            Transmission unit = swept.at(build);
+        for (Transmission unit : worked.units()) {
             for (DutyPoint point : swept.duties(unit)) {
                 sweeps.add(SpeedSweep.run(unit, point, speeds, from));
             }
@@ -88,7 +89,7 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private void refuseUncommanded(Transmission unit) {
-        String option = swept.setAsked() ? "--set" : pictures.plotAsked() ? "--plot" : "";
+        String option = work.setAsked() ? "--set" : pictures.plotAsked() ? "--plot" : "";
         if (!option.isEmpty() && unit.commanded().isEmpty()) {
             throw new WrongInputException("hotidle: " + option + " asks for a set pressure, but " + unit.circuit()
                     + " is not commanded\nmend: leave out " + option + ", or give the circuit a command section");

@@ -3,20 +3,16 @@ package hotidle.cli;
 import hotidle.circuits.text.Dimension;
 import hotidle.oil.Oil;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
-import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options that say at which duty, temperatures and set pressure a unit is swept. */
 final class SweptDuty {
 
-    /** Limits of the options, those of a circuit file and a hair: set pressure [Pa], sump temperature [K]. */
-    private static final double LEAST_SET = SetPressure.PSI * (1 - 1e-7);
-
-    private static final double MOST_SET = 5000 * SetPressure.PSI * (1 + 1e-7);
+    /** Limits of the option, those of a circuit file and a hair: sump temperature [K]. */
     private static final double COLDEST = Oil.ZERO_CELSIUS - 60.001;
+
     private static final double HOTTEST = Oil.ZERO_CELSIUS + 250.001;
 
     @Option(
@@ -35,37 +31,9 @@ final class SweptDuty {
     @Option(names = "--range", paramLabel = "RANGE", description = "range engaged. Default: the duty's own")
     private String range;
 
-    @Option(
-            names = "--set",
-            paramLabel = "PRESSURE",
-            description = "highest set pressure in the forward ranges, for example 240psi: scales the command"
-                    + " and solves the regulator's spring for it. Default: as the build has it")
-    private String set;
-
-    @Mixin
-    private SetBy setBy;
-
-    /** Whether a set pressure is asked for. */
-    boolean setAsked() {
-        return set != null;
-    }
-
     /** Whether several temperatures are asked for. */
     boolean warm() {
         return temperatures().size() > 1;
-    }
-
-    /** The unit with the set pressure asked for. */
-    Transmission at(Transmission unit) {
-        return set == null ? unit : setBy.at(unit, setPressure(), set);
-    }
-
-    private double setPressure() {
-        double asked = OptionValues.quantity("--set", set, Dimension.PRESSURE);
-        if (asked < LEAST_SET) {
-            throw new WrongInputException("hotidle: --set " + set + ": a set pressure must lie between 1 and 5000 psi");
-        }
-        return OptionValues.within("--set", set, asked, MOST_SET, "1 to 5000 psi");
     }
 
     /** The duty asked for, at each temperature asked for. */

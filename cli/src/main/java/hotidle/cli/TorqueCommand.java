@@ -5,7 +5,7 @@ import hotidle.answer.torque.TorqueAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.LowAtIdle;
-import hotidle.transmission.Transmission;
+import hotidle.transmission.Adjustable;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -41,9 +41,10 @@ final class TorqueCommand implements Callable<Integer> {
     @Option(
             names = "--set",
             paramLabel = "PRESSURES",
-            defaultValue = "60..400/20psi",
+            defaultValue = SetPressures.USUAL,
             description =
-                    "set pressures among which is searched up to which one more is held. Default: ${DEFAULT-VALUE}")
+                    "set pressures among which is searched up to which one more is held; or one pressure, for example"
+                            + " 205psi, that each build is set to, in place of its own. Default: ${DEFAULT-VALUE}")
     String set;
 
     @Mixin
@@ -51,6 +52,9 @@ final class TorqueCommand implements Callable<Integer> {
 
     @Mixin
     private WantedTorque wanted;
+
+    @Mixin
+    private JobsAndFaults work;
 
     @Option(
             names = "--needed",
@@ -73,16 +77,21 @@ final class TorqueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DescribedCircuit described = asked.load();
+        DescribedCircuit asWritten = asked.load();
         double turns = OptionValues.quantity("--speed", speed, Dimension.SPEED);
         if (!(turns > 0 && turns <= 100)) {
             throw new WrongInputException(
                     "hotidle: --speed " + speed + " is no speed of an engine\nmend: write 2000rpm");
         }
-        List<Transmission> units = builds.units(described);
-        BuildsOption.atMost(MOST_BUILDS, units, "torque");
-        List<Double> pressures = SetPressures.of(set);
-        TorqueRun.check(units.get(0), setBy, pressures.get(0), set);
+        boolean one = !set.contains("..");
+        List<Adjustable> named = builds.adjustable(asWritten);
+        BuildsOption.atMost(MOST_BUILDS, named, "torque");
+        List<Double> pressures = SetPressures.of(one ? SetPressures.USUAL : set);
+        TorqueRun.check(named.get(0).unit(), setBy, pressures.get(0), set);
+        WorkedBuilds worked = asked.after(
+                work.asked(one ? Optional.of(NewPressure.of(set, setBy)) : Optional.empty()), asWritten, named);
+        DescribedCircuit described = worked.circuit();
+        List<Adjustable> units = worked.adjustable();
         plot.check();
         TorqueRun run = new TorqueRun(
                 spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns, wanted.torque());
@@ -90,7 +99,7 @@ final class TorqueCommand implements Callable<Integer> {
         List<TorqueAnswer.BuildTorque> held =
                 Stop.each(units, run::held, spec.commandLine().getErr());
         plot.draw(run, described.name(), units, held);
-        List<String> low = LowAtIdle.of(units);
+        List<String> low = LowAtIdle.of(worked.units());
         Answer answer = staged.<Answer>map(stage -> stage.answer(held, low))
                 .orElseGet(() ->
                         new TorqueAnswer(asked.shared.units(), described.name(), described.about(), held, needed, low));

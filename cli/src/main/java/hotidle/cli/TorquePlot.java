@@ -3,7 +3,7 @@ package hotidle.cli;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
 import hotidle.answer.torque.TorquePicture;
 import hotidle.plots.Chart;
-import hotidle.transmission.Transmission;
+import hotidle.transmission.Adjustable;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ final class TorquePlot {
      *
      * @throws WrongInputException where nothing is known that could be drawn
      */
-    void draw(TorqueRun run, String circuit, List<Transmission> units, List<BuildTorque> held) {
+    void draw(TorqueRun run, String circuit, List<Adjustable> units, List<BuildTorque> held) {
         if (file == null) {
             return;
         }

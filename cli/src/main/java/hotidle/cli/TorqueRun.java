@@ -11,6 +11,7 @@ import hotidle.study.TorqueConditions;
 import hotidle.study.TorqueHeld;
 import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
@@ -59,18 +60,19 @@ record TorqueRun(
         setBy.at(unit, lowest, set);
     }
 
-    BuildTorque held(Transmission unit) {
-        return held(unit, by, pressures, speed, wanted);
+    BuildTorque held(Adjustable build) {
+        return held(build, by, pressures, speed, wanted);
     }
 
     /** What a unit holds. */
-    static BuildTorque held(Transmission unit, SetPressure.By by, List<Double> pressures, double speed) {
-        return held(unit, by, pressures, speed, OptionalDouble.empty());
+    static BuildTorque held(Adjustable build, SetPressure.By by, List<Double> pressures, double speed) {
+        return held(build, by, pressures, speed, OptionalDouble.empty());
     }
 
     private static BuildTorque held(
-            Transmission unit, SetPressure.By by, List<Double> pressures, double speed, OptionalDouble wanted) {
-        Window.Raised raised = Window.Raised.by(unit, by);
+            Adjustable build, SetPressure.By by, List<Double> pressures, double speed, OptionalDouble wanted) {
+        Transmission unit = build.unit();
+        Window.Raised raised = Window.Raised.by(build, by);
         return new BuildTorque(
                 unit.build(),
                 unit.rated(),
@@ -85,20 +87,22 @@ record TorqueRun(
     }
 
     /** Which set pressures the limits of a unit allow. */
-    Window window(Transmission unit) {
+    Window window(Adjustable build) {
+        Transmission unit = build.unit();
         Progress progress =
                 new Progress(err, "trying set pressures", unit.duties().size() * pressures.size() + LIMITS);
         Window window = Window.study(
-                unit, Window.Raised.by(unit, by), pressures, OptionValues.searched(null, unit, STEP), progress::step);
+                unit, Window.Raised.by(build, by), pressures, OptionValues.searched(null, unit, STEP), progress::step);
         progress.end();
         return window;
     }
 
     /** What is drawn of a unit. */
-    TorquePicture picture(Transmission unit, UsefulPressure useful) {
+    TorquePicture picture(Adjustable build, UsefulPressure useful) {
+        Transmission unit = build.unit();
         Progress progress = new Progress(err, "drawing " + unit.build(), pressures.size());
-        TorqueByPressure held = TorqueByPressure.of(Window.Raised.by(unit, by), pressures, speed, progress::step);
+        TorqueByPressure held = TorqueByPressure.of(Window.Raised.by(build, by), pressures, speed, progress::step);
         progress.end();
-        return new TorquePicture(units, unit.build(), unit.highestSet(), held, useful, window(unit));
+        return new TorquePicture(units, unit.build(), unit.highestSet(), held, useful, window(build));
     }
 }

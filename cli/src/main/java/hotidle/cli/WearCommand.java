@@ -45,14 +45,19 @@ final class WearCommand implements Callable<Integer> {
     @Mixin
     PlotOption plot;
 
+    @Mixin
+    private AfterWork work;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
         plot.check();
-        DescribedCircuit described = asked.load();
-        List<Adjustable> chosen = builds.adjustable(described);
+        DescribedCircuit asWritten = asked.load();
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
+        List<Adjustable> chosen = worked.adjustable();
         List<Double> speeds = OptionValues.searched(speed, chosen.get(0).unit(), STEP);
         chosen.forEach(this::looked);
         WearAnswer answer = new WearAnswer(

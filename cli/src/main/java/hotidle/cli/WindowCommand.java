@@ -3,7 +3,6 @@ package hotidle.cli;
 import hotidle.answer.window.WindowAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.LowAtIdle;
-import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -39,6 +38,9 @@ final class WindowCommand implements Callable<Integer> {
     private SetBy setBy;
 
     @Mixin
+    private JobsAndFaults work;
+
+    @Mixin
     private OwnHeat ownHeat;
 
     /** Step of the engine speeds searched, where none are given [rev/s]. */
@@ -56,9 +58,10 @@ final class WindowCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         moved.refuse();
-        DescribedCircuit described = asked.load();
-        List<Double> speeds = OptionValues.searched(speed, described.unit(), STEP);
-        List<Transmission> units = builds.units(described);
+        DescribedCircuit asWritten = asked.load();
+        List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
+        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        DescribedCircuit described = worked.circuit();
         PrintWriter err = spec.commandLine().getErr();
         WindowRun run = new WindowRun(err, setBy, set, ownHeat, speeds);
         return Printed.print(
@@ -70,7 +73,7 @@ final class WindowCommand implements Callable<Integer> {
                         described.about(),
                         setBy.by(),
                         ownHeat.given(),
-                        Stop.each(units, run::of, err),
-                        LowAtIdle.of(units)));
+                        Stop.each(worked.adjustable(), run::of, err),
+                        LowAtIdle.of(worked.units())));
     }
 }

@@ -4,6 +4,7 @@ import hotidle.answer.window.WindowAnswer;
 import hotidle.study.TorqueConditions;
 import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.List;
@@ -24,11 +25,12 @@ record WindowRun(PrintWriter err, SetBy setBy, String set, OwnHeat ownHeat, List
     private static final int LIMITS = 20;
 
     /** A build and its window. */
-    WindowAnswer.BuildWindow of(Transmission unit) {
+    WindowAnswer.BuildWindow of(Adjustable build) {
+        Transmission unit = build.unit();
         List<Double> pressures = SetPressures.of(set);
         unit.command();
         setBy.at(unit, pressures.get(0), set);
-        Window.Raised given = Window.Raised.by(unit, setBy.by());
+        Window.Raised given = Window.Raised.by(build, setBy.by());
         Window.Raised raised = ownHeat.asked(unit) ? given.settled() : given;
         Progress progress =
                 new Progress(err, "trying set pressures", unit.duties().size() * pressures.size() + LIMITS);

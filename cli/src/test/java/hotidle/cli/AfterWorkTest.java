@@ -5,11 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import hotidle.answer.format.Quantity.UnitSystem;
-import hotidle.answer.phrase.AfterWorkPhrase;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** A build after jobs, at another set pressure, in one command. */
@@ -48,18 +45,5 @@ class AfterWorkTest {
                         limits.get(i).toString());
             }
         }
-    }
-
-    @Test
-    void whatWasDoneIsSaidInTheUnitsOfTheReader() {
-        assertEquals(
-                "Judged after the jobs pump, rings, set to 240 psi.",
-                AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump", "rings"), OptionalDouble.of(240 * 6894.757293)));
-        assertEquals(
-                "Judged after the job pump.",
-                AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump"), OptionalDouble.empty()));
-        assertEquals(
-                "Judged with no job done, set to 10.00 bar.",
-                AfterWorkPhrase.of(UnitSystem.METRIC, List.of(), OptionalDouble.of(1e6)));
     }
 }

@@ -38,7 +38,7 @@ class FaultOptionTest {
     void withoutAFaultTheBuildsAreAsTheFileHasThem() {
         FaultOption none = faults();
         assertFalse(none.given());
-        assertEquals(List.of(RIG.unit()), none.units(RIG, List.of()));
+        assertEquals(BUILD.unit(), none.over(BUILD).unit());
     }
 
     @Test

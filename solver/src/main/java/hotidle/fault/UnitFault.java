@@ -3,9 +3,7 @@ package hotidle.fault;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -93,25 +91,8 @@ public record UnitFault(
      * @return empty where a size is impossible
      */
     public static Optional<Transmission> in(Adjustable build, Map<String, Double> more, List<Sized> faults) {
-        Map<String, Double> sizes = new HashMap<>();
-        more.forEach((name, by) ->
-                sizes.put(name, build.dimension(name).orElseThrow().value() + by));
-        for (Sized one : faults) {
-            for (WearSize wear : one.fault.wears) {
-                double by = one.size * wear.allowance();
-                sizes.merge(wear.name(), wear.value() + by, (before, now) -> before + by);
-            }
-        }
-        Optional<Transmission> unit = sizes.isEmpty() ? Optional.of(build.unit()) : build.with(sizes);
-        if (unit.isEmpty()) {
-            return unit;
-        }
         try {
-            Transmission changed = unit.get();
-            for (Sized one : faults) {
-                changed = one.fault.change.of(changed, one.size);
-            }
-            return Optional.of(changed);
+            return Optional.of(new LaidFaults(faults).over(build, more).unit());
         } catch (IllegalArgumentException impossible) {
             return Optional.empty();
         }

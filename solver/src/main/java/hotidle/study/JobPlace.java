@@ -9,7 +9,6 @@ import hotidle.part.PumpChamber;
 import hotidle.part.SealingRing;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
-import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
 import java.util.EnumMap;
@@ -82,13 +81,8 @@ public enum JobPlace {
     private record Renewal(Adjustable build, Map<Job, Map<String, Double>> sizes) implements Workshop.Rework {
 
         @Override
-        public Transmission after(List<Job> done) {
-            return build.remake().with(all(done));
-        }
-
-        @Override
-        public Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
-            return Optional.of(before.resized(all(done)));
+        public Adjustable after(List<Job> done) {
+            return build.madeTo(all(done));
         }
 
         private Map<String, Double> all(List<Job> done) {

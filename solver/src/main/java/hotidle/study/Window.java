@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Margin;
 import hotidle.heat.SettledUnit;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
@@ -150,7 +151,12 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
         /** What is changed for it, at the temperatures that its duty points give. */
         static Raised by(Transmission unit, SetPressure.By by) {
-            return (pressure, duties) -> SetPressure.of(unit, pressure, by);
+            return by(Adjustable.fixed(unit), by);
+        }
+
+        /** The same of a build, beneath the faults that lie over it. */
+        static Raised by(Adjustable build, SetPressure.By by) {
+            return (pressure, duties) -> build.setTo(pressure, by).unit();
         }
 
         /** The same at the temperatures that its own heat brings it to: more pressure makes more of it. */

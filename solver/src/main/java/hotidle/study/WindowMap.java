@@ -167,18 +167,16 @@ public record WindowMap(
         Map<String, Double> named = named(build, axis);
         List<Double> across = with(pressures, List.of(own));
         List<Double> upright = with(values, named.values());
+        List<Adjustable> columns = across.stream()
+                .map(pressure -> pressure == own ? build : build.setTo(pressure, by))
+                .toList();
         // a row is solved in order, each of its points started from the one before; rows know nothing of each other
         List<List<MapCell>> rows = upright.parallelStream()
                 .map(value -> {
-                    Optional<Transmission> made = made(build, axis, value);
                     Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
                     List<MapCell> row = new ArrayList<>();
-                    for (double pressure : across) {
-                        row.add(cell(
-                                made.map(unit -> pressure == own ? unit : SetPressure.of(unit, pressure, by)),
-                                pressure,
-                                value,
-                                chains));
+                    for (int i = 0; i < across.size(); i++) {
+                        row.add(cell(made(columns.get(i), axis, value), across.get(i), value, chains));
                         step.run();
                     }
                     return row;

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /**
  * A unit whose sizes can be changed.
@@ -28,10 +29,52 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
         default List<WearSize> others() {
             return List.of();
         }
+
+        /** A build made by it at another set pressure; what lies over the unit, as a fault, lies over it then too. */
+        default Adjustable setTo(Adjustable build, double pressure, SetPressure.By by) {
+            return new Adjustable(
+                    SetPressure.of(build.unit(), pressure, by),
+                    build.dimensions(),
+                    changed(sizes -> SetPressure.of(with(sizes), pressure, by)));
+        }
+
+        /** Another way of making the unit, of which the same further sizes can be changed. */
+        default Remake changed(Remake made) {
+            Remake same = this;
+            return new Remake() {
+                @Override
+                public Transmission with(Map<String, Double> sizes) {
+                    return made.with(sizes);
+                }
+
+                @Override
+                public List<WearSize> others() {
+                    return same.others();
+                }
+            };
+        }
     }
 
     public Adjustable {
         dimensions = List.copyOf(dimensions);
+    }
+
+    /** A unit of which no size can be changed. */
+    public static Adjustable fixed(Transmission unit) {
+        return new Adjustable(unit, List.of(), sizes -> {
+            if (!sizes.isEmpty()) {
+                throw new IllegalArgumentException("no size of " + unit.build() + " can be changed");
+            }
+            return unit;
+        });
+    }
+
+    /** The same under another name. */
+    public Adjustable named(String build) {
+        return new Adjustable(
+                unit.named(build),
+                dimensions,
+                remake.changed(sizes -> remake.with(sizes).named(build)));
     }
 
     /** The unit with one size changed; empty where the size is impossible. */
@@ -55,19 +98,34 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
      * @throws IllegalArgumentException where a size is impossible, with the reason
      */
     public Adjustable resized(Map<String, Double> sizes) {
+        return changed(sizes, WearSize::at);
+    }
+
+    /**
+     * The same with sizes brought to what they are to be, as a shop does: nobody need measure them.
+     *
+     * @param sizes by part and key, [m] or [m²]
+     * @throws IllegalArgumentException where a size is impossible, with the reason
+     */
+    public Adjustable madeTo(Map<String, Double> sizes) {
+        return changed(sizes, WearSize::madeTo);
+    }
+
+    private Adjustable changed(Map<String, Double> sizes, BiFunction<WearSize, Double, WearSize> changed) {
         if (sizes.isEmpty()) {
             return this;
         }
         return new Adjustable(
                 remake.with(sizes),
                 dimensions.stream()
-                        .map(size -> sizes.containsKey(size.name()) ? size.at(sizes.get(size.name())) : size)
+                        .map(size ->
+                                sizes.containsKey(size.name()) ? changed.apply(size, sizes.get(size.name())) : size)
                         .toList(),
-                more -> {
+                remake.changed(more -> {
                     Map<String, Double> all = new HashMap<>(sizes);
                     all.putAll(more);
                     return remake.with(all);
-                });
+                }));
     }
 
     /** The dimension of a name. */
@@ -84,9 +142,6 @@ public record Adjustable(Transmission unit, List<WearSize> dimensions, Remake re
      * @throws IllegalArgumentException where the build cannot be set to it
      */
     public Adjustable setTo(double pressure, SetPressure.By by) {
-        return new Adjustable(
-                SetPressure.of(unit, pressure, by),
-                dimensions,
-                sizes -> SetPressure.of(remake.with(sizes), pressure, by));
+        return remake.setTo(this, pressure, by);
     }
 }

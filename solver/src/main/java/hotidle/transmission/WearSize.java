@@ -54,8 +54,13 @@ public record WearSize(
     }
 
     /** The same size with another value. */
-    public WearSize at(double other) {
+    WearSize at(double other) {
         return new WearSize(part, key, kind, other, fresh, limit, measured);
+    }
+
+    /** The same size brought to a value by who builds the unit. */
+    WearSize madeTo(double other) {
+        return new WearSize(part, key, kind, other, fresh, limit, measured, Origin.MADE);
     }
 
     /** What a dimension is. */

@@ -2,6 +2,7 @@ package hotidle.transmission;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A build and the jobs that can be done to it.
@@ -15,23 +16,12 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
     /** Makes a unit anew. */
     public interface Rework {
         /**
-         * The unit after some jobs; its set pressure is kept by the spring, where the build sets one.
+         * The build after some jobs; its set pressure is kept by the spring, where the build sets one.
          *
          * @param done some of the jobs, in their order
          * @throws IllegalArgumentException where what they leave behind is impossible, with the reason
          */
-        Transmission after(List<Job> done);
-
-        /**
-         * The same with the sizes that can be changed from then on; empty where this rework does not tell them.
-         *
-         * @param done   some of the jobs, in their order
-         * @param before the build without them
-         * @throws IllegalArgumentException where what they leave behind is impossible, with the reason
-         */
-        default Optional<Adjustable> adjustable(List<Job> done, Adjustable before) {
-            return Optional.empty();
-        }
+        Adjustable after(List<Job> done);
     }
 
     public Workshop {
@@ -41,10 +31,31 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
     /** The unit after some jobs; empty where what they leave behind is impossible. */
     public Optional<Transmission> after(List<Job> done) {
         try {
-            return Optional.of(done.isEmpty() ? unit : rework.after(done));
+            return Optional.of(done.isEmpty() ? unit : rework.after(done).unit());
         } catch (IllegalArgumentException impossible) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * The same with some jobs done for good: those that are left come on top of them.
+     *
+     * @param done some of the jobs
+     * @throws IllegalArgumentException where what they leave behind is impossible, with the reason
+     */
+    public Workshop done(List<Job> done) {
+        if (done.isEmpty()) {
+            return this;
+        }
+        return new Workshop(
+                rework.after(inOrder(done)).unit(),
+                jobs.stream().filter(job -> !done.contains(job)).toList(),
+                more -> rework.after(
+                        inOrder(Stream.concat(done.stream(), more.stream()).toList())));
+    }
+
+    private List<Job> inOrder(List<Job> some) {
+        return jobs.stream().filter(some::contains).toList();
     }
 
     /**
@@ -55,6 +66,13 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
      */
     public Workshop setTo(double pressure, SetPressure.By by) {
         return new Workshop(
-                SetPressure.of(unit, pressure, by), jobs, done -> SetPressure.of(rework.after(done), pressure, by));
+                SetPressure.of(unit, pressure, by),
+                jobs,
+                done -> rework.after(done).setTo(pressure, by));
+    }
+
+    /** The same under another name. */
+    public Workshop named(String build) {
+        return new Workshop(unit.named(build), jobs, done -> rework.after(done).named(build));
     }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Margin;
 import hotidle.network.Network;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.JobCost;
 import hotidle.transmission.SetPressure;
@@ -51,7 +52,7 @@ class ShopJobsTest {
                         OptionalDouble.empty(),
                         prices.containsKey(name) ? OptionalDouble.of(prices.get(name)) : OptionalDouble.empty()))
                 .toList();
-        return new Workshop(WORN, jobs, ShopJobsTest::after);
+        return new Workshop(WORN, jobs, done -> Adjustable.fixed(after(done)));
     }
 
     private static JobStudy study(Workshop shop, double psi) {

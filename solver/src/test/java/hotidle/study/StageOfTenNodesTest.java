@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.geartrain.Link;
 import hotidle.network.Network;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
@@ -51,9 +52,9 @@ class StageOfTenNodesTest {
     private static final Workshop SHOP = new Workshop(
             WORN,
             JOBS,
-            done -> made(
+            done -> Adjustable.fixed(made(
                     WORN,
-                    done.stream().flatMap(job -> PARTS.get(job.name()).stream()).toArray(String[]::new)));
+                    done.stream().flatMap(job -> PARTS.get(job.name()).stream()).toArray(String[]::new))));
 
     private static List<String> names(StageJobs jobs) {
         return jobs.jobs().stream().map(Job::name).toList();
@@ -129,7 +130,7 @@ class StageOfTenNodesTest {
         Transmission strong = TenNodesWithTrain.unit(4, 8, 900, TenNodesWithTrain.LEVEL);
         assertEquals(List.of("input-shaft"), StageJobs.of(SHOP, strong).links());
         Transmission bare = TenNodesWithTrain.withGears(WORN, Optional.empty());
-        Workshop before = new Workshop(bare, List.of(), done -> bare);
+        Workshop before = new Workshop(bare, List.of(), done -> Adjustable.fixed(bare));
         List<String> all =
                 WORN.gears().orElseThrow().links().stream().map(Link::name).toList();
         assertEquals(all, StageJobs.of(before, WORN).links());

@@ -1,28 +1,72 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
-/** What was done to a build before it is judged: jobs, and another set pressure. */
+/** What was done to a build before it is looked at: jobs, another set pressure, faults laid over it. */
 public final class AfterWorkPhrase {
 
     private AfterWorkPhrase() {}
 
-    /** Behind the name of a build that stands beside the same one as it is. */
-    public static final String AFTER = "-after";
+    /** The name of a build to which jobs were done. */
+    public static String after(String build) {
+        return build + "-after";
+    }
 
     /**
-     * What was done.
+     * The name of a build to which nothing was done but that it is set to another pressure.
      *
-     * @param jobs by name; may be empty
-     * @param set  pressure [Pa]; empty where it stays
+     * @param pressure as it was asked for
      */
-    public static String of(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set) {
-        String done = jobs.isEmpty()
-                ? "with no job done"
-                : "after " + (jobs.size() == 1 ? "the job " : "the jobs ") + String.join(", ", jobs);
-        return "Judged " + done + (set.isEmpty() ? "" : ", set to " + Quantity.PRESSURE.with(units, set.getAsDouble()))
-                + ".";
+    public static String setTo(String build, String pressure) {
+        return build + "-at-" + pressure.replaceAll("\\s", "");
+    }
+
+    /**
+     * What was done to each build shown.
+     *
+     * @param jobs   by name; may be empty
+     * @param set    pressure [Pa]; empty where it stays
+     * @param faults as written; may be empty
+     */
+    public static String of(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
+        List<String> done = work(units, jobs, set);
+        done.addAll(laid(faults));
+        return "Each build " + String.join(", ", done) + ".";
+    }
+
+    /** The same behind the circuit's name, in place of what its file says of it. */
+    public static String heading(
+            Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
+        String sentence = of(units, jobs, set, faults);
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1, sentence.length() - 1);
+    }
+
+    /** The same where each build stands beside it as it is; faults lie over both. */
+    public static String beside(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
+        List<String> done = work(units, jobs, set);
+        if (done.isEmpty()) {
+            return of(units, jobs, set, faults);
+        }
+        return "Each build as it is and " + String.join(", ", done)
+                + (faults.isEmpty() ? "" : "; both " + laid(faults).get(0)) + ".";
+    }
+
+    private static List<String> work(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set) {
+        List<String> done = new ArrayList<>();
+        if (!jobs.isEmpty()) {
+            done.add("after the job" + (jobs.size() == 1 ? " " : "s ") + String.join(", ", jobs));
+        }
+        set.ifPresent(pressure -> done.add("set to " + Quantity.PRESSURE.with(units, pressure)));
+        return done;
+    }
+
+    private static List<String> laid(List<String> faults) {
+        return faults.isEmpty()
+                ? List.of()
+                : List.of("with the fault" + (faults.size() == 1 ? " " : "s ") + String.join(", ", faults));
     }
 }

@@ -5,6 +5,7 @@ import hotidle.answer.phrase.LivePhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.UnknownBuildException;
 import hotidle.circuits.WrittenFault;
+import hotidle.fault.LaidFaults;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.oil.Oil;
@@ -68,7 +69,7 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
         }
         Workshop shop = workshop(build.unit().build());
         List<Job> done = asked.jobs().stream().map(name -> job(shop, name)).toList();
-        return shop.rework().adjustable(done, build).orElseThrow();
+        return shop.rework().after(done);
     }
 
     private static Job job(Workshop shop, String name) {
@@ -83,12 +84,11 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
         List<UnitFault> possible = UnitFaults.of(sound);
         List<UnitFault.Sized> faults =
                 written.stream().map(text -> WrittenFault.read(possible, text)).toList();
-        Transmission unit = in(sound, faults);
-        return new Adjustable(unit, sound.dimensions(), sizes -> in(sound.resized(sizes), faults));
-    }
-
-    private static Transmission in(Adjustable sound, List<UnitFault.Sized> faults) {
-        return UnitFault.in(sound, faults).orElseThrow(() -> new IllegalArgumentException(LivePhrase.IMPOSSIBLE));
+        try {
+            return new LaidFaults(faults).over(sound);
+        } catch (IllegalArgumentException impossible) {
+            throw new IllegalArgumentException(LivePhrase.IMPOSSIBLE, impossible);
+        }
     }
 
     /**

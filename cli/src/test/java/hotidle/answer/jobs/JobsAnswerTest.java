@@ -11,6 +11,7 @@ import hotidle.circuits.Library;
 import hotidle.study.JobStudy;
 import hotidle.study.Judgement;
 import hotidle.study.Repairs;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.JobCost;
 import hotidle.transmission.Transmission;
@@ -68,7 +69,7 @@ class JobsAnswerTest {
                 Optional.empty());
         return new JobsAnswer(
                 UnitSystem.METRIC,
-                new Workshop(UNIT, jobs, done -> UNIT),
+                new Workshop(UNIT, jobs, done -> Adjustable.fixed(UNIT)),
                 true,
                 false,
                 UNIT.duties().get(0),

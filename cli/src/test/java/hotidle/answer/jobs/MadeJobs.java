@@ -8,6 +8,7 @@ import hotidle.study.JobStudy.JobSet;
 import hotidle.study.JobStudy.JobState;
 import hotidle.study.Judgement;
 import hotidle.study.Repairs;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.JobCost;
 import hotidle.transmission.Transmission;
@@ -97,7 +98,7 @@ final class MadeJobs {
     static JobsAnswer answer(UnitSystem units, JobStudy study, Job... jobs) {
         return new JobsAnswer(
                 units,
-                new Workshop(UNIT, List.of(jobs), done -> UNIT),
+                new Workshop(UNIT, List.of(jobs), done -> Adjustable.fixed(UNIT)),
                 true,
                 false,
                 UNIT.duties().get(0),

@@ -1,0 +1,49 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.answer.format.Quantity.UnitSystem;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What was done to a build is said in the order in which it was done. */
+class AfterWorkPhraseTest {
+
+    private static final OptionalDouble SET = OptionalDouble.of(240 * 6894.757293);
+    private static final OptionalDouble AS_IT_IS = OptionalDouble.empty();
+
+    @Test
+    void jobsComeBeforeTheSetPressureAndFaultsLast() {
+        assertEquals(
+                "Each build after the jobs pump, rings, set to 240 psi, with the fault oil-aerated:10%.",
+                AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("oil-aerated:10%")));
+        assertEquals(
+                "Each build after the job pump.",
+                AfterWorkPhrase.of(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of()));
+    }
+
+    @Test
+    void behindTheNameOfACircuitItIsNoSentence() {
+        assertEquals("each build set to 240 psi", AfterWorkPhrase.heading(UnitSystem.SHOP, List.of(), SET, List.of()));
+    }
+
+    @Test
+    void aBuildThatIsOnlySetOtherwiseIsAfterNothing() {
+        assertEquals(
+                "Each build set to 10.00 bar.",
+                AfterWorkPhrase.of(UnitSystem.METRIC, List.of(), OptionalDouble.of(1e6), List.of()));
+        assertEquals("worn-at-205psi", AfterWorkPhrase.setTo("worn", "205 psi"));
+        assertEquals("worn-after", AfterWorkPhrase.after("worn"));
+    }
+
+    @Test
+    void besideTheSameBuildsAsTheyAreBothHaveTheFaults() {
+        assertEquals(
+                "Each build as it is and after the job pump; both with the faults a:1%, b:2%.",
+                AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of("a:1%", "b:2%")));
+        assertEquals(
+                "Each build with the fault a:1%.",
+                AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));
+    }
+}
