@@ -72,14 +72,14 @@ public final class WrittenFault {
         FaultKind.SizeOf sizeOf = fault.kind().sizeOf();
         if (sizeOf == FaultKind.SizeOf.NOTHING) {
             if (written != null) {
-                throw new NoFaultException("it has no size", "write --fault " + fault.name());
+                throw new NoFaultException("it takes no size", "write --fault " + fault.name());
             }
             return fault.most();
         }
         boolean share = share(fault);
         String example = "write --fault " + fault.name() + ":" + (share ? "20%" : "0.3mm");
         if (written == null) {
-            throw new NoFaultException("it has no size", example);
+            throw new NoFaultException("give its size", example + "; allowed is " + allowed(fault));
         }
         Units.Amount amount = Units.read(written, share ? Dimension.RATIO : Dimension.LENGTH);
         if (!amount.good()) {

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.transmission.SetPressure;
 import picocli.CommandLine.Mixin;
 
 /** All that can be done to the builds that are asked for: jobs, another set pressure, faults. */
@@ -25,8 +26,13 @@ final class AfterWork {
         return pressure.given();
     }
 
+    /** Whether it is set after jobs: a build that is only set otherwise says so by its name. */
+    boolean setAfterJobs() {
+        return setAsked() && !asked().jobs().isEmpty();
+    }
+
     /** What another set pressure changes. */
-    hotidle.transmission.SetPressure.By by() {
+    SetPressure.By by() {
         return pressure.by();
     }
 }

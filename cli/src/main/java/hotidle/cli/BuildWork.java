@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * What is done to builds before they are looked at, in this order: jobs to the build as its file or sheet has it, then another set
@@ -66,6 +67,14 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
     /** The same where builds stand beside it as they are. */
     String besideSaid(Quantity.UnitSystem units) {
         return AfterWorkPhrase.beside(units, jobs, pressure(), faults.written());
+    }
+
+    /** How a build after jobs is asked for, behind --build. */
+    String asked(String build) {
+        return build
+                + jobs.stream()
+                        .map(job -> " --job " + (job.contains(" ") ? '"' + job + '"' : job))
+                        .collect(Collectors.joining());
     }
 
     /** The same as JSON. */

@@ -1,5 +1,16 @@
 package hotidle.cli;
 
+import java.nio.file.Path;
+import java.nio.file.Files;
+import java.util.Optional;
+import java.util.Locale;
+import java.util.Arrays;
+import java.util.ArrayList;
+import hotidle.transmission.Workshop;
+import hotidle.study.JobPlace;
+import hotidle.circuits.text.Nearest;
+import hotidle.answer.list.JobListing;
+import hotidle.answer.list.BuildListing;
 import hotidle.answer.list.ListAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
@@ -18,8 +29,11 @@ import picocli.CommandLine.Spec;
         name = "list",
         mixinStandardHelpOptions = true,
         description =
-                "Lists the ready circuits with their builds and oils, the kinds of parts and of faults, and the units.")
+                "Lists the ready circuits with their builds and oils, the kinds of parts and of faults, and the units; of one"
+                        + " circuit its builds, or its jobs.")
 final class ListCommand implements Callable<Integer> {
+
+    private static final String JOBS = "jobs";
 
     /** What can be listed. */
     enum What {
@@ -37,11 +51,12 @@ final class ListCommand implements Callable<Integer> {
     }
 
     @Parameters(
-            arity = "0..1",
-            defaultValue = "all",
+            arity = "0..2",
             paramLabel = "WHAT",
-            description = "circuits, parts, faults, units or all")
-    What what;
+            description =
+                    "circuits, parts, faults, units or all; or a circuit: its builds; or jobs and a circuit: what --job"
+                            + " takes. Default: all")
+    List<String> what = List.of();
 
     @Option(names = "--full", description = "all of it, not only what fits on one screen")
     boolean full;
@@ -51,15 +66,65 @@ final class ListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        boolean shown = what.sections.contains(ListAnswer.Listing.CIRCUITS);
-        List<ReadyCircuit> ready = shown && !full ? ReadyCircuit.all() : List.of();
-        List<DescribedCircuit> circuits = shown && full
-                ? Library.names().stream()
-                        .map(name -> Circuits.load(name, spec.commandLine().getErr()))
-                        .toList()
-                : List.of();
-        ListAnswer answer = new ListAnswer(what.sections, ready, circuits);
-        spec.commandLine().getOut().print(full ? answer.full() : answer.screen());
+        spec.commandLine().getOut().print(text(what.isEmpty() ? "all" : what.get(0)));
         return HotIdle.DONE;
+    }
+
+    private String text(String word) {
+        if (word.equalsIgnoreCase(JOBS)) {
+            return jobs();
+        }
+        if (what.size() > 1) {
+            throw new WrongInputException("hotidle: list " + word + " takes no '" + what.get(1)
+                    + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + JOBS + " CIRCUIT");
+        }
+        Optional<What> listed = Arrays.stream(What.values())
+                .filter(one -> one.name().equalsIgnoreCase(word))
+                .findFirst();
+        if (listed.isEmpty()) {
+            refuseUnknown(word);
+            return new BuildListing(load(word)).text();
+        }
+        return words(listed.get());
+    }
+
+    private String words(What listed) {
+        boolean shown = listed.sections.contains(ListAnswer.Listing.CIRCUITS);
+        List<ReadyCircuit> ready = shown && !full ? ReadyCircuit.all() : List.of();
+        List<DescribedCircuit> circuits =
+                shown && full ? Library.names().stream().map(this::load).toList() : List.of();
+        ListAnswer answer = new ListAnswer(listed.sections, ready, circuits);
+        return full ? answer.full() : answer.screen();
+    }
+
+    private String jobs() {
+        if (what.size() < 2) {
+            throw new WrongInputException("hotidle: list " + JOBS + ": jobs are those of a circuit\nmend: hotidle list "
+                    + JOBS + " shuttle-five, for example");
+        }
+        DescribedCircuit circuit = load(what.get(1));
+        boolean named = circuit.workshop(circuit.unit().build()).isPresent();
+        List<Workshop> shops = circuit.adjustables().values().stream()
+                .map(build ->
+                        circuit.workshop(build.unit().build()).orElseGet(() -> JobPlace.workshop(build)))
+                .toList();
+        return new JobListing(circuit.name(), named, shops).text();
+    }
+
+    private DescribedCircuit load(String circuit) {
+        return Circuits.load(circuit, spec.commandLine().getErr());
+    }
+
+    /** A word that is neither what can be listed nor a circuit is told with the nearest of all. */
+    private static void refuseUnknown(String word) {
+        if (!Library.names().contains(word) && !Files.exists(Path.of(word))) {
+            List<String> words = new ArrayList<>();
+            Arrays.stream(What.values())
+                    .forEach(one -> words.add(one.name().toLowerCase(Locale.ROOT)));
+            words.add(JOBS);
+            words.addAll(Library.names());
+            throw new WrongInputException(
+                    "hotidle: " + word + " is none of its words\nmend: " + Nearest.mend(word, words));
+        }
     }
 }

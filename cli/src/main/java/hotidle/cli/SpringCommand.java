@@ -4,6 +4,7 @@ import hotidle.answer.spring.SpringAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.SpringStudy;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -52,13 +53,17 @@ final class SpringCommand implements Callable<Integer> {
                     "hotidle: --set " + set + ": a set pressure is above zero\nmend: write 240psi, for example");
         }
         DescribedCircuit described = asked.load();
-        Transmission unit = asked.after(work.asked(), described, List.of(Circuits.adjustable(described, build)))
-                .first()
-                .unit();
+        Adjustable own = Circuits.adjustable(described, build);
+        BuildWork done = work.asked();
+        Transmission unit = asked.after(done, described, List.of(own)).first().unit();
         unit.command();
         return Printed.print(
                 spec,
                 asked.shared,
-                new SpringAnswer(asked.shared.units(), described.name(), SpringStudy.of(unit, pressure)));
+                new SpringAnswer(
+                        asked.shared.units(),
+                        described.name(),
+                        SpringStudy.of(unit, pressure),
+                        done.asked(own.unit().build())));
     }
 }

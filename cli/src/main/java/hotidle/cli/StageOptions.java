@@ -21,7 +21,7 @@ final class StageOptions {
             paramLabel = "BUILD",
             description =
                     "with --stages: the build as it comes in. Default: the nearest one, not asked for, that the first"
-                            + " build stands on")
+                            + " build stands on; the first build itself where that one is as new")
     private String from;
 
     /**

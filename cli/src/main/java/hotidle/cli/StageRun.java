@@ -9,6 +9,7 @@ import hotidle.study.Wear;
 import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +44,16 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
         return new StageRun(
                 torque,
                 described,
-                described.standsOn(units.get(0).unit().build(), others).orElse(""));
+                described
+                        .standsOn(units.get(0).unit().build(), others)
+                        .map(name -> comesIn(described.adjustable(name), units.get(0)))
+                        .orElse(""));
+    }
+
+    /** Nobody brings in a unit that is as new: jobs are then those that the first build takes to become the others. */
+    private static String comesIn(Adjustable under, Adjustable first) {
+        boolean served = under.dimensions().stream().anyMatch(WearSize::worn);
+        return (served ? under : first).unit().build();
     }
 
     /** All of them side by side. */

@@ -2,6 +2,8 @@ package hotidle.answer.phrase;
 
 import hotidle.fault.FaultKind;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What can be asked for: headings, and what a circuit has. */
 public final class ListPhrase {
@@ -28,6 +30,33 @@ public final class ListPhrase {
 
     public static String oils(List<String> names) {
         return "oils: " + String.join(", ", names);
+    }
+
+    /** What a build is, and the one it is made of. */
+    public static String standing(String about, Optional<String> on) {
+        return about + on.map(build -> " (on " + build + ")").orElse("");
+    }
+
+    /** Above jobs. */
+    public static String jobs(String circuit, boolean named) {
+        return circuit + ": jobs, for --job JOB" + (named ? "" : "; its file names none, so these bring worn fits back to new");
+    }
+
+    /** Above the jobs of one build. */
+    public static String jobsOf(String build) {
+        return build + ":";
+    }
+
+    /** In place of the jobs of a build without a worn fit. */
+    public static String noJob(String build) {
+        return build + ": none, no fit is worn";
+    }
+
+    /** What is done, and what it costs where that is known. */
+    public static String job(String about, OptionalDouble hours, OptionalDouble price) {
+        return about
+                + (hours.isPresent() ? ", " + JobPhrase.amount(hours.getAsDouble()) + " h" : "")
+                + (price.isPresent() ? ", price " + JobPhrase.amount(price.getAsDouble()) : "");
     }
 
     /** A kind of fault, and what its size counts. */

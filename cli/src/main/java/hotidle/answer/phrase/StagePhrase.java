@@ -78,7 +78,7 @@ public record StagePhrase(Quantity.UnitSystem units) {
     }
 
     /** A limit fails before anything wears. */
-    public static final String NO_WEAR = "NOT AT ALL";
+    public static final String NO_WEAR = "NONE LEFT";
 
     /** How many jobs, and what they cost where all of it is known. */
     public static String jobs(int jobs, Optional<Double> hours, Optional<Double> price) {

@@ -23,8 +23,14 @@ import java.util.function.Predicate;
  * @param units   of the user
  * @param circuit as the user named it
  * @param study   what was found
+ * @param asked   how the build is asked for behind {@code --build}, jobs and all
  */
-public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) implements Answer {
+public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study, String asked) implements Answer {
+
+    /** Of a build as the file has it. */
+    public SpringAnswer(UnitSystem units, String circuit, SpringStudy study) {
+        this(units, circuit, study, study.unit().build());
+    }
 
     @Override
     public String full() {
@@ -75,7 +81,7 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study) 
                 .allMatch(way -> way.change().overStop().isEmpty())) {
             said.add(SpringPhrase.noHeights(study.unit().command().regulator()));
         }
-        said.add(SpringPhrase.next(circuit, study.unit().build()));
+        said.add(SpringPhrase.next(circuit, asked));
         return said;
     }
 

@@ -154,7 +154,7 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
 
     private static String wear(Wear wear) {
         return wear.together()
-                .map(all -> !all.already().isEmpty()
+                .map(all -> !wear.already().isEmpty() || !all.already().isEmpty()
                         ? StagePhrase.NO_WEAR
                         : all.share().map(StagePhrase::wear).orElseGet(() -> StagePhrase.wearsOn(all.searched())))
                 .orElse(StagePhrase.NOTHING);
