@@ -18,7 +18,12 @@ export function curve() {
   const rows = el('tbody', {});
   const numbers = el('details', {}, el('summary', {}, 'The same as a table'), el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': 'Line pressure by speed' },
     el('table', {}, el('thead', {}, el('tr', {}, ['engine speed', 'line', 'set', 'reference'].map((head) => el('th', { scope: 'col' }, head)))), rows)));
-  root.append(el('h2', { id: 'curve-head' }, 'Line pressure against engine speed'), found, place, under, numbers);
+  const picture = el('button', { type: 'button', className: 'quiet', onclick: () => {
+    const canvas = place.querySelector('canvas');
+    const link = el('a', { href: canvas.toDataURL('image/png'), download: 'line-pressure.png' });
+    link.click();
+  } }, 'Curve as PNG');
+  root.append(el('h2', { id: 'curve-head' }, 'Line pressure against engine speed'), found, place, under, numbers, picture);
   let chart = null;
   let system = '';
   let last = null;

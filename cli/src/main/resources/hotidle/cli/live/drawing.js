@@ -1,5 +1,6 @@
 // The circuit drawn, shaded by pressure. It is laid out by the program once; what a state changes is put into it here.
 import { byId, el } from './dom.js';
+import { hand } from './download.js';
 import * as units from './units.js';
 
 /** Light to dark, as the drawings that the program writes. */
@@ -24,7 +25,8 @@ export function drawing(story, ask) {
   const part = el('select', { id: 'part' });
   const detail = el('div', { 'aria-live': 'polite', className: 'detail' });
   const details = el('details', {}, el('summary', {}, 'The circuit drawn, shaded by pressure'),
-    el('div', { className: 'tools' }, el('label', {}, 'Look at ', part)), detail, key, place);
+    el('div', { className: 'tools' }, el('label', {}, 'Look at ', part),
+      el('button', { type: 'button', onclick: () => picture() }, 'Drawing as SVG')), detail, key, place);
   root.append(el('h2', { id: 'drawing-head' }, 'Circuit'), details);
   let unit = null;
   let last = null;
@@ -150,6 +152,18 @@ export function drawing(story, ask) {
       });
     }
     key.textContent = labels.high ? 'Light to dark: ' + labels.low + ' to ' + labels.high + '; ' + labels.widest + '. ' + labels.signs + '.' : 'No pressures are known here.';
+  }
+
+  /** As it stands here, with its key. */
+  function picture() {
+    const svg = place.querySelector('svg');
+    if (svg) {
+      const copy = svg.cloneNode(true);
+      copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+      const title = copy.querySelector('title');
+      title.textContent += '. ' + key.textContent;
+      hand('circuit.svg', new XMLSerializer().serializeToString(copy));
+    }
   }
 
   function look(name) {

@@ -16,6 +16,9 @@ let unit = null;
 const story = new Story((how) => changed(how));
 const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story),
   oil: oil(), work: work(story), drawing: drawing(story, ask) };
+
+/** How long the last questions took, from their beginning to the picture [ms]: for who measures the page. */
+const LOOKED_AT = 1000;
 window.latencies = [];
 
 function trouble(text) {
@@ -23,8 +26,13 @@ function trouble(text) {
   byId('trouble').hidden = !text;
 }
 
+/** Whether anything was shown yet. */
+let shown = false;
+
+const GREY = '\nWhat stands in grey is the last state that was found.';
+
 function refused(problem) {
-  trouble(problem.message);
+  trouble(problem.message + (shown ? GREY : ''));
   grey(true);
 }
 
@@ -36,15 +44,17 @@ function grey(old) {
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
 
 const askState = asker('state', {
-  answered(answer, asked, took) {
-    window.latencies.push(took);
+  answered(answer, asked, sent) {
     grey(Boolean(answer.unsolved));
-    trouble(answer.unsolved || '');
+    trouble(answer.unsolved ? answer.unsolved + (shown ? GREY : '') : '');
     if (!answer.unsolved) {
+      shown = true;
       panels.curve.show(answer);
       panels.oil.show(answer);
       panels.drawing.show(answer, unit);
     }
+    window.latencies.push(performance.now() - sent);
+    window.latencies.splice(0, window.latencies.length - LOOKED_AT);
   },
   refused,
 });

@@ -45,6 +45,9 @@ export function read(text) {
   return state;
 }
 
+/** Steps that can be undone. */
+const MOST = 200;
+
 /** State and reference with what was before and after them. */
 export class Story {
   constructor(listener) {
@@ -99,6 +102,7 @@ export class Story {
   settle() {
     if (JSON.stringify(this.now) !== JSON.stringify(this.settled)) {
       this.past.push(this.settled);
+      this.past.splice(0, this.past.length - MOST);
       this.future = [];
       this.settled = structuredClone(this.now);
     }
