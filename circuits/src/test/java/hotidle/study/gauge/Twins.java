@@ -54,14 +54,6 @@ final class Twins {
         misfit = new Misfit(places);
     }
 
-    GaugeTable table() {
-        return table;
-    }
-
-    List<GaugeReading> usual() {
-        return places;
-    }
-
     private static TestPoint at(double rpm, String range) {
         return new TestPoint(rpm / 60, HOT, range, OptionalDouble.empty(), OptionalDouble.empty());
     }
@@ -152,6 +144,7 @@ final class Twins {
         int unsolved;
         int invisible;
         int invisibleAgree;
+        int split;
         final Found visible = new Found();
         final Map<String, Found> byKind = new TreeMap<>();
 
@@ -207,30 +200,83 @@ final class Twins {
         Tally tally = new Tally();
         for (int i = 0; i < count; i++) {
             int which = random.nextInt(faults.size());
-            UnitFault fault = faults.get(which);
-            double way = CauseBelief.drawn(fault.kind().graded(), random.nextDouble());
-            tally.all++;
-            Optional<List<GaugeReading>> read = readings(drawn(random), List.of(fault.of(fault.sizeAt(way))), random);
-            CauseCurve curve = table.curves().get(which);
-            if (read.isEmpty() || !curve.known()) {
-                tally.unsolved++;
-                continue;
-            }
-            GaugeFindings found = GaugeStudy.of(table, read.get());
-            double moved = misfit.distance(table.sound(), curve.at(way));
-            Verdict verdict = verdict(fault, fault.sizeAt(way), found);
-            if (moved > GaugeFindings.VISIBLE) {
-                tally.visible.add(verdict);
-                tally.byKind
-                        .computeIfAbsent(fault.kind().word(), word -> new Found())
-                        .add(verdict);
-            } else {
-                tally.invisible++;
-                tally.invisibleAgree += verdict.agrees() ? 1 : 0;
-            }
-            log(fault, way, moved, found, verdict);
+            double even = random.nextDouble();
+            tally(tally, which, CauseBelief.drawn(faults.get(which).kind().graded(), even), random);
         }
         return tally;
+    }
+
+    /** Twins with one fault each that shows. */
+    Tally visible(int count, long seed) {
+        Random random = new Random(seed);
+        Tally tally = new Tally();
+        while (tally.visible.all < count) {
+            UnitFault.Sized shown = shown(random);
+            tally(tally, faults.indexOf(shown.fault()), shown.fault().wayTo(shown.size()), random);
+        }
+        return tally;
+    }
+
+    private void tally(Tally tally, int which, double way, Random random) {
+        UnitFault fault = faults.get(which);
+        tally.all++;
+        Optional<List<GaugeReading>> read = readings(drawn(random), List.of(fault.of(fault.sizeAt(way))), random);
+        CauseCurve curve = table.curves().get(which);
+        if (read.isEmpty() || !curve.known()) {
+            tally.unsolved++;
+            return;
+        }
+        GaugeFindings found = GaugeStudy.of(table, read.get());
+        double moved = misfit.distance(table.sound(), curve.at(way));
+        Verdict verdict = verdict(fault, fault.sizeAt(way), found);
+        if (moved > GaugeFindings.VISIBLE) {
+            tally.visible.add(verdict);
+            tally.byKind
+                    .computeIfAbsent(fault.kind().word(), word -> new Found())
+                    .add(verdict);
+        } else {
+            tally.invisible++;
+            tally.invisibleAgree += verdict.agrees() ? 1 : 0;
+        }
+        tally.split += split(found) ? 1 : 0;
+        log(fault, way, moved, found, verdict);
+    }
+
+    /** Whether causes of one gallery are told apart, or some of them left out. */
+    private boolean split(GaugeFindings found) {
+        Set<String> before = new HashSet<>();
+        for (GaugeFindings.Group group : found.groups()) {
+            Set<String> own = new HashSet<>();
+            group.causes().forEach(cause -> own.add(gallery(cause.fault())));
+            long all = found.causes().stream()
+                    .filter(cause -> own.contains(gallery(cause.fault())))
+                    .count();
+            if (own.stream().anyMatch(before::contains) || all != group.causes().size()) {
+                return true;
+            }
+            before.addAll(own);
+        }
+        return false;
+    }
+
+    /** What is found of a unit with faults that differs from its build in nothing else, read without error. */
+    GaugeFindings exact(List<UnitFault.Sized> faulty) {
+        double[] mean = table.model()
+                .read(table.model().series(), UnitFault.in(build, faulty).orElseThrow())
+                .orElseThrow();
+        List<GaugeReading> read = new ArrayList<>();
+        for (int i = 0; i < mean.length; i++) {
+            GaugeReading place = places.get(i);
+            read.add(new GaugeReading(place.meter(), place.at(), place.sense(), mean[i], place.deviation()));
+        }
+        return GaugeStudy.of(table, read);
+    }
+
+    UnitFault fault(String name) {
+        return faults.stream()
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static void log(UnitFault fault, double way, double moved, GaugeFindings found, Verdict verdict) {
@@ -582,7 +628,13 @@ final class Twins {
         Twins twins = new Twins(arguments[0]);
         int count = Integer.parseInt(arguments[1]);
         long seed = Long.parseLong(arguments[2]);
-        System.out.printf(Locale.ROOT, "table in %.1f s%n", (System.nanoTime() - start) / 1e9);
+        System.out.printf(
+                Locale.ROOT,
+                "table in %.1f s, %d sizes solved%n",
+                (System.nanoTime() - start) / 1e9,
+                twins.table.curves().stream()
+                        .mapToInt(curve -> curve.nodes().size())
+                        .sum());
         for (String what : List.of(arguments).subList(3, arguments.length)) {
             start = System.nanoTime();
             System.out.println(

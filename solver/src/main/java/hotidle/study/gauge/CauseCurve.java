@@ -2,10 +2,13 @@ package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
 import hotidle.newton.Series;
+import hotidle.result.Solution;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
@@ -16,8 +19,8 @@ import org.apache.commons.math3.linear.ArrayRealVector;
  * What is expected of a unit with one fault, over the fault's size.
  *
  * <pre>
- * Nodes     solved at {@link #FIRST}; then the gap whose ends differ most is halved, as long as they differ by more than
- *           {@link #APART} standard deviations of all readings together, up to {@link #MOST} nodes
+ * Nodes     solved at {@link #FIRST}; then gaps are halved, and both halves again where the curve was off by more than {@link #NEAR}
+ *           standard deviations of all readings together in the middle, those first that were off most, up to {@link #MOST} nodes
  * Between   means by the spline of H. Akima, J. ACM 17 (1970) 589 (from memory), which does not swing where a regulator lets go;
  *           straight where there are too few nodes for one; covariance straight
  * </pre>
@@ -27,14 +30,14 @@ final class CauseCurve {
     /** Shares of the way that are solved first (ours). */
     private static final List<Double> FIRST = List.of(0.0, 0.08, 0.16, 0.24, 0.36, 0.5, 0.7, 1.0);
 
-    /** Ends that differ by less are near enough (ours) [-]. */
-    private static final double APART = 2;
+    /** A curve that is off by less is near enough (ours) [standard deviations]. */
+    private static final double NEAR = 0.3;
 
     /** A gap no wider than this is not halved (ours). */
-    private static final double NARROWEST = 0.01;
+    private static final double NARROWEST = 0.005;
 
     /** Most nodes of a fault (ours). */
-    private static final int MOST = 14;
+    private static final int MOST = 32;
 
     /** Fewest nodes through which the spline goes. */
     private static final int SPLINE = 5;
@@ -87,20 +90,69 @@ final class CauseCurve {
      * @param misfit by which the curve is judged; its readings' values do not count
      */
     static CauseCurve of(UnitFault fault, GaugeModel model, Misfit misfit, Expectation sound) {
-        NavigableMap<Double, Expectation> nodes = new TreeMap<>();
+        NavigableMap<Double, GaugeModel.Solved> solved = new TreeMap<>();
         Series series = model.series();
-        boolean single = fault.least() == fault.most();
-        if (!single && fault.kind().graded()) {
-            nodes.put(0.0, sound);
+        if (fault.least() == fault.most()) {
+            solve(fault, series, model, List.of(1.0), model.states(), solved);
+            return new CauseCurve(fault, expected(solved));
         }
-        solve(fault, series, model, single ? List.of(1.0) : FIRST, nodes);
-        for (boolean any = !single; any && nodes.size() < MOST; ) {
-            Optional<Double> middle = widest(nodes, misfit);
-            int count = nodes.size();
-            middle.ifPresent(way -> solve(fault, series, model, List.of(way), nodes));
-            any = nodes.size() > count;
+        if (fault.kind().graded()) {
+            solved.put(0.0, new GaugeModel.Solved(sound, model.states()));
         }
-        return new CauseCurve(fault, nodes);
+        solve(fault, series, model, FIRST, model.states(), solved);
+        refine(fault, series, model, misfit, solved);
+        return new CauseCurve(fault, expected(solved));
+    }
+
+    private static NavigableMap<Double, Expectation> expected(NavigableMap<Double, GaugeModel.Solved> solved) {
+        NavigableMap<Double, Expectation> nodes = new TreeMap<>();
+        solved.forEach((way, one) -> nodes.put(way, one.expected()));
+        return nodes;
+    }
+
+    /**
+     * A gap between two nodes.
+     *
+     * @param off by how much the curve may be off in it
+     */
+    private record Gap(double low, double high, double off) {}
+
+    private static void refine(
+            UnitFault fault,
+            Series series,
+            GaugeModel model,
+            Misfit misfit,
+            NavigableMap<Double, GaugeModel.Solved> solved) {
+        PriorityQueue<Gap> gaps = new PriorityQueue<>(
+                Comparator.comparingDouble((Gap gap) -> -gap.off()).thenComparingDouble(Gap::low));
+        Map.Entry<Double, GaugeModel.Solved> before = null;
+        for (Map.Entry<Double, GaugeModel.Solved> node : solved.entrySet()) {
+            if (before != null) {
+                double apart = misfit.distance(
+                        before.getValue().expected(), node.getValue().expected());
+                gaps.add(new Gap(before.getKey(), node.getKey(), apart));
+            }
+            before = node;
+        }
+        while (!gaps.isEmpty() && solved.size() < MOST) {
+            Gap gap = gaps.remove();
+            if (gap.off() > NEAR && gap.high() - gap.low() > NARROWEST) {
+                double middle = (gap.low() + gap.high()) / 2;
+                Expectation drawn = new CauseCurve(fault, expected(solved)).at(middle);
+                solve(
+                        fault,
+                        series,
+                        model,
+                        List.of(middle),
+                        solved.get(gap.low()).states(),
+                        solved);
+                if (solved.containsKey(middle)) {
+                    double off = misfit.distance(solved.get(middle).expected(), drawn);
+                    gaps.add(new Gap(gap.low(), middle, off));
+                    gaps.add(new Gap(middle, gap.high(), off));
+                }
+            }
+        }
     }
 
     private static void solve(
@@ -108,34 +160,18 @@ final class CauseCurve {
             Series series,
             GaugeModel model,
             List<Double> ways,
-            NavigableMap<Double, Expectation> nodes) {
+            Map<TestPoint, Solution> from,
+            NavigableMap<Double, GaugeModel.Solved> solved) {
         List<Double> asked =
-                ways.stream().filter(way -> !nodes.containsKey(way)).toList();
-        List<Optional<Expectation>> found = model.along(
+                ways.stream().filter(way -> !solved.containsKey(way)).toList();
+        List<Optional<GaugeModel.Solved>> found = model.along(
                 series,
-                asked.stream().map(way -> List.of(fault.of(fault.sizeAt(way)))).toList());
+                asked.stream().map(way -> List.of(fault.of(fault.sizeAt(way)))).toList(),
+                from);
         for (int k = 0; k < asked.size(); k++) {
             double way = asked.get(k);
-            found.get(k).ifPresent(expected -> nodes.put(way, expected));
+            found.get(k).ifPresent(one -> solved.put(way, one));
         }
-    }
-
-    /** The middle of the gap that is widest for the gauges; empty where none is worth it. */
-    private static Optional<Double> widest(NavigableMap<Double, Expectation> nodes, Misfit misfit) {
-        double worst = APART;
-        Optional<Double> middle = Optional.empty();
-        Map.Entry<Double, Expectation> before = nodes.firstEntry();
-        for (Map.Entry<Double, Expectation> node : nodes.entrySet()) {
-            if (node.getKey() - before.getKey() > NARROWEST) {
-                double step = misfit.distance(before.getValue(), node.getValue());
-                if (step > worst) {
-                    worst = step;
-                    middle = Optional.of((before.getKey() + node.getKey()) / 2);
-                }
-            }
-            before = node;
-        }
-        return middle;
     }
 
     /** What is expected at a share of the way, between the first and the last that were solved. */

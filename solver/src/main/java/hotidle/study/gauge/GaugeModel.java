@@ -11,6 +11,7 @@ import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -69,7 +70,7 @@ final class GaugeModel {
 
     /** The state of the sound unit at each test point. */
     Map<TestPoint, Solution> states() {
-        return Map.copyOf(base);
+        return Collections.unmodifiableMap(base);
     }
 
     Transmission sound() {
@@ -139,10 +140,29 @@ final class GaugeModel {
     private record Case(Transmission unit, List<Tolerances.Shift> shifts) {}
 
     /**
+     * A unit as solved.
+     *
+     * @param expected of it
+     * @param states   of it, at each test point
+     */
+    record Solved(Expectation expected, Map<TestPoint, Solution> states) {}
+
+    /**
      * What is expected of units of this build with faults, each near the one before it; empty where a size is impossible or a state
      * is not found.
      */
     List<Optional<Expectation>> along(Series series, List<List<UnitFault.Sized>> units) {
+        return along(series, units, base).stream()
+                .map(one -> one.map(Solved::expected))
+                .toList();
+    }
+
+    /**
+     * The same with the states.
+     *
+     * @param from states near those of the first
+     */
+    List<Optional<Solved>> along(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
         int n = rows.size();
         List<Optional<Case>> cases = units.stream()
                 .map(faults -> UnitFault.in(tolerances.build(), faults)
@@ -150,36 +170,39 @@ final class GaugeModel {
                 .toList();
         List<double[]> means = new ArrayList<>();
         List<RealMatrix> moves = new ArrayList<>();
-        boolean[] found = new boolean[units.size()];
+        List<Map<TestPoint, Solution>> states = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
-            found[k] = cases.get(k).isPresent();
             means.add(new double[n]);
             moves.add(new Array2DRowRealMatrix(n, columns(shifts)));
+            states.add(new HashMap<>());
         }
         int number = 0;
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(base.get(point.getKey()));
+            series.restart(from.get(point.getKey()));
             for (int k = 0; k < units.size(); k++) {
-                if (found[k]) {
+                // a unit of which one state is not found is not asked for the others
+                if (cases.get(k).isPresent() && states.get(k).size() == number) {
                     Case one = cases.get(k).orElseThrow();
                     series.use(one.unit().network());
-                    found[k] = series.solve(point.getKey().conditions(one.unit()));
-                    if (found[k]) {
+                    if (series.solve(point.getKey().conditions(one.unit()))) {
                         at(series, one, point.getKey(), point.getValue(), number, means.get(k), moves.get(k));
+                        states.get(k).put(point.getKey(), series.state());
                     }
                 }
             }
             number++;
         }
-        List<Optional<Expectation>> expected = new ArrayList<>();
+        List<Optional<Solved>> solved = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
-            expected.add(
-                    found[k]
-                            ? Optional.of(new Expectation(
-                                    new ArrayRealVector(means.get(k)), covariance(means.get(k), moves.get(k))))
+            solved.add(
+                    cases.get(k).isPresent() && states.get(k).size() == number
+                            ? Optional.of(new Solved(
+                                    new Expectation(
+                                            new ArrayRealVector(means.get(k)), covariance(means.get(k), moves.get(k))),
+                                    states.get(k)))
                             : Optional.empty());
         }
-        return expected;
+        return solved;
     }
 
     private RealMatrix covariance(double[] mean, RealMatrix moves) {

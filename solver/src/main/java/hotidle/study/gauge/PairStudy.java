@@ -2,6 +2,7 @@ package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
 import hotidle.newton.Series;
+import hotidle.result.Solution;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -129,12 +130,17 @@ final class PairStudy {
     private static final int GRID = 120;
 
     /** A pair solved at two sizes. */
-    private record SolvedAt(double oneWay, double otherWay, Expectation expected, Misfit.ChiSquareFit fit) {}
+    private record SolvedAt(double oneWay, double otherWay, GaugeModel.Solved solved, Misfit.ChiSquareFit fit) {
+        Expectation expected() {
+            return solved.expected();
+        }
+    }
 
     private Optional<SolvedPair> solved(Screened pair) {
         Series series = table.model().series();
         Optional<SolvedAt> best = Optional.empty();
-        Optional<SolvedAt> last = at(series, pair, pair.oneWay(), pair.otherWay());
+        Optional<SolvedAt> last =
+                at(series, pair, pair.oneWay(), pair.otherWay(), table.model().states());
         for (int move = 0; last.isPresent(); move++) {
             if (best.isEmpty()
                     || last.get().fit().logLikelihood() > best.get().fit().logLikelihood()) {
@@ -155,14 +161,15 @@ final class PairStudy {
                 found.fit().logLikelihood() + Math.log(Math.max(pair.room(), 1e-12) * prior)));
     }
 
-    private Optional<SolvedAt> at(Series series, Screened pair, double oneWay, double otherWay) {
+    private Optional<SolvedAt> at(
+            Series series, Screened pair, double oneWay, double otherWay, Map<TestPoint, Solution> from) {
         List<UnitFault.Sized> faults = List.of(
                 pair.one().of(pair.one().sizeAt(oneWay)),
                 pair.other().of(pair.other().sizeAt(otherWay)));
         return table.model()
-                .along(series, List.of(faults))
+                .along(series, List.of(faults), from)
                 .get(0)
-                .map(expected -> new SolvedAt(oneWay, otherWay, expected, misfit.of(expected)));
+                .map(solved -> new SolvedAt(oneWay, otherWay, solved, misfit.of(solved.expected())));
     }
 
     /** The pair at the sizes that would be best, were both faults to move the readings from here as they do alone. */
@@ -187,7 +194,8 @@ final class PairStudy {
                 }
             }
         }
-        return at(series, pair, way(one, first), way(other, second));
+        return at(
+                series, pair, way(one, first), way(other, second), from.solved().states());
     }
 
     private CauseCurve curve(UnitFault fault) {
