@@ -91,7 +91,8 @@ class CircuitsTest {
                         () -> Circuits.load(
                                 "training-rig", Optional.of(folder.resolve("none.csv")), new PrintWriter(err)))
                 .getMessage();
-        assertTrue(wrong.startsWith("hotidle: --sheet " + folder.resolve("none.csv") + ": there is no such file"), wrong);
+        assertTrue(
+                wrong.startsWith("hotidle: --sheet " + folder.resolve("none.csv") + ": there is no such file"), wrong);
     }
 
     @Test
@@ -106,6 +107,8 @@ class CircuitsTest {
         String wrong = assertThrows(WrongInputException.class, () -> Circuits.units(rig, List.of("worm")))
                 .getMessage();
         assertTrue(wrong.contains("worm") && wrong.contains("worn"), wrong);
-        assertEquals(rig.builds().get(0).name(), Circuits.adjustable(rig, null).unit().build());
+        assertEquals(
+                rig.builds().get(0).name(),
+                Circuits.adjustable(rig, null).unit().build());
     }
 }

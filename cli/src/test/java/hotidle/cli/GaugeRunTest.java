@@ -54,10 +54,8 @@ class GaugeRunTest {
     void theHardestPointIsTheSlowestIdleWithTheHighestCommand() {
         Transmission unit = FIVE.unit();
         GaugeAnswer.Hardest hardest = run(FIVE).hardest();
-        assertEquals(
-                unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow(), hardest.speed(), 1e-12);
-        double highest =
-                unit.command().pilot().orElseThrow().lineByTorque().highest();
+        assertEquals(unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow(), hardest.speed(), 1e-12);
+        double highest = unit.command().pilot().orElseThrow().lineByTorque().highest();
         assertEquals(highest, hardest.commanded().orElseThrow(), 1e-9);
         assertTrue(hardest.temperature().isPresent());
     }
@@ -80,7 +78,8 @@ class GaugeRunTest {
         TorqueRun.check(FIVE.unit(), Options.of(new SetBy()), 8e5, "8..20/4bar");
         String low = assertThrows(
                         WrongInputException.class,
-                        () -> TorqueRun.check(FIVE.unit(), Options.of(new SetBy(), "--set-by", "spring"), 1e5, "1..20/4bar"))
+                        () -> TorqueRun.check(
+                                FIVE.unit(), Options.of(new SetBy(), "--set-by", "spring"), 1e5, "1..20/4bar"))
                 .getMessage();
         assertTrue(low.startsWith("hotidle: --set 1..20/4bar: "), low);
         assertTrue(low.contains("cannot be set so\nwhy:  "), low);

@@ -32,8 +32,7 @@ class PartVaryTest {
     @Test
     void itsValueStandsInThePlaceOfTheOneThatWasWritten() {
         PartVary vary = PartVary.of(GAP, "length=1..12mm");
-        assertEquals(
-                List.of("bore=14.06mm", "valve=14mm", "length=3.5mm"), vary.words(GIVEN, new BigDecimal("3.5")));
+        assertEquals(List.of("bore=14.06mm", "valve=14mm", "length=3.5mm"), vary.words(GIVEN, new BigDecimal("3.5")));
     }
 
     @Test
@@ -73,7 +72,9 @@ class PartVaryTest {
     @Test
     void aCountGoesInWholeStepsAndReachesItsEndHoweverFarThatIs() {
         List<BigDecimal> few = PartVary.of(GAP, "count=1..5").values();
-        assertEquals(List.of("1", "2", "3", "4", "5"), few.stream().map(BigDecimal::toString).toList());
+        assertEquals(
+                List.of("1", "2", "3", "4", "5"),
+                few.stream().map(BigDecimal::toString).toList());
         List<BigDecimal> many = PartVary.of(GAP, "count=1..200").values();
         assertTrue(many.size() <= PartVary.POINTS, many.size() + " values");
         assertEquals(new BigDecimal("200"), many.get(many.size() - 1));

@@ -34,8 +34,7 @@ class SpreadPartsTest {
     private static final DescribedCircuit CIRCUIT = ReadyCircuits.read("crescent-four");
     private static final Adjustable BUILD = CIRCUIT.adjustable("worn");
     private static final List<SizePrior> SIZES = Unmeasured.of(BUILD, Unmeasured.FitState.WORN);
-    private static final SpreadQuestion QUESTION =
-            new SpreadQuestion(BUILD, SIZES, List.of("hot-idle"), 100, 0, 1);
+    private static final SpreadQuestion QUESTION = new SpreadQuestion(BUILD, SIZES, List.of("hot-idle"), 100, 0, 1);
     private static final Judgement.Key KEY = new Judgement.Key("hot-idle", Margin.Kind.REGULATION, "pump, first");
 
     @TempDir
@@ -61,8 +60,7 @@ class SpreadPartsTest {
 
     private Path kept(int number, int of, SpreadQuestion question, SpreadTally tally) throws IOException {
         Path file = folder.resolve("part-" + number + "-" + question.seed());
-        return Files.writeString(
-                file, SpreadParts.text(question, new SpreadRun.RunPart(number, of), tally));
+        return Files.writeString(file, SpreadParts.text(question, new SpreadRun.RunPart(number, of), tally));
     }
 
     private static String refused(SpreadQuestion question, Path... files) {
@@ -118,13 +116,14 @@ class SpreadPartsTest {
     void aFileThatIsNoPartOrIsDamagedIsRefusedWithItsLine() throws IOException {
         Path other = Files.writeString(folder.resolve("other"), "unit,possible\n");
         assertTrue(refused(QUESTION, other).endsWith("was not written by --keep"));
-        assertTrue(refused(QUESTION, Files.writeString(folder.resolve("empty"), "")).endsWith("was not written by --keep"));
+        assertTrue(refused(QUESTION, Files.writeString(folder.resolve("empty"), ""))
+                .endsWith("was not written by --keep"));
         assertTrue(refused(QUESTION, folder.resolve("none")).endsWith("is not there"));
         Path part = kept(1, 1, QUESTION, tally(100, KEY));
         List<String> lines = Files.readAllLines(part);
         Path cut = Files.write(folder.resolve("cut"), lines.subList(0, lines.size() - 1));
-        assertTrue(
-                refused(QUESTION, cut).contains("is damaged at line " + (lines.size() - 1) + "\nmend: run its part again"));
+        assertTrue(refused(QUESTION, cut)
+                .contains("is damaged at line " + (lines.size() - 1) + "\nmend: run its part again"));
         Path count = Files.writeString(
                 folder.resolve("count"), Files.readString(part).replaceFirst("\n100 1 2", "\n100 1"));
         assertTrue(refused(QUESTION, count).contains("is damaged at line 2"), refused(QUESTION, count));
@@ -143,7 +142,11 @@ class SpreadPartsTest {
         }
         List<String> rows = Files.readAllLines(file);
         assertEquals(4, rows.size());
-        assertTrue(rows.get(0).startsWith("unit,possible,unsolved," + SIZES.get(0).size().name()), rows.get(0));
+        assertTrue(
+                rows.get(0)
+                        .startsWith(
+                                "unit,possible,unsolved," + SIZES.get(0).size().name()),
+                rows.get(0));
         assertTrue(rows.get(0).contains("pump, first hot-idle\""), "a comma is quoted");
         assertTrue(rows.get(1).startsWith("0,yes,," + SIZES.get(0).quantile(0.5)), rows.get(1));
         assertTrue(rows.get(1).contains(",0.1"), rows.get(1));

@@ -32,7 +32,8 @@ class SweepPicturesTest {
     Path folder;
 
     private String refused(SweepPictures pictures, List<Double> speeds) {
-        return assertThrows(WrongInputException.class, () -> pictures.check(speeds)).getMessage();
+        return assertThrows(WrongInputException.class, () -> pictures.check(speeds))
+                .getMessage();
     }
 
     private SweepPictures pictures(String... words) {
@@ -53,7 +54,8 @@ class SweepPicturesTest {
     void aPictureNeedsASeriesOfSpeeds() {
         String wrong = refused(pictures("--plot", file("a.svg")), List.of(10.0));
         assertTrue(wrong.startsWith("hotidle: --plot needs a series of speeds"), wrong);
-        assertTrue(refused(pictures("--plot-film", file("a.png")), List.of(10.0)).startsWith("hotidle: --plot-film needs"));
+        assertTrue(refused(pictures("--plot-film", file("a.png")), List.of(10.0))
+                .startsWith("hotidle: --plot-film needs"));
         assertDoesNotThrow(() -> pictures("--plot", file("a.svg")).check(SPEEDS));
     }
 
@@ -65,8 +67,10 @@ class SweepPicturesTest {
 
     @Test
     void aSizeThatIsNoneIsRefusedBeforeTheFileIsLookedAt() {
-        assertTrue(refused(pictures("--plot", file("a.txt"), "--size", "big"), SPEEDS).contains("--size big is no size"));
-        assertTrue(refused(pictures("--plot", file("a.svg"), "--size", "10x10"), SPEEDS).contains("px each way"));
+        assertTrue(refused(pictures("--plot", file("a.txt"), "--size", "big"), SPEEDS)
+                .contains("--size big is no size"));
+        assertTrue(refused(pictures("--plot", file("a.svg"), "--size", "10x10"), SPEEDS)
+                .contains("px each way"));
         assertTrue(refused(pictures("--plot", file("a.txt")), SPEEDS).contains("names no kind of picture"));
     }
 
@@ -85,7 +89,9 @@ class SweepPicturesTest {
                 .of(run, CIRCUIT, restored)
                 .orElseThrow();
         assertEquals("fresh", named.before());
-        StageRun nearest = Options.of(new StageOptions(), "--stages").of(run, CIRCUIT, restored).orElseThrow();
+        StageRun nearest = Options.of(new StageOptions(), "--stages")
+                .of(run, CIRCUIT, restored)
+                .orElseThrow();
         assertEquals(CIRCUIT.standsOn("restored", List.of("fresh", "worn")).orElse(""), nearest.before());
         StageOptions wrong = Options.of(new StageOptions(), "--stages", "--from", "nosuch");
         assertThrows(WrongInputException.class, () -> wrong.of(run, CIRCUIT, restored));
@@ -98,8 +104,8 @@ class SweepPicturesTest {
         PartOil usual = PartOil.of(Options.of(new PartOptions()), 300, stock);
         assertTrue(usual.byDefault() && usual.temperatureByDefault());
         assertEquals(373.15, usual.temperature(), 1e-9);
-        PartOil given = PartOil.of(
-                Options.of(new PartOptions(), "--viscosity", "8mPa.s", "--density", "800kg/m3"), 300, stock);
+        PartOil given =
+                PartOil.of(Options.of(new PartOptions(), "--viscosity", "8mPa.s", "--density", "800kg/m3"), 300, stock);
         assertFalse(given.byDefault());
         assertEquals(300, given.temperature(), 1e-9, "that at which it was measured");
         assertEquals(8e-3, given.oil().at(300, 101_325).viscosity(0), 1e-9);

@@ -58,7 +58,8 @@ class WrongOptionTest {
         assertTrue(refused("compare", "shuttle-five", "--units", "imperial")
                 .contains("hotidle: --units imperial is none of its words\nmend: write shop; valid: shop, metric, si"));
         assertTrue(refused("compare", "shuttle-five", "--units", "metrik").contains("metric"));
-        assertTrue(refused("report", "shuttle-five", "--out", "a.html", "--for", "shpo").contains("shop"));
+        assertTrue(refused("report", "shuttle-five", "--out", "a.html", "--for", "shpo")
+                .contains("shop"));
     }
 
     @Test
@@ -86,13 +87,17 @@ class WrongOptionTest {
         UnitsOption none = Options.of(new UnitsOption());
         none.ofFile(Optional.of("si"));
         assertEquals(UnitSystem.SHOP, none.read());
-        assertEquals(UnitSystem.METRIC, Options.of(new UnitsOption(), "--units", "metric").read());
+        assertEquals(
+                UnitSystem.METRIC,
+                Options.of(new UnitsOption(), "--units", "metric").read());
     }
 
     @Test
     void aSettingThatIsNoneIsRefused() {
         System.setProperty(UnitsOption.PROPERTY, "furlongs");
-        String wrong = assertThrows(WrongInputException.class, () -> Options.of(new UnitsOption()).shown())
+        String wrong = assertThrows(
+                        WrongInputException.class,
+                        () -> Options.of(new UnitsOption()).shown())
                 .getMessage();
         assertTrue(wrong.contains("HOTIDLE_UNITS is furlongs, which is no system of units"), wrong);
     }

@@ -86,8 +86,8 @@ class LimitRowsTest {
     void whoseLineNothingCommandsIsToldWhatToWrite() {
         assertEquals(
                 NotCommandedPhrase.NO_VALVE, MarginSentences.notCommanded(new NotCommanded(false, Optional.empty())));
-        String known = MarginSentences.notCommanded(new NotCommanded(
-                true, Optional.of(new NotCommanded.UncommandedRegulator("line", "regulator", "out"))));
+        String known = MarginSentences.notCommanded(
+                new NotCommanded(true, Optional.of(new NotCommanded.UncommandedRegulator("line", "regulator", "out"))));
         assertTrue(known.contains("regulator") && known.contains("out"), known);
         String any = MarginSentences.notCommanded(new NotCommanded(true, Optional.empty()));
         assertFalse(any.contains("regulator: regulator"), any);

@@ -21,7 +21,8 @@ class CompareScreenPhraseTest {
         StateFault low = new StateFault(StateFault.Kind.LINE_LOW, "", 5e5, 8e5);
         String one = METRIC.fails("worn", low, "hot-idle", List.of());
         assertTrue(one.startsWith("worn at hot-idle (line 5.00"), one);
-        assertTrue(METRIC.fails("worn", low, "hot-idle", List.of("stall", "climb")).endsWith("), stall, climb"));
+        assertTrue(
+                METRIC.fails("worn", low, "hot-idle", List.of("stall", "climb")).endsWith("), stall, climb"));
         assertEquals("FAILS: a; b.", CompareScreenPhrase.fail(List.of("a", "b")));
     }
 
@@ -84,8 +85,10 @@ class CompareScreenPhraseTest {
                 "fresh holds as far as is known, with more than a tenth to spare.",
                 CustomerPhrase.verdict("fresh", CustomerPhrase.Looks.HOLDS, ""));
         assertEquals("worn DOES NOT HOLD.", CustomerPhrase.verdict("worn", CustomerPhrase.Looks.FAILS, ""));
-        assertTrue(CustomerPhrase.verdict("worn", CustomerPhrase.Looks.OPEN, "so").contains("NOT KNOWN: so"));
-        assertTrue(CustomerPhrase.verdict("worn", CustomerPhrase.Looks.NARROW, "so").contains("less than a tenth to spare: so"));
+        assertTrue(
+                CustomerPhrase.verdict("worn", CustomerPhrase.Looks.OPEN, "so").contains("NOT KNOWN: so"));
+        assertTrue(CustomerPhrase.verdict("worn", CustomerPhrase.Looks.NARROW, "so")
+                .contains("less than a tenth to spare: so"));
     }
 
     @Test
@@ -96,7 +99,6 @@ class CompareScreenPhraseTest {
         assertTrue(LessonPhrase.question(4).contains("each of these 4 units"));
         assertTrue(LessonPhrase.task(1).get(0).startsWith("One unit of one kind"));
         assertTrue(LessonPhrase.task(3).get(0).startsWith("3 units of one kind"));
-        assertEquals(
-                "Gauge line: drive, sump 230 degF", LessonPhrase.chart("line", UnitSystem.SHOP, "drive", 383.15));
+        assertEquals("Gauge line: drive, sump 230 degF", LessonPhrase.chart("line", UnitSystem.SHOP, "drive", 383.15));
     }
 }

@@ -116,10 +116,10 @@ class FaultPhraseTest {
     void whatIsLeftForTheWholeTextIsCountedBySort() {
         assertEquals("", BenchPhrase.more(0, 0, 0));
         assertEquals("1 more line with --full.", BenchPhrase.more(1, 0, 0));
-        assertEquals(
-                "2 more lines, 1 more driving condition, 3 more builds with --full.", BenchPhrase.more(2, 1, 3));
+        assertEquals("2 more lines, 1 more driving condition, 3 more builds with --full.", BenchPhrase.more(2, 1, 3));
         assertEquals("NOT KNOWN: no steady state was found of rig.", BenchPhrase.notKnown(1, "rig"));
-        assertEquals("NOT KNOWN: no steady state was found of rig and at 1 place more.", BenchPhrase.notKnown(2, "rig"));
+        assertEquals(
+                "NOT KNOWN: no steady state was found of rig and at 1 place more.", BenchPhrase.notKnown(2, "rig"));
     }
 
     @Test

@@ -37,11 +37,28 @@ class ShiftRowsTest {
 
     @Test
     void figuresStandInTheUnitsOfTheReader() {
-        List<String> metric = rows(UnitSystem.METRIC, shift("brake", ShiftFinding.FOUND)).table().body().get(0);
+        List<String> metric = rows(UnitSystem.METRIC, shift("brake", ShiftFinding.FOUND))
+                .table()
+                .body()
+                .get(0);
         assertEquals(
-                List.of("first-second", "brake", "10.00", "800", "400", "1800", "0.20", "24.00", "1.20!", "7.50!", "300"),
+                List.of(
+                        "first-second",
+                        "brake",
+                        "10.00",
+                        "800",
+                        "400",
+                        "1800",
+                        "0.20",
+                        "24.00",
+                        "1.20!",
+                        "7.50!",
+                        "300"),
                 metric.subList(0, 11));
-        List<String> shop = rows(UnitSystem.SHOP, shift("brake", ShiftFinding.FOUND)).table().body().get(0);
+        List<String> shop = rows(UnitSystem.SHOP, shift("brake", ShiftFinding.FOUND))
+                .table()
+                .body()
+                .get(0);
         assertEquals("145", shop.get(2));
         assertEquals("590", shop.get(3));
         assertEquals("540", shop.get(10), "a rise has no offset");
@@ -50,7 +67,10 @@ class ShiftRowsTest {
 
     @Test
     void aShiftInWhichNotOneClutchClosesHasNoName() {
-        List<String> row = rows(UnitSystem.METRIC, shift("", ShiftFinding.NOT_ONE)).table().body().get(0);
+        List<String> row = rows(UnitSystem.METRIC, shift("", ShiftFinding.NOT_ONE))
+                .table()
+                .body()
+                .get(0);
         assertEquals("-", row.get(1));
         assertEquals(9, row.stream().skip(2).filter("-"::equals).count());
         assertEquals("not one clutch closes", row.get(11));
@@ -58,9 +78,15 @@ class ShiftRowsTest {
 
     @Test
     void onTheFirstScreenTheReasonStandsBehindTheClutch() {
-        List<String> row = rows(UnitSystem.METRIC, shift("direct", ShiftFinding.STATIC)).brief().body().get(0);
+        List<String> row = rows(UnitSystem.METRIC, shift("direct", ShiftFinding.STATIC))
+                .brief()
+                .body()
+                .get(0);
         assertEquals("direct: closes without slip", row.get(1));
-        List<String> found = rows(UnitSystem.METRIC, shift("direct", ShiftFinding.FOUND)).brief().body().get(0);
+        List<String> found = rows(UnitSystem.METRIC, shift("direct", ShiftFinding.FOUND))
+                .brief()
+                .body()
+                .get(0);
         assertEquals("direct", found.get(1));
         assertEquals(9, found.size());
     }
@@ -93,7 +119,9 @@ class ShiftRowsTest {
     void aLockupIsToldByItsDutyWithWhatHoldingItSlippingWouldCost() {
         ShiftRows rows = new ShiftRows(
                 UnitSystem.METRIC, List.of(), List.of(new LockupHeat("cruise", 110, 2 * Math.PI, 518, 691, true)));
-        assertEquals(List.of("cruise", "110", "60", "0.52", "0.69"), rows.lockup().body().get(0));
+        assertEquals(
+                List.of("cruise", "110", "60", "0.52", "0.69"),
+                rows.lockup().body().get(0));
     }
 
     @Test

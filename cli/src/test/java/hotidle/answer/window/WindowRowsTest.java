@@ -52,15 +52,20 @@ class WindowRowsTest {
     void anEndThatNoLimitMakesIsWhereTheTryingEnded() {
         Window.PressureRange open = range(4e5, Optional.empty(), 12e5, Optional.of(CLUTCH));
         List<List<String>> rows = new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP, open))).shown();
-        assertEquals(List.of("pump", "<= 4.00 bar", "", "12.00 bar", "stall"), rows.get(0).subList(1, 6));
-        List<String> csv = new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP, open))).all().get(0);
+        assertEquals(
+                List.of("pump", "<= 4.00 bar", "", "12.00 bar", "stall"),
+                rows.get(0).subList(1, 6));
+        List<String> csv = new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP, open)))
+                .all()
+                .get(0);
         assertEquals(List.of("<=4.00", "", "12.00", "stall"), csv.subList(3, 7));
     }
 
     @Test
     void aLimitThatHoldsNowhereNamesItsWorstDuty() {
-        List<String> row =
-                new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP))).shown().get(0);
+        List<String> row = new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP)))
+                .shown()
+                .get(0);
         assertEquals(List.of("pump", "none", "hot-idle", "none", "hot-idle"), row.subList(1, 6));
     }
 
@@ -70,7 +75,9 @@ class WindowRowsTest {
         Window.PressureRange high = range(16e5, Optional.of(PUMP), 28e5, Optional.empty());
         assertEquals(
                 2,
-                new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP, low, high))).shown().size());
+                new WindowRows(UnitSystem.METRIC, build(List.of(), span(PUMP, low, high)))
+                        .shown()
+                        .size());
     }
 
     @Test
@@ -93,7 +100,8 @@ class WindowRowsTest {
 
     @Test
     void whereALimitHoldsNowhereThatIsTheReason() {
-        String said = summary(build(List.of(), span(PUMP), span(CLUTCH, range(9e5, Optional.of(CLUTCH), 28e5, Optional.empty()))));
+        String said = summary(
+                build(List.of(), span(PUMP), span(CLUTCH, range(9e5, Optional.of(CLUTCH), 28e5, Optional.empty()))));
         assertTrue(said.contains("NO SET PRESSURE from 4.00 bar to 28.00 bar holds every limit, because "), said);
         assertTrue(said.contains("at hot-idle fails at every one tried."), said);
     }
@@ -122,6 +130,9 @@ class WindowRowsTest {
         String tooHot = sentences.tooHot(some).orElseThrow();
         assertTrue(tooHot.contains("TOO HOT at climb, first seen at 12.00 bar"), tooHot);
         String notKnown = sentences.notKnown(some).orElseThrow();
-        assertTrue(notKnown.contains("NOT KNOWN in full at stall with 1 of the 3 set pressures tried, the first 14.00 bar"), notKnown);
+        assertTrue(
+                notKnown.contains(
+                        "NOT KNOWN in full at stall with 1 of the 3 set pressures tried, the first 14.00 bar"),
+                notKnown);
     }
 }
