@@ -1,0 +1,117 @@
+package hotidle.answer.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hotidle.answer.ReadyCircuits;
+import hotidle.answer.format.Json;
+import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.page.Block;
+import hotidle.answer.page.Figure;
+import hotidle.answer.page.Page;
+import hotidle.answer.page.PageTable;
+import hotidle.answer.page.Section;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.study.SpeedSweep;
+import hotidle.transmission.Transmission;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A handout of two builds of the training rig over three speeds. */
+class LessonAnswerTest {
+
+    private static final DescribedCircuit RIG = ReadyCircuits.read("training-rig");
+    private static final Figure DRAWING = new Figure("<svg/>", "the rig", true);
+    private static final MadeOf MADE =
+            new MadeOf("hotidle 1", "hotidle report rig", List.of(new MadeOf.InputFile("rig.yaml", "00ff")));
+
+    private static LessonUnit unit(Transmission unit, String fault) {
+        return new LessonUnit(
+                SpeedSweep.run(unit, unit.duties().get(0), ReadyCircuits.rpm(500, 1000, 1500)), fault);
+    }
+
+    private static final LessonUnit WORN = unit(RIG.unit("worn"), "");
+    private static final LessonUnit FAULTY = unit(RIG.unit(), "oil-aerated:8%");
+
+    private static LessonAnswer answer(UnitSystem units, LessonUnit... cases) {
+        return new LessonAnswer(units, "a.html", List.of("A shop"), RIG, List.of(cases), DRAWING, MADE);
+    }
+
+    private static String text(Section section) {
+        List<String> all = new ArrayList<>(List.of(section.title()));
+        for (Block block : section.blocks()) {
+            block.lines().forEach(line -> all.add(line.text()));
+            for (PageTable table : block.tables()) {
+                all.add(table.caption());
+                table.rows().forEach(row -> {
+                    all.add(row.heading().text());
+                    row.cells().forEach(cell -> all.add(cell.text()));
+                });
+            }
+        }
+        return String.join("\n", all);
+    }
+
+    @Test
+    void whichUnitIsWhichStandsOnThePageOfTheKeyAlone() {
+        List<Section> sections = answer(UnitSystem.SHOP, WORN, FAULTY).page().sections();
+        for (Section section : sections.subList(0, sections.size() - 1)) {
+            assertFalse(text(section).contains("worn"), text(section));
+            assertFalse(text(section).contains("oil-aerated"), text(section));
+        }
+        String key = text(sections.get(sections.size() - 1));
+        assertTrue(key.contains("unit A\nworn\n"), key);
+        assertTrue(key.contains("unit B\n" + RIG.unit().build() + "\noil-aerated:8%"), key);
+    }
+
+    @Test
+    void theQuestionIsOfAsManyUnitsAsThereAre() {
+        assertEquals("What is wrong with this unit?", answer(UnitSystem.SHOP, WORN).page().question());
+        assertTrue(answer(UnitSystem.SHOP, WORN, FAULTY).page().question().contains("each of these 2 units"));
+    }
+
+    @Test
+    void everyGaugeIsReadAtTheFirstTheMiddleAndTheLastSpeed() {
+        Page page = answer(UnitSystem.METRIC, WORN, FAULTY).page();
+        PageTable readings = page.sections().get(2).blocks().stream()
+                .flatMap(block -> block.tables().stream())
+                .findFirst()
+                .orElseThrow();
+        assertTrue(readings.caption().contains("[bar]"), readings.caption());
+        List<String> speeds = readings.rows().stream()
+                .limit(3)
+                .map(row -> row.cells().get(0).text())
+                .toList();
+        assertEquals(List.of("500", "1000", "1500"), speeds);
+        assertEquals(0, readings.rows().size() % 3);
+    }
+
+    @Test
+    void aRowIsLeftToFillInForEachUnit() {
+        PageTable fill = answer(UnitSystem.SHOP, WORN, FAULTY).page().sections().get(3).blocks().get(0).tables().get(0);
+        assertEquals(2, fill.rows().size());
+        fill.rows().forEach(row -> row.cells().forEach(cell -> assertEquals("", cell.text())));
+    }
+
+    @Test
+    void jsonHasTheKeyAndWhatThePageWasMadeOf() {
+        JsonNode json = Json.tree(answer(UnitSystem.SHOP, WORN, FAULTY).json());
+        assertEquals("unit B", json.at("/key/1/unit").textValue());
+        assertEquals("oil-aerated:8%", json.at("/key/1/fault").textValue());
+        assertTrue(json.at("/key/0/fault").isNull());
+        assertEquals("00ff", json.at("/inputs/0/sha256").textValue());
+        assertEquals(5, json.get("sections").size());
+    }
+
+    @Test
+    void theScreenSaysWhatWasWrittenAndToKeepTheKey() {
+        LessonAnswer answer = answer(UnitSystem.SHOP, WORN, FAULTY);
+        assertTrue(answer.full().startsWith("a.html\n"), answer.full());
+        assertTrue(answer.full().contains("hand out without it"), answer.full());
+        assertTrue(answer.complete());
+        assertEquals(3, answer.csv().lines().count());
+    }
+}
