@@ -6,10 +6,7 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.GaugePhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
-import hotidle.answer.phrase.UnitFaultPhrase;
 import hotidle.fault.FaultKind;
-import hotidle.fault.UnitFault;
-import hotidle.study.gauge.Cause;
 import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
@@ -18,7 +15,6 @@ import hotidle.study.gauge.NextReading;
 import hotidle.study.gauge.TestPoint;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** What is said of gauge readings: what is wrong, how sure, what next. */
@@ -30,22 +26,16 @@ final class GaugeScreen {
     private static final int GROUPS = 4;
     private static final int OTHERS = 4;
 
-    /** A pair with less is not worth a line (chosen) [-]. */
-    private static final double PAIR = 0.03;
-
-    /** Where shares begin and end: what goes on stands under the name. */
-    private static final String INDENT = "        ";
-
     private final GaugeAnswer answer;
     private final GaugeFindings found;
     private final GaugePhrase phrase;
-    private final CauseWords words;
+    private final CauseLines causes;
 
     GaugeScreen(GaugeAnswer answer) {
         this.answer = answer;
         found = answer.findings();
         phrase = new GaugePhrase(answer.units());
-        words = new CauseWords(answer.units());
+        causes = new CauseLines(new CauseWords(answer.units()), found);
     }
 
     String first() {
@@ -57,7 +47,7 @@ final class GaugeScreen {
             screen.addWhereRoom(onRegulator());
         } else {
             screen.add(GaugePhrase.CAUSES);
-            List<String> lines = lines(GROUPS, OTHERS);
+            List<String> lines = causes.lines(GROUPS, OTHERS);
             String next = next(1);
             for (String line : lines) {
                 if (line.lines().count() + next.lines().count() <= screen.room() - 1) {
@@ -82,7 +72,7 @@ final class GaugeScreen {
         text.append(onRegulator());
         if (!found.agreement().agrees()) {
             text.append("\n").append(GaugePhrase.CAUSES).append("\n");
-            lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(text::append);
+            causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(text::append);
             text.append("\n").append(next(answer.next().size()));
         }
         text.append("\n").append(rows.causes().aligned());
@@ -96,7 +86,7 @@ final class GaugeScreen {
                 List.of(joined(verdict()), joined(standsOut(found.readings().size())), joined(onRegulator())));
         if (!found.agreement().agrees()) {
             said.add(GaugePhrase.CAUSES);
-            lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
+            causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
             if (answer.next().isEmpty()) {
                 said.add(GaugePhrase.NOTHING_NEXT);
             }
@@ -169,51 +159,6 @@ final class GaugeScreen {
                 at.speed(),
                 at.range(),
                 at.temperature());
-    }
-
-    /** A group each, then none of these. */
-    private List<String> lines(int groups, int others) {
-        List<String> lines = new ArrayList<>();
-        List<GaugeFindings.Group> leading = found.groups();
-        OptionalDouble best = found.first().stream()
-                .mapToDouble(group -> group.leader().chiSquare())
-                .findFirst();
-        for (GaugeFindings.Group group : leading.subList(0, Math.min(groups, leading.size()))) {
-            lines.add(group(group, others));
-        }
-        found.pairs().stream()
-                .filter(pair -> pair.share() > PAIR)
-                .limit(2)
-                .map(this::pair)
-                .forEach(lines::add);
-        boolean leads = found.first().map(group -> group.share() < found.none()).orElse(true);
-        String none = Wrap.lines(GaugePhrase.none(best, leads), GaugePhrase.share(found.none()) + "  ", INDENT);
-        lines.add(leads ? 0 : lines.size(), none);
-        return lines;
-    }
-
-    private String pair(GaugeFindings.Pair pair) {
-        return Wrap.lines(
-                GaugePhrase.pair(sized(pair.one()), sized(pair.other()), pair.chiSquare()),
-                GaugePhrase.share(pair.share()) + "  ",
-                INDENT);
-    }
-
-    private String sized(UnitFault.Sized one) {
-        return UnitFaultPhrase.brief(one.fault().kind(), one.fault().part()) + ", "
-                + words.size(one.fault(), one.size());
-    }
-
-    private String group(GaugeFindings.Group group, int others) {
-        Cause leader = group.leader();
-        String first = Wrap.lines(
-                GaugePhrase.cause(
-                        CauseWords.named(leader), words.size(leader.fault(), leader.size()), leader.chiSquare()),
-                GaugePhrase.share(group.share()) + "  ",
-                INDENT);
-        List<String> rest =
-                group.causes().stream().skip(1).map(CauseWords::brief).toList();
-        return first + (rest.isEmpty() ? "" : Wrap.lines(GaugePhrase.same(rest, others), INDENT, INDENT));
     }
 
     private String next(int most) {
