@@ -70,10 +70,9 @@ record LetterheadFile(String shop, String unit, List<Figure> photographs) {
     }
 
     private static List<CSVRecord> rows(String text, Path file) {
-        char separator = text.indexOf(';') >= 0 && text.indexOf(',') < 0 ? ';' : text.indexOf('\t') >= 0 ? '\t' : ',';
         CSVFormat format = CSVFormat.RFC4180
                 .builder()
-                .setDelimiter(separator)
+                .setDelimiter(separator(text))
                 .setTrim(true)
                 .get();
         try (CSVParser parser = CSVParser.parse(text, format)) {
@@ -86,10 +85,17 @@ record LetterheadFile(String shop, String unit, List<Figure> photographs) {
         }
     }
 
+    /** What stands behind the first word. */
+    private static char separator(String text) {
+        return (char) text.chars()
+                .filter(one -> one == ',' || one == ';' || one == '\t')
+                .findFirst()
+                .orElse(',');
+    }
+
     private static WrongInputException wrong(Path file, CSVRecord row, String said) {
         String word = row.get(0).toLowerCase(Locale.ROOT);
-        String line =
-                "hotidle: --letterhead " + file + ", line " + row.getParser().getCurrentLineNumber() + ": ";
+        String line = "hotidle: --letterhead " + file + ", row " + row.getRecordNumber() + ": ";
         return WORDS.contains(word) && said.isEmpty()
                 ? new WrongInputException(line + word + " has nothing behind it\nmend: write " + word
                         + (word.equals("photograph") ? ",pump.jpg,Pump cover as it came in" : ",what belongs there"))

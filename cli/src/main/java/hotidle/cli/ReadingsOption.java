@@ -1,8 +1,12 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.gauge.GaugeAnswer;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.GaugeReadings;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -23,7 +27,14 @@ final class ReadingsOption {
      * @param file its name
      * @param read what stands in it
      */
-    record TakenReadings(String file, GaugeReadings read) {}
+    record TakenReadings(String file, GaugeReadings read) {
+
+        /** What they say of a build, without a word of how far that is. */
+        GaugeAnswer answer(Quantity.UnitSystem units, DescribedCircuit circuit, String build) {
+            return new GaugeRun(new PrintWriter(Writer.nullWriter()), circuit.adjustable(build))
+                    .answer(units, circuit, file, read);
+        }
+    }
 
     /**
      * The readings; empty where none were given. Warnings go to {@code err}, the file to {@code inputs}.

@@ -5,6 +5,7 @@ import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
 import hotidle.answer.report.Findings;
 import hotidle.answer.report.LessonAnswer;
+import hotidle.answer.report.MadeOf;
 import hotidle.answer.report.PageHead;
 import hotidle.answer.report.ReportAnswer;
 import hotidle.circuits.DescribedCircuit;
@@ -12,7 +13,6 @@ import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
@@ -74,33 +74,26 @@ final class ReportCommand implements Callable<Integer> {
         ReadInputs inputs = new ReadInputs();
         DescribedCircuit circuit = asked.load(inputs);
         PageHead above = head.read(inputs);
-        return lesson.asked(faults) ? handout(circuit, above, inputs) : report(circuit, above, inputs);
-    }
-
-    private int handout(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
-        LessonAnswer answer = new LessonRun(circuit, builds, faults, lesson.seed())
-                .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
+        if (lesson.asked(faults)) {
+            LessonAnswer answer = new LessonRun(circuit, builds, faults, lesson.seed())
+                    .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
+            return written(answer, answer.page());
+        }
+        ReportAnswer answer = report(circuit, above, inputs);
         return written(answer, answer.page());
     }
 
-    private int report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
+    private ReportAnswer report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         List<Transmission> units = Circuits.units(circuit, builds);
         PrintWriter err = spec.commandLine().getErr();
-        Optional<ReadingsOption.TakenReadings> taken = readings.of(units.get(0), inputs, err);
+        var taken = readings.of(units.get(0), inputs, err);
         // drawn while the rest is solved, since layout takes as long
         CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
         Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, taken, err);
-        ReportAnswer answer = new ReportAnswer(
-                asked.shared.units(),
-                file.toString(),
-                reader,
-                above,
-                circuit,
-                found,
-                drawing.join(),
-                inputs.made(spec.root()));
-        return written(answer, answer.page());
+        MadeOf made = inputs.made(spec.root());
+        return new ReportAnswer(
+                asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);
     }
 
     private int written(Answer answer, Page page) {

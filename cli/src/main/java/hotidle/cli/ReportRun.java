@@ -4,7 +4,6 @@ import hotidle.answer.Settling;
 import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
 import hotidle.answer.format.Quantity;
-import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.answer.heat.HeatAnswer;
 import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.leaks.LeaksAnswer;
@@ -40,10 +39,8 @@ import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.Workshop;
 import java.io.PrintWriter;
-import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
@@ -95,7 +92,7 @@ record ReportRun(
                 step(jobs()),
                 step(wear ? Optional.of(worn()) : Optional.empty()),
                 step(heat()),
-                step(gauge()),
+                step(readings.map(taken -> taken.answer(units, circuit, first().build()))),
                 new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
     }
 
@@ -238,19 +235,7 @@ record ReportRun(
 
     private BuildWear worn(Transmission unit) {
         Adjustable build = circuit.adjustable(unit.build());
-        OptionalDouble set =
-                unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty();
-        return new BuildWear(
-                unit.build(),
-                set,
-                Wear.fits(build),
-                Wear.study(build, Wear.fits(build), searched(WearCommand.STEP), ReportRun::quiet));
-    }
-
-    private Optional<GaugeAnswer> gauge() {
-        return readings.map(
-                taken -> new GaugeRun(new PrintWriter(Writer.nullWriter()), circuit.adjustable(first().build()))
-                        .answer(units, circuit, taken.file(), taken.read()));
+        return WearRun.of(build, Wear.fits(build), searched(WearCommand.STEP), ReportRun::quiet);
     }
 
     private Optional<HeatAnswer> heat() {

@@ -7,7 +7,6 @@ import hotidle.study.Wear;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.WearSize;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -73,12 +72,9 @@ final class WearCommand implements Callable<Integer> {
         List<WearSize> looked = looked(build);
         Progress progress = new Progress(
                 spec.commandLine().getErr(), "wearing fits of " + build.unit().build(), looked.size() + 1);
-        Wear wear = Wear.study(build, looked, speeds, progress::step);
+        BuildWear wear = WearRun.of(build, looked, speeds, progress::step);
         progress.end();
-        OptionalDouble set = build.unit().commanded().isPresent()
-                ? OptionalDouble.of(build.unit().highestSet())
-                : OptionalDouble.empty();
-        return new BuildWear(build.unit().build(), set, Wear.fits(build), wear);
+        return wear;
     }
 
     private List<WearSize> looked(Adjustable chosen) {

@@ -43,8 +43,9 @@ class LessonTest {
     }
 
     @Test
-    void noBuildIsNamedBeforeTheKey() throws IOException {
+    void noBuildIsNamedBeforeTheKey() throws Exception {
         String html = handout("1");
+        assertEquals(List.of(), HtmlChecker.findings(folder.resolve("handout-1.html")));
         String before = html.substring(0, html.indexOf("<section id=\"key\""));
         for (String name : List.of("worn", "restored", "raised", "--build", "--seed", "hotidle report")) {
             assertFalse(before.contains(name), name);

@@ -100,6 +100,13 @@ class ReportCommandTest {
     }
 
     @Test
+    void itIsAsTheHtmlStandardWantsIt() throws Exception {
+        assertEquals(List.of(), HtmlChecker.findings(file));
+        Path broken = Files.writeString(folder.resolve("broken.html"), html.replaceFirst("</section>", "</div>"));
+        assertFalse(HtmlChecker.findings(broken).isEmpty(), "a page that is not");
+    }
+
+    @Test
     void noTwoElementsShareAnId() {
         List<String> ids = Pattern.compile(" id=\"([^\"]*)\"")
                 .matcher(html)
@@ -232,6 +239,7 @@ class ReportCommandTest {
         assertTrue(text.contains("What must be repaired"));
         assertFalse(text.contains("SHA-256"));
         assertTrue(text.length() < html.length() / 3);
+        assertEquals(List.of(), HtmlChecker.findings(plain));
     }
 
     @Test

@@ -23,6 +23,7 @@ final class Callouts extends AbstractXYAnnotation {
     private static final double TICK = 12;
 
     private final transient List<Callout> callouts;
+    private final transient List<Double> uprights;
 
     /**
      * A text beside a point or along a level line that ends there.
@@ -44,7 +45,13 @@ final class Callouts extends AbstractXYAnnotation {
     }
 
     Callouts(List<Callout> callouts) {
+        this(callouts, List.of());
+    }
+
+    /** The same, off upright lines at some speeds. */
+    Callouts(List<Callout> callouts, List<Double> uprights) {
         this.callouts = List.copyOf(callouts);
+        this.uprights = List.copyOf(uprights);
     }
 
     /** The texts by themselves. */
@@ -75,7 +82,12 @@ final class Callouts extends AbstractXYAnnotation {
                         .getY())
                 .map(y -> (Line2D) new Line2D.Double(area.getMinX(), y, area.getMaxX(), y))
                 .toList();
-        List<Rectangle2D> places = Placement.places(wishes, area, curves(plot, area, speed, value), limits);
+        List<List<Line2D>> curves = curves(plot, area, speed, value);
+        uprights.forEach(upright -> {
+            double x = speed.valueToJava2D(upright, area, RectangleEdge.BOTTOM);
+            curves.add(List.of(new Line2D.Double(x, area.getMinY(), x, area.getMaxY())));
+        });
+        List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
         for (int i = 0; i < places.size(); i++) {
             lead(g, callouts.get(i), wishes.get(i), places.get(i));
         }

@@ -46,6 +46,9 @@ public record FigureChart(
     /** Ground on which it is not known whether a figure holds. */
     private static final Color OPEN = new Color(0xe4, 0xe4, 0xe4);
 
+    /** Texts of more marks than this would lie on each other and on the curves: they stand in the legend (chosen). */
+    private static final int MOST_TEXTS = 2;
+
     /** Marks of this chart are drawn as a dot of this radius [px]. */
     private static final double DOT = 6;
 
@@ -127,7 +130,7 @@ public record FigureChart(
     /** Texts beside the marks and at the right end of the limit. */
     Callouts callouts(Axes scale) {
         List<Callouts.Callout> texts = new ArrayList<>();
-        for (int i = 0; i < curves.size(); i++) {
+        for (int i = 0; i < curves.size() && !crowded(); i++) {
             int look = i;
             curves.get(i)
                     .mark()
@@ -139,15 +142,20 @@ public record FigureChart(
         return new Callouts(texts);
     }
 
+    private boolean crowded() {
+        return curves.stream().filter(curve -> curve.mark().isPresent()).count() > MOST_TEXTS;
+    }
+
     private List<LimitLine> limits() {
         return Stream.concat(level.stream(), open.stream()).toList();
     }
 
-    private Legend legend() {
+    Legend legend() {
         List<Legend.KeySample> entries = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             LineLook look = LineLook.ALL.get(i);
-            entries.add(new Legend.KeySample(curves.get(i).legend(), (g, box) -> SpeedDrawing.line(g, box, look)));
+            String text = crowded() ? curves.get(i).told() : curves.get(i).legend();
+            entries.add(new Legend.KeySample(text, (g, box) -> SpeedDrawing.line(g, box, look)));
         }
         if (open.isPresent()) {
             entries.add(new Legend.KeySample("not known whether it holds", (g, box) -> {

@@ -37,6 +37,12 @@ public record FigureCurve(
                 points.stream().map(PressureCurve.SweepPoint::speed).toList());
     }
 
+    /** The same with the text of its mark, which names the build, in place of the name. */
+    String told() {
+        return mark.map(point -> point.text() + legend().substring(build.length()))
+                .orElseGet(this::legend);
+    }
+
     /** What the legend says of it. */
     String legend() {
         long missing = points.stream().filter(point -> !point.solved()).count();

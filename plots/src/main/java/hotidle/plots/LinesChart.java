@@ -4,13 +4,12 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.Layer;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
@@ -39,9 +38,6 @@ public record LinesChart(
 
     /** As many lines as there are looks. */
     public static final int MOST_LINES = LineLook.ALL.size();
-
-    /** Texts of places stand at this share of the height. */
-    private static final double HIGH = 0.98;
 
     /**
      * A line.
@@ -87,13 +83,19 @@ public record LinesChart(
 
     @Override
     public Axes scale() {
-        return Axes.ofCurves(
+        Axes curves = Axes.ofCurves(
                 axis,
                 lines.stream().mapToDouble(line -> line.points().get(0).x()),
                 lines.stream()
                         .mapToDouble(line ->
                                 line.points().get(line.points().size() - 1).x()),
                 lines.stream().flatMap(line -> line.points().stream()).mapToDouble(LineChart.Point::y));
+        return new Axes(
+                curves.low(),
+                curves.high(),
+                Map.of(axis, curves.tops().get(axis) * (1 + PlaceLabels.room(places.size()))),
+                List.of(),
+                false);
     }
 
     @Override
@@ -120,9 +122,8 @@ public record LinesChart(
         XYPlot plot = chart.getXYPlot();
         ((NumberAxis) plot.getDomainAxis()).setLabel(across);
         dot(plot);
-        places.forEach(place ->
-                plot.addDomainMarker(new ValueMarker(place.x(), Style.INK, Style.THIN_DASHED), Layer.BACKGROUND));
-        plot.addAnnotation(callouts(scale));
+        plot.addAnnotation(new PlaceLabels(places));
+        plot.addAnnotation(callouts());
         return chart;
     }
 
@@ -141,13 +142,13 @@ public record LinesChart(
         }
     }
 
-    /** Texts beside the mark and at the top of each place. */
-    Callouts callouts(Axes scale) {
-        List<Callouts.Callout> texts = new ArrayList<>();
-        mark.ifPresent(point -> texts.add(Callouts.Callout.beside(point.text(), Style.INK, point.x(), point.y())));
-        double high = HIGH * scale.tops().get(axis);
-        places.forEach(place -> texts.add(Callouts.Callout.beside(place.text(), Style.INK, place.x(), high)));
-        return new Callouts(texts);
+    /** The text beside the mark, off the lines of the places. */
+    Callouts callouts() {
+        return new Callouts(
+                mark.stream()
+                        .map(point -> Callouts.Callout.beside(point.text(), Style.INK, point.x(), point.y()))
+                        .toList(),
+                places.stream().map(AtPlace::x).toList());
     }
 
     private Legend legend() {

@@ -89,7 +89,7 @@ public record RowsChart(
 
     /** Height at which so many rows can be read [px]. */
     public static int height(int rows) {
-        return AROUND + ROW * Math.max(rows, LEAST_ROWS);
+        return Math.max(AROUND + ROW * Math.max(rows, LEAST_ROWS), Picture.LEAST);
     }
 
     @Override

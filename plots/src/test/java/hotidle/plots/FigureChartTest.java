@@ -62,6 +62,33 @@ class FigureChartTest {
         assertTrue(svg.contains("gauge reading, as high as the gauge may be off"));
     }
 
+    /** Four builds whose films are thinnest at one speed: their texts stand in the legend, not on each other. */
+    @Test
+    void marksOfManyBuildsAreToldInTheLegend() {
+        FigureChart many = new FigureChart(
+                "t",
+                "",
+                "a",
+                Optional.empty(),
+                Optional.empty(),
+                List.of(curve("fresh", n -> 1), curve("worn", n -> 2), curve("torn", n -> n < 500 ? Double.NaN : 3)));
+        assertEquals(List.of(), many.callouts(many.scale()).texts());
+        assertEquals(
+                List.of(
+                        "fresh: thinnest 2 um at 1000 rpm",
+                        "worn: thinnest 2 um at 1000 rpm",
+                        "torn: thinnest 2 um at 1000 rpm; metal contact at 2 speeds (gap)"),
+                many.legend().entries().stream()
+                        .map(Legend.KeySample::text)
+                        .limit(3)
+                        .toList());
+        assertEquals(
+                2,
+                CHART.callouts(CHART.scale()).texts().stream()
+                        .filter(text -> text.contains("thinnest"))
+                        .count());
+    }
+
     private final XYPlot plot = CHART.drawn(CHART.scale()).getXYPlot();
 
     @Test

@@ -1,16 +1,19 @@
 package hotidle.plots;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.FontMetrics;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import org.jfree.chart.plot.ValueMarker;
+import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.Layer;
 import org.junit.jupiter.api.Test;
 
 class LinesChartTest {
@@ -66,12 +69,46 @@ class LinesChartTest {
         XYPlot plot = BOTH.drawn(BOTH.scale()).getXYPlot();
         assertEquals(900, plot.getDataset().getYValue(0, 2));
         assertEquals(205, plot.getDataset(SpeedDrawing.ONSETS).getXValue(0, 0));
-        assertEquals(
-                150.0,
-                ((ValueMarker) plot.getDomainMarkers(Layer.BACKGROUND)
-                                .iterator()
-                                .next())
-                        .getValue());
+    }
+
+    /** Set pressures at which something fails, close together and near the right end: each text begins or ends at its own line. */
+    @Test
+    void eachTextOfAPlaceStandsAtItsOwnLineAndOnNoOther() {
+        List<LinesChart.AtPlace> places = List.of(
+                new LinesChart.AtPlace(307, "above 307 psi fails: lubrication (lube-output) at reverse-stall"),
+                new LinesChart.AtPlace(150, "set now: 150 psi"),
+                new LinesChart.AtPlace(268, "above 268 psi fails: relief valve (relief) at reverse-stall"),
+                new LinesChart.AtPlace(390, "above 390 psi fails: hub film (hub) at stall"));
+        NumberAxis across = new NumberAxis();
+        across.setRange(60, 400);
+        FontMetrics font = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)
+                .createGraphics()
+                .getFontMetrics(Style.LABEL);
+        Rectangle2D area = new Rectangle2D.Double(50, 20, 1100, 280);
+        List<PlaceLabels.Laid> laid = new PlaceLabels(places).laid(font, area, across);
+        assertEquals(4, laid.size());
+        for (PlaceLabels.Laid one : laid) {
+            double x = one.line().getX1();
+            assertTrue(
+                    Math.min(
+                                    Math.abs(one.text().getMinX() - x),
+                                    Math.abs(one.text().getMaxX() - x))
+                            < 8,
+                    one.place().text());
+            assertTrue(area.contains(one.text()), one.place().text());
+            for (PlaceLabels.Laid other : laid) {
+                assertTrue(
+                        one == other || !one.text().intersects(other.text()),
+                        one.place().text());
+                assertFalse(one.text().intersectsLine(other.line()), one.place().text() + " on " + other.place());
+            }
+        }
+    }
+
+    /** Their rows lie above all that the lines show. */
+    @Test
+    void roomIsLeftForThemAboveTheLines() {
+        assertTrue(BOTH.scale().tops().get("engine torque [lbf.ft]") > 900 * 1.12 * 1.05);
     }
 
     @Test

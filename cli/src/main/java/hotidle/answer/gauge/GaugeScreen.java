@@ -96,7 +96,7 @@ final class GaugeScreen {
     }
 
     private static String joined(String lines) {
-        return lines.strip().replaceAll("\\s*\n\\s*", " ");
+        return lines.strip().replaceAll("\\s+", " ");
     }
 
     /** The most likely sizes of all fits together. */
