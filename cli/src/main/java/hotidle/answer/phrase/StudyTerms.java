@@ -114,6 +114,34 @@ final class StudyTerms {
                     "misfit",
                     "misfit left"),
             TermPhrase.term(
+                    "sound build",
+                    "a unit as its file has it: what its gauges read within tolerances and their own errors",
+                    "gauge, report --readings",
+                    "sound_mean",
+                    "sound"),
+            TermPhrase.term(
+                    "stands out",
+                    "a reading further off than a sound build's, its gauge allowed for",
+                    "gauge, report --readings",
+                    "stands_out"),
+            TermPhrase.term(
+                    "reads alike",
+                    "a cause that these readings cannot tell from the one above it",
+                    "gauge --plot",
+                    "groups",
+                    "cannot tell them apart"),
+            TermPhrase.term(
+                    "gauge port",
+                    "a place at which a gauge can be fitted, as the file's taps: name it",
+                    "sweep --plot-taps, report --lesson",
+                    "tap"),
+            TermPhrase.term(
+                    "sampling error",
+                    "how far a share may be off because only some units were drawn",
+                    "spread",
+                    TermPhrase.NONE,
+                    "95 % interval"),
+            TermPhrase.term(
                     "cannot show",
                     "a fault of any size that these readings cannot tell from none",
                     "gauge",

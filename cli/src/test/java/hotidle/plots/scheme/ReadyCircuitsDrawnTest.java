@@ -14,7 +14,9 @@ import hotidle.study.AtDuty;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -24,6 +26,13 @@ class ReadyCircuitsDrawnTest {
 
     private static final double HEAD = 20;
 
+    /** Laid out once for all that is asked of it. */
+    private static final Map<String, Sheet> SHEETS = new ConcurrentHashMap<>();
+
+    private static Sheet sheet(String name) {
+        return SHEETS.computeIfAbsent(name, one -> Layered.sheet(scheme(one, Optional.empty()), HEAD));
+    }
+
     static List<String> circuits() {
         return Library.names();
     }
@@ -31,8 +40,16 @@ class ReadyCircuitsDrawnTest {
     @ParameterizedTest
     @MethodSource("circuits")
     void nothingLiesOnAnythingElse(String name) {
-        Scheme scheme = scheme(name, Optional.empty());
-        assertEquals(List.of(), Flaws.of(scheme, Layered.sheet(scheme, HEAD)));
+        assertEquals(List.of(), Flaws.of(scheme(name, Optional.empty()), sheet(name)));
+    }
+
+    /** Read and laid out anew; that the same sheet gives the same bytes, DrawingTest says. */
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void theSameFileGivesTheSameDrawing(String name) {
+        assertEquals(
+                sheet(name).toString(),
+                Layered.sheet(scheme(name, Optional.empty()), HEAD).toString());
     }
 
     /** Where the order of the file makes crossings; where it makes none there is nothing to gain. */
@@ -40,7 +57,7 @@ class ReadyCircuitsDrawnTest {
     @MethodSource("circuits")
     void linesCrossAtMostHalfAsOftenAsInTheOrderOfTheFile(String name) {
         Scheme scheme = scheme(name, Optional.empty());
-        long found = Layered.sheet(scheme, HEAD).crossings();
+        long found = sheet(name).crossings();
         long inOrder = Layered.inOrder(scheme).crossings();
         assertTrue(2 * found <= inOrder, name + ": " + found + " crossings, in order " + inOrder);
     }
