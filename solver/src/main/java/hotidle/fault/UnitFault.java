@@ -4,6 +4,7 @@ import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
