@@ -24,7 +24,8 @@ public record TorquePhrase(Quantity.UnitSystem units) {
 
     /** What a torque that is told has in hand, by the capacity factors of the clutches. */
     public static String margin(double least, double most) {
-        String factor = String.format(Locale.ROOT, most > least ? "%.2f to %.2f" : "%.2f", least, most);
+        String factor = String.format(Locale.ROOT, "%.2f", least)
+                + (most > least ? String.format(Locale.ROOT, " to %.2f", most) : "");
         return "clutches with their factor of " + factor + " in hand, rated parts without one";
     }
 
