@@ -28,15 +28,17 @@ public record DrawnLabels(
      * A node.
      *
      * @param share of the scale, 0 to 1
+     * @param title all that is known of it, to be read aloud
      */
-    public record NetLabel(String net, double share, String heading, List<String> below) {}
+    public record NetLabel(String net, double share, String heading, List<String> below, String title) {}
 
     /**
      * A part.
      *
      * @param stands where its spool stands, 0 to 1
+     * @param title  all that is known of it, to be read aloud
      */
-    public record PartLabel(String part, List<String> below, double stands) {}
+    public record PartLabel(String part, List<String> below, double stands, String title) {}
 
     /**
      * A line between a part and a node.
@@ -55,12 +57,13 @@ public record DrawnLabels(
                     net.name(),
                     net.pressure(),
                     net.value().isEmpty() ? net.name() : net.name() + "  " + net.value(),
-                    net.drips()));
+                    net.drips(),
+                    net.title()));
         }
         List<PartLabel> parts = new ArrayList<>();
         List<LineFlow> lines = new ArrayList<>();
         for (SchemePart part : scheme.parts()) {
-            parts.add(new PartLabel(part.name(), part.lines(), part.stands()));
+            parts.add(new PartLabel(part.name(), part.lines(), part.stands(), part.title()));
             for (Pin pin : part.pins()) {
                 String role = pin.role().name().toLowerCase(Locale.ROOT);
                 lines.add(new LineFlow(pin.net() + " " + part.name() + " " + role, pin.flow()));

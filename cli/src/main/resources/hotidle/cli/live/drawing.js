@@ -90,23 +90,24 @@ export function drawing(story, ask) {
     }
   }
 
-  /** What was drawn in the colour of its node, so that it can be drawn in another one. */
+  /** What was drawn in the colour of its node, so that it can be drawn in another one: elements and which of their colours. */
   function coloured(piece) {
     const tag = piece.getAttribute('data-piece').startsWith('tag ');
     const groups = [...piece.querySelectorAll('g[fill]')];
     const own = (groups[tag ? 1 : 0] || piece).getAttribute('stroke');
-    return groups.filter((group) => group.getAttribute('stroke') === own);
+    return [...piece.querySelectorAll('[fill], [stroke]')].flatMap((one) =>
+      ['fill', 'stroke'].filter((key) => one.getAttribute(key) === own).map((key) => [one, key]));
   }
 
   function shade(piece, to) {
-    for (const group of piece.inColour) {
-      for (const one of [group, ...group.querySelectorAll('[stroke], [fill]')]) {
-        for (const key of ['stroke', 'fill']) {
-          if (one.hasAttribute(key) && one.getAttribute(key) !== 'none') {
-            one.setAttribute(key, to);
-          }
-        }
-      }
+    piece.inColour.forEach(([one, key]) => one.setAttribute(key, to));
+  }
+
+  /** What is read aloud of a piece. */
+  function name(piece, text) {
+    const title = piece.querySelector('title');
+    if (title.textContent !== text) {
+      title.textContent = text;
     }
   }
 
@@ -132,21 +133,30 @@ export function drawing(story, ask) {
 
   function paint(labels) {
     const shares = new Map(labels.nets.map((net) => [net.net, net.share]));
+    const titles = new Map(labels.nets.map((net) => [net.net, net.title]));
     for (const line of labels.lines) {
       const [net, , role] = line.line.split(' ');
       const pilot = role && role.startsWith('pilot');
       const width = pilot || line.share === null ? THINNEST : THINNEST + (WIDEST - THINNEST) * Math.min(1, Math.abs(line.share));
-      ['wire ', 'lead '].forEach((what) => byPiece(what + line.line).forEach((piece) => stroke(piece, colour(shares.get(net)), width)));
+      ['wire ', 'lead '].forEach((what) => byPiece(what + line.line).forEach((piece) => {
+        stroke(piece, colour(shares.get(net)), width);
+        name(piece, titles.get(net));
+      }));
     }
     for (const net of labels.nets) {
-      byPiece('junctions ' + net.net).forEach((piece) => shade(piece, colour(net.share)));
+      byPiece('junctions ' + net.net).forEach((piece) => {
+        shade(piece, colour(net.share));
+        name(piece, net.title);
+      });
       byPiece('tag ' + net.net).forEach((piece) => {
         shade(piece, colour(net.share));
+        name(piece, net.title);
         write(piece, [net.heading, ...net.below]);
       });
     }
     for (const one of labels.parts) {
       byPiece('box ' + one.part).forEach((piece) => {
+        name(piece, one.title);
         write(piece, [one.part, ...one.below]);
         stand(piece, one.stands);
       });

@@ -44,14 +44,15 @@ export function verdict() {
       const open = more.querySelector('details');
       const worst = answer.limits.filter((one) => one.verdict !== 'holds');
       const held = answer.limits.filter((one) => one.verdict === 'holds');
+      const rest = worst.length ? 'All other limits' : 'All limits';
       more.replaceChildren(
         el('p', {}, answer.counted),
         ...answer.not_known.map((line) => el('p', { className: 'is-fails' }, line)),
         answer.no_stall ? el('p', { className: 'caution' }, answer.no_stall) : '',
         worst.length ? table(worst.slice(0, SHOWN), 'Limits that do not hold with ease, the worst first') : '',
         el('details', { open: Boolean(open && open.open) },
-          el('summary', {}, 'All other limits, ' + (worst.slice(SHOWN).length + held.length)),
-          table([...worst.slice(SHOWN), ...held], 'All other limits')));
+          el('summary', {}, rest + ', ' + (worst.slice(SHOWN).length + held.length)),
+          table([...worst.slice(SHOWN), ...held], rest)));
     },
   };
 }

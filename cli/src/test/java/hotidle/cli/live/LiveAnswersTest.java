@@ -269,6 +269,7 @@ class LiveAnswersTest {
             }
             for (JsonNode net : labels.get("nets")) {
                 assertTrue(net.get("heading").asText().startsWith(net.get("net").asText()), net.toString());
+                assertTrue(net.get("title").asText().startsWith(net.get("net").asText()), net.toString());
             }
             assertTrue(labels.get("high").asText().endsWith("psi"));
         }
