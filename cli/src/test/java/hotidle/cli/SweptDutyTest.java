@@ -2,11 +2,11 @@ package hotidle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.ReadyCircuits;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -22,18 +22,12 @@ class SweptDutyTest {
     }
 
     private static String refused(SweptDuty swept) {
-        return assertThrows(WrongInputException.class, () -> {
-                    swept.at(UNIT);
-                    swept.duties(UNIT);
-                })
-                .getMessage();
+        return assertThrows(WrongInputException.class, () -> swept.duties(UNIT)).getMessage();
     }
 
     @Test
     void withoutAnOptionTheFirstDrivingConditionIsTakenAsItIs() {
         assertEquals(List.of(UNIT.duties().get(0)), swept().duties(UNIT));
-        assertSame(UNIT, swept().at(UNIT));
-        assertFalse(swept().setAsked());
         assertFalse(swept().warm());
     }
 
@@ -61,16 +55,7 @@ class SweptDutyTest {
     }
 
     @Test
-    void theUnitIsSetToThePressureAskedFor() {
-        SweptDuty set = swept("--set", "15bar");
-        assertTrue(set.setAsked());
-        assertEquals(15e5, set.at(UNIT).highestSet(), 1e3);
-    }
-
-    @Test
-    void pressuresAndTemperaturesBeyondThoseOfAFileAreRefused() {
-        assertTrue(refused(swept("--set", "0.5psi")).contains("between 1 and 5000 psi"));
-        assertTrue(refused(swept("--set", "6000psi")).contains("allowed is 1 to 5000 psi"));
+    void temperaturesBeyondThoseOfAFileAreRefused() {
         assertTrue(refused(swept("--temperature", "-80degC")).contains("between -60 and 250 degC"));
         assertTrue(refused(swept("--temperature", "300degC")).contains("allowed is -60 to 250 degC"));
         assertEquals(1, swept("--temperature", "250degC").duties(UNIT).size(), "the limit itself is allowed");
@@ -79,13 +64,24 @@ class SweptDutyTest {
 
     @Test
     void anotherSetPressureIsAskedOnlyOfAUnitThatIsCommanded() {
-        AskedPressure none = Options.of(new AskedPressure());
-        assertTrue(none.pressure().isEmpty());
-        none.check(ReadyCircuits.read("valve-body-bench").unit());
-        AskedPressure some = Options.of(new AskedPressure(), "--set", "15bar");
-        assertEquals(15e5, some.pressure().orElseThrow(), 1e-6);
-        some.check(UNIT);
-        Transmission bench = ReadyCircuits.read("valve-body-bench").unit();
-        assertThrows(hotidle.transmission.NotCommandedException.class, () -> some.check(bench));
+        assertTrue(Options.of(new AskedPressure()).pressure().isEmpty());
+        NewPressure some =
+                Options.of(new AskedPressure(), "--set", "15bar").pressure().orElseThrow();
+        assertEquals(15e5, some.pressure(), 1e-6);
+        Adjustable fresh = ReadyCircuits.read("shuttle-five").adjustable("fresh");
+        assertEquals(15e5, some.of(fresh).unit().highestSet(), 1e3);
+        Adjustable bench = ReadyCircuits.read("valve-body-bench").adjustable("fresh");
+        assertThrows(hotidle.transmission.NotCommandedException.class, () -> some.of(bench));
+    }
+
+    @Test
+    void setPressuresBeyondThoseOfAFileAreRefused() {
+        assertTrue(refusedPressure("0.5psi").contains("between 1 and 5000 psi"));
+        assertTrue(refusedPressure("6000psi").contains("allowed is 1 to 5000 psi"));
+    }
+
+    private static String refusedPressure(String written) {
+        AskedPressure asked = Options.of(new AskedPressure(), "--set", written);
+        return assertThrows(WrongInputException.class, asked::pressure).getMessage();
     }
 }
