@@ -98,7 +98,7 @@ class LinesChartTest {
             assertTrue(area.contains(one.text()), one.place().text());
             for (PlaceLabels.Laid other : laid) {
                 assertTrue(
-                        one == other || !one.text().intersects(other.text()),
+                        one.equals(other) || !one.text().intersects(other.text()),
                         one.place().text());
                 assertFalse(one.text().intersectsLine(other.line()), one.place().text() + " on " + other.place());
             }

@@ -6,6 +6,7 @@ import hotidle.answer.phrase.GaugePhrase;
 import hotidle.answer.phrase.ReportPhrase;
 import hotidle.plots.Picture;
 import hotidle.plots.RowsChart;
+import hotidle.study.gauge.FitsTogether;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,7 +33,23 @@ public record GaugePage(GaugeAnswer answer) {
         }
         picture.causes()
                 .ifPresent(causes -> blocks.add(Block.figure(figure(causes, "causes-", ReportPhrase.CAUSES_CHART))));
+        answer.fits().ifPresent(fits -> blocks.addAll(together(rows, fits)));
         blocks.add(Block.said(GaugePhrase.ASSUMED));
+        return blocks;
+    }
+
+    private List<Block> together(GaugeRows rows, FitsTogether fits) {
+        if (!fits.settled()) {
+            return List.of(Block.said(GaugePhrase.NO_FITS));
+        }
+        int told = fits.told().size();
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.said(
+                GaugePhrase.fits(fits.chiSquare(), answer.findings().agreement().degrees())));
+        if (told > 0) {
+            blocks.add(Block.table(ReportPhrase.FITS, rows.fits(fits)));
+        }
+        blocks.add(Block.said(GaugePhrase.untold(fits.sizes().size() - told, told)));
         return blocks;
     }
 

@@ -54,6 +54,9 @@ public final class ReportPhrase {
     /** Over every fault that was tried. */
     public static final String FAULTS = "Every fault that was tried, and how large it may be without showing";
 
+    /** Over the sizes that explain readings best. */
+    public static final String FITS = "Most likely sizes of all fits together";
+
     /** Under readings drawn beside what a sound build reads. */
     public static final String READINGS_CHART = "Gauge readings, as points, beside what a sound build reads";
 

@@ -148,7 +148,7 @@ final class StudyTerms {
                     "can_show"),
             TermPhrase.term(
                     "all fits together",
-                    "sizes that explain readings best, were no fault there but wear; measured ones are held",
+                    "sizes that explain readings best, were there only wear; measured ones are held",
                     "gauge --full",
                     "fits_together",
                     "most likely",
@@ -192,7 +192,7 @@ final class StudyTerms {
                     "more set pressure"),
             TermPhrase.term(
                     "beyond the jobs",
-                    "what makes a stage and is no job: spring, command, another shaft; in no hours, no price",
+                    "what makes a stage and is no job: spring, command, shaft; in no hours, no price",
                     "torque --stages",
                     "other_set"),
             TermPhrase.term(
