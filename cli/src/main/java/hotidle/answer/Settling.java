@@ -15,17 +15,18 @@ import java.util.stream.Collectors;
  * @param ownHeat whether at those that each build's own heat brings it to, and not at those of the file
  * @param none    driving conditions that come to none, at which nothing is judged
  * @param work    what was done to builds, in words; empty where nothing was
+ * @param made    names of the builds that came of it, which no file has
  */
-public record Settling(boolean ownHeat, List<NeverSettled> none, String work) {
+public record Settling(boolean ownHeat, List<NeverSettled> none, String work, List<String> made) {
 
     /** Builds as their file has them. */
     public Settling(boolean ownHeat, List<NeverSettled> none) {
-        this(ownHeat, none, "");
+        this(ownHeat, none, "", List.of());
     }
 
     /** The same of builds after some work. */
-    public Settling after(String done) {
-        return new Settling(ownHeat, none, done);
+    public Settling after(String done, List<String> builds) {
+        return new Settling(ownHeat, none, done, builds);
     }
 
     /** At those of the file. */
@@ -48,6 +49,7 @@ public record Settling(boolean ownHeat, List<NeverSettled> none, String work) {
 
     public Settling {
         none = List.copyOf(none);
+        made = List.copyOf(made);
     }
 
     /** What is to be said of it, above all else, wrapped; empty where all temperatures are those of the file. */

@@ -78,7 +78,10 @@ final class CompareCommand implements Callable<Integer> {
                         FrictionBands.of(comparison),
                         duties,
                         done.given()
-                                ? settled.settling().after(done.besideSaid(asked.shared.units()))
+                                ? settled.settling()
+                                        .after(
+                                                done.besideSaid(asked.shared.units()),
+                                                done.makesAnother() ? worked.names() : List.of())
                                 : settled.settling(),
                         UnmeasuredBands.of(asWritten, settled.units(), duties.get(0), speeds),
                         asked.shared.units()));

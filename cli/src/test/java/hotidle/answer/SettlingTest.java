@@ -32,12 +32,12 @@ class SettlingTest {
 
     @Test
     void whatWasDoneToABuildIsSaidFirst() {
-        Settling after = new Settling(true, List.of()).after("Judged after the job pump.");
+        Settling after = new Settling(true, List.of()).after("Judged after the job pump.", List.of("worn-after"));
         List<String> lines = after.text().lines().toList();
         assertEquals("Judged after the job pump.", lines.get(0));
         assertTrue(after.text().contains("each build's own heat"), after.text());
-        assertTrue(Settling.AS_GIVEN.after("Judged after the job pump.").text().startsWith("Judged after"));
-        assertFalse(Settling.AS_GIVEN.after("so").text().contains("own heat"));
+        assertTrue(Settling.AS_GIVEN.after("Judged after the job pump.", List.of("worn-after")).text().startsWith("Judged after"));
+        assertFalse(Settling.AS_GIVEN.after("so", List.of()).text().contains("own heat"));
     }
 
     @Test

@@ -91,7 +91,7 @@ public record CompareAnswer(
                         Wrap.lines(heading, "", "  ") + settling.text(),
                         Stream.concat(
                                         unmeasured.stream().map(one -> one.said(units)),
-                                        new ScreenSentences(described, comparison, duty.name(), units).all().stream())
+                                        new ScreenSentences(described, comparison, duty.name(), units, settling.made()).all().stream())
                                 .toList(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)
@@ -110,7 +110,7 @@ public record CompareAnswer(
         }
         return List.of(
                 Block.table(heading, new CompareScreen(comparison, duty, "", List.of(), "", units).whole()),
-                Block.said(new ScreenSentences(described, comparison, duty.name(), units).onPaper()),
+                Block.said(new ScreenSentences(described, comparison, duty.name(), units, settling.made()).onPaper()),
                 Block.said(new CompareSentences(described, comparison, units).all()));
     }
 

@@ -19,8 +19,10 @@ import java.util.function.Function;
  * What is said under the first screen of a comparison, what fails before all else.
  *
  * @param duty the driving condition shown
+ * @param made names of the builds that no file has
  */
-record ScreenSentences(DescribedCircuit described, Comparison comparison, String duty, Quantity.UnitSystem units) {
+record ScreenSentences(
+        DescribedCircuit described, Comparison comparison, String duty, Quantity.UnitSystem units, List<String> made) {
 
     /** What is said where no command is at hand to be asked next. */
     List<String> onPaper() {
@@ -36,9 +38,18 @@ record ScreenSentences(DescribedCircuit described, Comparison comparison, String
         comparison.units().stream()
                 .filter(unit -> !comparison.failing(unit.build()).isEmpty())
                 .findFirst()
-                .ifPresent(unit -> all.add(CompareScreenPhrase.next(unit.build())));
+                .ifPresent(unit -> all.add(next(unit.build())));
         comparison.units().forEach(unit -> against(unit).ifPresent(all::add));
         return all;
+    }
+
+    /** A build that came of jobs or another pressure is asked for as it was here. */
+    private String next(String build) {
+        return made.contains(build)
+                ? CompareScreenPhrase.nextAfter(described
+                        .standsOn(build, described.units().keySet())
+                        .orElse(build))
+                : CompareScreenPhrase.next(build);
     }
 
     private List<String> verdicts() {

@@ -50,6 +50,10 @@ record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs) {
                         study.equal().stream().map(set -> names(set.jobs())).toList()));
             }
             study.fewest().ifPresent(set -> lines.add(JobPhrase.fewest(names(set.jobs()), cost(set.jobs()))));
+            List<String> now = limits(study.before().failing());
+            if (!now.isEmpty()) {
+                lines.add(JobPhrase.asItIs(now.get(0), now.size() - 1));
+            }
         }
         if (!chosen.undecided().isEmpty()) {
             lines.add(JobPhrase.undecided(limits(chosen.undecided())));

@@ -81,6 +81,11 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + " says where its oil goes and which repair wins most back.";
     }
 
+    /** The same of a build that came of jobs or another set pressure. */
+    public static String nextAfter(String build) {
+        return next(build + ", the same --job and --set,");
+    }
+
     /** What a lockup is called, in place of its converter. */
     public static final String LOCKUP = "lockup";
 

@@ -120,6 +120,11 @@ public record JobPhrase(Quantity.UnitSystem units) {
                 + (every ? "" : " (sets of more than " + most + " were not tried)") + " keeps every limit.";
     }
 
+    /** What fails before anything is done: the worst limit, and how many others. */
+    public static String asItIs(String worst, int others) {
+        return "Fails as it is: " + worst + (others == 0 ? "." : " and " + CountPhrase.of(others, "other limit") + ".");
+    }
+
     /** What fails with all jobs done, as {@link #at(Margin.Kind, String, List)} says it. */
     public static String failWithAll(List<String> limits) {
         return "With all of them done " + (limits.size() == 1 ? "fails " : "fail ") + named(limits) + ".";
