@@ -109,6 +109,6 @@ class CircuitsTest {
         assertTrue(wrong.contains("worm") && wrong.contains("worn"), wrong);
         assertEquals(
                 rig.builds().get(0).name(),
-                Circuits.adjustable(rig, null).unit().build());
+                Circuits.adjustable(rig, (String) null).unit().build());
     }
 }

@@ -10,8 +10,8 @@ import hotidle.answer.ReadyCircuits;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.single.LibraryMaterials;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.file.Path;
@@ -83,7 +83,7 @@ class SweepPicturesTest {
                 List.of(8e5, 16e5),
                 30,
                 OptionalDouble.empty());
-        List<Transmission> restored = List.of(CIRCUIT.unit("restored"));
+        List<Adjustable> restored = List.of(CIRCUIT.adjustable("restored"));
         assertEquals(Optional.empty(), Options.of(new StageOptions()).of(run, CIRCUIT, restored));
         StageRun named = Options.of(new StageOptions(), "--stages", "--from", "fresh")
                 .of(run, CIRCUIT, restored)
