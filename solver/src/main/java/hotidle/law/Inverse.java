@@ -2,10 +2,20 @@ package hotidle.law;
 
 /**
  * The flow under a drop, for a law that gives the drop at a flow: Newton's method inside a bracket, to the last digits.
+ *
+ * <pre>
+ * Numerics  a drop goes with a power of the flow between 1 and 2 that hardly changes, so that Newton's step is taken in the logarithms
+ *           of both while it is long; a step this short leaves an error of its square, which is below rounding
+ * </pre>
  */
 final class Inverse {
 
     private static final int MOST_STEPS = 200;
+
+    /** A step that is the last one, and one that is short, as shares of the flow (ours) [-]. */
+    private static final double LAST = 1e-9;
+
+    private static final double SHORT = 1e-3;
 
     private Inverse() {}
 
@@ -36,11 +46,16 @@ final class Inverse {
             } else {
                 low = q;
             }
-            double next = q - miss / at[1];
+            double next = Math.abs(miss) > SHORT * drop
+                    ? q * Math.exp(Math.log(drop / at[0]) * at[0] / (at[1] * q))
+                    : q - miss / at[1];
+            if (Math.abs(next - q) <= LAST * q) {
+                return next;
+            }
             if (!(next > low && next < high)) {
                 next = (low + high) / 2;
             }
-            if (Math.abs(next - q) <= 1e-16 * q || next == low || next == high) {
+            if (next == low || next == high) {
                 return next;
             }
             q = next;
