@@ -60,13 +60,26 @@ public record Conditions(
 
     /** Whether nothing but the speed differs. */
     public boolean differsInSpeedOnly(Conditions other) {
+        return differsInSpeedAndCommandsOnly(other) && commands.equals(other.commands);
+    }
+
+    /** Whether nothing but the speed and what solenoids are asked for differs. */
+    public boolean differsInSpeedAndCommandsOnly(Conditions other) {
         return range.equals(other.range)
                 && lockup == other.lockup
                 && ambient == other.ambient
                 && oil.equals(other.oil)
                 && temperatures.equals(other.temperatures)
-                && commands.equals(other.commands)
                 && sensed.equals(other.sensed);
+    }
+
+    /** Whether a part is asked for the same under other conditions. */
+    public boolean commandsAlike(Placed placed, Conditions other) {
+        return command(placed) == other.command(placed);
+    }
+
+    private double command(Placed placed) {
+        return commands.getOrDefault(placed.name(), 0.0);
     }
 
     /** What one part is given. */
@@ -76,8 +89,7 @@ public record Conditions(
 
     /** What one part is given, its oil being known. */
     public Setting setting(Placed placed, OilAt known) {
-        return new Setting(
-                speed, range, lockup, known, commands.getOrDefault(placed.name(), 0.0), temperatures, sensed);
+        return new Setting(speed, range, lockup, known, command(placed), temperatures, sensed);
     }
 
     /** The oil that one part sees. */

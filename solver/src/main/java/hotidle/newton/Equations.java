@@ -6,6 +6,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.network.Signal;
 import hotidle.part.Form;
+import hotidle.part.Measure;
 import hotidle.part.OwnState;
 import hotidle.part.Part;
 import hotidle.part.Reading;
@@ -47,7 +48,7 @@ final class Equations {
     private double massScale;
     private double scaleDensity;
 
-    /** A part bound to its rows and columns; a row or column at a held node is -1. */
+    /** A part bound to its rows and columns; a row or column at a held node is -1, and what is read there stays. */
     private final class Bound {
         final Reading reading;
         final Form form;
@@ -91,6 +92,23 @@ final class Equations {
                     states[rows[form.ports().size() + s] - nodes] = own.get(s);
                 }
             }
+        }
+
+        /** Takes the pressures of held nodes. */
+        void hold(Map<String, Double> heldAt) {
+            for (int c = 0; c < columns.length; c++) {
+                if (columns[c] < 0) {
+                    reading.set(c, heldAt.getOrDefault(source(c), 0.0));
+                }
+            }
+        }
+
+        /** Node or signal that a column reads. */
+        private String source(int column) {
+            int ports = form.ports().size();
+            return column < ports
+                    ? placed.nodes().get(column)
+                    : key(placed.signals().get(column - ports - form.states().size()));
         }
 
         void read(double[] unknowns) {
@@ -137,27 +155,51 @@ final class Equations {
                 .toArray(Form.Unknown[]::new);
     }
 
+    /** Whether another network has the same shape: nodes, of which the same are held, and parts of the same forms joined alike. */
+    boolean alike(Network other) {
+        if (other.nodes().size() != network.nodes().size()
+                || other.parts().size() != network.parts().size()) {
+            return false;
+        }
+        for (int i = 0; i < other.nodes().size(); i++) {
+            Node one = network.nodes().get(i);
+            Node like = other.nodes().get(i);
+            if (!one.name().equals(like.name())
+                    || one.held().isPresent() != like.held().isPresent()) {
+                return false;
+            }
+        }
+        for (int i = 0; i < bounds.length; i++) {
+            if (!alike(bounds[i].placed, other.parts().get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /**
-     * Takes the sizes of another network of the same shape; names, pattern and arrays stay, and so do the laws of parts that are
-     * the same objects in both.
+     * Takes sizes and held pressures of another network of the same shape; names, pattern and arrays stay, and so do the laws of
+     * parts that are the same objects in both.
      *
      * @throws IllegalArgumentException where nodes, parts or what they are joined to differ
      */
     void use(Network other) {
-        if (!other.nodes().equals(network.nodes())
-                || other.parts().size() != network.parts().size()) {
-            throw new IllegalArgumentException("the nodes or the number of parts of the other network differ");
+        if (!alike(other)) {
+            throw new IllegalArgumentException(
+                    "the nodes of the other network differ, or a part is joined or made up otherwise");
         }
-        for (int i = 0; i < bounds.length; i++) {
-            if (!alike(bounds[i].placed, other.parts().get(i))) {
-                throw new IllegalArgumentException(other.parts().get(i).name() + " of the other network stands where "
-                        + bounds[i].placed.name() + " does, and is joined or made up otherwise");
-            }
-        }
+        boolean held = !other.nodes().equals(network.nodes());
         for (int i = 0; i < bounds.length; i++) {
             bounds[i].use(other.parts().get(i));
         }
         network = other;
+        if (held) {
+            Map<String, Double> heldAt = new HashMap<>();
+            other.nodes().forEach(node -> node.held().ifPresent(pressure -> heldAt.put(node.name(), pressure)));
+            for (Bound bound : bounds) {
+                bound.hold(heldAt);
+            }
+        }
     }
 
     @SuppressWarnings("ReferenceEquality") // the same object is alike, others are looked at
@@ -196,7 +238,7 @@ final class Equations {
         }
         for (int s = 0; s < form.signals().size(); s++) {
             Signal signal = placed.signals().get(s);
-            String key = signal.state().isEmpty() ? signal.owner() : signal.owner() + "." + signal.state();
+            String key = key(signal);
             if (!unknownOf.containsKey(key) && !heldAt.containsKey(key)) {
                 throw new IllegalArgumentException(placed.name() + " reads " + key + ", which is not there");
             }
@@ -204,6 +246,10 @@ final class Equations {
             held[ports + own + s] = heldAt.getOrDefault(key, 0.0);
         }
         return new Bound(placed, rows, columns, held);
+    }
+
+    private static String key(Signal signal) {
+        return signal.state().isEmpty() ? signal.owner() : signal.owner() + "." + signal.state();
     }
 
     private Pattern findPattern() {
@@ -224,13 +270,14 @@ final class Equations {
         return Pattern.of(columns);
     }
 
-    /** Settles what is given for a solve. */
+    /** Settles what is given for a solve; laws whose oil and command are as before only take the speed. */
     void set(Conditions given) {
-        boolean speedOnly = conditions != null && given.differsInSpeedOnly(conditions);
+        Conditions before = conditions;
+        boolean same = before != null && given.differsInSpeedAndCommandsOnly(before);
         double swept = 0;
-        scaleDensity = speedOnly ? scaleDensity : 0;
+        scaleDensity = same ? scaleDensity : 0;
         for (Bound bound : bounds) {
-            if (speedOnly && bound.law != null) {
+            if (same && bound.law != null && given.commandsAlike(bound.placed, before)) {
                 bound.law = bound.law.atSpeed(given.speed());
             } else {
                 Setting setting = given.setting(bound.placed);
@@ -359,6 +406,17 @@ final class Equations {
             bound.read(unknowns);
             visitor.accept(bound.placed, new LawAt(bound.law, bound.reading, bound.form));
         }
+    }
+
+    /** What a part gives beside its flow at the unknowns; none for a part that is not there. */
+    List<Measure.Reported> measures(String part, double[] unknowns) {
+        for (Bound bound : bounds) {
+            if (bound.placed.name().equals(part)) {
+                bound.read(unknowns);
+                return bound.law.measures(bound.reading);
+            }
+        }
+        return List.of();
     }
 
     /** Takes over the own states of parts, by part and state; those that are not named there stay. */

@@ -2,9 +2,12 @@ package hotidle.newton;
 
 import hotidle.network.Conditions;
 import hotidle.network.Network;
+import hotidle.part.Measure;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.result.SolveCount;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * States of one network one after the other, each started from those before it and read as plain numbers. For studies that solve
@@ -15,6 +18,9 @@ import hotidle.result.SolveCount;
  */
 public final class Series {
 
+    /** A level from which Newton is there in two steps (ours) [-]. */
+    private static final double NEAR = 1e-8;
+
     private final Equations equations;
     private final SolveStrategy ladder;
     private final SteadySolver solver;
@@ -23,6 +29,7 @@ public final class Series {
     private final double aim;
     private Conditions before;
     private boolean found;
+    private Optional<SolvedState> guess = Optional.empty();
 
     public Series(Network network) {
         this(new Equations(network, Laws.OWN), Newton.POLISHED);
@@ -55,6 +62,18 @@ public final class Series {
         before = null;
     }
 
+    /** Forgets the states before, so that the next one starts from one that it has solved, whatever its speed. */
+    public void restart(SolvedState from) {
+        foresight.forget();
+        foresight.add(from.speed(), from.unknowns());
+        before = null;
+    }
+
+    /** Lets the next state start from a guess, where that leaves less out of balance than what is foretold from the states before. */
+    public void guess(SolvedState likely) {
+        guess = Optional.of(likely);
+    }
+
     /**
      * Goes on with another network of the same shape whose sizes differ; states before it are still what the next one starts from.
      *
@@ -64,6 +83,16 @@ public final class Series {
         equations.use(like);
         ladder.newton().balance().restate();
         before = null;
+    }
+
+    /** What goes on with another network from no state: this series where the shape is the same, else a new one. */
+    public Series onwards(Network other) {
+        if (!equations.alike(other)) {
+            return new Series(other);
+        }
+        use(other);
+        restart();
+        return this;
     }
 
     /**
@@ -77,6 +106,7 @@ public final class Series {
         equations.set(conditions);
         ladder.reset();
         found = solved(conditions.speed(), alone);
+        guess = Optional.empty();
         SolveCount.add(ladder.newton().steps());
         if (!found) {
             return false;
@@ -89,17 +119,46 @@ public final class Series {
     }
 
     private boolean solved(double speed, boolean alone) {
-        if (!foresight.empty()) {
-            foresight.foretell(alone ? Double.NaN : speed, unknowns);
+        if (start(speed, alone)) {
             if (ladder.quick(unknowns, aim)) {
                 return true;
             }
-            foresight.foretell(Double.NaN, unknowns);
-            if (ladder.climb(unknowns, "the state before")) {
-                return true;
+            if (!foresight.empty()) {
+                foresight.foretell(Double.NaN, unknowns);
+                if (ladder.climb(unknowns, "the state before")) {
+                    return true;
+                }
             }
         }
         return ladder.cold(unknowns);
+    }
+
+    /** Writes what the next state starts from; false where nothing is known. */
+    private boolean start(double speed, boolean alone) {
+        if (!foresight.empty()) {
+            foresight.foretell(alone ? Double.NaN : speed, unknowns);
+        }
+        boolean better =
+                guess.isPresent() && (foresight.empty() || better(guess.get().unknowns()));
+        if (better) {
+            System.arraycopy(guess.get().unknowns(), 0, unknowns, 0, unknowns.length);
+        }
+        return better || !foresight.empty();
+    }
+
+    /** Whether a guess leaves less out of balance than the unknowns; one that leaves next to nothing is not compared. */
+    private boolean better(double[] guessed) {
+        double level = level(guessed);
+        return level < NEAR || level < level(unknowns);
+    }
+
+    /** How far from balance, as Newton counts it. */
+    private double level(double[] at) {
+        double[] possible = at.clone();
+        Balance balance = ladder.newton().balance();
+        balance.still();
+        balance.project(possible, Newton.LOWEST);
+        return balance.evaluate(possible);
     }
 
     /**
@@ -143,5 +202,27 @@ public final class Series {
     /** The state solved last, whole. */
     public Solution state() {
         return solver.state(unknowns);
+    }
+
+    /** The state solved last as plain numbers, which cost next to nothing to keep. */
+    public SolvedState kept() {
+        return new SolvedState(before, unknowns.clone(), steps(), ladder.method());
+    }
+
+    /**
+     * A state solved earlier, whole.
+     *
+     * @param kept of this series, solved since it took the network that it has
+     */
+    public Solution state(SolvedState kept) {
+        equations.set(kept.conditions());
+        ladder.newton().balance().still();
+        ladder.newton().balance().evaluate(kept.unknowns());
+        return solver.state(kept.unknowns(), kept.steps(), kept.method());
+    }
+
+    /** What a part gives beside its flow in the state solved last; none for a part that is not there. */
+    public List<Measure.Reported> measures(String part) {
+        return equations.measures(part, unknowns);
     }
 }

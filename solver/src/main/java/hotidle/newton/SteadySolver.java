@@ -116,6 +116,11 @@ public final class SteadySolver {
 
     /** The state at the unknowns, where the equations were evaluated last. */
     Solution state(double[] unknowns) {
+        return state(unknowns, ladder.newton().steps(), ladder.method());
+    }
+
+    /** The same of one that was solved earlier. */
+    Solution state(double[] unknowns, int steps, String method) {
         Map<String, Double> pressures = new LinkedHashMap<>();
         for (Node node : equations.network().nodes()) {
             Integer unknown = equations.unknown(node.name());
@@ -150,8 +155,8 @@ public final class SteadySolver {
                 measures,
                 equations.imbalance() / equations.scaleDensity(),
                 ladder.newton().balance().forceError(),
-                ladder.newton().steps(),
-                ladder.method());
+                steps,
+                method);
     }
 
     private static Map<OwnState, Double> states(Equations.LawAt at) {

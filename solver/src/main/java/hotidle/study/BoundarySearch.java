@@ -123,6 +123,7 @@ record BoundarySearch(List<Double> speeds) {
         Set<Judgement.Key> left = gone;
         Probe good = holds;
         Probe bad = fails;
+        Map<String, DutyChain.WorkSpace> work = new HashMap<>();
         SignChange search = new SignChange(good.number, good.least(left), fails.number, fails.least(left), tolerance);
         while (search.open()) {
             double number = search.next();
@@ -131,7 +132,7 @@ record BoundarySearch(List<Double> speeds) {
                 search.tell(number, Double.NEGATIVE_INFINITY);
                 continue;
             }
-            Probe end = at(unit.get(), number, left, good.chains);
+            Probe end = at(unit.get(), number, left, good.chains, work);
             Set<Judgement.Key> now = gone(end.found, left);
             search.tell(number, end.least(left));
             if (now.isEmpty()) {
@@ -154,14 +155,22 @@ record BoundarySearch(List<Double> speeds) {
                 names.stream().filter(key -> !known.contains(key)).toList());
     }
 
-    private static Probe at(Transmission unit, double number, Set<Judgement.Key> asked, Map<String, DutyChain> chains) {
-        Map<String, DutyChain> here = branch(chains);
+    private static Probe at(
+            Transmission unit,
+            double number,
+            Set<Judgement.Key> asked,
+            Map<String, DutyChain> chains,
+            Map<String, DutyChain.WorkSpace> work) {
+        Map<String, DutyChain> here = new LinkedHashMap<>(chains);
         Map<Judgement.Key, Margin> found = new HashMap<>();
         for (DutyPoint duty : unit.duties()) {
             Set<Judgement.Key> own = new LinkedHashSet<>(asked);
             own.removeIf(key -> !key.duty().equals(duty.name()));
             if (!own.isEmpty()) {
-                found.putAll(here.get(duty.name()).margins(unit, own));
+                DutyChain chain = chains.get(duty.name())
+                        .branch(work.computeIfAbsent(duty.name(), any -> new DutyChain.WorkSpace()));
+                here.put(duty.name(), chain);
+                found.putAll(chain.margins(unit, own));
             }
         }
         return new Probe(number, found, here);

@@ -5,11 +5,13 @@ import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +27,8 @@ final class DutyChain {
 
     private final String duty;
     private final List<Double> speeds;
+    private final WorkSpace work;
+    private final Map<Double, SolvedState> bySpeed;
     private Optional<Solution> slowest;
     private Optional<Solution> own;
     private Optional<HeldLine.HeldStates> held;
@@ -35,25 +39,46 @@ final class DutyChain {
      * @param speeds engine speeds searched for the hub's film and load [rev/s], rising
      */
     DutyChain(String duty, List<Double> speeds) {
-        this(duty, speeds, Optional.empty(), Optional.empty(), Optional.empty());
+        this(duty, speeds, new WorkSpace(), new HashMap<>(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private DutyChain(
             String duty,
             List<Double> speeds,
+            WorkSpace work,
+            Map<Double, SolvedState> bySpeed,
             Optional<Solution> slowest,
             Optional<Solution> own,
             Optional<HeldLine.HeldStates> held) {
         this.duty = duty;
         this.speeds = speeds;
+        this.work = work;
+        this.bySpeed = bySpeed;
         this.slowest = slowest;
         this.own = own;
         this.held = held;
     }
 
-    /** Another chain that goes on from where this one stands. */
+    /** What units are solved on one after the other, without making it anew for each. For one thread, whatever chains use it. */
+    static final class WorkSpace {
+        private Optional<Series> free = Optional.empty();
+        private Optional<Series> lineHeld = Optional.empty();
+
+        private Series series(Transmission unit) {
+            Series series = free.map(one -> one.onwards(unit.network())).orElseGet(() -> new Series(unit.network()));
+            free = Optional.of(series);
+            return series;
+        }
+    }
+
+    /** Another chain that goes on from where this one stands, for any thread. */
     DutyChain branch() {
-        return new DutyChain(duty, speeds, slowest, own, held);
+        return branch(new WorkSpace());
+    }
+
+    /** The same on a work space. */
+    DutyChain branch(WorkSpace on) {
+        return new DutyChain(duty, speeds, on, new HashMap<>(bySpeed), slowest, own, held);
     }
 
     /** Judges all limits. */
@@ -63,7 +88,7 @@ final class DutyChain {
 
     Judgement judged(Transmission unit, DutyPoint point) {
         Roles roles = Roles.of(unit);
-        Series series = new Series(unit.network());
+        Series series = work.series(unit);
         Optional<HubOverSpeed> hub = hub(unit, point, roles, series);
         Outcome outcome = own(unit, point, hub, series);
         Optional<HeldLine> line = line(unit, point, roles);
@@ -87,7 +112,7 @@ final class DutyChain {
             return Map.of();
         }
         Roles roles = Roles.of(unit);
-        Series series = new Series(unit.network());
+        Series series = work.series(unit);
         boolean searched =
                 keys.stream().anyMatch(key -> key.kind() == Margin.Kind.FILM || key.kind() == Margin.Kind.UNIT_LOAD);
         boolean regulation = keys.stream().anyMatch(key -> key.kind() == Margin.Kind.REGULATION);
@@ -110,8 +135,8 @@ final class DutyChain {
     private Optional<HubOverSpeed> hub(Transmission unit, DutyPoint point, Roles roles, Series series) {
         return roles.hub().map(placed -> {
             slowest.ifPresent(series::restart);
-            HubOverSpeed over = HubOverSpeed.search(series, unit.conditions(point), placed, speeds);
-            slowest = over.states().stream().findFirst().or(() -> slowest);
+            HubOverSpeed over = HubOverSpeed.search(series, unit.conditions(point), placed, speeds, bySpeed);
+            slowest = over.slowest().or(() -> slowest);
             return over;
         });
     }
@@ -119,7 +144,7 @@ final class DutyChain {
     /** Started from the state below it in the sweep of the hub where there is one, as the engine would come to it. */
     private Outcome own(Transmission unit, DutyPoint point, Optional<HubOverSpeed> hub, Series series) {
         Conditions conditions = unit.conditions(point);
-        Optional<Solution> below = hub.flatMap(over -> over.below(point.speed()));
+        Optional<Solution> below = hub.flatMap(HubOverSpeed::below);
         if (below.filter(state -> state.conditions().speed() == point.speed()).isPresent()) {
             own = below;
             return Outcome.of(below.get());
@@ -134,8 +159,9 @@ final class DutyChain {
 
     private Optional<HeldLine> line(Transmission unit, DutyPoint point, Roles roles) {
         return unit.commanded().map(command -> {
-            HeldLineSearch search = new HeldLineSearch(unit, point, roles, held);
+            HeldLineSearch search = new HeldLineSearch(unit, point, roles, held, work.lineHeld);
             HeldLine line = search.run();
+            work.lineHeld = Optional.of(search.series());
             held = search.found(line);
             return line;
         });

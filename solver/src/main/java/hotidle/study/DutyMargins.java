@@ -65,7 +65,7 @@ public final class DutyMargins {
         Roles roles = Roles.of(unit);
         Optional<HubOverSpeed> hub = roles.hub().map(placed -> HubOverSpeed.alone(state, placed));
         Optional<HeldLine> line = held.map(series -> {
-            HeldLineSearch search = new HeldLineSearch(unit, point, roles, found, series);
+            HeldLineSearch search = new HeldLineSearch(unit, point, roles, found, Optional.of(series));
             HeldLine balance = search.run();
             solves += search.solves();
             return balance;

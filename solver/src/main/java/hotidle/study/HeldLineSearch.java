@@ -9,6 +9,7 @@ import hotidle.network.Node;
 import hotidle.network.Placed;
 import hotidle.newton.Linearised;
 import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.part.OwnState;
 import hotidle.part.PumpChamber;
 import hotidle.part.PumpInlet;
@@ -20,6 +21,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -42,6 +44,7 @@ final class HeldLineSearch {
     private final double set;
     private final Optional<HeldLine.HeldStates> before;
     private final TreeMap<Double, Solution> known = new TreeMap<>();
+    private final TreeMap<Double, SolvedState> solved = new TreeMap<>();
     private Series series;
     private OptionalDouble slope = OptionalDouble.empty();
     private int solves;
@@ -52,19 +55,22 @@ final class HeldLineSearch {
     private Set<String> hungry = Set.of();
 
     HeldLineSearch(Transmission unit, DutyPoint duty) {
-        this(unit, duty, Roles.of(unit), Optional.empty());
+        this(unit, duty, Roles.of(unit), Optional.empty(), Optional.empty());
     }
 
-    /** A search that starts from what was found of a unit alike. */
-    HeldLineSearch(Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before) {
-        this(unit, duty, roles, before, null);
-    }
-
-    /** The same on a series of such networks, of whose states before it takes none. */
+    /**
+     * A search that starts from what was found of a unit alike.
+     *
+     * @param series that it is solved on where there is one, of whose states before it takes none
+     */
     HeldLineSearch(
-            Transmission unit, DutyPoint duty, Roles roles, Optional<HeldLine.HeldStates> before, Series series) {
+            Transmission unit,
+            DutyPoint duty,
+            Roles roles,
+            Optional<HeldLine.HeldStates> before,
+            Optional<Series> series) {
         this.before = before;
-        this.series = series;
+        this.series = series.orElse(null);
         this.unit = unit;
         this.duty = duty;
         this.roles = roles;
@@ -137,17 +143,28 @@ final class HeldLineSearch {
     /** Solves from a start, or else from the state known whose position is nearest. */
     private Outcome solve(double position, Optional<Solution> start) {
         Network network = network(position);
-        if (series == null) {
-            series = new Series(network);
-        } else {
-            series.use(network);
-        }
+        series = series == null ? new Series(network) : series.onwards(network);
         start.or(() -> nearest(position)).ifPresentOrElse(series::restart, series::restart);
+        between(position).ifPresent(series::guess);
         solves++;
-        series.solve(unit.conditions(duty));
+        if (series.solve(unit.conditions(duty))) {
+            solved.put(position, series.kept());
+        }
         Outcome outcome = series.outcome();
         outcome.state().ifPresent(state -> known.put(position, state));
         return outcome;
+    }
+
+    /** A guess from the states known on either side. */
+    private Optional<SolvedState> between(double position) {
+        Map.Entry<Double, SolvedState> below = solved.lowerEntry(position);
+        Map.Entry<Double, SolvedState> above = solved.higherEntry(position);
+        return below == null || above == null
+                ? Optional.empty()
+                : Optional.of(SolvedState.between(
+                        below.getValue(),
+                        above.getValue(),
+                        (position - below.getKey()) / (above.getKey() - below.getKey())));
     }
 
     private Optional<Solution> nearest(double position) {

@@ -3,27 +3,32 @@ package hotidle.study;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
 import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.part.Bushing;
+import hotidle.part.Measure;
 import hotidle.result.Solution;
 import hotidle.study.search.Least;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * The hub bushing over a range of engine speeds: its thinnest film and its largest load are seldom at the duty's own speed.
  *
- * @param states   solved, in rising speed
+ * @param slowest  state at the slowest speed at which one was found; empty without one
+ * @param below    state at the highest of the speeds that is not above the duty's own; empty without one
  * @param thinnest state with the thinnest known film, narrowed down between the speeds asked; empty without one
  * @param heaviest state with the largest load; empty without one
  * @param contact  speeds at which metal touches, so that the film is not known [rev/s]
  * @param unsolved speeds at which no state was found [rev/s]
  */
 public record HubOverSpeed(
-        List<Solution> states,
+        Optional<Solution> slowest,
+        Optional<Solution> below,
         Optional<Solution> thinnest,
         Optional<Solution> heaviest,
         List<Double> contact,
@@ -36,7 +41,6 @@ public record HubOverSpeed(
     private static final double STEEP = 1.1;
 
     public HubOverSpeed {
-        states = List.copyOf(states);
         contact = List.copyOf(contact);
         unsolved = List.copyOf(unsolved);
     }
@@ -48,60 +52,107 @@ public record HubOverSpeed(
      * @param conditions of the duty
      * @param hub        the bushing
      * @param speeds     [rev/s], rising
+     * @param known      states of a unit alike by their speed, from which those here may start; those found here take their place
      */
-    public static HubOverSpeed search(Series series, Conditions conditions, Placed hub, List<Double> speeds) {
-        List<Solution> states = new ArrayList<>();
+    static HubOverSpeed search(
+            Series series, Conditions conditions, Placed hub, List<Double> speeds, Map<Double, SolvedState> known) {
+        List<HubState> states = new ArrayList<>();
         List<Double> contact = new ArrayList<>();
         List<Double> unsolved = new ArrayList<>();
         for (double speed : speeds) {
+            Optional.ofNullable(known.remove(speed)).ifPresent(series::guess);
             if (!series.solve(conditions.atSpeed(speed))) {
                 unsolved.add(speed);
                 continue;
             }
-            Solution state = series.state();
+            HubState state = HubState.last(series, hub);
+            known.put(speed, state.state());
             states.add(state);
-            if (touches(state, hub)) {
+            if (state.touches()) {
                 contact.add(speed);
             }
         }
-        ToDoubleFunction<Solution> film = state -> film(state, hub);
-        Optional<Solution> thinnest = states.stream().min(Comparator.comparingDouble(film));
+        Optional<HubState> thinnest = states.stream().min(Comparator.comparingDouble(HubState::film));
         if (thinnest.isPresent() && contact.isEmpty()) {
-            Solution best = thinnest.get();
-            for (Bracket bracket : brackets(states, states.indexOf(best), hub)) {
-                best = new Narrowed(series, film, best).between(bracket);
+            HubState best = thinnest.get();
+            for (Bracket bracket : brackets(states, states.indexOf(best))) {
+                best = new Narrowed(series, hub, conditions, best).between(bracket);
             }
             thinnest = Optional.of(best);
-            if (touches(best, hub)) {
-                contact.add(speed(best));
+            if (best.touches()) {
+                contact.add(best.speed());
             }
         }
-        Optional<Solution> heaviest = java.util.stream.Stream.concat(states.stream(), thinnest.stream())
-                .max(Comparator.comparingDouble(
-                        state -> state.measure(hub.name(), Bushing.UNIT_LOAD).orElseThrow()));
-        return new HubOverSpeed(states, thinnest.filter(state -> !touches(state, hub)), heaviest, contact, unsolved);
+        Optional<HubState> heaviest =
+                Stream.concat(states.stream(), thinnest.stream()).max(Comparator.comparingDouble(HubState::unitLoad));
+        Optional<HubState> below = states.stream()
+                .filter(state -> state.speed() <= conditions.speed())
+                .reduce((one, later) -> later);
+        return new HubOverSpeed(
+                whole(series, states.stream().findFirst()),
+                whole(series, below),
+                whole(series, thinnest.filter(state -> !state.touches())),
+                whole(series, heaviest),
+                contact,
+                unsolved);
+    }
+
+    /** The few states that are asked for by more than what the hub gives. */
+    private static Optional<Solution> whole(Series series, Optional<HubState> state) {
+        return state.map(one -> series.state(one.state()));
     }
 
     /** The hub at one state alone. */
     static HubOverSpeed alone(Solution state, Placed hub) {
-        boolean touches = touches(state, hub);
+        boolean touches = state.measure(hub.name(), Bushing.METAL_CONTACT).orElseThrow() > 0;
         return new HubOverSpeed(
-                List.of(state),
+                Optional.of(state),
+                Optional.of(state),
                 Optional.of(state).filter(one -> !touches),
                 Optional.of(state),
-                touches ? List.of(speed(state)) : List.of(),
+                touches ? List.of(state.conditions().speed()) : List.of(),
                 List.of());
     }
 
-    private static boolean touches(Solution state, Placed hub) {
-        return state.measure(hub.name(), Bushing.METAL_CONTACT).orElseThrow() > 0;
+    /** The states that are known. */
+    Stream<Solution> states() {
+        return Stream.of(slowest, below, thinnest, heaviest).flatMap(Optional::stream);
     }
 
-    /** Thinner than any film where metal touches [m]. */
-    private static double film(Solution state, Placed hub) {
-        return touches(state, hub)
-                ? -1
-                : state.measure(hub.name(), Bushing.LEAST_FILM).orElseThrow();
+    /**
+     * A state, and what it is looked at for.
+     *
+     * @param film     in the middle [m]; thinner than any where metal touches
+     * @param load     [N]
+     * @param unitLoad [Pa]
+     */
+    private record HubState(SolvedState state, double film, double load, double unitLoad) {
+
+        /** The state that a series has solved last. */
+        static HubState last(Series series, Placed hub) {
+            List<Measure.Reported> given = series.measures(hub.name());
+            return new HubState(
+                    series.kept(),
+                    of(given, Bushing.METAL_CONTACT) > 0 ? -1 : of(given, Bushing.LEAST_FILM),
+                    of(given, Bushing.LOAD),
+                    of(given, Bushing.UNIT_LOAD));
+        }
+
+        private static double of(List<Measure.Reported> given, Measure measure) {
+            return given.stream()
+                    .filter(one -> one.measure().equals(measure))
+                    .mapToDouble(Measure.Reported::value)
+                    .findFirst()
+                    .orElseThrow();
+        }
+
+        boolean touches() {
+            return film < 0;
+        }
+
+        double speed() {
+            return state.speed();
+        }
     }
 
     /**
@@ -110,19 +161,17 @@ public record HubOverSpeed(
      * @param states two or three neighbours
      * @param jumps  whether the load rises steeply among them, so that the film may fall between them though it rises from the first
      */
-    private record Bracket(List<Solution> states, boolean jumps) {}
+    private record Bracket(List<HubState> states, boolean jumps) {}
 
     /** Around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
-    private static List<Bracket> brackets(List<Solution> states, int thinnest, Placed hub) {
+    private static List<Bracket> brackets(List<HubState> states, int thinnest) {
         int last = states.size() - 1;
         int from = Math.max(thinnest - 1, 0);
         int to = Math.min(thinnest + 1, last);
         boolean jumps = false;
         List<Bracket> brackets = new ArrayList<>();
         for (int i = 0; i < last; i++) {
-            double before = states.get(i).measure(hub.name(), Bushing.LOAD).orElseThrow();
-            double after = states.get(i + 1).measure(hub.name(), Bushing.LOAD).orElseThrow();
-            boolean steep = after > STEEP * before;
+            boolean steep = states.get(i + 1).load() > STEEP * states.get(i).load();
             jumps |= steep && i >= from && i < to;
             boolean same = from == i && to == Math.min(i + 2, last);
             if (steep && !same) {
@@ -136,69 +185,59 @@ public record HubOverSpeed(
     /** A search for the thinnest film between states; every state starts from the nearest in speed that is known. */
     private static final class Narrowed {
         private final Series series;
-        private final ToDoubleFunction<Solution> film;
-        private final List<Solution> known = new ArrayList<>();
-        private Solution best;
+        private final Placed hub;
+        private final Conditions conditions;
+        private final List<HubState> known = new ArrayList<>();
+        private HubState best;
 
-        Narrowed(Series series, ToDoubleFunction<Solution> film, Solution best) {
+        Narrowed(Series series, Placed hub, Conditions conditions, HubState best) {
             this.series = series;
-            this.film = film;
+            this.hub = hub;
+            this.conditions = conditions;
             this.best = best;
         }
 
-        Solution between(Bracket bracket) {
-            List<Solution> states = bracket.states();
-            Solution from = states.get(0);
-            Solution to = states.get(states.size() - 1);
+        HubState between(Bracket bracket) {
+            List<HubState> states = bracket.states();
+            HubState from = states.get(0);
+            HubState to = states.get(states.size() - 1);
             known.addAll(states);
-            double low = film.applyAsDouble(from);
-            double high = film.applyAsDouble(to);
-            if (states.size() == 3 && middleIsLeast(states, low, high)) {
-                Solution middle = states.get(1);
+            if (states.size() == 3 && states.get(1).film() < Math.min(from.film(), to.film())) {
+                HubState middle = states.get(1);
                 Least.between(
-                        speed(from),
-                        low,
-                        speed(middle),
-                        film.applyAsDouble(middle),
-                        speed(to),
-                        high,
+                        from.speed(),
+                        from.film(),
+                        middle.speed(),
+                        middle.film(),
+                        to.speed(),
+                        to.film(),
                         NARROW,
                         this::filmAt);
             } else if (bracket.jumps()) {
-                Least.anywhere(speed(from), low, speed(to), high, NARROW, this::filmAt);
+                Least.anywhere(from.speed(), from.film(), to.speed(), to.film(), NARROW, this::filmAt);
             } else {
-                Least.between(speed(from), low, speed(to), high, NARROW, this::filmAt);
+                Least.between(from.speed(), from.film(), to.speed(), to.film(), NARROW, this::filmAt);
             }
             return best;
         }
 
-        private boolean middleIsLeast(List<Solution> states, double low, double high) {
-            double middle = film.applyAsDouble(states.get(1));
-            return middle < low && middle < high;
-        }
-
         private OptionalDouble filmAt(double speed) {
-            Solution start = known.stream()
-                    .min(Comparator.comparingDouble(state -> Math.abs(speed(state) - speed)))
-                    .orElseThrow();
-            series.restart(start);
-            if (!series.solve(start.conditions().atSpeed(speed))) {
+            HubState start = nearest(known.stream(), speed).orElseThrow();
+            series.restart(start.state());
+            nearest(known.stream().filter(state -> (state.speed() - speed) * (start.speed() - speed) < 0), speed)
+                    .ifPresent(other -> series.guess(SolvedState.between(
+                            start.state(), other.state(), (speed - start.speed()) / (other.speed() - start.speed()))));
+            if (!series.solve(conditions.atSpeed(speed))) {
                 return OptionalDouble.empty();
             }
-            Solution state = series.state();
+            HubState state = HubState.last(series, hub);
             known.add(state);
-            double here = film.applyAsDouble(state);
-            best = here < film.applyAsDouble(best) ? state : best;
-            return OptionalDouble.of(here);
+            best = state.film() < best.film() ? state : best;
+            return OptionalDouble.of(state.film());
         }
-    }
 
-    private static double speed(Solution state) {
-        return state.conditions().speed();
-    }
-
-    /** The state solved at the highest speed not above one [rev/s], where there is one. */
-    Optional<Solution> below(double speed) {
-        return states.stream().filter(state -> speed(state) <= speed).reduce((one, later) -> later);
+        private static Optional<HubState> nearest(Stream<HubState> states, double speed) {
+            return states.min(Comparator.comparingDouble(state -> Math.abs(state.speed() - speed)));
+        }
     }
 }

@@ -81,7 +81,9 @@ final class JobTrial {
         Set<Judgement.Key> failing = new LinkedHashSet<>(failing(judged));
         for (Judgement one : judged) {
             Optional<String> hub = Roles.of(one.unit()).hub().map(Placed::name);
-            hubStates.put(one.duty().name(), one.hub().map(HubOverSpeed::states).orElse(List.of()));
+            hubStates.put(
+                    one.duty().name(),
+                    one.hub().stream().flatMap(HubOverSpeed::states).toList());
             for (Margin margin : one.margins()) {
                 found.computeIfAbsent(one.duty().name(), duty -> new EnumMap<>(Solves.class))
                         .computeIfAbsent(Solves.of(margin.kind(), margin.part(), hub), any -> new LinkedHashSet<>())
