@@ -3,12 +3,14 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
@@ -48,6 +50,7 @@ class SameBranchTest {
                                     cold.outcome().state().get(),
                                     warm.outcome().state().orElseThrow(),
                                     where);
+                            sameHub(cold, warm, where);
                             compared++;
                         }
                     }
@@ -55,6 +58,41 @@ class SameBranchTest {
             }
         }
         assertTrue(compared > 100, compared + " states");
+    }
+
+    /** As torque is asked of one set pressure after the other. */
+    @Test
+    void aWarmSearchForTorqueTakesTheSameBranchAsAColdOne() {
+        int compared = 0;
+        for (String name : Library.names()) {
+            DescribedCircuit circuit = CircuitReader.read(Library.text(name).orElseThrow(), name)
+                    .circuit()
+                    .orElseThrow();
+            Transmission unit = circuit.unit();
+            if (unit.commanded().isEmpty() || !TorqueConditions.given(unit)) {
+                continue;
+            }
+            double torque = unit.duties().stream()
+                    .mapToDouble(DutyPoint::engineTorque)
+                    .max()
+                    .orElseThrow();
+            double speed = TorqueConditions.USUAL_SPEED;
+            for (Range range : unit.ranges()) {
+                TorqueSearch search = new TorqueSearch(unit, range, speed);
+                for (double share : new double[] {0.6, 1, 1.6}) {
+                    search = search.onwards(SetPressure.of(unit, share * unit.highestSet()));
+                    TorqueSearch alone = new TorqueSearch(search.unit(), search.range(), speed);
+                    for (double asked : new double[] {torque / 4, torque}) {
+                        same(
+                                alone.tried(asked, speed).outcome().state().orElseThrow(),
+                                search.tried(asked, speed).outcome().state().orElseThrow(),
+                                name + " " + range.name() + " " + share + " " + asked);
+                        compared++;
+                    }
+                }
+            }
+        }
+        assertTrue(compared > 50, compared + " states");
     }
 
     /** As wear goes on: each size a little, then far beyond what the build has, and back to new. */
@@ -86,6 +124,7 @@ class SameBranchTest {
                                     warm.outcome().state().orElseThrow(),
                                     where);
                             sameLine(cold, warm, where);
+                            sameHub(cold, warm, where);
                             compared++;
                         }
                     }
@@ -102,6 +141,24 @@ class SameBranchTest {
             assertEquals(line.supply(), other.supply(), 1e-8 * Math.abs(line.supply()), where + " supply");
             assertEquals(line.demand(), other.demand(), 1e-8 * Math.abs(line.demand()), where + " demand");
         });
+    }
+
+    /** The hub's film is found to half a revolution a minute, over which film and load move no faster than in proportion to speed. */
+    private static void sameHub(Judgement cold, Judgement warm, String where) {
+        assertEquals(cold.hub().map(HubOverSpeed::contact), warm.hub().map(HubOverSpeed::contact), where + " contact");
+        cold.margins().stream()
+                .filter(margin ->
+                        List.of(Margin.Kind.FILM, Margin.Kind.UNIT_LOAD).contains(margin.kind()))
+                .filter(margin -> margin.value().isPresent())
+                .forEach(margin -> {
+                    Margin other = warm.margins().stream()
+                            .filter(one ->
+                                    one.kind() == margin.kind() && one.part().equals(margin.part()))
+                            .findFirst()
+                            .orElseThrow();
+                    double value = margin.value().getAsDouble();
+                    assertEquals(value, other.value().orElseThrow(), 1e-3 * value, where + " " + margin.kind());
+                });
     }
 
     private static void same(Solution cold, Solution warm, String where) {

@@ -10,21 +10,39 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
-/**
- * Asks of set pressures whether all clutches hold an engine torque in every range.
- *
- * @param raised   makes the unit for each set pressure
- * @param torque   of the engine [N·m]
- * @param speed    of the engine [rev/s]
- * @param unsolved ranges in which a state looked for was not found, so that it counts as not holding; grows while it is asked
- */
-record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String> unsolved) {
+/** Asks of set pressures whether all clutches hold an engine torque in every range, each state started from that at the one before. */
+final class ClutchTrial {
 
     /** Pressures are narrowed down to this share (chosen) [-]. */
     private static final double NARROW = 1e-3;
 
+    private final Window.Raised raised;
+    private final double torque;
+    private final double speed;
+    private final Set<String> unsolved = new TreeSet<>();
+    private List<TorqueSearch> searches = List.of();
+
+    /**
+     * A trial.
+     *
+     * @param raised makes the unit for each set pressure
+     * @param torque of the engine [N·m]
+     * @param speed  of the engine [rev/s]
+     */
     ClutchTrial(Window.Raised raised, double torque, double speed) {
-        this(raised, torque, speed, new TreeSet<>());
+        this.raised = raised;
+        this.torque = torque;
+        this.speed = speed;
+    }
+
+    /** Torque of the engine that it asks about [N·m]. */
+    double torque() {
+        return torque;
+    }
+
+    /** Ranges in which a state looked for up to now was not found, so that it counts as not holding. */
+    Set<String> unsolved() {
+        return unsolved;
     }
 
     /**
@@ -38,8 +56,8 @@ record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String
     /** What by its rating carries least engine torque in any range, whatever the pressure; empty where nothing has a rating. */
     static Optional<Borne> leastRated(Transmission unit, double speed) {
         return applying(unit).stream()
-                .flatMap(
-                        range -> search(unit, range, speed).links().stream().map(link -> new Borne(range.name(), link)))
+                .flatMap(range -> new TorqueSearch(unit, range, speed)
+                        .links().stream().map(link -> new Borne(range.name(), link)))
                 .min(Comparator.comparingDouble(one -> one.link().torque()));
     }
 
@@ -69,12 +87,11 @@ record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String
 
     /** Whether they hold at a set pressure [Pa]. */
     boolean holds(double pressure) {
-        Transmission unit = raised.to(pressure, Set.of());
         boolean all = true;
-        for (Range range : applying(unit)) {
-            TorqueSearch.Tried tried = search(unit, range, speed).tried(torque, speed);
+        for (TorqueSearch search : at(pressure)) {
+            TorqueSearch.Tried tried = search.tried(torque, speed);
             if (tried.outcome().unsolved().isPresent()) {
-                unsolved.add(range.name());
+                unsolved.add(search.range().name());
             }
             all &= tried.holds(torque);
         }
@@ -83,11 +100,10 @@ record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String
 
     /** The clutch that carries least at a set pressure [Pa] while the line is commanded for the torque; empty where no state was found. */
     Optional<Borne> weakest(double pressure) {
-        Transmission unit = raised.to(pressure, Set.of());
-        return applying(unit).stream()
-                .flatMap(range -> search(unit, range, speed).tried(torque, speed).clutches().stream()
+        return at(pressure).stream()
+                .flatMap(search -> search.tried(torque, speed).clutches().stream()
                         .filter(clutch -> !Double.isNaN(clutch.torque()))
-                        .map(clutch -> new Borne(range.name(), clutch)))
+                        .map(clutch -> new Borne(search.range().name(), clutch)))
                 .min(Comparator.comparingDouble(one -> one.link().torque()));
     }
 
@@ -97,7 +113,14 @@ record ClutchTrial(Window.Raised raised, double torque, double speed, Set<String
                 .toList();
     }
 
-    private static TorqueSearch search(Transmission unit, Range range, double speed) {
-        return new TorqueSearch(unit, range, TorqueConditions.of(unit, range, speed));
+    /** The searches of all ranges at a set pressure [Pa]. */
+    private List<TorqueSearch> at(double pressure) {
+        Transmission unit = raised.to(pressure, Set.of());
+        searches = searches.isEmpty()
+                ? applying(unit).stream()
+                        .map(range -> new TorqueSearch(unit, range, speed))
+                        .toList()
+                : searches.stream().map(search -> search.onwards(unit)).toList();
+        return searches;
     }
 }

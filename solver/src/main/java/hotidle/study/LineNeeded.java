@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Line pressure that a range needs to hold an engine torque with the factor of each clutch, beside what is commanded for it and what
@@ -70,13 +71,8 @@ public record LineNeeded(
     public static List<LineNeeded> of(Transmission unit, double speed) {
         double idle = unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElse(speed);
         List<Double> torques = torques(unit);
-        return unit.ranges().stream()
-                .filter(range -> !range.applied().isEmpty())
-                .map(range -> new TorqueSearch(unit, range, TorqueConditions.of(unit, range, speed)))
-                .flatMap(search -> torques.stream().map(torque -> new Asked(search, torque)))
-                .toList()
-                .parallelStream()
-                .map(asked -> asked.row(idle))
+        return unit.ranges().stream().filter(range -> !range.applied().isEmpty()).toList().parallelStream()
+                .flatMap(range -> rows(new TorqueSearch(unit, range, speed), torques, idle))
                 .toList();
     }
 
@@ -95,6 +91,10 @@ public record LineNeeded(
                 : torques.last();
         IntStream.rangeClosed(1, STEPS).mapToObj(step -> step * most / STEPS).forEach(torques::add);
         return List.copyOf(torques);
+    }
+
+    private static Stream<LineNeeded> rows(TorqueSearch search, List<Double> torques, double idle) {
+        return torques.stream().map(torque -> new Asked(search, torque).row(idle));
     }
 
     private record Asked(TorqueSearch search, double torque) {

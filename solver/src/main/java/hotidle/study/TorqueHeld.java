@@ -61,14 +61,14 @@ public record TorqueHeld(
     /** What one build holds in each range in which something is applied, in the order of the file. */
     public static List<TorqueHeld> of(Transmission unit, double speed) {
         return unit.ranges().stream().filter(range -> !range.applied().isEmpty()).toList().parallelStream()
-                .map(range -> new TorqueSearch(unit, range, TorqueConditions.of(unit, range, speed)).held(true))
+                .map(range -> new TorqueSearch(unit, range, speed).held(true))
                 .toList();
     }
 
     /** The same without looking for the lowest speed that holds it, as {@link Held#from} then is empty. */
     static List<TorqueHeld> atOneSpeed(Transmission unit, double speed) {
         return unit.ranges().stream().filter(range -> !range.applied().isEmpty()).toList().parallelStream()
-                .map(range -> new TorqueSearch(unit, range, TorqueConditions.of(unit, range, speed)).held(false))
+                .map(range -> new TorqueSearch(unit, range, speed).held(false))
                 .toList();
     }
 }

@@ -3,7 +3,8 @@ package hotidle.study;
 import hotidle.geartrain.Drive.Driven;
 import hotidle.geartrain.Link;
 import hotidle.network.Placed;
-import hotidle.newton.SteadySolver;
+import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.part.Clutch;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
@@ -15,18 +16,60 @@ import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Looks for the engine torque that a build holds in one range. */
-record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
+/**
+ * Looks for the engine torque that a build holds in one range, on one thread. Each state is started from the one before it at its speed.
+ */
+final class TorqueSearch {
 
     /** Torque is found to this share. */
     private static final double SHARE = 1e-4;
 
     /** The lowest speed at which this share of the torque is still held is told: the rise over the set pressure is less (chosen). */
     private static final double STILL = 0.9;
+
+    private final Transmission unit;
+    private final Range range;
+    private final TorqueConditions at;
+    private final Map<Double, SolvedState> bySpeed;
+    private Optional<Series> series;
+
+    TorqueSearch(Transmission unit, Range range, double speed) {
+        this(unit, range, speed, Optional.empty(), new HashMap<>());
+    }
+
+    private TorqueSearch(
+            Transmission unit, Range range, double speed, Optional<Series> series, Map<Double, SolvedState> bySpeed) {
+        this.unit = unit;
+        this.range = range;
+        at = TorqueConditions.of(unit, range, speed);
+        this.series = series;
+        this.bySpeed = bySpeed;
+    }
+
+    /** The search in the same range of a unit alike; this one is not asked any more. */
+    TorqueSearch onwards(Transmission other) {
+        Optional<Series> next = series.map(one -> one.onwards(other.network()));
+        Range same = other.range(range.name()).orElseThrow();
+        return new TorqueSearch(other, same, at.speed(), next, next.equals(series) ? bySpeed : new HashMap<>());
+    }
+
+    Transmission unit() {
+        return unit;
+    }
+
+    Range range() {
+        return range;
+    }
+
+    TorqueConditions at() {
+        return at;
+    }
 
     /** A state and what each clutch carries in it. */
     record Tried(Outcome outcome, List<Carrier> clutches) {
@@ -168,8 +211,13 @@ record TorqueSearch(Transmission unit, Range range, TorqueConditions at) {
 
     /** The state in which the line is commanded for an engine torque [N·m] at an engine speed [rev/s]. */
     Tried tried(double torque, double speed) {
-        Outcome outcome =
-                new SteadySolver(unit.network()).solve(unit.conditions(at.duty(torque, speed)), Optional.empty());
+        Series solving = series.orElseGet(() -> new Series(unit.network()));
+        series = Optional.of(solving);
+        Optional.ofNullable(bySpeed.get(speed)).ifPresentOrElse(solving::restart, solving::restart);
+        if (solving.solve(unit.conditions(at.duty(torque, speed)))) {
+            bySpeed.put(speed, solving.kept());
+        }
+        Outcome outcome = solving.outcome();
         return new Tried(outcome, outcome.state().map(this::clutches).orElse(List.of()));
     }
 
