@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -167,20 +168,25 @@ public record WindowMap(
         Map<String, Double> named = named(build, axis);
         List<Double> across = with(pressures, List.of(own));
         List<Double> upright = with(values, named.values());
-        List<Adjustable> columns = across.stream()
+        List<Adjustable> builds = across.stream()
                 .map(pressure -> pressure == own ? build : build.setTo(pressure, by))
                 .toList();
-        // a row is solved in order, each of its points started from the one before; rows know nothing of each other
-        List<List<MapCell>> rows = upright.parallelStream()
-                .map(value -> {
-                    Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
-                    List<MapCell> row = new ArrayList<>();
-                    for (int i = 0; i < across.size(); i++) {
-                        row.add(cell(made(columns.get(i), axis, value), across.get(i), value, chains));
+        List<Map<String, DutyChain>> starts = starts(builds, speeds);
+        // a column is solved in order, each of its points started from the one before; a size moves a state less than a
+        // set pressure does, and columns know nothing of each other
+        List<List<MapCell>> columns = IntStream.range(0, across.size())
+                .parallel()
+                .mapToObj(i -> {
+                    List<MapCell> column = new ArrayList<>();
+                    for (double value : upright) {
+                        column.add(cell(made(builds.get(i), axis, value), across.get(i), value, starts.get(i)));
                         step.run();
                     }
-                    return row;
+                    return column;
                 })
+                .toList();
+        List<List<MapCell>> rows = IntStream.range(0, upright.size())
+                .mapToObj(j -> columns.stream().map(column -> column.get(j)).toList())
                 .toList();
         Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
         List<NamedCell> marks = new ArrayList<>();
@@ -194,6 +200,29 @@ public record WindowMap(
                             : cell(made(build, axis, value), own, value, chains)));
         });
         return new WindowMap(axis, across, upright, rows, marks);
+    }
+
+    /** Chains of all duties at each set pressure, each started from the one before: where the columns start. */
+    private static List<Map<String, DutyChain>> starts(List<Adjustable> builds, List<Double> speeds) {
+        record Stands(String duty, List<DutyChain> chains) {}
+        List<Stands> stands = new BoundarySearch(speeds)
+                .chains(builds.get(0).unit()).entrySet().parallelStream()
+                        .map(one -> {
+                            List<DutyChain> chains = new ArrayList<>();
+                            for (Adjustable build : builds) {
+                                one.getValue().judged(build.unit());
+                                chains.add(one.getValue().branch());
+                            }
+                            return new Stands(one.getKey(), chains);
+                        })
+                        .toList();
+        return IntStream.range(0, builds.size())
+                .mapToObj(i -> {
+                    Map<String, DutyChain> starts = new LinkedHashMap<>();
+                    stands.forEach(one -> starts.put(one.duty(), one.chains().get(i)));
+                    return starts;
+                })
+                .toList();
     }
 
     /** How many points are solved where these are asked for. */
