@@ -89,7 +89,11 @@ record Tolerance(
                     (path, was) -> 1e-3 * Math.abs(path.numberBeside("searched_to") - path.numberBeside("as_is")) / 8,
                     "Wear.NARROW: sizes are narrowed down to 1e-3 of the allowance, and searched up to eight allowances (Wear.FAR)",
                     "gone_at"),
-            of((path, was) -> 1e-3, "Wear.NARROW: 1e-3 of the way to the written limits", "share_of_written_limits"),
+            of(
+                    (path, was) -> 1e-3,
+                    "Wear.NARROW: 1e-3 of the way to the written limits",
+                    "share_of_written_limits",
+                    "wear_share"),
             of(
                     (path, was) -> STATE * Math.abs(was),
                     "sizes as the file or the question has them; large and small stand in one array",
