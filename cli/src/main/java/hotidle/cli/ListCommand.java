@@ -1,14 +1,8 @@
 package hotidle.cli;
 
-import java.nio.file.Path;
-import java.nio.file.Files;
 import java.util.Optional;
-import java.util.Locale;
-import java.util.Arrays;
-import java.util.ArrayList;
 import hotidle.transmission.Workshop;
 import hotidle.study.JobPlace;
-import hotidle.circuits.text.Nearest;
 import hotidle.answer.list.JobListing;
 import hotidle.answer.list.BuildListing;
 import hotidle.answer.list.ListAnswer;
@@ -16,7 +10,6 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadyCircuit;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,23 +25,6 @@ import picocli.CommandLine.Spec;
                 "Lists the ready circuits with their builds and oils, the kinds of parts and of faults, and the units; of one"
                         + " circuit its builds, or its jobs.")
 final class ListCommand implements Callable<Integer> {
-
-    private static final String JOBS = "jobs";
-
-    /** What can be listed. */
-    enum What {
-        CIRCUITS(ListAnswer.Listing.CIRCUITS),
-        PARTS(ListAnswer.Listing.PARTS),
-        FAULTS(ListAnswer.Listing.FAULTS),
-        UNITS(ListAnswer.Listing.UNITS),
-        ALL(ListAnswer.Listing.values());
-
-        private final Set<ListAnswer.Listing> sections;
-
-        What(ListAnswer.Listing... sections) {
-            this.sections = Set.of(sections);
-        }
-    }
 
     @Parameters(
             arity = "0..2",
@@ -71,36 +47,34 @@ final class ListCommand implements Callable<Integer> {
     }
 
     private String text(String word) {
-        if (word.equalsIgnoreCase(JOBS)) {
+        if (word.equalsIgnoreCase(ListWord.JOBS)) {
             return jobs();
         }
         if (what.size() > 1) {
             throw new WrongInputException("hotidle: list " + word + " takes no '" + what.get(1)
-                    + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + JOBS + " CIRCUIT");
+                    + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + ListWord.JOBS + " CIRCUIT");
         }
-        Optional<What> listed = Arrays.stream(What.values())
-                .filter(one -> one.name().equalsIgnoreCase(word))
-                .findFirst();
+        Optional<ListWord> listed = ListWord.of(word);
         if (listed.isEmpty()) {
-            refuseUnknown(word);
+            ListWord.refuseUnknown(word);
             return new BuildListing(load(word)).text();
         }
         return words(listed.get());
     }
 
-    private String words(What listed) {
-        boolean shown = listed.sections.contains(ListAnswer.Listing.CIRCUITS);
+    private String words(ListWord listed) {
+        boolean shown = listed.sections().contains(ListAnswer.Listing.CIRCUITS);
         List<ReadyCircuit> ready = shown && !full ? ReadyCircuit.all() : List.of();
         List<DescribedCircuit> circuits =
                 shown && full ? Library.names().stream().map(this::load).toList() : List.of();
-        ListAnswer answer = new ListAnswer(listed.sections, ready, circuits);
+        ListAnswer answer = new ListAnswer(listed.sections(), ready, circuits);
         return full ? answer.full() : answer.screen();
     }
 
     private String jobs() {
         if (what.size() < 2) {
-            throw new WrongInputException("hotidle: list " + JOBS + ": jobs are those of a circuit\nmend: hotidle list "
-                    + JOBS + " shuttle-five, for example");
+            throw new WrongInputException("hotidle: list " + ListWord.JOBS + ": jobs are those of a circuit\nmend: hotidle list "
+                    + ListWord.JOBS + " shuttle-five, for example");
         }
         DescribedCircuit circuit = load(what.get(1));
         boolean named = circuit.workshop(circuit.unit().build()).isPresent();
@@ -113,18 +87,5 @@ final class ListCommand implements Callable<Integer> {
 
     private DescribedCircuit load(String circuit) {
         return Circuits.load(circuit, spec.commandLine().getErr());
-    }
-
-    /** A word that is neither what can be listed nor a circuit is told with the nearest of all. */
-    private static void refuseUnknown(String word) {
-        if (!Library.names().contains(word) && !Files.exists(Path.of(word))) {
-            List<String> words = new ArrayList<>();
-            Arrays.stream(What.values())
-                    .forEach(one -> words.add(one.name().toLowerCase(Locale.ROOT)));
-            words.add(JOBS);
-            words.addAll(Library.names());
-            throw new WrongInputException(
-                    "hotidle: " + word + " is none of its words\nmend: " + Nearest.mend(word, words));
-        }
     }
 }

@@ -1,10 +1,8 @@
 package hotidle.cli;
 
-import hotidle.answer.Answer;
 import hotidle.answer.page.Figure;
-import hotidle.answer.page.Page;
+import hotidle.answer.page.PageAnswer;
 import hotidle.answer.report.Findings;
-import hotidle.answer.report.LessonAnswer;
 import hotidle.answer.report.MadeOf;
 import hotidle.answer.report.PageHead;
 import hotidle.answer.report.ReportAnswer;
@@ -74,16 +72,18 @@ final class ReportCommand implements Callable<Integer> {
         ReadInputs inputs = new ReadInputs();
         DescribedCircuit circuit = asked.load(inputs);
         PageHead above = head.read(inputs);
-        if (lesson.asked(faults)) {
-            LessonAnswer answer = new LessonRun(circuit, builds, faults, lesson.seed())
-                    .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
-            return written(answer, answer.page());
-        }
-        ReportAnswer answer = report(circuit, above, inputs);
-        return written(answer, answer.page());
+        PageAnswer answer =
+                lesson.asked(faults) ? handout(circuit, above, inputs) : report(circuit, above, inputs);
+        HtmlFile.write(answer.page(), file);
+        return Printed.print(spec, asked.shared, answer);
     }
 
-    private ReportAnswer report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
+    private PageAnswer handout(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
+        return new LessonRun(circuit, builds, faults, lesson.seed())
+                .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
+    }
+
+    private PageAnswer report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         List<Transmission> units = Circuits.units(circuit, builds);
         PrintWriter err = spec.commandLine().getErr();
         var taken = readings.of(units.get(0), inputs, err);
@@ -94,10 +94,5 @@ final class ReportCommand implements Callable<Integer> {
         MadeOf made = inputs.made(spec.root());
         return new ReportAnswer(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);
-    }
-
-    private int written(Answer answer, Page page) {
-        HtmlFile.write(page, file);
-        return Printed.print(spec, asked.shared, answer);
     }
 }

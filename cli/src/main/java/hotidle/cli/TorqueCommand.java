@@ -3,7 +3,6 @@ package hotidle.cli;
 import hotidle.answer.Answer;
 import hotidle.answer.torque.TorqueAnswer;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
 import hotidle.study.LowAtIdle;
 import hotidle.transmission.Adjustable;
 import java.util.List;
@@ -31,12 +30,8 @@ final class TorqueCommand implements Callable<Integer> {
     @Mixin
     private BuildsOption builds;
 
-    @Option(
-            names = "--speed",
-            paramLabel = "SPEED",
-            defaultValue = "2000rpm",
-            description = "engine speed. Default: ${DEFAULT-VALUE}")
-    String speed;
+    @Mixin
+    private TestSpeed speed;
 
     @Option(
             names = "--set",
@@ -78,11 +73,7 @@ final class TorqueCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit asWritten = asked.load();
-        double turns = OptionValues.quantity("--speed", speed, Dimension.SPEED);
-        if (!(turns > 0 && turns <= 100)) {
-            throw new WrongInputException(
-                    "hotidle: --speed " + speed + " is no speed of an engine\nmend: write 2000rpm");
-        }
+        double turns = speed.turns();
         boolean one = !set.contains("..");
         List<Adjustable> named = builds.adjustable(asWritten);
         BuildsOption.atMost(MOST_BUILDS, named, "torque");

@@ -50,7 +50,9 @@ public final class TermPhrase {
             new Topic("Pressure and regulator", LineTerms.ALL),
             new Topic("Limits and verdicts", LimitTerms.ALL),
             new Topic("Oil and repairs", OilTerms.ALL),
-            new Topic("Wear, window, torque, heat", StudyTerms.ALL));
+            new Topic(
+                    "Wear, window, torque, heat",
+                    Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream()).toList()));
 
     /** All of them. */
     public static final List<Term> ALL =

@@ -1,12 +1,12 @@
 package hotidle.answer.report;
 
-import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
+import hotidle.answer.page.PageAnswer;
 import hotidle.answer.page.Section;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LessonPhrase;
@@ -36,7 +36,7 @@ public record LessonAnswer(
         List<LessonUnit> cases,
         Figure drawing,
         MadeOf made)
-        implements Answer {
+        implements PageAnswer {
 
     public LessonAnswer {
         letterhead = List.copyOf(letterhead);
@@ -47,7 +47,7 @@ public record LessonAnswer(
         return cases.stream().map(LessonUnit::sweep).toList();
     }
 
-    /** The page that is written. */
+    @Override
     public Page page() {
         LessonCharts charts = new LessonCharts(units, sweeps());
         List<Block> pressures = new ArrayList<>();

@@ -1,6 +1,5 @@
 package hotidle.answer.report;
 
-import hotidle.answer.Answer;
 import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
@@ -8,6 +7,7 @@ import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
+import hotidle.answer.page.PageAnswer;
 import hotidle.answer.page.Section;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
@@ -37,7 +37,7 @@ public record ReportAnswer(
         Findings found,
         List<Figure> drawing,
         MadeOf made)
-        implements Answer {
+        implements PageAnswer {
 
     /** Whom a report is for. */
     public enum Reader {
@@ -49,7 +49,7 @@ public record ReportAnswer(
         drawing = List.copyOf(drawing);
     }
 
-    /** The page that is written. */
+    @Override
     public Page page() {
         List<String> builds = found.margins().builds().stream()
                 .map(build -> build.unit().build())
