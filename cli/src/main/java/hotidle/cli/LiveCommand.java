@@ -25,8 +25,6 @@ import picocli.CommandLine.Spec;
                         + " set pressure, speed and temperature. Nothing leaves this machine.")
 final class LiveCommand implements Callable<Integer> {
 
-    private static final int MOST_PORT = 65_535;
-
     @Parameters(
             arity = "0..1",
             paramLabel = "CIRCUIT",
@@ -43,12 +41,8 @@ final class LiveCommand implements Callable<Integer> {
             description = "the build to begin with. Default: the circuit's first")
     private String build;
 
-    @Option(
-            names = "--port",
-            paramLabel = "NUMBER",
-            defaultValue = "0",
-            description = "port of this machine to answer on. Default: any that is free")
-    private int port;
+    @Mixin
+    private PortOption ports;
 
     @Option(names = "--no-browser", description = "opens no browser; the address is printed in any case")
     private boolean noBrowser;
@@ -70,9 +64,7 @@ final class LiveCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         double seconds = longest == null ? Integer.MAX_VALUE : OptionValues.quantity("--for", longest, Dimension.TIME);
-        if (port < 0 || port > MOST_PORT) {
-            throw new WrongInputException("hotidle: --port " + port + ": allowed is 0 to " + MOST_PORT);
-        }
+        int port = ports.number();
         DescribedCircuit described = Circuits.load(circuit, sheet.file(), err);
         units.ofFile(described.unitSystem());
         LiveUnit unit = new LiveUnit(
