@@ -18,7 +18,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A circuit as its file describes it, every build of it known to be good.
+ * A circuit as its file describes it, every build of it known to be good. Past 300 lines, since what its builds, parts and sizes are
+ * called is described with it.
  *
  * @param name     of the circuit
  * @param about    in its author's words

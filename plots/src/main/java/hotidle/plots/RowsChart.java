@@ -27,7 +27,7 @@ public record RowsChart(
         String across,
         double low,
         double high,
-        List<Row> rows,
+        List<ChartRow> rows,
         Optional<LinePlace> places,
         Map<RowLook, String> key,
         String mark)
@@ -56,14 +56,14 @@ public record RowsChart(
      * @param mark   on it; empty without one
      * @param text   to the right; may be empty
      */
-    public record Row(String name, List<Piece> pieces, Optional<RowMark> mark, String text) {
-        public Row {
+    public record ChartRow(String name, List<RowPiece> pieces, Optional<RowMark> mark, String text) {
+        public ChartRow {
             pieces = List.copyOf(pieces);
         }
     }
 
     /** A piece of a bar between two places of the axis. */
-    public record Piece(RowLook look, double from, double to) {}
+    public record RowPiece(RowLook look, double from, double to) {}
 
     /**
      * A mark.

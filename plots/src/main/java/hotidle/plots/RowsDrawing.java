@@ -58,9 +58,9 @@ record RowsDrawing(RowsChart chart) {
         across.setLabel(chart.across());
         across.setNumberFormatOverride(Style.format(chart.high() - chart.low()));
         plot.setRangeGridlinesVisible(false);
-        plot.setRangeAxis(0, names(RowsChart.Row::name));
+        plot.setRangeAxis(0, names(RowsChart.ChartRow::name));
         if (chart.rows().stream().anyMatch(row -> !row.text().isEmpty())) {
-            plot.setRangeAxis(1, names(RowsChart.Row::text));
+            plot.setRangeAxis(1, names(RowsChart.ChartRow::text));
             plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
         }
         chart.places()
@@ -70,7 +70,7 @@ record RowsDrawing(RowsChart chart) {
         return drawn;
     }
 
-    private SymbolAxis names(Function<RowsChart.Row, String> text) {
+    private SymbolAxis names(Function<RowsChart.ChartRow, String> text) {
         SymbolAxis axis = new SymbolAxis("", chart.rows().stream().map(text).toArray(String[]::new));
         axis.setGridBandsVisible(false);
         axis.setInverted(true);
@@ -128,7 +128,7 @@ record RowsDrawing(RowsChart chart) {
             double thick = Math.min(THICK * row, THICKEST);
             for (int i = 0; i < chart.rows().size(); i++) {
                 double y = upright.valueToJava2D(i, area, RectangleEdge.LEFT);
-                for (RowsChart.Piece piece : chart.rows().get(i).pieces()) {
+                for (RowsChart.RowPiece piece : chart.rows().get(i).pieces()) {
                     double from = x(across, area, piece.from());
                     double to = x(across, area, piece.to());
                     if (to > from) {

@@ -22,21 +22,21 @@ import org.w3c.dom.NodeList;
 /** Wear of two fits as bars, invented. */
 class RowsChartTest {
 
-    private static final RowsChart.Row BORE = new RowsChart.Row(
+    private static final RowsChart.ChartRow BORE = new RowsChart.ChartRow(
             "regulator.bore",
-            List.of(new RowsChart.Piece(RowLook.FULL, 0, 40)),
+            List.of(new RowsChart.RowPiece(RowLook.FULL, 0, 40)),
             Optional.of(new RowsChart.RowMark(70, 60, 80)),
             "left 0.35 thou");
-    private static final RowsChart.Row PLATE = new RowsChart.Row(
+    private static final RowsChart.ChartRow PLATE = new RowsChart.ChartRow(
             "plate.gap",
             List.of(
-                    new RowsChart.Piece(RowLook.HOLDS, 0, 20),
-                    new RowsChart.Piece(RowLook.OPEN, 20, 20),
-                    new RowsChart.Piece(RowLook.FAILS, 20, 60)),
+                    new RowsChart.RowPiece(RowLook.HOLDS, 0, 20),
+                    new RowsChart.RowPiece(RowLook.OPEN, 20, 20),
+                    new RowsChart.RowPiece(RowLook.FAILS, 20, 60)),
             Optional.of(new RowsChart.RowMark(400, 400, 400)),
             "ample");
 
-    private static RowsChart chart(RowsChart.Row... rows) {
+    private static RowsChart chart(RowsChart.ChartRow... rows) {
         return new RowsChart(
                 "regulator.bore has least wear left",
                 "invented data",
@@ -98,7 +98,7 @@ class RowsChartTest {
                 "mm",
                 -0.2,
                 0.01,
-                List.of(new RowsChart.Row("a", List.of(), Optional.empty(), "")),
+                List.of(new RowsChart.ChartRow("a", List.of(), Optional.empty(), "")),
                 Optional.empty(),
                 Map.of(),
                 "");
@@ -111,10 +111,10 @@ class RowsChartTest {
     void aMarkBeyondAnEndIsAnArrowThere() throws Exception {
         for (double at : new double[] {-50, 400}) {
             RowsChart chart =
-                    chart(new RowsChart.Row("a", List.of(), Optional.of(new RowsChart.RowMark(at, at, at)), ""));
+                    chart(new RowsChart.ChartRow("a", List.of(), Optional.of(new RowsChart.RowMark(at, at, at)), ""));
             BufferedImage with = ImageIO.read(new ByteArrayInputStream(new Picture(List.of(chart)).bytes("x.png")));
             BufferedImage without = ImageIO.read(new ByteArrayInputStream(
-                    new Picture(List.of(chart(new RowsChart.Row("a", List.of(), Optional.empty(), ""))))
+                    new Picture(List.of(chart(new RowsChart.ChartRow("a", List.of(), Optional.empty(), ""))))
                             .bytes("x.png")));
             int different = 0;
             for (int x = 0; x < with.getWidth(); x++) {
@@ -139,8 +139,8 @@ class RowsChartTest {
     @Test
     void rowsMustBeFewEnoughToReadAndTheAxisMustShowSomething() {
         assertThrows(IllegalArgumentException.class, RowsChartTest::none);
-        List<RowsChart.Row> many = Collections.nCopies(RowsChart.MOST_ROWS + 1, BORE);
-        assertThrows(IllegalArgumentException.class, () -> chart(many.toArray(RowsChart.Row[]::new)));
+        List<RowsChart.ChartRow> many = Collections.nCopies(RowsChart.MOST_ROWS + 1, BORE);
+        assertThrows(IllegalArgumentException.class, () -> chart(many.toArray(RowsChart.ChartRow[]::new)));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new RowsChart("t", "", "a", 1, 1, List.of(BORE), Optional.empty(), Map.of(), ""));

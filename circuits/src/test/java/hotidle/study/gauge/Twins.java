@@ -28,7 +28,8 @@ import java.util.TreeMap;
 /**
  * Made-up units of shuttle-five that differ from their build as real ones do, with one known fault or none, whose eight usual readings
  * are taken with errors of speed, temperature and gauge, and then diagnosed. The truth is solved anew, at the drawn sizes; the diagnosis
- * sees the build and the readings alone.
+ * sees the build and the readings alone. Past 300 lines, since what is drawn of the truth and what the diagnosis may know of it stand side
+ * by side.
  */
 final class Twins {
 

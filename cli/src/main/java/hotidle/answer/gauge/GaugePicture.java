@@ -98,10 +98,10 @@ public record GaugePicture(GaugeAnswer answer) {
         return value(pressure, Math.max(0, sound.mean() + way * BAND * sound.deviation()));
     }
 
-    private RowsChart.Row row(boolean pressure, int number) {
+    private RowsChart.ChartRow row(boolean pressure, int number) {
         GaugeReading reading = answer.findings().readings().get(number);
         double value = value(pressure, reading.value());
-        return new RowsChart.Row(
+        return new RowsChart.ChartRow(
                 new GaugePhrase(answer.units())
                         .place(
                                 reading.meter().name(),
@@ -109,7 +109,7 @@ public record GaugePicture(GaugeAnswer answer) {
                                 reading.at().speed(),
                                 reading.at().range(),
                                 reading.at().temperature()),
-                List.of(new RowsChart.Piece(RowLook.HOLDS, end(pressure, number, -1), end(pressure, number, 1))),
+                List.of(new RowsChart.RowPiece(RowLook.HOLDS, end(pressure, number, -1), end(pressure, number, 1))),
                 Optional.of(new RowsChart.RowMark(value, value, value)),
                 new GaugePicturePhrase(answer.units())
                         .reading(
@@ -122,7 +122,7 @@ public record GaugePicture(GaugeAnswer answer) {
     private RowsChart shares() {
         GaugeFindings found = answer.findings();
         CauseWords words = new CauseWords(answer.units());
-        List<RowsChart.Row> rows = new ArrayList<>();
+        List<RowsChart.ChartRow> rows = new ArrayList<>();
         found.groups().forEach(group -> {
             rows.add(share(
                     CauseWords.brief(group.leader()),
@@ -130,7 +130,7 @@ public record GaugePicture(GaugeAnswer answer) {
                     words.size(group.leader().fault(), group.leader().size())));
             group.causes().stream()
                     .skip(1)
-                    .forEach(cause -> rows.add(new RowsChart.Row(
+                    .forEach(cause -> rows.add(new RowsChart.ChartRow(
                             GaugePicturePhrase.alike(CauseWords.brief(cause)),
                             List.of(),
                             Optional.empty(),
@@ -159,10 +159,10 @@ public record GaugePicture(GaugeAnswer answer) {
                 "");
     }
 
-    private static RowsChart.Row share(String name, double share, String size) {
-        return new RowsChart.Row(
+    private static RowsChart.ChartRow share(String name, double share, String size) {
+        return new RowsChart.ChartRow(
                 name,
-                List.of(new RowsChart.Piece(RowLook.FULL, 0, 100 * share)),
+                List.of(new RowsChart.RowPiece(RowLook.FULL, 0, 100 * share)),
                 Optional.empty(),
                 GaugePicturePhrase.share(share, size));
     }

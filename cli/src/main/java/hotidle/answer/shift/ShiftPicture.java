@@ -76,13 +76,13 @@ record ShiftPicture(ShiftAnswer answer) {
         return shift.closing().map(figure).orElse(OptionalDouble.empty());
     }
 
-    private static RowsChart.Row row(
+    private static RowsChart.ChartRow row(
             ShiftHeat shift, Function<Closing, OptionalDouble> figure, DoubleFunction<String> said) {
         OptionalDouble value = known(shift, figure);
-        return new RowsChart.Row(
+        return new RowsChart.ChartRow(
                 ShiftPicturePhrase.shift(shift.from(), shift.to(), shift.clutch()),
                 value.isPresent()
-                        ? List.of(new RowsChart.Piece(RowLook.FULL, 0, value.getAsDouble() / PER_MM2))
+                        ? List.of(new RowsChart.RowPiece(RowLook.FULL, 0, value.getAsDouble() / PER_MM2))
                         : List.of(),
                 Optional.empty(),
                 value.isPresent() ? said.apply(value.getAsDouble()) : ShiftPhrase.why(shift.why()));

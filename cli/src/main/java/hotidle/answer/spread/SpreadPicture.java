@@ -60,15 +60,15 @@ record SpreadPicture(SpreadAnswer answer) {
                 SpreadPicturePhrase.INTERVAL);
     }
 
-    private static RowsChart.Row row(MarginTally margin) {
+    private static RowsChart.ChartRow row(MarginTally margin) {
         double holds = WHOLE * margin.holding().value();
         double known = WHOLE - WHOLE * margin.failing().value();
-        return new RowsChart.Row(
+        return new RowsChart.ChartRow(
                 SpreadRows.limit(margin),
                 List.of(
-                        new RowsChart.Piece(RowLook.HOLDS, 0, holds),
-                        new RowsChart.Piece(RowLook.OPEN, holds, known),
-                        new RowsChart.Piece(RowLook.FAILS, known, WHOLE)),
+                        new RowsChart.RowPiece(RowLook.HOLDS, 0, holds),
+                        new RowsChart.RowPiece(RowLook.OPEN, holds, known),
+                        new RowsChart.RowPiece(RowLook.FAILS, known, WHOLE)),
                 Optional.of(new RowsChart.RowMark(
                         holds,
                         WHOLE * margin.holding().low(),
@@ -96,11 +96,11 @@ record SpreadPicture(SpreadAnswer answer) {
                 SpreadPicturePhrase.SETTLES);
     }
 
-    private static RowsChart.Row row(SpreadFindings.Worth worth) {
+    private static RowsChart.ChartRow row(SpreadFindings.Worth worth) {
         double settles = WHOLE * Math.max(worth.settles(), 0);
-        return new RowsChart.Row(
+        return new RowsChart.ChartRow(
                 worth.size().size().name(),
-                List.of(new RowsChart.Piece(RowLook.FULL, 0, settles)),
+                List.of(new RowsChart.RowPiece(RowLook.FULL, 0, settles)),
                 Optional.of(new RowsChart.RowMark(
                         settles, settles - WHOLE * worth.error(), settles + WHOLE * worth.error())),
                 SpreadPhrase.variance(worth.settles(), worth.error()));

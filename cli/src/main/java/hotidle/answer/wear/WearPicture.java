@@ -99,11 +99,11 @@ record WearPicture(Quantity.UnitSystem units, String circuit, List<BuildWear> bu
         return 100 * (value - size.fresh()) / size.allowance();
     }
 
-    private static RowsChart.Row row(WearPicturePhrase phrase, Wear.WornFit fit) {
+    private static RowsChart.ChartRow row(WearPicturePhrase phrase, Wear.WornFit fit) {
         WearSize size = fit.dimension();
-        return new RowsChart.Row(
+        return new RowsChart.ChartRow(
                 size.limit().isPresent() ? size.name() : WearPicturePhrase.noLimit(size.name()),
-                List.of(new RowsChart.Piece(RowLook.FULL, 0, worn(size, size.value()))),
+                List.of(new RowsChart.RowPiece(RowLook.FULL, 0, worn(size, size.value()))),
                 fit.size().map(gone -> worn(size, gone)).map(gone -> new RowsChart.RowMark(gone, gone, gone)),
                 fit.size().isPresent() ? phrase.leftBeside(fit.left(), size.scores()) : WearLimitPhrase.AMPLE);
     }

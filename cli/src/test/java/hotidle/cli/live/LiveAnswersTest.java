@@ -17,7 +17,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The numbers of a live page are those of the commands for the same state. */
+/**
+ * The numbers of a live page are those of the commands for the same state. Past 300 lines, since each thing that can be turned or asked
+ * there has its statement here, over one server.
+ */
 class LiveAnswersTest {
 
     private static final String IDLE = "{\"build\": \"worn\", \"duty\": \"hot-idle\"}";

@@ -90,21 +90,21 @@ final class CauseCurve {
      * @param misfit by which the curve is judged; its readings' values do not count
      */
     static CauseCurve of(UnitFault fault, GaugeModel model, Misfit misfit, Expectation sound) {
-        NavigableMap<Double, GaugeModel.Solved> solved = new TreeMap<>();
+        NavigableMap<Double, GaugeModel.SolvedPoints> solved = new TreeMap<>();
         Series series = model.series();
         if (fault.least() == fault.most()) {
             solve(fault, series, model, List.of(1.0), model.states(), solved);
             return new CauseCurve(fault, expected(solved));
         }
         if (fault.kind().graded()) {
-            solved.put(0.0, new GaugeModel.Solved(sound, model.states()));
+            solved.put(0.0, new GaugeModel.SolvedPoints(sound, model.states()));
         }
         solve(fault, series, model, FIRST, model.states(), solved);
         refine(fault, series, model, misfit, solved);
         return new CauseCurve(fault, expected(solved));
     }
 
-    private static NavigableMap<Double, Expectation> expected(NavigableMap<Double, GaugeModel.Solved> solved) {
+    private static NavigableMap<Double, Expectation> expected(NavigableMap<Double, GaugeModel.SolvedPoints> solved) {
         NavigableMap<Double, Expectation> nodes = new TreeMap<>();
         solved.forEach((way, one) -> nodes.put(way, one.expected()));
         return nodes;
@@ -115,27 +115,27 @@ final class CauseCurve {
      *
      * @param off by how much the curve may be off in it
      */
-    private record Gap(double low, double high, double off) {}
+    private record NodeGap(double low, double high, double off) {}
 
     private static void refine(
             UnitFault fault,
             Series series,
             GaugeModel model,
             Misfit misfit,
-            NavigableMap<Double, GaugeModel.Solved> solved) {
-        PriorityQueue<Gap> gaps = new PriorityQueue<>(
-                Comparator.comparingDouble((Gap gap) -> -gap.off()).thenComparingDouble(Gap::low));
-        Map.Entry<Double, GaugeModel.Solved> before = null;
-        for (Map.Entry<Double, GaugeModel.Solved> node : solved.entrySet()) {
+            NavigableMap<Double, GaugeModel.SolvedPoints> solved) {
+        PriorityQueue<NodeGap> gaps = new PriorityQueue<>(
+                Comparator.comparingDouble((NodeGap gap) -> -gap.off()).thenComparingDouble(NodeGap::low));
+        Map.Entry<Double, GaugeModel.SolvedPoints> before = null;
+        for (Map.Entry<Double, GaugeModel.SolvedPoints> node : solved.entrySet()) {
             if (before != null) {
                 double apart = misfit.distance(
                         before.getValue().expected(), node.getValue().expected());
-                gaps.add(new Gap(before.getKey(), node.getKey(), apart));
+                gaps.add(new NodeGap(before.getKey(), node.getKey(), apart));
             }
             before = node;
         }
         while (!gaps.isEmpty() && solved.size() < MOST) {
-            Gap gap = gaps.remove();
+            NodeGap gap = gaps.remove();
             if (gap.off() > NEAR && gap.high() - gap.low() > NARROWEST) {
                 double middle = (gap.low() + gap.high()) / 2;
                 Expectation drawn = new CauseCurve(fault, expected(solved)).at(middle);
@@ -148,8 +148,8 @@ final class CauseCurve {
                         solved);
                 if (solved.containsKey(middle)) {
                     double off = misfit.distance(solved.get(middle).expected(), drawn);
-                    gaps.add(new Gap(gap.low(), middle, off));
-                    gaps.add(new Gap(middle, gap.high(), off));
+                    gaps.add(new NodeGap(gap.low(), middle, off));
+                    gaps.add(new NodeGap(middle, gap.high(), off));
                 }
             }
         }
@@ -161,10 +161,10 @@ final class CauseCurve {
             GaugeModel model,
             List<Double> ways,
             Map<TestPoint, Solution> from,
-            NavigableMap<Double, GaugeModel.Solved> solved) {
+            NavigableMap<Double, GaugeModel.SolvedPoints> solved) {
         List<Double> asked =
                 ways.stream().filter(way -> !solved.containsKey(way)).toList();
-        List<Optional<GaugeModel.Solved>> found = model.along(
+        List<Optional<GaugeModel.SolvedPoints>> found = model.along(
                 series,
                 asked.stream().map(way -> List.of(fault.of(fault.sizeAt(way)))).toList(),
                 from);

@@ -145,7 +145,7 @@ final class GaugeModel {
      * @param expected of it
      * @param states   of it, at each test point
      */
-    record Solved(Expectation expected, Map<TestPoint, Solution> states) {}
+    record SolvedPoints(Expectation expected, Map<TestPoint, Solution> states) {}
 
     /**
      * What is expected of units of this build with faults, each near the one before it; empty where a size is impossible or a state
@@ -153,7 +153,7 @@ final class GaugeModel {
      */
     List<Optional<Expectation>> along(Series series, List<List<UnitFault.Sized>> units) {
         return along(series, units, base).stream()
-                .map(one -> one.map(Solved::expected))
+                .map(one -> one.map(SolvedPoints::expected))
                 .toList();
     }
 
@@ -162,7 +162,7 @@ final class GaugeModel {
      *
      * @param from states near those of the first
      */
-    List<Optional<Solved>> along(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
+    List<Optional<SolvedPoints>> along(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
         int n = rows.size();
         List<Optional<Case>> cases = units.stream()
                 .map(faults -> UnitFault.in(tolerances.build(), faults)
@@ -192,11 +192,11 @@ final class GaugeModel {
             }
             number++;
         }
-        List<Optional<Solved>> solved = new ArrayList<>();
+        List<Optional<SolvedPoints>> solved = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
             solved.add(
                     cases.get(k).isPresent() && states.get(k).size() == number
-                            ? Optional.of(new Solved(
+                            ? Optional.of(new SolvedPoints(
                                     new Expectation(
                                             new ArrayRealVector(means.get(k)), covariance(means.get(k), moves.get(k))),
                                     states.get(k)))

@@ -130,7 +130,7 @@ final class PairStudy {
     private static final int GRID = 120;
 
     /** A pair solved at two sizes. */
-    private record SolvedAt(double oneWay, double otherWay, GaugeModel.Solved solved, Misfit.ChiSquareFit fit) {
+    private record SolvedAt(double oneWay, double otherWay, GaugeModel.SolvedPoints solved, Misfit.ChiSquareFit fit) {
         Expectation expected() {
             return solved.expected();
         }
