@@ -102,7 +102,6 @@ final class ClutchTrial {
     Optional<Borne> weakest(double pressure) {
         return at(pressure).stream()
                 .flatMap(search -> search.tried(torque, speed).clutches().stream()
-                        .filter(clutch -> !Double.isNaN(clutch.torque()))
                         .map(clutch -> new Borne(search.range().name(), clutch)))
                 .min(Comparator.comparingDouble(one -> one.link().torque()));
     }

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 /**
  * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points. The build
  * itself, and what else its file says of the size, are points of it too, so that what is said of them agrees with what is drawn there.
+ * Past 300 lines, since what it found and the walk along its size share points and marks.
  *
  * @param axis      the size
  * @param pressures set pressures [Pa], rising: those asked for, and the build's own where it lies between them
@@ -204,8 +205,8 @@ public record WindowMap(
 
     /** Chains of all duties at each set pressure, each started from the one before: where the columns start. */
     private static List<Map<String, DutyChain>> starts(List<Adjustable> builds, List<Double> speeds) {
-        record Stands(String duty, List<DutyChain> chains) {}
-        List<Stands> stands = new BoundarySearch(speeds)
+        record DutyChains(String duty, List<DutyChain> chains) {}
+        List<DutyChains> stands = new BoundarySearch(speeds)
                 .chains(builds.get(0).unit()).entrySet().parallelStream()
                         .map(one -> {
                             List<DutyChain> chains = new ArrayList<>();
@@ -213,7 +214,7 @@ public record WindowMap(
                                 one.getValue().judged(build.unit());
                                 chains.add(one.getValue().branch());
                             }
-                            return new Stands(one.getKey(), chains);
+                            return new DutyChains(one.getKey(), chains);
                         })
                         .toList();
         return IntStream.range(0, builds.size())
