@@ -43,6 +43,9 @@ final class LiveAnswers {
     private static final List<Double> SPEEDS =
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
+    /** Questions that follow one of a state and take longer. */
+    private static final Set<String> FOLLOWING = Set.of("verdict", "costs");
+
     private final LiveUnit unit;
     private final Function<Transmission, List<Double>> searched;
     private final LiveDrawing drawing;
@@ -65,6 +68,11 @@ final class LiveAnswers {
         LiveFiles files = new LiveFiles(unit);
         answerers.put("sheet-file", (question, step) -> files.sheet(question.state(), units(question)));
         answerers.put("build-file", (question, step) -> files.build(question.state()));
+    }
+
+    /** The kind of question that outdoes an older one of a kind: nobody waits for the verdict on a state that has been left. */
+    static String outdoneBy(String kind) {
+        return FOLLOWING.contains(kind) ? "state" : kind;
     }
 
     /** Kinds of question. */

@@ -177,7 +177,7 @@ public final class LiveServer implements AutoCloseable {
     private void answer(HttpExchange exchange, String kind, byte[] body) throws IOException {
         try {
             LiveQuestion question = Json.read(body, LiveQuestion.class);
-            Runnable step = newest.begin(question.page(), kind, question.number());
+            Runnable step = newest.begin(question.page(), kind, question.number(), LiveAnswers.outdoneBy(kind));
             byte[] answer = Json.bytes(answers.answer(kind, question, step));
             send(exchange, 200, JSON, answer);
         } catch (Newest.GivenUpException outdated) {

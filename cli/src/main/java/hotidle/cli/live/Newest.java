@@ -36,11 +36,13 @@ final class Newest {
      * @param page   that asks
      * @param kind   of question
      * @param number of the question; those of a page rise
+     * @param after  another kind of question that makes an older one of this kind idle; may be the same
      * @return to be run between the steps of the work: it throws once a newer question has come
      * @throws GivenUpException where a newer one has come already
      */
-    Runnable begin(String page, String kind, long number) {
+    Runnable begin(String page, String kind, long number, String after) {
         String key = kind + " " + page;
+        String other = after + " " + page;
         long until = System.nanoTime() + LONGEST;
         synchronized (numbers) {
             if (numbers.getOrDefault(key, Long.MIN_VALUE) > number) {
@@ -49,7 +51,7 @@ final class Newest {
             numbers.put(key, number);
         }
         return () -> {
-            if (newer(key, number)) {
+            if (newer(key, number) || newer(other, number)) {
                 throw new GivenUpException("a newer question has come");
             }
             if (System.nanoTime() > until) {

@@ -59,7 +59,7 @@ export function asker(kind, { overtaking = false, answered, refused }) {
     try {
       const answer = await ask(kind, question);
       if (mine === newest || !overtaking) {
-        answered(answer, question, sent);
+        answered(answer, question, sent, next === null);
       }
     } catch (problem) {
       if (problem instanceof Refused) {

@@ -43,8 +43,13 @@ function grey(old) {
 
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
 
+/** A verdict takes longer than a curve: it is asked for once the picture is there and the slider rests for a moment; costs follow it. */
+const REST = 80;
+let resting = 0;
+let turning = false;
+
 const askState = asker('state', {
-  answered(answer, asked, sent) {
+  answered(answer, asked, sent, newest) {
     grey(Boolean(answer.unsolved));
     trouble(answer.unsolved ? answer.unsolved + (shown ? GREY : '') : '');
     if (!answer.unsolved) {
@@ -55,6 +60,10 @@ const askState = asker('state', {
     }
     window.latencies.push(performance.now() - sent);
     window.latencies.splice(0, window.latencies.length - LOOKED_AT);
+    if (newest) {
+      clearTimeout(resting);
+      resting = setTimeout(() => askVerdict(question()), turning ? REST : 0);
+    }
   },
   refused,
 });
@@ -70,13 +79,10 @@ const askVerdict = asker('verdict', {
   answered(answer) {
     panels.verdict.show(answer);
     panels.curve.find(answer.found);
+    askCosts(question());
   },
   refused,
 });
-
-/** A verdict takes longer than a curve: it is asked for when the slider rests for a moment. */
-const REST = 80;
-let resting = 0;
 
 /** Build and jobs that the page knows of. */
 let learnt = '';
@@ -103,11 +109,8 @@ async function changed(how) {
   askState({ ...question(), drawn: panels.drawing.wanted() });
   panels.verdict.wait();
   panels.sheet.waitForCost();
+  turning = how === 'turning';
   clearTimeout(resting);
-  resting = setTimeout(() => {
-    askVerdict(question());
-    askCosts(question());
-  }, how === 'turning' ? REST : 0);
 }
 
 async function learn() {
