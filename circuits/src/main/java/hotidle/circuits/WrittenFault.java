@@ -1,5 +1,7 @@
 package hotidle.circuits;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
@@ -7,7 +9,6 @@ import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -101,6 +102,14 @@ public final class WrittenFault {
         boolean share = share(fault);
         double times = share ? 100 : 1000;
         String unit = share ? "%" : "mm";
-        return String.format(Locale.ROOT, "%.4g%s to %.4g%s", fault.least() * times, unit, fault.most() * times, unit);
+        return digits(fault.least() * times) + unit + " to " + digits(fault.most() * times) + unit;
+    }
+
+    /** Four digits, without zeros behind. */
+    private static String digits(double number) {
+        return BigDecimal.valueOf(number)
+                .round(new MathContext(4))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

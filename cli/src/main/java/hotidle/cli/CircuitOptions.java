@@ -38,10 +38,11 @@ final class CircuitOptions {
 
     /** Builds of a circuit after some work, which is said on standard error. */
     WorkedBuilds after(BuildWork work, DescribedCircuit described, List<Adjustable> builds) {
+        WorkedBuilds worked = work.on(described, builds, shared.units());
         if (work.given()) {
             shared.workDone(work.record());
             spec.commandLine().getErr().println(work.said(shared.units()));
         }
-        return work.on(described, builds, shared.units());
+        return worked;
     }
 }

@@ -3,6 +3,7 @@ package hotidle.cli.golden;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.answer.phrase.AfterWorkPhrase;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.CompareScreenPhrase;
 import hotidle.answer.phrase.FaultPhrase;
@@ -48,7 +49,8 @@ class HeadingsAreExplainedTest {
             names.add(library);
             circuit.units().forEach((build, unit) -> {
                 names.add(build);
-                names.add(build + "-after");
+                names.add(AfterWorkPhrase.after(build));
+                names.add(AfterWorkPhrase.setTo(build, "150psi"));
                 unit.duties().forEach(duty -> names.add(duty.name()));
                 unit.taps().forEach(tap -> names.add(tap.name()));
             });
