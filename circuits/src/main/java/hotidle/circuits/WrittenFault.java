@@ -1,12 +1,12 @@
 package hotidle.circuits;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Units;
 import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;

@@ -32,6 +32,8 @@ record JobRun(CommandSpec spec, OutputOptions shared, AfterWork asked) {
         JobStudy study = JobStudy.of(shop, asked.by(), duty, onsets, speeds, progress::step);
         progress.end();
         return Printed.print(
-                spec, shared, new JobsAnswer(shared.units(), shop, named.isPresent(), asked.setAfterJobs(), duty, study));
+                spec,
+                shared,
+                new JobsAnswer(shared.units(), shop, named.isPresent(), asked.setAfterJobs(), duty, study));
     }
 }

@@ -36,7 +36,10 @@ class SettlingTest {
         List<String> lines = after.text().lines().toList();
         assertEquals("Judged after the job pump.", lines.get(0));
         assertTrue(after.text().contains("each build's own heat"), after.text());
-        assertTrue(Settling.AS_GIVEN.after("Judged after the job pump.", List.of("worn-after")).text().startsWith("Judged after"));
+        assertTrue(Settling.AS_GIVEN
+                .after("Judged after the job pump.", List.of("worn-after"))
+                .text()
+                .startsWith("Judged after"));
         assertFalse(Settling.AS_GIVEN.after("so", List.of()).text().contains("own heat"));
     }
 

@@ -33,8 +33,7 @@ class PartPressuresTest {
     }
 
     private static PartState solved(String... words) {
-        return new PartRun(Kinds.of("annular-gap").orElseThrow(), STOCK)
-                .of(GAP, Options.of(new PartOptions(), words));
+        return new PartRun(Kinds.of("annular-gap").orElseThrow(), STOCK).of(GAP, Options.of(new PartOptions(), words));
     }
 
     @Test

@@ -56,18 +56,23 @@ class PlotOptionTest {
     @Test
     void aPictureIsDrawnInItsSizeAndSaidToBeThere() throws Exception {
         Path file = folder.resolve("a.svg");
-        plot("--plot", file.toString(), "--size", "800x600").draw(() -> Optional.of(PICTURE), new PrintWriter(err, true));
+        plot("--plot", file.toString(), "--size", "800x600")
+                .draw(() -> Optional.of(PICTURE), new PrintWriter(err, true));
         assertTrue(Files.readString(file).contains("viewBox=\"0 0 800 600\""));
         assertEquals("drawn: " + file, err.toString().strip());
     }
 
     @Test
     void fileAndSizeAreLookedAtBeforeAnythingIsSolved() {
-        assertDoesNotThrow(() -> plot("--plot", folder.resolve("a.svg").toString()).check());
-        assertThrows(WrongInputException.class, () -> plot("--plot", folder.resolve("a.txt").toString()).check());
+        assertDoesNotThrow(
+                () -> plot("--plot", folder.resolve("a.svg").toString()).check());
         assertThrows(
                 WrongInputException.class,
-                () -> plot("--plot", folder.resolve("none").resolve("a.svg").toString()).check());
+                () -> plot("--plot", folder.resolve("a.txt").toString()).check());
+        assertThrows(
+                WrongInputException.class,
+                () -> plot("--plot", folder.resolve("none").resolve("a.svg").toString())
+                        .check());
         assertThrows(WrongInputException.class, () -> plot("--size", "wide").check());
     }
 
@@ -84,6 +89,8 @@ class PlotOptionTest {
                     "hotidle: --for " + wrong + " is no torque of an engine\nmend: write 700lbf.ft",
                     assertThrows(WrongInputException.class, none::torque).getMessage());
         }
-        assertThrows(WrongInputException.class, () -> Options.of(new WantedTorque(), "--for", "700psi").torque());
+        assertThrows(
+                WrongInputException.class,
+                () -> Options.of(new WantedTorque(), "--for", "700psi").torque());
     }
 }

@@ -37,8 +37,8 @@ public record LaidFaults(List<UnitFault.Sized> faults) {
      */
     Adjustable over(Adjustable sound, Map<String, Double> more) {
         Map<String, Double> worn = new HashMap<>();
-        more.forEach((name, by) ->
-                worn.put(name, sound.dimension(name).orElseThrow().value() + by));
+        more.forEach(
+                (name, by) -> worn.put(name, sound.dimension(name).orElseThrow().value() + by));
         for (UnitFault.Sized one : faults) {
             for (WearSize wear : one.fault().wears()) {
                 double by = one.size() * wear.allowance();

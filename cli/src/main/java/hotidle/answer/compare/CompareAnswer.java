@@ -91,7 +91,8 @@ public record CompareAnswer(
                         Wrap.lines(heading, "", "  ") + settling.text(),
                         Stream.concat(
                                         unmeasured.stream().map(one -> one.said(units)),
-                                        new ScreenSentences(described, comparison, duty.name(), units, settling.made()).all().stream())
+                                        new ScreenSentences(described, comparison, duty.name(), units, settling.made())
+                                                .all().stream())
                                 .toList(),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
                         units)

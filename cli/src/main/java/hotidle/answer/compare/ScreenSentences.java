@@ -46,9 +46,8 @@ record ScreenSentences(
     /** A build that came of jobs or another pressure is asked for as it was here. */
     private String next(String build) {
         return made.contains(build)
-                ? CompareScreenPhrase.nextAfter(described
-                        .standsOn(build, described.units().keySet())
-                        .orElse(build))
+                ? CompareScreenPhrase.nextAfter(
+                        described.standsOn(build, described.units().keySet()).orElse(build))
                 : CompareScreenPhrase.next(build);
     }
 

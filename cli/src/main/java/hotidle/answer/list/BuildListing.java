@@ -19,11 +19,11 @@ public record BuildListing(DescribedCircuit circuit) {
                         "  ",
                         "    ")));
         text.append(Wrap.lines(
-                ListPhrase.duties(circuit.unit().duties().stream()
-                        .map(DutyPoint::name)
-                        .toList()),
+                ListPhrase.duties(
+                        circuit.unit().duties().stream().map(DutyPoint::name).toList()),
                 "",
                 "  "));
-        return text.append(Wrap.lines(ListPhrase.oils(circuit.oils()), "", "  ")).toString();
+        return text.append(Wrap.lines(ListPhrase.oils(circuit.oils()), "", "  "))
+                .toString();
     }
 }

@@ -39,7 +39,8 @@ public final class ListPhrase {
 
     /** Above jobs. */
     public static String jobs(String circuit, boolean named) {
-        return circuit + ": jobs, for --job JOB" + (named ? "" : "; its file names none, so these bring worn fits back to new");
+        return circuit + ": jobs, for --job JOB"
+                + (named ? "" : "; its file names none, so these bring worn fits back to new");
     }
 
     /** Above the jobs of one build. */

@@ -68,7 +68,12 @@ public record SensitivityAnswer(
         List<Sensitivity.Rate> all = ranked.worth(ranked.of(least.get()));
         String text = Wrap.lines(head(one.build(), found, least.get()) + open, "", "  ");
         int rows = Math.max(1, lines - (int) text.lines().count() - 3);
-        List<Sensitivity.Rate> steepest = all.subList(0, Math.min(rows, all.size()));
+        List<Sensitivity.Rate> wanted = all.subList(0, Math.min(rows, all.size()));
+        // a table that is too wide has a head of two lines
+        int high = wanted.isEmpty()
+                ? 0
+                : (int) ranked.shown(wanted).fitted(Wrap.WIDTH).lines().count() - wanted.size() - 2;
+        List<Sensitivity.Rate> steepest = wanted.subList(0, Math.max(Math.min(1, wanted.size()), wanted.size() - high));
         return text
                 + (steepest.isEmpty()
                         ? "  " + SensitivityPhrase.NONE_MOVES_IT + "\n"

@@ -88,7 +88,8 @@ class SizeTableTest {
 
     @Test
     void aSizePastItsLimitSaysByHowMuchInTheUnitsOfTheReader() {
-        double way = 1e6 * (regulator(BLANK).limit().orElseThrow() - regulator(BLANK).fresh());
+        double way =
+                1e6 * (regulator(BLANK).limit().orElseThrow() - regulator(BLANK).fresh());
         DescribedCircuit worn = measured(way + 20);
         assertTrue(row(worn, UnitSystem.METRIC).contains("past its limit by 20.0 um"), row(worn, UnitSystem.METRIC));
         assertTrue(row(worn, UnitSystem.SHOP).contains("past its limit by 0.79 thou"), row(worn, UnitSystem.SHOP));
@@ -109,7 +110,8 @@ class SizeTableTest {
 
     @Test
     void theFirstScreenSaysHowManyWereMeasuredAndWhatIsPastItsLimit() {
-        double way = 1e6 * (regulator(BLANK).limit().orElseThrow() - regulator(BLANK).fresh());
+        double way =
+                1e6 * (regulator(BLANK).limit().orElseThrow() - regulator(BLANK).fresh());
         DescribedCircuit worn = measured(way + 20);
         String screen = new CheckAnswer(worn, 0, Map.of(), UnitSystem.METRIC).screen();
         assertTrue(screen.contains("of " + worn.sizes().size() + " sizes measured, the others taken as new"), screen);

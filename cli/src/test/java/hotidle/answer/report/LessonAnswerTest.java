@@ -29,8 +29,7 @@ class LessonAnswerTest {
             new MadeOf("hotidle 1", "hotidle report rig", List.of(new MadeOf.InputFile("rig.yaml", "00ff")));
 
     private static LessonUnit unit(Transmission unit, String fault) {
-        return new LessonUnit(
-                SpeedSweep.run(unit, unit.duties().get(0), ReadyCircuits.rpm(500, 1000, 1500)), fault);
+        return new LessonUnit(SpeedSweep.run(unit, unit.duties().get(0), ReadyCircuits.rpm(500, 1000, 1500)), fault);
     }
 
     private static final LessonUnit WORN = unit(RIG.unit("worn"), "");
@@ -69,7 +68,9 @@ class LessonAnswerTest {
 
     @Test
     void theQuestionIsOfAsManyUnitsAsThereAre() {
-        assertEquals("What is wrong with this unit?", answer(UnitSystem.SHOP, WORN).page().question());
+        assertEquals(
+                "What is wrong with this unit?",
+                answer(UnitSystem.SHOP, WORN).page().question());
         assertTrue(answer(UnitSystem.SHOP, WORN, FAULTY).page().question().contains("each of these 2 units"));
     }
 
@@ -91,7 +92,14 @@ class LessonAnswerTest {
 
     @Test
     void aRowIsLeftToFillInForEachUnit() {
-        PageTable fill = answer(UnitSystem.SHOP, WORN, FAULTY).page().sections().get(3).blocks().get(0).tables().get(0);
+        PageTable fill = answer(UnitSystem.SHOP, WORN, FAULTY)
+                .page()
+                .sections()
+                .get(3)
+                .blocks()
+                .get(0)
+                .tables()
+                .get(0);
         assertEquals(2, fill.rows().size());
         fill.rows().forEach(row -> row.cells().forEach(cell -> assertEquals("", cell.text())));
     }

@@ -3,8 +3,8 @@ package hotidle.cli.golden;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.answer.phrase.AfterWorkPhrase;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.AfterWorkPhrase;
 import hotidle.answer.phrase.CompareScreenPhrase;
 import hotidle.answer.phrase.FaultPhrase;
 import hotidle.answer.phrase.HeadroomPhrase;
