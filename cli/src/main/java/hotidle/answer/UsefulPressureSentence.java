@@ -29,6 +29,12 @@ public final class UsefulPressureSentence {
         });
     }
 
+    /** The same where a set pressure is asked for that buys no torque; empty where it does. */
+    public static Optional<String> beyond(Quantity.UnitSystem units, String build, Optional<UsefulPressure> useful) {
+        return useful.filter(one -> one.pressure().isPresent() && one.pressure().getAsDouble() < one.highest())
+                .flatMap(one -> brief(units, build, one));
+    }
+
     private static String said(UsefulPressurePhrase phrase, String build, UsefulPressure useful, Carrier link) {
         String unsolved = useful.unsolved().isEmpty() ? "" : UsefulPressurePhrase.notKnown(useful.unsolved());
         if (useful.pressure().isEmpty()) {

@@ -45,4 +45,9 @@ final class CircuitOptions {
         }
         return worked;
     }
+
+    /** Circuit and sheet as they were given, for a command that is told. */
+    String again() {
+        return circuit + sheet.file().map(file -> " --sheet " + file).orElse("");
+    }
 }

@@ -4,7 +4,9 @@ import hotidle.answer.spring.SpringAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.SpringStudy;
+import hotidle.study.UsefulPressure;
 import hotidle.transmission.Adjustable;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -62,8 +64,9 @@ final class SpringCommand implements Callable<Integer> {
                 asked.shared,
                 new SpringAnswer(
                         asked.shared.units(),
-                        described.name(),
+                        asked.again(),
                         SpringStudy.of(unit, pressure),
-                        done.asked(own.unit().build())));
+                        done.asked(own.unit().build()),
+                        UsefulPressure.below(unit, SetPressure.By.SPRING, pressure)));
     }
 }

@@ -43,4 +43,21 @@ class SpringCommandTest {
         assertTrue(run.out().contains("no: signals alone hold more"), run.out());
         assertTrue(run.out().contains("boost diameter"), run.out());
     }
+
+    @Test
+    void aSetPressureAboveWhichTheInputShaftGivesFirstBuysNoTorque() {
+        Run high = Run.of("spring", "shuttle-five", "--build", "fresh", "--set", "240psi");
+        assertTrue(
+                high.out().contains("fresh: above 207 psi set pressure input-shaft gives first; more buys no torque."),
+                high.out());
+        Run low = Run.of("spring", "shuttle-five", "--build", "fresh", "--set", "180psi");
+        assertTrue(!low.out().contains("gives first"), low.out());
+    }
+
+    @Test
+    void aPumpThatCannotHoldThePressureIsSaidBeforeAnySpring() {
+        Run run = Run.of("spring", "shuttle-five", "--build", "worn", "--set", "240psi");
+        assertTrue(
+                run.out().startsWith("worn: NO SPRING DOES IT. The pump cannot hold 240 psi at hot-idle"), run.out());
+    }
 }

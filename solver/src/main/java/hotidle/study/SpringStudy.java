@@ -9,6 +9,7 @@ import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.SpringChange;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -22,10 +23,12 @@ import java.util.function.Function;
  * @param unit     as it is
  * @param pressure set pressure wanted [Pa], the highest of the forward ranges
  * @param now      set pressure as it is [Pa]
+ * @param least    the lowest set pressure that a spring gives [Pa]
  * @param asIs     what the unit does as it is
  * @param ways     each change with what it does
  */
-public record SpringStudy(Transmission unit, double pressure, double now, ChangeEffect asIs, List<Way> ways) {
+public record SpringStudy(
+        Transmission unit, double pressure, double now, double least, ChangeEffect asIs, List<Way> ways) {
 
     public SpringStudy {
         ways = List.copyOf(ways);
@@ -90,7 +93,7 @@ public record SpringStudy(Transmission unit, double pressure, double now, Change
         List<Way> ways = SpringChange.of(unit, pressure).parallelStream()
                 .map(change -> new Way(change, change.unit().map(made -> effect(made, asIs::state))))
                 .toList();
-        return new SpringStudy(unit, pressure, QuotedSet.now(unit), asIs, ways);
+        return new SpringStudy(unit, pressure, QuotedSet.now(unit), SetPressure.leastBySpring(unit), asIs, ways);
     }
 
     /** @param start state of the unit as it is at a duty, from which that with the change is solved */

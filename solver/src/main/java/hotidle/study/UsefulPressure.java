@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.study.TorqueHeld.Carrier;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
@@ -54,6 +55,26 @@ public record UsefulPressure(
                 lowest,
                 highest,
                 List.copyOf(trial.unsolved()));
+    }
+
+    /** Lowest set pressure tried where only the highest is asked for: 60 psi (chosen) [Pa]. */
+    private static final double LOWEST = 60 * SetPressure.PSI;
+
+    /**
+     * Looks for it below a set pressure that is asked for.
+     *
+     * @param highest that pressure [Pa]
+     * @return empty where torque cannot be asked of the unit, or the pressure is too low to look below it
+     */
+    public static Optional<UsefulPressure> below(Transmission unit, SetPressure.By by, double highest) {
+        double lowest = by == SetPressure.By.SPRING ? Math.max(LOWEST, SetPressure.leastBySpring(unit)) : LOWEST;
+        return TorqueConditions.given(unit) && lowest < highest
+                ? Optional.of(of(
+                        unit,
+                        Window.Raised.by(unit, by),
+                        List.of(lowest, highest),
+                        TorqueConditions.USUAL_SPEED))
+                : Optional.empty();
     }
 
     /** Whether it lies between two of the pressures tried; else clutches give first at all of them, or at none. */

@@ -57,14 +57,20 @@ public final class SetPressure {
         return unit.with(withPreload(unit.network(), scaled.regulator(), preload), scaled);
     }
 
+    /** The lowest set pressure that another spring alone gives [Pa]: what pilot and throttle pressure hold without any spring. */
+    public static double leastBySpring(Transmission unit) {
+        Command command = unit.command().onOtherSpring();
+        return unit.forwardControls().stream()
+                .mapToDouble(control -> command.withoutSpring(unit.network(), command.atHighest(control)))
+                .max()
+                .orElseThrow();
+    }
+
     private static Transmission bySpring(Transmission unit, double pressure) {
         Command command = unit.command().onOtherSpring();
         List<Control> controls =
                 unit.forwardControls().stream().map(command::atHighest).toList();
-        double least = controls.stream()
-                .mapToDouble(control -> command.withoutSpring(unit.network(), control))
-                .max()
-                .orElseThrow();
+        double least = leastBySpring(unit);
         if (pressure < least) {
             throw new IllegalArgumentException("by its spring alone the line cannot be set below " + told(least)
                     + ": pilot and throttle pressure hold that without a spring");

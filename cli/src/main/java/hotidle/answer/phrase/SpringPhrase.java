@@ -36,7 +36,7 @@ public record SpringPhrase(UnitSystem units) {
 
     /** The first line: what is asked and what is there. */
     public String asked(String build, double now, double wanted) {
-        return build + ": set to " + psi(now) + " now; for " + psi(wanted) + " change one of these, and nothing else:";
+        return build + ": set to " + psi(now) + " now; each of these alone would set it to " + psi(wanted) + ":";
     }
 
     /** Where the coils touch against the upper stop; empty where it is not known. */
@@ -46,7 +46,7 @@ public record SpringPhrase(UnitSystem units) {
         }
         double overStop = known.getAsDouble();
         String far = Quantity.TRAVEL.with(units, Math.abs(overStop));
-        return overStop < 0 ? "SOLID " + far + " before the stop" : "free, " + far + " left at the stop";
+        return overStop < 0 ? "no: SOLID " + far + " before it" : "free, " + far + " left at the stop";
     }
 
     /** Why a change cannot be made. */
@@ -81,9 +81,19 @@ public record SpringPhrase(UnitSystem units) {
     /** Behind a pressure that the pump does not hold. */
     public static final String LOW = " LOW";
 
-    /** Where the pump cannot hold what is asked at idle. */
+    /** Where the pump cannot hold what is asked at idle with some of the changes. */
     public static String low(String duty, List<String> changes) {
         return "At " + duty + " the pump cannot hold what is asked of it with " + String.join(", ", changes) + ": LOW.";
+    }
+
+    /**
+     * Above all where no change helps, since the pump cannot hold the pressure at idle.
+     *
+     * @param leaks what says which jobs are needed first, as a command
+     */
+    public String pumpCannot(String build, String duty, double wanted, String leaks) {
+        return build + ": NO SPRING DOES IT. The pump cannot hold " + psi(wanted) + " at " + duty
+                + ", whatever it is set to; first the jobs: " + leaks + ".";
     }
 
     /** Where a relief valve of the line opens. */
@@ -114,9 +124,13 @@ public record SpringPhrase(UnitSystem units) {
         return "Coil bind not judged: " + regulator + " has no installed-height and solid-height in the file.";
     }
 
-    /** Where the rest of the answer is. */
-    public static String next(String circuit, String build) {
-        return "Whether every limit holds there: hotidle window " + circuit + " --build " + build + " --set-by spring.";
+    /**
+     * Where the rest of the answer is.
+     *
+     * @param window the command
+     */
+    public static String next(String window) {
+        return "Every limit there: " + window + ".";
     }
 
     private String psi(double pressure) {

@@ -1,19 +1,23 @@
 package hotidle.answer.spring;
 
 import hotidle.answer.Answer;
+import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.SpringCommands;
 import hotidle.answer.phrase.SpringPhrase;
 import hotidle.assess.Figures;
 import hotidle.study.SpringStudy;
 import hotidle.study.SpringStudy.ChangeEffect;
 import hotidle.study.SpringStudy.DutyEffect;
+import hotidle.study.UsefulPressure;
 import hotidle.transmission.Command;
 import hotidle.transmission.SpringChange.Lever;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
@@ -21,45 +25,66 @@ import java.util.function.Predicate;
  * How a regulator comes to another set pressure.
  *
  * @param units   of the user
- * @param circuit as the user named it
+ * @param circuit as the user named it, with the sheet that its build is from
  * @param study   what was found
  * @param asked   how the build is asked for behind {@code --build}, jobs and all
+ * @param useful  up to which set pressure more torque is held; empty where torque cannot be asked of the unit
  */
-public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study, String asked) implements Answer {
+public record SpringAnswer(
+        UnitSystem units, String circuit, SpringStudy study, String asked, Optional<UsefulPressure> useful)
+        implements Answer {
 
-    /** Of a build as the file has it. */
+    /** Of a build as the file has it, torque not asked. */
     public SpringAnswer(UnitSystem units, String circuit, SpringStudy study) {
-        this(units, circuit, study, study.unit().build());
+        this(units, circuit, study, study.unit().build(), Optional.empty());
+    }
+
+    @Override
+    public String screen() {
+        return text(!pumpCannot());
     }
 
     @Override
     public String full() {
+        return text(true);
+    }
+
+    /** @param all also what matters only to who changes a spring */
+    private String text(boolean all) {
         SpringPhrase phrase = new SpringPhrase(units);
         SpringRows rows = new SpringRows(units, study);
-        StringBuilder text = new StringBuilder(
-                Wrap.lines(phrase.asked(study.unit().build(), study.now(), study.pressure()), "", "  "));
+        StringBuilder text = new StringBuilder();
+        if (pumpCannot()) {
+            text.append(Wrap.lines(
+                    phrase.pumpCannot(
+                            build(),
+                            idle(),
+                            study.pressure(),
+                            SpringCommands.leaks(circuit, asked, study.pressure())),
+                    "",
+                    "  "));
+        }
+        text.append(Wrap.lines(phrase.asked(build(), study.now(), study.pressure()), "", "  "));
         TextTable changes = new TextTable(SpringRows.CHANGES);
         study.ways().forEach(way -> changes.add(rows.change(way.change())));
         text.append(changes.aligned()).append('\n');
         TextTable moved = new TextTable(rows.moved());
         rows.rows().forEach(moved::add);
         text.append(moved.aligned());
-        sentences().forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        sentences(all).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.append(Wrap.lines(SpringPhrase.CAUTION, "", "  ")).toString();
     }
 
     /** Shims are put in up to this (common practice) [m]. */
     private static final double MOST_SHIMS = 4e-3;
 
-    private List<String> sentences() {
+    private List<String> sentences(boolean all) {
         List<String> said = new ArrayList<>();
-        List<SpringStudy.Way> made = new SpringRows(units, study).made();
-        List<String> low = made.stream()
-                .filter(way -> idleLow(way.effect().orElseThrow()))
-                .map(SpringAnswer::name)
-                .toList();
-        if (!low.isEmpty()) {
-            said.add(SpringPhrase.low(study.asIs().idle().duty().name(), low));
+        List<SpringStudy.Way> made = made();
+        UsefulPressureSentence.beyond(units, build(), useful).ifPresent(said::add);
+        List<String> low = low();
+        if (!low.isEmpty() && !pumpCannot()) {
+            said.add(SpringPhrase.low(idle(), low));
         }
         List<String> relief =
                 where(made, at -> at.figures().map(Figures::reliefOpen).orElse(false));
@@ -75,14 +100,43 @@ public record SpringAnswer(UnitSystem units, String circuit, SpringStudy study, 
                         && way.change().needed().orElse(0) > MOST_SHIMS)) {
             said.add(SpringPhrase.MANY_SHIMS);
         }
-        said.add(SpringPhrase.MEANT);
+        if (all) {
+            said.add(SpringPhrase.MEANT);
+        }
         if (study.ways().stream()
                 .filter(way -> way.change().lever() == Lever.PRELOAD)
                 .allMatch(way -> way.change().overStop().isEmpty())) {
             said.add(SpringPhrase.noHeights(study.unit().command().regulator()));
         }
-        said.add(SpringPhrase.next(circuit, asked));
+        if (all) {
+            said.add(SpringPhrase.next(SpringCommands.window(circuit, asked, study.least(), study.pressure())));
+        }
         return said;
+    }
+
+    private List<SpringStudy.Way> made() {
+        return new SpringRows(units, study).made();
+    }
+
+    /** The changes with which the pump cannot hold what is asked at idle. */
+    private List<String> low() {
+        return made().stream()
+                .filter(way -> idleLow(way.effect().orElseThrow()))
+                .map(SpringAnswer::name)
+                .toList();
+    }
+
+    /** Whether that is so with each of them. */
+    private boolean pumpCannot() {
+        return !made().isEmpty() && low().size() == made().size();
+    }
+
+    private String build() {
+        return study.unit().build();
+    }
+
+    private String idle() {
+        return study.asIs().idle().duty().name();
     }
 
     private static String name(SpringStudy.Way way) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.SpringChange.Lever;
 import hotidle.transmission.SpringChange.SpringObstacle;
 import java.util.HashSet;
@@ -18,14 +19,14 @@ class SpringPhraseTest {
     @Test
     void theFirstLineSaysWhatIsSetAndWhatIsWanted() {
         assertEquals(
-                "worn: set to 10.00 bar now; for 16.50 bar change one of these, and nothing else:",
+                "worn: set to 10.00 bar now; each of these alone would set it to 16.50 bar:",
                 new SpringPhrase(UnitSystem.METRIC).asked("worn", 10e5, 16.5e5));
     }
 
     @Test
     void coilsThatTouchBeforeTheStopAreLoud() {
         SpringPhrase metric = new SpringPhrase(UnitSystem.METRIC);
-        assertEquals("SOLID 1.20 mm before the stop", metric.room(OptionalDouble.of(-1.2e-3)));
+        assertEquals("no: SOLID 1.20 mm before it", metric.room(OptionalDouble.of(-1.2e-3)));
         assertEquals("free, 0.80 mm left at the stop", metric.room(OptionalDouble.of(0.8e-3)));
         assertEquals("not known", metric.room(OptionalDouble.empty()));
     }
@@ -49,5 +50,31 @@ class SpringPhraseTest {
                 "At hot-idle the pump cannot hold what is asked of it with preload, shim: LOW.",
                 SpringPhrase.low("hot-idle", List.of("preload", "shim")));
         assertEquals("shim at stall, climb", SpringPhrase.at("shim", List.of("stall", "climb")));
+    }
+
+    @Test
+    void wherePumpOilIsMissingNoSpringIsRecommendedAndTheJobsComeFirst() {
+        assertEquals(
+                "worn: NO SPRING DOES IT. The pump cannot hold 240 psi at hot-idle, whatever it is set to; first the jobs:"
+                        + " hotidle leaks shuttle-five --build worn --by job --set 240psi.",
+                new SpringPhrase(UnitSystem.SHOP)
+                        .pumpCannot(
+                                "worn",
+                                "hot-idle",
+                                240 * SetPressure.PSI,
+                                SpringCommands.leaks("shuttle-five", "worn", 240 * SetPressure.PSI)));
+    }
+
+    @Test
+    void theWindowThatIsTriedBeginsWhereASpringCanSetTheLine() {
+        assertEquals(
+                "hotidle window shuttle-five --build fresh --set-by spring --set 100..400/20psi",
+                SpringCommands.window("shuttle-five", "fresh", 89.6 * SetPressure.PSI, 240 * SetPressure.PSI));
+        assertEquals(
+                "hotidle window own.yaml --sheet b2.csv --build b2 --set-by spring",
+                SpringCommands.window("own.yaml --sheet b2.csv", "b2", 12 * SetPressure.PSI, 240 * SetPressure.PSI));
+        assertEquals(
+                "hotidle window own.yaml --build new --set-by spring --set 60..440/20psi",
+                SpringCommands.window("own.yaml", "new", 12 * SetPressure.PSI, 430 * SetPressure.PSI));
     }
 }

@@ -36,7 +36,7 @@ class SpringAnswerTest {
     }
 
     private static SpringAnswer answer(UnitSystem units, List<Way> ways) {
-        return new SpringAnswer(units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.asIs(), ways));
+        return new SpringAnswer(units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.least(), study.asIs(), ways));
     }
 
     private static SpringChange change(Lever lever, String signal, double now, double needed) {
@@ -172,7 +172,7 @@ class SpringAnswerTest {
         List<Way> none = List.of();
         assertTrue(answer(UnitSystem.SHOP, none).csv().startsWith("change,duty,set psi,line psi,"));
         assertTrue(answer(UnitSystem.METRIC, none).csv().startsWith("change,duty,set bar,line bar,"));
-        assertTrue(words(answer(UnitSystem.METRIC, none)).contains(" bar now; for "));
+        assertTrue(words(answer(UnitSystem.METRIC, none)).contains(" bar now; each of these alone would set it to "));
     }
 
     @Test
