@@ -21,6 +21,7 @@ final class LimitTerms {
                     "verdict: fails",
                     "fails at",
                     "limits failing",
+                    "limits failing anywhere",
                     "failing"),
             TermPhrase.term("holds", "a limit that is kept with more than 10 % to spare", "margins", "verdict: holds"),
             TermPhrase.term(
@@ -52,6 +53,8 @@ final class LimitTerms {
                     "limit",
                     "what binds",
                     "first limit gone",
+                    "first limit",
+                    "binds",
                     "then fails"),
             TermPhrase.term(
                     "needed or allowed",
@@ -92,7 +95,7 @@ final class LimitTerms {
                     "clutch slips"),
             TermPhrase.term(
                     "weakest link",
-                    "the clutch, lockup or rated part with the least headroom, at any driving condition",
+                    "the clutch, lockup or rated part with least headroom anywhere; + holds, - fails",
                     "compare",
                     TermPhrase.NONE,
                     "weakest link, anywhere"),
@@ -160,7 +163,8 @@ final class LimitTerms {
                     "whether the relief valve stays shut while the regulator holds the line",
                     "margins",
                     "margin: relief-valve",
-                    "relief-valve"),
+                    "relief-valve",
+                    "relief"),
             TermPhrase.term(
                     "oil temperature",
                     "the sump's temperature against the highest that the file allows",

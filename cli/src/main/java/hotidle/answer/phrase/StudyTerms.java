@@ -42,7 +42,8 @@ final class StudyTerms {
                     "the wear limit written in the file; too loose where a limit is gone before it",
                     "wear",
                     "shop_limit",
-                    "written limit"),
+                    "written limit",
+                    "wear limit"),
             TermPhrase.term(
                     "points",
                     "hundredths of headroom that a size moves, larger by the step in the heading",
@@ -94,6 +95,8 @@ final class StudyTerms {
                     "factor",
                     "engine",
                     "engine torque"),
+            TermPhrase.term(
+                    "lasts", "how long a driving condition lasts, and after which one", "heat", TermPhrase.NONE),
             TermPhrase.term("sump", "the oil in the pan; its temperature is the unit's", "heat", TermPhrase.NONE),
             TermPhrase.term(
                     "oil from the converter",
@@ -108,7 +111,7 @@ final class StudyTerms {
                     "pump, oil on its way, film"),
             TermPhrase.term(
                     "chi-square",
-                    "how far readings lie from what is expected; about 1 for each is usual",
+                    "how far readings lie from what is expected; about as many as there are is usual",
                     "gauge",
                     "chi_square",
                     "misfit",

@@ -50,6 +50,7 @@ public final class TermPhrase {
             new Topic("Pressure and regulator", LineTerms.ALL),
             new Topic("Limits and verdicts", LimitTerms.ALL),
             new Topic("Oil and repairs", OilTerms.ALL),
+            new Topic("Parts and builds", PartTerms.ALL),
             new Topic(
                     "Wear, window, torque, heat",
                     Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream()).toList()));

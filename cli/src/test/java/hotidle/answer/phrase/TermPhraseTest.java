@@ -60,4 +60,28 @@ class TermPhraseTest {
         TermPhrase.ALL.forEach(
                 term -> assertTrue(TermPhrase.listed().replaceAll("\\s+", " ").contains(term.word())));
     }
+
+    @Test
+    void theWordsThatAReaderOfFirstScreensAskedForAreThere() {
+        for (String word : List.of(
+                "accumulator",
+                "input-shaft",
+                "plate",
+                "primary",
+                "hub",
+                "relief",
+                "fresh",
+                "sound",
+                "thou",
+                "wear limit",
+                "displacement",
+                "command table",
+                "zero overlap",
+                "cautions",
+                "first limit",
+                "binds",
+                "tip-slip")) {
+            assertTrue(TermPhrase.of(word).isPresent(), word);
+        }
+    }
 }
