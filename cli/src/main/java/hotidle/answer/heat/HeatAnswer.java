@@ -14,7 +14,6 @@ import hotidle.heat.HeatItem;
 import hotidle.heat.WarmState;
 import hotidle.heat.Warmed;
 import hotidle.study.HeatStudy;
-import hotidle.transmission.Warming;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,11 +75,20 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
     }
 
     private TextTable temperatures() {
-        List<String> head = new ArrayList<>(List.of("driving condition"));
+        TextTable whole = temperatures(true);
+        boolean fits = whole.aligned().lines().allMatch(line -> line.length() <= Wrap.WIDTH);
+        return fits ? whole : temperatures(false);
+    }
+
+    /** @param held whether it is said how long each driving condition lasts: with many builds there is no room */
+    private TextTable temperatures(boolean held) {
+        List<String> head =
+                new ArrayList<>(held ? List.of("driving condition", HeatPhrase.HELD) : List.of("driving condition"));
         study.builds().forEach(build -> head.add(build.unit().build()));
         TextTable table = new TextTable(head);
         for (int i = 0; i < duties().size(); i++) {
-            List<String> row = new ArrayList<>(List.of(duties().get(i)));
+            List<String> row =
+                    new ArrayList<>(held ? List.of(duties().get(i), held().said(i)) : List.of(duties().get(i)));
             for (HeatStudy.BuildHeat build : study.builds()) {
                 row.add(ends(build.duties().get(i).warmed()));
             }
@@ -110,7 +118,7 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
             Optional<HeatFlows> flows = flows(study.builds().get(0), i);
             if (flows.isPresent()) {
                 known.add(i);
-                if (lasting(i) && flows.get().generated() > heat) {
+                if (held().lasting(i) && flows.get().generated() > heat) {
                     heat = flows.get().generated();
                     most = i;
                 }
@@ -119,20 +127,11 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
         return full || most < 0 ? known : List.of(most);
     }
 
-    /** Whether a driving condition lasts: the heat of a few seconds says little. */
-    private boolean lasting(int duty) {
-        return study.builds()
-                        .get(0)
-                        .duties()
-                        .get(duty)
-                        .warmed()
-                        .duty()
-                        .warming()
-                        .orElseThrow()
-                instanceof Warming.ToBalance;
+    private HeldDuties held() {
+        return new HeldDuties(study, units);
     }
 
-    private static Optional<HeatFlows> flows(HeatStudy.BuildHeat build, int duty) {
+    static Optional<HeatFlows> flows(HeatStudy.BuildHeat build, int duty) {
         return build.duties().get(duty).warmed().settled().map(WarmState::flows);
     }
 
@@ -174,6 +173,9 @@ public record HeatAnswer(String circuit, String about, HeatStudy study, UnitSyst
 
     private List<String> sentences(boolean full) {
         List<String> said = new ArrayList<>();
+        held().soonOver(shown(false)).ifPresent(said::add);
+        Optional.ofNullable(held().duty(0).temperatures().get("sump"))
+                .ifPresent(sump -> said.add(HeatPhrase.elsewhere(units, duties().get(0), sump)));
         String first = study.builds().get(0).unit().build();
         for (HeatStudy.BuildHeat build : study.builds()) {
             String name = build.unit().build();

@@ -100,6 +100,36 @@ public final class HeatPhrase {
                 + " " + unit;
     }
 
+    /** Above how long each driving condition is held. */
+    public static final String HELD = "lasts";
+
+    /** Held until nothing warms or cools any more. */
+    public static final String UNTIL_SETTLED = "until it settles";
+
+    /** Held for a time [s] after another driving condition. */
+    public static String heldFor(double seconds, String after) {
+        return time(seconds) + " after " + after;
+    }
+
+    /**
+     * Why a driving condition that is soon over ends cool although it makes more heat than any that lasts.
+     *
+     * @param most    of those that last, and what it makes [W]
+     * @param seconds for which it is held
+     */
+    public static String soonOver(
+            UnitSystem units, String build, String duty, double heat, double seconds, String most, double lasting) {
+        return duty + " makes " + Quantity.HEAT.with(units, heat) + " in " + build + ", "
+                + String.format(Locale.ROOT, "%.0f", heat / lasting) + " times " + most
+                + "'s: cool only because it is over after " + time(seconds) + ".";
+    }
+
+    /** With which sump temperature [K] all other screens judge a driving condition. */
+    public static String elsewhere(UnitSystem units, String duty, double sump) {
+        return "Other screens take " + duty + " at " + Quantity.TEMPERATURE.with(units, sump)
+                + " as the file has it; --temperature balance takes these.";
+    }
+
     /** The same in a few words where no temperature is known. */
     public static String endsAt(Warmed.WarmingEnd verdict, Optional<Double> seconds) {
         return switch (verdict) {
@@ -148,7 +178,8 @@ public final class HeatPhrase {
                 .findFirst()
                 .orElse("");
         return duty + ": " + build + " differs from " + against + " by " + signed(Quantity.RISE, units, sump)
-                + " in the sump" + warmer + ". That alone changes its " + String.join(", ", takes) + ".";
+                + " in the sump" + warmer + ". Against " + build + " at the temperatures of " + against
+                + " that alone changes " + String.join(", ", takes) + ".";
     }
 
     private static String signed(Quantity quantity, UnitSystem units, double value) {

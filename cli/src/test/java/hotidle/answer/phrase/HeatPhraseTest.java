@@ -32,6 +32,21 @@ class HeatPhraseTest {
     }
 
     @Test
+    void aStallIsCoolOnlyBecauseItIsSoonOver() {
+        assertEquals("5 s after hot-idle", HeatPhrase.heldFor(5, "hot-idle"));
+        assertEquals(
+                "stall makes 150.00 kW in worn, 20 times climb's: cool only because it is over after 5 s.",
+                HeatPhrase.soonOver(UnitSystem.METRIC, "worn", "stall", 150e3, 5, "climb", 7.5e3));
+    }
+
+    @Test
+    void theTemperatureThatOtherScreensTakeIsNamed() {
+        assertEquals(
+                "Other screens take hot-idle at 110 degC as the file has it; --temperature balance takes these.",
+                HeatPhrase.elsewhere(UnitSystem.METRIC, "hot-idle", 110 + 273.15));
+    }
+
+    @Test
     void timesAreToldAsAWorkshopTellsThem() {
         assertEquals("5 s", HeatPhrase.time(5));
         assertEquals("89 s", HeatPhrase.time(89.4));
@@ -57,7 +72,7 @@ class HeatPhraseTest {
     @Test
     void whatHotterOilTakesIsToldWithItsSign() {
         assertEquals(
-                "hot-idle: raised differs from worn by +5 K in the sump and +8 K from the converter. That alone changes its line"
+                "hot-idle: raised differs from worn by +5 K in the sump and +8 K from the converter. Against raised at the temperatures of worn that alone changes line"
                         + " pressure by -1.00 bar, lubrication by -0.60 L/min, hub film by -1.0 um.",
                 HeatPhrase.cost(
                         UnitSystem.METRIC,
@@ -70,7 +85,7 @@ class HeatPhraseTest {
                         -1e-5,
                         OptionalDouble.of(-1e-6)));
         assertEquals(
-                "hot-idle: cool differs from worn by -2 K in the sump. That alone changes its line pressure by +0.20 bar, lubrication"
+                "hot-idle: cool differs from worn by -2 K in the sump. Against cool at the temperatures of worn that alone changes line pressure by +0.20 bar, lubrication"
                         + " by 0.00 L/min.",
                 HeatPhrase.cost(
                         UnitSystem.METRIC,
