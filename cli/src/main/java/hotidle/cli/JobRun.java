@@ -4,6 +4,7 @@ import hotidle.answer.jobs.JobsAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.JobPlace;
 import hotidle.study.JobStudy;
+import hotidle.study.UsefulPressure;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Workshop;
@@ -34,6 +35,16 @@ record JobRun(CommandSpec spec, OutputOptions shared, AfterWork asked) {
         return Printed.print(
                 spec,
                 shared,
-                new JobsAnswer(shared.units(), shop, named.isPresent(), asked.setAfterJobs(), duty, study));
+                new JobsAnswer(
+                        shared.units(),
+                        shop,
+                        named.isPresent(),
+                        asked.setAfterJobs(),
+                        duty,
+                        study,
+                        asked.setAsked()
+                                ? UsefulPressure.below(
+                                        shop.unit(), asked.by(), shop.unit().highestSet())
+                                : Optional.empty()));
     }
 }

@@ -78,6 +78,7 @@ final class JobSearch {
                         .filter(set -> !set.equals(chosen.orElseThrow()))
                         .toList(),
                 fewest,
+                chosen.filter(JobStudy.JobSet::narrow).flatMap(set -> easier(set, measure)),
                 least.notKnown(),
                 sets.most(),
                 shop.jobs().isEmpty() ? Optional.empty() : state(shop.jobs()),
@@ -131,6 +132,20 @@ final class JobSearch {
 
     private static Optional<JobStudy.JobSet> best(List<JobStudy.JobSet> kept) {
         return kept.stream().reduce((one, other) -> other.headroom() > one.headroom() ? other : one);
+    }
+
+    /** The cheapest set that is one job larger and keeps every limit with ease, of several the one with the larger least headroom. */
+    private Optional<JobStudy.JobSet> easier(JobStudy.JobSet narrow, JobCost measure) {
+        return shop.jobs().parallelStream()
+                .filter(job -> !narrow.jobs().contains(job))
+                .map(job -> shop.jobs().stream()
+                        .filter(one -> one.equals(job) || narrow.jobs().contains(one))
+                        .toList())
+                .flatMap(set -> tried.computeIfAbsent(set, this::tried).kept().stream())
+                .filter(set -> !set.narrow())
+                .min(Comparator.comparingDouble((JobStudy.JobSet set) -> measure.cost(set.jobs()))
+                        .thenComparing(Comparator.comparingDouble(JobStudy.JobSet::headroom)
+                                .reversed()));
     }
 
     private TriedJobs tried(List<Job> jobs) {

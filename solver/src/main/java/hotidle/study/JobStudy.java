@@ -23,6 +23,8 @@ import java.util.OptionalDouble;
  * @param done     the build with the chosen set done; empty where none is
  * @param equal    others that cost as much and keep every limit too
  * @param fewest   a set of fewer jobs that keeps every limit at a higher cost; empty where there is none, or cost is counted in jobs
+ * @param easier   where the chosen set keeps a limit only narrowly, the cheapest one job larger that keeps all with ease; empty where
+ *                 none does
  * @param notKnown sets of which it is not known, none of which costs more than the one chosen
  * @param most     jobs in the largest set that was tried; fewer than all where sets would be too many
  * @param all      the build with all jobs done; empty where that is impossible
@@ -37,6 +39,7 @@ public record JobStudy(
         Optional<JobState> done,
         List<JobSet> equal,
         Optional<JobSet> fewest,
+        Optional<JobSet> easier,
         List<List<Job>> notKnown,
         int most,
         Optional<JobState> all,
@@ -71,6 +74,12 @@ public record JobStudy(
         public JobSet {
             jobs = List.copyOf(jobs);
             undecided = List.copyOf(undecided);
+        }
+
+        /** Whether every limit holds, one of them only just. */
+        public boolean narrow() {
+            return least.filter(limit -> limit.margin().verdict() == Margin.Verdict.CLOSE)
+                    .isPresent();
         }
 
         /** The least headroom [-]. */

@@ -37,7 +37,7 @@ record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
     }
 
     private List<String> head(String first) {
-        List<String> head = new ArrayList<>(List.of(first, "line", "lube", "lost", "limits failing"));
+        List<String> head = new ArrayList<>(List.of(first, "line", "lube", "lost", JobPhrase.FAILING));
         if (costs()) {
             head.add(answer.study().measure() == JobCost.PRICE ? "price" : "hours");
         }
@@ -60,6 +60,19 @@ record JobRows(Quantity.UnitSystem units, JobsAnswer answer) {
             row.add(state.jobs().isEmpty() ? "" : JobPhrase.amount(cost));
         }
         return row;
+    }
+
+    /** Whether a job alone raises the line and loses more oil than nothing done. */
+    boolean losesMoreByPressure() {
+        return answer.study().before().effect().isPresent()
+                && answer.study().alone().stream()
+                        .flatMap(state -> state.effect().stream())
+                        .anyMatch(this::losesMoreByPressure);
+    }
+
+    private boolean losesMoreByPressure(Repairs.Effect effect) {
+        Repairs.Effect before = answer.study().before().effect().orElseThrow();
+        return effect.lost() > before.lost() && effect.line() > before.line();
     }
 
     private static String cell(JobStudy.JobState state, Function<Repairs.Effect, String> shown) {

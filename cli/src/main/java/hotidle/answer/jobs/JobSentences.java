@@ -1,5 +1,6 @@
 package hotidle.answer.jobs;
 
+import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.HeadroomPhrase;
 import hotidle.answer.phrase.JobPhrase;
@@ -38,7 +39,9 @@ record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs) {
 
     private void kept(JobStudy.JobSet chosen, List<String> lines) {
         String least = chosen.least()
-                .map(limit -> JobPhrase.least(HeadroomPhrase.of(limit.margin().headroom()), at(limit.key())))
+                .map(limit -> chosen.narrow()
+                        ? JobPhrase.narrow(headroom(limit), at(limit.key()))
+                        : JobPhrase.least(headroom(limit), at(limit.key())))
                 .orElse("");
         if (chosen.jobs().isEmpty()) {
             lines.add(JobPhrase.nothingNeeded(least));
@@ -55,9 +58,26 @@ record JobSentences(Quantity.UnitSystem units, JobStudy study, int jobs) {
                 lines.add(JobPhrase.asItIs(now.get(0), now.size() - 1));
             }
         }
+        study.easier().ifPresent(set -> lines.add(easier(chosen, set)));
         if (!chosen.undecided().isEmpty()) {
-            lines.add(JobPhrase.undecided(limits(chosen.undecided())));
+            lines.add(NotKnown.beside(chosen.undecided(), false));
         }
+    }
+
+    private static String headroom(JobStudy.JudgedLimit limit) {
+        return HeadroomPhrase.of(limit.margin().headroom());
+    }
+
+    private String easier(JobStudy.JobSet chosen, JobStudy.JobSet larger) {
+        List<Job> more = larger.jobs().stream()
+                .filter(job -> !chosen.jobs().contains(job))
+                .toList();
+        JobStudy.JudgedLimit least = larger.least().orElseThrow();
+        return JobPhrase.easier(
+                names(more),
+                JobPhrase.more(study.measure(), study.measure().cost(more)),
+                headroom(least),
+                at(least.key()));
     }
 
     private void none(List<String> lines) {

@@ -1,6 +1,7 @@
 package hotidle.answer.jobs;
 
 import hotidle.answer.Answer;
+import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
@@ -9,10 +10,12 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.JobPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.study.JobStudy;
+import hotidle.study.UsefulPressure;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Workshop;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -24,10 +27,23 @@ import java.util.OptionalDouble;
  * @param asked whether another set pressure than the build's own was asked for
  * @param duty  at which is told what jobs win back
  * @param study what was found
+ * @param useful up to which set pressure more torque is held; empty where none was asked for, or torque cannot be asked of the unit
  */
 public record JobsAnswer(
-        Quantity.UnitSystem units, Workshop shop, boolean named, boolean asked, DutyPoint duty, JobStudy study)
+        Quantity.UnitSystem units,
+        Workshop shop,
+        boolean named,
+        boolean asked,
+        DutyPoint duty,
+        JobStudy study,
+        Optional<UsefulPressure> useful)
         implements Answer {
+
+    /** Where it is not asked up to which set pressure more torque is held. */
+    public JobsAnswer(
+            Quantity.UnitSystem units, Workshop shop, boolean named, boolean asked, DutyPoint duty, JobStudy study) {
+        this(units, shop, named, asked, duty, study, Optional.empty());
+    }
 
     /** The set pressure that was asked for [Pa]; empty where nothing commands one. */
     OptionalDouble set() {
@@ -42,10 +58,14 @@ public record JobsAnswer(
     /** Lines of the table beside its jobs: a blank one, head and rule, as it is, the set, all of them, and what is left out. */
     private static final int AROUND = 7;
 
+    private String footnote() {
+        return new JobRows(units, this).losesMoreByPressure() ? Wrap.lines(JobPhrase.MORE_PRESSURE, "", "  ") : "";
+    }
+
     @Override
     public String screen() {
         String said = said();
-        String end = "\n" + noStall() + Caution.LINE + "\n";
+        String end = footnote() + "\n" + noStall() + Caution.LINE + "\n";
         long left = Wrap.LINES - (said + end).lines().count() - AROUND;
         return said + rows((int) Math.max(1, Math.min(MOST, left))) + end;
     }
@@ -54,6 +74,7 @@ public record JobsAnswer(
     public String full() {
         return said()
                 + rows(shop.jobs().size())
+                + footnote()
                 + "\n"
                 + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", ""))
                 + noStall()
@@ -78,7 +99,10 @@ public record JobsAnswer(
     }
 
     private List<String> sentences() {
-        return new JobSentences(units, study, shop.jobs().size()).all();
+        List<String> all =
+                new ArrayList<>(new JobSentences(units, study, shop.jobs().size()).all());
+        UsefulPressureSentence.beyond(units, shop.unit().build(), useful).ifPresent(all::add);
+        return all;
     }
 
     private String heading() {

@@ -23,6 +23,7 @@ record JobsRecord(
         Optional<AfterJobs> done,
         List<SetRecord> equal,
         Optional<SetRecord> fewest,
+        Optional<SetRecord> easier,
         List<List<String>> setsNotKnown,
         int mostJobsTried,
         Optional<CeilingRecord> highest) {
@@ -61,6 +62,7 @@ record JobsRecord(
                 study.done().map(JobsRecord::after),
                 study.equal().stream().map(JobsRecord::set).toList(),
                 study.fewest().map(JobsRecord::set),
+                study.easier().map(JobsRecord::set),
                 study.notKnown().stream().map(JobSentences::names).toList(),
                 study.most(),
                 study.ceiling()

@@ -67,6 +67,32 @@ public record JobPhrase(Quantity.UnitSystem units) {
         return " Least headroom then " + headroom + ": " + limit + ".";
     }
 
+    /** The same where that limit is narrow. */
+    public static String narrow(String headroom, String limit) {
+        return " NARROW then, " + headroom + ": " + limit + ".";
+    }
+
+    /** A job more with which every limit holds with ease; its cost as {@link #more} says it, empty where jobs are counted. */
+    public static String easier(List<String> jobs, String cost, String headroom, String limit) {
+        return "With " + together(jobs) + " too" + cost + ": least headroom " + headroom + ", " + limit + ".";
+    }
+
+    /** What jobs cost on top. */
+    public static String more(JobCost measure, double cost) {
+        return switch (measure) {
+            case PRICE -> ", " + amount(cost) + " more";
+            case HOURS -> ", " + amount(cost) + " hours more";
+            case JOBS -> "";
+        };
+    }
+
+    /** Above the column of limits that fail at any driving condition, not only at the one that the table is about. */
+    public static final String FAILING = "limits failing anywhere";
+
+    /** Beneath a table in which a job that raises the line loses more. */
+    public static final String MORE_PRESSURE =
+            "More pressure, more loss: a repair that raises the line can lose more oil and be none the worse.";
+
     /** The cost of a set. */
     public static String cost(JobCost measure, double cost) {
         return switch (measure) {
@@ -161,11 +187,6 @@ public record JobPhrase(Quantity.UnitSystem units) {
     public String noPressure(double lowest, double highest) {
         return "No set pressure from " + Quantity.PRESSURE.with(units, lowest) + " to "
                 + Quantity.PRESSURE.with(units, highest) + " keeps every limit with all of them done.";
-    }
-
-    /** Limits of which it is not known whether they hold. */
-    public static String undecided(List<String> limits) {
-        return "Not known, and no failure: " + named(limits) + ".";
     }
 
     /** Sets of which it is not known whether they keep every limit. */

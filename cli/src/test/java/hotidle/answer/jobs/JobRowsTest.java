@@ -91,6 +91,7 @@ class JobRowsTest {
                 Optional.empty(),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 0,
                 Optional.empty(),

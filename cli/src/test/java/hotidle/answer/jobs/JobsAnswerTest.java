@@ -63,6 +63,7 @@ class JobsAnswerTest {
                 chosen.map(set -> state(set.jobs(), 10.1, true, 0)),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 notKnown,
                 count,
                 Optional.of(state(jobs, 10.2, true, chosen.isPresent() ? 0 : 9)),

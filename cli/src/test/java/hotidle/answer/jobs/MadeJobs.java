@@ -72,6 +72,7 @@ final class MadeJobs {
                 chosen.map(set -> state(set.jobs())),
                 equal,
                 fewest,
+                Optional.empty(),
                 notKnown,
                 2,
                 all,

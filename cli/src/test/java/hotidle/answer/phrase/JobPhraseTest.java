@@ -66,7 +66,6 @@ class JobPhraseTest {
         assertEquals(
                 "NOT KNOWN of 1 other set that would cost no more, the first a + b: a steady state was not found.",
                 JobPhrase.notKnown(List.of(List.of("a", "b"))));
-        assertEquals("Not known, and no failure: x.", JobPhrase.undecided(List.of("x")));
         assertEquals(
                 "These do too, with less headroom: a + b; c; d; and 1 more.",
                 JobPhrase.equal(List.of(List.of("a", "b"), List.of("c"), List.of("d"), List.of("e"))));
@@ -77,5 +76,15 @@ class JobPhraseTest {
         assertEquals(" set to 240 psi", SHOP.at(OptionalDouble.of(240 * PSI), true));
         assertEquals(", 150 psi", SHOP.at(OptionalDouble.of(150 * PSI), false));
         assertEquals("", SHOP.at(OptionalDouble.empty(), false));
+    }
+
+    @Test
+    void aNarrowSetIsCalledSoAndAJobMoreThatGivesRoomIsNamed() {
+        assertEquals(" NARROW then, +5 %: hub film at stall.", JobPhrase.narrow("+5 %", "hub film at stall"));
+        assertEquals(
+                "With plate too, 2 hours more: least headroom +25 %, hub film at stall.",
+                JobPhrase.easier(List.of("plate"), JobPhrase.more(JobCost.HOURS, 2), "+25 %", "hub film at stall"));
+        assertEquals("", JobPhrase.more(JobCost.JOBS, 1));
+        assertEquals(", 380 more", JobPhrase.more(JobCost.PRICE, 380));
     }
 }
