@@ -107,7 +107,6 @@ class CircuitsTest {
         String wrong = assertThrows(WrongInputException.class, () -> Circuits.units(rig, List.of("worm")))
                 .getMessage();
         assertTrue(wrong.contains("worm") && wrong.contains("worn"), wrong);
-        String none = null;
         assertEquals(
                 rig.builds().get(0).name(),
                 Circuits.adjustable(rig, (String) null).unit().build());

@@ -21,7 +21,7 @@ class LiveCommandTest {
 
     @Test
     void aPortThatSomebodyElseHasIsRefusedInOneMessage() throws IOException {
-        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"))) {
+        try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());
             Run run = Run.of("live", "training-rig", "--no-browser", "--for", "0s", "--port", port);
             assertEquals(2, run.code());

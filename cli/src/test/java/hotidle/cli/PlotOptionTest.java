@@ -80,7 +80,7 @@ class PlotOptionTest {
     void theTorqueWantedIsAboveNothing() {
         assertTrue(Options.of(new WantedTorque()).torque().isEmpty());
         assertEquals(
-                700 * 1.3558179483314004,
+                700 * 1.3558179483314,
                 Options.of(new WantedTorque(), "--for", "700lbf.ft").torque().orElseThrow(),
                 1e-6);
         for (String wrong : List.of("0N.m", "-5N.m")) {

@@ -423,7 +423,7 @@ final class Twins {
         List<Double> proposed = new ArrayList<>();
         List<Double> chance = new ArrayList<>();
         int kept = 0;
-        for (int i = 0; proposed.size() < count; i++) {
+        while (proposed.size() < count) {
             UnitFault fault = faults.get(random.nextInt(faults.size()));
             double way = CauseBelief.drawn(fault.kind().graded(), random.nextDouble());
             Optional<OnStand> stand = onStand(drawn(random), List.of(fault.of(fault.sizeAt(way))), random);
@@ -534,7 +534,10 @@ final class Twins {
                 .isPresent();
     }
 
-    /** Twins with two faults of which each would show alone: how often both are told, as one pair and each in any of the leading pairs. */
+    /**
+     * Twins with two faults, not of one gallery, of which each would show alone: how often both are told, as one pair and each in any of
+     * the leading pairs.
+     */
     String two(int count, long seed) {
         Random random = new Random(seed);
         int all = 0;
@@ -543,7 +546,8 @@ final class Twins {
         int alone = 0;
         while (all < count) {
             List<UnitFault.Sized> two = List.of(shown(random), shown(random));
-            if (two.get(0).fault().part().equals(two.get(1).fault().part())) {
+            if (two.get(0).fault().part().equals(two.get(1).fault().part())
+                    || gallery(two.get(0).fault()).equals(gallery(two.get(1).fault()))) {
                 continue;
             }
             Optional<List<GaugeReading>> read = readings(drawn(random), two, random);

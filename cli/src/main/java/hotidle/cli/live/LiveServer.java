@@ -88,7 +88,7 @@ public final class LiveServer implements AutoCloseable {
         // read once by the JDK's server: answers leave at once, and a question that comes in drops is cut off
         System.setProperty("sun.net.httpserver.nodelay", "true");
         System.setProperty("sun.net.httpserver.maxReqTime", "20");
-        HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getByName("127.0.0.1"), port), 0);
+        HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
         LiveServer live = new LiveServer(server, new LiveAnswers(unit, searched), faults);
         server.setExecutor(live.threads);
         server.createContext("/", live::handle);

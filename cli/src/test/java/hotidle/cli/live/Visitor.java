@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -82,7 +83,7 @@ final class Visitor implements AutoCloseable {
 
     /** What comes back to bytes as they are, its first line. */
     String raw(String request) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", port)) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
             socket.setSoTimeout(5000);
             socket.getOutputStream().write(request.replace("\n", "\r\n").getBytes(StandardCharsets.ISO_8859_1));
             String all = new String(socket.getInputStream().readNBytes(15), StandardCharsets.ISO_8859_1);
