@@ -1,15 +1,15 @@
 package hotidle.cli;
 
-import java.util.Optional;
-import hotidle.transmission.Workshop;
-import hotidle.study.JobPlace;
-import hotidle.answer.list.JobListing;
 import hotidle.answer.list.BuildListing;
+import hotidle.answer.list.JobListing;
 import hotidle.answer.list.ListAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadyCircuit;
+import hotidle.study.JobPlace;
+import hotidle.transmission.Workshop;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,14 +73,14 @@ final class ListCommand implements Callable<Integer> {
 
     private String jobs() {
         if (what.size() < 2) {
-            throw new WrongInputException("hotidle: list " + ListWord.JOBS + ": jobs are those of a circuit\nmend: hotidle list "
-                    + ListWord.JOBS + " shuttle-five, for example");
+            throw new WrongInputException(
+                    "hotidle: list " + ListWord.JOBS + ": jobs are those of a circuit\nmend: hotidle list "
+                            + ListWord.JOBS + " shuttle-five, for example");
         }
         DescribedCircuit circuit = load(what.get(1));
         boolean named = circuit.workshop(circuit.unit().build()).isPresent();
         List<Workshop> shops = circuit.adjustables().values().stream()
-                .map(build ->
-                        circuit.workshop(build.unit().build()).orElseGet(() -> JobPlace.workshop(build)))
+                .map(build -> circuit.workshop(build.unit().build()).orElseGet(() -> JobPlace.workshop(build)))
                 .toList();
         return new JobListing(circuit.name(), named, shops).text();
     }

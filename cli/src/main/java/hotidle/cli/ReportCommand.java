@@ -72,8 +72,7 @@ final class ReportCommand implements Callable<Integer> {
         ReadInputs inputs = new ReadInputs();
         DescribedCircuit circuit = asked.load(inputs);
         PageHead above = head.read(inputs);
-        PageAnswer answer =
-                lesson.asked(faults) ? handout(circuit, above, inputs) : report(circuit, above, inputs);
+        PageAnswer answer = lesson.asked(faults) ? handout(circuit, above, inputs) : report(circuit, above, inputs);
         HtmlFile.write(answer.page(), file);
         return Printed.print(spec, asked.shared, answer);
     }

@@ -69,11 +69,8 @@ public record UsefulPressure(
     public static Optional<UsefulPressure> below(Transmission unit, SetPressure.By by, double highest) {
         double lowest = by == SetPressure.By.SPRING ? Math.max(LOWEST, SetPressure.leastBySpring(unit)) : LOWEST;
         return TorqueConditions.given(unit) && lowest < highest
-                ? Optional.of(of(
-                        unit,
-                        Window.Raised.by(unit, by),
-                        List.of(lowest, highest),
-                        TorqueConditions.USUAL_SPEED))
+                ? Optional.of(
+                        of(unit, Window.Raised.by(unit, by), List.of(lowest, highest), TorqueConditions.USUAL_SPEED))
                 : Optional.empty();
     }
 

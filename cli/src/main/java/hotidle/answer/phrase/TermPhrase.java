@@ -53,7 +53,8 @@ public final class TermPhrase {
             new Topic("Parts and builds", PartTerms.ALL),
             new Topic(
                     "Wear, window, torque, heat",
-                    Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream()).toList()));
+                    Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream())
+                            .toList()));
 
     /** All of them. */
     public static final List<Term> ALL =

@@ -57,10 +57,7 @@ public record SpringAnswer(
         if (pumpCannot()) {
             text.append(Wrap.lines(
                     phrase.pumpCannot(
-                            build(),
-                            idle(),
-                            study.pressure(),
-                            SpringCommands.leaks(circuit, asked, study.pressure())),
+                            build(), idle(), study.pressure(), SpringCommands.leaks(circuit, asked, study.pressure())),
                     "",
                     "  "));
         }

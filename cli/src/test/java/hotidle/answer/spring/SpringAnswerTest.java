@@ -36,7 +36,8 @@ class SpringAnswerTest {
     }
 
     private static SpringAnswer answer(UnitSystem units, List<Way> ways) {
-        return new SpringAnswer(units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.least(), study.asIs(), ways));
+        return new SpringAnswer(
+                units, "rig", new SpringStudy(UNIT, study.pressure(), study.now(), study.least(), study.asIs(), ways));
     }
 
     private static SpringChange change(Lever lever, String signal, double now, double needed) {

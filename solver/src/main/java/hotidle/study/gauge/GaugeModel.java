@@ -162,7 +162,8 @@ final class GaugeModel {
      *
      * @param from states near those of the first
      */
-    List<Optional<SolvedPoints>> along(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
+    List<Optional<SolvedPoints>> along(
+            Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
         int n = rows.size();
         List<Optional<Case>> cases = units.stream()
                 .map(faults -> UnitFault.in(tolerances.build(), faults)
