@@ -73,8 +73,9 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
         Progress progress = new Progress(torque.err(), "wearing fits of " + unit.build(), 1);
         Wear wear = Wear.study(build, List.of(), OptionValues.searched(null, unit, STEP), progress::step);
         progress.end();
-        Optional<StageJobs> jobs =
-                before.isEmpty() ? Optional.empty() : described.workshop(before).map(shop -> StageJobs.of(shop, unit));
+        Optional<StageJobs> jobs = before.isEmpty() || before.equals(unit.build())
+                ? Optional.empty()
+                : described.workshop(before).map(shop -> StageJobs.of(shop, unit));
         return new Stage(held, unit.highestSet(), window, wear, jobs);
     }
 }
