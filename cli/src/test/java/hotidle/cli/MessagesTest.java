@@ -92,7 +92,7 @@ class MessagesTest {
             {"sweep", "shuttle-five", "--units=imperial", "write shop"},
             {"sweep", "shuttle-five", "--format=cvs", "did you mean csv?"},
             {"sweep", "shuttle-five", "worn", "an option begins with --"},
-            {"sweep", "shuttle-five", "--plot=x.gif", ".png or .svg"}
+            {"sweep", "shuttle-five", "--plot=x.gif", ".png, .svg or .pdf"}
         };
         for (String[] slip : slips) {
             Run run = Run.of(java.util.Arrays.copyOf(slip, slip.length - 1));
