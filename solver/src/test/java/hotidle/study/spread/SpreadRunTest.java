@@ -123,7 +123,8 @@ class SpreadRunTest {
         SpreadQuestion question = new SpreadQuestion(build, List.of(), List.of("hot-idle"), 3, 10, 1);
         SpreadTally tally = run(question, SpreadRun.RunPart.WHOLE, 2);
         assertEquals(0, tally.rows());
-        assertEquals(0, tally.margins().get(0).headroom().variance());
+        // each unit is started from the one before it: alike to what a state is solved to, not to the last bit
+        assertEquals(0, Math.sqrt(tally.margins().get(0).headroom().variance()), 1e-7);
     }
 
     @Test
