@@ -22,11 +22,11 @@ public record TorquePhrase(Quantity.UnitSystem units) {
                 + margin(leastFactor, mostFactor);
     }
 
-    /** What a torque that is told has in hand, by the capacity factors of the clutches. */
+    /** What a torque that is told leaves out and has in hand, by the capacity factors of the clutches. */
     public static String margin(double least, double most) {
         String factor = String.format(Locale.ROOT, "%.2f", least)
                 + (most > least ? String.format(Locale.ROOT, " to %.2f", most) : "");
-        return "clutches with their factor of " + factor + " in hand, rated parts without one";
+        return "lockup off; clutches with their factor of " + factor + " in hand, rated parts without one";
     }
 
     /**

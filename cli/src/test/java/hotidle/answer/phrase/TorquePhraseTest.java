@@ -38,11 +38,11 @@ class TorquePhraseTest {
     @Test
     void theHeadingSaysWhatATorqueHasInHand() {
         assertEquals(
-                "Engine torque held at 2000 rpm [N.m], at the line pressure that is really there, and what gives first; clutches with"
-                        + " their factor of 1.20 in hand, rated parts without one",
+                "Engine torque held at 2000 rpm [N.m], at the line pressure that is really there, and what gives first; lockup off; clutches"
+                        + " with their factor of 1.20 in hand, rated parts without one",
                 metric.heading(2000 / 60.0, 1.2, 1.2));
         assertEquals(
-                "clutches with their factor of 1.10 to 1.30 in hand, rated parts without one",
+                "lockup off; clutches with their factor of 1.10 to 1.30 in hand, rated parts without one",
                 TorquePhrase.margin(1.1, 1.3));
     }
 
