@@ -34,6 +34,8 @@ class ArchitectureTest {
                         "hotidle.film..",
                         "hotidle.part..",
                         "hotidle.network..",
+                        // a fault is written as sizes are, and read into what is laid over a unit
+                        "hotidle.fault..",
                         "hotidle.transmission..",
                         "hotidle.oil..",
                         "hotidle.law..",

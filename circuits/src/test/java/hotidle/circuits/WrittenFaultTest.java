@@ -42,7 +42,7 @@ class WrittenFaultTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(1, WrittenFault.read(POSSIBLE, ball.name()).size());
-        assertEquals("it has no size", refused(ball.name() + ":3mm").getMessage());
+        assertEquals("it takes no size", refused(ball.name() + ":3mm").getMessage());
     }
 
     @Test
@@ -53,9 +53,9 @@ class WrittenFaultTest {
 
     @ParameterizedTest
     @CsvSource({
-        "spring-weak@regulator, it has no size, write --fault spring-weak@regulator:20%",
-        "valve-stuck@regulator, it has no size, write --fault valve-stuck@regulator:0.3mm",
-        "spring-weak@regulator:99%, its size lies outside what it can be, allowed is 0.000% to 95.00%",
+        "spring-weak@regulator, give its size, write --fault spring-weak@regulator:20%; allowed is 0% to 95%",
+        "valve-stuck@regulator, give its size, write --fault valve-stuck@regulator:0.3mm; allowed is 0mm to 5mm",
+        "spring-weak@regulator:99%, its size lies outside what it can be, allowed is 0% to 95%",
         "@, is no fault, 'write KIND@PART:SIZE, for example spring-weak@regulator:20%'"
     })
     void whatIsWrongIsSaidWithWhatToWrite(String text, String what, String mend) {
