@@ -86,7 +86,7 @@ class PartMessagesTest {
         assertOneMessage(drawn + "length=1..3psi", "'psi' is the unit of a pressure");
         assertOneMessage(drawn + "lengt=1..3mm", "no number 'lengt'", "length");
         assertOneMessage(drawn + "bore=13..15mm", "narrower");
-        assertOneMessage(drawn.replace(".png", ".gif") + "length=1..3mm", ".png or .svg");
+        assertOneMessage(drawn.replace(".png", ".gif") + "length=1..3mm", ".png, .svg or .pdf");
         assertOneMessage(
                 "pump-inlet --at node=1psi --plot " + folder.resolve("a.png") + " --vary temperature=1..9degC",
                 "nothing to draw");

@@ -32,6 +32,7 @@ record Tolerance(
                     "steps",
                     "largest_imbalance_m3_s",
                     "largest_force_error",
+                    "imbalance",
                     "unexplained_share"),
             of(
                     (path, was) -> 0.5,
