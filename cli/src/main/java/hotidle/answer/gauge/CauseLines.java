@@ -59,13 +59,15 @@ record CauseLines(CauseWords words, GaugeFindings found) {
 
     private String group(GaugeFindings.Group group, int others) {
         Cause leader = group.leader();
-        String first = Wrap.lines(
-                GaugePhrase.cause(
-                        CauseWords.named(leader), words.size(leader.fault(), leader.size()), leader.chiSquare()),
-                GaugePhrase.share(group.share()) + "  ",
-                INDENT);
-        List<String> rest =
-                group.causes().stream().skip(1).map(CauseWords::brief).toList();
-        return first + (rest.isEmpty() ? "" : Wrap.lines(GaugePhrase.same(rest, others), INDENT, INDENT));
+        List<Cause> causes = group.causes();
+        String said = causes.size() > 1
+                ? GaugePhrase.oneOf(
+                        causes.stream().map(CauseWords::brief).toList(),
+                        causes.stream().map(Cause::share).toList(),
+                        others + 1,
+                        leader.chiSquare())
+                : GaugePhrase.cause(
+                        CauseWords.named(leader), words.size(leader.fault(), leader.size()), leader.chiSquare());
+        return Wrap.lines(said, GaugePhrase.share(group.share()) + "  ", INDENT);
     }
 }

@@ -4,6 +4,8 @@ import hotidle.answer.format.Quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What gauge readings say of a unit.
@@ -14,9 +16,6 @@ public record GaugePhrase(Quantity.UnitSystem units) {
 
     /** Over the causes. */
     public static final String CAUSES = "What explains them, each fault alone, and how sure that is:";
-
-    /** Behind a group. */
-    public static final String SAME = "these readings cannot tell them apart";
 
     /** Where nothing would tell leading causes apart. */
     public static final String NOTHING_NEXT = "No other reading at the taps tells these causes apart.";
@@ -110,11 +109,25 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return name + (size.isEmpty() ? "" : ", " + size) + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
     }
 
-    /** Causes that these readings cannot tell from the one before. */
-    public static String same(List<String> others, int most) {
-        List<String> shown = others.subList(0, Math.min(most, others.size()));
-        int more = others.size() - shown.size();
-        return "or " + String.join(", ", shown) + (more > 0 ? " and " + more + " more" : "") + ": " + SAME;
+    /**
+     * Causes that these readings cannot tell apart: none with a size, since which of them it is is not known.
+     *
+     * @param most       that are named
+     * @param chiSquare  the misfit that the first leaves
+     */
+    public static String oneOf(List<String> causes, List<Double> shares, int most, double chiSquare) {
+        int shown = Math.min(most, causes.size());
+        String named = IntStream.range(0, shown)
+                .mapToObj(i -> causes.get(i) + " " + share(shares.get(i)).strip())
+                .collect(Collectors.joining(", "));
+        int more = causes.size() - shown;
+        return String.format(
+                Locale.ROOT,
+                "one of these %d, which these readings cannot tell apart: %s%s; misfit left %.1f",
+                causes.size(),
+                named,
+                more > 0 ? " and " + more + " more" : "",
+                chiSquare);
     }
 
     /** No fault alone; what the best leaves is told where this leads, and there is one. */
@@ -132,7 +145,7 @@ public record GaugePhrase(Quantity.UnitSystem units) {
 
     /** The next reading, and what each cause predicts there. */
     public String next(String place, boolean pressure, String command, List<String> causes, List<Double> predicted) {
-        StringBuilder text = new StringBuilder("Read next, unloaded: " + place + command + ": ");
+        StringBuilder text = new StringBuilder("Read next, engine without load: " + place + command + ": ");
         for (int i = 0; i < causes.size(); i++) {
             text.append(i == 0 ? "" : ", ")
                     .append(value(pressure, predicted.get(i)))

@@ -87,9 +87,10 @@ class GaugeAnswerTest {
                 .toArray(Cause[]::new);
         GaugeAnswer answer = answer(findings(false, List.of(group(0.7, alike)), 0.3, List.of()), List.of());
         String screen = words(answer.screen());
-        assertTrue(screen.contains("or valve-1 (bore worn), valve-2"), screen);
-        assertTrue(screen.contains("and 2 more: these readings cannot tell them apart"), screen);
-        assertFalse(words(answer.full()).contains("more: these readings"), "in full all of them are named");
+        assertTrue(
+                screen.contains("one of these 7, which these readings cannot tell apart: valve-0 (bore worn)"), screen);
+        assertTrue(screen.contains(" and 2 more; misfit left"), screen);
+        assertFalse(words(answer.full()).contains("more; misfit left"), "in full all of them are named");
     }
 
     @Test
@@ -184,8 +185,9 @@ class GaugeAnswerTest {
         GaugeFindings open = findings(false, List.of(group(0.5, SPRING), group(0.4, BORE)), 0.1, List.of());
         String screen = words(answer(open, List.of(next)).screen());
         assertTrue(
-                screen.contains("Read next, unloaded: line-tap at 600 rpm in reverse, 212 degF with 180 psi commanded:"
-                        + " 120 psi if regulator (spring weak or broken), 160 psi if regulator (bore worn)."),
+                screen.contains(
+                        "Read next, engine without load: line-tap at 600 rpm in reverse, 212 degF with 180 psi commanded:"
+                                + " 120 psi if regulator (spring weak or broken), 160 psi if regulator (bore worn)."),
                 screen);
         assertTrue(words(answer(open, List.of()).screen())
                 .contains("No other reading at the taps tells these causes apart."));

@@ -58,8 +58,12 @@ class GaugePhraseTest {
 
     @Test
     void causesThatLookAlikeAreNamedUpToAsManyAsFit() {
-        assertEquals("or b: " + GaugePhrase.SAME, GaugePhrase.same(List.of("b"), 4));
-        assertEquals("or b, c and 1 more: " + GaugePhrase.SAME, GaugePhrase.same(List.of("b", "c", "d"), 2));
+        assertEquals(
+                "one of these 2, which these readings cannot tell apart: a 60 %, b 35 %; misfit left 5.1",
+                GaugePhrase.oneOf(List.of("a", "b"), List.of(0.6, 0.35), 4, 5.1));
+        assertEquals(
+                "one of these 3, which these readings cannot tell apart: a 60 %, b <1 % and 1 more; misfit left 5.1",
+                GaugePhrase.oneOf(List.of("a", "b", "c"), List.of(0.6, 0.002, 0.001), 2, 5.1));
     }
 
     @Test
