@@ -123,19 +123,14 @@ public record GaugePicture(GaugeAnswer answer) {
         GaugeFindings found = answer.findings();
         CauseWords words = new CauseWords(answer.units());
         List<RowsChart.ChartRow> rows = new ArrayList<>();
-        found.groups().forEach(group -> {
-            rows.add(share(
-                    CauseWords.brief(group.leader()),
-                    group.share(),
-                    words.size(group.leader().fault(), group.leader().size())));
-            group.causes().stream()
-                    .skip(1)
-                    .forEach(cause -> rows.add(new RowsChart.ChartRow(
-                            GaugePicturePhrase.alike(CauseWords.brief(cause)),
-                            List.of(),
-                            Optional.empty(),
-                            GaugePicturePhrase.ALIKE)));
-        });
+        found.groups()
+                .forEach(group -> group.causes()
+                        .forEach(cause -> rows.add(share(
+                                CauseWords.brief(cause),
+                                cause.share(),
+                                group.causes().size() > 1
+                                        ? GaugePicturePhrase.ALIKE
+                                        : words.size(cause.fault(), cause.size())))));
         if (rows.size() > MOST_CAUSES) {
             rows.subList(MOST_CAUSES, rows.size()).clear();
         }

@@ -39,10 +39,9 @@ public record GaugePicturePhrase(Quantity.UnitSystem units) {
                 + (standsOut ? ", STANDS OUT" : "");
     }
 
-    /** The most likely cause, and how likely. */
+    /** The most likely cause, or how many read alike, and how likely. */
     public static String causes(String cause, double share, int alike) {
-        return "Most likely: " + cause
-                + (alike == 0 ? "" : " or " + alike + " that read" + (alike == 1 ? "s" : "") + " alike") + ", "
+        return "Most likely: " + (alike == 0 ? cause : "one of " + (alike + 1) + " that read alike") + ", "
                 + percent(share);
     }
 
@@ -51,12 +50,7 @@ public record GaugePicturePhrase(Quantity.UnitSystem units) {
         return "No single fault explains them: none of these, " + percent(none);
     }
 
-    /** A cause that no reading tells from the one above it. */
-    public static String alike(String cause) {
-        return "or " + cause;
-    }
-
-    /** Beside it, in place of a share. */
+    /** Beside a cause that these readings cannot tell from others: no size, since which of them it is is not known. */
     public static final String ALIKE = "reads alike";
 
     /** A share beside its bar, and the size that explains most. */
