@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Made-up units of the sound build, {@link Twins}, few enough for CI, of a seed of their own: fifty with one fault each that shows, fifty
- * without. What a thousand come to is asked by hand: run {@link Twins}.
+ * without. What a thousand come to is asked by hand: run {@link TwinStudies}.
  *
  * <p>Fifty units cannot tell 0.90 from 0.86. What is asked of each share is that it is not below what fifty units would come to but once
  * in a hundred, were the share of all units just as large as it has to be.
@@ -19,7 +19,7 @@ class TwinsTest {
 
     private static final int UNITS = 50;
     private static Twins twins;
-    private static Twins.Tally tally;
+    private static TwinTally tally;
 
     @BeforeAll
     static void diagnose() {

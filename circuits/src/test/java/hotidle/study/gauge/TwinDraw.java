@@ -1,0 +1,115 @@
+package hotidle.study.gauge;
+
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
+import hotidle.network.Conditions;
+import hotidle.network.Placed;
+import hotidle.newton.SteadySolver;
+import hotidle.part.SpoolValve;
+import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+
+/**
+ * Draws units of one build that differ from it as real ones do, lays known faults over them and reads their gauges, with errors of
+ * speed, temperature and gauge. The truth is solved anew, at the drawn sizes.
+ *
+ * @param build      that all are of
+ * @param tolerances by which they differ
+ */
+record TwinDraw(Adjustable build, Tolerances tolerances) {
+
+    /** Another unit of the same build; each size that cannot be as drawn is as the build has it. */
+    private Tolerances.Twin drawn(Random random) {
+        Map<String, Double> sizes = new HashMap<>();
+        for (WearSize size : build.dimensions()) {
+            double value = size.value() + tolerances.sizes().getOrDefault(size.name(), 0.0) * random.nextGaussian();
+            if (build.with(size, value).isPresent()) {
+                sizes.put(size.name(), value);
+            }
+        }
+        Map<String, Double> springs = new HashMap<>();
+        for (Placed placed : build.unit().network().parts()) {
+            if (placed.part() instanceof SpoolValve) {
+                springs.put(placed.name(), 1 + Tolerances.SPRING * random.nextGaussian());
+            }
+        }
+        return new Tolerances.Twin(build, sizes, springs, 1 + Tolerances.SOLENOID * random.nextGaussian());
+    }
+
+    /** Another unit with faults, on the stand; empty where what they leave of it cannot be. */
+    Optional<OnStand> onStand(List<UnitFault.Sized> faults, Random random) {
+        Tolerances.Twin twin = drawn(random);
+        Adjustable own = twin.adjustable();
+        List<UnitFault> all = UnitFaults.of(own);
+        return UnitFault.in(
+                        own,
+                        faults.stream()
+                                .map(sized -> all.stream()
+                                        .filter(one ->
+                                                one.name().equals(sized.fault().name()))
+                                        .findFirst()
+                                        .orElseThrow()
+                                        .of(sized.size()))
+                                .toList())
+                .map(unit -> new OnStand(unit, twin.pilot(), random));
+    }
+
+    /** A twin with its thermometer: what is read twice at one test point is read of one state. */
+    final class OnStand {
+        private final Transmission unit;
+        private final double pilot;
+        private final Random random;
+        private final double common;
+        private final SteadySolver solver;
+        private final Map<TestPoint, Solution> states = new HashMap<>();
+
+        private OnStand(Transmission unit, double pilot, Random random) {
+            this.unit = unit;
+            this.pilot = pilot;
+            this.random = random;
+            common = Tolerances.COMMON_TEMPERATURE * random.nextGaussian();
+            solver = new SteadySolver(unit.network());
+        }
+
+        /** What gauges show at places, whose deviations are those of the gauges; empty where a state is not found. */
+        Optional<List<GaugeReading>> read(List<GaugeReading> at) {
+            List<GaugeReading> readings = new ArrayList<>();
+            for (GaugeReading place : at) {
+                if (!states.containsKey(place.at())) {
+                    TestPoint real = place.at()
+                            .atSpeed(place.at().speed() * (1 + Tolerances.SPEED * random.nextGaussian()))
+                            .atTemperature(
+                                    place.at().temperature() + common + Tolerances.TEMPERATURE * random.nextGaussian());
+                    Optional<Solution> found =
+                            solver.solve(piloted(real.conditions(unit), pilot)).state();
+                    if (found.isEmpty()) {
+                        return Optional.empty();
+                    }
+                    states.put(place.at(), found.get());
+                }
+                Solution state = states.get(place.at());
+                double shown = place.meter().reads() == Meter.Reads.FLOW
+                        ? state.flow(place.meter().name())
+                        : state.pressure(place.meter().node());
+                double value = shown + place.deviation() * random.nextGaussian();
+                readings.add(new GaugeReading(place.meter(), place.at(), place.sense(), value, place.deviation()));
+            }
+            return Optional.of(readings);
+        }
+    }
+
+    private Conditions piloted(Conditions own, double times) {
+        Map<String, Double> commands = new HashMap<>(own.commands());
+        String solenoid = build.unit().command().pilot().orElseThrow().solenoid();
+        commands.computeIfPresent(solenoid, (name, asked) -> asked * times);
+        return own.commanding(commands);
+    }
+}
