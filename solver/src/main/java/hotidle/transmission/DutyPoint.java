@@ -104,12 +104,12 @@ public record DutyPoint(
 
     /** The same point at given temperatures [K] of all regions. */
     public DutyPoint at(Map<String, Double> given) {
-        return with(range, lockup, given, commands, Optional.empty());
+        return with(speed, range, lockup, engineTorque, given, commands, Optional.empty());
     }
 
     /** The same point at the temperatures [K] of all regions that its own heat brings it to. */
     public DutyPoint settledAt(Map<String, Double> found) {
-        return with(range, lockup, found, commands, Optional.of(new Warming.OwnTemperatures()));
+        return with(speed, range, lockup, engineTorque, found, commands, Optional.of(new Warming.OwnTemperatures()));
     }
 
     /** Whether its temperatures were found from its own heat. */
@@ -124,12 +124,12 @@ public record DutyPoint(
 
     /** The same point with another range engaged, at its given temperatures. */
     public DutyPoint inRange(String other) {
-        return with(other, lockup, temperatures, commands, Optional.empty());
+        return with(speed, other, lockup, engineTorque, temperatures, commands, Optional.empty());
     }
 
     /** The same point with temperatures that follow from heat. */
     public DutyPoint warmedBy(Warming how) {
-        return with(range, lockup, temperatures, commands, Optional.of(how));
+        return with(speed, range, lockup, engineTorque, temperatures, commands, Optional.of(how));
     }
 
     /**
@@ -141,7 +141,7 @@ public record DutyPoint(
     public DutyPoint with(Setting.Lockup otherLockup, Map<String, Double> otherCommands) {
         Map<String, Double> all = new HashMap<>(commands);
         all.putAll(otherCommands);
-        return with(range, otherLockup, temperatures, all, warming);
+        return with(speed, range, otherLockup, engineTorque, temperatures, all, warming);
     }
 
     /** The same point with its sump at another temperature [K]; all other regions keep their distance from it. */
@@ -154,53 +154,29 @@ public record DutyPoint(
 
     /** The same point at another engine speed [rev/s]. */
     public DutyPoint atSpeed(double other) {
-        return new DutyPoint(
-                name,
-                about,
-                other,
-                range,
-                lockup,
-                engineTorque,
-                torqueRatio,
-                speedRatio,
-                lubeNeed,
-                temperatures,
-                commands,
-                sensed,
-                warming);
+        return with(other, range, lockup, engineTorque, temperatures, commands, warming);
     }
 
     /** The same point with another engine torque [N·m]. */
     public DutyPoint withTorque(double otherTorque) {
-        return new DutyPoint(
-                name,
-                about,
-                speed,
-                range,
-                lockup,
-                otherTorque,
-                torqueRatio,
-                speedRatio,
-                lubeNeed,
-                temperatures,
-                commands,
-                sensed,
-                warming);
+        return with(speed, range, lockup, otherTorque, temperatures, commands, warming);
     }
 
     private DutyPoint with(
+            double otherSpeed,
             String otherRange,
             Setting.Lockup otherLockup,
+            double otherTorque,
             Map<String, Double> otherTemperatures,
             Map<String, Double> otherCommands,
             Optional<Warming> otherWarming) {
         return new DutyPoint(
                 name,
                 about,
-                speed,
+                otherSpeed,
                 otherRange,
                 otherLockup,
-                engineTorque,
+                otherTorque,
                 torqueRatio,
                 speedRatio,
                 lubeNeed,
