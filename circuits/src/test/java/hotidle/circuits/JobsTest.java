@@ -58,6 +58,18 @@ class JobsTest {
     }
 
     @Test
+    void jobsAreDoneInTheOrderOfTheFileHoweverTheyAreNamed() {
+        Workshop shop = shop(withJobs("""
+                          ream: {changes: {lockup.bore: {to: 14.030 mm, because: reamed}}}
+                          sleeve: {changes: {lockup.bore: {to: 14.010 mm, because: sleeved after it}}}
+                        """), "measured");
+        assertEquals(shop.jobs(), shop.jobs(List.of("sleeve", "ream")));
+        assertEquals(
+                14.010e-3, bore(shop.after(shop.jobs(List.of("sleeve", "ream"))).orElseThrow(), "lockup"), 1e-12);
+        assertEquals(List.of(), shop.jobs(List.of("nosuch")));
+    }
+
+    @Test
     void whatIsDoneForGoodIsBeneathTheJobsThatAreLeft() {
         Workshop shop = shop(withJobs("""
                           shift: {changes: {shift-*.bore: {to: new, because: sleeved}}}

@@ -168,7 +168,7 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
 
     private List<Job> done(Workshop shop) {
         jobs.forEach(name -> known(shop, name));
-        return shop.jobs().stream().filter(job -> jobs.contains(job.name())).toList();
+        return shop.jobs(jobs);
     }
 
     private static void known(Workshop shop, String name) {

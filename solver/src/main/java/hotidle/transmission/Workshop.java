@@ -54,6 +54,11 @@ public record Workshop(Transmission unit, List<Job> jobs, Rework rework) {
                         inOrder(Stream.concat(done.stream(), more.stream()).toList())));
     }
 
+    /** The jobs of some names, in the order in which they are done, however they are named; names of none are passed over. */
+    public List<Job> jobs(List<String> names) {
+        return jobs.stream().filter(job -> names.contains(job.name())).toList();
+    }
+
     private List<Job> inOrder(List<Job> some) {
         return jobs.stream().filter(some::contains).toList();
     }

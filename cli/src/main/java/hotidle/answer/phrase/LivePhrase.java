@@ -18,7 +18,7 @@ public final class LivePhrase {
     public static final String NO_COSTS = "no steady state was found, so that nothing is known of what each fit costs";
 
     /** Bounds of a sump temperature. */
-    public static final String TEMPERATURES = "a sump temperature must lie between -60 and 250 degC";
+    public static final String TEMPERATURES = "a sump temperature must lie between -60 and 250 degC (-76 and 482 degF)";
 
     /** Bounds of an engine speed. */
     public static final String SPEEDS = "an engine speed must lie between 0 and 20000 rpm";

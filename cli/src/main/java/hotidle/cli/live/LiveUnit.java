@@ -12,7 +12,6 @@ import hotidle.oil.Oil;
 import hotidle.study.JobPlace;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Job;
 import hotidle.transmission.NotCommandedException;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
@@ -68,16 +67,11 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
             return build;
         }
         Workshop shop = workshop(build.unit().build());
-        List<Job> done = asked.jobs().stream().map(name -> job(shop, name)).toList();
-        return shop.rework().after(done);
-    }
-
-    private static Job job(Workshop shop, String name) {
-        return shop.jobs().stream()
-                .filter(job -> job.name().equals(name))
-                .findFirst()
-                .orElseThrow(() ->
-                        new WrongStateException(LivePhrase.noJob(shop.unit().build(), name)));
+        asked.jobs()
+                .forEach(name -> require(
+                        shop.jobs().stream().anyMatch(job -> job.name().equals(name)),
+                        LivePhrase.noJob(shop.unit().build(), name)));
+        return shop.rework().after(shop.jobs(asked.jobs()));
     }
 
     private static Adjustable faulty(Adjustable sound, List<String> written) {
