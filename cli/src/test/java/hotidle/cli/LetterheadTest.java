@@ -107,6 +107,26 @@ class LetterheadTest {
         assertTrue(numbers > 20, section);
     }
 
+    /** The readings are of the unit, the verdicts of a build: whether the one is the other stands first. */
+    @Test
+    void whetherReadingsAgreeStandsAboveTheVerdictsOnBuilds() throws IOException {
+        String rig = "src/test/golden/files/readings-rig.csv";
+        assertEquals(0, report(letterhead("shop,Bench\n"), "--readings", rig).code());
+        String html = Files.readString(folder.resolve("r.html"));
+        String answer = html.substring(html.indexOf("<section id=\"answer\""));
+        answer = answer.substring(0, answer.indexOf("</section>"));
+        assertTrue(answer.indexOf("THEY DO NOT AGREE") > 0, answer);
+        assertTrue(answer.indexOf("THEY DO NOT AGREE") < answer.indexOf("class=\"verdict"), answer);
+        assertTrue(answer.contains("is not said of the unit that was read"), answer);
+        assertEquals(
+                0,
+                report(letterhead("shop,Bench\n"), "--readings", rig, "--for", "customer")
+                        .code());
+        String customer = Files.readString(folder.resolve("r.html"));
+        assertTrue(customer.indexOf("do NOT fit the build shown here") < customer.indexOf("class=\"verdict"), customer);
+        assertTrue(customer.contains("do NOT fit the build shown here"), customer);
+    }
+
     @Test
     void whatIsWrongWithItIsSaidBeforeAnythingIsSolved() throws IOException {
         photograph("a.jpg");

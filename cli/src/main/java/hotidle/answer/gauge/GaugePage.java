@@ -38,6 +38,17 @@ public record GaugePage(GaugeAnswer answer) {
         return blocks;
     }
 
+    /** Whether the readings agree, beside the verdicts on builds, which know nothing of them. */
+    public Block verdict() {
+        boolean agrees = answer.findings().agreement().agrees();
+        List<Block.Line> lines = new ArrayList<>();
+        lines.add(new Block.Line(new GaugeScreen(answer).said().get(0), agrees ? "" : Block.Line.CAUTION));
+        if (!agrees) {
+            lines.add(new Block.Line(ReportPhrase.OTHER_UNIT, Block.Line.CAUTION));
+        }
+        return new Block(lines, List.of(), List.of());
+    }
+
     private List<Block> together(GaugeRows rows, FitsTogether fits) {
         if (!fits.settled()) {
             return List.of(Block.said(GaugePhrase.NO_FITS));

@@ -7,6 +7,14 @@ public final class CustomerPhrase {
 
     private CustomerPhrase() {}
 
+    /** Whether the gauge readings of a unit fit the build that is told of. */
+    public static String readings(boolean agree) {
+        return agree
+                ? "The gauge readings of your unit fit the build shown here."
+                : "The gauge readings of your unit do NOT fit the build shown here: what follows is not said of your unit until the"
+                        + " cause is found.";
+    }
+
     /**
      * What a build comes to.
      *

@@ -31,6 +31,11 @@ public final class ReportPhrase {
     public static final String CUSTOMER_QUESTION = "What may be set, what must be repaired, and why?";
 
     public static final String ANSWER = "The answer";
+
+    /** Under a verdict of readings that do not agree, above those on builds. */
+    public static final String OTHER_UNIT =
+            "What is said of the build below is not said of the unit that was read, until what the gauges say is explained.";
+
     public static final String MAY_BE_SET = "What may be set";
     public static final String REPAIR = "What must be repaired";
     public static final String BECAUSE = "Why";

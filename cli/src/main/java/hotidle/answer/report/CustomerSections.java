@@ -42,6 +42,10 @@ record CustomerSections(ReportSections whole) {
 
     private List<Block> answer() {
         List<Block.Line> lines = new ArrayList<>();
+        found().gauge()
+                .map(gauge -> gauge.findings().agreement().agrees())
+                .ifPresent(agrees ->
+                        lines.add(new Block.Line(CustomerPhrase.readings(agrees), agrees ? "" : Block.Line.CAUTION)));
         for (JudgedBuild build : found().margins().builds()) {
             CustomerPhrase.Looks looks = Verdicts.looks(build);
             lines.add(new Block.Line(

@@ -63,9 +63,10 @@ record ReportSections(
         return all;
     }
 
-    /** What each build comes to, what may be set and which jobs it takes. */
+    /** Whether gauge readings agree, what each build comes to, what may be set and which jobs it takes. */
     List<Block> answer() {
         List<Block> blocks = new ArrayList<>();
+        found.gauge().ifPresent(gauge -> blocks.add(new GaugePage(gauge).verdict()));
         for (JudgedBuild build : found.margins().builds()) {
             List<Block.Line> lines = new ArrayList<>();
             lines.add(new Block.Line(found.margins().verdict(build), Verdicts.style(build)));
