@@ -34,7 +34,7 @@ class GoldenTest {
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
-    @TempDir
+    @TempDir(factory = AlwaysAsLong.class)
     Path temporary;
 
     @TestFactory

@@ -24,7 +24,7 @@ class MessagesGoldenTest {
     private static final Path FILE = GoldenFiles.ROOT.resolve("messages.txt");
     private static final String PROMPT = "$ hotidle";
 
-    @TempDir
+    @TempDir(factory = AlwaysAsLong.class)
     Path out;
 
     /** The wrong command lines, without the program's name. */
