@@ -7,6 +7,9 @@ import java.io.FileOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -101,15 +104,27 @@ public final class HotIdle implements Runnable {
         return code;
     }
 
-    /** With the one command that is asked for: to read the options of all takes longer than most commands do. */
+    /** With the one command that is asked for: to load all, with their options, takes longer than most commands do. */
     private static CommandLine line(ProgramOptions program, String... arguments) {
-        String asked = arguments.length == 0 ? "" : arguments[0];
-        for (Class<?> command : HotIdle.class.getAnnotation(Command.class).subcommands()) {
-            if (command.getAnnotation(Command.class).name().equals(asked)) {
-                return new CommandLine(program).addSubcommand(command);
-            }
+        return Stream.of(arguments)
+                .limit(1)
+                .flatMap(asked -> command(asked).stream())
+                .map(command -> new CommandLine(program).addSubcommand(command))
+                .findFirst()
+                .orElseGet(() -> new CommandLine(new HotIdle(program)));
+    }
+
+    /** The class of a command, which is called after it. */
+    static Optional<Class<?>> command(String name) {
+        if (!name.matches("[a-z]+")) {
+            return Optional.empty();
         }
-        return new CommandLine(new HotIdle(program));
+        String called = name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + "Command";
+        try {
+            return Optional.of(Class.forName(HotIdle.class.getPackageName() + "." + called));
+        } catch (ClassNotFoundException none) {
+            return Optional.empty();
+        }
     }
 
     private static int execute(CommandLine line, PrintWriter err, String... arguments) {

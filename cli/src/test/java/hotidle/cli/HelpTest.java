@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -50,6 +51,15 @@ class HelpTest {
         }
         assertEquals(List.of(), wrong);
         assertTrue(seen > 80, seen + " options and parameters");
+    }
+
+    @Test
+    void aCommandIsFoundByItsNameAndAWordThatIsNoneIsNot() {
+        commands().forEach((name, spec) ->
+                assertEquals(Optional.of(spec.userObject().getClass()), HotIdle.command(name), name));
+        for (String none : List.of("", "nosuch", "Compare", "compare ", "--help", "../compare")) {
+            assertEquals(Optional.empty(), HotIdle.command(none), none);
+        }
     }
 
     @Test

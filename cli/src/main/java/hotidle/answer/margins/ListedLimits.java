@@ -2,10 +2,12 @@ package hotidle.answer.margins;
 
 import hotidle.answer.format.Quantity;
 import hotidle.assess.Margin;
+import hotidle.study.BuildVerdict;
 import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -34,18 +36,17 @@ record ListedLimits(Quantity.UnitSystem units, JudgedBuild build, List<String> s
     }
 
     private List<DutyLimit> known(Predicate<Margin.Verdict> wanted) {
+        Optional<BuildVerdict.FirstLimit> first = build.verdict().first();
         return limits().filter(
                         one -> one.margin().known() && wanted.test(one.margin().verdict()))
-                .sorted(Comparator.comparing((DutyLimit one) -> !first(one))
+                .sorted(Comparator.comparing((DutyLimit one) -> !is(one, first))
                         .thenComparing(one -> one.margin().verdict())
                         .thenComparingDouble(one -> one.margin().headroom()))
                 .toList();
     }
 
-    private boolean first(DutyLimit one) {
-        return build.verdict()
-                .first()
-                .filter(first -> first.duty().equals(one.duty) && first.margin().equals(one.margin()))
+    private static boolean is(DutyLimit one, Optional<BuildVerdict.FirstLimit> first) {
+        return first.filter(limit -> limit.duty().equals(one.duty) && limit.margin().equals(one.margin()))
                 .isPresent();
     }
 
