@@ -35,6 +35,11 @@ final class PageFiles {
             Map.entry("work.js", SCRIPT),
             Map.entry("drawing.js", SCRIPT),
             Map.entry("download.js", SCRIPT),
+            Map.entry("gauges.css", CSS),
+            Map.entry("gauges.js", SCRIPT),
+            Map.entry("scales.js", SCRIPT),
+            Map.entry("readings.js", SCRIPT),
+            Map.entry("test-point.js", SCRIPT),
             Map.entry("curve.js", SCRIPT));
 
     private final Map<String, PageFile> files = new LinkedHashMap<>();

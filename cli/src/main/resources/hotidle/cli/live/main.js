@@ -1,5 +1,6 @@
 // Puts the page together: the state is turned, the program is asked, panels show what it answers.
 import { Refused, ask, asker } from './ask.js';
+import { gauges } from './gauges.js';
 import { hand } from './download.js';
 import { drawing } from './drawing.js';
 import { oil } from './oil.js';
@@ -20,6 +21,8 @@ const panels = { verdict: verdict(), conditions: conditions(story), curve: curve
 /** How long the last questions took, from their beginning to the picture [ms]: for who measures the page. */
 const LOOKED_AT = 1000;
 window.latencies = [];
+
+panels.gauges = gauges(story);
 
 function trouble(text) {
   byId('trouble').textContent = text;
@@ -77,6 +80,7 @@ const askCosts = asker('costs', {
 const askVerdict = asker('verdict', {
   overtaking: true,
   answered(answer) {
+    panels.gauges.follow(answer.no_stall);
     panels.verdict.show(answer);
     panels.curve.find(answer.found);
     askCosts(question());
@@ -100,6 +104,7 @@ async function changed(how) {
     units.use(story.now.units);
     byId('units').value = units.inUse();
   }
+  panels.gauges.show(unit);
   panels.conditions.show(unit);
   panels.sheet.show(unit);
   panels.work.show(unit);

@@ -1,0 +1,1 @@
+// Readings that were taken, beside what is worked out.

@@ -1,0 +1,1 @@
+// Plain vertical scales, a gauge each.

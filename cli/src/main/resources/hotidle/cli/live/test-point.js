@@ -1,0 +1,1 @@
+// What is set while gauges are read.
