@@ -11,6 +11,9 @@ import java.util.OptionalDouble;
 /** A build as a file that stands on the circuit that it is of: what differs, each with its reason. */
 public final class WrittenBuild {
 
+    /** Name of the build in the file. */
+    public static final String NAME = "changed";
+
     /** Digits of a size: far more than any gauge shows, so that what is read back is what was set. */
     private static final MathContext DIGITS = new MathContext(14);
 
@@ -41,7 +44,7 @@ public final class WrittenBuild {
         notes.forEach(note -> text.append("# ").append(note).append('\n'));
         text.append("circuit: ").append(circuit).append("-changed\n");
         text.append("based-on: ").append(quoted(base)).append('\n');
-        text.append("builds:\n  changed:\n");
+        text.append("builds:\n  ").append(NAME).append(":\n");
         text.append("    about: ").append(quoted(reason)).append('\n');
         on.ifPresent(name -> text.append("    on: ").append(name).append('\n'));
         pressure.ifPresent(pascal -> text.append("    set-pressure: ")

@@ -70,17 +70,32 @@ final class Circuits {
         return read(nameOrFile, sheet, new ReadInputs());
     }
 
+    /**
+     * A circuit file that was written just now.
+     *
+     * @throws WrongInputException where it has errors
+     */
+    static DescribedCircuit written(String text, String fileName, ReadInputs inputs) {
+        inputs.add(fileName, text);
+        ReadCircuit read = CircuitReader.read(text, fileName, bases(inputs), Optional.empty());
+        return read.circuit().orElseThrow(() -> new WrongInputException(text(read.problems())));
+    }
+
+    private static BaseFiles bases(ReadInputs inputs) {
+        return (name, from) -> {
+            Optional<BaseFiles.FoundFile> found = base(name, from);
+            found.ifPresent(one -> inputs.add(one.name(), one.text()));
+            return found;
+        };
+    }
+
     private static ReadCircuit read(String nameOrFile, Optional<Path> sheet, ReadInputs inputs) {
         Path file = Path.of(nameOrFile);
         if (Files.isDirectory(file)) {
             throw new WrongInputException("hotidle: " + nameOrFile + " is a folder; name a circuit file in it");
         }
         Optional<MeasurementSheet> filled = sheet.map(path -> sheet(path, inputs));
-        BaseFiles bases = (name, from) -> {
-            Optional<BaseFiles.FoundFile> found = base(name, from);
-            found.ifPresent(one -> inputs.add(one.name(), one.text()));
-            return found;
-        };
+        BaseFiles bases = bases(inputs);
         if (Files.isRegularFile(file)) {
             byte[] content = bytes(file, "");
             inputs.add(nameOrFile, content);

@@ -65,7 +65,8 @@ final class LiveCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         double seconds = longest == null ? Integer.MAX_VALUE : OptionValues.quantity("--for", longest, Dimension.TIME);
         int port = ports.number();
-        DescribedCircuit described = Circuits.load(circuit, sheet.file(), err);
+        ReadInputs inputs = new ReadInputs();
+        DescribedCircuit described = Circuits.load(circuit, sheet.file(), err, inputs);
         units.ofFile(described.unitSystem());
         LiveUnit unit = new LiveUnit(
                 described,
@@ -73,7 +74,7 @@ final class LiveCommand implements Callable<Integer> {
                 units.shown(),
                 Circuits.adjustable(described, build).unit().build());
         try (LiveServer server = LiveServer.start(
-                unit, port, one -> OptionValues.searched(null, one, MarginsCommand.STEP), err::println)) {
+                unit, port, new LiveCommands(described, inputs, spec.root()), err::println)) {
             out.println(LivePhrase.address(described.name(), server.address()));
             out.println(LivePhrase.HOW_IT_ENDS);
             out.flush();

@@ -17,6 +17,13 @@ final class ReadInputs {
 
     private final Map<String, byte[]> contents = new LinkedHashMap<>();
 
+    /** These, to which others can be added. */
+    ReadInputs copy() {
+        ReadInputs copy = new ReadInputs();
+        contents.forEach(copy::add);
+        return copy;
+    }
+
     /** A file and what stands in it. */
     void add(String name, byte[] content) {
         contents.put(name, content);

@@ -5,73 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.ReadyCircuits;
-import hotidle.answer.gauge.GaugeAnswer;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.study.gauge.GaugeFindings;
-import hotidle.study.gauge.GaugeFindings.Agreement;
-import hotidle.study.gauge.GaugeFindings.ExpectedReading;
-import hotidle.study.gauge.GaugeReading;
-import hotidle.study.gauge.Meter;
-import hotidle.study.gauge.TestPoint;
-import hotidle.transmission.DutyPoint;
-import hotidle.transmission.Transmission;
-import java.io.PrintWriter;
-import java.io.Writer;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/** What a run of gauge, torque, wear or a handout is asked before anything is solved. */
+/** What torque or a handout is asked before anything is solved. */
 class GaugeRunTest {
 
     private static final DescribedCircuit FIVE = ReadyCircuits.read("shuttle-five");
-    private static final DescribedCircuit BENCH = ReadyCircuits.read("valve-body-bench");
-
-    private static GaugeRun run(DescribedCircuit circuit) {
-        return new GaugeRun(
-                new PrintWriter(Writer.nullWriter()),
-                circuit.adjustable(circuit.builds().get(0).name()));
-    }
-
-    /** A line read so many deviations off. */
-    private static GaugeFindings read(String node, double speed, double off) {
-        TestPoint at = new TestPoint(speed, 373.15, "drive", OptionalDouble.empty(), OptionalDouble.empty());
-        return new GaugeFindings(
-                List.of(new GaugeReading(
-                        new Meter("tap", node, Meter.Reads.PRESSURE), at, GaugeReading.Sense.EXACT, 4e5, 1e4)),
-                List.of(new ExpectedReading(8e5, 4e4, off)),
-                new Agreement(100, 1, 1e-9, false),
-                0,
-                List.of(),
-                1,
-                List.of(),
-                List.of(),
-                List.of());
-    }
-
-    @Test
-    void theHardestPointIsTheSlowestIdleWithTheHighestCommand() {
-        Transmission unit = FIVE.unit();
-        GaugeAnswer.Hardest hardest = run(FIVE).hardest();
-        assertEquals(unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow(), hardest.speed(), 1e-12);
-        double highest = unit.command().pilot().orElseThrow().lineByTorque().highest();
-        assertEquals(highest, hardest.commanded().orElseThrow(), 1e-9);
-        assertTrue(hardest.temperature().isPresent());
-    }
-
-    @Test
-    void aBenchHasNoCommandAndNoLowIdle() {
-        GaugeRun bench = run(BENCH);
-        assertTrue(bench.hardest().commanded().isEmpty());
-        assertEquals(List.of(), bench.low(read("supply", 5, -20)));
-    }
-
-    @Test
-    void aLineReadFarBelowASoundOneAtIdleIsLowWhateverTheFileGives() {
-        String line = FIVE.unit().command().line();
-        assertEquals(List.of(FIVE.unit().build()), run(FIVE).low(read(line, 10, -20)));
-    }
 
     @Test
     void torqueIsAskedOnlyOfAUnitThatAppliesClutchesWarm() {

@@ -3,12 +3,19 @@ package hotidle.answer.gauge;
 import hotidle.answer.Answer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.study.gauge.FitsTogether;
+import hotidle.study.gauge.GaugeDiagnosis;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.NextReading;
+import hotidle.transmission.Command;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What gauge readings say of a build.
@@ -46,17 +53,64 @@ public record GaugeAnswer(
      * @param temperature of its sump [K]; empty where the file gives none
      * @param commanded   highest line pressure that can be commanded [Pa]; empty where none can be
      */
-    public record Hardest(double speed, OptionalDouble temperature, OptionalDouble commanded) {}
+    public record Hardest(double speed, OptionalDouble temperature, OptionalDouble commanded) {
+
+        /** Under what a fault in a unit shows most: the slowest driving condition and the highest line commanded. */
+        static Hardest of(Transmission unit) {
+            DutyPoint idle = unit.duties().stream()
+                    .min(Comparator.comparingDouble(DutyPoint::speed))
+                    .orElseThrow();
+            return new Hardest(
+                    idle.speed(),
+                    Stream.ofNullable(idle.temperatures().get("sump"))
+                            .mapToDouble(Double::doubleValue)
+                            .findFirst(),
+                    unit.commanded().flatMap(Command::pilot).stream()
+                            .mapToDouble(pilot -> pilot.lineByTorque().highest())
+                            .findFirst());
+        }
+    }
 
     public GaugeAnswer {
         next = List.copyOf(next);
         low = List.copyOf(low);
     }
 
+    /**
+     * Without the most likely sizes of all fits together.
+     *
+     * @param unit as it was measured
+     * @param file of the readings
+     */
+    public static GaugeAnswer of(
+            Quantity.UnitSystem units,
+            DescribedCircuit circuit,
+            Transmission unit,
+            String file,
+            GaugeDiagnosis diagnosis) {
+        return new GaugeAnswer(
+                units,
+                circuit.name(),
+                circuit.about(),
+                unit.build(),
+                file,
+                diagnosis.findings(),
+                diagnosis.next(),
+                Hardest.of(unit),
+                unit.commanded().isPresent(),
+                diagnosis.low() ? List.of(unit.build()) : List.of(),
+                Optional.empty());
+    }
+
     /** The same with the most likely sizes of all fits together. */
     public GaugeAnswer with(FitsTogether found) {
         return new GaugeAnswer(
                 units, circuit, about, build, file, findings, next, hardest, commanded, low, Optional.of(found));
+    }
+
+    /** What is told of them sentence by sentence, for who asks again and again. */
+    public ToldReadings told() {
+        return new GaugeScreen(this).told();
     }
 
     @Override

@@ -95,6 +95,32 @@ final class GaugeScreen {
         return said;
     }
 
+    /** The same part by part. */
+    ToldReadings told() {
+        boolean agrees = found.agreement().agrees();
+        return new ToldReadings(
+                agrees,
+                joined(verdict()),
+                joined(standsOut(found.readings().size())),
+                joined(onRegulator()),
+                agrees ? "" : GaugePhrase.CAUSES,
+                agrees
+                        ? List.of()
+                        : causes.lines(Integer.MAX_VALUE, OTHERS).stream()
+                                .map(GaugeScreen::joined)
+                                .toList(),
+                agrees || answer.next().isEmpty()
+                        ? List.of()
+                        : answer.next().stream()
+                                .map(reading -> joined(next(reading)))
+                                .toList(),
+                agrees || !answer.next().isEmpty() ? "" : GaugePhrase.NOTHING_NEXT,
+                new GaugeRows(answer).causes().head(),
+                new GaugeRows(answer).causes().body(),
+                GaugePhrase.ASSUMED,
+                joined(NoStallPhrase.of(answer.low())));
+    }
+
     private static String joined(String lines) {
         return lines.strip().replaceAll("\\s+", " ");
     }

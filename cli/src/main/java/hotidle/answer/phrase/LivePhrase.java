@@ -23,6 +23,15 @@ public final class LivePhrase {
     /** Bounds of an engine speed. */
     public static final String SPEEDS = "an engine speed must lie between 0 and 20000 rpm";
 
+    /** Bounds of a commanded pressure. */
+    public static final String COMMANDED = "a commanded pressure must lie above nothing";
+
+    /** Where causes are asked for and nothing was read. */
+    public static final String NO_READINGS = "no reading is taken yet";
+
+    /** In the place of the name of a sheet. */
+    public static final String TYPED_IN = "this page";
+
     /** How it ends. */
     public static final String HOW_IT_ENDS = "Ctrl-C ends it, or 'End' on the page. Nothing leaves this machine.";
 
@@ -31,6 +40,10 @@ public final class LivePhrase {
 
     /** Reason of a change. */
     public static final String SET_HERE = "set on the live page";
+
+    /** What a report has not: driving conditions turned at. */
+    public static final String DRIVEN_AS_WRITTEN =
+            "driving conditions as written; engine speed and sump temperature that were set on the page are not in it";
 
     /** What a written build has not: jobs that change more than sizes. */
     public static String jobsNotWritten(List<String> jobs) {
@@ -55,6 +68,17 @@ public final class LivePhrase {
     /** A job that is none. */
     public static String noJob(String build, String job) {
         return build + " has no job " + job;
+    }
+
+    /** A range that is none. */
+    public static String noRange(String circuit, String range) {
+        return circuit + " has no range " + range;
+    }
+
+    /** Where nothing can be expected of gauges. */
+    public static String notExpected(String build, String range, double rpm) {
+        return "no steady state was found for " + build + " in " + range + " at " + Math.round(rpm)
+                + " rpm, so that nothing can be expected of its gauges there; leave these readings out";
     }
 
     /** Where the page is. */

@@ -35,6 +35,12 @@ record AskedState(
         sumpTemperatureC = sumpTemperatureC == null ? OptionalDouble.empty() : sumpTemperatureC;
     }
 
+    /** The same without a fault laid over it. */
+    AskedState withoutFaults() {
+        return new AskedState(
+                build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, List.of(), jobs);
+    }
+
     /** The build as the file has it, at its first driving condition. */
     static AskedState asWritten() {
         return new AskedState(

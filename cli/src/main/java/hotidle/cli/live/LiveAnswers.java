@@ -25,7 +25,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -44,30 +43,37 @@ final class LiveAnswers {
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
     /** Questions that follow one of a state and take longer. */
-    private static final Set<String> FOLLOWING = Set.of("verdict", "costs");
+    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "causes");
 
     private final LiveUnit unit;
-    private final Function<Transmission, List<Double>> searched;
+    private final OtherCommands commands;
     private final LiveDrawing drawing;
     private final Map<String, Answerer> answerers = new LinkedHashMap<>();
 
     /**
      * Of a circuit.
      *
-     * @param searched speeds over which a hub is searched, those of {@code margins}
+     * @param commands that a page asks for too
      */
-    LiveAnswers(LiveUnit unit, Function<Transmission, List<Double>> searched) {
+    LiveAnswers(LiveUnit unit, OtherCommands commands) {
         this.unit = unit;
-        this.searched = searched;
+        this.commands = commands;
         drawing = new LiveDrawing(unit.circuit());
         answerers.put("unit", (question, step) -> unit(question));
         answerers.put("state", this::state);
         answerers.put("verdict", this::verdict);
         answerers.put("costs", this::costs);
         answerers.put("drawing", this::drawing);
+        LiveGauges gauges = new LiveGauges(unit);
+        answerers.put("gauges", gauges::gauges);
+        answerers.put("causes", (question, step) -> gauges.causes(question, units(question), step));
+        answerers.put("readings-file", (question, step) -> gauges.file(question));
+        answerers.put("readings-taken", (question, step) -> gauges.taken(question));
         LiveFiles files = new LiveFiles(unit);
         answerers.put("sheet-file", (question, step) -> files.sheet(question.state(), units(question)));
         answerers.put("build-file", (question, step) -> files.build(question.state()));
+        LiveReport report = new LiveReport(unit, files, gauges, commands);
+        answerers.put("report-file", (question, step) -> report.file(question, units(question)));
     }
 
     /** The kind of question that outdoes an older one of a kind: nobody waits for the verdict on a state that has been left. */
@@ -116,7 +122,7 @@ final class LiveAnswers {
         Transmission made = unit.unit(question.state());
         SpeedSweep sweep = SpeedSweep.run(made, unit.looked(made, question.state()), SPEEDS);
         step.run();
-        List<JudgedBuild> judged = JudgedBuild.study(List.of(made), searched.apply(made), step);
+        List<JudgedBuild> judged = JudgedBuild.study(List.of(made), commands.searched(made), step);
         MarginsAnswer answer = new MarginsAnswer(
                 units,
                 unit.circuit().name(),

@@ -33,12 +33,19 @@ record LiveFiles(LiveUnit unit) {
     /** A circuit file with one build, based on the circuit. */
     LiveFileRecord build(AskedState state) {
         Adjustable build = unit.circuit().adjustable(unit.build(state));
-        Adjustable made = unit.adjustable(state);
+        Adjustable made = unit.adjustable(state.withoutFaults());
         Optional<String> on = Optional.of(build.unit().build())
                 .filter(name -> unit.circuit().sheet().filter(name::equals).isEmpty());
         List<WearSize> changed = made.dimensions().stream()
                 .filter(size -> on.isPresent() ? !same(build, size) : !size.isNew())
                 .toList();
+        String text = WrittenBuild.yaml(
+                unit.circuit().name(), unit.source(), on, changed, state.setPressurePa(), LivePhrase.SET_HERE, notes(state));
+        return new LiveFileRecord(unit.circuit().name() + "-changed.yaml", text);
+    }
+
+    /** What a written build does not have of a page. */
+    static List<String> notes(AskedState state) {
         List<String> notes = new ArrayList<>();
         if (!state.jobs().isEmpty()) {
             notes.add(LivePhrase.jobsNotWritten(state.jobs()));
@@ -46,9 +53,7 @@ record LiveFiles(LiveUnit unit) {
         if (!state.faults().isEmpty()) {
             notes.add(LivePhrase.faultsNotWritten(state.faults()));
         }
-        String text = WrittenBuild.yaml(
-                unit.circuit().name(), unit.source(), on, changed, state.setPressurePa(), LivePhrase.SET_HERE, notes);
-        return new LiveFileRecord(unit.circuit().name() + "-changed.yaml", text);
+        return notes;
     }
 
     private static boolean same(Adjustable build, WearSize size) {

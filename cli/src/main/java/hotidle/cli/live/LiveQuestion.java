@@ -14,9 +14,16 @@ import java.util.Optional;
  * @param state  of the page
  * @param kept   what is kept as reference; empty where nothing is
  * @param drawn  whether the words of the drawing are asked for too
+ * @param gauges what is set and read at the gauges; empty where they are as in the driving condition
  */
 record LiveQuestion(
-        String page, long number, String units, AskedState state, Optional<AskedState> kept, boolean drawn) {
+        String page,
+        long number,
+        String units,
+        AskedState state,
+        Optional<AskedState> kept,
+        boolean drawn,
+        Optional<AskedGauges> gauges) {
 
     private static final int LONGEST_NAME = 64;
 
@@ -26,6 +33,7 @@ record LiveQuestion(
         }
         state = state == null ? AskedState.asWritten() : state;
         kept = kept == null ? Optional.empty() : kept;
+        gauges = gauges == null ? Optional.empty() : gauges;
     }
 
     /** The system of units of a word; empty where it is none. */

@@ -4,11 +4,9 @@ import com.sun.net.httpserver.Headers;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import hotidle.answer.format.Json;
-import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -17,7 +15,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import java.util.function.Function;
 
 /** Answers the live page on the loopback address of this machine, until it is ended. */
 public final class LiveServer implements AutoCloseable {
@@ -78,18 +75,18 @@ public final class LiveServer implements AutoCloseable {
      * Starts it.
      *
      * @param port     to listen on, 0 for any that is free
-     * @param searched speeds over which a hub is searched
+     * @param commands that a page asks for too
      * @param faults   told of faults of the program
      * @throws IOException where it cannot listen there
      */
     public static LiveServer start(
-            LiveUnit unit, int port, Function<Transmission, List<Double>> searched, Consumer<String> faults)
+            LiveUnit unit, int port, OtherCommands commands, Consumer<String> faults)
             throws IOException {
         // read once by the JDK's server: answers leave at once, and a question that comes in drops is cut off
         System.setProperty("sun.net.httpserver.nodelay", "true");
         System.setProperty("sun.net.httpserver.maxReqTime", "20");
         HttpServer server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
-        LiveServer live = new LiveServer(server, new LiveAnswers(unit, searched), faults);
+        LiveServer live = new LiveServer(server, new LiveAnswers(unit, commands), faults);
         server.setExecutor(live.threads);
         server.createContext("/", live::handle);
         server.start();

@@ -111,15 +111,25 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
         DutyPoint warm = duty;
         if (asked.sumpTemperatureC().isPresent()) {
             double celsius = asked.sumpTemperatureC().getAsDouble();
-            require(celsius >= COLDEST && celsius <= HOTTEST, LivePhrase.TEMPERATURES);
+            checkTemperature(celsius);
             warm = duty.withSump(celsius + Oil.ZERO_CELSIUS);
         }
         if (asked.engineSpeedRpm().isEmpty()) {
             return warm;
         }
         double rpm = asked.engineSpeedRpm().getAsDouble();
-        require(rpm >= 0 && rpm <= FASTEST, LivePhrase.SPEEDS);
+        checkSpeed(rpm);
         return warm.atSpeed(rpm / 60);
+    }
+
+    /** Refuses what no sump is [°C]. */
+    static void checkTemperature(double celsius) {
+        require(celsius >= COLDEST && celsius <= HOTTEST, LivePhrase.TEMPERATURES);
+    }
+
+    /** Refuses what no engine does [rpm]. */
+    static void checkSpeed(double rpm) {
+        require(rpm >= 0 && rpm <= FASTEST, LivePhrase.SPEEDS);
     }
 
     /**

@@ -37,6 +37,7 @@ final class PageFiles {
             Map.entry("download.js", SCRIPT),
             Map.entry("gauges.css", CSS),
             Map.entry("gauges.js", SCRIPT),
+            Map.entry("causes.js", SCRIPT),
             Map.entry("scales.js", SCRIPT),
             Map.entry("readings.js", SCRIPT),
             Map.entry("test-point.js", SCRIPT),

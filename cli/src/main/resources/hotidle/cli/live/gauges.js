@@ -1,10 +1,194 @@
-// Gauges at the taps: what a running pressure test would show, without the hot oil.
+// Gauges at the taps: what a running pressure test would show, without the hot oil; readings typed in beside them, and what may explain these.
+import { asker } from './ask.js';
+import { causes } from './causes.js';
 import { byId, el } from './dom.js';
+import { readings } from './readings.js';
+import { scale } from './scales.js';
+import { testPoint } from './test-point.js';
+import * as units from './units.js';
 
-export function gauges() {
-  byId('gauges').append(el('h2', { id: 'gauges-head' }, 'Gauges'));
+/** Two numbers of a test point are the same if they differ by less: rpm, K, Pa. */
+const NEAR = { engine_speed_rpm: 0.5, sump_temperature_c: 0.05, commanded_pa: 500 };
+
+const PLACES = 8;
+const plain = (number) => String(Number(number.toPrecision(PLACES)));
+
+export function gauges(story) {
+  const root = byId('gauges');
+  const point = testPoint(story);
+  const where = el('p', { className: 'quiet' });
+  const noStall = el('p', { className: 'caution', hidden: true });
+  const caution = el('p', {});
+  const trouble = el('p', { className: 'is-fails', role: 'status' });
+  const list = el('ul', { className: 'scales' });
+  const accuracy = el('input', { type: 'text', value: '2 %', size: 6, id: 'gauge-accuracy', autocomplete: 'off' });
+  const fullScale = el('input', { type: 'text', size: 6, id: 'gauge-full-scale', autocomplete: 'off' });
+  const meter = el('select', { id: 'gauge-flow' });
+  const flow = el('input', { type: 'text', inputMode: 'decimal', size: 7, autocomplete: 'off', 'aria-label': 'Flow read' });
+  const flowUnit = el('span', {});
+  const flows = el('div', { className: 'tools' }, el('label', {}, 'Flow measured in ', meter), flow, flowUnit,
+    el('button', { type: 'button', onclick: () => {
+      if (flow.value.trim() !== '') {
+        read(meter.value, flow.value.trim(), units.unit('flow'));
+        flow.value = '';
+      }
+    } }, 'Note it'));
+
+  const question = () => ({ units: units.inUse(), state: story.now.state, gauges: story.now.gauges });
+  const setTo = (place) => {
+    story.turn((state, all) => {
+      for (const key of ['range', 'engine_speed_rpm', 'sump_temperature_c', 'commanded_pa']) {
+        all.gauges[key] = place[key] ?? null;
+      }
+    });
+    list.scrollIntoView({ block: 'nearest' });
+  };
+  const table = readings(story, question, setTo);
+  const outcome = causes(setTo);
+  root.append(el('h2', { id: 'gauges-head' }, 'Gauges'),
+    el('div', { className: 'bench' },
+      el('div', { className: 'bench-set' }, point.root, where, trouble,
+        el('div', { className: 'before' }, el('h3', {}, 'Before you read them on a running unit'), noStall, caution)),
+      el('div', {}, list,
+        el('div', { className: 'tools' }, el('label', { htmlFor: 'gauge-accuracy' }, 'Your gauge: accuracy '), accuracy,
+          el('label', { htmlFor: 'gauge-full-scale' }, 'full scale '), fullScale), flows)),
+    table.root, outcome.root);
+
+  let unit = null;
+  let last = null;
+  let lastRows = [];
+  let drawn = '';
+  let scales = new Map();
+
+  const same = (key, one, other) => one === other || one !== null && other !== null && Math.abs(one - other) <= NEAR[key];
+
+  /** Whether a reading was taken at what is set now. */
+  const here = (read) => read && read.taken && read.range === last.range && same('engine_speed_rpm', read.engine_speed_rpm, last.engine_speed_rpm)
+    && same('sump_temperature_c', read.sump_temperature_c, last.sump_temperature_c) && same('commanded_pa', read.commanded_pa, story.now.gauges.commanded_pa);
+
+  /** What was answered to a row, if it still stands as it was. */
+  const beside = (cells, k) => JSON.stringify(lastRows[k]) === JSON.stringify(cells) ? last.readings[k] : null;
+
+  /** The cells of a row at what is set now. */
+  function row(tap, text, unitOf) {
+    const cells = { tap, range: last.range, 'engine speed': plain(last.engine_speed_rpm), 'oil temperature': plain(units.toShown('temperature', units.celsius.toSi(last.sump_temperature_c))),
+      'temperature unit': units.unit('temperature'), reading: text, unit: unitOf, 'gauge accuracy': accuracy.value.trim() };
+    if (fullScale.value.trim() !== '') {
+      cells['gauge full scale'] = fullScale.value.trim();
+    }
+    if (story.now.gauges.commanded_pa !== null) {
+      cells['commanded pressure'] = plain(units.toShown('pressure', story.now.gauges.commanded_pa)) + ' ' + units.unit('pressure');
+    }
+    return cells;
+  }
+
+  const SET = ['tap', 'range', 'engine speed', 'oil temperature', 'temperature unit', 'commanded pressure'];
+
+  /** Types a reading in at what is set now: over the one that stands there, and away with it where the field was emptied. */
+  function read(tap, text, unitOf) {
+    const made = row(tap, text, unitOf);
+    story.turn((state, all) => {
+      const rows = all.gauges.readings;
+      const i = rows.findIndex((one, k) => one.tap === tap && (here(beside(one, k)) || SET.every((title) => one[title] === made[title])));
+      if (text === '' && i >= 0) {
+        rows.splice(i, 1);
+      } else if (text !== '' && i >= 0) {
+        rows[i].reading = text;
+      } else if (text !== '') {
+        rows.push(made);
+      }
+    });
+  }
+
+  function draw() {
+    const key = last.gauges.map((one) => one.tap).join() + ' ' + unit.build;
+    if (key !== drawn) {
+      drawn = key;
+      scales = new Map(last.gauges.map((one) => [one.tap, scale(one, (tap, text) => read(tap, text, units.unit('pressure')))]));
+      list.replaceChildren(...[...scales.values()].map((one) => one.root));
+      const through = last.meters.filter((one) => one.reads === 'flow_m3_s');
+      flows.hidden = through.length === 0;
+      meter.replaceChildren(...through.map((one) => el('option', { value: one.name, selected: one.name === 'cooler' }, one.name)));
+    }
+    flowUnit.textContent = units.unit('flow');
+    const rows = lastRows.map((cells, k) => ({ cells, beside: last.readings[k] }));
+    last.gauges.forEach((one) => scales.get(one.tap).show(one, one.line ? last.commanded_pa : null,
+      rows.filter((row) => row.cells.tap === one.tap && here(row.beside))
+        .map((row) => ({ value: row.beside.value, text: row.cells.reading, unit: row.cells.unit || '' }))));
+  }
+
+  const askGauges = asker('gauges', {
+    answered(answer, asked, sent, newest) {
+      last = answer;
+      lastRows = asked.gauges.readings;
+      const warm = unit.duties.some((duty) => duty.sump_temperature_c !== null);
+      trouble.textContent = answer.unsolved || '';
+      where.textContent = 'Engine without load, range ' + answer.range + ', ' + Math.round(answer.engine_speed_rpm) + ' rpm'
+        + (warm ? ', oil at ' + units.said('temperature', units.celsius.toSi(answer.sump_temperature_c)) : '')
+        + (answer.commanded_pa === null ? '' : ', ' + units.said('pressure', answer.commanded_pa) + ' commanded')
+        + '; all else as in driving condition ' + answer.like + '.';
+      list.classList.remove('old');
+      point.show(answer, warm);
+      draw();
+      table.show(answer.readings);
+      table.sound(answer.readings, known ? known.gauge.readings : null);
+      if (newest && !answer.readings.some((one) => one.taken)) {
+        known = null;
+        answeredKey = '';
+        outcome.clear(answer.readings.length ? '' : 'Type in what your gauges show: whether it agrees with this build, and what may explain it, stands here then.');
+      }
+    },
+    refused(problem) {
+      trouble.textContent = problem.message;
+      list.classList.add('old');
+    },
+  });
+
+  /** What causes depend on: neither the faults laid over nor what is set at the gauges. */
+  const causesKey = () => {
+    const state = story.now.state;
+    return JSON.stringify([units.inUse(), state.build, state.sizes, state.jobs, state.set_pressure_pa, story.now.gauges.readings, story.now.gauges.file]);
+  };
+
+  let answeredKey = '';
+  let askedKey = '';
+  let known = null;
+
+  const askCauses = asker('causes', {
+    overtaking: true,
+    answered(answer) {
+      if (askedKey === causesKey()) {
+        known = answer;
+        answeredKey = askedKey;
+        outcome.show(answer);
+        table.sound(last ? last.readings : [], answer.gauge.readings);
+      }
+    },
+    refused(problem) {
+      known = null;
+      outcome.clear(problem.message);
+    },
+  });
+
   return {
-    show() {},
-    follow() {},
+    show(now) {
+      unit = now;
+      caution.textContent = unit.caution;
+      askGauges(question());
+      if (answeredKey && answeredKey !== causesKey()) {
+        known = null;
+        outcome.wait();
+      }
+    },
+    /** Once the verdict stands. */
+    follow(caution) {
+      noStall.textContent = caution;
+      noStall.hidden = !caution;
+      if (story.now.gauges.readings.some((row) => row.reading) && answeredKey !== causesKey()) {
+        outcome.wait();
+        askedKey = causesKey();
+        askCauses(question());
+      }
+    },
   };
 }

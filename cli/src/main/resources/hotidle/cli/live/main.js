@@ -141,13 +141,17 @@ byId('undo').onclick = () => story.undo();
 byId('redo').onclick = () => story.redo();
 byId('keep').onclick = () => story.turn((state, all) => { all.kept = structuredClone(state); });
 byId('drop').onclick = () => story.turn((state, all) => { all.kept = null; });
-for (const file of ['sheet-file', 'build-file']) {
-  byId(file).onclick = async () => {
+for (const file of ['sheet-file', 'build-file', 'report-file']) {
+  const button = byId(file);
+  button.onclick = async () => {
+    button.setAttribute('aria-busy', 'true');
     try {
-      const answer = await ask(file, question());
+      const answer = await ask(file, { ...question(), gauges: story.now.gauges });
       hand(answer.name, answer.text);
     } catch (problem) {
       trouble(problem.message);
+    } finally {
+      button.removeAttribute('aria-busy');
     }
   };
 }

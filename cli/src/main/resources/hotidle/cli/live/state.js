@@ -1,4 +1,5 @@
 // The state of the page: what differs from the build as written. It stands in the address behind #, and can be undone.
+import { readGauges, writtenGauges } from './test-point.js';
 
 const EMPTY = { build: null, duty: null, set_pressure_pa: null, engine_speed_rpm: null, sump_temperature_c: null, sizes: {}, faults: [], jobs: [] };
 
@@ -65,7 +66,7 @@ export class Story {
     const units = all.get('units');
     all.delete('kept');
     all.delete('units');
-    return { state: read(all.toString()), kept: kept === null ? null : read(kept), units };
+    return { state: read(all.toString()), kept: kept === null ? null : read(kept), units, gauges: readGauges(all.get('gauges')) };
   }
 
   toAddress() {
@@ -75,6 +76,10 @@ export class Story {
     }
     if (this.now.units) {
       text.set('units', this.now.units);
+    }
+    const gauges = writtenGauges(this.now.gauges);
+    if (gauges) {
+      text.set('gauges', gauges);
     }
     history.replaceState(null, '', location.pathname + '#' + text);
   }

@@ -38,6 +38,12 @@ export function number(quantity, si) {
   return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
+/** Rounded, with its unit, in another system than the page's. */
+export function saidIn(other, quantity, si) {
+  const own = table[other][quantity];
+  return (si * own.factor + own.offset).toFixed(own.decimals) + ' ' + own.unit;
+}
+
 /** Rounded, with its unit. */
 export const said = (quantity, si) => number(quantity, si) + (si === null || si === undefined ? '' : ' ' + unit(quantity));
 

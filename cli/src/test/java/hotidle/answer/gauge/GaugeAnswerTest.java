@@ -13,6 +13,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.answer.ReadyCircuits;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.Wrap;
 import hotidle.fault.FaultKind;
@@ -20,6 +21,8 @@ import hotidle.study.gauge.Cause;
 import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.NextReading;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -52,6 +55,47 @@ class GaugeAnswerTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(row.matches("spring-weak@regulator +- .*"), row);
+    }
+
+    @Test
+    void partByPartTheSameIsToldAsOnTheScreen() {
+        GaugeAnswer answer =
+                answer(findings(false, List.of(group(0.7, SPRING), group(0.2, BORE)), 0.1, List.of()), List.of());
+        ToldReadings told = answer.told();
+        String full = words(answer.full());
+        assertFalse(told.agrees());
+        assertTrue(full.contains(told.verdict()) && told.verdict().contains("THEY DO NOT AGREE"), told.verdict());
+        assertTrue(full.contains(told.standsOut()), told.standsOut());
+        assertTrue(full.contains(told.over()));
+        assertEquals(3, told.causes().size(), "two groups and none of these");
+        told.causes().forEach(cause -> assertTrue(full.contains(cause), cause));
+        assertEquals("No other reading at the taps tells these causes apart.", told.nothingNext());
+        assertEquals(List.of("fault", "share", "best size", "hidden up to"), told.faultsHead());
+        assertEquals("spring-weak@regulator", told.faults().get(0).get(0));
+        assertEquals("", told.noStall());
+    }
+
+    @Test
+    void ofReadingsThatAgreeNoCauseIsTold() {
+        ToldReadings told = answer(findings(true, List.of(group(0.9, SPRING)), 0.1, List.of()), List.of())
+                .told();
+        assertTrue(told.agrees());
+        assertEquals(List.of(), told.causes());
+        assertEquals(List.of(), told.next());
+        assertEquals("", told.over() + told.nothingNext());
+    }
+
+    @Test
+    void theHardestPointIsTheSlowestIdleWithTheHighestCommand() {
+        Transmission unit = ReadyCircuits.read("shuttle-five").unit();
+        GaugeAnswer.Hardest hardest = GaugeAnswer.Hardest.of(unit);
+        assertEquals(unit.duties().stream().mapToDouble(DutyPoint::speed).min().orElseThrow(), hardest.speed(), 1e-12);
+        double highest = unit.command().pilot().orElseThrow().lineByTorque().highest();
+        assertEquals(highest, hardest.commanded().orElseThrow(), 1e-9);
+        assertTrue(hardest.temperature().isPresent());
+        assertTrue(GaugeAnswer.Hardest.of(ReadyCircuits.read("valve-body-bench").unit())
+                .commanded()
+                .isEmpty());
     }
 
     @Test

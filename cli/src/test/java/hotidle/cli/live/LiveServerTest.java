@@ -207,7 +207,7 @@ class LiveServerTest {
                 Quantity.UnitSystem.SHOP,
                 "worn");
         assertThrows(
-                BindException.class, () -> LiveServer.start(unit, visitor.port, made -> Visitor.SEARCHED, fault -> {}));
+                BindException.class, () -> LiveServer.start(unit, visitor.port, Visitor.COMMANDS, fault -> {}));
     }
 
     @Test

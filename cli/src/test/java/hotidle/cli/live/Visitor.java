@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.answer.format.Quantity;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
+import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.Socket;
@@ -24,6 +25,19 @@ final class Visitor implements AutoCloseable {
     static final List<Double> SEARCHED =
             IntStream.rangeClosed(0, 3).mapToObj(i -> (600 + 1000 * i) / 60.0).toList();
 
+    /** What other commands do, as quick as can be. */
+    static final OtherCommands COMMANDS = new OtherCommands() {
+        @Override
+        public List<Double> searched(Transmission unit) {
+            return SEARCHED;
+        }
+
+        @Override
+        public String report(AskedReport asked) {
+            return asked.toString();
+        }
+    };
+
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     final LiveServer server;
@@ -41,7 +55,7 @@ final class Visitor implements AutoCloseable {
                 circuit,
                 Quantity.UnitSystem.SHOP,
                 "worn");
-        server = LiveServer.start(unit, 0, made -> SEARCHED, faults::add);
+        server = LiveServer.start(unit, 0, COMMANDS, faults::add);
         URI address = URI.create(server.address());
         port = address.getPort();
         token = address.getQuery().substring("token=".length());
