@@ -30,11 +30,7 @@ record GaugeRun(PrintWriter err, Adjustable build) {
                 err, "trying faults in " + name, UnitFaults.of(build).size());
         try {
             return GaugeAnswer.of(
-                    units,
-                    circuit,
-                    build.unit(),
-                    file,
-                    GaugeDiagnosis.of(build, read.readings(), progress::step));
+                    units, circuit, build.unit(), file, GaugeDiagnosis.of(build, read.readings(), progress::step));
         } catch (UnsolvedPointException unsolved) {
             throw new WrongInputException("hotidle: no steady state was found for " + name + " in "
                     + unsolved.point().range() + " at "

@@ -73,8 +73,8 @@ final class LiveCommand implements Callable<Integer> {
                 circuit,
                 units.shown(),
                 Circuits.adjustable(described, build).unit().build());
-        try (LiveServer server = LiveServer.start(
-                unit, port, new LiveCommands(described, inputs, spec.root()), err::println)) {
+        try (LiveServer server =
+                LiveServer.start(unit, port, new LiveCommands(described, inputs, spec.root()), err::println)) {
             out.println(LivePhrase.address(described.name(), server.address()));
             out.println(LivePhrase.HOW_IT_ENDS);
             out.flush();

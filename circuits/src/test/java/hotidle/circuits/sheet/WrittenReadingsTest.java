@@ -52,8 +52,9 @@ class WrittenReadingsTest {
 
     @Test
     void aSheetWithColumnsInAnotherOrderAndDecimalCommasIsTakenAsItStands() {
-        WrittenReadings written = WrittenReadings.of(sheet(
-                "reading;tap;sound from;range;oil temperature;engine speed;unit;gauge accuracy\n10,2;line;9;first;110 degC;650;bar;0,2\n;;;;;;;\n"));
+        WrittenReadings written = WrittenReadings.of(
+                sheet(
+                        "reading;tap;sound from;range;oil temperature;engine speed;unit;gauge accuracy\n10,2;line;9;first;110 degC;650;bar;0,2\n;;;;;;;\n"));
         assertEquals(1, written.rows().size());
         assertEquals("10,2", written.rows().get(0).get("reading"));
         assertFalse(written.rows().get(0).containsKey("sound from"), "what a sound unit reads is worked out anew");

@@ -45,7 +45,8 @@ class GaugeDiagnosisTest {
 
     @Test
     void aLineReadFarBelowASoundOneAtIdleIsLowWhateverTheFileGives() {
-        assertTrue(GaugeDiagnosis.low(FIVE.unit("fresh"), read(FIVE.unit().command().line(), 10, -20)));
+        assertTrue(GaugeDiagnosis.low(
+                FIVE.unit("fresh"), read(FIVE.unit().command().line(), 10, -20)));
     }
 
     @Test

@@ -40,13 +40,7 @@ record AskedGauges(
     /** As in the driving condition, nothing read yet. */
     static AskedGauges asDriven() {
         return new AskedGauges(
-                null,
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                List.of(),
-                null,
-                null);
+                null, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), List.of(), null, null);
     }
 
     WrittenReadings written() {

@@ -37,8 +37,7 @@ record AskedState(
 
     /** The same without a fault laid over it. */
     AskedState withoutFaults() {
-        return new AskedState(
-                build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, List.of(), jobs);
+        return new AskedState(build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, List.of(), jobs);
     }
 
     /** The build as the file has it, at its first driving condition. */

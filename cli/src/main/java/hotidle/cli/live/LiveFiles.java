@@ -40,7 +40,13 @@ record LiveFiles(LiveUnit unit) {
                 .filter(size -> on.isPresent() ? !same(build, size) : !size.isNew())
                 .toList();
         String text = WrittenBuild.yaml(
-                unit.circuit().name(), unit.source(), on, changed, state.setPressurePa(), LivePhrase.SET_HERE, notes(state));
+                unit.circuit().name(),
+                unit.source(),
+                on,
+                changed,
+                state.setPressurePa(),
+                LivePhrase.SET_HERE,
+                notes(state));
         return new LiveFileRecord(unit.circuit().name() + "-changed.yaml", text);
     }
 

@@ -24,8 +24,8 @@ record LiveReport(LiveUnit unit, LiveFiles files, LiveGauges gauges, OtherComman
             notes.add(LivePhrase.DRIVEN_AS_WRITTEN);
         }
         Optional<GaugeReadings> read = gauges.readings(question);
-        String text = commands.report(new OtherCommands.AskedReport(
-                file, build, units, notes, read, LiveGauges.sheet(question)));
+        String text = commands.report(
+                new OtherCommands.AskedReport(file, build, units, notes, read, LiveGauges.sheet(question)));
         return new LiveFileRecord(unit.circuit().name() + "-report.html", text);
     }
 }

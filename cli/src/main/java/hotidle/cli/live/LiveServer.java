@@ -79,8 +79,7 @@ public final class LiveServer implements AutoCloseable {
      * @param faults   told of faults of the program
      * @throws IOException where it cannot listen there
      */
-    public static LiveServer start(
-            LiveUnit unit, int port, OtherCommands commands, Consumer<String> faults)
+    public static LiveServer start(LiveUnit unit, int port, OtherCommands commands, Consumer<String> faults)
             throws IOException {
         // read once by the JDK's server: answers leave at once, and a question that comes in drops is cut off
         System.setProperty("sun.net.httpserver.nodelay", "true");

@@ -49,7 +49,7 @@ export function gauges(story) {
     el('div', { className: 'bench' },
       el('div', { className: 'bench-set' }, point.root, where, trouble,
         el('div', { className: 'before' }, el('h3', {}, 'Before you read them on a running unit'), noStall, caution)),
-      el('div', {}, list,
+      el('div', {}, list, el('p', { className: 'quiet' }, 'Column: the model. Dotted: what is commanded. Triangle: what you read.'),
         el('div', { className: 'tools' }, el('label', { htmlFor: 'gauge-accuracy' }, 'Your gauge: accuracy '), accuracy,
           el('label', { htmlFor: 'gauge-full-scale' }, 'full scale '), fullScale), flows)),
     table.root, outcome.root);

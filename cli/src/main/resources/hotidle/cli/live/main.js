@@ -1,6 +1,7 @@
 // Puts the page together: the state is turned, the program is asked, panels show what it answers.
 import { Refused, ask, asker } from './ask.js';
 import { gauges } from './gauges.js';
+import { places } from './places.js';
 import { hand } from './download.js';
 import { drawing } from './drawing.js';
 import { oil } from './oil.js';
@@ -134,6 +135,7 @@ async function learn() {
   byId('about').textContent = unit.about;
   byId('caution').textContent = unit.caution;
   document.title = unit.circuit + ', live';
+  setTimeout(places);
   byId('units').replaceChildren(...units.systems().map((one) => el('option', { value: one, selected: one === units.inUse() }, one)));
 }
 

@@ -85,11 +85,11 @@ export function scale(tap, read) {
       }
       if (commanded !== null) {
         const at = y(commanded);
-        drawn.push(svg('line', { x1: 4, x2: WIDTH - 4, y1: at, y2: at, class: 'set' }), text(4, at - 3, 'start', 'set', 'mark'));
+        drawn.push(svg('line', { x1: MIDDLE - HALF - 12, x2: MIDDLE + HALF + 12, y1: at, y2: at, class: 'set' }));
       }
       taken.filter((one) => one.value !== null).forEach((one) => {
         const at = y(one.value);
-        drawn.push(svg('path', { d: 'M' + (MIDDLE + HALF + 4) + ' ' + at + 'l9 -5v10z', class: 'read' }), text(WIDTH - 2, at - 4, 'end', 'read', 'mark'));
+        drawn.push(svg('path', { d: 'M' + (MIDDLE + HALF + 4) + ' ' + at + 'l10 -6v12z', class: 'read' }));
       });
       picture.replaceChildren(...drawn);
       figures.replaceChildren(...(pascal === null ? ['not known'] : [el('strong', {}, units.saidIn('shop', 'pressure', pascal)), ' ', units.saidIn('metric', 'pressure', pascal)]));

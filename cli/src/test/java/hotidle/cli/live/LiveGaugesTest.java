@@ -45,9 +45,7 @@ class LiveGaugesTest {
     static void open() throws IOException {
         visitor = new Visitor("shuttle-five");
         sample = folder.resolve("readings.csv");
-        Files.writeString(
-                sample,
-                """
+        Files.writeString(sample, """
                 tap,range,engine speed,oil temperature,temperature unit,reading,unit,gauge accuracy
                 line,first,650,230,degF,152,psi,2 %
                 direct,third,650,230,degF,120,psi,2 %
@@ -122,13 +120,17 @@ class LiveGaugesTest {
         for (JsonNode gauge : shown.get("gauges")) {
             if (nodes.has(gauge.get("tap").asText())) {
                 same(
-                        idle.at("/pressures_pa/" + nodes.get(gauge.get("tap").asText()).asText()).asDouble(),
+                        idle.at("/pressures_pa/"
+                                        + nodes.get(gauge.get("tap").asText()).asText())
+                                .asDouble(),
                         gauge.get("pressure_pa").asDouble());
             }
         }
         assertEquals(7, shown.get("gauges").size());
         assertEquals("hot-idle", shown.get("like").asText());
-        same(idle.get("engine_speed_rpm").asDouble(), shown.get("engine_speed_rpm").asDouble());
+        same(
+                idle.get("engine_speed_rpm").asDouble(),
+                shown.get("engine_speed_rpm").asDouble());
         same(
                 visitor.answer("state", IDLE).get("line_pa").asDouble(),
                 shown.at("/gauges/0/pressure_pa").asDouble());
@@ -151,12 +153,16 @@ class LiveGaugesTest {
         JsonNode answered = answer("causes", faulty, gauges);
         ObjectNode whole = (ObjectNode) told;
         whole.putNull("fits_together");
-        assertEquals(whole, answered.get("gauge"), "all fits together are not asked for; a fault laid over is none of a sound build");
+        assertEquals(
+                whole,
+                answered.get("gauge"),
+                "all fits together are not asked for; a fault laid over is none of a sound build");
         String verdict = answered.at("/told/verdict").asText();
         assertTrue(verdict.startsWith("worn, 2 readings of readings.csv: THEY DO NOT AGREE"), verdict);
         assertTrue(answered.at("/told/causes").size() > 1);
         assertEquals(
-                UnitFaults.of(ReadyCircuits.read("shuttle-five").adjustable("worn")).size(),
+                UnitFaults.of(ReadyCircuits.read("shuttle-five").adjustable("worn"))
+                        .size(),
                 answered.at("/told/faults").size());
     }
 
@@ -171,12 +177,15 @@ class LiveGaugesTest {
                 "{\"range\": \"reverse\", \"engine_speed_rpm\": 1500, \"sump_temperature_c\": 80, \"commanded_pa\": 1200000}");
         JsonNode told = command("gauge", "shuttle-five", "--build", "worn", "--readings", sheet.toString());
         JsonNode shown = answer("gauges", IDLE, set);
-        same(told.at("/readings/0/sound_mean").asDouble(), shown.at("/gauges/0/pressure_pa").asDouble());
+        same(
+                told.at("/readings/0/sound_mean").asDouble(),
+                shown.at("/gauges/0/pressure_pa").asDouble());
         assertEquals("reverse", shown.get("range").asText());
         double warm = answer("gauges", IDLE, json("{\"sump_temperature_c\": 20}"))
                 .at("/gauges/0/pressure_pa")
                 .asDouble();
-        assertTrue(warm > answer("gauges", IDLE, json("{}")).at("/gauges/0/pressure_pa").asDouble());
+        assertTrue(warm
+                > answer("gauges", IDLE, json("{}")).at("/gauges/0/pressure_pa").asDouble());
     }
 
     @Test
@@ -199,16 +208,19 @@ class LiveGaugesTest {
             assertEquals(told.get(number).asDouble(), gauge.get(number).asDouble(), 1e-6, number);
         }
         assertEquals(told.at("/causes/0/fault"), gauge.at("/causes/0/fault"));
-        assertEquals(told.at("/causes/0/believed").asDouble(), gauge.at("/causes/0/believed").asDouble(), 1e-6);
+        assertEquals(
+                told.at("/causes/0/believed").asDouble(),
+                gauge.at("/causes/0/believed").asDouble(),
+                1e-6);
     }
 
     @Test
     void aFaultLaidOverMovesTheGauges() throws Exception {
-        String faulty =
-                "{\"build\": \"worn\", \"duty\": \"hot-idle\", \"faults\": [\"spring-weak@regulator:30%\"]}";
+        String faulty = "{\"build\": \"worn\", \"duty\": \"hot-idle\", \"faults\": [\"spring-weak@regulator:30%\"]}";
         ObjectNode gauges = taken(sample);
         gauges.put("engine_speed_rpm", 2000);
-        double sound = answer("gauges", IDLE, gauges).at("/gauges/0/pressure_pa").asDouble();
+        double sound =
+                answer("gauges", IDLE, gauges).at("/gauges/0/pressure_pa").asDouble();
         assertTrue(answer("gauges", faulty, gauges).at("/gauges/0/pressure_pa").asDouble() < 0.98 * sound);
     }
 
@@ -216,8 +228,9 @@ class LiveGaugesTest {
     void aReadingThatCannotBeIsLeftOutWithItsReasonAndTheOthersCount() throws Exception {
         ObjectNode gauges = taken(sample);
         ArrayNode rows = (ArrayNode) gauges.get("readings");
-        rows.add(json("{\"tap\": \"line\", \"range\": \"first\", \"engine speed\": \"650\", \"oil temperature\": \"230 degF\","
-                + " \"reading\": \"152 apples\", \"gauge accuracy\": \"2 %\"}"));
+        rows.add(json(
+                "{\"tap\": \"line\", \"range\": \"first\", \"engine speed\": \"650\", \"oil temperature\": \"230 degF\","
+                        + " \"reading\": \"152 apples\", \"gauge accuracy\": \"2 %\"}"));
         rows.add(json("{\"tap\": \"low\", \"range\": \"first\"}"));
         JsonNode beside = answer("gauges", IDLE, gauges).get("readings");
         assertFalse(beside.get(2).get("taken").asBoolean());
@@ -241,7 +254,9 @@ class LiveGaugesTest {
         String text = "tap,range,engine speed,oil temperature,reading,unit,gauge accuracy\n"
                 + "line,first,650,230 degF,152,psi,2 %\nlyne,first,650,230 degF,152,psi,2 %\n";
         JsonNode refused = answer(
-                "readings-taken", IDLE, MAPPER.createObjectNode().put("sheet", text).put("file", "day.csv"));
+                "readings-taken",
+                IDLE,
+                MAPPER.createObjectNode().put("sheet", text).put("file", "day.csv"));
         assertFalse(refused.get("good").asBoolean());
         assertEquals(0, refused.get("rows").size());
         String said = refused.at("/problems/0").asText();
@@ -250,7 +265,10 @@ class LiveGaugesTest {
                 "readings-taken",
                 IDLE,
                 MAPPER.createObjectNode()
-                        .put("sheet", Run.of("sheet", "shuttle-five", "--readings", "--units", "shop").out()));
+                        .put(
+                                "sheet",
+                                Run.of("sheet", "shuttle-five", "--readings", "--units", "shop")
+                                        .out()));
         assertTrue(empty.get("good").asBoolean(), "a sheet that is yet to be filled in is taken over");
         assertTrue(empty.get("rows").size() > 5);
     }
@@ -265,8 +283,7 @@ class LiveGaugesTest {
             }
         };
         LiveGauges gauges = new LiveGauges(unit());
-        assertThrows(
-                Newest.GivenUpException.class, () -> gauges.causes(asked, Quantity.UnitSystem.SHOP, second));
+        assertThrows(Newest.GivenUpException.class, () -> gauges.causes(asked, Quantity.UnitSystem.SHOP, second));
         int all = UnitFaults.of(unit().circuit().adjustable("worn")).size();
         assertTrue(steps.get() < all / 2, steps + " of " + all);
         assertEquals("state", LiveAnswers.outdoneBy("causes"));
@@ -283,7 +300,8 @@ class LiveGaugesTest {
                 "application/json; charset=utf-8",
                 shown.headers().firstValue("Content-Type").orElseThrow());
         Path written = folder.resolve("script.csv");
-        Files.writeString(written, answer("readings-file", IDLE, gauges).get("text").asText());
+        Files.writeString(
+                written, answer("readings-file", IDLE, gauges).get("text").asText());
         assertEquals(script, taken(written).at("/readings/0/note").asText());
         ((ObjectNode) gauges.at("/readings/0")).put("tap", script);
         JsonNode wrong = answer("gauges", IDLE, gauges).at("/readings/0");

@@ -206,8 +206,7 @@ class LiveServerTest {
                 "training-rig",
                 Quantity.UnitSystem.SHOP,
                 "worn");
-        assertThrows(
-                BindException.class, () -> LiveServer.start(unit, visitor.port, Visitor.COMMANDS, fault -> {}));
+        assertThrows(BindException.class, () -> LiveServer.start(unit, visitor.port, Visitor.COMMANDS, fault -> {}));
     }
 
     @Test
