@@ -23,6 +23,10 @@ final class PageFiles {
 
     private static final Map<String, String> OWN = Map.ofEntries(
             Map.entry("live.css", CSS),
+            Map.entry("lesson.css", CSS),
+            Map.entry("write.css", CSS),
+            Map.entry("lesson.js", SCRIPT),
+            Map.entry("write.js", SCRIPT),
             Map.entry("main.js", SCRIPT),
             Map.entry("ask.js", SCRIPT),
             Map.entry("state.js", SCRIPT),

@@ -5,6 +5,8 @@ import { places } from './places.js';
 import { hand } from './download.js';
 import { drawing } from './drawing.js';
 import { oil } from './oil.js';
+import { lesson } from './lesson.js';
+import { write } from './write.js';
 import { work } from './work.js';
 import { byId, el } from './dom.js';
 import { conditions } from './conditions.js';
@@ -17,7 +19,8 @@ import { verdict } from './verdict.js';
 let unit = null;
 const story = new Story((how) => changed(how));
 const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story),
-  oil: oil(), work: work(story), drawing: drawing(story, ask) };
+  oil: oil(), work: work(story), drawing: drawing(story, ask),
+  lesson: lesson(), write: write() };
 
 /** How long the last questions took, from their beginning to the picture [ms]: for who measures the page. */
 const LOOKED_AT = 1000;
@@ -109,6 +112,7 @@ async function changed(how) {
   panels.conditions.show(unit);
   panels.sheet.show(unit);
   panels.work.show(unit);
+  panels.lesson.show(unit);
   byId('undo').disabled = story.past.length === 0;
   byId('redo').disabled = story.future.length === 0;
   byId('drop').hidden = !story.now.kept;
