@@ -69,6 +69,16 @@ public final class WrittenFault {
         return fault.of(size(fault, matcher.group("size")));
     }
 
+    /** As it is written behind {@code --fault}; the size to seven digits. */
+    public static String of(UnitFault.Sized one) {
+        UnitFault fault = one.fault();
+        if (fault.kind().sizeOf() == FaultKind.SizeOf.NOTHING) {
+            return fault.name();
+        }
+        boolean share = share(fault);
+        return fault.name() + ":" + digits(one.size() * (share ? 100 : 1000), 7) + (share ? "%" : "mm");
+    }
+
     private static double size(UnitFault fault, String written) {
         FaultKind.SizeOf sizeOf = fault.kind().sizeOf();
         if (sizeOf == FaultKind.SizeOf.NOTHING) {
@@ -102,13 +112,13 @@ public final class WrittenFault {
         boolean share = share(fault);
         double times = share ? 100 : 1000;
         String unit = share ? "%" : "mm";
-        return digits(fault.least() * times) + unit + " to " + digits(fault.most() * times) + unit;
+        return digits(fault.least() * times, 4) + unit + " to " + digits(fault.most() * times, 4) + unit;
     }
 
-    /** Four digits, without zeros behind. */
-    private static String digits(double number) {
+    /** So many digits, without zeros behind. */
+    private static String digits(double number, int digits) {
         return BigDecimal.valueOf(number)
-                .round(new MathContext(4))
+                .round(new MathContext(digits))
                 .stripTrailingZeros()
                 .toPlainString();
     }

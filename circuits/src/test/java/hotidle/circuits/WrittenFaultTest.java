@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Faults of a ready circuit as a mechanic writes them. */
 class WrittenFaultTest {
@@ -43,6 +44,17 @@ class WrittenFaultTest {
                 .orElseThrow();
         assertEquals(1, WrittenFault.read(POSSIBLE, ball.name()).size());
         assertEquals("it takes no size", refused(ball.name() + ":3mm").getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"spring-weak@regulator:20%", "valve-stuck@regulator:0.3mm", "oil-aerated:15%"})
+    void whatIsWrittenIsReadAgain(String text) {
+        assertEquals(text, WrittenFault.of(WrittenFault.read(POSSIBLE, text)));
+        UnitFault ball = POSSIBLE.stream()
+                .filter(one -> one.kind() == FaultKind.CHECK_BALL_MISSING)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(ball.name(), WrittenFault.of(ball.of(1)));
     }
 
     @Test
