@@ -8,7 +8,7 @@ import hotidle.study.gauge.Cause;
 import hotidle.transmission.WearSize;
 
 /** Faults and their sizes in words. */
-record CauseWords(Quantity.UnitSystem units) {
+public record CauseWords(Quantity.UnitSystem units) {
 
     static String named(Cause cause) {
         return UnitFaultPhrase.named(cause.fault().kind(), cause.fault().part());
@@ -19,7 +19,7 @@ record CauseWords(Quantity.UnitSystem units) {
     }
 
     /** A size of a cause. */
-    String size(UnitFault fault, double size) {
+    public String size(UnitFault fault, double size) {
         if (fault.kind().sizeOf() != FaultKind.SizeOf.WEAR) {
             return new UnitFaultPhrase(units).other(fault.kind(), size, Math.sqrt(fault.least() * fault.most()));
         }

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param kept   what is kept as reference; empty where nothing is
  * @param drawn  whether the words of the drawing are asked for too
  * @param gauges what is set and read at the gauges; empty where they are as in the driving condition
+ * @param lesson what is asked of a lesson
+ * @param text   of a circuit file that is written on the page
  */
 record LiveQuestion(
         String page,
@@ -23,7 +25,9 @@ record LiveQuestion(
         AskedState state,
         Optional<AskedState> kept,
         boolean drawn,
-        Optional<AskedGauges> gauges) {
+        Optional<AskedGauges> gauges,
+        LessonQuestion lesson,
+        String text) {
 
     private static final int LONGEST_NAME = 64;
 
@@ -34,6 +38,8 @@ record LiveQuestion(
         state = state == null ? AskedState.asWritten() : state;
         kept = kept == null ? Optional.empty() : kept;
         gauges = gauges == null ? Optional.empty() : gauges;
+        lesson = lesson == null ? LessonQuestion.none() : lesson;
+        text = text == null ? "" : text;
     }
 
     /** The system of units of a word; empty where it is none. */

@@ -26,6 +26,8 @@ final class PageFiles {
             Map.entry("lesson.css", CSS),
             Map.entry("write.css", CSS),
             Map.entry("lesson.js", SCRIPT),
+            Map.entry("lesson-end.js", SCRIPT),
+            Map.entry("lesson-teacher.js", SCRIPT),
             Map.entry("write.js", SCRIPT),
             Map.entry("main.js", SCRIPT),
             Map.entry("ask.js", SCRIPT),

@@ -90,6 +90,23 @@ final class Visitor implements AutoCloseable {
         return MAPPER.readTree(response.body());
     }
 
+    /** What comes to a question about something else than a state. */
+    HttpResponse<String> sentAbout(String kind, String about, String json) throws IOException, InterruptedException {
+        return posted(
+                kind,
+                "{\"page\": \"page\", \"number\": " + ++number + ", \"units\": \"shop\", \"" + about + "\": " + json
+                        + "}");
+    }
+
+    /** The answer to it, which was given. */
+    JsonNode about(String kind, String about, String json) throws IOException, InterruptedException {
+        HttpResponse<String> response = sentAbout(kind, about, json);
+        if (response.statusCode() != 200) {
+            throw new AssertionError(response.statusCode() + " " + response.body());
+        }
+        return MAPPER.readTree(response.body());
+    }
+
     static String question(String page, long number, String state) {
         return "{\"page\": \"" + page + "\", \"number\": " + number + ", \"units\": \"shop\", \"state\": " + state
                 + "}";

@@ -1,0 +1,71 @@
+package hotidle.answer.phrase;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.HiddenFaultPhrase.Judged;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What a lesson says of a fault, an answer and readings. */
+class HiddenFaultPhraseTest {
+
+    private static final HiddenFaultPhrase METRIC = new HiddenFaultPhrase(Quantity.UnitSystem.METRIC);
+
+    @Test
+    void aPlaceNamesGaugeSpeedRangeAndTemperatureWhereThereIsOne() {
+        assertEquals(
+                "line at 650 rpm in first, 110 degC",
+                METRIC.place("line", 650 / 60.0, "first", OptionalDouble.of(383.15)));
+        assertEquals("line at 650 rpm in bench", METRIC.place("line", 650 / 60.0, "bench", OptionalDouble.empty()));
+    }
+
+    @Test
+    void oneReadingLeavesCausesAndSoundOnesTellNothing() {
+        assertEquals(
+                "Your 1 reading leaves 5 likely causes, counting as one what no gauge tells apart; the fault itself holds 34 %.",
+                HiddenFaultPhrase.told(1, false, 0.34, 5));
+        assertEquals(
+                "Your 2 readings agree with a sound unit within what tolerances and gauge leave open: nothing was found yet.",
+                HiddenFaultPhrase.told(2, true, 0, 0));
+        assertEquals("1 likely cause left, the fault 97 %", HiddenFaultPhrase.after(false, 0.97, 1));
+        assertEquals("as a sound unit reads", HiddenFaultPhrase.after(true, 0, 0));
+    }
+
+    @Test
+    void theNextReadingSaysWhatEachCauseWouldMakeOfIt() {
+        assertEquals(
+                "Expected to tell most next: line at 650 rpm in first: 9.50 bar if regulator (spring weak or broken), 5.00 bar if"
+                        + " oil low.",
+                METRIC.next(
+                        "line at 650 rpm in first",
+                        List.of("regulator (spring weak or broken)", "oil low"),
+                        List.of(9.5e5, 5e5)));
+    }
+
+    @Test
+    void theAnswerIsNamedWithTheSizeThatFitsAndTheFaultWithItsOwn() {
+        assertEquals(
+                "You said: cooler: cooler blocked. It explains your readings best with: 80 % blocked.",
+                HiddenFaultPhrase.answer("cooler: cooler blocked", "80 % blocked", true));
+        assertEquals(
+                "You said: check-3: check ball missing.",
+                HiddenFaultPhrase.answer("check-3: check ball missing", "", true));
+        assertEquals(
+                "Hidden in fresh: check-3: check ball missing.",
+                HiddenFaultPhrase.fault("fresh", "check-3: check ball missing", ""));
+    }
+
+    @Test
+    void eachWayAnAnswerCanStandToTheFaultIsSaidOtherwise() {
+        assertEquals(
+                Judged.values().length,
+                new HashSet<>(Arrays.stream(Judged.values())
+                                .map(HiddenFaultPhrase::judged)
+                                .toList())
+                        .size());
+    }
+}
