@@ -70,6 +70,7 @@ final class LiveAnswers {
         answerers.put("readings-file", (question, step) -> gauges.file(question));
         answerers.put("readings-taken", (question, step) -> gauges.taken(question));
         answerers.putAll(new LiveLesson(unit).answerers());
+        answerers.putAll(new WrittenCircuit(unit).answerers());
         LiveFiles files = new LiveFiles(unit);
         answerers.put("sheet-file", (question, step) -> files.sheet(question.state(), units(question)));
         answerers.put("build-file", (question, step) -> files.build(question.state()));
