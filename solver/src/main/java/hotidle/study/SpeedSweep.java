@@ -258,12 +258,17 @@ public final class SpeedSweep {
         if (first == 0 || shown.get(first - 1).state().isEmpty()) {
             return OptionalDouble.of(above.conditions().speed());
         }
-        return OptionalDouble.of(narrow(shown.get(first - 1).state().get(), above, figure));
+        return OptionalDouble.of(narrow(first, figure));
     }
 
-    /** Each state starts from the slowest at which the figure holds, as the engine would come to it from there. */
-    private double narrow(Solution below, Solution above, ToDoubleFunction<Solution> figure) {
+    /**
+     * Each state starts from the slowest at which the figure holds, as the engine would come to it from there; the first is asked where
+     * the curve leads on which that speed and the next faster one lie.
+     */
+    private double narrow(int first, ToDoubleFunction<Solution> figure) {
         Series series = new Series(unit.network());
+        Solution above = shown.get(first).state().orElseThrow();
+        Solution below = shown.get(first - 1).state().orElseThrow();
         Solution high = above;
         SignChange search = new SignChange(
                 above.conditions().speed(),
@@ -271,6 +276,11 @@ public final class SpeedSweep {
                 below.conditions().speed(),
                 figure.applyAsDouble(below),
                 CROSSING);
+        if (first + 1 < shown.size()) {
+            shown.get(first + 1)
+                    .state()
+                    .ifPresent(next -> search.follow(next.conditions().speed(), figure.applyAsDouble(next)));
+        }
         while (search.open()) {
             double speed = search.next();
             series.restart(high);

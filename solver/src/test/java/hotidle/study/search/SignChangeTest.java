@@ -93,6 +93,50 @@ class SignChangeTest {
         return trials;
     }
 
+    /** As a spool's way does over speed, which grows with the root of what its opening lacks: steep at first, then ever flatter. */
+    @Test
+    void aThirdFigureBeyondAnEndLeadsToWhereARootLikeFigureChanges() {
+        DoubleUnaryOperator way = x -> Math.sqrt(x + 1) - 1.2;
+        int alone = followed(way, Double.NaN);
+        assertTrue(followed(way, 6) < alone, alone + " trials alone");
+        assertEquals(
+                alone,
+                followed(x -> x > 3 ? Double.POSITIVE_INFINITY : way.applyAsDouble(x), 6),
+                "it has no size there");
+        assertEquals(alone, followed(x -> x > 3 ? 0 : way.applyAsDouble(x), 6), "it turns between");
+    }
+
+    private static int followed(DoubleUnaryOperator figure, double third) {
+        SignChange search = new SignChange(3, figure.applyAsDouble(3), -1, figure.applyAsDouble(-1), 0.01);
+        if (!Double.isNaN(third)) {
+            search.follow(third, figure.applyAsDouble(third));
+        }
+        int trials = 0;
+        while (search.open()) {
+            double next = search.next();
+            search.tell(next, figure.applyAsDouble(next));
+            trials++;
+        }
+        assertEquals(0.44, search.holds(), 0.01);
+        assertTrue(figure.applyAsDouble(search.fails()) < 0 && Math.abs(search.fails() - search.holds()) <= 0.01);
+        return trials;
+    }
+
+    /** One end soon is near the change: without a trial beside it the far one would be halved again and again. */
+    @Test
+    void aChangeNextToAnEndIsCaughtBesideIt() {
+        DoubleUnaryOperator figure = x -> Math.sqrt(x - 3.5) - Math.sqrt(0.5);
+        SignChange search = new SignChange(4.5, figure.applyAsDouble(4.5), 3.5, figure.applyAsDouble(3.5), 0.01);
+        int trials = 0;
+        while (search.open()) {
+            double next = search.next();
+            search.tell(next, figure.applyAsDouble(next));
+            trials++;
+        }
+        assertEquals(4, search.holds(), 0.01);
+        assertTrue(trials <= 4, trials + " trials; halving takes 7");
+    }
+
     @Test
     void neighbouringNumbersEndTheSearchWhateverTheTolerance() {
         double low = 1e9;
