@@ -2,9 +2,7 @@ package hotidle.study;
 
 import hotidle.assess.Margin;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -21,7 +19,6 @@ import java.util.stream.Stream;
 /**
  * The least margin of a build over set pressure and one size: at each point the worst of all limits at all duty points. The build
  * itself, and what else its file says of the size, are points of it too, so that what is said of them agrees with what is drawn there.
- * Past 300 lines, since what it found and the walk along its size share points and marks.
  *
  * @param axis      the size
  * @param pressures set pressures [Pa], rising: those asked for, and the build's own where it lies between them
@@ -107,7 +104,7 @@ public record WindowMap(
             NOTHING_JUDGED
         }
 
-        private static UnknownCell of(Obstacle obstacle) {
+        static UnknownCell of(Obstacle obstacle) {
             return new UnknownCell(obstacle, Optional.empty());
         }
     }
@@ -172,58 +169,28 @@ public record WindowMap(
         List<Adjustable> builds = across.stream()
                 .map(pressure -> pressure == own ? build : build.setTo(pressure, by))
                 .toList();
-        List<Map<String, DutyChain>> starts = starts(builds, speeds);
-        // a column is solved in order, each of its points started from the one before; a size moves a state less than a
-        // set pressure does, and columns know nothing of each other
-        List<List<MapCell>> columns = IntStream.range(0, across.size())
-                .parallel()
-                .mapToObj(i -> {
-                    List<MapCell> column = new ArrayList<>();
-                    for (double value : upright) {
-                        column.add(cell(made(builds.get(i), axis, value), across.get(i), value, starts.get(i)));
-                        step.run();
-                    }
-                    return column;
-                })
+        List<MapColumn> started = MapColumn.started(builds, axis, across, speeds);
+        // columns know nothing of each other
+        List<List<MapCell>> columns = started.parallelStream()
+                .map(column -> column.cells(upright, step))
                 .toList();
         List<List<MapCell>> rows = IntStream.range(0, upright.size())
                 .mapToObj(j -> columns.stream().map(column -> column.get(j)).toList())
                 .toList();
-        Map<String, DutyChain> chains = new BoundarySearch(speeds).chains(build.unit());
+        int column = across.indexOf(own);
+        MapColumn itself = column >= 0
+                ? started.get(column)
+                : MapColumn.started(List.of(build), axis, List.of(own), speeds).get(0);
         List<NamedCell> marks = new ArrayList<>();
         named.forEach((name, value) -> {
             int row = upright.indexOf(value);
-            int column = across.indexOf(own);
             marks.add(new NamedCell(
                     name,
                     row >= 0 && column >= 0
                             ? rows.get(row).get(column)
-                            : cell(made(build, axis, value), own, value, chains)));
+                            : itself.cells(List.of(value), () -> {}).get(0)));
         });
         return new WindowMap(axis, across, upright, rows, marks);
-    }
-
-    /** Chains of all duties at each set pressure, each started from the one before: where the columns start. */
-    private static List<Map<String, DutyChain>> starts(List<Adjustable> builds, List<Double> speeds) {
-        record DutyChains(String duty, List<DutyChain> chains) {}
-        List<DutyChains> stands = new BoundarySearch(speeds)
-                .chains(builds.get(0).unit()).entrySet().parallelStream()
-                        .map(one -> {
-                            List<DutyChain> chains = new ArrayList<>();
-                            for (Adjustable build : builds) {
-                                one.getValue().judged(build.unit());
-                                chains.add(one.getValue().branch());
-                            }
-                            return new DutyChains(one.getKey(), chains);
-                        })
-                        .toList();
-        return IntStream.range(0, builds.size())
-                .mapToObj(i -> {
-                    Map<String, DutyChain> starts = new LinkedHashMap<>();
-                    stands.forEach(one -> starts.put(one.duty(), one.chains().get(i)));
-                    return starts;
-                })
-                .toList();
     }
 
     /** How many points are solved where these are asked for. */
@@ -245,15 +212,6 @@ public record WindowMap(
         return List.copyOf(all);
     }
 
-    /** The size as it is left where a build keeps it, so that its own point is the build itself. */
-    private static Optional<Transmission> made(Adjustable build, Axis axis, double value) {
-        WearSize size = axis.dimension();
-        if (value == axis.counted(size.value())) {
-            return Optional.of(build.unit());
-        }
-        return build.with(size, value == axis.counted(size.fresh()) ? size.fresh() : value + axis.inner());
-    }
-
     /** What the file says of the size, as the axis counts it, the build's own first. */
     private static Map<String, Double> named(Adjustable build, Axis axis) {
         WearSize size = axis.dimension();
@@ -267,42 +225,5 @@ public record WindowMap(
             named.put("new", axis.counted(size.fresh()));
         }
         return named;
-    }
-
-    private static MapCell cell(
-            Optional<Transmission> made, double pressure, double value, Map<String, DutyChain> chains) {
-        if (made.isEmpty()) {
-            return unknown(pressure, value, UnknownCell.of(UnknownCell.Obstacle.SIZE_IMPOSSIBLE));
-        }
-        Optional<LeastMargin> least = Optional.empty();
-        List<Judgement.Key> undecided = new ArrayList<>();
-        Map<Judgement.Key, Double> headrooms = new LinkedHashMap<>();
-        for (DutyPoint duty : made.get().duties()) {
-            Judgement judged = chains.get(duty.name()).judged(made.get());
-            if (!judged.known()) {
-                return unknown(
-                        pressure, value, new UnknownCell(UnknownCell.Obstacle.UNSOLVED, Optional.of(duty.name())));
-            }
-            judged.undecided().forEach(margin -> undecided.add(Judgement.Key.of(duty, margin)));
-            judged.margins().stream()
-                    .filter(Margin::known)
-                    .forEach(margin -> headrooms.put(Judgement.Key.of(duty, margin), margin.headroom()));
-            Optional<LeastMargin> worst =
-                    judged.least().map(margin -> new LeastMargin(Judgement.Key.of(duty, margin), margin));
-            if (rank(worst) < rank(least)) {
-                least = worst;
-            }
-        }
-        return least.isEmpty()
-                ? unknown(pressure, value, UnknownCell.of(UnknownCell.Obstacle.NOTHING_JUDGED))
-                : new MapCell(pressure, value, least, Optional.empty(), undecided, headrooms);
-    }
-
-    private static MapCell unknown(double pressure, double value, UnknownCell why) {
-        return new MapCell(pressure, value, Optional.empty(), Optional.of(why), List.of(), Map.of());
-    }
-
-    private static double rank(Optional<LeastMargin> least) {
-        return least.map(one -> one.margin().headroom()).orElse(Double.POSITIVE_INFINITY);
     }
 }
