@@ -46,6 +46,8 @@ public record HeldLine(double position, Optional<LineBalance> balance, Optional<
      * @param served   where the worst served was just served
      * @param position there [m]
      * @param slope    of its headroom there, by the position [1/m]; empty where it is served all the way
+     * @param hungry   whether something got too little even as far open as it may be
      */
-    record HeldStates(Solution shut, Solution open, Solution served, double position, OptionalDouble slope) {}
+    record HeldStates(
+            Solution shut, Solution open, Solution served, double position, OptionalDouble slope, boolean hungry) {}
 }

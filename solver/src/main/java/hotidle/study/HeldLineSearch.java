@@ -35,6 +35,9 @@ final class HeldLineSearch {
     /** The position is found to this share of the spool's travel (ours) [-]. */
     private static final double NARROW = 1e-9;
 
+    /** How far beyond where a state leads to is looked, so that it is caught between two: this times the way to it (ours) [-]. */
+    private static final double BEYOND = 1.2;
+
     /** A headroom this small is none: rounding (ours) [-]. */
     private static final double NIL = 1e-12;
 
@@ -48,6 +51,9 @@ final class HeldLineSearch {
     private Series series;
     private OptionalDouble slope = OptionalDouble.empty();
     private int solves;
+
+    /** Whether the seat and the feed wide open were asked. */
+    private boolean ends;
 
     /** What gets too little even with the feed wide open: more opening does not help it, so that it does not count. */
     private Optional<Margin> hungriest = Optional.empty();
@@ -85,6 +91,47 @@ final class HeldLineSearch {
                 .filter(edge -> edge > low)
                 .min()
                 .orElse(roles.spool().spring().end());
+        Optional<HeldLine> near = before.filter(found -> !found.hungry()).flatMap(found -> near(found, low, high));
+        return near.orElseGet(() -> whole(low, high));
+    }
+
+    /**
+     * Where a unit alike has its regulator, and beyond where that leads to. Where those two lie on either side the ends are not asked:
+     * the headroom of each that is served grows with the opening, so that none goes hungry there and none is served further shut.
+     */
+    private Optional<HeldLine> near(HeldLine.HeldStates found, double low, double high) {
+        if (found.position() <= low) {
+            return solve(low, Optional.of(found.served()))
+                    .state()
+                    .filter(seated -> headroom(seated) >= 0)
+                    .map(seated -> known(seated, low));
+        }
+        double position = found.position();
+        Optional<Solution> first = inside(low, position, high)
+                ? solve(position, Optional.of(found.served())).state()
+                : Optional.empty();
+        if (first.isEmpty() || found.slope().isEmpty()) {
+            return Optional.empty();
+        }
+        double headroom = headroom(first.get());
+        if (Math.abs(headroom) < NIL) {
+            return Optional.of(known(first.get(), position));
+        }
+        double beyond = position - BEYOND * headroom / found.slope().getAsDouble();
+        return inside(low, beyond, high)
+                ? solve(beyond, Optional.empty())
+                        .state()
+                        .filter(second -> headroom(second) * headroom < 0)
+                        .map(second -> narrow(low, high))
+                : Optional.empty();
+    }
+
+    private static boolean inside(double low, double position, double high) {
+        return low < position && position < high;
+    }
+
+    private HeldLine whole(double low, double high) {
+        ends = true;
         Outcome shut = solve(low, before.map(HeldLine.HeldStates::shut));
         Outcome open = solve(high, before.map(HeldLine.HeldStates::open));
         for (Outcome outcome : List.of(shut, open)) {
@@ -101,10 +148,7 @@ final class HeldLineSearch {
                 .filter(one -> one.headroom() < 0)
                 .map(Margin::part)
                 .collect(Collectors.toSet());
-        if (worst(seated).map(Margin::headroom).orElse(0.0) >= 0) {
-            return known(seated, low);
-        }
-        return narrow(low, seated, high, wide);
+        return headroom(seated) >= 0 ? known(seated, low) : narrow(low, high);
     }
 
     private static HeldLine unknown(double position, Outcome outcome) {
@@ -112,15 +156,21 @@ final class HeldLineSearch {
     }
 
     /** The headroom of the worst served grows with the opening; the regulator stands where it is just not below nil. */
-    private HeldLine narrow(double low, Solution seated, double high, Solution wide) {
+    private HeldLine narrow(double low, double high) {
+        double fails = known.descendingMap().entrySet().stream()
+                .filter(one -> headroom(one.getValue()) < 0)
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+        double holds = known.tailMap(fails).entrySet().stream()
+                .filter(one -> headroom(one.getValue()) >= 0)
+                .findFirst()
+                .orElseThrow()
+                .getKey();
         SignChange search = new SignChange(
-                high,
-                worst(wide).orElseThrow().headroom(),
-                low,
-                worst(seated).orElseThrow().headroom(),
-                NARROW * (high - low));
-        Solution served = wide;
+                holds, headroom(known.get(holds)), fails, headroom(known.get(fails)), NARROW * (high - low));
         before.ifPresent(found -> search.foretell(found.position(), found.slope()));
+        slope = OptionalDouble.of(search.slope());
         while (search.open()) {
             double x = search.next();
             Outcome outcome =
@@ -129,19 +179,21 @@ final class HeldLineSearch {
                 return unknown(x, outcome);
             }
             Solution state = outcome.state().get();
-            double headroom = worst(state).orElseThrow().headroom();
+            double headroom = headroom(state);
             if (Math.abs(headroom) < NIL) {
                 return known(state, x);
             }
-            served = headroom > 0 ? state : served;
             search.tell(x, headroom);
             slope = OptionalDouble.of(search.slope());
         }
-        return known(served, search.holds());
+        return known(known.get(search.holds()), search.holds());
     }
 
-    /** Solves from a start, or else from the state known whose position is nearest. */
+    /** Solves from a start, or else from the state known whose position is nearest; what is known is not solved again. */
     private Outcome solve(double position, Optional<Solution> start) {
+        if (known.containsKey(position)) {
+            return Outcome.of(known.get(position));
+        }
         Network network = network(position);
         series = series == null ? new Series(network) : series.onwards(network);
         start.or(() -> nearest(position)).ifPresentOrElse(series::restart, series::restart);
@@ -188,11 +240,16 @@ final class HeldLineSearch {
         return line.unsolved().isPresent()
                 ? before
                 : Optional.of(new HeldLine.HeldStates(
-                        known.firstEntry().getValue(),
-                        known.lastEntry().getValue(),
+                        ends
+                                ? known.firstEntry().getValue()
+                                : before.orElseThrow().shut(),
+                        ends
+                                ? known.lastEntry().getValue()
+                                : before.orElseThrow().open(),
                         known.get(line.position()),
                         line.position(),
-                        slope));
+                        slope,
+                        !hungry.isEmpty()));
     }
 
     /** The unit's network with the line held and the regulator held at a position [m]. */
@@ -207,10 +264,13 @@ final class HeldLineSearch {
         return new Network(nodes, unit.network().parts()).with(held);
     }
 
-    private Optional<Margin> worst(Solution state) {
+    /** Of the worst served; nil where nothing needs to be. */
+    private double headroom(Solution state) {
         return served(state).stream()
                 .filter(one -> !hungry.contains(one.part()))
-                .min(Comparator.comparingDouble(Margin::headroom));
+                .mapToDouble(Margin::headroom)
+                .min()
+                .orElse(0);
     }
 
     /** What must be served, and how well it is. */
