@@ -225,4 +225,16 @@ public final class Series {
     public List<Measure.Reported> measures(String part) {
         return equations.measures(part, unknowns);
     }
+
+    /** The same as it would be at the unknowns of a state of a network alike, which is not solved here. */
+    public List<Measure.Reported> measures(String part, SolvedState alike, Conditions conditions) {
+        equations.set(conditions);
+        return equations.measures(part, alike.unknowns());
+    }
+
+    /** How far from balance the unknowns of a state of a network alike are here, as Newton counts it: half the sum of squares [-]. */
+    public double imbalance(SolvedState alike, Conditions conditions) {
+        equations.set(conditions);
+        return level(alike.unknowns());
+    }
 }

@@ -5,7 +5,6 @@ import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Conditions;
 import hotidle.newton.Series;
-import hotidle.newton.SolvedState;
 import hotidle.result.Outcome;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
@@ -28,7 +27,7 @@ final class DutyChain {
     private final String duty;
     private final List<Double> speeds;
     private final WorkSpace work;
-    private final Map<Double, SolvedState> bySpeed;
+    private final Map<Double, HubAlike> bySpeed;
     private Optional<Solution> slowest;
     private Optional<Solution> own;
     private Optional<HeldLine.HeldStates> held;
@@ -46,7 +45,7 @@ final class DutyChain {
             String duty,
             List<Double> speeds,
             WorkSpace work,
-            Map<Double, SolvedState> bySpeed,
+            Map<Double, HubAlike> bySpeed,
             Optional<Solution> slowest,
             Optional<Solution> own,
             Optional<HeldLine.HeldStates> held) {

@@ -5,7 +5,6 @@ import hotidle.network.Placed;
 import hotidle.newton.Series;
 import hotidle.newton.SolvedState;
 import hotidle.part.Bushing;
-import hotidle.part.Measure;
 import hotidle.result.Solution;
 import hotidle.study.search.Least;
 import java.util.ArrayList;
@@ -37,9 +36,6 @@ public record HubOverSpeed(
     /** Speeds are narrowed down to this [rev/s]: half a revolution a minute, below what a tachometer shows (assumed). */
     private static final double NARROW = 0.5 / 60;
 
-    /** A load that grows by this from one speed to the next rises steeply (ours) [-]. */
-    private static final double STEEP = 1.1;
-
     public HubOverSpeed {
         contact = List.copyOf(contact);
         unsolved = List.copyOf(unsolved);
@@ -52,31 +48,20 @@ public record HubOverSpeed(
      * @param conditions of the duty
      * @param hub        the bushing
      * @param speeds     [rev/s], rising
-     * @param known      states of a unit alike by their speed, from which those here may start; those found here take their place
+     * @param known      of a unit alike by speed, from which the states here may start; what is known here then takes their place
      */
     static HubOverSpeed search(
-            Series series, Conditions conditions, Placed hub, List<Double> speeds, Map<Double, SolvedState> known) {
-        List<HubState> states = new ArrayList<>();
-        List<Double> contact = new ArrayList<>();
-        List<Double> unsolved = new ArrayList<>();
-        for (double speed : speeds) {
-            Optional.ofNullable(known.remove(speed)).ifPresent(series::guess);
-            if (!series.solve(conditions.atSpeed(speed))) {
-                unsolved.add(speed);
-                continue;
-            }
-            HubState state = HubState.last(series, hub);
-            known.put(speed, state.state());
-            states.add(state);
-            if (state.touches()) {
-                contact.add(speed);
-            }
-        }
+            Series series, Conditions conditions, Placed hub, List<Double> speeds, Map<Double, HubAlike> known) {
+        HubSpeeds asked = new HubSpeeds(series, conditions, hub.name(), speeds, known);
+        asked.solve();
+        List<HubState> states = asked.solved();
+        List<Double> contact = new ArrayList<>(
+                states.stream().filter(HubState::touches).map(HubState::speed).toList());
         Optional<HubState> thinnest = states.stream().min(Comparator.comparingDouble(HubState::film));
         if (thinnest.isPresent() && contact.isEmpty()) {
             HubState best = thinnest.get();
-            for (Bracket bracket : brackets(states, states.indexOf(best))) {
-                best = new Narrowed(series, hub, conditions, best).between(bracket);
+            for (HubSpeeds.Bracket bracket : asked.brackets()) {
+                best = new Narrowed(series, hub.name(), conditions, best).between(bracket);
             }
             thinnest = Optional.of(best);
             if (best.touches()) {
@@ -94,7 +79,7 @@ public record HubOverSpeed(
                 whole(series, thinnest.filter(state -> !state.touches())),
                 whole(series, heaviest),
                 contact,
-                unsolved);
+                asked.unsolved());
     }
 
     /** The few states that are asked for by more than what the hub gives. */
@@ -119,85 +104,22 @@ public record HubOverSpeed(
         return Stream.of(slowest, below, thinnest, heaviest).flatMap(Optional::stream);
     }
 
-    /**
-     * A state, and what it is looked at for.
-     *
-     * @param film     in the middle [m]; thinner than any where metal touches
-     * @param load     [N]
-     * @param unitLoad [Pa]
-     */
-    private record HubState(SolvedState state, double film, double load, double unitLoad) {
-
-        /** The state that a series has solved last. */
-        static HubState last(Series series, Placed hub) {
-            List<Measure.Reported> given = series.measures(hub.name());
-            return new HubState(
-                    series.kept(),
-                    of(given, Bushing.METAL_CONTACT) > 0 ? -1 : of(given, Bushing.LEAST_FILM),
-                    of(given, Bushing.LOAD),
-                    of(given, Bushing.UNIT_LOAD));
-        }
-
-        private static double of(List<Measure.Reported> given, Measure measure) {
-            return given.stream()
-                    .filter(one -> one.measure().equals(measure))
-                    .mapToDouble(Measure.Reported::value)
-                    .findFirst()
-                    .orElseThrow();
-        }
-
-        boolean touches() {
-            return film < 0;
-        }
-
-        double speed() {
-            return state.speed();
-        }
-    }
-
-    /**
-     * Where to look closer.
-     *
-     * @param states two or three neighbours
-     * @param jumps  whether the load rises steeply among them, so that the film may fall between them though it rises from the first
-     */
-    private record Bracket(List<HubState> states, boolean jumps) {}
-
-    /** Around the thinnest film, and wherever the load rises steeply, as when a chamber is unloaded. */
-    private static List<Bracket> brackets(List<HubState> states, int thinnest) {
-        int last = states.size() - 1;
-        int from = Math.max(thinnest - 1, 0);
-        int to = Math.min(thinnest + 1, last);
-        boolean jumps = false;
-        List<Bracket> brackets = new ArrayList<>();
-        for (int i = 0; i < last; i++) {
-            boolean steep = states.get(i + 1).load() > STEEP * states.get(i).load();
-            jumps |= steep && i >= from && i < to;
-            boolean same = from == i && to == Math.min(i + 2, last);
-            if (steep && !same) {
-                brackets.add(new Bracket(states.subList(i, Math.min(i + 2, last) + 1), true));
-            }
-        }
-        brackets.add(0, new Bracket(states.subList(from, to + 1), jumps));
-        return brackets;
-    }
-
     /** A search for the thinnest film between states; every state starts from the nearest in speed that is known. */
     private static final class Narrowed {
         private final Series series;
-        private final Placed hub;
+        private final String hub;
         private final Conditions conditions;
         private final List<HubState> known = new ArrayList<>();
         private HubState best;
 
-        Narrowed(Series series, Placed hub, Conditions conditions, HubState best) {
+        Narrowed(Series series, String hub, Conditions conditions, HubState best) {
             this.series = series;
             this.hub = hub;
             this.conditions = conditions;
             this.best = best;
         }
 
-        HubState between(Bracket bracket) {
+        HubState between(HubSpeeds.Bracket bracket) {
             List<HubState> states = bracket.states();
             HubState from = states.get(0);
             HubState to = states.get(states.size() - 1);
