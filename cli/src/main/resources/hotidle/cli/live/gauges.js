@@ -84,12 +84,18 @@ export function gauges(story) {
 
   const SET = ['tap', 'range', 'engine speed', 'oil temperature', 'temperature unit', 'commanded pressure'];
 
+  /** Whether a row is of a tap at what is set now, as it was answered or, where it cannot be taken, as it is written. */
+  function hereAt(tap, cells, answered) {
+    const made = row(tap, '', '');
+    return cells.tap === tap && (here(answered) || SET.every((title) => cells[title] === made[title]));
+  }
+
   /** Types a reading in at what is set now: over the one that stands there, and away with it where the field was emptied. */
   function read(tap, text, unitOf) {
     const made = row(tap, text, unitOf);
     story.turn((state, all) => {
       const rows = all.gauges.readings;
-      const i = rows.findIndex((one, k) => one.tap === tap && (here(beside(one, k)) || SET.every((title) => one[title] === made[title])));
+      const i = rows.findIndex((one, k) => hereAt(tap, one, beside(one, k)));
       if (text === '' && i >= 0) {
         rows.splice(i, 1);
       } else if (text !== '' && i >= 0) {
@@ -113,8 +119,8 @@ export function gauges(story) {
     flowUnit.textContent = units.unit('flow');
     const rows = lastRows.map((cells, k) => ({ cells, beside: last.readings[k] }));
     last.gauges.forEach((one) => scales.get(one.tap).show(one, one.line ? last.commanded_pa : null,
-      rows.filter((row) => row.cells.tap === one.tap && here(row.beside))
-        .map((row) => ({ value: row.beside.value, text: row.cells.reading, unit: row.cells.unit || '' }))));
+      rows.filter((row) => hereAt(one.tap, row.cells, row.beside))
+        .map((row) => ({ value: row.beside.taken ? row.beside.value : null, text: row.cells.reading || '', unit: row.cells.unit || '' }))));
   }
 
   const askGauges = asker('gauges', {

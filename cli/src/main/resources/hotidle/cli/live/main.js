@@ -20,13 +20,11 @@ let unit = null;
 const story = new Story((how) => changed(how));
 const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story),
   oil: oil(), work: work(story), drawing: drawing(story, ask),
-  lesson: lesson(), write: write() };
+  lesson: lesson(), write: write(), gauges: gauges(story) };
 
 /** How long the last questions took, from their beginning to the picture [ms]: for who measures the page. */
 const LOOKED_AT = 1000;
 window.latencies = [];
-
-panels.gauges = gauges(story);
 
 function trouble(text) {
   byId('trouble').textContent = text;

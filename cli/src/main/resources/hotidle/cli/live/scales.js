@@ -80,7 +80,7 @@ export function scale(tap, read) {
       const drawn = ticks();
       if (pascal !== null) {
         const top = y(pascal);
-        drawn.push(svg('rect', { x: MIDDLE - HALF, y: top, width: 2 * HALF, height: Math.max(0, y(0) - top), class: 'column' }),
+        drawn.push(svg('rect', { x: MIDDLE - HALF, y: top, width: 2 * HALF, height: Math.max(0, y(0) - top), class: 'filled' }),
           svg('line', { x1: MIDDLE - HALF - 3, x2: MIDDLE + HALF + 3, y1: top, y2: top, class: 'level' }));
       }
       if (commanded !== null) {

@@ -215,6 +215,25 @@ class LiveGaugesTest {
     }
 
     @Test
+    void aReportIsAskedForOfTheBuildAsThePageHasItAndSaysWhatItLeavesOut() throws Exception {
+        ObjectNode gauges = taken(sample);
+        String written = answer("report-file", IDLE, gauges).get("text").asText();
+        assertTrue(written.contains("changed=Optional.empty, build=worn, units=SHOP, notes=[]"), written);
+        assertTrue(written.contains("sheet=readings.csv"), written);
+        String state = "{\"build\": \"worn\", \"engine_speed_rpm\": 700, \"faults\": [\"spring-weak@regulator:30%\"],"
+                + " \"sizes\": {\"hub-face.clearance\": 4e-5}}";
+        JsonNode changed = answer("report-file", state, gauges);
+        assertEquals("shuttle-five-report.html", changed.get("name").asText());
+        String text = changed.get("text").asText();
+        assertTrue(text.contains("name=shuttle-five-changed.yaml"), text);
+        assertTrue(text.contains("build=changed"), text);
+        assertTrue(text.contains("without its faults"), text);
+        assertTrue(text.contains("driving conditions as written"), text);
+        assertTrue(
+                answer("report-file", IDLE, json("{}")).get("text").asText().contains("readings=Optional.empty"));
+    }
+
+    @Test
     void aFaultLaidOverMovesTheGauges() throws Exception {
         String faulty = "{\"build\": \"worn\", \"duty\": \"hot-idle\", \"faults\": [\"spring-weak@regulator:30%\"]}";
         ObjectNode gauges = taken(sample);
