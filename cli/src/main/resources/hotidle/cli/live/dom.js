@@ -29,3 +29,12 @@ export function tabs(legend, name, options, chosen, choose) {
       el('input', { type: 'radio', name, value: option.name, checked: option.name === chosen, onchange: () => choose(option.name) }),
       el('span', {}, option.label || option.name))));
 }
+
+/** Undo in a field of a part of the page is the browser's own, of that field: the page does not hear of it. */
+export function ownUndo(root) {
+  root.addEventListener('keydown', (event) => {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && event.target.matches('textarea, input:not([type="range"])')) {
+      event.stopPropagation();
+    }
+  });
+}

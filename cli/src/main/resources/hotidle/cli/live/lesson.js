@@ -1,7 +1,7 @@
 // A lesson: the program hides a fault, the pupil reads gauges, says what it is, and is shown what it was. The page holds a ticket, from
 // which nothing of the fault can be read.
 import { ask } from './ask.js';
-import { byId, el, tabs } from './dom.js';
+import { byId, el, ownUndo, tabs } from './dom.js';
 import { printed, revealed } from './lesson-end.js';
 import { teacher } from './lesson-teacher.js';
 import * as units from './units.js';
@@ -79,6 +79,7 @@ export function lesson() {
   const body = el('div', {}, begin, status, wrong, taking, saying, end.root, again);
   const details = el('details', {}, el('summary', {}, 'A fault hidden behind the gauges'), body);
   root.append(el('h2', { id: 'lesson-head' }, 'Lesson'), details);
+  ownUndo(root);
   details.open = now.ticket !== null;
   details.ontoggle = () => details.open && !offer && learn(now.build);
 
@@ -209,7 +210,7 @@ export function lesson() {
 
   function row(one, i) {
     const cell = (head, text, number) => el('td', { 'data-head': head, className: number ? 'number' : '' }, text);
-    return el('tr', {}, el('th', { scope: 'row' }, String(i + 1)), cell('gauge', one.tap), cell('range', one.range), cell('engine', Math.round(one.rpm) + ' rpm'),
+    return el('tr', {}, el('th', { scope: 'row', className: 'count' }, String(i + 1)), cell('gauge', one.tap), cell('range', one.range), cell('engine', Math.round(one.rpm) + ' rpm'),
       cell('sump', temperature(one.celsius)), cell('reads', units.said('pressure', one.pa), true),
       cell('sound units', units.number('pressure', Math.max(0, one.low)) + ' to ' + units.said('pressure', one.high), true));
   }

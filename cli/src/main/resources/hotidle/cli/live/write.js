@@ -1,7 +1,7 @@
 // A field for a circuit file, with the messages of 'hotidle check' at their lines and the drawing beside it. Nothing of it is kept but in
 // this tab, and in the file that the browser saves where the user says.
 import { ask, asker } from './ask.js';
-import { byId, el } from './dom.js';
+import { byId, el, ownUndo } from './dom.js';
 import { hand } from './download.js';
 import * as units from './units.js';
 
@@ -35,6 +35,7 @@ export function write() {
       el('div', {}, el('label', { htmlFor: 'written' }, 'Circuit file'), field),
       el('div', {}, el('h3', {}, 'Messages'), said, list, holds, el('h3', {}, 'Drawing'), drawn, place)));
   root.append(el('h2', { id: 'write-head' }, 'Write a circuit here'), details);
+  ownUndo(root);
   let problems = [];
   let resting = 0;
   let drawing = 0;
