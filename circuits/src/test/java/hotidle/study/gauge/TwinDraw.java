@@ -1,10 +1,13 @@
 package hotidle.study.gauge;
 
+import hotidle.assess.SlipBand;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.network.Conditions;
 import hotidle.network.Placed;
+import hotidle.newton.OffLaws;
 import hotidle.newton.SteadySolver;
+import hotidle.part.PumpChamber;
 import hotidle.part.SpoolValve;
 import hotidle.result.Solution;
 import hotidle.transmission.Adjustable;
@@ -23,8 +26,25 @@ import java.util.Random;
  *
  * @param build      that all are of
  * @param tolerances by which they differ
+ * @param offLaws    whether each part passes more or less than its law says, by the law's stated error: a pump by that of its delivery
+ *                   where clearances are measured, {@link SlipBand}, all others by {@link Tolerances#FLOW_LAW}
  */
-record TwinDraw(Adjustable build, Tolerances tolerances) {
+record TwinDraw(Adjustable build, Tolerances tolerances, boolean offLaws) {
+
+    /** Of what a pump delivers, as {@link SlipBand} has it [-]. */
+    private static final double DELIVERY = SlipBand.of(1, 0).measured();
+
+    /** What each part passes over what its law says; nothing is drawn where laws are as they are. */
+    private Map<String, Double> laws(Random random) {
+        Map<String, Double> times = new HashMap<>();
+        if (offLaws) {
+            for (Placed placed : build.unit().network().parts()) {
+                double error = placed.part() instanceof PumpChamber ? DELIVERY : Tolerances.FLOW_LAW;
+                times.put(placed.name(), 1 + error * random.nextGaussian());
+            }
+        }
+        return times;
+    }
 
     /** Another unit of the same build; each size that cannot be as drawn is as the build has it. */
     private Tolerances.Twin drawn(Random random) {
@@ -59,7 +79,7 @@ record TwinDraw(Adjustable build, Tolerances tolerances) {
                                         .orElseThrow()
                                         .of(sized.size()))
                                 .toList())
-                .map(unit -> new OnStand(unit, twin.pilot(), random));
+                .map(unit -> new OnStand(unit, twin.pilot(), laws(random), random));
     }
 
     /** A twin with its thermometer: what is read twice at one test point is read of one state. */
@@ -71,12 +91,12 @@ record TwinDraw(Adjustable build, Tolerances tolerances) {
         private final SteadySolver solver;
         private final Map<TestPoint, Solution> states = new HashMap<>();
 
-        private OnStand(Transmission unit, double pilot, Random random) {
+        private OnStand(Transmission unit, double pilot, Map<String, Double> laws, Random random) {
             this.unit = unit;
             this.pilot = pilot;
             this.random = random;
             common = Tolerances.COMMON_TEMPERATURE * random.nextGaussian();
-            solver = new SteadySolver(unit.network());
+            solver = laws.isEmpty() ? new SteadySolver(unit.network()) : OffLaws.solver(unit.network(), laws);
         }
 
         /** What gauges show at places, whose deviations are those of the gauges; empty where a state is not found. */

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
@@ -20,15 +19,14 @@ import java.util.TreeMap;
 record TwinStudies(Twins twins) {
 
     /**
-     * Twins with one fault each, of which the readings leave three causes or more, those of one gallery as one: over these, how many of
-     * the causes are left after the reading that is proposed, and after one at random.
+     * Twins with one fault each, of which the readings leave three causes or more, those of one gallery as one: how many of these are
+     * left after the reading that is proposed, after one at random, after three and after all that are allowed.
      */
     String next(int count, long seed) {
         Random random = new Random(seed);
-        List<Double> proposed = new ArrayList<>();
-        List<Double> chance = new ArrayList<>();
-        int kept = 0;
-        while (proposed.size() < count) {
+        TwinNext galleries = new TwinNext();
+        TwinNext apart = new TwinNext();
+        while (galleries.size() < count) {
             UnitFault fault = twins.faults.get(random.nextInt(twins.faults.size()));
             double way = CauseBelief.drawn(fault.kind().graded(), random.nextDouble());
             Optional<TwinDraw.OnStand> stand = twins.draw.onStand(List.of(fault.of(fault.sizeAt(way))), random);
@@ -36,78 +34,82 @@ record TwinStudies(Twins twins) {
             if (read.isEmpty()) {
                 continue;
             }
-            GaugeFindings found = GaugeStudy.of(twins.table, read.get());
-            int before = twins.galleries(found).size();
-            List<NextReading> next = before < 3 ? List.of() : NextReadings.of(twins.build, found, 1);
-            if (next.isEmpty()) {
-                kept += before < 3 ? 0 : 1;
+            GaugeFindings found = GaugeStudy.alone(twins.table, read.get());
+            if (twins.galleries(found).size() < 3) {
                 continue;
             }
-            List<GaugeReading.Row> all = NextReadings.candidates(twins.build.unit(), read.get());
-            OptionalInt best = after(stand.get(), read.get(), found, next.get(0).row());
-            OptionalInt other = after(stand.get(), read.get(), found, all.get(random.nextInt(all.size())));
-            if (best.isPresent() && other.isPresent()) {
-                proposed.add((double) best.getAsInt() / before);
-                chance.add((double) other.getAsInt() / before);
+            List<UnitFault> likely = found.causes().stream()
+                    .filter(cause -> cause.share() > UNLIKELY)
+                    .map(Cause::fault)
+                    .toList();
+            AllowedReadings allowed = new AllowedReadings(twins, likely, read.get());
+            List<GaugeReading.Row> rows = NextReadings.candidates(twins.build.unit(), read.get());
+            Optional<GaugeFindings> chance = more(
+                    stand.get(),
+                    found,
+                    likely,
+                    List.of(AllowedReadings.place(rows.get(random.nextInt(rows.size())), read.get())));
+            List<GaugeFindings> proposed = proposed(stand.get(), found, likely);
+            Optional<GaugeFindings> all = stand.get().read(allowed.places).map(readings -> {
+                List<GaugeReading> with = new ArrayList<>(read.get());
+                with.addAll(readings);
+                return allowed.found(with);
+            });
+            if (proposed.isEmpty()) {
+                galleries.kept++;
+            } else if (chance.isPresent() && all.isPresent()) {
+                String one = galleries.add(
+                        found,
+                        chance.get(),
+                        proposed,
+                        all.get(),
+                        told -> AllowedReadings.told(twins, told).size());
+                String other = allowed.told(found) < 3
+                        ? "-"
+                        : apart.add(found, chance.get(), proposed, all.get(), allowed::told);
                 System.out.printf(
-                        Locale.ROOT,
-                        "%-36s %d causes; %d after %s %s at %.0f rpm, %d after one at random%n",
-                        fault.name(),
-                        before,
-                        best.getAsInt(),
-                        next.get(0).row().meter().name(),
-                        next.get(0).row().at().range(),
-                        next.get(0).row().at().speed() * 60,
-                        other.getAsInt());
+                        Locale.ROOT, "%-36s %s; those none can tell apart as one: %s%n", fault.name(), one, other);
             }
         }
-        double best =
-                proposed.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        double other =
-                chance.stream().mapToDouble(Double::doubleValue).average().orElse(0);
         return String.format(
                 Locale.ROOT,
-                "%d groups of three or more: left after the proposed reading %.2f of the causes, after one at random %.2f, ratio %.2f;"
-                        + " for %d groups none was worth proposing",
-                proposed.size(),
-                best,
-                other,
-                best / other,
-                kept);
+                "causes of one gallery as one: %s%nthose that no reading can tell apart as one: %s",
+                galleries,
+                apart);
     }
 
-    /** Causes left after one reading more; of those that nothing speaks for before, none comes back. */
-    private OptionalInt after(
-            TwinDraw.OnStand stand, List<GaugeReading> taken, GaugeFindings found, GaugeReading.Row row) {
-        double usual =
-                taken.stream().mapToDouble(GaugeReading::deviation).average().orElseThrow();
-        GaugeReading place = new GaugeReading(
-                row.meter(),
-                row.at(),
-                GaugeReading.Sense.EXACT,
-                0,
-                row.meter().reads() == Meter.Reads.FLOW ? NextReadings.LEAST_FLOW : usual);
-        List<UnitFault> likely = found.causes().stream()
-                .filter(cause -> cause.share() > 1e-4)
-                .map(Cause::fault)
-                .toList();
-        return stand.read(List.of(place))
-                .map(one -> {
-                    List<GaugeReading> all = new ArrayList<>(taken);
-                    all.addAll(one);
-                    GaugeTable more = GaugeTable.of(twins.build, likely, all, () -> {});
-                    GaugeFindings now = GaugeStudy.of(more, all);
-                    return now.agreement().agrees()
-                            ? OptionalInt.empty()
-                            : OptionalInt.of(twins.galleries(now).size());
-                })
-                .orElse(OptionalInt.empty());
+    /** Causes with less of what is believed before a further reading do not come back by it. */
+    private static final double UNLIKELY = 1e-4;
+
+    /** What is found after one, two and three readings, each proposed after the one before; fewer where none is worth taking. */
+    private List<GaugeFindings> proposed(TwinDraw.OnStand stand, GaugeFindings found, List<UnitFault> likely) {
+        List<GaugeFindings> after = new ArrayList<>();
+        Optional<GaugeFindings> last = Optional.of(found);
+        while (last.isPresent() && after.size() < 3) {
+            GaugeFindings before = last.get();
+            last = NextReadings.of(twins.build, before, 1).stream()
+                    .findFirst()
+                    .flatMap(next ->
+                            more(stand, before, likely, List.of(AllowedReadings.place(next.row(), found.readings()))));
+            last.ifPresent(after::add);
+        }
+        return after;
+    }
+
+    /** What is found with further readings; empty where a state is not found. */
+    private Optional<GaugeFindings> more(
+            TwinDraw.OnStand stand, GaugeFindings found, List<UnitFault> likely, List<GaugeReading> places) {
+        return stand.read(places).map(read -> {
+            List<GaugeReading> all = new ArrayList<>(found.readings());
+            all.addAll(read);
+            return GaugeStudy.alone(GaugeTable.of(twins.build, likely, all, () -> {}), all);
+        });
     }
 
     /** Of each fault that can show and has a degree: the size told as hidden, over the one from which new solves say that it shows. */
     Map<String, Double> hidden() {
         Map<String, Double> ratios = new TreeMap<>();
-        GaugeFindings found = GaugeStudy.of(twins.table, twins.places);
+        GaugeFindings found = GaugeStudy.alone(twins.table, twins.places);
         for (CauseCurve curve : twins.table.curves()) {
             UnitFault fault = curve.fault();
             double told = Twins.truth(fault, found).hidden();
@@ -130,6 +132,18 @@ record TwinStudies(Twins twins) {
             }
         }
         return ratios;
+    }
+
+    private static String told(Map<String, Double> ratios) {
+        long right = ratios.values().stream()
+                .filter(ratio -> Math.abs(ratio - 1) <= 1 / 3.0)
+                .count();
+        return String.format(
+                Locale.ROOT,
+                "hidden size right within a third for %d of %d; told over what is: %s",
+                right,
+                ratios.size(),
+                ratios);
     }
 
     private boolean shows(UnitFault fault, double way) {
@@ -209,10 +223,11 @@ record TwinStudies(Twins twins) {
                 (double) alone / all);
     }
 
-    /** By hand: {@code TwinStudies BUILD COUNT SEED [one|healthy|next|two|hidden]...}. */
+    /** By hand: {@code TwinStudies BUILD COUNT SEED [laws] [one|healthy|next|two|hidden]...}; with {@code laws} these are off, too. */
     public static void main(String[] arguments) {
         long start = System.nanoTime();
-        Twins twins = new Twins(arguments[0]);
+        List<String> asked = new ArrayList<>(List.of(arguments).subList(3, arguments.length));
+        Twins twins = new Twins(arguments[0], asked.remove("laws"));
         TwinStudies studies = new TwinStudies(twins);
         int count = Integer.parseInt(arguments[1]);
         long seed = Long.parseLong(arguments[2]);
@@ -223,7 +238,7 @@ record TwinStudies(Twins twins) {
                 twins.table.curves().stream()
                         .mapToInt(curve -> curve.nodes().size())
                         .sum());
-        for (String what : List.of(arguments).subList(3, arguments.length)) {
+        for (String what : asked) {
             start = System.nanoTime();
             System.out.println(
                     switch (what) {
@@ -231,7 +246,7 @@ record TwinStudies(Twins twins) {
                         case "healthy" -> "healthy called sound: " + twins.healthy(count, seed + 1) + " of " + count;
                         case "next" -> studies.next(count, seed + 2);
                         case "two" -> studies.two(count, seed + 3);
-                        case "hidden" -> "told as hidden over what is: " + studies.hidden();
+                        case "hidden" -> told(studies.hidden());
                         default -> "what is " + what;
                     });
             System.out.printf(Locale.ROOT, "%s: %.1f s%n", what, (System.nanoTime() - start) / 1e9);

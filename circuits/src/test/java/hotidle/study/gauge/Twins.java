@@ -33,11 +33,20 @@ final class Twins {
     final Misfit misfit;
 
     Twins(String buildName) {
+        this(buildName, false);
+    }
+
+    /**
+     * Units of a build.
+     *
+     * @param offLaws whether their parts pass more or less than their laws say
+     */
+    Twins(String buildName, boolean offLaws) {
         build = CircuitReader.read(Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
                 .circuit()
                 .orElseThrow()
                 .adjustable(buildName);
-        draw = new TwinDraw(build, Tolerances.of(build));
+        draw = new TwinDraw(build, Tolerances.of(build), offLaws);
         places = places();
         table = GaugeTable.of(build, places, () -> {});
         faults = UnitFaults.of(build);
@@ -84,7 +93,7 @@ final class Twins {
         for (int i = 0; i < count; i++) {
             Optional<List<GaugeReading>> read = read(List.of(), random);
             sound += read.isPresent()
-                            && GaugeStudy.of(table, read.get()).agreement().agrees()
+                            && GaugeStudy.alone(table, read.get()).agreement().agrees()
                     ? 1
                     : 0;
         }
@@ -123,7 +132,7 @@ final class Twins {
             tally.unsolved++;
             return;
         }
-        GaugeFindings found = GaugeStudy.of(table, read.get());
+        GaugeFindings found = GaugeStudy.alone(table, read.get());
         double moved = misfit.distance(table.sound(), curve.at(way));
         TwinTally.Verdict verdict = verdict(fault, fault.sizeAt(way), found);
         if (moved > GaugeFindings.VISIBLE) {
@@ -166,7 +175,7 @@ final class Twins {
             GaugeReading place = places.get(i);
             read.add(new GaugeReading(place.meter(), place.at(), place.sense(), mean[i], place.deviation()));
         }
-        return GaugeStudy.of(table, read);
+        return GaugeStudy.alone(table, read);
     }
 
     UnitFault fault(String name) {

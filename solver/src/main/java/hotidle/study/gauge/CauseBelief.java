@@ -1,5 +1,6 @@
 package hotidle.study.gauge;
 
+import hotidle.fault.FaultKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -138,7 +139,12 @@ record CauseBelief(double logEvidence, double best, double low, double high, dou
     }
 
     private static double density(CauseCurve curve, double way) {
-        return curve.nodes().size() == 1 || !curve.fault().kind().graded() ? 1 : 2 * (1 - way);
+        return curve.nodes().size() == 1 ? 1 : density(curve.fault().kind(), way);
+    }
+
+    /** The prior of a size, by its way. */
+    static double density(FaultKind kind, double way) {
+        return kind.graded() ? 2 * (1 - way) : 1;
     }
 
     /** A size drawn by the prior, as a share of the way, from an even number between 0 and 1. */

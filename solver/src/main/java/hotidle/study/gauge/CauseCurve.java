@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.analysis.interpolation.AkimaSplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * What is expected of a unit with one fault, over the fault's size.
@@ -186,12 +187,16 @@ final class CauseCurve {
         }
         Expectation straight =
                 below.getValue().between(above.getValue(), (way - below.getKey()) / (above.getKey() - below.getKey()));
-        return means.isEmpty()
-                ? straight
-                : new Expectation(
-                        new ArrayRealVector(means.stream()
-                                .mapToDouble(mean -> mean.value(way))
-                                .toArray()),
-                        straight.covariance());
+        return means.isEmpty() ? straight : new Expectation(splined(way), straight.covariance());
+    }
+
+    /** The mean of what is expected there, without its covariance. */
+    RealVector mean(double way) {
+        return means.isEmpty() || way <= nodes.firstKey() || way >= nodes.lastKey() ? at(way).mean() : splined(way);
+    }
+
+    private RealVector splined(double way) {
+        return new ArrayRealVector(
+                means.stream().mapToDouble(mean -> mean.value(way)).toArray());
     }
 }

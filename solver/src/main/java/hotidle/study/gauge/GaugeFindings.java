@@ -88,7 +88,7 @@ public record GaugeFindings(
     }
 
     /**
-     * Two faults at once.
+     * Two faults at once, which stand for all pairs of their two galleries.
      *
      * @param one       the one fault, with its size
      * @param other     the other

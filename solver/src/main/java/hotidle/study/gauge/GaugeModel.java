@@ -164,6 +164,27 @@ final class GaugeModel {
      */
     List<Optional<SolvedPoints>> along(
             Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
+        return swept(series, units, from).stream()
+                .map(one -> one.map(found -> new SolvedPoints(
+                        new Expectation(
+                                found.slopes().mean(),
+                                covariance(
+                                        found.slopes().mean().toArray(),
+                                        found.slopes().slopes())),
+                        found.states())))
+                .toList();
+    }
+
+    /**
+     * A unit as solved, with what moves its readings.
+     *
+     * @param slopes of the readings by each number that is not known
+     * @param states of it, at each test point
+     */
+    record SweptPoints(Expectation.Slopes slopes, Map<TestPoint, Solution> states) {}
+
+    /** The same with what each number that is not known moves each reading by, in place of their covariance. */
+    List<Optional<SweptPoints>> swept(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
         int n = rows.size();
         List<Optional<Case>> cases = units.stream()
                 .map(faults -> UnitFault.in(tolerances.build(), faults)
@@ -193,13 +214,12 @@ final class GaugeModel {
             }
             number++;
         }
-        List<Optional<SolvedPoints>> solved = new ArrayList<>();
+        List<Optional<SweptPoints>> solved = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
             solved.add(
                     cases.get(k).isPresent() && states.get(k).size() == number
-                            ? Optional.of(new SolvedPoints(
-                                    new Expectation(
-                                            new ArrayRealVector(means.get(k)), covariance(means.get(k), moves.get(k))),
+                            ? Optional.of(new SweptPoints(
+                                    new Expectation.Slopes(new ArrayRealVector(means.get(k)), moves.get(k)),
                                     states.get(k)))
                             : Optional.empty());
         }

@@ -60,10 +60,15 @@ public final class GaugeStudy {
 
     /** What readings say, of whose places a table was made. */
     static GaugeFindings of(GaugeTable table, List<GaugeReading> readings) {
-        return new GaugeStudy(table, readings).findings();
+        return new GaugeStudy(table, readings).findings(true);
     }
 
-    private GaugeFindings findings() {
+    /** The same of single faults alone. */
+    static GaugeFindings alone(GaugeTable table, List<GaugeReading> readings) {
+        return new GaugeStudy(table, readings).findings(false);
+    }
+
+    private GaugeFindings findings(boolean paired) {
         GaugeFindings.Agreement agreement = agreement();
         Map<CauseCurve, CauseBelief> beliefs = new LinkedHashMap<>();
         List<String> notSolved = new ArrayList<>();
@@ -75,7 +80,7 @@ public final class GaugeStudy {
             }
         }
         double none = misfit.of(elsewhere()).logLikelihood();
-        List<PairStudy.SolvedPair> pairs = pairs(agreement, beliefs);
+        List<PairStudy.SolvedPair> pairs = paired ? pairs(agreement) : List.of();
         double top = DoubleStream.concat(
                         beliefs.values().stream().mapToDouble(CauseBelief::logEvidence),
                         pairs.stream().mapToDouble(PairStudy.SolvedPair::logEvidence))
@@ -110,19 +115,10 @@ public final class GaugeStudy {
                 notSolved);
     }
 
-    /** Pairs are asked for where no fault alone explains the readings. */
-    private List<PairStudy.SolvedPair> pairs(GaugeFindings.Agreement agreement, Map<CauseCurve, CauseBelief> beliefs) {
-        double left = beliefs.values().stream()
-                .mapToDouble(CauseBelief::chiSquare)
-                .min()
-                .orElse(0);
-        return agreement.agrees() || chance(left, misfit.degrees()) >= UNEXPLAINED
-                ? List.of()
-                : new PairStudy(table, misfit).of();
+    /** Pairs are asked for where the readings do not agree: a fault that explains them alone may be one of two that hide each other. */
+    private List<PairStudy.SolvedPair> pairs(GaugeFindings.Agreement agreement) {
+        return agreement.agrees() ? List.of() : new PairStudy(table, misfit).of();
     }
-
-    /** A misfit that is less likely than this by chance is not explained (chosen) [-]. */
-    private static final double UNEXPLAINED = 0.05;
 
     /** Probability of a misfit at least as large by chance. */
     private static double chance(double chiSquare, int degrees) {

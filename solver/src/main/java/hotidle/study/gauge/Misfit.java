@@ -110,6 +110,11 @@ final class Misfit {
                 readings.stream().mapToDouble(GaugeReading::value).toArray());
     }
 
+    /** Standard deviations of the gauges. */
+    double[] deviations() {
+        return readings.stream().mapToDouble(GaugeReading::deviation).toArray();
+    }
+
     /** How differences of readings are counted in the deviations of an expectation. */
     Whitened whitened(Expectation expected) {
         RealMatrix all = expected.covariance().copy();

@@ -1,7 +1,6 @@
 package hotidle.study.gauge;
 
 import hotidle.network.Network;
-import hotidle.newton.Series;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
@@ -15,7 +14,6 @@ import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
@@ -25,26 +23,24 @@ import org.apache.commons.math3.linear.RealVector;
  * Candidates  every tap in every range, and the flow of the cooler, at idle, 1000 and 1500 rpm, at the temperatures of the readings taken
  *             and hot, with the command as it was and at its highest; nothing that was read already, nothing at stall
  * Causes      those of the leading groups, one for each gallery, whose leaks no gauge tells apart
- * Value       expected information on the cause, Σ g·KL(p_g, Σ g·p_g), g its share and p_g a normal density about what it expects, its
- *             deviation that of the candidate on a unit with that fault, gauge included, and what its size leaves open;
- *             D. V. Lindley, Ann. Math. Stat. 27 (1956) 986 (from memory); the integral by the midpoint rule
- * Not counted that tolerances move the readings taken and the new one together
+ * Value       expected information on the cause, Σ g·KL(p_g, Σ g·p_g), g its share and p_g the density of what is read if it is the
+ *             one, {@link OutcomeMixture}; D. V. Lindley, Ann. Math. Stat. 27 (1956) 986 (from memory); the integral by the midpoint
+ *             rule
  * </pre>
  */
 public final class NextReadings {
 
     private static final double[] RPM = {1000, 1500};
-    private static final int MOST_CAUSES = 6;
-    private static final int STEPS = 240;
-    private static final double REACH = 5;
+    private static final int MOST_CAUSES = 8;
+    /** Steps of the integral (ours). */
+    private static final int FEWEST = 60;
+
+    private static final int MOST = 1000;
 
     private NextReadings() {}
 
     /** A cause with all that no gauge tells apart from it. */
     private record Hypothesis(Cause cause, double share) {}
-
-    /** What a cause expects at each candidate, and how sure it is. */
-    private record Predicted(RealVector mean, RealVector deviation) {}
 
     /**
      * The readings that tell most, the best first, each of another tap or at another point; empty where there is nothing to tell apart.
@@ -58,35 +54,45 @@ public final class NextReadings {
         }
         List<GaugeReading.Row> rows = candidates(build.unit(), findings.readings());
         Tolerances tolerances = Tolerances.of(build);
-        GaugeModel all = new GaugeModel(tolerances, tolerances.shifts(), rows);
+        List<Tolerances.Shift> shifts = tolerances.shifts();
+        GaugeModel all = new GaugeModel(tolerances, shifts, joined(findings.readings(), rows));
         List<GaugeReading.Row> solved =
                 rows.stream().filter(row -> !all.unsolved().contains(row.at())).toList();
-        GaugeModel model = solved.size() == rows.size() ? all : new GaugeModel(tolerances, tolerances.shifts(), solved);
+        GaugeModel model = solved.size() == rows.size()
+                ? all
+                : new GaugeModel(tolerances, shifts, joined(findings.readings(), solved));
+        int taken = findings.readings().size();
         Expectation sound = model.sound(model.series());
-        double[] gauge = gauges(findings.readings(), model, sound);
-        List<Optional<Predicted>> predicted = causes.parallelStream()
-                .map(one -> predicted(build, model, one.cause(), gauge))
+        double[] gauge = gauges(findings.readings(), solved, sound.mean().getSubVector(taken, solved.size()));
+        List<Optional<OutcomeMixture>> predicted = causes.parallelStream()
+                .map(one -> OutcomeMixture.of(one.cause(), model, findings.readings(), gauge))
                 .toList();
         if (predicted.stream().anyMatch(Optional::isEmpty)) {
             return List.of();
         }
-        List<Predicted> known = predicted.stream().map(Optional::orElseThrow).toList();
+        List<OutcomeMixture> known =
+                predicted.stream().map(Optional::orElseThrow).toList();
         double[] share = shares(causes);
         double whole = -DoubleStream.of(share).map(g -> g * Math.log(g)).sum();
-        List<NextReading> found = new ArrayList<>();
-        for (int i = 0; i < solved.size(); i++) {
-            int row = i;
-            found.add(new NextReading(
-                    solved.get(i),
-                    information(known, share, i) / whole,
-                    IntStream.range(0, causes.size())
-                            .mapToObj(k -> new NextReading.Prediction(
-                                    causes.get(k).cause(), known.get(k).mean.getEntry(row)))
-                            .toList(),
-                    sound.mean().getEntry(i),
-                    Math.hypot(gauge[i], Math.sqrt(sound.covariance().getEntry(i, i)))));
-        }
+        List<NextReading> found = IntStream.range(0, solved.size())
+                .parallel()
+                .mapToObj(i -> new NextReading(
+                        solved.get(i),
+                        information(known, share, i) / whole,
+                        IntStream.range(0, causes.size())
+                                .mapToObj(k -> new NextReading.Prediction(
+                                        causes.get(k).cause(),
+                                        known.get(k).best().getEntry(i)))
+                                .toList(),
+                        sound.mean().getEntry(taken + i),
+                        Math.hypot(gauge[i], Math.sqrt(sound.covariance().getEntry(taken + i, taken + i)))))
+                .toList();
         return different(found, most);
+    }
+
+    private static List<GaugeReading.Row> joined(List<GaugeReading> taken, List<GaugeReading.Row> further) {
+        return Stream.concat(taken.stream().map(GaugeReading::row), further.stream())
+                .toList();
     }
 
     /** A reading that tells less of what is missing is not worth taking (chosen) [-]. */
@@ -133,38 +139,16 @@ public final class NextReadings {
         return causes.stream().mapToDouble(one -> one.share() / sum).toArray();
     }
 
-    /** What a cause expects at each candidate: its best size, and half the difference between the ends of its interval as deviation. */
-    private static Optional<Predicted> predicted(Adjustable build, GaugeModel model, Cause cause, double[] gauge) {
-        Series series = model.series();
-        var best = model.along(series, List.of(List.of(cause.fault().of(cause.size()))))
-                .get(0);
-        if (best.isEmpty()) {
-            return Optional.empty();
-        }
-        var low = cause.fault().in(build, cause.low()).flatMap(unit -> model.read(series, unit));
-        var high = cause.fault().in(build, cause.high()).flatMap(unit -> model.read(series, unit));
-        double[] deviation = new double[gauge.length];
-        for (int i = 0; i < gauge.length; i++) {
-            double size = low.isPresent() && high.isPresent() ? (high.get()[i] - low.get()[i]) / INTERVAL : 0;
-            double own = best.get().covariance().getEntry(i, i);
-            deviation[i] = Math.sqrt(own + size * size + gauge[i] * gauge[i]);
-        }
-        return Optional.of(new Predicted(best.get().mean(), new ArrayRealVector(deviation)));
-    }
-
-    /** Standard deviations between the ends of an interval of 90 %. */
-    private static final double INTERVAL = 2 * 1.645;
-
-    private static double information(List<Predicted> predicted, double[] share, int row) {
+    private static double information(List<OutcomeMixture> predicted, double[] share, int row) {
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         double narrow = Double.POSITIVE_INFINITY;
-        for (Predicted one : predicted) {
-            low = Math.min(low, one.mean.getEntry(row) - REACH * one.deviation.getEntry(row));
-            high = Math.max(high, one.mean.getEntry(row) + REACH * one.deviation.getEntry(row));
-            narrow = Math.min(narrow, one.deviation.getEntry(row));
+        for (OutcomeMixture one : predicted) {
+            low = Math.min(low, one.low(row));
+            high = Math.max(high, one.high(row));
+            narrow = Math.min(narrow, one.narrow(row));
         }
-        int steps = (int) Math.max(STEPS, Math.min(4 * (high - low) / narrow, 20 * STEPS));
+        int steps = (int) Math.max(FEWEST, Math.min(2 * (high - low) / narrow, MOST));
         double width = (high - low) / steps;
         double sum = 0;
         for (int k = 0; k < steps; k++) {
@@ -172,10 +156,7 @@ public final class NextReadings {
             double mixed = 0;
             double own = 0;
             for (int g = 0; g < share.length; g++) {
-                double z = (y - predicted.get(g).mean.getEntry(row))
-                        / predicted.get(g).deviation.getEntry(row);
-                double density =
-                        Math.exp(-z * z / 2) / predicted.get(g).deviation.getEntry(row);
+                double density = predicted.get(g).density(row, y);
                 mixed += share[g] * density;
                 own += density > 0 ? share[g] * density * Math.log(density) : 0;
             }
@@ -191,16 +172,16 @@ public final class NextReadings {
     static final double LEAST_FLOW = 1e-4 / 60;
 
     /** The deviation of the gauge at each candidate: as the pressure gauges had that were used, but {@link #USUAL} of it at least. */
-    private static double[] gauges(List<GaugeReading> readings, GaugeModel model, Expectation sound) {
+    private static double[] gauges(List<GaugeReading> readings, List<GaugeReading.Row> rows, RealVector sound) {
         double pressure = readings.stream()
                 .filter(reading -> reading.meter().reads() == Meter.Reads.PRESSURE)
                 .mapToDouble(GaugeReading::deviation)
                 .average()
                 .orElse(UNKNOWN_GAUGE);
-        double[] gauges = new double[sound.mean().getDimension()];
+        double[] gauges = new double[rows.size()];
         for (int i = 0; i < gauges.length; i++) {
-            boolean flow = model.rows().get(i).meter().reads() == Meter.Reads.FLOW;
-            gauges[i] = Math.max(USUAL * Math.abs(sound.mean().getEntry(i)), flow ? LEAST_FLOW : pressure);
+            boolean flow = rows.get(i).meter().reads() == Meter.Reads.FLOW;
+            gauges[i] = Math.max(USUAL * Math.abs(sound.getEntry(i)), flow ? LEAST_FLOW : pressure);
         }
         return gauges;
     }
