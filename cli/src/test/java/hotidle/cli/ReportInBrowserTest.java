@@ -3,9 +3,7 @@ package hotidle.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.File;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -23,8 +20,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Reports as a browser shows and prints them; without a browser nothing is tested, and the log says so. */
 class ReportInBrowserTest {
-
-    private static final List<String> NAMES = List.of("chromium", "chromium-browser", "google-chrome");
 
     @TempDir
     static Path folder;
@@ -36,16 +31,9 @@ class ReportInBrowserTest {
 
     @BeforeAll
     static void reports() {
-        Optional<String> found = Stream.of(System.getenv("PATH").split(File.pathSeparator))
-                .flatMap(path -> NAMES.stream().map(name -> Path.of(path, name)))
-                .filter(Files::isExecutable)
-                .map(Path::toString)
-                .findFirst();
-        if (found.isEmpty()) {
-            System.err.println("NOT TESTED: reports in a browser, for none of " + NAMES + " is on the path");
-        }
+        Optional<Path> found = InstalledBrowser.program("reports");
         Assumptions.assumeTrue(found.isPresent(), "no browser on the path");
-        browser = found.get();
+        browser = found.get().toString();
         shop = report("shop.html");
         customer = report("customer.html", "--for", "customer");
         lesson = report("lesson.html", "--lesson");
@@ -98,17 +86,9 @@ class ReportInBrowserTest {
         return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(raw).results().count();
     }
 
-    private static String resource(String name) throws IOException {
-        try (InputStream in = ReportInBrowserTest.class.getResourceAsStream(name)) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        }
-    }
-
     /** What axe-core says of a page in the browser: its rules broken, and how many are kept. */
     private static String accessibility(Path page) throws IOException, InterruptedException {
-        String version = resource("/META-INF/maven/org.webjars.npm/axe-core/pom.properties")
-                .replaceAll("(?s).*version=(\\S+).*", "$1");
-        String axe = resource("/META-INF/resources/webjars/axe-core/" + version + "/axe.min.js");
+        String axe = AxeCore.script();
         Path with = Files.writeString(
                 folder.resolve("axe.html"),
                 Files.readString(page)

@@ -4,12 +4,17 @@ import hotidle.answer.draw.DrawnLabels;
 import hotidle.answer.draw.DrawnScheme;
 import hotidle.answer.draw.DrawnState;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.DrawPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.scheme.Drawing;
+import hotidle.plots.scheme.Scheme;
+import hotidle.plots.scheme.SchemePart;
 import hotidle.result.Solution;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -32,13 +37,41 @@ final class LiveDrawing {
         return drawn.computeIfAbsent(
                 units + " " + duty.range(),
                 key -> new String(
-                        new Drawing(scheme(units, unit, duty, state).scheme()).svg("circuit-"),
+                        new Drawing(roomy(
+                                        units, scheme(units, unit, duty, state).scheme()))
+                                .svg("circuit-"),
                         StandardCharsets.UTF_8));
     }
 
     /** What a state changes in it. */
     DrawnLabels labels(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {
         return DrawnLabels.of(scheme(units, unit, duty, state));
+    }
+
+    /** Each part with a line for its flow, though none is to be seen in the state that is laid out: the next one may have some. */
+    private static Scheme roomy(Quantity.UnitSystem units, Scheme drawn) {
+        List<SchemePart> parts =
+                drawn.parts().stream().map(part -> roomy(units, part)).toList();
+        return new Scheme(drawn.title(), drawn.notes(), drawn.frames(), parts, drawn.nets(), drawn.scale());
+    }
+
+    private static SchemePart roomy(Quantity.UnitSystem units, SchemePart part) {
+        int rows = Double.isNaN(part.stands()) ? 1 : 2;
+        if (part.lines().size() >= rows) {
+            return part;
+        }
+        List<String> lines = new ArrayList<>(part.lines());
+        lines.add(0, DrawPhrase.flow(units, 0));
+        return new SchemePart(
+                part.name(),
+                part.symbol(),
+                part.frame(),
+                lines,
+                part.title(),
+                part.pins(),
+                part.envelopes(),
+                part.stands(),
+                part.changed());
     }
 
     private DrawnScheme scheme(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {

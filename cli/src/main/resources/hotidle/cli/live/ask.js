@@ -23,15 +23,19 @@ export class Refused extends Error {
   }
 }
 
-async function post(kind, body) {
+async function post(kind, body, signal) {
   let response;
   try {
     response = await fetch('api/' + kind, {
       method: 'POST',
       headers: { 'Content-Type': 'application/json', 'X-Hotidle-Token': TOKEN },
       body: JSON.stringify(body),
+      signal,
     });
-  } catch {
+  } catch (problem) {
+    if (problem.name === 'AbortError') {
+      throw problem;
+    }
     throw new Refused(0, 'The program does not answer: it has ended. Start hotidle live again and open the address that it prints.');
   }
   const answer = await response.json();
@@ -41,50 +45,60 @@ async function post(kind, body) {
   return answer;
 }
 
-/** Asks once. */
-export const ask = (kind, question) => post(kind, { ...question, page: PAGE, number: ++number });
+/** Asks once; a signal takes the question back. */
+export const ask = (kind, question, signal) => post(kind, { ...question, page: PAGE, number: ++number }, signal);
 
 /**
  * Asks again and again: while an answer is awaited, only the newest question waits behind it. With `overtaking`, a new question is sent
- * at once, and the program gives the older one up.
+ * at once and the older one is taken back: the program gives it up as soon as it hears of the newer one, and its answer is never shown.
+ * What is given back asks; its `drop` takes back what is being asked.
  */
 export function asker(kind, { overtaking = false, answered, refused }) {
-  let busy = false;
+  let awaited = null;
   let next = null;
-  let newest = 0;
-  async function send(question) {
-    busy = true;
-    const mine = ++newest;
-    const sent = performance.now();
+  async function send(question, since) {
+    const mine = new AbortController();
+    awaited = mine;
     try {
-      const answer = await ask(kind, question);
-      if (mine === newest || !overtaking) {
-        answered(answer, question, sent, next === null);
+      const answer = await ask(kind, question, mine.signal);
+      if (awaited === mine) {
+        answered(answer, question, since, next === null);
       }
     } catch (problem) {
-      if (problem instanceof Refused) {
-        if (problem.code !== 409 && mine === newest) {
-          refused(problem);
-        }
-      } else {
+      if (!mine.signal.aborted && !(problem instanceof Refused)) {
         throw problem;
       }
-    } finally {
-      if (mine === newest) {
-        busy = false;
+      if (awaited === mine && problem.code !== 409) {
+        refused(problem);
       }
-      if (next) {
-        const following = next;
-        next = null;
-        send(following);
+    } finally {
+      if (awaited === mine) {
+        awaited = null;
+        if (next) {
+          const [following, then] = next;
+          next = null;
+          send(following, then);
+        }
       }
     }
   }
-  return (question) => {
-    if (busy && !overtaking) {
-      next = question;
+  function drop() {
+    const old = awaited;
+    awaited = null;
+    next = null;
+    if (old) {
+      old.abort();
+    }
+  }
+  const again = (question) => {
+    const since = performance.now();
+    if (awaited && !overtaking) {
+      next = [question, since];
     } else {
-      send(question);
+      drop();
+      send(question, since);
     }
   };
+  again.drop = drop;
+  return again;
 }

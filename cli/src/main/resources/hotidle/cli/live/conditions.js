@@ -31,23 +31,26 @@ export function conditions(story) {
     const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
       oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
     const field = el('input', { type: 'number', step: 'any', 'aria-label': one.label + ' [' + units.unit(one.quantity) + ']',
+      oninput: () => { field.typing = true; },
       onchange: () => {
+        field.typing = false;
         if (field.value !== '') {
           set(units.toSi(one.quantity, Number(field.value)), true);
         }
       } });
     const back = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Back to the ' + one.label.toLowerCase() + ' as written',
-      onclick: () => story.turn((state) => { state[one.key] = null; }) }, 'as written');
+      onclick: () => {
+        story.turn((state) => { state[one.key] = null; });
+        field.focus();
+      } }, 'as written');
     const row = el('div', { className: 'knob' }, el('label', { htmlFor: id }, one.label), slider, field,
       el('span', {}, units.unit(one.quantity)), back);
     row.show = () => {
       const value = story.now.state[one.key];
       const si = one.into(value === null ? own : value);
-      if (document.activeElement !== slider || value === null) {
-        slider.value = si;
-      }
+      slider.value = si;
       slider.setAttribute('aria-valuetext', units.said(one.quantity, si));
-      if (document.activeElement !== field) {
+      if (!field.typing) {
         field.value = units.number(one.quantity, si);
       }
       back.hidden = value === null;

@@ -41,17 +41,22 @@ export function drawing(story, ask) {
     return pieces.get(what) || [];
   }
 
+  /** What the drawing on the page is to be of: another range has another one. */
+  function wanted() {
+    const duty = unit.duties.find((one) => one.name === story.now.state.duty) || unit.duties[0];
+    return units.inUse() + ' ' + duty.range;
+  }
+
   async function layOut() {
-    const state = story.now.state;
-    const duty = unit.duties.find((one) => one.name === state.duty) || unit.duties[0];
-    const wanted = units.inUse() + ' ' + duty.range;
-    if (wanted === laidOut || waiting) {
+    const of = wanted();
+    if (of === laidOut || waiting) {
       return;
     }
     waiting = true;
+    let given = false;
     key.textContent = 'The circuit is being laid out; this takes some seconds.';
     try {
-      const answer = await ask('drawing', { units: units.inUse(), state });
+      const answer = await ask('drawing', { units: units.inUse(), state: story.now.state });
       const svg = document.importNode(new DOMParser().parseFromString(answer.svg, 'image/svg+xml').documentElement, true);
       svg.removeAttribute('width');
       svg.removeAttribute('height');
@@ -70,14 +75,18 @@ export function drawing(story, ask) {
         }
       });
       byPiece('head').forEach((head) => head.remove());
-      laidOut = wanted;
-      if (last && last.labels) {
-        paint(last.labels);
-      }
+      laidOut = of;
+      given = true;
     } catch (problem) {
       key.textContent = problem.message;
     } finally {
       waiting = false;
+    }
+    // the page may have gone on while it waited
+    if (given && wanted() !== laidOut) {
+      layOut();
+    } else if (given && last && last.labels) {
+      paint(last.labels);
     }
   }
 
@@ -217,7 +226,7 @@ export function drawing(story, ask) {
         return;
       }
       layOut();
-      if (answer.labels && laidOut) {
+      if (answer.labels && laidOut === wanted()) {
         paint(answer.labels);
       }
       if (part.value) {

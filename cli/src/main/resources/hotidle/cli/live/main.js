@@ -22,7 +22,7 @@ const panels = { verdict: verdict(), conditions: conditions(story), curve: curve
   oil: oil(), work: work(story), drawing: drawing(story, ask),
   lesson: lesson(), write: write(), gauges: gauges(story) };
 
-/** How long the last questions took, from their beginning to the picture [ms]: for who measures the page. */
+/** How long the last pictures took, from what was turned to when they stood there [ms]: for who measures the page. */
 const LOOKED_AT = 1000;
 window.latencies = [];
 
@@ -54,7 +54,7 @@ let resting = 0;
 let turning = false;
 
 const askState = asker('state', {
-  answered(answer, asked, sent, newest) {
+  answered(answer, asked, since, newest) {
     grey(Boolean(answer.unsolved));
     trouble(answer.unsolved ? answer.unsolved + (shown ? GREY : '') : '');
     if (!answer.unsolved) {
@@ -63,8 +63,10 @@ const askState = asker('state', {
       panels.oil.show(answer);
       panels.drawing.show(answer, unit);
     }
-    window.latencies.push(performance.now() - sent);
-    window.latencies.splice(0, window.latencies.length - LOOKED_AT);
+    requestAnimationFrame(() => setTimeout(() => {
+      window.latencies.push(performance.now() - since);
+      window.latencies.splice(0, window.latencies.length - LOOKED_AT);
+    }));
     if (newest) {
       clearTimeout(resting);
       resting = setTimeout(() => askVerdict(question()), turning ? REST : 0);
@@ -93,17 +95,29 @@ const askVerdict = asker('verdict', {
 /** Build and jobs that the page knows of. */
 let learnt = '';
 
+/** The unit that is being asked for. */
+let learning = null;
+
 async function changed(how) {
+  panels.verdict.wait();
+  panels.sheet.waitForCost();
+  clearTimeout(resting);
+  askVerdict.drop();
+  askCosts.drop();
   const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
   if (wanted !== learnt) {
     learnt = wanted;
-    await learn();
+    if (!await learn()) {
+      return;
+    }
+  } else if (learning) {
+    return;
   }
   if (!unit) {
     return;
   }
-  if (story.now.units && story.now.units !== units.inUse()) {
-    units.use(story.now.units);
+  if (asked() !== units.inUse()) {
+    units.use(asked());
     byId('units').value = units.inUse();
   }
   panels.gauges.show(unit);
@@ -111,40 +125,65 @@ async function changed(how) {
   panels.sheet.show(unit);
   panels.work.show(unit);
   panels.lesson.show(unit);
-  byId('undo').disabled = story.past.length === 0;
-  byId('redo').disabled = story.future.length === 0;
+  steps();
   byId('drop').hidden = !story.now.kept;
-  askState({ ...question(), drawn: panels.drawing.wanted() });
-  panels.verdict.wait();
-  panels.sheet.waitForCost();
   turning = how === 'turning';
-  clearTimeout(resting);
+  askState({ ...question(), drawn: panels.drawing.wanted() });
 }
 
+/** System of units of the page: what was chosen, else that of the unit. */
+const asked = () => units.systems().includes(story.now.units) ? story.now.units : unit.unit_system;
+
+/** Undo and redo; who has used one up is led to the other. */
+function steps() {
+  const held = document.activeElement;
+  byId('undo').disabled = story.past.length === 0;
+  byId('redo').disabled = story.future.length === 0;
+  if (held.disabled) {
+    byId(held.id === 'undo' ? 'redo' : 'undo').focus();
+  }
+}
+
+/** Whether the unit is known that the newest state is about: one that was asked for before is no longer waited for. */
 async function learn() {
+  const mine = new AbortController();
+  if (learning) {
+    learning.abort();
+  }
+  learning = mine;
   try {
-    unit = await ask('unit', { state: { build: story.now.state.build, jobs: story.now.state.jobs } });
+    unit = await ask('unit', { state: { build: story.now.state.build, jobs: story.now.state.jobs } }, mine.signal);
   } catch (problem) {
+    if (mine.signal.aborted) {
+      return false;
+    }
+    learning = null;
+    learnt = '';
     if (!(problem instanceof Refused)) {
       throw problem;
     }
-    trouble(problem.message);
-    return;
+    refused(problem);
+    return false;
   }
+  learning = null;
   units.learn(unit.quantities);
-  units.use(story.now.units || unit.unit_system);
+  units.use(asked());
   byId('circuit').textContent = unit.circuit;
   byId('about').textContent = unit.about;
   byId('caution').textContent = unit.caution;
   document.title = unit.circuit + ', live';
   setTimeout(places);
   byId('units').replaceChildren(...units.systems().map((one) => el('option', { value: one, selected: one === units.inUse() }, one)));
+  return true;
 }
 
 byId('undo').onclick = () => story.undo();
 byId('redo').onclick = () => story.redo();
 byId('keep').onclick = () => story.turn((state, all) => { all.kept = structuredClone(state); });
-byId('drop').onclick = () => story.turn((state, all) => { all.kept = null; });
+byId('drop').onclick = () => {
+  story.turn((state, all) => { all.kept = null; });
+  byId('keep').focus();
+};
 for (const file of ['sheet-file', 'build-file', 'report-file']) {
   const button = byId(file);
   button.onclick = async () => {

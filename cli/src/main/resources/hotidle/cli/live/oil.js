@@ -33,7 +33,7 @@ export function oil() {
   const body = el('tbody', {});
   const top = el('p', { className: 'quiet' });
   root.append(el('h2', { id: 'oil-head' }, 'Where the oil goes'), top,
-    el('table', { className: 'oil' }, el('thead', {}, el('tr', {}, ['', 'flow', 'share', ''].map((head) => el('th', { scope: 'col' }, head)))), body));
+    el('table', { className: 'oil' }, el('thead', {}, el('tr', {}, ['goes to', 'flow', 'share'].map((head) => el('th', { scope: 'col' }, head)), el('td', {}))), body));
 
   function row(label, flow, share, inner, title) {
     const length = el('meter', { min: 0, max: 1, value: Math.max(0, Math.min(1, share)), className: inner ? 'inner' : '', 'aria-hidden': 'true' });

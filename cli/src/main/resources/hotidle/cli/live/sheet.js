@@ -35,7 +35,9 @@ export function sheet(story) {
     const slider = el('input', { type: 'range', min: size.low, max: size.high, step: (size.high - size.low) / STEPS, 'aria-label': name,
       oninput: () => set(size, Number(slider.value), false), onchange: () => set(size, Number(slider.value), true) });
     const field = el('input', { type: 'number', step: 'any', 'aria-label': name + ' [' + units.unit(q) + ']',
+      oninput: () => { field.typing = true; },
       onchange: () => {
+        field.typing = false;
         if (field.value !== '') {
           set(size, units.toSi(q, Number(field.value)), true);
         }
@@ -53,10 +55,8 @@ export function sheet(story) {
     line.size = size;
     line.show = () => {
       const value = now(size);
-      if (document.activeElement !== slider) {
-        slider.value = value;
-      }
-      if (document.activeElement !== field) {
+      slider.value = value;
+      if (!field.typing) {
         field.value = units.number(q, value);
       }
       slider.setAttribute('aria-valuetext', units.said(q, value) + (past(size, value) ? ', past its limit' : ''));

@@ -62,9 +62,7 @@ export function work(story) {
         const value = sizeOf(fault, now);
         said.textContent = shown(fault, value);
         slider.setAttribute('aria-valuetext', shown(fault, value));
-        if (document.activeElement !== slider) {
-          slider.value = value;
-        }
+        slider.value = value;
       }
     };
     return line;
@@ -80,16 +78,20 @@ export function work(story) {
     show(unit) {
       known = unit;
       const state = story.now.state;
+      const held = jobs.contains(document.activeElement) ? document.activeElement.dataset.job : null;
       jobs.replaceChildren(...unit.jobs.map((job) => {
         const done = state.jobs.includes(job.name);
         const hours = job.hours === null ? '' : ', ' + job.hours + ' h';
-        return el('button', { type: 'button', 'aria-pressed': String(done), title: job.about + hours, onclick: (event) => {
+        return el('button', { type: 'button', 'data-job': job.name, 'aria-pressed': String(done), title: job.about + hours, onclick: (event) => {
           story.turn((now) => {
             now.jobs = done ? now.jobs.filter((name) => name !== job.name) : [...now.jobs, job.name];
           });
           event.preventDefault();
         } }, (done ? '\u2713 ' : '') + job.name + hours);
       }));
+      if (held !== null) {
+        [...jobs.children].find((one) => one.dataset.job === held)?.focus();
+      }
       if (unit.jobs.length === 0) {
         jobs.replaceChildren(el('p', { className: 'quiet' }, 'Nothing in this build is worn, so that there is no job to do.'));
       }

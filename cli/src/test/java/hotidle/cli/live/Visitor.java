@@ -26,17 +26,19 @@ final class Visitor implements AutoCloseable {
             IntStream.rangeClosed(0, 3).mapToObj(i -> (600 + 1000 * i) / 60.0).toList();
 
     /** What other commands do, as quick as can be. */
-    static final OtherCommands COMMANDS = new OtherCommands() {
+    private record QuickCommands(List<Double> searched) implements OtherCommands {
         @Override
         public List<Double> searched(Transmission unit) {
-            return SEARCHED;
+            return searched;
         }
 
         @Override
         public String report(AskedReport asked) {
             return asked.toString();
         }
-    };
+    }
+
+    static final OtherCommands COMMANDS = new QuickCommands(SEARCHED);
 
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -47,15 +49,24 @@ final class Visitor implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
     private long number;
 
+    /** Of a ready circuit. */
     Visitor(String circuit) throws IOException {
+        this(circuit, Library.text(circuit).orElseThrow(), SEARCHED);
+    }
+
+    /**
+     * Of a circuit of its own.
+     *
+     * @param text     its file
+     * @param searched speeds over which the hub is searched [rev/s]
+     */
+    Visitor(String circuit, String text, List<Double> searched) throws IOException {
         LiveUnit unit = new LiveUnit(
-                CircuitReader.read(Library.text(circuit).orElseThrow(), circuit + ".yaml")
-                        .circuit()
-                        .orElseThrow(),
+                CircuitReader.read(text, circuit + ".yaml").circuit().orElseThrow(),
                 circuit,
                 Quantity.UnitSystem.SHOP,
                 "worn");
-        server = LiveServer.start(unit, 0, COMMANDS, faults::add);
+        server = LiveServer.start(unit, 0, new QuickCommands(searched), faults::add);
         URI address = URI.create(server.address());
         port = address.getPort();
         token = address.getQuery().substring("token=".length());
