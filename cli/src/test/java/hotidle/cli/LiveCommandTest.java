@@ -20,6 +20,20 @@ class LiveCommandTest {
     }
 
     @Test
+    void anOpenerThatIsMissingIsSaidAndTheAddressStandsThereAllTheSame() {
+        String system = System.getProperty("os.name");
+        try {
+            System.setProperty("os.name", "Windows without its own programs");
+            Run run = Run.of("live", "training-rig", "--for", "0s");
+            assertEquals(0, run.code(), run.err());
+            assertTrue(run.out().contains("http://127.0.0.1:"), run.out());
+            assertEquals("no browser could be opened from here; open the address above in one\n", run.err());
+        } finally {
+            System.setProperty("os.name", system);
+        }
+    }
+
+    @Test
     void aPortThatSomebodyElseHasIsRefusedInOneMessage() throws IOException {
         try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
             String port = String.valueOf(taken.getLocalPort());

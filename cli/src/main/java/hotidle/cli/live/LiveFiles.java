@@ -32,7 +32,7 @@ record LiveFiles(LiveUnit unit) {
 
     /** A circuit file with one build, based on the circuit. */
     LiveFileRecord build(AskedState state) {
-        Adjustable build = unit.circuit().adjustable(unit.build(state));
+        Adjustable build = unit.written(state);
         Adjustable made = unit.adjustable(state.withoutFaults());
         Optional<String> on = Optional.of(build.unit().build())
                 .filter(name -> unit.circuit().sheet().filter(name::equals).isEmpty());

@@ -46,12 +46,23 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
                     ? sized
                     : sized.setTo(asked.setPressurePa().getAsDouble(), SetPressure.By.COMMAND_AND_SPRING);
             return asked.faults().isEmpty() ? set : faulty(set, asked.faults());
-        } catch (UnknownBuildException e) {
-            throw new WrongStateException(e.problem().text());
         } catch (NotCommandedException e) {
             throw new WrongStateException(LivePhrase.NOT_COMMANDED);
         } catch (IllegalArgumentException impossible) {
             throw new WrongStateException(impossible.getMessage());
+        }
+    }
+
+    /**
+     * The build asked for as the file has it.
+     *
+     * @throws WrongStateException where there is none
+     */
+    Adjustable written(AskedState asked) {
+        try {
+            return circuit.adjustable(build(asked));
+        } catch (UnknownBuildException e) {
+            throw new WrongStateException(e.problem().text());
         }
     }
 
@@ -62,7 +73,7 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
 
     /** The build after the jobs asked for. */
     Adjustable worked(AskedState asked) {
-        Adjustable build = circuit.adjustable(build(asked));
+        Adjustable build = written(asked);
         if (asked.jobs().isEmpty()) {
             return build;
         }

@@ -34,10 +34,10 @@ function trouble(text) {
 /** Whether anything was shown yet. */
 let shown = false;
 
-const GREY = '\nWhat stands in grey is the last state that was found.';
+const LAST = '\nWhat stands in dashed frames is the last state that was found.';
 
 function refused(problem) {
-  trouble(problem.message + (shown ? GREY : ''));
+  trouble(problem.message + (shown ? LAST : ''));
   grey(true);
 }
 
@@ -56,7 +56,7 @@ let turning = false;
 const askState = asker('state', {
   answered(answer, asked, since, newest) {
     grey(Boolean(answer.unsolved));
-    trouble(answer.unsolved ? answer.unsolved + (shown ? GREY : '') : '');
+    trouble(answer.unsolved ? answer.unsolved + (shown ? LAST : '') : '');
     if (!answer.unsolved) {
       shown = true;
       panels.curve.show(answer);

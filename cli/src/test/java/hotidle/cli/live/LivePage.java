@@ -3,6 +3,7 @@ package hotidle.cli.live;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -20,6 +21,9 @@ final class LivePage {
 
     /** Nothing on the page takes longer, on a machine that is busy with other tests [ms]. */
     private static final long PATIENCE = 60_000;
+
+    /** Height of a picture [px]. */
+    private static final long SCREEN = 1500;
 
     /** Everything that the panels show: words, numbers, fields, drawing. */
     private static final String SEEN = """
@@ -206,17 +210,18 @@ final class LivePage {
                 .stream().map(one -> ((Number) one).doubleValue()).toList();
     }
 
-    /** The picture of all of the page, as PNG in base 64. */
-    String picture() {
+    /** All of the page from top to bottom, as PNGs in base 64 of one screen each. */
+    List<String> pictures() {
         long height = number("return document.documentElement.scrollHeight");
-        long width = number("return document.documentElement.clientWidth");
-        return (String) driver.executeCdpCommand(
-                        "Page.captureScreenshot",
-                        Map.of(
-                                "captureBeyondViewport",
-                                true,
-                                "clip",
-                                Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1)))
-                .get("data");
+        long width = number("return innerWidth");
+        List<String> pictures = new ArrayList<>();
+        for (long top = 0; top < height; top += SCREEN) {
+            Map<String, Object> clip =
+                    Map.of("x", 0, "y", top, "width", width, "height", Math.min(SCREEN, height - top), "scale", 1);
+            pictures.add((String) driver.executeCdpCommand(
+                            "Page.captureScreenshot", Map.of("captureBeyondViewport", true, "clip", clip))
+                    .get("data"));
+        }
+        return pictures;
     }
 }

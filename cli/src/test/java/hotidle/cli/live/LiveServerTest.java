@@ -13,6 +13,8 @@ import java.net.BindException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -195,6 +197,10 @@ class LiveServerTest {
     void aStateThatCannotBeIsRefusedWithItsReason(String state) throws Exception {
         HttpResponse<String> refused = visitor.posted("state", Visitor.question("four", 1, state));
         assertEquals(422, refused.statusCode(), refused.body());
+        if (state.contains("build")) {
+            assertEquals(
+                    422, visitor.posted("unit", Visitor.question("four", 2, state)).statusCode());
+        }
     }
 
     @Test
@@ -219,6 +225,25 @@ class LiveServerTest {
                 200, visitor.posted("state", Visitor.question("six", 6, RIG)).statusCode());
         assertEquals(
                 200, visitor.posted("verdict", Visitor.question("five", 8, RIG)).statusCode());
+    }
+
+    @Test
+    void aSlowVerdictIsGivenUpOnceANewerStateOfItsPageIsAskedFor() throws Exception {
+        List<Double> many =
+                IntStream.range(0, 20_000).mapToObj(i -> (600 + i / 10.0) / 60).toList();
+        try (Visitor slow =
+                new Visitor("shuttle-five", Library.text("shuttle-five").orElseThrow(), many)) {
+            CompletableFuture<HttpResponse<String>> verdict = CompletableFuture.supplyAsync(() -> {
+                try {
+                    return slow.posted("verdict", Visitor.question("page", 1, RIG));
+                } catch (IOException | InterruptedException e) {
+                    throw new IllegalStateException(e);
+                }
+            });
+            assertEquals(
+                    200, slow.posted("state", Visitor.question("page", 2, RIG)).statusCode());
+            assertEquals(409, verdict.get().statusCode());
+        }
     }
 
     @Test
