@@ -1,0 +1,130 @@
+package hotidle.cli.live;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import hotidle.answer.format.Quantity;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+
+/**
+ * Ten sliders dragged with the mouse. Each time a slider is let go, what stands there is the answer to what stands in the address. Says
+ * how long the pictures took, by the browser's own clock; {@code -Dhotidle.drag=300} drags for five minutes.
+ */
+@ExtendWith(LiveBrowser.class)
+class LivePageDragTest {
+
+    /** How long is dragged [s]. */
+    private static final int SECONDS = Integer.getInteger("hotidle.drag", 5);
+
+    /** Memory is measured first once so much of the time is over, and one minute at most [s]. */
+    private static final double FIRST = Math.min(60, SECONDS / 3.0);
+
+    private static final long MOST_GROWTH = 10_000_000;
+
+    /** Of one drag: so many steps of this length, to and fro. */
+    private static final int STEPS = 20;
+
+    private static final Duration STEP = Duration.ofMillis(16);
+
+    private static final List<String> SLIDERS = List.of(
+            "#knob-set_pressure_pa",
+            "#knob-engine_speed_rpm",
+            "#knob-sump_temperature_c",
+            "input[type=range][aria-label='hub-face clearance']",
+            "input[type=range][aria-label='hub-bushing clearance']",
+            "input[type=range][aria-label='regulator bore']",
+            "input[type=range][aria-label='regulator valve']",
+            "input[type=range][aria-label='primary face-clearance']",
+            "input[type=range][aria-label='primary tip-clearance']",
+            "input[type=range][aria-label='secondary face-clearance']");
+
+    private final List<Double> latencies = new ArrayList<>();
+    private double held;
+
+    private void drag(LivePage page, String selector, int there) {
+        WebElement slider = page.find(selector);
+        int width = slider.getSize().getWidth();
+        int left = -width / 2 + 8;
+        Actions actions =
+                new Actions(page.driver, STEP).moveToElement(slider, left, 0).clickAndHold();
+        int step = (width - 16) / STEPS;
+        for (int i = 0; i < STEPS + there; i++) {
+            actions.moveByOffset(step, 0);
+            if (i % 4 == 3) {
+                actions.moveByOffset(-step, 0);
+            }
+        }
+        page.latencies();
+        long begun = System.nanoTime();
+        actions.release().perform();
+        held += (System.nanoTime() - begun) / 1e9;
+        latencies.addAll(page.latencies());
+        page.settled();
+    }
+
+    private static void newestIsShown(LivePage page) throws Exception {
+        JsonNode answer = page.answerForTheAddress("state");
+        String line = Quantity.PRESSURE.with(
+                Quantity.UnitSystem.SHOP, answer.get("line_pa").asDouble());
+        String shown = page.text("#curve-under");
+        assertTrue(shown.contains(": line " + line), page.address() + " is " + line + ", shown: " + shown);
+        assertEquals(page.answerForTheAddress("verdict").get("summary").asText(), page.text("#verdict .sentence"));
+        assertEquals("", page.text("#trouble"));
+    }
+
+    @Test
+    void slidersDraggedLeaveNoErrorNoStalePictureAndNoMemory(LivePage page) throws Exception {
+        page.open(LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle");
+        long begun = System.nanoTime();
+        long first = 0;
+        int drags = 0;
+        while ((System.nanoTime() - begun) / 1e9 < SECONDS || drags < SLIDERS.size()) {
+            drag(page, SLIDERS.get(drags % SLIDERS.size()), drags % 5 - 4);
+            newestIsShown(page);
+            drags++;
+            if (drags % SLIDERS.size() == 0) {
+                page.js("location.hash = arguments[0]", LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle");
+                page.settled();
+            }
+            if (first == 0 && (System.nanoTime() - begun) / 1e9 > FIRST) {
+                first = page.heap();
+            }
+        }
+        long grown = page.heap() - first;
+        System.out.println(told(drags, (System.nanoTime() - begun) / 1e9, first, grown));
+        assertTrue(first > 0 && grown < MOST_GROWTH, grown + " bytes more");
+        assertEquals(List.of(), page.errors());
+        assertTrue(latencies.size() > drags, latencies.size() + " pictures in " + drags + " drags");
+    }
+
+    private String told(int drags, double seconds, long first, long grown) {
+        List<Double> sorted = latencies.stream().sorted().toList();
+        String histogram = java.util.stream.IntStream.of(20, 30, 40, 50, 60, 80, 100, 120, 160, 240, 500, 100_000)
+                .mapToObj(to ->
+                        "<" + to + ":" + sorted.stream().filter(one -> one < to).count())
+                .collect(Collectors.joining(" "));
+        return String.format(
+                Locale.ROOT,
+                "DRAGGED: %d drags in %.0f s, %d pictures while held, %.1f a second; from input to picture median %.0f ms,"
+                        + " 95 %% under %.0f ms, longest %.0f ms; ms: %s; heap after collection %.1f MB, then %+.1f MB",
+                drags,
+                seconds,
+                sorted.size(),
+                sorted.size() / held,
+                sorted.get(sorted.size() / 2),
+                sorted.get((int) (0.95 * sorted.size())),
+                sorted.get(sorted.size() - 1),
+                histogram,
+                first / 1e6,
+                grown / 1e6);
+    }
+}
