@@ -46,7 +46,13 @@ public record AirStand(double ambient, double temperature, List<StandPoint> poin
             throw new IllegalArgumentException(
                     "a stand is calibrated by two holes or more; a blocked port counts as one");
         }
-        double side = points.get(1).freeAir() - points.get(0).freeAir();
+        boolean draws = points.get(points.size() - 1).pressure() <= ambient;
+        boolean presses = points.get(0).pressure() >= ambient;
+        double side = draws
+                ? 1
+                : presses
+                        ? -1
+                        : 0; // one that draws passes more air the nearer it reads to the room's pressure from below
         for (int i = 0; i + 1 < points.size(); i++) {
             double step = points.get(i + 1).freeAir() - points.get(i).freeAir();
             if (!(step * side > 0)

@@ -124,6 +124,10 @@ class AirTestTest {
         assertThrows(IllegalArgumentException.class, () -> stand(new AirStand.Calibration(0, vacuum(25))));
         assertThrows(
                 IllegalArgumentException.class,
+                () -> stand(new AirStand.Calibration(0, vacuum(5)), new AirStand.Calibration(1e-3, vacuum(25))),
+                "the blocked port nearer to the room's pressure than a hole");
+        assertThrows(
+                IllegalArgumentException.class,
                 () -> stand(
                         new AirStand.Calibration(0, vacuum(25)),
                         new AirStand.Calibration(1e-3, vacuum(12)),
