@@ -17,9 +17,9 @@ class SheetCommandTest {
         Path file = folder.resolve("bus-12.csv");
         Run run = Run.of("sheet", "shuttle-five", "--out", file.toString(), "--units", "metric");
         assertEquals(0, run.code(), run.err());
-        String blank = ",14.02,14.055,14,,,,mm,,,,,,,";
+        String blank = ",14.02,14.055,14,,,,mm,,,,,,,,";
         Files.writeString(
-                file, Files.readString(file).replaceFirst(blank, ",14.02,14.055,14,,,,mm,\"14,061\",,,mm,,J. D.,"));
+                file, Files.readString(file).replaceFirst(blank, ",14.02,14.055,14,,,,mm,\"14,061\",,,,mm,,J. D.,"));
         return file;
     }
 

@@ -19,6 +19,11 @@ record FilledRow(Function<SheetColumn, String> text, Function<SheetColumn, Place
         return place.apply(column);
     }
 
+    /** The same with another text in a column. */
+    FilledRow with(SheetColumn column, String other) {
+        return new FilledRow(one -> one == column ? other : text.apply(one), place);
+    }
+
     /** Who measured it with what, and what was noted. */
     String because() {
         String by = text(SheetColumn.BY);

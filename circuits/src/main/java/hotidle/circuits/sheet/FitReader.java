@@ -19,16 +19,19 @@ final class FitReader {
     private final Problems problems;
     private final Map<String, Map<String, SizeAsNew>> sizes;
     private final MeasuredDoubts doubts;
+    private final AirBores air;
     private final List<Value.Entry> changes = new ArrayList<>();
 
     /**
      * A reader.
      *
      * @param sizes of every part, by part and key
+     * @param air   bores of air readings
      */
-    FitReader(Problems problems, Map<String, Map<String, SizeAsNew>> sizes) {
+    FitReader(Problems problems, Map<String, Map<String, SizeAsNew>> sizes, AirBores air) {
         this.problems = problems;
         this.sizes = sizes;
+        this.air = air;
         doubts = new MeasuredDoubts(problems, sizes);
     }
 
@@ -37,10 +40,31 @@ final class FitReader {
         return changes;
     }
 
-    void read(FilledRow row, SheetRow fit) {
+    void read(FilledRow written, SheetRow fit) {
+        MissingBushing missing = new MissingBushing(problems, fit);
+        if (missing.said(written)) {
+            missing.bareBore(written).ifPresent(row -> bare(row, fit, missing));
+        } else {
+            fit(written, fit);
+        }
+    }
+
+    private void bare(FilledRow row, SheetRow fit, MissingBushing missing) {
+        measured(row, SheetColumn.BORE, fit.part(), fit.outer())
+                .filter(bore -> missing.sound(bore, size(fit, fit.outer())))
+                .ifPresent(bore -> add(bore, row, inUse(fit, bore, Optional.empty())));
+        fit.inner()
+                .flatMap(key -> measured(row, SheetColumn.VALVE, fit.part(), key))
+                .ifPresent(hub -> add(hub, row, Optional.empty()));
+    }
+
+    private void fit(FilledRow row, SheetRow fit) {
         SheetColumn column = fit.isBore() ? SheetColumn.BORE : SheetColumn.GAP;
-        Optional<Measured> outer = measured(row, column, fit.part(), fit.outer());
+        Optional<Measured> gauged = measured(row, column, fit.part(), fit.outer());
         Optional<Measured> inner = fit.inner().flatMap(key -> measured(row, SheetColumn.VALVE, fit.part(), key));
+        Optional<Measured> outer = row.text(SheetColumn.AIR).isEmpty()
+                ? gauged
+                : air.of(row, fit, inner).filter(one -> !again(one.target(), one.place()));
         Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
                 .filter(other -> other != column
                         && !(other == SheetColumn.VALVE && fit.inner().isPresent()))
@@ -83,9 +107,11 @@ final class FitReader {
                             + " where nothing was measured");
             return Optional.empty();
         }
-        String written = cell.get().unit().isEmpty()
+        String here = cell.get().unit().isEmpty()
                 ? row.text(SheetColumn.UNIT)
                 : cell.get().unit();
+        boolean given = here.isEmpty();
+        String written = given ? row.text(SheetColumn.GIVEN_IN) : here;
         Optional<String> unit = MeasuredCell.unit(written);
         if (unit.isEmpty()) {
             problems.error(
@@ -98,17 +124,31 @@ final class FitReader {
                     "write one of " + String.join(", ", MeasuredCell.units()));
             return Optional.empty();
         }
-        if (changes.stream().anyMatch(before -> before.key().equals(target))) {
+        return again(target, row.place(column))
+                ? Optional.empty()
+                : Optional.of(new Measured(
+                        target,
+                        key,
+                        cell.get(),
+                        unit.get(),
+                        cell.get().readings(unit.get()),
+                        row.place(column),
+                        given,
+                        Optional.empty()));
+    }
+
+    /** Whether a size was measured in an earlier row, which is told. */
+    private boolean again(String target, Place place) {
+        boolean twice = changes.stream().anyMatch(before -> before.key().equals(target));
+        if (twice) {
             problems.error(
-                    row.place(column),
+                    place,
                     ProblemCode.MEASURED_TWICE,
                     "the sheet has " + target + " twice",
                     "",
                     "leave one of the two rows empty");
-            return Optional.empty();
         }
-        return Optional.of(
-                new Measured(target, key, cell.get(), unit.get(), cell.get().readings(unit.get()), row.place(column)));
+        return twice;
     }
 
     private SizeAsNew size(SheetRow fit, String key) {
@@ -146,7 +186,7 @@ final class FitReader {
     private Optional<Double> inUse(SheetRow fit, Measured outer, Optional<Measured> inner) {
         Readings readings = outer.readings();
         if (readings.one()) {
-            return Optional.empty();
+            return outer.air().map(reading -> readings.mean());
         }
         if (fit.inner().isPresent()) {
             return valve(fit, inner).stream()
@@ -161,8 +201,7 @@ final class FitReader {
         String value = reduced.map(size -> Units.inSi(size, Dimension.LENGTH))
                 .orElseGet(() -> one.text(one.cell().first()));
         String because = row.because()
-                + reduced.map(size -> "; " + SheetBuild.REDUCED + one.alike(size) + ", "
-                                + one.readings().counted())
+                + reduced.map(size -> "; " + SheetBuild.REDUCED + one.alike(size) + ", " + one.counted())
                         .orElse("");
         Place place = one.place();
         changes.add(new Value.Entry(

@@ -43,8 +43,9 @@ record MeasuredCell(List<List<String>> numbers, String unit) {
 
     /** The unit of a text, in the word of this program; empty where it is none of length. */
     static Optional<String> unit(String text) {
-        String plain = text.equals("\"") || text.equals("\u2033") || text.equalsIgnoreCase("inch") ? "in" : text;
-        return UNITS.stream().filter(plain.toLowerCase(Locale.ROOT)::equals).findFirst();
+        return Units.word(text, Dimension.LENGTH)
+                .or(() -> Units.word(text.toLowerCase(Locale.ROOT), Dimension.LENGTH))
+                .filter(UNITS::contains);
     }
 
     static List<String> units() {

@@ -94,7 +94,9 @@ record MeasuredDoubts(Problems problems, Map<String, Map<String, SizeAsNew>> siz
 
     /** Tells it; true where the size is used all the same. */
     private boolean slipped(Measured one, Doubted doubted, String number, String meant) {
-        boolean sure = doubted.diameter() || doubted.times(Units.parse(one.text(number), Dimension.LENGTH)) > SURE;
+        boolean sure = doubted.diameter()
+                || one.given()
+                || doubted.times(Units.parse(one.text(number), Dimension.LENGTH)) > SURE;
         Fault fault = Fault.of(
                 ProblemCode.SIZE_SLIPPED,
                 "the sheet has " + one.text(number) + " for " + one.target() + ", new " + newSize(one, doubted),

@@ -47,7 +47,7 @@ public final class SheetBuild {
         Value.Entries parts = entries(file, "parts", top);
         Map<String, Map<String, SizeAsNew>> sizes = new LinkedHashMap<>();
         parts.entries().forEach(part -> sizes.put(part.key(), sizes(part.value())));
-        SheetReader reader = new SheetReader(problems, source, sizes);
+        SheetReader reader = new SheetReader(problems, source, sizes, parts);
         List<Value.Entry> changes = reader.read(sheet.text());
         Value.Entries builds = entries(file, "builds", top);
         String name = name(sheet);

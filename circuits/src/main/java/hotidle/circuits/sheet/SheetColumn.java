@@ -21,6 +21,7 @@ enum SheetColumn {
     BORE("measured bore"),
     VALVE("measured valve"),
     GAP("measured gap or flatness"),
+    AIR("air or vacuum reading"),
     UNIT("unit"),
     GAUGE("gauge used"),
     BY("measured by"),
@@ -38,6 +39,11 @@ enum SheetColumn {
 
     static List<String> titles() {
         return Stream.of(values()).map(SheetColumn::title).toList();
+    }
+
+    /** Those in which something is measured. */
+    static List<SheetColumn> measured() {
+        return List.of(BORE, VALVE, GAP, AIR);
     }
 
     /** The column of a title, whatever its case. */

@@ -5,6 +5,7 @@ import hotidle.circuits.text.Place;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,11 @@ final class SheetReader {
     private final int source;
     private final Map<String, Map<String, SizeAsNew>> sizesOf;
     private final FitReader fits;
+    private final StandRows stand;
+
+    /** Rows whose bore follows from an air reading, kept until the stand is calibrated, wherever its rows are. */
+    private final List<Runnable> tested = new ArrayList<>();
+
     private final Map<SheetColumn, Integer> columns = new EnumMap<>(SheetColumn.class);
 
     /**
@@ -29,17 +35,20 @@ final class SheetReader {
      *
      * @param source  of the sheet among the files of this reading
      * @param sizesOf sizes that wear of all parts, by part and path of the key
+     * @param parts   of the file
      */
-    SheetReader(Problems problems, int source, Map<String, Map<String, SizeAsNew>> sizesOf) {
+    SheetReader(Problems problems, int source, Map<String, Map<String, SizeAsNew>> sizesOf, Value.Entries parts) {
         this.problems = problems;
         this.source = source;
         this.sizesOf = sizesOf;
-        fits = new FitReader(problems, sizesOf);
+        stand = new StandRows(problems);
+        fits = new FitReader(problems, sizesOf, new AirBores(problems, parts, sizesOf, stand));
     }
 
     /** The changes that a sheet makes, each {@code part.size: {to: value, because: who measured}}. */
     public List<Value.Entry> read(String text) {
         Cells.each(text, source, problems, this::row);
+        tested.forEach(Runnable::run);
         return fits.changes();
     }
 
@@ -89,7 +98,7 @@ final class SheetReader {
 
     private void fit(CSVRecord row, Cells cells) {
         String part = text(row, SheetColumn.PART);
-        boolean filled = Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
+        boolean filled = SheetColumn.measured().stream()
                 .anyMatch(column -> !text(row, column).isEmpty());
         if (!filled || columns.get(SheetColumn.PART) < 0) {
             return;
@@ -102,6 +111,11 @@ final class SheetReader {
                     "this row has more cells than the sheet has columns",
                     "",
                     mend);
+            return;
+        }
+        FilledRow filledIn = new FilledRow(column -> text(row, column), column -> place(cells, column));
+        if (part.equals(SheetWriter.STAND) && !sizesOf.containsKey(part)) {
+            stand.read(filledIn);
             return;
         }
         Optional<Map<String, SizeAsNew>> sizes = Optional.ofNullable(sizesOf.get(part));
@@ -126,8 +140,11 @@ final class SheetReader {
                     Nearest.mend(size, sizes.get().keySet()));
             return;
         }
-        fits.read(
-                new FilledRow(column -> text(row, column), column -> place(cells, column)),
-                SheetRow.of(part, size, List.copyOf(sizes.get().keySet())));
+        SheetRow fit = SheetRow.of(part, size, List.copyOf(sizes.get().keySet()));
+        if (text(row, SheetColumn.AIR).isEmpty()) {
+            fits.read(filledIn, fit);
+        } else {
+            tested.add(() -> fits.read(filledIn, fit));
+        }
     }
 }

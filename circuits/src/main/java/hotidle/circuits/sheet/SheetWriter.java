@@ -62,6 +62,12 @@ public final class SheetWriter {
      */
     public record SheetSize(String part, String key, double fresh, OptionalDouble limit, String how) {}
 
+    /** In place of a part in the rows that calibrate a stand for air tests. */
+    public static final String STAND = "air-stand";
+
+    private static final String HOLE =
+            "what it reads through a known sharp-edged hole, whose diameter is the measured bore";
+
     /** Signs with which a spreadsheet would take a cell for a formula. */
     private static final String FORMULA = "=+-@\t\r";
 
@@ -92,10 +98,26 @@ public final class SheetWriter {
             for (SheetRow fit : fits(sizes)) {
                 printer.printRecord(row(sizes, fit, about.getOrDefault(fit.part(), ""), unit, measured));
             }
+            if (fits(sizes).stream().anyMatch(SheetRow::isBore)) {
+                printer.printRecord(
+                        stand(StandRows.BLOCKED, "what an air or vacuum test reads with its port blocked", unit));
+                printer.printRecord(stand(StandRows.HOLE, HOLE, unit));
+                printer.printRecord(stand(StandRows.HOLE, HOLE, unit));
+            }
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return text.toString();
+    }
+
+    /** A row that calibrates the stand of air readings. */
+    private static List<String> stand(String size, String what, LengthUnit unit) {
+        Map<SheetColumn, String> cells = new EnumMap<>(SheetColumn.class);
+        cells.put(SheetColumn.PART, STAND);
+        cells.put(SheetColumn.SIZE, size);
+        cells.put(SheetColumn.WHAT, what);
+        cells.put(SheetColumn.GIVEN_IN, unit.word);
+        return row(cells);
     }
 
     private static Set<SheetRow> fits(List<SheetSize> sizes) {
@@ -133,6 +155,10 @@ public final class SheetWriter {
             cells.put(SheetColumn.NEW_VALVE, unit.write(size.fresh()));
             cells.put(SheetColumn.VALVE_LIMIT, limit(size.limit(), unit));
         });
+        return row(cells);
+    }
+
+    private static List<String> row(Map<SheetColumn, String> cells) {
         List<String> row = new ArrayList<>();
         Stream.of(SheetColumn.values()).forEach(column -> row.add(safe(cells.getOrDefault(column, ""))));
         return row;

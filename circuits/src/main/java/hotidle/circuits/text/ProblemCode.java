@@ -248,6 +248,18 @@ public enum ProblemCode {
     BORE_AND_VALVE_SWAPPED,
     FAR_PAST_LIMIT,
     READING_WITHOUT_CLEARANCE,
+    MISSING_BUSHING_WITHOUT_BORE,
+
+    // Air and vacuum readings on a measurement sheet.
+
+    AIR_READING_IMPOSSIBLE,
+    AIR_READING_BESIDE_BORE,
+    AIR_READING_OF_NO_LAND,
+    AIR_READING_BEYOND_STAND,
+    AIR_READING_DOUBTFUL,
+    STAND_ROW_NOT_KNOWN,
+    STAND_OF_TWO_KINDS,
+    STAND_NOT_CALIBRATED,
 
     // Sheets of gauge readings.
 

@@ -161,7 +161,7 @@ final class UnitTable {
     private static final Map<Dimension, Map<String, String>> ALSO = Map.ofEntries(
             entry(
                     Dimension.LENGTH,
-                    spellings("in: \" inch inches in.", "mm: mm.", "um: micron microns", "thou: thous")),
+                    spellings("in: \" inch inches in.", "mm: mm.", "um: micron microns", "thou: thous mil mils")),
             entry(Dimension.AREA, spellings("mm2: mm^2 sqmm", "cm2: cm^2 sqcm", "in2: in^2 sqin")),
             entry(
                     Dimension.PRESSURE,

@@ -61,6 +61,11 @@ public final class Units {
         return all;
     }
 
+    /** The unit of a dimension that is written so, in the word of this program; empty where it is none. */
+    public static Optional<String> word(String written, Dimension dimension) {
+        return UnitTable.find(plain(written), dimension).map(UnitTable.Unit::word);
+    }
+
     /**
      * Reads a quantity; never throws. Signs that a keyboard or a data sheet may have in place of plain letters are taken as
      * these: µm, °C, mm², a hard blank, a long minus.

@@ -110,7 +110,7 @@ class MeasurementSheetTest {
         assertTrue(
                 sheet.startsWith("\uFEFFpart,size,what it is,where to measure,new bore,bore limit"),
                 sheet.substring(0, 80));
-        assertTrue(sheet.contains("; valve: micrometer on the land\",14.02,14.055,14,,,,mm,,,,,,,\r\n"), sheet);
+        assertTrue(sheet.contains("; valve: micrometer on the land\",14.02,14.055,14,,,,mm,,,,,,,,\r\n"), sheet);
         ReadCircuit read = read(sheet);
         assertEquals(List.of(), read.problems());
         assertEquals(0, read.circuit().orElseThrow().builds().get(0).changes().size());

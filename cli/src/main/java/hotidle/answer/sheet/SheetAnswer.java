@@ -1,5 +1,7 @@
 package hotidle.answer.sheet;
 
+import hotidle.circuits.sheet.SheetWriter;
+
 /**
  * A measurement sheet to fill in.
  *
@@ -14,8 +16,8 @@ public record SheetAnswer(String file) {
         return file.replace(MARK, "");
     }
 
-    /** Rows to fill in. */
+    /** Rows of fits to fill in; those that calibrate a test stand are none. */
     public long rows() {
-        return file.lines().count() - 1;
+        return file.lines().filter(line -> !line.startsWith(SheetWriter.STAND)).count() - 1;
     }
 }
