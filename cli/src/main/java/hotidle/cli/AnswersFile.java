@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import hotidle.circuits.text.Nearest;
+import hotidle.plots.WholeFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -11,12 +12,15 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVPrinter;
 import org.apache.commons.csv.CSVRecord;
 
 /** Answers to the questions of {@code new}, as rows of a CSV file. */
 final class AnswersFile {
 
     private static final String MARK = "\uFEFF";
+
+    private static final String HEAD = "question";
 
     private AnswersFile() {}
 
@@ -30,7 +34,7 @@ final class AnswersFile {
         try (CSVParser rows = CSVParser.parse(text(file), CSVFormat.RFC4180)) {
             for (CSVRecord row : rows) {
                 String question = row.get(0).strip();
-                if (question.isEmpty() || (row.getRecordNumber() == 1 && question.equals("question"))) {
+                if (question.isEmpty() || (row.getRecordNumber() == 1 && question.equals(HEAD))) {
                     continue;
                 }
                 if (!questions.contains(question)) {
@@ -47,6 +51,25 @@ final class AnswersFile {
             throw wrong(file, e);
         } catch (UncheckedIOException e) {
             throw wrong(file, e.getCause());
+        }
+    }
+
+    /**
+     * Writes answers, in place of those that it has.
+     *
+     * @throws WrongInputException where it cannot be written
+     */
+    static void write(Path file, Map<String, String> answers) {
+        StringBuilder text = new StringBuilder();
+        try (CSVPrinter rows = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            rows.printRecord(HEAD, "answer");
+            for (Map.Entry<String, String> one : answers.entrySet()) {
+                rows.printRecord(one.getKey(), one.getValue());
+            }
+            rows.flush();
+            WholeFile.write(text.toString().getBytes(StandardCharsets.UTF_8), file);
+        } catch (IOException e) {
+            throw new WrongInputException("hotidle: the answers cannot be kept in " + file + ": " + FileReason.of(e));
         }
     }
 

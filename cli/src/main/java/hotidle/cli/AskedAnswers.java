@@ -1,43 +1,52 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.NewPhrase;
+import hotidle.circuits.create.ReadyUnit;
 import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import picocli.CommandLine.Model.CommandSpec;
 
-/** The questions of {@code new}, asked one by one on a terminal. */
-final class AskedAnswers {
+/**
+ * The questions of {@code new}, asked one by one on a terminal. Each answer is put to the ready unit at once, and every one that can be
+ * taken is kept in a file.
+ *
+ * @param ready    the circuit that the unit is like
+ * @param units    in which numbers are shown
+ * @param kept     file of answers
+ * @param terminal whether a person types, who can be asked again
+ * @param spec     of the command, whose options the questions are
+ */
+record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boolean terminal, CommandSpec spec) {
 
-    private final CommandSpec spec;
+    /** So often a person is asked one question (chosen). */
+    private static final int MOST_TRIES = 5;
 
-    AskedAnswers(CommandSpec spec) {
-        this.spec = spec;
-    }
-
-    /** What is answered, by question; an empty line, or the end of what is typed, answers nothing. */
-    Map<String, String> ask(Set<String> questions, Map<String, OptionalDouble> now) {
-        PrintWriter err = spec.commandLine().getErr();
-        Map<String, String> answers = new LinkedHashMap<>();
+    /**
+     * Asks what is not answered yet; an empty line, or the end of what is typed, answers nothing.
+     *
+     * @param given answers so far, by question
+     * @return all answers
+     * @throws WrongInputException where one cannot be taken and nobody can be asked again
+     */
+    Map<String, String> ask(Map<String, String> given, BufferedReader lines) {
+        Map<String, String> answers = new LinkedHashMap<>(given);
+        List<String> questions = NewQuestions.ALL.stream()
+                .filter(question -> !given.containsKey(question))
+                .filter(question -> ready.cannot(question).isEmpty())
+                .toList();
+        err().print(Wrap.lines(NewPhrase.asks(questions.size(), ready.name(), kept), "", ""));
         try {
-            BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-            for (String question : questions) {
-                String help = spec.findOption("--" + question).description()[0];
-                err.print(question + ", " + help + shown(question, now) + "? ");
-                err.flush();
-                String line = lines.readLine();
-                if (line == null) {
-                    break;
-                }
-                if (!line.isBlank()) {
-                    answers.put(question, line.strip());
-                }
+            for (int i = 0; i < questions.size() && one(questions, i, answers, lines); i++) {
+                err().flush();
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -45,22 +54,65 @@ final class AskedAnswers {
         return answers;
     }
 
-    private static String shown(String question, Map<String, OptionalDouble> now) {
-        OptionalDouble value = now.getOrDefault(question, OptionalDouble.empty());
-        if (value.isEmpty()) {
-            return "";
+    /** Asks one; false at the end of what is typed. */
+    private boolean one(List<String> questions, int at, Map<String, String> answers, BufferedReader lines)
+            throws IOException {
+        String question = questions.get(at);
+        if (question.equals("ranges")) {
+            err().println(NewPhrase.ranges(ready.name(), ready.applied()));
         }
-        double si = value.getAsDouble();
-        String text =
-                switch (question) {
-                    case "displacement" -> String.format(java.util.Locale.ROOT, "%.1f cm3/rev", si * 1e6);
-                    case "engine-torque" -> String.format(java.util.Locale.ROOT, "%.0f N.m", si);
-                    case "set-pressure" ->
-                        hotidle.answer.format.Quantity.PRESSURE.with(
-                                hotidle.answer.format.Quantity.UnitSystem.SHOP, si);
-                    case "bore-diameter" -> String.format(java.util.Locale.ROOT, "%.1f mm", si * 1e3);
-                    default -> String.format(java.util.Locale.ROOT, "%.1f L/min", si * 6e4);
-                };
-        return " [ready: " + text + "]";
+        for (int tries = 1; ; tries++) {
+            err().print(NewPhrase.question(
+                    at + 1, questions.size(), question, about(question), shown(question, answers)));
+            err().flush();
+            String line = lines.readLine();
+            if (line == null || line.isBlank()) {
+                return line != null;
+            }
+            Map<String, String> more = new LinkedHashMap<>(answers);
+            more.put(question, line.strip());
+            List<String> wrong = NewAnswers.wrong(more, ready);
+            if (wrong.isEmpty()) {
+                answers.put(question, line.strip());
+                AnswersFile.write(kept, answers);
+                said(question, answers);
+                return true;
+            }
+            if (!terminal || tries == MOST_TRIES) {
+                AnswersFile.write(kept, answers);
+                err().println();
+                throw new WrongInputException(String.join("\n", wrong) + "\n" + NewPhrase.stopped(kept));
+            }
+            wrong.forEach(one -> err().print(NewPhrase.again(one.replaceFirst("^hotidle: (--)?", ""))));
+        }
+    }
+
+    private void said(String question, Map<String, String> answers) {
+        if (question.equals("ranges")) {
+            List<String> ranges = NewAnswers.of(answers).ranges();
+            err().println("  " + NewPhrase.has(ready.pistons("clutch", ranges), ready.pistons("band", ranges)));
+        }
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+
+    /** What a question asks for, without its example, which could be taken for what an empty line keeps. */
+    private String about(String question) {
+        return question.equals("clutch")
+                ? "piston areas that you know, NAME=AREA,NAME=AREA"
+                : spec.findOption("--" + question).description()[0].replaceFirst(":.*", "");
+    }
+
+    /** What an empty line keeps. */
+    private String shown(String question, Map<String, String> answers) {
+        OptionalDouble value = ready.after(NewAnswers.of(answers), question);
+        return switch (question) {
+            case "ranges" -> String.join(",", ready.applied().keySet());
+            case "clutch" -> NewPhrase.SCALED;
+            case "bores" -> String.valueOf(Math.round(value.orElse(0)));
+            default -> NewQuestions.quantity(question).with(units, value.orElse(0));
+        };
     }
 }

@@ -1,11 +1,14 @@
 package hotidle.cli;
 
+import hotidle.circuits.create.ReadyUnit;
 import hotidle.circuits.create.UnitAnswers;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -26,6 +29,7 @@ final class NewAnswers {
                 number(given, "engine-torque", Dimension.TORQUE),
                 number(given, "set-pressure", Dimension.PRESSURE),
                 number(given, "idle-pressure", Dimension.PRESSURE),
+                number(given, "reverse-pressure", Dimension.PRESSURE),
                 number(given, "converter-feed", Dimension.PRESSURE),
                 number(given, "cooler-flow", Dimension.FLOW),
                 number(given, "lubrication", Dimension.FLOW),
@@ -35,16 +39,48 @@ final class NewAnswers {
                 areas(names(given.getOrDefault("clutch", ""))));
     }
 
+    /** Everything that is wrong with answers, each on its own and put to a ready unit; none where all can be taken. */
+    static List<String> wrong(Map<String, String> given, ReadyUnit ready) {
+        List<String> wrong = new ArrayList<>();
+        Map<String, String> left = new LinkedHashMap<>();
+        given.forEach((question, answer) -> {
+            try {
+                of(Map.of(question, answer));
+                left.put(question, answer);
+            } catch (WrongInputException no) {
+                wrong.add(no.getMessage());
+            }
+        });
+        Optional<UnitAnswers.WrongAnswerException> no = ready.wrong(of(left));
+        while (no.isPresent()) {
+            String question = no.get().question();
+            wrong.add("hotidle: " + (question.isEmpty() ? "" : "--" + question + ": ")
+                    + no.get().getMessage());
+            no = left.remove(no.get().question()) == null ? Optional.empty() : ready.wrong(of(left));
+        }
+        return wrong;
+    }
+
     private static OptionalDouble number(Map<String, String> given, String question, Dimension dimension) {
         if (!given.containsKey(question)) {
             return OptionalDouble.empty();
         }
-        double value = OptionValues.quantity("--" + question, given.get(question), dimension);
+        double value = quantity(question, given.get(question), given.get(question), dimension);
         if (!(value > 0)) {
             throw new WrongInputException(
                     "hotidle: --" + question + " " + given.get(question) + ": it must be above zero");
         }
         return OptionalDouble.of(value);
+    }
+
+    /** No unit is proposed for a bare number: which one was meant only its user knows. */
+    private static double quantity(String question, String written, String text, Dimension dimension) {
+        if (text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)")) {
+            throw new WrongInputException("hotidle: --" + question + " " + written
+                    + ", a number without its unit\nmend: give it in one of these, its number with it: "
+                    + String.join(", ", Units.of(dimension)));
+        }
+        return OptionValues.quantity("--" + question, text, dimension);
     }
 
     private static OptionalInt count(Map<String, String> given) {
@@ -76,11 +112,11 @@ final class NewAnswers {
                 throw new WrongInputException(
                         "hotidle: --clutch " + word + ": write its name and its area, forward-clutch=135cm2");
             }
-            double area = OptionValues.quantity("--clutch", word.substring(at + 1), Dimension.AREA);
+            double area = quantity("clutch", word, word.substring(at + 1).strip(), Dimension.AREA);
             if (!(area > 0)) {
                 throw new WrongInputException("hotidle: --clutch " + word + ": its area must be above zero");
             }
-            areas.put(word.substring(0, at), area);
+            areas.put(word.substring(0, at).strip(), area);
         }
         return areas;
     }

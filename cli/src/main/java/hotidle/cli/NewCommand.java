@@ -1,10 +1,10 @@
 package hotidle.cli;
 
 import hotidle.circuits.Library;
-import hotidle.circuits.create.NewUnit;
-import hotidle.circuits.create.UnitAnswers;
+import hotidle.circuits.create.ReadyUnit;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,7 +38,9 @@ final class NewCommand implements Callable<Integer> {
 
     @Option(
             names = "--ask",
-            description = "asks each question that is not answered yet; an empty line leaves it as it is")
+            description =
+                    "asks each question that is not answered yet; an empty line leaves it as it is. Answers are kept in"
+                            + " NAME-answers.csv beside the new file")
     boolean ask;
 
     @Option(
@@ -46,6 +48,12 @@ final class NewCommand implements Callable<Integer> {
             paramLabel = "FILE.yaml",
             description = "file to write; it must be new. Default: NAME.yaml")
     Path out;
+
+    @Option(names = "--full", description = "every limit of the new unit, not only those that fail or are narrow")
+    boolean full;
+
+    @Mixin
+    private UnitsOption units;
 
     @Mixin
     NewQuestions questions;
@@ -62,32 +70,15 @@ final class NewCommand implements Callable<Integer> {
         }
         Path file = out == null ? Path.of(name + ".yaml") : out;
         NewFile.check("--out", file);
-        String text = Library.text(like)
-                .orElseThrow(() -> new WrongInputException("hotidle: --like " + like
-                        + " is no ready circuit\nready circuits: " + String.join(", ", Library.names())));
+        ReadyUnit ready = ReadyUnit.of(
+                like,
+                Library.text(like)
+                        .orElseThrow(() -> new WrongInputException("hotidle: --like " + like
+                                + " is no ready circuit\nready circuits: " + String.join(", ", Library.names()))));
         Map<String, String> given = questions.answered();
         if (answers != null) {
             AnswersFile.read(answers, NewQuestions.ALL).forEach(given::putIfAbsent);
         }
-        if (ask) {
-            new AskedAnswers(spec)
-                    .ask(NewQuestions.ALL, NewUnit.now(like, text))
-                    .forEach(given::putIfAbsent);
-        }
-        String made = made(text, given);
-        NewFile.write("--out", file, made);
-        spec.commandLine()
-                .getErr()
-                .println(file + ": " + made.lines().count() + " lines; 'hotidle check " + file
-                        + "' says what it holds, 'hotidle sheet " + file + "' what to measure");
-        return HotIdle.DONE;
-    }
-
-    private String made(String text, Map<String, String> given) {
-        try {
-            return NewUnit.of(name, like, text, NewAnswers.of(given));
-        } catch (UnitAnswers.WrongAnswerException wrong) {
-            throw new WrongInputException("hotidle: --" + wrong.question() + ": " + wrong.getMessage());
-        }
+        return new NewRun(spec, units.shown(), ready, file, full).run(name, given, ask, Optional.ofNullable(answers));
     }
 }

@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Quantity;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,10 +17,16 @@ final class NewQuestions {
     static final Set<String> ALL = Collections.unmodifiableSet(
             new LinkedHashSet<>(new NewQuestions().options().keySet()));
 
-    @Option(names = "--displacement", paramLabel = "SIZE", description = "of the pump, all chambers: 24cm3/rev")
+    @Option(
+            names = "--displacement",
+            paramLabel = "SIZE",
+            description = "of the pump, all chambers: 24cm3/rev or 1.46in3/rev")
     String displacement;
 
-    @Option(names = "--engine-torque", paramLabel = "TORQUE", description = "highest of the engine: 450N.m")
+    @Option(
+            names = "--engine-torque",
+            paramLabel = "TORQUE",
+            description = "highest of the engine: 450N.m or 330lbf.ft")
     String engineTorque;
 
     @Option(names = "--set-pressure", paramLabel = "PRESSURE", description = "highest line pressure forward: 185psi")
@@ -31,16 +38,28 @@ final class NewQuestions {
             description = "line pressure without engine torque: 80psi")
     String idlePressure;
 
+    @Option(
+            names = "--reverse-pressure",
+            paramLabel = "PRESSURE",
+            description = "line pressure in reverse at the throttle or command of the set pressure: 230psi")
+    String reversePressure;
+
     @Option(names = "--converter-feed", paramLabel = "PRESSURE", description = "that the converter needs: 25psi")
     String converterFeed;
 
-    @Option(names = "--cooler-flow", paramLabel = "FLOW", description = "that the cooler is made for: 8L/min")
+    @Option(names = "--cooler-flow", paramLabel = "FLOW", description = "that the cooler is made for: 8L/min or 2.1gpm")
     String coolerFlow;
 
-    @Option(names = "--lubrication", paramLabel = "FLOW", description = "that all lube branches need: 1.2L/min")
+    @Option(
+            names = "--lubrication",
+            paramLabel = "FLOW",
+            description = "that all lube branches need: 1.2L/min or 0.32gpm")
     String lubrication;
 
-    @Option(names = "--bore-diameter", paramLabel = "SIZE", description = "of the valve-body bores, their mean: 11mm")
+    @Option(
+            names = "--bore-diameter",
+            paramLabel = "SIZE",
+            description = "of the valve-body bores, their mean: 11mm or 0.43in")
     String boreDiameter;
 
     @Option(names = "--bores", paramLabel = "COUNT", description = "valve-body bores that leak: 18")
@@ -52,7 +71,7 @@ final class NewQuestions {
     @Option(
             names = "--clutch",
             paramLabel = "NAME=AREA",
-            description = "piston area of a clutch: forward-clutch=135cm2; again for each")
+            description = "piston area of a clutch or band: forward-clutch=135cm2; again for each")
     List<String> clutches = List.of();
 
     /** Answers by question, of those that were given. */
@@ -62,6 +81,17 @@ final class NewQuestions {
         return given;
     }
 
+    /** As what the answer to a question is shown. */
+    static Quantity quantity(String question) {
+        return switch (question) {
+            case "displacement" -> Quantity.DISPLACEMENT;
+            case "engine-torque" -> Quantity.TORQUE;
+            case "cooler-flow", "lubrication" -> Quantity.FLOW;
+            case "bore-diameter" -> Quantity.SIZE;
+            default -> Quantity.PRESSURE;
+        };
+    }
+
     /** Every question with its answer, null where there is none. */
     private Map<String, String> options() {
         Map<String, String> all = new LinkedHashMap<>();
@@ -69,13 +99,14 @@ final class NewQuestions {
         all.put("engine-torque", engineTorque);
         all.put("set-pressure", setPressure);
         all.put("idle-pressure", idlePressure);
+        all.put("reverse-pressure", reversePressure);
         all.put("converter-feed", converterFeed);
         all.put("cooler-flow", coolerFlow);
         all.put("lubrication", lubrication);
-        all.put("bore-diameter", boreDiameter);
-        all.put("bores", bores);
         all.put("ranges", ranges);
         all.put("clutch", clutches.isEmpty() ? null : String.join(",", clutches));
+        all.put("bore-diameter", boreDiameter);
+        all.put("bores", bores);
         return all;
     }
 }

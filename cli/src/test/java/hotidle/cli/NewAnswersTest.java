@@ -119,4 +119,23 @@ class NewAnswersTest {
                 .getMessage();
         assertTrue(none.contains("cannot be read"), none);
     }
+
+    /** A cooler of 1.5 gallons is no cooler of 1.5 litres. */
+    @Test
+    void aBareNumberIsNotGivenAUnitThatMayBeAnother() {
+        String wrong = refused(Map.of("cooler-flow", "1.5"));
+        assertTrue(wrong.contains("give it in one of these"), wrong);
+        assertTrue(wrong.contains("L/min") && wrong.contains("gpm"), wrong);
+        assertTrue(refused(Map.of("clutch", "forward-clutch=20"))
+                .startsWith("hotidle: --clutch forward-clutch=20, a number"));
+    }
+
+    @Test
+    void answersThatAreKeptAreReadBack() throws IOException {
+        Path kept = folder.resolve("kept.csv");
+        Map<String, String> answers = Map.of("ranges", "reverse,first", "bores", "18");
+        AnswersFile.write(kept, answers);
+        assertEquals(answers, AnswersFile.read(kept, NewQuestions.ALL));
+        assertThrows(WrongInputException.class, () -> AnswersFile.write(folder.resolve("none/kept.csv"), answers));
+    }
 }

@@ -57,4 +57,100 @@ class NewCommandTest {
         Run like = Run.of("new", "x", "--like", "nosuch");
         assertTrue(like.err().contains("ready circuits: crescent-four"), like.err());
     }
+
+    private static Run typed(String lines, String... words) {
+        InputStream before = System.in;
+        System.setIn(new ByteArrayInputStream(lines.getBytes(StandardCharsets.UTF_8)));
+        try {
+            return Run.of(words);
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    /** The first wrong one ends the asking where nobody can be asked again; what was right before it is kept. */
+    @Test
+    void answersAreKeptWhereOneCannotBeTakenAndTheAskingGoesOnFromThem(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("bus.yaml");
+        Path kept = folder.resolve("bus-answers.csv");
+        String[] ask = {"new", "bus", "--like", "crescent-four", "--ask", "--out", file.toString()};
+        Run wrong = typed("24 cm3/rev\n\n170 psi\n5 psi\n", ask);
+        assertEquals(HotIdle.WRONG_INPUT, wrong.code());
+        assertTrue(
+                wrong.err().contains("--idle-pressure: it must lie between what the throttle valve holds"),
+                wrong.err());
+        assertTrue(wrong.err().contains("go on with --ask --answers " + kept), wrong.err());
+        assertEquals("question,answer\r\ndisplacement,24 cm3/rev\r\nset-pressure,170 psi\r\n", Files.readString(kept));
+        Run again = typed("", ask);
+        assertTrue(again.err().contains("is there already, with the answers of another time"), again.err());
+        Run done = typed(
+                "\n80 psi\n",
+                "new",
+                "bus",
+                "--like",
+                "crescent-four",
+                "--ask",
+                "--answers",
+                kept.toString(),
+                "--out",
+                file.toString());
+        assertEquals(HotIdle.DONE, done.code(), done.err());
+        assertTrue(done.err().contains("2 of 10  idle-pressure"), done.err());
+        assertTrue(done.out().contains("As sound, with all fits new"), done.out());
+        assertTrue(done.out().contains("Next, to measure: hotidle sheet"), done.out());
+        assertTrue(Files.readString(kept).contains("idle-pressure,80 psi"));
+    }
+
+    @Test
+    void rangesAreAskedWithWhatTheyApplyAndPromptsShowOneNumberInTheUnitsOfTheUser(@TempDir Path folder) {
+        Run asked = typed(
+                "\n\n\n\n\n\n\nreverse,first,second,third\nnone\n",
+                "new",
+                "bus",
+                "--like",
+                "crescent-four",
+                "--ask",
+                "--units",
+                "metric",
+                "--displacement",
+                "1.3in3/rev",
+                "--out",
+                folder.resolve("bus.yaml").toString());
+        assertTrue(asked.err().contains("fourth   forward-clutch, direct-clutch, overdrive-clutch"), asked.err());
+        assertTrue(
+                asked.err().contains("3 clutches (forward-clutch, direct-clutch, low-reverse-brake); 1 band"),
+                asked.err());
+        assertTrue(
+                asked.err().contains("2 of 11  set-pressure, highest line pressure forward [9.83 bar]: "), asked.err());
+        assertTrue(asked.err().contains("--clutch none: write its name and its area"), asked.err());
+    }
+
+    @Test
+    void everyWrongAnswerIsToldAtOnce(@TempDir Path folder) {
+        Run wrong = Run.of(
+                "new",
+                "x",
+                "--like",
+                "vane-six",
+                "--displacement",
+                "25",
+                "--bores",
+                "many",
+                "--idle-pressure",
+                "20psi",
+                "--reverse-pressure",
+                "200psi",
+                "--out",
+                folder.resolve("x.yaml").toString());
+        assertEquals(HotIdle.WRONG_INPUT, wrong.code());
+        for (String told : new String[] {
+            "--displacement 25, a number without its unit",
+            "cm3/rev, in3/rev",
+            "--bores many",
+            "--idle-pressure: it must lie",
+            "--reverse-pressure: vane-six has no area"
+        }) {
+            assertTrue(wrong.err().contains(told), told + " in " + wrong.err());
+        }
+    }
 }

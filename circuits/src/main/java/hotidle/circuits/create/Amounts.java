@@ -1,6 +1,8 @@
 package hotidle.circuits.create;
 
 import hotidle.circuits.text.AssumedMark;
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -57,6 +59,17 @@ final class Amounts {
                         .toPlainString()
                 + matcher.group(2)
                 + matcher.group(3);
+    }
+
+    /** A length and some more [m], to the micrometre; what is no length stays. */
+    static String longer(String text, double more) {
+        Matcher matcher = AMOUNT.matcher(AssumedMark.without(text));
+        if (more == 0 || !matcher.matches()) {
+            return text;
+        }
+        double metres = Units.parse(AssumedMark.without(text), Dimension.LENGTH);
+        double number = Double.parseDouble(matcher.group(1));
+        return plus(text, 1, more * number / metres);
     }
 
     /** The number of a text; empty where it has none. */

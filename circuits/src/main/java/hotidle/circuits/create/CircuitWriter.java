@@ -14,7 +14,7 @@ final class CircuitWriter {
 
     /** Sections whose entries are short and stand side by side. */
     private static final Set<String> TOGETHER =
-            Set.of("nodes", "regions", "taps", "materials", "bearing-materials", "heat");
+            Set.of("nodes", "regions", "taps", "materials", "bearing-materials", "heat", "gearsets", "ranges");
 
     private static final Pattern PLAIN = Pattern.compile("[~\\w+.(/-][\\w+./%()~; -]*");
 

@@ -1,9 +1,13 @@
 package hotidle.circuits.create;
 
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.assemble.Likes;
+import hotidle.circuits.text.Problem;
 import hotidle.circuits.text.Problems;
 import hotidle.circuits.text.Value;
 import hotidle.circuits.text.Yaml;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,6 +52,26 @@ final class Draft {
 
     Map<String, Object> root() {
         return root;
+    }
+
+    /** The unit that it describes, in its first build; empty where it has faults. */
+    Optional<Transmission> unit() {
+        return unit(root);
+    }
+
+    /** The first fault of the file as it stands; empty where it has none. */
+    Optional<String> fault() {
+        return CircuitReader.read(CircuitWriter.write(List.of(), root), "new.yaml").problems().stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .map(problem -> problem.headline().replaceFirst("^[^ ]+ error: ", ""))
+                .findFirst();
+    }
+
+    /** The same of the mapping of a whole file. */
+    static Optional<Transmission> unit(Map<String, Object> whole) {
+        return CircuitReader.read(CircuitWriter.write(List.of(), whole), "new.yaml")
+                .circuit()
+                .map(DescribedCircuit::unit);
     }
 
     /** A section; an empty one where the file has none. */

@@ -1,11 +1,9 @@
 package hotidle.circuits.create;
 
 import hotidle.assess.Margin;
-import hotidle.circuits.CircuitReader;
 import hotidle.circuits.text.AssumedMark;
 import hotidle.study.IdleMargins;
 import hotidle.study.Judgement;
-import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,17 +19,20 @@ import java.util.OptionalDouble;
  * @param now     its headroom [-]
  * @param effects most first
  */
-record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
+public record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
 
     /** A size and by how much the headroom changes with a tenth more of it [-]. */
-    record SizeEffect(String path, double change) {}
+    public record SizeEffect(String path, double change) {}
 
     private static final double MORE = 0.1;
 
     /** Inner sizes of fits: their bores are varied in their place. */
     private static final List<String> INNER = List.of("valve", "hub");
 
-    MeasureFirst {
+    /** What a part is to get is no size of it that anybody could measure. */
+    private static final List<String> NEEDS = List.of("needs", "charge-needed");
+
+    public MeasureFirst {
         effects = List.copyOf(effects);
     }
 
@@ -63,7 +64,10 @@ record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
                 Draft.map(old).filter(size -> size.containsKey("new")).orElse(null);
         Map<String, Object> holder = sizes == null ? keys : sizes;
         String in = sizes == null ? key : "new";
-        if (!(holder.get(in) instanceof String text) || !AssumedMark.on(text) || INNER.contains(key)) {
+        if (!(holder.get(in) instanceof String text)
+                || !AssumedMark.on(text)
+                || INNER.contains(key)
+                || NEEDS.contains(key)) {
             return Optional.empty();
         }
         holder.put(in, more(text, keys, key));
@@ -89,11 +93,6 @@ record MeasureFirst(Judgement.Key limit, double now, List<SizeEffect> effects) {
     }
 
     private static Optional<Map<Judgement.Key, Margin>> margins(Map<String, Object> root) {
-        return CircuitReader.read(CircuitWriter.write(List.of(), root), "new.yaml")
-                .circuit()
-                .map(circuit -> {
-                    Transmission unit = circuit.unit();
-                    return IdleMargins.of(unit);
-                });
+        return Draft.unit(root).map(IdleMargins::of);
     }
 }

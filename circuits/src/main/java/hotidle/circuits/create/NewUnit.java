@@ -1,108 +1,77 @@
 package hotidle.circuits.create;
 
-import hotidle.circuits.CircuitReader;
-import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.AssumedMark;
-import hotidle.circuits.text.Dimension;
-import hotidle.circuits.text.Units;
-import hotidle.part.PumpChamber;
-import hotidle.transmission.Command;
-import hotidle.transmission.QuotedSet;
 import hotidle.transmission.SetPressure;
-import hotidle.transmission.Transmission;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Makes the file of a unit of one's own from a ready circuit and what is known of the unit. */
 public final class NewUnit {
 
     private final String name;
-    private final String like;
+    private final ReadyUnit ready;
     private final UnitAnswers answers;
     private final Draft draft;
-    private final Transmission ready;
     private final ScaleFactors by;
 
-    private NewUnit(String name, String like, String text, UnitAnswers answers) {
+    private NewUnit(String name, ReadyUnit ready, UnitAnswers answers) {
         this.name = name;
-        this.like = like;
+        this.ready = ready;
         this.answers = answers;
-        draft = Draft.of(text);
-        DescribedCircuit described = CircuitReader.read(text, like).circuit().orElseThrow();
-        ready = described.unit();
-        by = factors();
+        draft = ready.draft();
+        by = new ScaleFactors(
+                UnitAnswers.ratio(answers.displacement(), ready.displacement()),
+                UnitAnswers.ratio(answers.setPressure(), ready.set()),
+                UnitAnswers.ratio(answers.engineTorque(), ready.torque()),
+                UnitAnswers.ratio(answers.coolerFlow(), ready.coolerFlow()),
+                UnitAnswers.ratio(answers.lubrication(), ready.lubrication()),
+                UnitAnswers.ratio(answers.boreDiameter(), ready.boreDiameter()));
     }
 
     /**
-     * The text of the file.
+     * A unit that was made.
+     *
+     * @param text         of its file
+     * @param measureFirst which assumed sizes move its verdict most; empty where nothing is judged, or it was not asked for
+     */
+    public record MadeUnit(String text, Optional<MeasureFirst> measureFirst) {}
+
+    /**
+     * Makes one.
      *
      * @param name of the new circuit
-     * @param like name of the ready circuit
-     * @param text of the ready circuit, complete in itself
      * @throws UnitAnswers.WrongAnswerException where an answer cannot be taken
      */
-    public static String of(String name, String like, String text, UnitAnswers answers) {
-        return new NewUnit(name, like, text, answers).text(true);
+    public static MadeUnit of(String name, ReadyUnit ready, UnitAnswers answers) {
+        NewUnit made = new NewUnit(name, ready, answers);
+        made.scale();
+        return made.written(true, made.lubrication());
     }
 
     /** The same without what to measure first, which takes most of the time. */
-    static String quick(String name, String like, String text, UnitAnswers answers) {
-        return new NewUnit(name, like, text, answers).text(false);
+    static String quick(String name, ReadyUnit ready, UnitAnswers answers) {
+        NewUnit made = new NewUnit(name, ready, answers);
+        made.scale();
+        return made.written(false, made.lubrication()).text();
     }
 
-    private ScaleFactors factors() {
-        return new ScaleFactors(
-                UnitAnswers.ratio(answers.displacement(), displacement()),
-                UnitAnswers.ratio(answers.setPressure(), set()),
-                UnitAnswers.ratio(answers.engineTorque(), torque()),
-                UnitAnswers.ratio(answers.coolerFlow(), sum("cooler", "flow", Dimension.FLOW)),
-                UnitAnswers.ratio(answers.lubrication(), sum("lube-branch", "needs", Dimension.FLOW)),
-                UnitAnswers.ratio(answers.boreDiameter(), boreDiameter()));
+    /** Puts answers to a ready unit to see whether they can be taken, and what comes of them before its lubrication is sized. */
+    static Draft tried(ReadyUnit ready, UnitAnswers answers) {
+        NewUnit made = new NewUnit("tried", ready, answers);
+        made.scale();
+        return made.draft;
     }
 
-    private double displacement() {
-        return ready.network().parts().stream()
-                .filter(placed -> placed.part() instanceof PumpChamber)
-                .mapToDouble(placed -> ((PumpChamber) placed.part()).displacement())
-                .sum();
-    }
-
-    private double set() {
-        return ready.commanded().isPresent() ? QuotedSet.now(ready) : 0;
-    }
-
-    private double torque() {
-        return ready.duties().stream()
-                .mapToDouble(duty -> duty.engineTorque())
-                .max()
-                .orElse(0);
-    }
-
-    private double sum(String kind, String key, Dimension dimension) {
-        return draft.section("parts").values().stream()
-                .flatMap(part -> Draft.map(part).stream())
-                .filter(part -> Draft.text(part, "kind").equals(kind) && part.containsKey(key))
-                .mapToDouble(part -> Units.parse(Draft.text(part, key), dimension))
-                .sum();
-    }
-
-    private double boreDiameter() {
-        return GatheredBores.of(draft).stream()
-                .filter(bore -> bore.containsKey("valve"))
-                .mapToDouble(bore -> Units.parse(Draft.text(bore, "valve"), Dimension.LENGTH))
-                .average()
-                .orElse(0);
-    }
-
-    private String text(boolean ranked) {
+    private void scale() {
+        answers.given()
+                .forEach(question -> ready.cannot(question).ifPresent(why -> {
+                    throw new UnitAnswers.WrongAnswerException(question, why);
+                }));
         if (!answers.ranges().isEmpty()) {
             new FewerRanges(draft).keep(answers.ranges());
         }
-        Map<String, Object> root = draft.root();
         Map<String, Object> parts = draft.section("parts");
         for (String clutch : answers.clutches().keySet()) {
             boolean there = Draft.map(parts.get(clutch))
@@ -114,31 +83,59 @@ public final class NewUnit {
                         clutch + " is no clutch or band of it; those are " + String.join(", ", pistons(parts)));
             }
         }
-        String regulator = Draft.text(draft.section("command"), "regulator");
-        ScalingRules rules = new ScalingRules(by, answers);
+        Map<String, Object> command = draft.section("command");
+        String regulator = Draft.text(command, "regulator");
+        ScalingRules rules = new ScalingRules(by, answers, HotGaps.of(ready.unit()));
         parts.forEach((part, keys) -> rules.scale(part, Draft.map(keys).orElseThrow(), part.equals(regulator)));
         parts.values().forEach(NewUnit::unmeasured);
-        command();
+        CommandTables tables = new CommandTables(command);
+        if (tables.there()) {
+            tables.scale(ready.unit().command().pilot().orElseThrow(), by, answers);
+        }
         draft.section("duty")
                 .values()
                 .forEach(duty -> Draft.map(duty)
                         .ifPresent(keys -> keys.computeIfPresent(
                                 "engine-torque", (key, old) -> Amounts.times((String) old, by.torque()))));
         GatheredBores.gather(draft, answers.boreCount());
+        Map<String, Object> root = draft.root();
+        root.remove("jobs"); // of another shop, on another unit
+        withoutStrength(draft.section("gearsets"));
+        root.put("circuit", name);
+        root.put("about", "unit of our own, scaled from " + ready.name());
+        root.put("builds", new LinkedHashMap<>(Map.of("fresh", Map.of("about", "all fits new"))));
+        draft.fault().ifPresent(fault -> {
+            throw new UnitAnswers.WrongAnswerException("", "such a unit would not pass check, " + fault);
+        });
+        RegulatorFit fit = new RegulatorFit(draft);
+        if (!tables.there()) {
+            answers.idlePressure().ifPresent(fit::idle);
+        }
+        answers.reversePressure().ifPresent(fit::reverse);
+    }
+
+    /** Sized where it was asked for, or where a branch gets too little that has enough in the ready unit. */
+    private Optional<LubricationFit> lubrication() {
+        boolean asked = answers.lubrication().isPresent();
+        boolean starved = !answers.given().isEmpty() && LubricationFit.least(draft) < 0;
+        return asked || starved ? LubricationFit.of(draft) : Optional.empty();
+    }
+
+    /** The file of what was scaled. */
+    private MadeUnit written(boolean ranked, Optional<LubricationFit> lubrication) {
+        Map<String, Object> root = draft.root();
+        Map<String, Object> parts = draft.section("parts");
         for (String section : List.of("oils", "parts", "ranges", "command", "duty", "heat")) {
             Amounts.mark(draft.section(section));
         }
         known(parts);
-        root.remove("jobs"); // of another shop, on another unit
-        withoutStrength(draft.section("gearsets"));
-        root.put("circuit", name);
-        root.put("about", "unit of our own, scaled from " + like);
-        root.put("builds", new LinkedHashMap<>(Map.of("fresh", Map.of("about", "all fits new"))));
-        root.put("parts", Likened.of(parts));
         Map<String, Object> whole = new LinkedHashMap<>(root);
-        whole.put("parts", parts);
-        return CircuitWriter.write(
-                new ScalingComment(name, like, by).lines(ranked ? MeasureFirst.of(whole) : Optional.empty()), root);
+        root.put("parts", Likened.of(parts));
+        Optional<MeasureFirst> first = ranked ? MeasureFirst.of(whole) : Optional.empty();
+        return new MadeUnit(
+                CircuitWriter.write(
+                        new ScalingComment(name, ready.name(), by, lubrication, answers).lines(first), root),
+                first);
     }
 
     /** What carries in the ready unit says nothing of another one; that its pinions fit is known. */
@@ -171,52 +168,10 @@ public final class NewUnit {
         });
     }
 
-    private void command() {
-        Map<String, Object> command = draft.section("command");
-        boolean tables = command.containsKey("line-pressure");
-        if (!tables) {
-            if (answers.idlePressure().isPresent()) {
-                throw new UnitAnswers.WrongAnswerException(
-                        "idle-pressure",
-                        like + " has no table of line pressure; throttle valve and spring make it there");
-            }
-            return;
-        }
-        List<Object> rows = Draft.list(command.get("line-pressure")).orElseThrow();
-        Command.Pilot pilot = ready.command().pilot().orElseThrow();
-        double low = pilot.lineByTorque().at(0) * by.pressure();
-        double high = pilot.lineByTorque().highest() * by.pressure();
-        double idle = answers.idlePressure().orElse(low);
-        double spring = pilot.pilotByLine().points().get(0).x() * by.pressure();
-        if (idle < spring || idle > high * 1.0001) {
-            throw new UnitAnswers.WrongAnswerException(
-                    "idle-pressure",
-                    String.format(
-                            Locale.ROOT,
-                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi",
-                            spring / SetPressure.PSI,
-                            high / SetPressure.PSI));
-        }
-        for (int i = 0; i < rows.size(); i++) {
-            List<Object> row = Draft.list(rows.get(i)).orElseThrow();
-            double was = Units.parse((String) row.get(1), Dimension.PRESSURE) * by.pressure();
-            double is = high > low ? idle + (was - low) * (high - idle) / (high - low) : i == 0 ? idle : high;
-            row.set(0, Amounts.times((String) row.get(0), by.torque()));
-            row.set(1, Amounts.of(is / SetPressure.PSI, "psi"));
-        }
-        Draft.list(command.get("pilot-pressure")).orElseThrow().forEach(one -> {
-            List<Object> row = Draft.list(one).orElseThrow();
-            row.set(0, Amounts.times((String) row.get(0), by.pressure()));
-        });
-    }
-
     /** What was answered is no assumption. */
     private void known(Map<String, Object> parts) {
         if (answers.setPressure().isPresent()) {
-            Draft.list(draft.section("command").get("line-pressure"))
-                    .ifPresent(rows ->
-                            rows.forEach(row -> Draft.list(row).orElseThrow().set(1, AssumedMark.without((String)
-                                    Draft.list(row).orElseThrow().get(1)))));
+            new CommandTables(draft.section("command")).known();
         }
         parts.forEach((part, value) -> {
             Map<String, Object> keys = Draft.map(value).orElseThrow();
@@ -241,18 +196,5 @@ public final class NewUnit {
 
     private static void sure(Map<String, Object> keys, String key) {
         keys.computeIfPresent(key, (same, text) -> AssumedMark.without((String) text));
-    }
-
-    /** What the ready circuit has of a question, for who is asked [SI]. */
-    public static Map<String, OptionalDouble> now(String like, String text) {
-        NewUnit one = new NewUnit("now", like, text, UnitAnswers.NONE);
-        Map<String, OptionalDouble> now = new LinkedHashMap<>();
-        now.put("displacement", OptionalDouble.of(one.displacement()));
-        now.put("engine-torque", OptionalDouble.of(one.torque()));
-        now.put("set-pressure", OptionalDouble.of(one.set()));
-        now.put("cooler-flow", OptionalDouble.of(one.sum("cooler", "flow", Dimension.FLOW)));
-        now.put("lubrication", OptionalDouble.of(one.sum("lube-branch", "needs", Dimension.FLOW)));
-        now.put("bore-diameter", OptionalDouble.of(one.boreDiameter()));
-        return now;
     }
 }

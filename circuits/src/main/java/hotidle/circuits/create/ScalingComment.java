@@ -8,11 +8,14 @@ import java.util.Optional;
 /**
  * The comment on top of a scaled file: by which rules it was scaled, and what to measure first.
  *
- * @param name of the new circuit
- * @param like name of the ready circuit
- * @param by   what it was scaled by
+ * @param name    of the new circuit
+ * @param like    name of the ready circuit
+ * @param by      what it was scaled by
+ * @param lubrication how its branches were sized; empty where they were only scaled
+ * @param answers what was asked for
  */
-record ScalingComment(String name, String like, ScaleFactors by) {
+record ScalingComment(
+        String name, String like, ScaleFactors by, Optional<LubricationFit> lubrication, UnitAnswers answers) {
 
     /** Assumed sizes named in the file (chosen). */
     private static final int NAMED = 8;
@@ -41,8 +44,15 @@ record ScalingComment(String name, String like, ScaleFactors by) {
                 "cooler: flow and need",
                 by.cooler(),
                 "ratio of cooler flows, same pressure drop; orifice before it by its root");
-        rule(lines, "lubrication: needs", by.lube(), "ratio of lubrication flows; bores of the branches by its root");
+        rule(lines, "lubrication: needs", by.lube(), "ratio of lubrication flows");
+        lubrication.ifPresent(fit -> lines.add(fitted(fit)));
         rule(lines, "valve-body bores: diameters and lengths", by.bore(), "ratio of diameters");
+        boolean fitted =
+                answers.idlePressure().isPresent() || answers.reversePressure().isPresent();
+        if (fitted) {
+            lines.add(
+                    "  regulator: preload and areas, or the command, so that idle and reverse pressure are the ones asked for");
+        }
         measureFirst.ifPresent(first -> {
             lines.add(String.format(
                     Locale.ROOT,
@@ -59,6 +69,16 @@ record ScalingComment(String name, String like, ScaleFactors by) {
             lines.add(sizes.toString());
         });
         return lines;
+    }
+
+    private static String fitted(LubricationFit fit) {
+        return String.format(
+                        Locale.ROOT,
+                        "  lubrication: each branch's hole or gap so that all have the same headroom at the driving condition where it is least, %+.0f %%",
+                        100 * fit.headroom())
+                + (fit.wider() > 1
+                        ? String.format(Locale.ROOT, "; orifice before the cooler x %.4g for it", fit.wider())
+                        : "");
     }
 
     /** A rule that was used; two short ones share a line. */

@@ -16,8 +16,9 @@ import java.util.Set;
  * filter      rated flow times V
  * regulator   spring, boost areas and command times P, the ratio of set pressures; relief valve opens at P times as much
  * clutches    piston area and return force times T/P, T the ratio of engine torques; linings kept
- * cooler      rated flow, need and the orifice before it for C times the flow at the same pressure drop
- * lubrication need times L, bores of the branches times √L, L the ratio of lubrication flows
+ * cooler      rated flow, need, heat and the orifice before it for C times the flow at the same pressure drop
+ * lubrication need times L, bores of the branches times √L, the gap of one that is a bushing times ∛L as it stands hot, L the ratio of
+ *             lubrication flows: each branch passes L times as much at the same pressure; then {@link LubricationFit}
  * bores       diameters times B with the clearance kept, lengths times B, B the ratio of bore diameters
  * </pre>
  */
@@ -41,10 +42,23 @@ final class ScalingRules {
 
     private final ScaleFactors by;
     private final UnitAnswers answers;
+    private final Map<String, Double> hotGaps;
 
-    ScalingRules(ScaleFactors by, UnitAnswers answers) {
+    /**
+     * Rules for one unit.
+     *
+     * @param hotGaps of lube branches that are the gap of a bushing, at the oil of the slowest driving condition, diametral [m]
+     */
+    ScalingRules(ScaleFactors by, UnitAnswers answers, Map<String, Double> hotGaps) {
         this.by = by;
         this.answers = answers;
+        this.hotGaps = Map.copyOf(hotGaps);
+    }
+
+    /** Whether a part is the orifice that the oil of converter and cooler has to pass. */
+    static boolean beforeCooler(Map<String, Object> part) {
+        return Draft.text(part, "kind").equals("orifice")
+                && Draft.text(part, "group").equals("converter");
     }
 
     /** Scales a part by its kind. */
@@ -81,17 +95,17 @@ final class ScalingRules {
                 all(part, List.of("piston-area", "return-force"), area);
             }
             case "converter" -> all(part, List.of("lockup-area"), by.piston());
-            case "cooler" -> all(part, List.of("flow", "needs", "heat-flow"), by.cooler());
+            case "cooler" -> all(part, List.of("flow", "needs", "heat-flow", "heat"), by.cooler());
             case "lube-branch" -> {
                 all(part, List.of("needs"), by.lube());
-                all(part, List.of("diameter"), Math.sqrt(by.lube()));
+                pass(part, by.lube(), hotGaps.getOrDefault(name, 0.0));
             }
             case "annular-gap" -> {
                 fit(part, "bore", "valve", by.bore());
                 all(part, List.of("length"), by.bore());
             }
             case "orifice" -> {
-                if (Draft.text(part, "group").equals("converter")) {
+                if (beforeCooler(part)) {
                     all(part, List.of("diameter"), Math.sqrt(by.cooler()));
                 }
             }
@@ -124,6 +138,25 @@ final class ScalingRules {
             if (part.get(key) instanceof String text) {
                 part.put(key, Amounts.times(text, factor));
             }
+        }
+    }
+
+    /**
+     * Makes a lube branch pass so many times as much at the same pressure.
+     *
+     * @param hotGap diametral, where it is the gap of a bushing [m]
+     */
+    static void pass(Map<String, Object> branch, double times, double hotGap) {
+        all(branch, List.of("diameter"), Math.sqrt(times));
+        wider(branch, hotGap * (Math.cbrt(times) - 1));
+    }
+
+    /** A bore that is wider by a length [m], what turns in it kept. */
+    private static void wider(Map<String, Object> part, double more) {
+        Draft.map(part.get("bore"))
+                .ifPresent(all -> all.replaceAll((which, size) -> Amounts.longer(String.valueOf(size), more)));
+        if (part.get("bore") instanceof String only) {
+            part.put("bore", Amounts.longer(only, more));
         }
     }
 

@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param engineTorque  highest of the engine [N·m]
  * @param setPressure   highest line pressure of the forward ranges [Pa]
  * @param idlePressure  line pressure without engine torque [Pa]
+ * @param reversePressure line pressure in reverse at the command of the set pressure [Pa]
  * @param converterFeed pressure that the converter needs [Pa]
  * @param coolerFlow    that the cooler is made for [m³/s]
  * @param lubrication   flow that all lube branches need [m³/s]
@@ -27,6 +28,7 @@ public record UnitAnswers(
         OptionalDouble engineTorque,
         OptionalDouble setPressure,
         OptionalDouble idlePressure,
+        OptionalDouble reversePressure,
         OptionalDouble converterFeed,
         OptionalDouble coolerFlow,
         OptionalDouble lubrication,
@@ -50,6 +52,7 @@ public record UnitAnswers(
             OptionalDouble.empty(),
             OptionalDouble.empty(),
             OptionalDouble.empty(),
+            OptionalDouble.empty(),
             OptionalInt.empty(),
             List.of(),
             Map.of());
@@ -64,7 +67,7 @@ public record UnitAnswers(
             this.question = question;
         }
 
-        /** Which answer it was. */
+        /** Which answer it was; empty where several together make what cannot be. */
         public String question() {
             return question;
         }
@@ -73,6 +76,27 @@ public record UnitAnswers(
     /** The ratio of an answer to what the ready circuit has; 1 where it was not answered. */
     static double ratio(OptionalDouble answer, double ready) {
         return answer.isPresent() && ready > 0 ? answer.getAsDouble() / ready : 1;
+    }
+
+    /** Questions that are answered, by their names. */
+    List<String> given() {
+        Map<String, Boolean> answered = new LinkedHashMap<>();
+        answered.put("displacement", displacement.isPresent());
+        answered.put("engine-torque", engineTorque.isPresent());
+        answered.put("set-pressure", setPressure.isPresent());
+        answered.put("idle-pressure", idlePressure.isPresent());
+        answered.put("reverse-pressure", reversePressure.isPresent());
+        answered.put("converter-feed", converterFeed.isPresent());
+        answered.put("cooler-flow", coolerFlow.isPresent());
+        answered.put("lubrication", lubrication.isPresent());
+        answered.put("bore-diameter", boreDiameter.isPresent());
+        answered.put("bores", boreCount.isPresent());
+        answered.put("ranges", !ranges.isEmpty());
+        answered.put("clutch", !clutches.isEmpty());
+        return answered.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     Optional<Double> clutch(String name) {

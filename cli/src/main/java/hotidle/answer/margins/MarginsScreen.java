@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * @param shown names of the driving conditions whose limits are listed; a build's verdict rests on all
  * @param foot  cautions under it
  */
-record MarginsScreen(
+public record MarginsScreen(
         Quantity.UnitSystem units, String heading, List<JudgedBuild> builds, List<String> shown, String foot) {
 
     /** More builds than these are told in two lines each (chosen). */
@@ -38,7 +38,7 @@ record MarginsScreen(
     /** Lines of a table besides its rows. */
     private static final int HEAD = 2;
 
-    String text() {
+    public String text() {
         FirstScreen screen = new FirstScreen(foot);
         screen.add(heading);
         if (builds.size() <= MOST_LISTED) {

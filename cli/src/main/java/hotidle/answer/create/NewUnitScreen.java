@@ -1,0 +1,73 @@
+package hotidle.answer.create;
+
+import hotidle.answer.Settling;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.format.Wrap;
+import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.margins.MarginsScreen;
+import hotidle.answer.phrase.Caution;
+import hotidle.answer.phrase.HeadingPhrase;
+import hotidle.answer.phrase.LimitPhrase;
+import hotidle.answer.phrase.NewPhrase;
+import hotidle.assess.NotCommanded;
+import hotidle.circuits.create.MeasureFirst;
+import hotidle.study.JudgedBuild;
+import hotidle.study.SameSpeedFilms;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What new says of the unit that it made: what it would be as sound, what was assumed, what to measure first and which command is next.
+ *
+ * @param made         a line on the file
+ * @param sound        the unit with all fits new, judged
+ * @param measureFirst which assumed sizes move its verdict most
+ * @param next         lines of which commands come next, and where answers are kept
+ */
+public record NewUnitScreen(
+        Quantity.UnitSystem units, String made, JudgedBuild sound, Optional<MeasureFirst> measureFirst, String next) {
+
+    /** Sizes that are named (chosen). */
+    private static final int NAMED = 4;
+
+    /** The first screen. */
+    public String screen() {
+        List<String> all =
+                sound.duties().stream().map(judged -> judged.duty().name()).toList();
+        String foot = measureFirst.map(this::sizes).orElse("")
+                + next
+                + Caution.of(sound.unit().commanded().isPresent(), false) + "\n";
+        return new MarginsScreen(units, Wrap.lines(made, "", "  "), List.of(sound), all, foot).text();
+    }
+
+    private String sizes(MeasureFirst first) {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        first.effects().stream().limit(NAMED).forEach(effect -> sizes.put(effect.path(), effect.change()));
+        String limit = HeadingPhrase.at(
+                LimitPhrase.label(first.limit().kind()) + " (" + first.limit().part() + ")",
+                first.limit().duty());
+        return Wrap.lines(NewPhrase.measureFirst(limit, sizes), "", "  ");
+    }
+
+    /** Every limit besides. */
+    public String full() {
+        return Wrap.lines(made, "", "  ")
+                + measureFirst.map(this::sizes).orElse("")
+                + next
+                + "\n"
+                + new MarginsAnswer(
+                                units,
+                                sound.unit().circuit(),
+                                "",
+                                List.of(sound),
+                                NotCommanded.of(sound.unit()),
+                                SameSpeedFilms.of(List.of(sound)),
+                                Settling.AS_GIVEN,
+                                sound.duties().stream()
+                                        .map(judged -> judged.duty().name())
+                                        .toList())
+                        .full();
+    }
+}

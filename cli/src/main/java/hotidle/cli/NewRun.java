@@ -1,0 +1,94 @@
+package hotidle.cli;
+
+import hotidle.answer.create.NewUnitScreen;
+import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.NewPhrase;
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.create.NewUnit;
+import hotidle.circuits.create.ReadyUnit;
+import hotidle.circuits.create.UnitAnswers;
+import hotidle.study.JudgedBuild;
+import hotidle.transmission.Transmission;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+
+/**
+ * Asks, makes, writes and judges a new unit.
+ *
+ * @param ready that it is like
+ * @param file  to write
+ */
+record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path file, boolean full) {
+
+    /**
+     * Runs.
+     *
+     * @param given   answers by question
+     * @param answers file that some of them are from
+     * @throws WrongInputException where an answer cannot be taken
+     */
+    int run(String name, Map<String, String> given, boolean ask, Optional<Path> answers) {
+        Path kept = file.resolveSibling(name + "-answers.csv");
+        Map<String, String> all = ask ? asked(given, kept, answers) : given;
+        List<String> wrong = NewAnswers.wrong(all, ready);
+        if (!wrong.isEmpty()) {
+            throw new WrongInputException(String.join("\n", wrong));
+        }
+        UnitAnswers known = NewAnswers.of(all);
+        NewUnit.MadeUnit made = NewUnit.of(name, ready, known);
+        NewFile.write("--out", file, made.text());
+        Transmission sound = CircuitReader.read(made.text(), file.toString())
+                .circuit()
+                .orElseThrow()
+                .unit();
+        NewUnitScreen screen = new NewUnitScreen(
+                units,
+                NewPhrase.made(
+                        file,
+                        made.text().lines().count(),
+                        ready.name(),
+                        NewPhrase.has(ready.pistons("clutch", known.ranges()), ready.pistons("band", known.ranges())),
+                        sound.assumed().size()),
+                judged(sound),
+                made.measureFirst(),
+                NewPhrase.next(file, file.resolveSibling(name + "-sheet.csv"))
+                        + (ask && Files.exists(kept) ? NewPhrase.kept(kept) : ""));
+        spec.commandLine().getOut().print(full ? screen.full() : screen.screen());
+        return HotIdle.DONE;
+    }
+
+    private Map<String, String> asked(Map<String, String> given, Path kept, Optional<Path> answers) {
+        if (Files.exists(kept) && !answers.map(file -> same(file, kept)).orElse(false)) {
+            throw new WrongInputException(
+                    "hotidle: --ask: " + kept + " is there already, with the answers of another time\nmend: go on"
+                            + " with them by --answers " + kept + ", or move it away");
+        }
+        BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        return new AskedAnswers(ready, units, kept, System.console() != null, spec).ask(given, lines);
+    }
+
+    private static boolean same(Path one, Path other) {
+        try {
+            return Files.isSameFile(one, other);
+        } catch (IOException notThere) {
+            return false;
+        }
+    }
+
+    private JudgedBuild judged(Transmission unit) {
+        Progress progress = new Progress(
+                spec.commandLine().getErr(), "judging", unit.judgedDuties().size());
+        List<JudgedBuild> judged = JudgedBuild.study(
+                List.of(unit), OptionValues.searched(null, unit, MarginsCommand.STEP), progress::step);
+        progress.end();
+        return judged.get(0);
+    }
+}
