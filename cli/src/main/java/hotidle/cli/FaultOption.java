@@ -42,6 +42,16 @@ final class FaultOption {
     }
 
     /**
+     * The faults of a build with their sizes.
+     *
+     * @throws WrongInputException where a fault is none
+     */
+    List<UnitFault.Sized> laid(Adjustable build) {
+        List<UnitFault> possible = UnitFaults.of(build);
+        return written.stream().map(text -> sized(possible, text)).toList();
+    }
+
+    /**
      * A build with all of the faults in it.
      *
      * @throws WrongInputException where a fault is none

@@ -1,18 +1,26 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.report.LessonAnswer;
 import hotidle.answer.report.LessonUnit;
 import hotidle.answer.report.MadeOf;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
+import hotidle.fault.UnitFault;
 import hotidle.plots.FigureChart;
 import hotidle.study.SpeedSweep;
+import hotidle.study.TellingReading;
+import hotidle.study.ToldApart;
+import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
+import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * Solves what a handout shows: units over engine speed, in an order that their names do not tell.
@@ -23,33 +31,95 @@ import java.util.Random;
  */
 record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faults, long seed) {
 
+    /** The slowest driving condition's own speed stands before these. */
     private static final String SPEEDS = "500..3500/100rpm";
 
-    /** A unit before it is solved. */
-    private record NamedUnit(Transmission unit, String fault) {}
+    /** Ranges that are shown at most (chosen). */
+    private static final int MOST_RANGES = 3;
 
-    /** The handout. */
-    LessonAnswer answer(Quantity.UnitSystem shown, String file, List<String> head, MadeOf made) {
-        return new LessonAnswer(shown, file, head, circuit, units(), ReportDrawing.ofLesson(shown, circuit), made);
+    /**
+     * A unit before it is solved.
+     *
+     * @param without what it is told by: the same without its fault, or the circuit's first build
+     */
+    private record NamedUnit(Transmission unit, String fault, Optional<UnitFault.Sized> laid, Transmission without) {
+        String name() {
+            return fault.isEmpty() ? unit.build() : fault;
+        }
     }
 
-    private List<LessonUnit> units() {
-        List<NamedUnit> all = new ArrayList<>();
-        Circuits.units(circuit, named()).forEach(unit -> all.add(new NamedUnit(unit, "")));
-        if (faults.given()) {
-            List<Transmission> faulty =
-                    faults.each(circuit.adjustable(all.get(0).unit().build()));
-            for (int i = 0; i < faulty.size(); i++) {
-                all.add(new NamedUnit(faulty.get(i), faults.written().get(i)));
-            }
-        }
+    /**
+     * The handout.
+     *
+     * @param err is told of units that read alike
+     */
+    LessonAnswer answer(Quantity.UnitSystem shown, String file, List<String> head, MadeOf made, PrintWriter err) {
+        List<NamedUnit> all = all();
         check(all);
         Collections.shuffle(all, new Random(seed));
-        List<Double> speeds = OptionValues.series("--speed", SPEEDS, Dimension.SPEED);
-        return all.stream()
-                .map(one -> new LessonUnit(
-                        SpeedSweep.run(one.unit(), one.unit().duties().get(0), speeds), one.fault()))
+        List<Double> speeds = speeds(all.get(0).unit().duties().get(0).speed());
+        ToldApart apart = ToldApart.of(all.stream().map(NamedUnit::unit).toList(), speeds, MOST_RANGES);
+        warn(all, apart, err);
+        return new LessonAnswer(
+                shown, file, head, circuit, units(all, apart, speeds), ReportDrawing.ofLesson(shown, circuit), made);
+    }
+
+    /** From the driving condition's own speed, so that a table begins at idle. */
+    private static List<Double> speeds(double own) {
+        return Stream.concat(
+                        Stream.of(own),
+                        OptionValues.series("--speed", SPEEDS, Dimension.SPEED).stream()
+                                .filter(speed -> speed > own))
                 .toList();
+    }
+
+    private List<NamedUnit> all() {
+        List<NamedUnit> all = new ArrayList<>();
+        Circuits.units(circuit, named())
+                .forEach(unit -> all.add(new NamedUnit(unit, "", Optional.empty(), circuit.unit())));
+        if (faults.given()) {
+            Transmission sound = all.get(0).unit();
+            Adjustable build = circuit.adjustable(sound.build());
+            List<Transmission> faulty = faults.each(build);
+            List<UnitFault.Sized> laid = faults.laid(build);
+            for (int i = 0; i < faulty.size(); i++) {
+                all.add(new NamedUnit(faulty.get(i), faults.written().get(i), Optional.of(laid.get(i)), sound));
+            }
+        }
+        return all;
+    }
+
+    private static List<LessonUnit> units(List<NamedUnit> all, ToldApart apart, List<Double> speeds) {
+        List<LessonUnit> units = new ArrayList<>();
+        for (int i = 0; i < all.size(); i++) {
+            int number = i;
+            NamedUnit one = all.get(i);
+            List<SpeedSweep> own =
+                    apart.sweeps().stream().map(range -> range.get(number)).toList();
+            units.add(new LessonUnit(
+                    own,
+                    one.fault(),
+                    one.laid(),
+                    TellingReading.of(
+                            own,
+                            apart.also(one.without(), speeds),
+                            LessonAnswer.rows(own.get(0).shown().size()))));
+        }
+        return units;
+    }
+
+    private void warn(List<NamedUnit> all, ToldApart apart, PrintWriter err) {
+        List<String> ranges = apart.sweeps().stream()
+                .map(range -> range.get(0).duty().range())
+                .toList();
+        if (ranges.size() > 1) {
+            err.println(LessonPhrase.moreRanges(ranges.get(0), ranges.subList(1, ranges.size())));
+        }
+        boolean tried = ranges.size() < MOST_RANGES
+                || ranges.size() == all.get(0).unit().ranges().size();
+        apart.alike()
+                .forEach(pair -> err.println(LessonPhrase.alike(
+                        all.get(pair.one()).name(), all.get(pair.other()).name(), tried)));
     }
 
     private void check(List<NamedUnit> all) {

@@ -79,7 +79,12 @@ final class ReportCommand implements Callable<Integer> {
 
     private PageAnswer handout(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         return new LessonRun(circuit, builds, faults, lesson.seed())
-                .answer(asked.shared.units(), file.toString(), above.lines(), inputs.made(spec.root()));
+                .answer(
+                        asked.shared.units(),
+                        file.toString(),
+                        above.lines(),
+                        inputs.made(spec.root()),
+                        spec.commandLine().getErr());
     }
 
     private PageAnswer report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {

@@ -5,6 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.Library;
+import hotidle.circuits.WrittenFault;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
+import hotidle.study.ToldApart;
+import hotidle.transmission.Adjustable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -95,6 +103,49 @@ class LessonTest {
         assertFalse(before.contains("spring-weak") || before.contains("fresh"));
         assertTrue(key(html).contains(">spring-weak@regulator:20%</td>"));
         assertTrue(before.contains(">unit B</text>") && !before.contains("unit C"));
+    }
+
+    @Test
+    void aPlateThatLeaksInThirdAloneIsShownInThirdToo() {
+        DescribedCircuit shuttle = CircuitReader.read(
+                        Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
+                .circuit()
+                .orElseThrow();
+        Adjustable fresh = shuttle.adjustable("fresh");
+        UnitFault.Sized warped = WrittenFault.read(UnitFaults.of(fresh), "plate-warped@plate-direct:300%");
+        ToldApart apart = ToldApart.of(
+                List.of(fresh.unit(), warped.fault().in(fresh, warped.size()).orElseThrow()),
+                List.of(650 / 60.0, 2000 / 60.0),
+                3);
+        assertEquals(
+                List.of("first", "third"),
+                apart.sweeps().stream()
+                        .map(range -> range.get(0).duty().range())
+                        .toList());
+        assertEquals(List.of(), apart.alike());
+    }
+
+    @Test
+    void unitsThatNobodyCanTellApartAreToldToWhoMakesTheHandout() throws Exception {
+        Path file = folder.resolve("alike.html");
+        Run run = Run.of(
+                "report",
+                "training-rig",
+                "--lesson",
+                "--build",
+                "worn",
+                "--fault",
+                "oil-aerated:0.01%",
+                "--out",
+                file.toString());
+        assertEquals(0, run.code(), run.err());
+        assertTrue(run.err().contains("read alike at every gauge, in every range"), run.err());
+        assertTrue(run.err().contains("oil-aerated:0.01%") && run.err().contains("worn"), run.err());
+        String html = Files.readString(file);
+        assertEquals(List.of(), HtmlChecker.findings(file));
+        assertTrue(html.contains("<td class=\"number\">400</td>"), "the table begins at the driving condition's speed");
+        assertTrue(key(html).contains("<summary>Show the key</summary>"));
+        assertTrue(key(html).contains("nothing: it reads as it would without"));
     }
 
     @Test

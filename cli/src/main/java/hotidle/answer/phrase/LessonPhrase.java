@@ -65,9 +65,14 @@ public final class LessonPhrase {
 
     public static final List<String> PORT_HEAD = List.of("gauge", "where", "between it and the oil");
 
+    /** What stands between a gauge and the oil. */
+    public static final String BETWEEN =
+            "Through a drilling without flow a gauge shows the pressure at its far end: where nothing flows, nothing is lost. A T-piece is"
+                    + " set into a line and shows the pressure of the oil that flows by.";
+
     /** Over the readings. */
-    public static String readings(Quantity.UnitSystem units) {
-        return "Readings [" + Quantity.PRESSURE.in(units).unit() + "]";
+    public static String readings(Quantity.UnitSystem units, String range) {
+        return "Readings in " + range + " [" + Quantity.PRESSURE.in(units).unit() + "]";
     }
 
     public static final String GAUGE = "gauge";
@@ -82,8 +87,39 @@ public final class LessonPhrase {
     /** On the page of the key. */
     public static final String KEY_NOTE = "The key is the last page: hand out without it.";
 
+    /** On the screen, where the key is closed. */
+    public static final String SHOW_KEY = "Show the key";
+
     public static final String KEY_TABLE = "Which unit is which";
 
-    public static final List<String> KEY_HEAD =
-            List.of("unit", "build", "fault laid over it", "what its build is", "holds from");
+    public static final List<String> KEY_HEAD = List.of(
+            "unit", "build", "fault laid over it", "what it is", "what tells it", "what to read next", "holds from");
+
+    /** Of a unit that reads as a sound one. */
+    public static final String NOTHING_TELLS = "nothing: it reads as it would without";
+
+    /** A fault with its size. */
+    public static String wrong(String named, String size) {
+        return size.isEmpty() ? named : named + ", " + size;
+    }
+
+    /** A reading that tells a unit. */
+    public static String told(
+            Quantity.UnitSystem units, String gauge, double speed, String range, double value, double without) {
+        return gauge + " at " + Quantity.SPEED.with(units, speed) + " in " + range + ": "
+                + Quantity.PRESSURE.with(units, value) + ", without it " + Quantity.PRESSURE.with(units, without);
+    }
+
+    /** Ranges that are shown besides the first one, and why. */
+    public static String moreRanges(String first, List<String> others) {
+        return "hotidle: in " + first + " some of these units read alike; the handout shows "
+                + String.join(" and ", others) + " too, to tell them apart";
+    }
+
+    /** Two units that nobody can tell apart. */
+    public static String alike(String one, String other, boolean allTried) {
+        return "hotidle: warning: " + one + " and " + other + " read alike at every gauge, "
+                + (allTried ? "in every range" : "in the ranges shown")
+                + ", so that nobody can tell them apart\nmend: give one of them another size, or leave it out";
+    }
 }

@@ -3,6 +3,7 @@ package hotidle.answer.report;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.gauge.CauseWords;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
@@ -12,10 +13,17 @@ import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
 import hotidle.answer.phrase.ReportPhrase;
+import hotidle.answer.phrase.UnitFaultPhrase;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.fault.UnitFault;
 import hotidle.study.SpeedSweep;
+import hotidle.study.TellingReading;
+import hotidle.transmission.Tap;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * A handout for learners: units called by letters, what their gauges read, and a key on a page of its own.
@@ -43,32 +51,52 @@ public record LessonAnswer(
         cases = List.copyOf(cases);
     }
 
-    private List<SpeedSweep> sweeps() {
-        return cases.stream().map(LessonUnit::sweep).toList();
+    /** Numbers of the speeds that stand in the tables: the first, the middle and the last. */
+    public static List<Integer> rows(int speeds) {
+        return List.of(0, (speeds - 1) / 2, speeds - 1);
+    }
+
+    /** In one of the ranges that are shown. */
+    private LessonCharts charts(int range) {
+        return new LessonCharts(
+                units, range, cases.stream().map(one -> one.sweeps().get(range)).toList());
+    }
+
+    private int ranges() {
+        return cases.get(0).sweeps().size();
     }
 
     @Override
     public Page page() {
-        LessonCharts charts = new LessonCharts(units, sweeps());
         List<Block> pressures = new ArrayList<>();
-        charts.figures().forEach(figure -> pressures.add(Block.figure(figure)));
-        pressures.add(Block.table(LessonPhrase.readings(units), charts.readings()));
+        for (int range = 0; range < ranges(); range++) {
+            charts(range).figures().forEach(figure -> pressures.add(Block.figure(figure)));
+            pressures.add(Block.table(
+                    LessonPhrase.readings(
+                            units, cases.get(0).sweeps().get(range).duty().range()),
+                    charts(range).readings()));
+        }
         return new Page(
                 LessonPhrase.title(circuit.name()),
                 LessonPhrase.question(cases.size()),
                 ReportPhrase.head(letterhead, HeadingPhrase.headed(circuit.name(), circuit.about())),
                 List.of(
                         new Section("task", LessonPhrase.TASK, List.of(Block.said(LessonPhrase.task(cases.size())))),
-                        new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing), ports(charts))),
+                        new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing), ports())),
                         new Section("pressures", LessonPhrase.PRESSURES, pressures),
                         new Section("findings", LessonPhrase.FINDINGS, List.of(findings())),
-                        new Section("key", LessonPhrase.KEY, key())));
+                        Section.shownWhenAsked("key", LessonPhrase.KEY, LessonPhrase.SHOW_KEY, key())));
     }
 
-    private static Block ports(LessonCharts charts) {
+    private Block ports() {
         TextTable ports = new TextTable(LessonPhrase.PORT_HEAD);
-        charts.taps().forEach(tap -> ports.add(List.of(tap.name(), tap.port(), tap.between())));
-        return Block.table(LessonPhrase.PORTS, ports);
+        Set<Tap> taps = new LinkedHashSet<>();
+        IntStream.range(0, ranges()).forEach(range -> taps.addAll(charts(range).taps()));
+        taps.forEach(tap -> ports.add(List.of(tap.name(), tap.port(), tap.between())));
+        return new Block(
+                Block.said(LessonPhrase.BETWEEN).lines(),
+                Block.table(LessonPhrase.PORTS, ports).tables(),
+                List.of());
     }
 
     private Block findings() {
@@ -100,23 +128,44 @@ public record LessonAnswer(
     public TextTable table() {
         TextTable table = new TextTable(LessonPhrase.KEY_HEAD);
         for (int i = 0; i < cases.size(); i++) {
-            SpeedSweep sweep = cases.get(i).sweep();
-            String build = sweep.unit().build();
+            LessonUnit one = cases.get(i);
+            SpeedSweep sweep = one.sweep();
             table.add(List.of(
                     LessonPhrase.unit(i),
-                    build,
-                    cases.get(i).fault(),
-                    circuit.builds().stream()
-                            .filter(one -> one.name().equals(build))
-                            .map(DescribedCircuit.Build::about)
-                            .findFirst()
-                            .orElse(""),
+                    sweep.unit().build(),
+                    one.fault(),
+                    one.laid()
+                            .map(this::wrong)
+                            .orElseGet(() -> about(sweep.unit().build())),
+                    one.tells().isEmpty()
+                            ? LessonPhrase.NOTHING_TELLS
+                            : told(one.tells().get(0)),
+                    one.tells().size() < 2 ? "" : told(one.tells().get(1)),
                     new OnsetPhrase(units)
                             .from(
                                     sweep.onset(),
                                     sweep.shown().get(0).conditions().speed())));
         }
         return table;
+    }
+
+    private String wrong(UnitFault.Sized laid) {
+        UnitFault fault = laid.fault();
+        return LessonPhrase.wrong(
+                UnitFaultPhrase.named(fault.kind(), fault.part()), new CauseWords(units).size(fault, laid.size()));
+    }
+
+    private String about(String build) {
+        return circuit.builds().stream()
+                .filter(one -> one.name().equals(build))
+                .map(DescribedCircuit.Build::about)
+                .findFirst()
+                .orElse("");
+    }
+
+    private String told(TellingReading reading) {
+        return LessonPhrase.told(
+                units, reading.tap().name(), reading.speed(), reading.range(), reading.value(), reading.other());
     }
 
     @Override
@@ -126,7 +175,8 @@ public record LessonAnswer(
 
     @Override
     public boolean complete() {
-        return sweeps().stream()
+        return cases.stream()
+                .flatMap(one -> one.sweeps().stream())
                 .flatMap(sweep -> sweep.shown().stream())
                 .allMatch(outcome -> outcome.state().isPresent());
     }

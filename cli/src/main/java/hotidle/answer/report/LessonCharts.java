@@ -18,18 +18,16 @@ import java.util.Optional;
 /**
  * What gauges read of some units that are called by letters.
  *
- * @param sweeps a unit each, in the order of the letters
+ * @param range  number of the range among those that are shown
+ * @param sweeps a unit each in that range, in the order of the letters
  */
-record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
+record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweeps) {
 
     private static final int WIDTH = 700;
     private static final int HEIGHT = 360;
 
     /** More charts do not fit on two pages (chosen). */
     private static final int MOST = 4;
-
-    /** Speeds of the table of readings. */
-    private static final int ROWS = 3;
 
     /** Gauges that read something in some unit. */
     List<Tap> taps() {
@@ -61,7 +59,8 @@ record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
                     curves);
             figures.add(new Figure(
                     new String(
-                            new Picture(List.of(chart), WIDTH, HEIGHT).svg("gauge" + figures.size() + "-"),
+                            new Picture(List.of(chart), WIDTH, HEIGHT)
+                                    .svg("gauge" + range + "-" + figures.size() + "-"),
                             StandardCharsets.UTF_8),
                     LessonPhrase.CHART,
                     false));
@@ -76,10 +75,8 @@ record LessonCharts(Quantity.UnitSystem units, List<SpeedSweep> sweeps) {
             head.add(LessonPhrase.unit(i));
         }
         TextTable table = new TextTable(head);
-        int last = sweeps.get(0).shown().size() - 1;
         for (Tap tap : taps()) {
-            for (int row = 0; row < ROWS; row++) {
-                int at = row * last / (ROWS - 1);
+            for (int at : LessonAnswer.rows(sweeps.get(0).shown().size())) {
                 List<String> cells = new ArrayList<>(List.of(
                         tap.name(),
                         Quantity.SPEED.number(

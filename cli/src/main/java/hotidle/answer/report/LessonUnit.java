@@ -1,11 +1,29 @@
 package hotidle.answer.report;
 
+import hotidle.fault.UnitFault;
 import hotidle.study.SpeedSweep;
+import hotidle.study.TellingReading;
+import java.util.List;
+import java.util.Optional;
 
 /**
  * A unit of a handout.
  *
- * @param sweep it over engine speed
- * @param fault laid over its build, as it was written; empty where none is
+ * @param sweeps it over engine speed, in each range that is shown
+ * @param fault  laid over its build, as it was written; empty where none is
+ * @param laid   the same; empty where none is
+ * @param tells  where it reads other than it would without the fault, or than the circuit's first build, most first
  */
-public record LessonUnit(SpeedSweep sweep, String fault) {}
+public record LessonUnit(
+        List<SpeedSweep> sweeps, String fault, Optional<UnitFault.Sized> laid, List<TellingReading> tells) {
+
+    public LessonUnit {
+        sweeps = List.copyOf(sweeps);
+        tells = List.copyOf(tells);
+    }
+
+    /** In the first range. */
+    SpeedSweep sweep() {
+        return sweeps.get(0);
+    }
+}

@@ -52,6 +52,11 @@ class ReportPhraseTest {
         assertTrue(LessonPhrase.question(3).contains("3 units"));
         assertTrue(LessonPhrase.question(1).contains("this unit"));
         assertTrue(LessonPhrase.task(1).get(0).startsWith("One unit"));
+        assertEquals(
+                "hotidle: in first some of these units read alike; the handout shows third and reverse too, to tell them apart",
+                LessonPhrase.moreRanges("first", java.util.List.of("third", "reverse")));
+        assertTrue(LessonPhrase.alike("fresh", "worn", false).contains("in the ranges shown"));
+        assertEquals("check ball missing", LessonPhrase.wrong("check ball missing", ""));
     }
 
     @Test

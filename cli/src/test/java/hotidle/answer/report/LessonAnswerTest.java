@@ -13,11 +13,17 @@ import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
 import hotidle.answer.page.PageTable;
 import hotidle.answer.page.Section;
+import hotidle.answer.phrase.LessonPhrase;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.WrittenFault;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
 import hotidle.study.SpeedSweep;
+import hotidle.study.TellingReading;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A handout of two builds of the training rig over three speeds. */
@@ -28,12 +34,25 @@ class LessonAnswerTest {
     private static final MadeOf MADE =
             new MadeOf("hotidle 1", "hotidle report rig", List.of(new MadeOf.InputFile("rig.yaml", "00ff")));
 
-    private static LessonUnit unit(Transmission unit, String fault) {
-        return new LessonUnit(SpeedSweep.run(unit, unit.duties().get(0), ReadyCircuits.rpm(500, 1000, 1500)), fault);
+    private static List<SpeedSweep> swept(Transmission unit) {
+        return List.of(SpeedSweep.run(unit, unit.duties().get(0), ReadyCircuits.rpm(500, 1000, 1500)));
     }
 
-    private static final LessonUnit WORN = unit(RIG.unit("worn"), "");
-    private static final LessonUnit FAULTY = unit(RIG.unit(), "oil-aerated:8%");
+    private static LessonUnit unit(Transmission unit, String fault, Optional<UnitFault.Sized> laid) {
+        return new LessonUnit(
+                swept(unit), fault, laid, TellingReading.of(swept(unit), swept(RIG.unit()), List.of(0, 1, 2)));
+    }
+
+    private static LessonUnit faulty(String fault) {
+        UnitFault.Sized laid =
+                WrittenFault.read(UnitFaults.of(RIG.adjustable(RIG.unit().build())), fault);
+        Transmission made =
+                laid.fault().in(RIG.adjustable(RIG.unit().build()), laid.size()).orElseThrow();
+        return unit(made, fault, Optional.of(laid));
+    }
+
+    private static final LessonUnit WORN = unit(RIG.unit("worn"), "", Optional.empty());
+    private static final LessonUnit FAULTY = faulty("oil-aerated:8%");
 
     private static LessonAnswer answer(UnitSystem units, LessonUnit... cases) {
         return new LessonAnswer(units, "a.html", List.of("A shop"), RIG, List.of(cases), DRAWING, MADE);
@@ -64,6 +83,31 @@ class LessonAnswerTest {
         String key = text(sections.get(sections.size() - 1));
         assertTrue(key.contains("unit A\nworn\n"), key);
         assertTrue(key.contains("unit B\n" + RIG.unit().build() + "\noil-aerated:8%"), key);
+    }
+
+    @Test
+    void theKeySaysWhatItIsAndWhichReadingTellsIt() {
+        String key = answer(UnitSystem.SHOP, faulty("orifice-wrong@second:1.6mm"), faulty("oil-aerated:0.01%"))
+                .csv();
+        String[] wrong = key.lines().toList().get(1).split(",");
+        assertTrue(key.contains("second: wrong or partly blocked orifice"), key);
+        assertTrue(key.matches("(?s).*middle at \\d+ rpm in bench: \\d+ psi, without it \\d+ psi.*"), key);
+        assertTrue(wrong.length >= 7, key);
+        assertTrue(key.lines().toList().get(2).contains(LessonPhrase.NOTHING_TELLS), key);
+    }
+
+    @Test
+    void aScreenShowsTheKeyWhenAskedToAndPaperInAnyCase() {
+        List<Section> sections = answer(UnitSystem.SHOP, WORN).page().sections();
+        assertEquals(List.of(LessonPhrase.SHOW_KEY), sections.get(4).closed());
+        sections.subList(0, 4).forEach(section -> assertEquals(List.of(), section.closed()));
+    }
+
+    @Test
+    void whatStandsBetweenAGaugeAndTheOilIsExplained() {
+        Section circuit = answer(UnitSystem.SHOP, WORN).page().sections().get(1);
+        assertTrue(text(circuit).contains("drilling without flow"), text(circuit));
+        assertTrue(text(circuit).contains("T-piece"), text(circuit));
     }
 
     @Test
