@@ -58,8 +58,11 @@ final class AllowedReadings {
 
     /** Where a further reading is taken, with a gauge as good as those before on average. */
     static GaugeReading place(GaugeReading.Row row, List<GaugeReading> taken) {
-        double usual =
-                taken.stream().mapToDouble(GaugeReading::deviation).average().orElseThrow();
+        double usual = taken.stream()
+                .filter(reading -> reading.meter().reads() == Meter.Reads.PRESSURE)
+                .mapToDouble(GaugeReading::deviation)
+                .average()
+                .orElseThrow();
         return new GaugeReading(
                 row.meter(),
                 row.at(),

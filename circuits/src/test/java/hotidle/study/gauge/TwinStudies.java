@@ -42,7 +42,6 @@ record TwinStudies(Twins twins) {
                     .filter(cause -> cause.share() > UNLIKELY)
                     .map(Cause::fault)
                     .toList();
-            AllowedReadings allowed = new AllowedReadings(twins, likely, read.get());
             List<GaugeReading.Row> rows = NextReadings.candidates(twins.build.unit(), read.get());
             Optional<GaugeFindings> chance = more(
                     stand.get(),
@@ -50,14 +49,18 @@ record TwinStudies(Twins twins) {
                     likely,
                     List.of(AllowedReadings.place(rows.get(random.nextInt(rows.size())), read.get())));
             List<GaugeFindings> proposed = proposed(stand.get(), found, likely);
+            if (proposed.isEmpty()) {
+                galleries.kept++;
+                continue;
+            }
+            List<GaugeReading> taken = proposed.get(proposed.size() - 1).readings();
+            AllowedReadings allowed = new AllowedReadings(twins, likely, taken);
             Optional<GaugeFindings> all = stand.get().read(allowed.places).map(readings -> {
-                List<GaugeReading> with = new ArrayList<>(read.get());
+                List<GaugeReading> with = new ArrayList<>(taken);
                 with.addAll(readings);
                 return allowed.found(with);
             });
-            if (proposed.isEmpty()) {
-                galleries.kept++;
-            } else if (chance.isPresent() && all.isPresent()) {
+            if (chance.isPresent() && all.isPresent()) {
                 String one = galleries.add(
                         found,
                         chance.get(),
@@ -156,80 +159,98 @@ record TwinStudies(Twins twins) {
     }
 
     /**
-     * Twins with two twins.faults, not of one gallery, of which each would show alone: how often both are told, as one pair and each in any of
-     * the leading pairs.
+     * What was told of twins with two faults.
+     *
+     * @param pair  how often the two are one of the leading pairs, which hold {@link GaugeFindings#LEADING} of what is believed of pairs
+     * @param each  how often each of the two is one of those of the leading pairs
+     * @param alone how often one fault alone, or none of these, is believed rather than any pair
+     * @param told  leading pairs, all twins together
      */
-    String two(int count, long seed) {
+    record TwoFaults(int all, int pair, int each, int alone, int told) {
+
+        private TwoFaults with(Set<Set<String>> leading, Set<String> truth, boolean rather) {
+            Set<String> any = new HashSet<>();
+            leading.forEach(any::addAll);
+            return new TwoFaults(
+                    all + 1,
+                    pair + (leading.contains(truth) ? 1 : 0),
+                    each + (any.containsAll(truth) ? 1 : 0),
+                    alone + (rather ? 1 : 0),
+                    told + leading.size());
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT,
+                    "%d with two faults: the pair among the leading ones %.3f, both among those of the leading pairs %.3f; %.1f pairs"
+                            + " told on average; one alone or none believed rather %.3f",
+                    all,
+                    (double) pair / all,
+                    (double) each / all,
+                    (double) told / all,
+                    (double) alone / all);
+        }
+    }
+
+    /** Twins with two faults, not of one gallery, of which each would show alone. */
+    TwoFaults two(int count, long seed) {
         Random random = new Random(seed);
-        int all = 0;
-        int pair = 0;
-        int each = 0;
-        int alone = 0;
-        while (all < count) {
-            List<UnitFault.Sized> two = List.of(twins.shown(random), twins.shown(random));
-            if (two.get(0).fault().part().equals(two.get(1).fault().part())
-                    || twins.gallery(two.get(0).fault())
-                            .equals(twins.gallery(two.get(1).fault()))) {
+        TwoFaults tally = new TwoFaults(0, 0, 0, 0, 0);
+        while (tally.all() < count) {
+            UnitFault.Sized one = twins.shown(random);
+            UnitFault.Sized other = twins.shown(random);
+            Set<String> truth = new HashSet<>(List.of(twins.gallery(one.fault()), twins.gallery(other.fault())));
+            if (one.fault().part().equals(other.fault().part()) || truth.size() < 2) {
                 continue;
             }
-            Optional<List<GaugeReading>> read = twins.read(two, random);
+            Optional<List<GaugeReading>> read = twins.read(List.of(one, other), random);
             if (read.isEmpty()) {
                 continue;
             }
-            all++;
             GaugeFindings found = GaugeStudy.of(twins.table, read.get());
-            Set<String> truth = Set.of(
-                    twins.gallery(two.get(0).fault()), twins.gallery(two.get(1).fault()));
-            Set<Set<String>> told = new HashSet<>();
-            Set<String> any = new HashSet<>();
             double whole = found.pairs().stream()
                     .mapToDouble(GaugeFindings.Pair::share)
                     .sum();
-            double sum = 0;
-            for (GaugeFindings.Pair one : found.pairs()) {
-                if (sum < GaugeFindings.LEADING * whole) {
-                    sum += one.share();
-                    told.add(new HashSet<>(List.of(
-                            twins.gallery(one.one().fault()),
-                            twins.gallery(one.other().fault()))));
-                }
-            }
-            told.forEach(any::addAll);
-            pair += told.contains(truth) ? 1 : 0;
-            each += any.containsAll(truth) ? 1 : 0;
-            alone += whole < 0.5 ? 1 : 0;
+            Set<Set<String>> leading = leading(found, whole);
+            tally = tally.with(leading, truth, whole < 0.5);
             if (Twins.LOG) {
                 System.out.printf(
                         Locale.ROOT,
-                        "%s %.3g + %s %.3g: pairs %.3f none %.3f, %d told%s%s%n",
-                        two.get(0).fault().name(),
-                        two.get(0).size(),
-                        two.get(1).fault().name(),
-                        two.get(1).size(),
+                        "%s %.3g + %s %.3g: pairs %.3f none %.3f, %d told%s%n",
+                        one.fault().name(),
+                        one.size(),
+                        other.fault().name(),
+                        other.size(),
                         whole,
                         found.none(),
-                        told.size(),
-                        told.contains(truth) ? " PAIR" : "",
-                        any.containsAll(truth) ? " EACH" : "");
+                        leading.size(),
+                        leading.contains(truth) ? " PAIR" : "");
             }
         }
-        return String.format(
-                Locale.ROOT,
-                "%d with two faults: the pair among the leading ones %.3f, both among those of the leading pairs %.3f; one alone or"
-                        + " none believed rather %.3f",
-                all,
-                (double) pair / all,
-                (double) each / all,
-                (double) alone / all);
+        return tally;
     }
 
-    /** By hand: {@code TwinStudies BUILD COUNT SEED [laws] [one|healthy|next|two|hidden]...}; with {@code laws} these are off, too. */
+    private Set<Set<String>> leading(GaugeFindings found, double whole) {
+        Set<Set<String>> leading = new HashSet<>();
+        double sum = 0;
+        for (GaugeFindings.Pair pair : found.pairs()) {
+            if (sum < GaugeFindings.LEADING * whole) {
+                sum += pair.share();
+                leading.add(new HashSet<>(List.of(
+                        twins.gallery(pair.one().fault()),
+                        twins.gallery(pair.other().fault()))));
+            }
+        }
+        return leading;
+    }
+
+    /** By hand: {@code TwinStudies BUILD COUNT SEED [laws] [one|healthy|next|two|hidden[:COUNT]]...}; with {@code laws} these are off. */
     public static void main(String[] arguments) {
         long start = System.nanoTime();
         List<String> asked = new ArrayList<>(List.of(arguments).subList(3, arguments.length));
         Twins twins = new Twins(arguments[0], asked.remove("laws"));
         TwinStudies studies = new TwinStudies(twins);
-        int count = Integer.parseInt(arguments[1]);
         long seed = Long.parseLong(arguments[2]);
         System.out.printf(
                 Locale.ROOT,
@@ -238,14 +259,17 @@ record TwinStudies(Twins twins) {
                 twins.table.curves().stream()
                         .mapToInt(curve -> curve.nodes().size())
                         .sum());
-        for (String what : asked) {
+        for (String one : asked) {
             start = System.nanoTime();
+            String[] counted = one.split(":");
+            String what = counted[0];
+            int count = Integer.parseInt(counted.length > 1 ? counted[1] : arguments[1]);
             System.out.println(
                     switch (what) {
                         case "one" -> twins.sick(count, seed).toString();
                         case "healthy" -> "healthy called sound: " + twins.healthy(count, seed + 1) + " of " + count;
                         case "next" -> studies.next(count, seed + 2);
-                        case "two" -> studies.two(count, seed + 3);
+                        case "two" -> studies.two(count, seed + 3).toString();
                         case "hidden" -> told(studies.hidden());
                         default -> "what is " + what;
                     });

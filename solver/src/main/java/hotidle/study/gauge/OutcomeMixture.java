@@ -182,7 +182,8 @@ final class OutcomeMixture {
             int[] exact = IntStream.range(0, taken.size())
                     .filter(i -> taken.get(i).sense() == GaugeReading.Sense.EXACT)
                     .toArray();
-            double prior = CauseBelief.density(cause.fault().kind(), way);
+            double prior =
+                    nodes.size() == 1 ? 1 : CauseBelief.density(cause.fault().kind(), way);
             if (exact.length == 0) {
                 return new Given(
                         Math.log(prior), rows.mean().toArray(), rows.variance().toArray());
