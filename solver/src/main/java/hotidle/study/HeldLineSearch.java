@@ -49,6 +49,7 @@ final class HeldLineSearch {
     private final TreeMap<Double, Solution> known = new TreeMap<>();
     private final TreeMap<Double, SolvedState> solved = new TreeMap<>();
     private Series series;
+    private Network lineHeld;
     private OptionalDouble slope = OptionalDouble.empty();
     private int solves;
 
@@ -258,10 +259,13 @@ final class HeldLineSearch {
         Placed held = roles.regulator()
                 .with(new SpoolValve(
                         valve.ports(), valve.openings(), valve.areas(), valve.spring(), OptionalDouble.of(position)));
-        List<Node> nodes = unit.network().nodes().stream()
-                .map(node -> node.name().equals(roles.line()) ? Node.held(node.name(), set) : node)
-                .toList();
-        return new Network(nodes, unit.network().parts()).with(held);
+        if (lineHeld == null) {
+            List<Node> nodes = unit.network().nodes().stream()
+                    .map(node -> node.name().equals(roles.line()) ? Node.held(node.name(), set) : node)
+                    .toList();
+            lineHeld = new Network(nodes, unit.network().parts());
+        }
+        return lineHeld.with(held);
     }
 
     /** Of the worst served; nil where nothing needs to be. */

@@ -71,7 +71,7 @@ final class PumpInletKind {
         double swept = 0;
         double spun = 0;
         for (Attributes chamber : around.parts().values()) {
-            if (!chamber.broken() && chamber.text("inlet").equals(given.name())) {
+            if (chamber.text("inlet").equals(given.name()) && !chamber.broken()) {
                 swept += PumpKeys.displacement(chamber, OptionalDouble.of(geometry(chamber)));
                 spun = Math.max(spun, spun(chamber, given.number("ram-recovery")));
             }
