@@ -6,7 +6,11 @@ import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
@@ -17,6 +21,18 @@ public final class Pdf {
 
     /** Points in a millimetre. */
     private static final double POINTS = 72 / 25.4;
+
+    /**
+     * They tell which of this computer's fonts they would use for letters that every reader of PDF has of its own; no user asked. Kept,
+     * since a logger that nobody keeps forgets its level.
+     */
+    private static final List<Logger> SILENT = Stream.of("org.apache.pdfbox", "org.apache.fontbox")
+            .map(Logger::getLogger)
+            .toList();
+
+    static {
+        SILENT.forEach(logger -> logger.setLevel(Level.SEVERE));
+    }
 
     private Pdf() {}
 

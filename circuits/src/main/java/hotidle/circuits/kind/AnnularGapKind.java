@@ -18,9 +18,12 @@ final class AnnularGapKind {
 
     private AnnularGapKind() {}
 
+    private static final String DRAWN_AS = "drawn-as";
+
     /** There is no valve here whose land it could be, so that it needs sizes of its own. */
     private static final Alone ALONE = Alone.AS_IN_A_CIRCUIT
             .without("there is no other part here", "land-of")
+            .without("nothing is drawn of a part on its own", DRAWN_AS)
             .asked(key -> key.type() instanceof Type.Wearing ? key.demanded() : key);
 
     static final Kind KIND = Kind.through(
@@ -42,7 +45,7 @@ final class AnnularGapKind {
             .alone(ALONE)
             .needs(AnnularGapKind::needs)
             .rule(AnnularGapKind::check)
-            .drawn(GraphicSymbol.GAP);
+            .drawn(AnnularGapKind::figure);
 
     private static List<Key> keys() {
         Key landOf = Key.of(
@@ -56,7 +59,7 @@ final class AnnularGapKind {
                                 .map(key -> key.type() instanceof Type.Wearing
                                         ? key.neededWhere("no land-of is given")
                                         : key),
-                        Stream.of(landOf, length(), FitKeys.eccentricity(), count()))
+                        Stream.of(landOf, length(), FitKeys.eccentricity(), count(), drawnAs()))
                 .toList();
     }
 
@@ -111,6 +114,19 @@ final class AnnularGapKind {
                     "new, the two have one size; a build has changed one of them only",
                     "leave " + size + " out here, so that it follows " + valve.name() + ", or change both");
         }
+    }
+
+    private static PartFigure figure(Attributes given, List<Kind.FlowPath> paths) {
+        GraphicSymbol symbol = given.has(DRAWN_AS) ? GraphicSymbol.ACCUMULATOR : GraphicSymbol.GAP;
+        return new PartFigure(symbol, PartFigure.ports(paths), List.of());
+    }
+
+    private static Key drawnAs() {
+        return Key.choice(
+                        DRAWN_AS,
+                        "what its symbol is in the drawing where it is the piston of something: an accumulator; left out: a leak",
+                        "accumulator")
+                .optional();
     }
 
     private static Key count() {

@@ -56,7 +56,7 @@ final class FlatGapKind {
             .passing(Passing.LEAK)
             .needs(FlatGapKind::needs)
             .rule((given, around) -> check(given))
-            .drawn(GraphicSymbol.GAP);
+            .drawn(GraphicSymbol.JOINT);
 
     private static LawText physics() {
         return LawText.of(

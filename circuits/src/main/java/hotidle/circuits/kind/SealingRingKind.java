@@ -53,7 +53,7 @@ final class SealingRingKind {
                     physics())
             .example("diameter=60mm width=2.4mm end-gap=0.2mm radial-clearance=0.1mm contact=2mm --drop 150psi")
             .passing(Passing.LEAK)
-            .drawn(GraphicSymbol.GAP);
+            .drawn(GraphicSymbol.SEALING_RING);
 
     private static SealingRing make(Attributes given, Kind.Context around) {
         double bore = given.number("diameter");

@@ -56,8 +56,8 @@ public record DrawnLabels(
             nets.add(new NetLabel(
                     net.name(),
                     net.pressure(),
-                    net.value().isEmpty() ? net.name() : net.name() + "  " + net.value(),
-                    net.drips(),
+                    net.value().isEmpty() ? net.label() : net.label() + "  " + net.value(),
+                    net.drips().stream().map(SchemeNet.Drip::text).toList(),
                     net.title()));
         }
         List<PartLabel> parts = new ArrayList<>();

@@ -6,6 +6,7 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.kind.GraphicSymbol;
 import hotidle.circuits.kind.PartFigure;
 import hotidle.network.Node;
+import hotidle.network.Placed;
 import hotidle.plots.scheme.Pin;
 import hotidle.plots.scheme.Scheme;
 import hotidle.plots.scheme.SchemeNet;
@@ -52,7 +53,7 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                         .max()
                         .orElse(0))
                 .orElse(Double.NaN);
-        SchemeParts parts = new SchemeParts(units, shown, reservoirs, widest);
+        SchemeParts parts = new SchemeParts(units, shown, reservoirs, moving(circuit), widest);
         List<DescribedCircuit.PartLine> lines = circuit.parts().stream()
                 .filter(line -> only.isEmpty() || frame(shown, line, circuit) == only.get())
                 .toList();
@@ -81,8 +82,20 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                                 known ? Quantity.PRESSURE.with(units, 0) : "",
                                 known ? Quantity.PRESSURE.with(units, highest) : "",
                                 known ? DrawPhrase.widest(units, widest) : "",
-                                DrawPhrase.SIGNS)),
+                                shown.against()
+                                        .map(other -> DrawPhrase.marked(other.build()))
+                                        .orElse(""),
+                                DrawPhrase.signs(only.isPresent()))),
                 leaks.size());
+    }
+
+    /** Where a spool that is stuck in one build moves in another, both are drawn alike. */
+    private static Set<String> moving(DescribedCircuit circuit) {
+        return circuit.units().values().stream()
+                .flatMap(unit -> unit.network().parts().stream())
+                .filter(placed -> SchemeParts.spool(placed.part()).isPresent())
+                .map(Placed::name)
+                .collect(Collectors.toSet());
     }
 
     private static List<String> notes(DrawnState shown, List<SchemePart> boxes, List<SchemeNet> tags) {

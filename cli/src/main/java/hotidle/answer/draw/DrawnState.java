@@ -5,6 +5,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What a drawing shows besides the circuit.
@@ -33,7 +34,12 @@ public record DrawnState(
 
     /** Oil through a part from a node, less what comes back to it [m³/s]; NaN where no state is known. */
     double flow(String part, String node) {
+        return flow(part, node, stream -> true);
+    }
+
+    private double flow(String part, String node, Predicate<Solution.PartStream> counted) {
         return state.map(known -> streams(known, part).stream()
+                        .filter(counted)
                         .mapToDouble(stream -> (stream.from().equals(node) ? stream.volume() : 0)
                                 - (stream.to().equals(node) ? stream.volume() : 0))
                         .sum())
@@ -42,8 +48,13 @@ public record DrawnState(
 
     /** The largest flow that a part has at any node [m³/s]; NaN where no state is known. */
     double flow(String part, List<String> nodes) {
+        return flow(part, nodes, stream -> true);
+    }
+
+    /** The same of some of its streams. */
+    double flow(String part, List<String> nodes, Predicate<Solution.PartStream> counted) {
         return nodes.stream()
-                .mapToDouble(node -> Math.abs(flow(part, node)))
+                .mapToDouble(node -> Math.abs(flow(part, node, counted)))
                 .max()
                 .orElse(Double.NaN);
     }

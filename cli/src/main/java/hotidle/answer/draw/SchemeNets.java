@@ -3,12 +3,15 @@ package hotidle.answer.draw;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.DrawPhrase;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.circuits.kind.GraphicSymbol;
 import hotidle.plots.scheme.Pin;
 import hotidle.plots.scheme.SchemeNet;
 import hotidle.plots.scheme.SchemePart;
+import hotidle.plots.scheme.Symbol;
+import hotidle.plots.scheme.Widest;
 import hotidle.transmission.Tap;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -20,7 +23,7 @@ import java.util.stream.Stream;
  * @param boxes      parts that are drawn
  * @param leaks      parts that are gathered
  * @param reservoirs nodes that are drawn as reservoirs
- * @param named      whether a leak alone at its node is named
+ * @param named      whether leaks are named, as on a sheet of one frame
  * @param highest    pressure at the dark end of the scale [Pa]; NaN where no state is known
  */
 record SchemeNets(
@@ -35,39 +38,84 @@ record SchemeNets(
     /** A pressure that changed by less is not marked. */
     private static final double CHANGED = 0.02;
 
+    /** So many leaks of a node are named one by one. */
+    private static final int MOST_NAMED = 4;
+
     /** Below this nothing is called a change [Pa]. */
     private static final double STILL = 1000;
 
     SchemeNet tag(String node) {
         if (reservoirs.contains(node)) {
             return new SchemeNet(
-                    node, "", SchemeNet.Look.RESERVOIR, shown.pressure(node), "", "", List.of(), node, false);
+                    node,
+                    node,
+                    "",
+                    SchemeNet.Look.RESERVOIR,
+                    shown.pressure(node),
+                    "",
+                    "",
+                    List.of(),
+                    Widest.NOTHING,
+                    node,
+                    false);
         }
         double pressure = shown.pressure(node);
         boolean changed = changed(node);
         String value = Double.isNaN(pressure) ? "" : Quantity.PRESSURE.with(units, pressure);
         String was = changed ? DrawPhrase.was(units, shown.pressureBefore(node)) : "";
-        List<String> here = leaks.stream()
-                .filter(line -> leaks(line, node))
-                .map(DescribedCircuit.PartLine::name)
+        List<DescribedCircuit.PartLine> here =
+                leaks.stream().filter(line -> leaks(line, node)).toList();
+        List<List<DescribedCircuit.PartLine>> apart = apart(here);
+        List<String> taps = shown.unit().taps().stream()
+                .filter(tap -> tap.node().equals(node))
+                .map(Tap::name)
                 .toList();
-        List<String> drips = new ArrayList<>();
-        if (!here.isEmpty()) {
-            double flow =
-                    here.stream().mapToDouble(part -> shown.flow(part, node)).sum();
-            drips.add(DrawPhrase.leaks(units, here, flow, named));
-        }
-        boolean tapped = shown.unit().taps().stream().map(Tap::node).anyMatch(node::equals);
+        String label = DrawPhrase.node(node, taps);
         return new SchemeNet(
                 node,
+                label,
                 frame(node),
-                tapped ? SchemeNet.Look.GAUGE : SchemeNet.Look.TAG,
+                taps.isEmpty() ? SchemeNet.Look.TAG : SchemeNet.Look.GAUGE,
                 Math.max(0, pressure) / highest,
                 value,
                 was,
-                drips,
-                DrawPhrase.net(node, value, was, here),
+                apart.stream().map(lines -> drip(lines, node)).toList(),
+                new KeptRoom(units).node(apart.stream().map(SchemeNets::names).toList(), named),
+                DrawPhrase.net(label, value, was, names(here)),
                 changed);
+    }
+
+    /** On a sheet of one frame a line for each leak as long as they are few; else one for accumulators and one for all others. */
+    private List<List<DescribedCircuit.PartLine>> apart(List<DescribedCircuit.PartLine> here) {
+        return named && here.size() <= MOST_NAMED
+                ? here.stream().map(List::of).toList()
+                : Stream.of(true, false)
+                        .map(stored -> here.stream()
+                                .filter(line -> accumulator(line) == stored)
+                                .toList())
+                        .filter(lines -> !lines.isEmpty())
+                        .toList();
+    }
+
+    private static boolean accumulator(DescribedCircuit.PartLine line) {
+        return line.figure().symbol() == GraphicSymbol.ACCUMULATOR;
+    }
+
+    private SchemeNet.Drip drip(List<DescribedCircuit.PartLine> lines, String node) {
+        double flow = lines.stream()
+                .mapToDouble(line -> shown.flow(line.name(), node))
+                .sum();
+        boolean shownBySymbol = named && lines.size() == 1 || accumulator(lines.get(0));
+        return new SchemeNet.Drip(
+                shownBySymbol
+                        ? Optional.of(
+                                Symbol.valueOf(lines.get(0).figure().symbol().name()))
+                        : Optional.empty(),
+                DrawPhrase.leaks(units, names(lines), flow, named));
+    }
+
+    private static List<String> names(List<DescribedCircuit.PartLine> lines) {
+        return lines.stream().map(DescribedCircuit.PartLine::name).toList();
     }
 
     boolean changed(String node) {

@@ -8,6 +8,8 @@ import hotidle.circuits.kind.PartFigure;
 import hotidle.network.Placed;
 import hotidle.part.Form;
 import hotidle.part.OwnState;
+import hotidle.part.Part;
+import hotidle.part.SpoolValve;
 import hotidle.plots.scheme.Envelope;
 import hotidle.plots.scheme.Pin;
 import hotidle.plots.scheme.SchemePart;
@@ -23,16 +25,18 @@ import java.util.Set;
  * @param units      in which numbers are shown
  * @param shown      build and state
  * @param reservoirs nodes that are drawn as reservoirs
+ * @param moving     parts with a spool that moves in some build
  * @param widest     flow of the widest line [m³/s]; NaN where no state is known
  */
-record SchemeParts(Quantity.UnitSystem units, DrawnState shown, Set<String> reservoirs, double widest) {
+record SchemeParts(
+        Quantity.UnitSystem units, DrawnState shown, Set<String> reservoirs, Set<String> moving, double widest) {
 
     private static final Set<GraphicSymbol> OPEN_TO_THE_PAN =
             Set.of(GraphicSymbol.LUBRICATED, GraphicSymbol.CLUTCH, GraphicSymbol.BAND);
 
     /** Whether a part is gathered with the other leaks of its node. */
     boolean gathered(DescribedCircuit.PartLine line) {
-        return line.figure().symbol() == GraphicSymbol.GAP
+        return line.figure().symbol().leaks()
                 && line.figure().ports().stream().anyMatch(port -> reservoirs.contains(port.node()));
     }
 
@@ -53,20 +57,14 @@ record SchemeParts(Quantity.UnitSystem units, DrawnState shown, Set<String> rese
                         Math.abs(shown.flow(line.name(), port.node())) / widest));
             }
         }
-        Optional<Form.Unknown> spool = placed.part().form().states().stream()
-                .filter(state -> state.state().equals(OwnState.POSITION) && state.high() > state.low())
-                .findFirst();
-        double stands = spool.flatMap(state -> shown.state()
+        boolean moves = moving.contains(line.name());
+        double stands = spool(placed.part())
+                .flatMap(state -> shown.state()
                         .map(known -> (known.own(line.name(), OwnState.POSITION) - state.low())
                                 / (state.high() - state.low())))
                 .orElse(Double.NaN);
         List<String> lines = new ArrayList<>();
-        double flow = shown.flow(
-                line.name(),
-                figure.ports().stream().map(PartFigure.FigurePort::node).toList());
-        if (DrawPhrase.visible(units, flow)) {
-            lines.add(DrawPhrase.flow(units, flow));
-        }
+        passes(line, placed.part()).ifPresent(lines::add);
         if (!Double.isNaN(stands)) {
             lines.add(DrawPhrase.stands(stands));
         }
@@ -76,11 +74,37 @@ record SchemeParts(Quantity.UnitSystem units, DrawnState shown, Set<String> rese
                 Symbol.valueOf(figure.symbol().name()),
                 frame.label(),
                 lines,
+                new KeptRoom(units).part(moves),
                 DrawPhrase.part(line.name(), line.kind(), line.about(), lines, changed),
                 pins,
                 envelopes(figure),
+                moves,
                 stands,
                 changed);
+    }
+
+    /** Where its spool may stand; empty where it has none, or it is stuck. */
+    static Optional<Form.Unknown> spool(Part part) {
+        return part.form().states().stream()
+                .filter(state -> state.state().equals(OwnState.POSITION) && state.high() > state.low())
+                .findFirst();
+    }
+
+    /** What runs through it; of a valve through which nothing but its leaks runs, that it is shut. */
+    private Optional<String> passes(DescribedCircuit.PartLine line, Part part) {
+        List<String> nodes =
+                line.figure().ports().stream().map(PartFigure.FigurePort::node).toList();
+        double flow = shown.flow(line.name(), nodes);
+        if (!DrawPhrase.visible(units, flow)) {
+            return Optional.empty();
+        }
+        boolean shut = part instanceof SpoolValve valve
+                && shown.state()
+                        .map(state -> ShutLands.of(valve, line.name(), state).negate())
+                        .map(open -> shown.flow(line.name(), nodes, open))
+                        .filter(open -> !DrawPhrase.visible(units, open))
+                        .isPresent();
+        return Optional.of(shut ? DrawPhrase.shut(units, flow) : DrawPhrase.flow(units, flow));
     }
 
     /** One for the far stop and one at the spring; of a selector, the one in which it stands. */

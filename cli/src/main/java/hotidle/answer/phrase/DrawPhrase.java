@@ -7,10 +7,29 @@ import java.util.Locale;
 /** What is written in a drawing of a circuit, and what is said of it. */
 public final class DrawPhrase {
 
-    /** What the signs of the drawing stand for. */
-    public static final String SIGNS = "dashed: pilot pressure; drop: leaks to the sump; dial: gauge tap";
+    private static final String SIGNS =
+            "dashed: pilot pressure; drop: leaks to the sump; dial: gauge tap; bar: spool between its spring's stop and the far one";
 
     private DrawPhrase() {}
+
+    /**
+     * What the signs of the drawing stand for.
+     *
+     * @param leaks whether leaks have signs of their own
+     */
+    public static String signs(boolean leaks) {
+        return leaks ? SIGNS + "; sign in its place: bore, ring, joint or accumulator" : SIGNS;
+    }
+
+    /** What a shaded place stands for. */
+    public static String marked(String against) {
+        return "changed from " + against;
+    }
+
+    /** A node in its tag: what the gauge on it is called, on the readings sheet too. */
+    public static String node(String node, List<String> taps) {
+        return taps.isEmpty() || taps.equals(List.of(node)) ? node : String.join(", ", taps) + " (" + node + ")";
+    }
 
     /** Heading of the sheet. */
     public static String heading(String circuit, String frame) {
@@ -65,6 +84,11 @@ public final class DrawPhrase {
     /** A flow. */
     public static String flow(Quantity.UnitSystem units, double flow) {
         return Quantity.FLOW.with(units, Math.abs(flow));
+    }
+
+    /** Of a valve that is shut and lets through what its lands leak. */
+    public static String shut(Quantity.UnitSystem units, double flow) {
+        return "leaks " + flow(units, flow);
     }
 
     /** Where a spool stands between its stops, 0 at rest to 1 at the far one. */

@@ -73,6 +73,51 @@ class ReadyCircuitsDrawnTest {
         assertEquals(circuit.parts().size(), drawn.scheme().parts().size() + drawn.leaks() + hidden);
     }
 
+    /** Room, lines and frames are all that the layout goes by; {@code DrawingTest} says that the same of them stand alike. */
+    @ParameterizedTest
+    @MethodSource("circuits")
+    void everyBuildAndDutyHasTheSamePlan(String name) {
+        DescribedCircuit circuit = circuit(name);
+        String first = plan(DrawnScheme.of(Quantity.UnitSystem.SHOP, circuit, state(circuit), Optional.empty())
+                .scheme());
+        for (Transmission unit : circuit.units().values()) {
+            for (DutyPoint duty : unit.duties()) {
+                DrawnState shown = new DrawnState(
+                        unit,
+                        duty.range(),
+                        Optional.of(duty),
+                        AtDuty.solved(unit, duty).state(),
+                        Optional.of(circuit.unit()),
+                        AtDuty.solved(circuit.unit(), duty).state());
+                Scheme scheme = DrawnScheme.of(Quantity.UnitSystem.SHOP, circuit, shown, Optional.empty())
+                        .scheme();
+                assertEquals(first, plan(scheme), unit.build() + " at " + duty.name());
+            }
+        }
+    }
+
+    /** Sizes of boxes and tags and what they are joined to. */
+    private static String plan(Scheme scheme) {
+        StringBuilder plan = new StringBuilder();
+        for (SchemePart part : scheme.parts()) {
+            BoxPlan box = BoxPlan.of(part, scheme);
+            plan.append(part.name()).append(part.frame());
+            plan.append(box.width()).append(' ').append(box.height());
+            part.pins()
+                    .forEach(pin -> plan.append(pin.net())
+                            .append(pin.role())
+                            .append(box.pins().get(pin)));
+            plan.append('\n');
+        }
+        scheme.nets()
+                .forEach(net -> plan.append(net.name())
+                        .append(net.frame())
+                        .append(net.look())
+                        .append(TagPlan.of(net))
+                        .append('\n'));
+        return plan.toString();
+    }
+
     @Test
     void aFullUnitGoesOnA3AndItsGroupsOnA4() {
         assertEquals(

@@ -72,11 +72,12 @@ record BoxPlan(
         double text = 0;
         List<String> lines = new ArrayList<>(part.lines());
         text = Math.max(text, Lettering.width(part.name(), Lettering.BOLD, Lettering.SMALL));
+        lines.addAll(part.widest().below());
         for (String line : lines) {
             text = Math.max(text, Lettering.width(line, Lettering.PLAIN, Lettering.SMALL));
         }
-        int rows = 1 + lines.size();
-        double bar = Double.isNaN(part.stands()) ? 0 : Stands.HEIGHT;
+        int rows = 1 + part.widest().rows(part.lines().size());
+        double bar = part.moves() ? Stands.HEIGHT : 0;
         double written = rows * Lettering.LINE + bar;
         double begins = Math.max(0, (size.height() - written) / 2) + top;
         double x = body.getMaxX() + right + BESIDE;

@@ -21,8 +21,6 @@ public final class Drawing {
     /** Dots of a PNG [1/mm]: 150 to the inch. */
     private static final double DOTS = 150 / 25.4;
 
-    private static final double KEY = 6;
-
     /** A small circuit is drawn larger than life up to this [-]. */
     private static final double LARGEST = 1.5;
 
@@ -33,8 +31,8 @@ public final class Drawing {
     /** Lays a circuit out. */
     public Drawing(Scheme scheme) {
         this.scheme = scheme;
-        sheet = Layered.sheet(scheme, head() + KEY);
-        paper = Paper.holding(sheet.width(), sheet.height() + head() + KEY);
+        sheet = Layered.sheet(scheme, head() + SheetHead.KEY);
+        paper = Paper.holding(sheet.width(), sheet.height() + head() + SheetHead.KEY);
     }
 
     /** On which it is drawn. */
@@ -105,7 +103,7 @@ public final class Drawing {
     private List<Svg.Piece> pieces() {
         List<Svg.Piece> pieces = new ArrayList<>();
         pieces.add(new Svg.Piece(scheme.title(), "head", g -> SheetHead.paint(new Pen(g), scheme, paper)));
-        double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
+        double high = paper.height() - 2 * Paper.MARGIN - head() - SheetHead.KEY;
         double factor = factor();
         double x = (paper.width() - factor * sheet.width()) / 2;
         double y = Paper.MARGIN + head() + (high - factor * sheet.height()) / 2;
@@ -122,7 +120,7 @@ public final class Drawing {
     /** How much larger than laid out it is drawn, 1 or more; letters with it. */
     double factor() {
         double wide = paper.width() - 2 * Paper.MARGIN;
-        double high = paper.height() - 2 * Paper.MARGIN - head() - KEY;
+        double high = paper.height() - 2 * Paper.MARGIN - head() - SheetHead.KEY;
         return Math.min(LARGEST, Math.min(wide / sheet.width(), high / sheet.height()));
     }
 

@@ -45,7 +45,10 @@ final class Layered {
 
     private static final CrossingMinimizationStrategy SWEPT = CrossingMinimizationStrategy.LAYER_SWEEP;
 
-    private static final int SEEDS = 16;
+    /** Beginnings of the plain ways of layering, and of those that are bounded in width, on which most depends for a large circuit. */
+    private static final int SEEDS = 6;
+
+    private static final int BOUNDED_SEEDS = 14;
 
     /** Of the library in a millimetre; it rounds places to whole ones, which would set lines off from their pins. */
     private static final double UNITS = 20;
@@ -78,8 +81,10 @@ final class Layered {
         for (int seed = 1; seed <= SEEDS; seed++) {
             all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT));
             all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT));
+        }
+        for (int seed = 1; seed <= BOUNDED_SEEDS; seed++) {
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3, SWEPT));
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 5, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 4, SWEPT));
         }
         return all.stream()
                 .map(beginning -> new Layered(scheme, beginning).laidOut())
@@ -106,7 +111,8 @@ final class Layered {
         options();
         for (String frame : scheme.frames()) {
             ElkNode node = ElkGraphUtil.createNode(root);
-            node.setProperty(LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(2), units(2), units(2)));
+            node.setProperty(
+                    LayeredOptions.PADDING, new ElkPadding(units(FRAME_HEAD), units(1.5), units(1.5), units(1.5)));
             tight(node);
             frames.put(frame, node);
         }
@@ -136,12 +142,12 @@ final class Layered {
         if (beginning.strategy() == LayeringStrategy.COFFMAN_GRAHAM) {
             of.setProperty(LayeredOptions.LAYERING_COFFMAN_GRAHAM_LAYER_BOUND, beginning.bound());
         }
-        of.setProperty(LayeredOptions.SPACING_NODE_NODE, units(2));
-        of.setProperty(LayeredOptions.SPACING_EDGE_NODE, units(1.4));
-        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE, units(1.3));
-        of.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, units(2.2));
-        of.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, units(1.3));
-        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, units(1.3));
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE, units(1.5));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE, units(1.2));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE, units(1.2));
+        of.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, units(1.8));
+        of.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, units(1.2));
+        of.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, units(1.2));
         of.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.NETWORK_SIMPLEX);
         of.setProperty(LayeredOptions.CYCLE_BREAKING_STRATEGY, CycleBreakingStrategy.DEPTH_FIRST);
         of.setProperty(LayeredOptions.THOROUGHNESS, 40);

@@ -12,7 +12,7 @@ import java.util.List;
 public record Paper(String name, int width, int height) {
 
     /** Left free at every edge. */
-    static final double MARGIN = 7;
+    static final double MARGIN = 5;
 
     private static final List<Paper> SIZES = List.of(
             new Paper("A4", 297, 210),

@@ -59,6 +59,11 @@ final class Pen {
         draw(shape, INK, LINE);
     }
 
+    /** A piece that seals. */
+    void block(Shape shape) {
+        fill(shape, INK);
+    }
+
     void line(double x1, double y1, double x2, double y2) {
         draw(new Line2D.Double(x1, y1, x2, y2), INK, LINE);
     }

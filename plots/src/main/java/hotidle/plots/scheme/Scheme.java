@@ -26,9 +26,10 @@ public record Scheme(
      * @param low   in words, at the light end; empty where no pressures are shown
      * @param high  in words, at the dark end
      * @param widest flow of the widest line, in words
+     * @param marked what a shaded place stands for; empty where nothing is marked
      * @param signs  what dashes, drops and dials stand for
      */
-    public record ScaleKey(String low, String high, String widest, String signs) {
+    public record ScaleKey(String low, String high, String widest, String marked, String signs) {
         /** Whether pressures are shown. */
         public boolean shown() {
             return !high.isEmpty();

@@ -9,9 +9,11 @@ import java.util.List;
  * @param symbol    that it shows
  * @param frame     name of the frame that it stands in
  * @param lines     what is written below its name
+ * @param widest    that may be written there
  * @param title     all that is known of it, for search and for reading aloud
  * @param pins      where lines meet it
  * @param envelopes of a valve, from the free end to the spring's end; else empty
+ * @param moves     whether it has a spool whose place is shown where it is known
  * @param stands    where its spool stands, 0 at the spring's rest to 1 at the far stop; NaN where not known
  * @param changed   whether it is marked
  */
@@ -20,9 +22,11 @@ public record SchemePart(
         Symbol symbol,
         String frame,
         List<String> lines,
+        Widest widest,
         String title,
         List<Pin> pins,
         List<Envelope> envelopes,
+        boolean moves,
         double stands,
         boolean changed) {
 

@@ -19,7 +19,7 @@ final class SheetPaint {
 
     private static final Color FRAME = new Color(0xf6, 0xf5, 0xf2);
     private static final Color FRAME_LINE = new Color(0xdd, 0xda, 0xd2);
-    private static final Color MARK = new Color(0xf3, 0xe3, 0xc2);
+    static final Color MARK = new Color(0xf3, 0xe3, 0xc2);
     private static final double THINNEST = 0.3;
     static final double WIDEST = 1.6;
 
@@ -178,7 +178,7 @@ final class SheetPaint {
         double text = Lettering.width(TagPlan.heading(net), Lettering.BOLD, Lettering.SMALL);
         double left = gauge ? TagPlan.GAUGE : 0;
         double plate = tag.plan().plate();
-        double plateWidth = Math.max(text + 2 + (gauge ? TagPlan.GAUGE + 0.2 : 0), 8);
+        double plateWidth = tag.plan().plateWidth();
         RoundRectangle2D shape = new RoundRectangle2D.Double(0, 0, plateWidth, plate, plate, plate);
         pen.fill(shape, net.changed() ? MARK : Color.WHITE);
         pen.draw(shape, colour, 0.4);
@@ -195,16 +195,30 @@ final class SheetPaint {
                 Lettering.BOLD,
                 Lettering.SMALL,
                 Pen.INK);
-        if (!net.hanging().isEmpty()) {
+        if (tag.plan().height() > plate) {
             foot(pen, tag, colour);
         }
-        double y = plate;
-        for (String line : net.hanging()) {
+        hanging(pen, tag, colour);
+    }
+
+    private static void hanging(Pen pen, Sheet.Tag tag, Color colour) {
+        SchemeNet net = tag.net();
+        double x = tag.plan().across() + TagPlan.HANGING;
+        double y = tag.plan().plate();
+        if (!net.was().isEmpty()) {
             y += Lettering.LINE;
-            if (!line.equals(net.was())) {
-                pen.drop(tag.plan().across() + 3, y - 2.4, colour);
+            pen.text(net.was(), x, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+        }
+        for (SchemeNet.Drip drip : net.drips()) {
+            y += Lettering.LINE;
+            Rectangle2D sign =
+                    new Rectangle2D.Double(x - TagPlan.SIGN - 0.6, y - 2.6, TagPlan.SIGN, Lettering.LINE - 0.3);
+            if (drip.of().isPresent()) {
+                SymbolPaint.small(pen, drip.of().get(), sign);
+            } else {
+                pen.drop(sign.getCenterX(), y - 2.4, colour);
             }
-            pen.text(line, tag.plan().across() + 5.2, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
+            pen.text(drip.text(), x, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
         }
     }
 

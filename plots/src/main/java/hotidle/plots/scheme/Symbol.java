@@ -1,6 +1,6 @@
 package hotidle.plots.scheme;
 
-/** What a box shows: symbols after ISO 1219-1, and three of the trade that it lacks (converter, clutch pack, leaking fit). */
+/** What a box shows: symbols after ISO 1219-1, and those that it lacks (converter, clutch pack, band, bearing, leaking fits). */
 public enum Symbol {
     PUMP,
     VARIABLE_PUMP,
@@ -18,6 +18,12 @@ public enum Symbol {
     CLUTCH,
     BAND,
     LUBRICATED,
+    ACCUMULATOR,
+    /** A bore and what turns or slides in it. */
     GAP,
+    /** A ring in its groove. */
+    SEALING_RING,
+    /** Two faces bolted together, with or without a gasket. */
+    JOINT,
     RESTRICTION
 }

@@ -10,11 +10,14 @@ import java.awt.geom.RoundRectangle2D;
  * The symbols, each in its body.
  *
  * <pre>
- * Source  ISO 1219-1:2012 (from memory) for pump, filter, cooler, check and relief valve, orifice, restriction, cylinder; converter,
- *         band, bearing and gap are our own, since it has none
+ * Source  ISO 1219-1:2012 (from memory) for pump, filter, cooler, check and relief valve, orifice, restriction, cylinder, spring-loaded
+ *         accumulator; converter, band, bearing, bore, sealing ring and joint are our own, since it has none
  * </pre>
  */
 final class SymbolPaint {
+
+    /** Height of a small symbol in its own measure [mm]. */
+    private static final double SMALL = 5;
 
     private final Pen pen;
     private final double x;
@@ -45,6 +48,44 @@ final class SymbolPaint {
         pen.origin(-body.getX(), -body.getY());
     }
 
+    /** Draws the symbol of what leaks, lying, so small that it stands in a line of text. */
+    static void small(Pen pen, Symbol symbol, Rectangle2D at) {
+        double factor = at.getHeight() / SMALL;
+        pen.origin(at.getX(), at.getY());
+        pen.scale(factor);
+        new SymbolPaint(pen, new Rectangle2D.Double(0, 0, at.getWidth() / factor, SMALL)).leak(symbol);
+        pen.scale(1 / factor);
+        pen.origin(-at.getX(), -at.getY());
+    }
+
+    /** Where oil leaks through: it comes from the left. */
+    private void leak(Symbol symbol) {
+        switch (symbol) {
+            case SEALING_RING -> {
+                pen.path(x, cy - 1.6, x + w, cy - 1.6);
+                pen.path(
+                        x, cy + 1.6, cx - 1.2, cy + 1.6, cx - 1.2, y + h, cx + 1.2, y + h, cx + 1.2, cy + 1.6, x + w,
+                        cy + 1.6);
+                pen.block(new Rectangle2D.Double(cx - 0.9, cy - 1.2, 1.8, y + h - cy + 0.6));
+            }
+            case JOINT -> {
+                pen.body(new Rectangle2D.Double(x, cy - 2.4, w, 1.7));
+                pen.body(new Rectangle2D.Double(x, cy + 0.7, w, 1.7));
+                pen.block(new Rectangle2D.Double(x + 0.5, cy - 0.4, w - 1, 0.8));
+            }
+            case ACCUMULATOR -> {
+                pen.body(new RoundRectangle2D.Double(x, cy - 2, w, 4, 4, 4));
+                pen.line(cx - 0.9, cy - 2, cx - 0.9, cy + 2);
+                pen.spring(cx - 0.9, x + w - 0.4, cy);
+            }
+            default -> {
+                pen.line(x, cy - 2.2, x + w, cy - 2.2);
+                pen.body(new Rectangle2D.Double(x + 0.8, cy - 1.5, w - 1.6, 3));
+                pen.line(x, cy + 2.2, x + w, cy + 2.2);
+            }
+        }
+    }
+
     private void paint(SchemePart part) {
         switch (part.symbol()) {
             case PUMP -> pump(false);
@@ -58,7 +99,10 @@ final class SymbolPaint {
             case RELIEF_VALVE -> relief();
             case ORIFICE -> orifice();
             case LUBRICATED -> lubricated();
+            case ACCUMULATOR -> accumulator();
             case GAP -> gap();
+            case SEALING_RING -> ring();
+            case JOINT -> joint();
             case PASSAGE, RESTRICTION -> restriction();
             default -> throw new IllegalArgumentException(part.symbol() + " has envelopes");
         }
@@ -157,6 +201,28 @@ final class SymbolPaint {
         }
         pen.body(new Ellipse2D.Double(cx - 2.7, y, 5.4, 5.4));
         pen.body(new Ellipse2D.Double(cx - 1.3, y + 1.4, 2.6, 2.6));
+    }
+
+    private void accumulator() {
+        pen.body(new RoundRectangle2D.Double(x, y, w, h, w, w));
+        double piston = y + 6.2;
+        pen.line(x, piston, x + w, piston);
+        pen.path(
+                cx - 1.5, y + 0.8, cx + 1.5, y + 1.7, cx - 1.5, y + 2.8, cx + 1.5, y + 3.9, cx - 1.5, y + 5, cx,
+                piston);
+    }
+
+    private void ring() {
+        pen.line(cx - 1.8, y, cx - 1.8, y + h);
+        pen.path(cx + 0.6, y, cx + 0.6, cy - 1.3, x + w, cy - 1.3);
+        pen.path(cx + 0.6, y + h, cx + 0.6, cy + 1.3, x + w, cy + 1.3);
+        pen.block(new Rectangle2D.Double(cx - 1.2, cy - 1, x + w - cx + 0.6, 2));
+    }
+
+    private void joint() {
+        pen.body(new Rectangle2D.Double(x, y + 0.4, 2.2, h - 0.8));
+        pen.body(new Rectangle2D.Double(x + w - 2.2, y + 0.4, 2.2, h - 0.8));
+        pen.block(new Rectangle2D.Double(cx - 0.5, y + 1, 1, h - 2));
     }
 
     private void gap() {

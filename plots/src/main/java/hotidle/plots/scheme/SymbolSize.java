@@ -27,7 +27,8 @@ record SymbolSize(double width, double height, double left, double right, int co
             case CONVERTER -> plain(15, 12, 0.3);
             case COOLER, FILTER -> plain(10, 10, 0.3);
             case CLUTCH, BAND -> plain(14, 8, 0.3);
-            case CHECK_VALVE, ORIFICE, GAP, PASSAGE, RESTRICTION -> plain(6, 6.4, 0.3);
+            case CHECK_VALVE, ORIFICE, GAP, SEALING_RING, JOINT, PASSAGE, RESTRICTION -> plain(6, 6.4, 0.3);
+            case ACCUMULATOR -> plain(6, 10, 0.3);
             case LUBRICATED -> plain(6, 10, 0.3);
             case RELIEF_VALVE -> new SymbolSize(8 * SHOWN, 8 * SHOWN, 2.2, SPRING, 1);
             case SPOOL_VALVE -> valve(part, 1, 0, SPRING);

@@ -32,6 +32,25 @@ class DrawingTest {
         assertEquals(List.of(), Flaws.of(still, Layered.sheet(still, 20)));
     }
 
+    /** Numbers that are known, or others, move nothing: two states lie over one another. */
+    @Test
+    void aDrawingWithPressuresLiesOverOneWithout() {
+        Sheet known = Layered.sheet(scheme, 20);
+        Sheet still = Layered.sheet(Schemes.ofEverySymbol(false), 20);
+        assertEquals(areas(known), areas(still));
+        assertEquals(
+                known.wires().stream().map(Sheet.Wire::corners).toList(),
+                still.wires().stream().map(Sheet.Wire::corners).toList());
+    }
+
+    private static List<Object> areas(Sheet sheet) {
+        List<Object> areas = new ArrayList<>();
+        sheet.frames().forEach(frame -> areas.add(frame.area()));
+        sheet.boxes().forEach(box -> areas.add(box.area()));
+        sheet.tags().forEach(tag -> areas.add(tag.area()));
+        return areas;
+    }
+
     /** Each kind of flaw, made by moving one thing of a good drawing. */
     @Test
     void aFlawIsSeen() {

@@ -4,6 +4,7 @@ import hotidle.plots.scheme.Envelope.Arrow;
 import hotidle.plots.scheme.Pin.Role;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Made circuits. */
@@ -15,7 +16,8 @@ final class Schemes {
     static Scheme ofEverySymbol(boolean known) {
         List<SchemePart> parts = new ArrayList<>();
         List<SchemeNet> nets = new ArrayList<>();
-        nets.add(new SchemeNet("pan", "", SchemeNet.Look.RESERVOIR, 0, "", "", List.of(), "pan", false));
+        nets.add(new SchemeNet(
+                "pan", "pan", "", SchemeNet.Look.RESERVOIR, 0, "", "", List.of(), Widest.NOTHING, "pan", false));
         Symbol[] all = Symbol.values();
         for (int i = 0; i < all.length; i++) {
             String from = i == 0 ? "pan" : "n" + i;
@@ -23,12 +25,14 @@ final class Schemes {
             if (i > 0) {
                 nets.add(new SchemeNet(
                         from,
+                        i % 2 == 0 ? "port " + i + " (" + from + ")" : from,
                         i < 6 ? "pump" : "lubrication",
                         i % 2 == 0 ? SchemeNet.Look.GAUGE : SchemeNet.Look.TAG,
                         known ? i / 20.0 : Double.NaN,
                         known ? i + " psi" : "",
                         known && i == 4 ? "was 9 psi" : "",
-                        i % 3 == 0 ? List.of(i + " leaks") : List.of(),
+                        drips(i),
+                        new Widest("20 psi", i % 3 == 0 ? List.of("was 20 psi", "20 leaks") : List.of("was 20 psi")),
                         "net " + i,
                         i == 4));
             }
@@ -40,7 +44,20 @@ final class Schemes {
                 List.of("pump", "lubrication"),
                 parts,
                 nets,
-                new Scheme.ScaleKey(known ? "0 psi" : "", known ? "20 psi" : "", "widest line 1 gpm", "dashed: pilot"));
+                new Scheme.ScaleKey(
+                        known ? "0 psi" : "",
+                        known ? "20 psi" : "",
+                        "widest line 1 gpm",
+                        known ? "changed from another" : "",
+                        "dashed: pilot"));
+    }
+
+    private static List<SchemeNet.Drip> drips(int i) {
+        List<Symbol> fits = List.of(Symbol.GAP, Symbol.SEALING_RING, Symbol.JOINT, Symbol.ACCUMULATOR);
+        return i % 3 == 0
+                ? List.of(new SchemeNet.Drip(
+                        i == 3 ? Optional.empty() : Optional.of(fits.get(i / 3 % fits.size())), i + " leaks"))
+                : List.of();
     }
 
     private static SchemePart part(Symbol symbol, String frame, String from, String to, boolean known) {
@@ -61,9 +78,11 @@ final class Schemes {
                 symbol,
                 frame,
                 known ? List.of("0.50 gpm") : List.of(),
+                new Widest("", List.of("20.00 gpm")),
                 "title of " + symbol,
                 pins,
                 envelopes,
+                symbol == Symbol.SPOOL_VALVE,
                 known && symbol == Symbol.SPOOL_VALVE ? 0.7 : Double.NaN,
                 symbol == Symbol.FILTER);
     }
