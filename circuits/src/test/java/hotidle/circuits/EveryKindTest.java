@@ -183,7 +183,8 @@ class EveryKindTest {
                         List.of("in", "out", "empty"),
                         List.of(
                                 new Selector.Connection("low-feed", 0, 1, 0.003, Set.of("first")),
-                                new Selector.Connection("low-vent", 1, 2, 0.002, Set.of("park")))),
+                                new Selector.Connection("low-vent", 1, 2, 0.002, Set.of("park"))),
+                        Optional.of(new Selector.Land(bore(0.01302, 0.013), 0.004, 1))),
                 part("selector"));
         assertEquals(List.of("line", "low", "sump"), placed("selector").nodes());
     }

@@ -205,7 +205,11 @@ public final class Samples {
                         new Selector.Connection("one-feed", 0, 1, decades(1e-3, 4e-3), Set.of("first", "reverse")),
                         new Selector.Connection("two-feed", 0, 2, decades(1e-3, 4e-3), Set.of("second", "reverse")),
                         new Selector.Connection("one-vent", 1, 3, decades(1e-3, 4e-3), Set.of("second")),
-                        new Selector.Connection("two-vent", 2, 3, decades(1e-3, 4e-3), Set.of("first"))));
+                        new Selector.Connection("two-vent", 2, 3, decades(1e-3, 4e-3), Set.of("first"))),
+                random.nextBoolean()
+                        ? java.util.Optional.empty()
+                        : java.util.Optional.of(new Selector.Land(
+                                Fit.same(0.014 + decades(5e-6, 1e-4), 0.014), decades(1e-3, 1e-2), between(0, 1))));
     }
 
     private Solenoid solenoid() {

@@ -113,7 +113,8 @@ final class ClutchKind {
                 FaceGapKind.diameter("seal-diameter", "diameter of the piston's seal"),
                 Key.size("seal-gap", "radial gap that leaks as much as the seals do")
                         .allowed("0.01 um", "1 mm")
-                        .usual("0.5 um", "60 um"),
+                        .usual("0.5 um", "60 um")
+                        .foundBy("an air test of the piston in its drum, a new seal beside it; blank where in doubt"),
                 Key.quantity("seal-length", Dimension.LENGTH, "length of the seal along the flow")
                         .byDefault("2 mm", "a lip or square ring (assumed)")
                         .allowed("0.05 mm", "50 mm")

@@ -6,6 +6,8 @@ import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** All kinds of part that the circuit language knows. */
@@ -60,6 +62,18 @@ public final class Kinds {
                     .filter(one -> one.type() instanceof Type.Wearing size && size.shrinks())
                     .map(Key::name);
         });
+    }
+
+    /** Names of the keys of sizes that no gauge reads: they stand for what leaks. */
+    private static final Set<String> NOT_GAUGED = ALL.stream()
+            .flatMap(kind -> kind.shape().keys().stream())
+            .filter(key -> !key.gauged())
+            .map(Key::name)
+            .collect(Collectors.toUnmodifiableSet());
+
+    /** Whether a gauge reads the sizes of a key. */
+    public static boolean gauged(String key) {
+        return !NOT_GAUGED.contains(key);
     }
 
     /** The kind of a word. */

@@ -43,7 +43,8 @@ final class PoppetKeys {
                 Key.size("leak-clearance", "radial gap that leaks as much as the shut seat does")
                         .byDefault("1 um", "a good seat (assumed)")
                         .allowed("0 um", "1 mm")
-                        .usual("0 um", "60 um"),
+                        .usual("0 um", "60 um")
+                        .foundBy("an air or vacuum test of the shut seat; blank where in doubt"),
                 Key.quantity("leak-length", Dimension.LENGTH, "length of that gap along the flow")
                         .byDefault("0.5 mm", "the width of a seat (assumed)")
                         .allowed("0.01 mm", "20 mm"));

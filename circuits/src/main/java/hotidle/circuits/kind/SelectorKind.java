@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Names;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Nearest;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.ProblemCode;
@@ -43,21 +44,37 @@ final class SelectorKind {
                     Group.VALVE_BODY,
                     List.of(
                             Key.of("ports", new Type.Ports(), "its ports and their nodes"),
-                            Key.of("passages", new Type.NamedGroups(PASSAGE), "passages that it opens")),
+                            Key.of("passages", new Type.NamedGroups(PASSAGE), "passages that it opens"),
+                            FitKeys.bore().neededWhere("valve or land is given"),
+                            FitKeys.valve().neededWhere("a bore is given"),
+                            Key.quantity(
+                                            "land",
+                                            Dimension.LENGTH,
+                                            "length of the land between two ports that shuts a passage")
+                                    .neededWhere("a bore is given")
+                                    .allowed("0.01 mm", "1 m")
+                                    .usual("0.5 mm", "60 mm")
+                                    .measured("depth gauge or calliper: where land and bore overlap"),
+                            FitKeys.eccentricity(),
+                            FitKeys.material("bore-material", "the bore", "aluminium"),
+                            FitKeys.material("valve-material", "the valve", "steel"),
+                            FitKeys.measuredAt()),
                     SelectorKind::paths,
-                    (given, around) -> make(given),
+                    SelectorKind::make,
                     physics())
             .example("passages.feed.from=in passages.feed.to=out passages.feed.diameter=3mm --at in=150psi --at "
                     + "out=140psi")
             .passing(Passing.BY_RANGE)
             .alone(ALONE)
+            .needs(SelectorKind::needs)
             .rule((given, around) -> check(given))
             .drawn(ValveFigures::selector);
 
     private static LawText physics() {
         return LawText.of(
-                        "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson",
-                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 (from memory); 0.7 for a passage that flows full (common practice)")
+                        "each open passage q = 0.7·A·√(2·Δp/ρ), creeping flow by Sampson; with a bore each shut one leaks as an annular gap",
+                        "H. E. Merritt, Hydraulic Control Systems, 1967, §3-4 (from memory); 0.7 for a passage that flows full (common practice);"
+                                + " the gap: " + LawText.SLOT)
                 .checkedIn("Orifice");
     }
 
@@ -75,7 +92,24 @@ final class SelectorKind {
         return paths;
     }
 
+    /** A land leaks past bore and valve over its length: all three or none. */
+    private static void needs(Attributes given) {
+        for (String key : LAND) {
+            if (given.lacks(key) && LAND.stream().anyMatch(given::has)) {
+                given.missing(
+                        key,
+                        "a shut passage leaks past its land by bore, valve and length of the land",
+                        "add '" + key + ": ...' as measured, or leave out " + String.join(", ", LAND));
+            }
+        }
+    }
+
+    private static final List<String> LAND = List.of("bore", "valve", "land");
+
     private static void check(Attributes given) {
+        if (LAND.stream().allMatch(given::has)) {
+            ValveFitsItsBore.check(given, "bore", "valve");
+        }
         Set<String> ports = given.nodes("ports").keySet();
         for (Attributes passage : given.groups("passages").values()) {
             for (String key : List.of("from", "to")) {
@@ -88,7 +122,7 @@ final class SelectorKind {
         }
     }
 
-    private static Kind.MadePart make(Attributes given) {
+    private static Kind.MadePart make(Attributes given, Kind.Context around) {
         List<String> ports = List.copyOf(given.nodes("ports").keySet());
         List<Selector.Connection> links = new ArrayList<>();
         given.groups("passages").forEach((name, passage) -> {
@@ -97,8 +131,16 @@ final class SelectorKind {
             Set<String> ranges = Set.copyOf(passage.words("ranges"));
             links.add(new Selector.Connection(name, from, to, passage.number("diameter"), ranges));
         });
+        Optional<Selector.Land> land = given.has("bore")
+                ? Optional.of(new Selector.Land(
+                        FitKeys.fit(given, around, "bore", "valve"),
+                        given.number("land"),
+                        given.number("eccentricity")))
+                : Optional.empty();
         return new Kind.MadePart(
-                new Selector(ports, links), List.copyOf(given.nodes("ports").values()), List.of());
+                new Selector(ports, links, land),
+                List.copyOf(given.nodes("ports").values()),
+                List.of());
     }
 
     /** Its ports are the ends of its passages, and these are open in the one range there is. */

@@ -114,6 +114,19 @@ public record Key(
         return new Key(name, type, meaning, needed, fallback, allowed, usual, how, where);
     }
 
+    /** In front of how a size is found that no gauge reads. */
+    private static final String NO_GAUGE = "no gauge reads it: ";
+
+    /** The same of a size that stands for what leaks and that no gauge reads, with how it is found. */
+    public Key foundBy(String how) {
+        return measured(NO_GAUGE + how);
+    }
+
+    /** Whether a gauge reads it. */
+    public boolean gauged() {
+        return !measure.startsWith(NO_GAUGE);
+    }
+
     private Dimension dimension() {
         if (type instanceof Type.Dimensioned quantity) {
             return quantity.dimension();
