@@ -205,9 +205,7 @@ final class GaugeScreen {
                         at.commanded().isPresent()
                                 ? phrase.commanded(at.commanded().getAsDouble())
                                 : "",
-                        predicted.stream()
-                                .map(one -> CauseWords.brief(one.cause()))
-                                .toList(),
+                        NamedAlike.of(predicted),
                         predicted.stream().map(NextReading.Prediction::value).toList()),
                 "",
                 "  ");

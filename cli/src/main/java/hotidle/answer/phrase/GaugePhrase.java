@@ -143,6 +143,16 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return one + " together with " + other + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
     }
 
+    /** Causes that one reading does not tell apart: more than three are counted. */
+    public static String anyOf(List<String> causes) {
+        int shown = causes.size() > MOST_ALIKE ? MOST_ALIKE - 1 : causes.size();
+        return String.join(" or ", causes.subList(0, shown))
+                + (shown < causes.size() ? " or one of " + (causes.size() - shown) + " more" : "");
+    }
+
+    /** Causes named behind one predicted reading (chosen). */
+    private static final int MOST_ALIKE = 3;
+
     /** The next reading, and what each cause predicts there. */
     public String next(String place, boolean pressure, String command, List<String> causes, List<Double> predicted) {
         StringBuilder text = new StringBuilder("Read next, engine without load: " + place + command + ": ");

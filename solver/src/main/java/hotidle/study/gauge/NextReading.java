@@ -18,9 +18,20 @@ public record NextReading(
      * What is read there if a cause is the one.
      *
      * @param cause the most likely of those that no gauge tells apart from it
+     * @param alike all of those, that one first
      * @param value [Pa] or [m³/s]
      */
-    public record Prediction(Cause cause, double value) {}
+    public record Prediction(Cause cause, List<Cause> alike, double value) {
+
+        public Prediction {
+            alike = List.copyOf(alike);
+        }
+
+        /** Of a cause that is alone. */
+        public Prediction(Cause cause, double value) {
+            this(cause, List.of(cause), value);
+        }
+    }
 
     public NextReading {
         predicted = List.copyOf(predicted);

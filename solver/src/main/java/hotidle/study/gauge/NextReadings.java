@@ -40,7 +40,13 @@ public final class NextReadings {
     private NextReadings() {}
 
     /** A cause with all that no gauge tells apart from it. */
-    private record Hypothesis(Cause cause, double share) {}
+    private record Hypothesis(List<Cause> alike, double share) {
+
+        /** The most likely of them. */
+        Cause cause() {
+            return alike.get(0);
+        }
+    }
 
     /**
      * The readings that tell most, the best first, each of another tap or at another point; empty where there is nothing to tell apart.
@@ -82,6 +88,7 @@ public final class NextReadings {
                         IntStream.range(0, causes.size())
                                 .mapToObj(k -> new NextReading.Prediction(
                                         causes.get(k).cause(),
+                                        causes.get(k).alike(),
                                         known.get(k).best().getEntry(i)))
                                 .toList(),
                         sound.mean().getEntry(taken + i),
@@ -124,8 +131,11 @@ public final class NextReadings {
             for (Cause cause : group.causes()) {
                 found.merge(
                         Galleries.of(network, cause.fault()),
-                        new Hypothesis(cause, cause.share()),
-                        (before, now) -> new Hypothesis(before.cause(), before.share() + now.share()));
+                        new Hypothesis(List.of(cause), cause.share()),
+                        (before, now) -> new Hypothesis(
+                                Stream.concat(before.alike().stream(), now.alike().stream())
+                                        .toList(),
+                                before.share() + now.share()));
             }
         }
         return found.values().stream()
