@@ -45,7 +45,8 @@ class GaugeRunTest {
                                 hotidle.answer.format.Quantity.UnitSystem.SHOP,
                                 "a.html",
                                 List.of(),
-                                new hotidle.answer.report.MadeOf("", "", List.of())))
+                                new hotidle.answer.report.MadeOf("", "", List.of()),
+                                new java.io.PrintWriter(java.io.Writer.nullWriter())))
                 .getMessage();
         assertTrue(wrong.contains("units at most\nmend: name fewer builds and faults"), wrong);
         assertEquals(List.of(), faults.written());

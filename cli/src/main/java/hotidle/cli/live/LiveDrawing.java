@@ -67,9 +67,11 @@ final class LiveDrawing {
                 part.symbol(),
                 part.frame(),
                 lines,
+                part.widest(),
                 part.title(),
                 part.pins(),
                 part.envelopes(),
+                part.moves(),
                 part.stands(),
                 part.changed());
     }
