@@ -39,6 +39,16 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
         return !jobs.isEmpty() || set.isPresent();
     }
 
+    /** Whether jobs and another set pressure both are: two things, told apart one after the other. */
+    boolean setAndJobs() {
+        return !jobs.isEmpty() && set.isPresent();
+    }
+
+    /** Its set pressure and faults, without jobs. */
+    BuildWork withoutJobs() {
+        return new BuildWork(List.of(), set, faults);
+    }
+
     /** Its faults alone. */
     BuildWork faultsAlone() {
         return new BuildWork(List.of(), Optional.empty(), faults);
@@ -92,11 +102,26 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
      * @throws WrongInputException where it cannot be done to one of them
      */
     WorkedBuilds on(DescribedCircuit described, List<Adjustable> builds, Quantity.UnitSystem units) {
+        return on(
+                described,
+                builds,
+                builds.stream().map(one -> one.unit().build()).toList(),
+                units);
+    }
+
+    /**
+     * The same.
+     *
+     * @param under names of what each build after the work is to be compared with
+     */
+    WorkedBuilds on(
+            DescribedCircuit described, List<Adjustable> builds, List<String> under, Quantity.UnitSystem units) {
         List<String> taken =
                 described.builds().stream().map(DescribedCircuit.Build::name).toList();
         DescribedCircuit all = described;
         List<String> names = new ArrayList<>();
-        for (Adjustable build : builds) {
+        for (int i = 0; i < builds.size(); i++) {
+            Adjustable build = builds.get(i);
             String name = called(build.unit().build(), taken);
             names.add(name);
             if (given()) {
@@ -105,7 +130,7 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
                         new DescribedCircuit.Build(
                                 name,
                                 said(units),
-                                makesAnother() ? Optional.of(build.unit().build()) : on(described, name),
+                                makesAnother() ? Optional.of(under.get(i)) : on(described, name),
                                 List.of()),
                         after,
                         workshop(described, build, name));
@@ -113,16 +138,6 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
         }
         return new WorkedBuilds(
                 given() ? all.about(AfterWorkPhrase.heading(units, jobs, pressure(), faults.written())) : all, names);
-    }
-
-    /** One of each in turn. */
-    static <T> List<T> inTurn(List<T> before, List<T> after) {
-        List<T> all = new ArrayList<>();
-        for (int i = 0; i < before.size(); i++) {
-            all.add(before.get(i));
-            all.add(after.get(i));
-        }
-        return all;
     }
 
     private static Optional<String> on(DescribedCircuit described, String build) {

@@ -38,10 +38,31 @@ final class CircuitOptions {
 
     /** Builds of a circuit after some work, which is said on standard error. */
     WorkedBuilds after(BuildWork work, DescribedCircuit described, List<Adjustable> builds) {
-        WorkedBuilds worked = work.on(described, builds, shared.units());
+        return told(work, work.on(described, builds, shared.units()), false);
+    }
+
+    /** The same for an answer that says above its tables what was done: nobody is to read it twice. */
+    WorkedBuilds afterAsHeaded(BuildWork work, DescribedCircuit described, List<Adjustable> builds) {
+        return afterAsHeaded(
+                work,
+                described,
+                builds,
+                builds.stream().map(one -> one.unit().build()).toList());
+    }
+
+    /** The same with the names of what each is to be compared with. */
+    WorkedBuilds afterAsHeaded(
+            BuildWork work, DescribedCircuit described, List<Adjustable> builds, List<String> under) {
+        return told(work, work.on(described, builds, under, shared.units()), true);
+    }
+
+    /** Keeps what is done for JSON, and says it where the answer does not: rows of numbers have no heading. */
+    private WorkedBuilds told(BuildWork work, WorkedBuilds worked, boolean headed) {
         if (work.given()) {
             shared.workDone(work.record());
-            spec.commandLine().getErr().println(work.said(shared.units()));
+            if (!headed || shared.format != OutputOptions.Format.TABLE) {
+                spec.commandLine().getErr().println(work.said(shared.units()));
+            }
         }
         return worked;
     }

@@ -6,7 +6,6 @@ import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -49,6 +48,9 @@ final class CompareCommand implements Callable<Integer> {
     @Mixin
     private OwnHeat ownHeat;
 
+    @Mixin
+    private ComparedTorque wanted;
+
     @Spec
     CommandSpec spec;
 
@@ -57,33 +59,24 @@ final class CompareCommand implements Callable<Integer> {
         DescribedCircuit asWritten = asked.load();
         BuildWork done = work.asked();
         List<Adjustable> named = Circuits.adjustable(asWritten, named(asWritten));
-        WorkedBuilds worked = asked.after(done, asWritten, named);
-        DescribedCircuit described = worked.circuit();
-        List<Transmission> units = worked.units();
-        if (done.makesAnother()) {
-            WorkedBuilds before = done.faultsAlone().on(described, named, asked.shared.units());
-            described = before.circuit();
-            units = BuildWork.inTurn(before.units(), units);
-        }
-        List<String> duties = shown.of(described.unit());
-        OwnHeat.Settled settled = ownHeat.at(units);
+        WorkSteps steps = WorkSteps.of(asked, done, asWritten, named);
+        List<String> duties = shown.of(steps.circuit().unit());
+        OwnHeat.Settled settled = ownHeat.at(steps.units());
         List<Double> speeds = OptionValues.series("--speed", speed, Dimension.SPEED);
         Comparison comparison = Comparison.of(settled.units(), speeds);
         return Printed.print(
                 spec,
                 asked.shared,
                 new CompareAnswer(
-                        described,
+                        steps.circuit(),
                         comparison,
                         FrictionBands.of(comparison),
                         duties,
                         done.given()
-                                ? settled.settling()
-                                        .after(
-                                                done.besideSaid(asked.shared.units()),
-                                                done.makesAnother() ? worked.names() : List.of())
+                                ? settled.settling().after(done.besideSaid(asked.shared.units()), steps.made())
                                 : settled.settling(),
                         UnmeasuredBands.of(asWritten, settled.units(), duties.get(0), speeds),
+                        wanted.held(settled.units()),
                         asked.shared.units()));
     }
 

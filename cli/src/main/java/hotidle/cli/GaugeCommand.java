@@ -57,7 +57,8 @@ final class GaugeCommand implements Callable<Integer> {
     public Integer call() {
         plot.check();
         DescribedCircuit asWritten = asked.load();
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, List.of(Circuits.adjustable(asWritten, build)));
+        WorkedBuilds worked =
+                asked.afterAsHeaded(work.asked(), asWritten, List.of(Circuits.adjustable(asWritten, build)));
         DescribedCircuit described = worked.circuit();
         Adjustable chosen = worked.first();
         PrintWriter err = spec.commandLine().getErr();

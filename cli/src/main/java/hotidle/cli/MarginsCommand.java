@@ -55,7 +55,7 @@ final class MarginsCommand implements Callable<Integer> {
     public Integer call() {
         MovedOption.refuse("--sensitivity", sensitivity, "hotidle sensitivity CIRCUIT");
         DescribedCircuit asWritten = asked.load();
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        WorkedBuilds worked = asked.afterAsHeaded(work.asked(), asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         List<Transmission> units = worked.units();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);

@@ -42,7 +42,7 @@ final class SensitivityCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DescribedCircuit asWritten = asked.load();
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        WorkedBuilds worked = asked.afterAsHeaded(work.asked(), asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         List<Transmission> units = worked.units();
         List<Double> speeds = OptionValues.searched(speed, units.get(0), STEP);

@@ -55,7 +55,8 @@ final class SpreadCommand implements Callable<Integer> {
         plot.check();
         SpreadRun.RunPart one = split.checked();
         DescribedCircuit asWritten = asked.load();
-        WorkedBuilds worked = asked.after(options.work.asked(), asWritten, List.of(options.build.of(asWritten)));
+        WorkedBuilds worked =
+                asked.afterAsHeaded(options.work.asked(), asWritten, List.of(options.build.of(asWritten)));
         DescribedCircuit described = worked.circuit();
         Adjustable build = worked.first();
         SpreadQuestion question = options.question(build);

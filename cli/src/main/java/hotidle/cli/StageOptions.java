@@ -24,12 +24,19 @@ final class StageOptions {
                             + " build stands on; the first build itself where that one is as new")
     private String from;
 
+    /** Whether they are. */
+    boolean asked() {
+        return stages;
+    }
+
     /**
      * What makes stages of builds; empty where none are asked for.
      *
+     * @param units as they are looked at
+     * @param named the same as the file has them, without work done to them here
      * @throws WrongInputException where the build that comes in is not in the circuit
      */
-    Optional<StageRun> of(TorqueRun run, DescribedCircuit described, List<Adjustable> units) {
-        return stages ? Optional.of(StageRun.of(run, described, units, from)) : Optional.empty();
+    Optional<StageRun> of(TorqueRun run, DescribedCircuit described, List<Adjustable> units, List<Adjustable> named) {
+        return stages ? Optional.of(StageRun.of(run, described, units, named, from)) : Optional.empty();
     }
 }

@@ -4,6 +4,7 @@ import hotidle.answer.torque.Stage;
 import hotidle.answer.torque.StagesAnswer;
 import hotidle.answer.torque.TorqueAnswer.BuildTorque;
 import hotidle.circuits.DescribedCircuit;
+import hotidle.study.JobPlace;
 import hotidle.study.StageJobs;
 import hotidle.study.Wear;
 import hotidle.study.Window;
@@ -30,9 +31,11 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
      * Of some builds.
      *
      * @param units of these builds
+     * @param named the same as the file has them, without work done to them here
      * @param from  the build that comes in, as it is written behind --from; null where it is not
      */
-    static StageRun of(TorqueRun torque, DescribedCircuit described, List<Adjustable> units, String from) {
+    static StageRun of(
+            TorqueRun torque, DescribedCircuit described, List<Adjustable> units, List<Adjustable> named, String from) {
         if (from != null) {
             return new StageRun(
                     torque,
@@ -40,14 +43,16 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
                     Circuits.adjustable(described, from).unit().build());
         }
         List<String> others = new ArrayList<>(described.units().keySet());
+        String first = named.get(0).unit().build();
         units.forEach(unit -> others.remove(unit.unit().build()));
+        named.forEach(unit -> others.remove(unit.unit().build()));
         return new StageRun(
                 torque,
                 described,
                 described
                         .standsOn(units.get(0).unit().build(), others)
-                        .map(name -> comesIn(described.adjustable(name), units.get(0)))
-                        .orElse(""));
+                        .map(name -> comesIn(described.adjustable(name), named.get(0)))
+                        .orElseGet(() -> first.equals(units.get(0).unit().build()) ? "" : first));
     }
 
     /** Nobody brings in a unit that is as new: jobs are then those that the first build takes to become the others. */
@@ -75,7 +80,9 @@ record StageRun(TorqueRun torque, DescribedCircuit described, String before) {
         progress.end();
         Optional<StageJobs> jobs = before.isEmpty() || before.equals(unit.build())
                 ? Optional.empty()
-                : described.workshop(before).map(shop -> StageJobs.of(shop, unit));
+                : Optional.of(StageJobs.of(
+                        described.workshop(before).orElseGet(() -> JobPlace.workshop(described.adjustable(before))),
+                        unit));
         return new Stage(held, unit.highestSet(), window, wear, jobs);
     }
 }

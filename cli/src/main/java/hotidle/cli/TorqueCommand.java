@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
         description =
                 "Finds the highest engine torque that each range of a build holds at the line pressure that it really"
                         + " has there, hot, what gives first (clutches by pressure, shafts and the rest by their ratings), and up"
-                        + " to which set pressure more is held.")
+                        + " to which set pressure more is held; three builds side by side at most.")
 final class TorqueCommand implements Callable<Integer> {
 
     @Mixin
@@ -72,6 +72,7 @@ final class TorqueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        plot.check();
         DescribedCircuit asWritten = asked.load();
         double turns = speed.turns();
         boolean one = !set.contains("..");
@@ -79,14 +80,14 @@ final class TorqueCommand implements Callable<Integer> {
         BuildsOption.atMost(MOST_BUILDS, named, "torque");
         List<Double> pressures = SetPressures.of(one ? SetPressures.USUAL : set);
         TorqueRun.check(named.get(0).unit(), setBy, pressures.get(0), set);
-        WorkedBuilds worked = asked.after(
-                work.asked(one ? Optional.of(NewPressure.of(set, setBy)) : Optional.empty()), asWritten, named);
+        BuildWork done = work.asked(one ? Optional.of(NewPressure.of(set, setBy)) : Optional.empty());
+        WorkedBuilds worked =
+                stages.asked() ? asked.after(done, asWritten, named) : asked.afterAsHeaded(done, asWritten, named);
         DescribedCircuit described = worked.circuit();
         List<Adjustable> units = worked.adjustable();
-        plot.check();
         TorqueRun run = new TorqueRun(
                 spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns, wanted.torque());
-        Optional<StageRun> staged = stages.of(run, described, units);
+        Optional<StageRun> staged = stages.of(run, described, units, named);
         List<TorqueAnswer.BuildTorque> held =
                 Stop.each(units, run::held, spec.commandLine().getErr());
         plot.draw(run, described.name(), units, held);

@@ -48,6 +48,16 @@ record TorqueRun(
      * @throws WrongInputException where it cannot, or the unit cannot be set to the lowest pressure
      */
     static void check(Transmission unit, SetBy setBy, double lowest, String set) {
+        check(unit);
+        setBy.at(unit, lowest, set);
+    }
+
+    /**
+     * The same as it is set.
+     *
+     * @throws WrongInputException where torque cannot be asked of it
+     */
+    static void check(Transmission unit) {
         unit.command();
         if (unit.ranges().stream().allMatch(range -> range.applied().isEmpty())) {
             throw new WrongInputException("hotidle: no range of " + unit.circuit() + " applies a clutch");
@@ -57,7 +67,6 @@ record TorqueRun(
                     + " gives the temperatures of all regions\nmend: give them to one that has at least half of the highest"
                     + " engine torque");
         }
-        setBy.at(unit, lowest, set);
     }
 
     BuildTorque held(Adjustable build) {

@@ -8,6 +8,7 @@ import hotidle.study.spread.SpreadQuestion;
 import hotidle.study.spread.Unmeasured;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,9 +34,19 @@ final class UnmeasuredBands {
             List<SizePrior> sizes = Unmeasured.of(build);
             if (sizes.stream().anyMatch(size -> size.basis() == SizePrior.Basis.WORN)) {
                 FirstOrderBand.of(new SpreadQuestion(build, sizes, List.of(duty), 1, 0, 1), duty, speeds)
-                        .ifPresent(band -> bands.add(new BuildBand(unit.build(), band)));
+                        .ifPresent(band -> bands.add(new BuildBand(unit.build(), notMeasured(described, build), band)));
             }
         }
         return bands;
+    }
+
+    /** As many as are said to be left where the sheet is read. */
+    private static long notMeasured(DescribedCircuit described, Adjustable build) {
+        String name = build.unit().build();
+        return described.sheet().filter(name::equals).isPresent()
+                ? described.sizes().size() - described.measured(name)
+                : build.dimensions().stream()
+                        .filter(size -> size.origin() != WearSize.Origin.MEASURED)
+                        .count();
     }
 }

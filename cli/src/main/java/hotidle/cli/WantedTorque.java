@@ -21,14 +21,20 @@ final class WantedTorque {
      * @throws WrongInputException where it is no torque of an engine
      */
     OptionalDouble torque() {
-        if (wanted == null) {
-            return OptionalDouble.empty();
-        }
+        return wanted == null ? OptionalDouble.empty() : OptionalDouble.of(torque(wanted));
+    }
+
+    /**
+     * A torque as it is written [N·m].
+     *
+     * @throws WrongInputException where it is no torque of an engine
+     */
+    static double torque(String wanted) {
         double torque = OptionValues.quantity("--for", wanted, Dimension.TORQUE);
         if (!(torque > 0)) {
             throw new WrongInputException(
                     "hotidle: --for " + wanted + " is no torque of an engine\nmend: write 700lbf.ft");
         }
-        return OptionalDouble.of(torque);
+        return torque;
     }
 }

@@ -2,6 +2,7 @@ package hotidle.study;
 
 import hotidle.result.Unsolved;
 import hotidle.transmission.Transmission;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,8 +66,17 @@ public record TorqueHeld(
                 .toList();
     }
 
+    /** The range of these that holds least; empty where one is not known. */
+    public static Optional<TorqueHeld> least(List<TorqueHeld> ranges) {
+        return ranges.stream().anyMatch(range -> range.held().isEmpty())
+                ? Optional.empty()
+                : ranges.stream()
+                        .min(Comparator.comparingDouble(
+                                range -> range.held().orElseThrow().torque()));
+    }
+
     /** The same without looking for the lowest speed that holds it, as {@link Held#from} then is empty. */
-    static List<TorqueHeld> atOneSpeed(Transmission unit, double speed) {
+    public static List<TorqueHeld> atOneSpeed(Transmission unit, double speed) {
         return unit.ranges().stream().filter(range -> !range.applied().isEmpty()).toList().parallelStream()
                 .map(range -> new TorqueSearch(unit, range, speed).held(false))
                 .toList();

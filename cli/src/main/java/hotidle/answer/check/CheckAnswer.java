@@ -38,7 +38,7 @@ public record CheckAnswer(
         FirstScreen screen =
                 new FirstScreen(MorePhrase.defaults(circuit.defaults().size()));
         screen.add(head(false));
-        if (!circuit.sizes().isEmpty()) {
+        if (!circuit.sizes().isEmpty() && circuit.sheet().isEmpty()) {
             screen.add(MorePhrase.measured(
                     circuit.sizes().stream()
                             .filter(size -> circuit.measured(size).isPresent())

@@ -9,17 +9,18 @@ import java.util.List;
 /**
  * How far the leading answers of a build may lie with fits that nobody measured, at the first driving condition shown.
  *
- * @param build its name
- * @param band  to first order
+ * @param build       its name
+ * @param notMeasured sizes that nobody measured, those that do not wear too
+ * @param band        to first order
  */
-public record BuildBand(String build, FirstOrderBand band) {
+public record BuildBand(String build, long notMeasured, FirstOrderBand band) {
 
     /** In words. */
     String said(Quantity.UnitSystem units) {
         List<String> said = new ArrayList<>();
         band.line().ifPresent(line -> said.add(BandPhrase.reads(between(units, Quantity.PRESSURE, line))));
         band.holds().ifPresent(speed -> said.add(BandPhrase.holds(between(units, Quantity.SPEED, speed))));
-        return BandPhrase.said(build, band.sizes(), said);
+        return BandPhrase.said(build, notMeasured, band.sizes(), said);
     }
 
     private static String between(

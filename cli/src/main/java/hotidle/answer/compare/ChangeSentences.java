@@ -42,7 +42,7 @@ record ChangeSentences(Quantity.UnitSystem units) {
                         : phrase.moves("line", Quantity.PRESSURE, was.line(), is.line()));
         if (is.commanded()) {
             moved(
-                            "set pressure",
+                            "commanded",
                             Quantity.PRESSURE,
                             was.set().orElse(Double.NaN),
                             is.set().orElse(Double.NaN))

@@ -22,8 +22,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
  * Builds side by side at each duty point, and what differs.
@@ -33,6 +33,7 @@ import java.util.stream.Stream;
  * @param bands      the friction bands of its states
  * @param shown      names of the driving conditions shown, at least one
  * @param settling   at which temperatures
+ * @param asked      the engine torque that builds are to hold; empty where none is asked for
  * @param unmeasured how far the leading answers of builds may lie with fits that nobody measured
  * @param units      in which it is shown
  */
@@ -43,6 +44,7 @@ public record CompareAnswer(
         List<String> shown,
         Settling settling,
         List<BuildBand> unmeasured,
+        Optional<TorqueAsked> asked,
         Quantity.UnitSystem units)
         implements Answer {
 
@@ -61,6 +63,7 @@ public record CompareAnswer(
                 comparison.duties().stream().map(DutyPoint::name).toList(),
                 Settling.AS_GIVEN,
                 List.of(),
+                Optional.empty(),
                 units);
     }
 
@@ -69,9 +72,13 @@ public record CompareAnswer(
     }
 
     private List<CompareRow> rows() {
-        return commanded()
-                ? new RegulatedRows(comparison, bands, units).all()
-                : new UncommandedRows(comparison, units).all();
+        if (!commanded()) {
+            return new UncommandedRows(comparison, units).all();
+        }
+        List<CompareRow> rows = new ArrayList<>(new RegulatedRows(comparison, bands, units).all());
+        asked.ifPresent(torque -> rows.add(new CompareRow(
+                torque.label(units), cell -> torque.cell(cell.unit().build(), units))));
+        return rows;
     }
 
     @Override
@@ -89,14 +96,20 @@ public record CompareAnswer(
                         comparison,
                         duty,
                         Wrap.lines(heading, "", "  ") + settling.text(),
-                        Stream.concat(
-                                        unmeasured.stream().map(one -> one.said(units)),
-                                        new ScreenSentences(described, comparison, duty.name(), units, settling.made())
-                                                .all().stream())
-                                .toList(),
+                        sentences(duty),
                         Caution.of(true, raised()) + "\n" + NoStallPhrase.of(comparison.lowAtIdle()),
+                        asked,
                         units)
                 .text();
+    }
+
+    /** Under the first screen: what was asked for before all else. */
+    private List<String> sentences(DutyPoint duty) {
+        List<String> all = new ArrayList<>();
+        asked.ifPresent(torque -> all.add(torque.said(units)));
+        unmeasured.forEach(one -> all.add(one.said(units)));
+        all.addAll(new ScreenSentences(described, comparison, duty.name(), units, settling.made()).all());
+        return all;
     }
 
     /** The same on a page: figures and words of the first screen, then all in plain words. */
@@ -110,7 +123,7 @@ public record CompareAnswer(
             return List.of(Block.table(heading, table(duty, rows())), Block.said(List.of(FlowsPhrase.UNCOMMANDED)));
         }
         return List.of(
-                Block.table(heading, new CompareScreen(comparison, duty, "", List.of(), "", units).whole()),
+                Block.table(heading, new CompareScreen(comparison, duty, "", List.of(), "", asked, units).whole()),
                 Block.said(new ScreenSentences(described, comparison, duty.name(), units, settling.made()).onPaper()),
                 Block.said(new CompareSentences(described, comparison, units).all()));
     }
@@ -151,6 +164,7 @@ public record CompareAnswer(
         }
         text.append("\n").append(Wrap.lines(commanded() ? FlowsPhrase.VOLUMES : FlowsPhrase.UNCOMMANDED, "", ""));
         text.append("\n" + HeadingPhrase.IN_WORDS + "\n");
+        asked.ifPresent(torque -> text.append(Wrap.lines(torque.said(units), "  ", "    ")));
         unmeasured.forEach(one -> text.append(Wrap.lines(one.said(units), "  ", "    ")));
         new CompareSentences(described, comparison, units)
                 .all()
@@ -219,7 +233,7 @@ public record CompareAnswer(
 
     @Override
     public Object json() {
-        return CompareRecord.of(comparison.only(shown), settling);
+        return CompareRecord.of(comparison.only(shown), settling, asked);
     }
 
     @Override

@@ -22,18 +22,24 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
      * A figure.
      *
      * @param label  what it is called
+     * @param narrow the same over a column of many
      * @param unit   may be empty
      * @param across what is added to its label where there is room: of what it is the worst
      * @param text   what it is of a build
      */
-    record FigureRow(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+    record FigureRow(
+            String label, String narrow, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+
+        FigureRow(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+            this(label, label, unit, across, text);
+        }
 
         FigureRow(String label, String unit, Function<Comparison.BuildAtDuty, String> text) {
             this(label, unit, "", text);
         }
 
         String headed() {
-            return unit.isEmpty() ? label : label + " [" + unit + "]";
+            return unit.isEmpty() ? narrow : narrow + " [" + unit + "]";
         }
 
         String headedAcross() {
@@ -44,7 +50,12 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
     /** Those of what the unit has; a cell at the condition shown stands for its build. */
     List<FigureRow> all() {
         List<FigureRow> all = new ArrayList<>(List.of(
-                new FigureRow(CompareScreenPhrase.SET_TO, unit(Quantity.PRESSURE), known(this::set)),
+                new FigureRow(
+                        CompareScreenPhrase.COMMANDED,
+                        CompareScreenPhrase.ASKED,
+                        unit(Quantity.PRESSURE),
+                        "",
+                        known(this::set)),
                 new FigureRow(CompareScreenPhrase.GAUGE, unit(Quantity.PRESSURE), known(this::gauge)),
                 new FigureRow(CompareScreenPhrase.HOLDS_FROM, "", this::holdsFrom)));
         Comparison.BuildAtDuty any = comparison.cells().get(0);
@@ -57,8 +68,14 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
                     CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
         all.add(new FigureRow(CompareScreenPhrase.LINK, "", CompareScreenPhrase.ANYWHERE, this::link));
-        all.add(new FigureRow(
-                CompareScreenPhrase.POWER, unit(Quantity.POWER), CompareScreenPhrase.ANYWHERE, this::power));
+        comparison
+                .mostPower()
+                .map(most -> most.duty().name())
+                .ifPresent(duty -> all.add(new FigureRow(
+                        CompareScreenPhrase.POWER,
+                        unit(Quantity.POWER),
+                        CompareScreenPhrase.place(duty),
+                        cell -> power(comparison.cell(cell.unit().build(), duty)))));
         all.add(new FigureRow(CompareScreenPhrase.FAILS, "", this::fails));
         return all;
     }
@@ -128,10 +145,9 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
     }
 
     private String power(Comparison.BuildAtDuty cell) {
-        return comparison
-                .mostPower(cell.unit().build())
-                .map(most -> Quantity.POWER.number(units, figures(most).pumpPower()))
-                .orElse(CompareScreenPhrase.NONE);
+        return cell.figures()
+                .map(figures -> Quantity.POWER.number(units, figures.pumpPower()))
+                .orElse(UnsolvedPhrase.CELL);
     }
 
     private String fails(Comparison.BuildAtDuty cell) {

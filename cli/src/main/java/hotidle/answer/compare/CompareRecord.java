@@ -24,6 +24,7 @@ record CompareRecord(
             Map<String, OptionalDouble> onsetRpm,
             Map<String, OptionalDouble> secondaryUnloadsFromRpm,
             Map<String, LeastFilmRecord> leastFilm,
+            @JsonInclude(JsonInclude.Include.NON_ABSENT) Optional<TorqueAsked.AskedOfBuild> asked,
             List<StateRecord> states) {}
 
     /** The hub's least film over speed; speed and film are left out where there is none. */
@@ -42,14 +43,16 @@ record CompareRecord(
         }
     }
 
-    static CompareRecord of(Comparison comparison, Settling settling) {
+    static CompareRecord of(Comparison comparison, Settling settling, Optional<TorqueAsked> asked) {
         return new CompareRecord(
                 comparison.units().get(0).circuit(),
                 settling.records(),
-                comparison.units().stream().map(unit -> build(comparison, unit)).toList());
+                comparison.units().stream()
+                        .map(unit -> build(comparison, unit, asked))
+                        .toList());
     }
 
-    private static BuildFigures build(Comparison comparison, Transmission unit) {
+    private static BuildFigures build(Comparison comparison, Transmission unit, Optional<TorqueAsked> asked) {
         Map<String, OptionalDouble> onsets = new LinkedHashMap<>();
         Map<String, OptionalDouble> unloading = new LinkedHashMap<>();
         Map<String, LeastFilmRecord> films = new LinkedHashMap<>();
@@ -67,6 +70,7 @@ record CompareRecord(
                 onsets,
                 unloading,
                 films,
+                asked.map(torque -> torque.record(unit.build())),
                 cells.stream()
                         .map(cell -> StateRecord.of(unit, cell.duty(), cell.outcome(), cell.assessed()))
                         .toList());

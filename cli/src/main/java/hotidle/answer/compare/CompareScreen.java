@@ -11,6 +11,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The first screen of builds of which a set pressure is commanded: the deciding answers, the driving conditions that change a verdict,
@@ -19,6 +20,7 @@ import java.util.List;
  * @param duty    the driving condition shown
  * @param heading over it
  * @param foot    cautions under it
+ * @param asked   an engine torque that builds are to hold; may be empty
  */
 record CompareScreen(
         Comparison comparison,
@@ -26,6 +28,7 @@ record CompareScreen(
         String heading,
         List<String> sentences,
         String foot,
+        Optional<TorqueAsked> asked,
         Quantity.UnitSystem units) {
 
     /** More builds than these stand below each other (chosen). */
@@ -66,7 +69,12 @@ record CompareScreen(
     }
 
     private List<CompareFigures.FigureRow> figures() {
-        return new CompareFigures(comparison, units).all();
+        List<CompareFigures.FigureRow> all = new ArrayList<>(new CompareFigures(comparison, units).all());
+        asked.ifPresent(torque -> all.add(
+                all.size() - 1,
+                new CompareFigures.FigureRow(
+                        torque.label(units), "", cell -> torque.cell(cell.unit().build(), units))));
+        return all;
     }
 
     private TextTable figuresDown() {

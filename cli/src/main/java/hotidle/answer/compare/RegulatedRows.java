@@ -94,7 +94,7 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
 
     private List<CompareRow> line() {
         List<CompareRow> rows = new ArrayList<>(List.of(
-                known("set pressure commanded", Quantity.PRESSURE, Figures::set),
+                known(CompareScreenPhrase.COMMANDED, Quantity.PRESSURE, Figures::set),
                 figure("line pressure", Quantity.PRESSURE, Figures::line),
                 known("  rise over set", Quantity.PRESSURE, Figures::override),
                 CompareRow.word("  regulator", f -> RegulatorPhrase.of(f.regulator(), f.inletStarved()))));
@@ -145,7 +145,10 @@ record RegulatedRows(Comparison comparison, FrictionBands bands, Quantity.UnitSy
             rows.add(CompareRow.speed(units, "secondary unloads from", SpeedSweep::unloading));
         }
         if (roles.bypass().isPresent()) {
-            rows.add(CompareRow.speed(units, "primary bypasses from", SpeedSweep::bypassing));
+            rows.add(CompareRow.speed(
+                    units,
+                    roles.secondary().isPresent() ? "secondary unloaded from" : "primary bypasses from",
+                    SpeedSweep::bypassing));
         }
         return rows;
     }

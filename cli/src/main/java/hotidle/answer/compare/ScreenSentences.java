@@ -7,6 +7,7 @@ import hotidle.assess.FiguresChange;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.OnsetShift;
+import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ record ScreenSentences(
     /** What is said where no command is at hand to be asked next. */
     List<String> onPaper() {
         List<String> all = new ArrayList<>(verdicts());
+        open().ifPresent(all::add);
         all.addAll(places());
         comparison.units().forEach(unit -> against(unit).ifPresent(all::add));
         return all;
@@ -34,20 +36,29 @@ record ScreenSentences(
 
     List<String> all() {
         List<String> all = new ArrayList<>(verdicts());
+        List<String> against = comparison.units().stream()
+                .flatMap(unit -> against(unit).stream())
+                .toList();
+        all.addAll(made.isEmpty() ? List.of() : against); // what was done here is what was asked
+        open().ifPresent(all::add);
+        setPressures().ifPresent(all::add);
         all.addAll(places());
         comparison.units().stream()
                 .filter(unit -> !comparison.failing(unit.build()).isEmpty())
                 .findFirst()
                 .ifPresent(unit -> all.add(next(unit.build())));
-        comparison.units().forEach(unit -> against(unit).ifPresent(all::add));
+        all.addAll(made.isEmpty() ? against : List.of());
         return all;
     }
 
     /** A build that came of jobs or another pressure is asked for as it was here. */
     private String next(String build) {
+        List<String> written = described.units().keySet().stream()
+                .filter(name -> !made.contains(name))
+                .toList();
         return made.contains(build)
                 ? CompareScreenPhrase.nextAfter(
-                        described.standsOn(build, described.units().keySet()).orElse(build))
+                        described.standsOn(build, written).orElse(build))
                 : CompareScreenPhrase.next(build);
     }
 
@@ -73,17 +84,47 @@ record ScreenSentences(
             all.add(CompareScreenPhrase.fail(fail));
         }
         if (!holding.isEmpty()) {
-            all.add(CompareScreenPhrase.holds(holding, comparison.duties().size()));
+            all.add(phrase.holds(holding, comparison.duties().size(), hardest()));
         }
+        return all;
+    }
+
+    /** Builds of which it is not known whether the hub film holds; empty where it is of all. */
+    private Optional<String> open() {
         List<String> open = comparison.units().stream()
                 .map(Transmission::build)
                 .filter(build -> comparison.of(build).anyMatch(ScreenSentences::filmNotKnown))
                 .toList();
-        if (!open.isEmpty()) {
-            all.add(CompareScreenPhrase.filmNotKnown(
-                    open, open.size() == comparison.units().size()));
-        }
-        return all;
+        return open.isEmpty()
+                ? Optional.empty()
+                : Optional.of(CompareScreenPhrase.filmNotKnown(
+                        open, open.size() == comparison.units().size()));
+    }
+
+    /** The highest engine torque of all driving conditions of all builds [N·m]. */
+    private double hardest() {
+        return comparison.cells().stream()
+                .mapToDouble(cell -> cell.duty().engineTorque())
+                .max()
+                .orElse(0);
+    }
+
+    /** What units are set to; empty where as much is commanded at the condition shown. */
+    private Optional<String> setPressures() {
+        CompareScreenPhrase phrase = new CompareScreenPhrase(units);
+        boolean less = comparison.units().stream()
+                .anyMatch(unit -> comparison
+                        .cell(unit.build(), duty)
+                        .figures()
+                        .filter(figures -> figures.set().orElse(unit.highestSet()) < unit.highestSet() - Command.AGREE)
+                        .isPresent());
+        return less
+                ? Optional.of(phrase.setPressures(
+                        duty,
+                        comparison.units().stream()
+                                .map(unit -> phrase.set(unit.build(), unit.highestSet()))
+                                .toList()))
+                : Optional.empty();
     }
 
     private static boolean filmNotKnown(Comparison.BuildAtDuty cell) {
@@ -102,15 +143,22 @@ record ScreenSentences(
                 .map(cell -> CompareScreenPhrase.place(
                         CompareFigures.link(cell.weakestLink().orElseThrow()),
                         cell.duty().name())));
-        Map<String, List<String>> power = by(unit ->
-                comparison.mostPower(unit.build()).map(cell -> cell.duty().name()));
         if (!links.isEmpty()) {
             all.add(CompareScreenPhrase.where(CompareScreenPhrase.LINK_PLACE, links));
         }
-        if (!power.isEmpty()) {
-            all.add(CompareScreenPhrase.where(CompareScreenPhrase.POWER_PLACE, power));
-        }
+        comparison.mostPower().flatMap(this::power).ifPresent(all::add);
         return all.isEmpty() ? all : List.of(String.join(" ", all));
+    }
+
+    /** Pump power is compared where one build takes the most of all; another may take its own most elsewhere. */
+    private Optional<String> power(Comparison.BuildAtDuty most) {
+        Map<String, List<String>> elsewhere = by(unit -> comparison
+                .mostPower(unit.build())
+                .filter(cell -> !cell.duty().name().equals(most.duty().name()))
+                .map(cell -> CompareScreenPhrase.power(
+                        Quantity.POWER.with(units, cell.figures().orElseThrow().pumpPower()),
+                        cell.duty().name())));
+        return elsewhere.isEmpty() ? Optional.empty() : Optional.of(CompareScreenPhrase.morePower(elsewhere));
     }
 
     private Map<String, List<String>> by(Function<Transmission, Optional<String>> place) {
@@ -142,6 +190,10 @@ record ScreenSentences(
         List<String> all = new ArrayList<>();
         moved(all, CompareScreenPhrase.GAUGE_MOVES, Quantity.PRESSURE, was.line(), is.line());
         moved(all, CompareScreenPhrase.LOST, Quantity.FLOW, was.lost(), is.lost());
+        if (is.line() > was.line() && is.lost() > was.lost() && !FiguresChange.same(was.lost(), is.lost())) {
+            int last = all.size() - 1;
+            all.set(last, all.get(last) + CompareScreenPhrase.MORE_PRESSURE);
+        }
         OnsetShift shift = after.onsetSince(before);
         CompareFigures figures = new CompareFigures(comparison, units);
         if (shift == OnsetShift.MOVED) {

@@ -6,6 +6,7 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
+import hotidle.answer.phrase.AfterWorkPhrase;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.JobPhrase;
 import hotidle.answer.phrase.NoStallPhrase;
@@ -106,7 +107,11 @@ public record JobsAnswer(
     }
 
     private String heading() {
-        return JobPhrase.heading(shop.unit().circuit(), shop.unit().build(), new JobPhrase(units).at(set(), asked));
+        String build = shop.unit().build();
+        return JobPhrase.heading(
+                shop.unit().circuit(),
+                build,
+                AfterWorkPhrase.saysPressure(build) ? "" : new JobPhrase(units).at(set(), asked));
     }
 
     private String noStall() {

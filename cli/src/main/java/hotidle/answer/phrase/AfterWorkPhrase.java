@@ -25,6 +25,11 @@ public final class AfterWorkPhrase {
         return build + "-at-" + pressure.replaceAll("\\s", "");
     }
 
+    /** Whether a name says a pressure already, as {@link #setTo} makes it. */
+    public static boolean saysPressure(String build) {
+        return build.matches(".*-at-[0-9][^-]*");
+    }
+
     /**
      * What was done to each build shown.
      *
@@ -45,14 +50,18 @@ public final class AfterWorkPhrase {
         return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1, sentence.length() - 1);
     }
 
-    /** The same where each build stands beside it as it is; faults lie over both. */
+    /** The same where each build stands beside it as it is, and by the set pressure alone; faults lie over all. */
     public static String beside(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
         List<String> done = work(units, jobs, set);
         if (done.isEmpty()) {
             return of(units, jobs, set, faults);
         }
-        return "Each build as it is and " + String.join(", ", done)
-                + (faults.isEmpty() ? "" : "; both " + laid(faults).get(0)) + ".";
+        boolean steps = done.size() > 1;
+        return "Each build as it is"
+                + (steps ? ", " + done.get(1) + ", and set so " + done.get(0) : " and " + done.get(0))
+                + (faults.isEmpty()
+                        ? ""
+                        : "; " + (steps ? "all " : "both ") + laid(faults).get(0)) + ".";
     }
 
     private static List<String> work(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set) {

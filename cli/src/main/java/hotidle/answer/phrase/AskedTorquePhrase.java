@@ -16,6 +16,36 @@ public record AskedTorquePhrase(Quantity.UnitSystem units) {
     /** In a cell, at any set pressure tried. */
     public static final String NO = "NO";
 
+    /** In a cell that has room for what is held instead. */
+    public static String no(String held) {
+        return NO + ", " + held;
+    }
+
+    /** Where a build gives that is asked for more. */
+    public String gives(String build, double torque, String link, String range) {
+        return build + " gives at " + torque(torque) + " (" + link + " in " + range + ")";
+    }
+
+    /** Of which it is not known what it holds. */
+    public static String unknown(String build) {
+        return build + " is not known";
+    }
+
+    /**
+     * Whether builds side by side hold it.
+     *
+     * @param speed of the engine [rev/s]
+     * @param not   those that do not, as {@link #gives} says it; empty where all do
+     */
+    public String asked(double torque, double speed, List<String> not) {
+        return (not.isEmpty() ? "All hold " : "NOT held: ") + torque(torque) + ", hot at "
+                + Quantity.SPEED.with(units, speed)
+                + (not.isEmpty()
+                        ? ", in every range."
+                        : ": " + String.join("; ", not)
+                                + ". Whether pressure helps: 'hotidle torque' with the same --for.");
+    }
+
     /** The row of a stage. */
     public String row(double torque) {
         return "holds " + torque(torque);

@@ -10,14 +10,18 @@ public final class BandPhrase {
     /**
      * The band of a build.
      *
-     * @param sizes that are not measured
-     * @param bands {@link #reads} and {@link #holds}, as far as there are; none where slopes tell nothing of such units
+     * @param notMeasured sizes that are not measured and count as new
+     * @param wearing     those of them that wear
+     * @param bands       {@link #reads} and {@link #holds}, as far as there are; none where slopes tell nothing of such units
      */
-    public static String said(String build, int sizes, List<String> bands) {
-        String such = build + " with " + CountPhrase.of(sizes, "size") + " not measured, those of fits taken as worn: ";
+    public static String said(String build, long notMeasured, int wearing, List<String> bands) {
+        String such = build + ": " + CountPhrase.of(notMeasured, "size")
+                + (notMeasured == 1 ? " is not measured and counts" : " are not measured and count")
+                + " as new above. Were the " + wearing + " that wear" + (wearing == 1 ? "s" : "")
+                + " as worn as in service, ";
         return bands.isEmpty()
-                ? such + "how far such units lie from it is not known to first order; 'hotidle spread' draws them."
-                : such + "such units " + String.join(" and ", bands)
+                ? such + "it is not known to first order what such units would do; 'hotidle spread' draws them."
+                : such + "such units would " + String.join(" and ", bands)
                         + " (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).";
     }
 

@@ -42,8 +42,8 @@ public record ChartPhrase(Quantity.UnitSystem units) {
 
     /** Builds that hold it at every speed looked at. */
     public String hold(List<String> builds, double lowest) {
-        return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " from "
-                + Quantity.SPEED.with(units, lowest) + " up";
+        return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at "
+                + Quantity.SPEED.with(units, lowest) + " and every speed above";
     }
 
     /** Nothing was solved. */
@@ -51,11 +51,11 @@ public record ChartPhrase(Quantity.UnitSystem units) {
         return build + ": not known";
     }
 
-    /** How much of its oil a pump loses inside and outside it, at the slowest and the fastest speed known. */
+    /** How much of its oil slips back in a pump or runs back to the sump past fits, at the slowest and the fastest speed known. */
     public String oilLost(String build, double slow, double lostSlow, double fast, double lostFast) {
         return String.format(
                 Locale.ROOT,
-                "%s loses %.0f %% of its oil at %s, %.0f %% at %s",
+                "%s: slip and leaks give back %.0f %% of its oil at %s, %.0f %% at %s",
                 build,
                 100 * lostSlow,
                 Quantity.SPEED.with(units, slow),

@@ -9,18 +9,27 @@ import java.util.stream.Collectors;
 /** The first screen of a comparison: its labels, and what is said under its table. */
 public record CompareScreenPhrase(Quantity.UnitSystem units) {
 
-    public static final String SET_TO = "set to";
+    public static final String COMMANDED = "commanded here";
+
+    /** The same over a narrow column. */
+    public static final String ASKED = "asked";
+
     public static final String GAUGE = "gauge reads";
     public static final String HOLDS_FROM = "holds from [rpm]";
     public static final String LUBRICATION = "lube flow";
     public static final String LOST = "pump slip and leaks";
     public static final String FILM = "thinnest hub film";
     public static final String LINK = "weakest link";
-    public static final String POWER = "most pump power";
+    public static final String POWER = "pump power";
     public static final String FAILS = "fails at";
 
     /** Behind what is the worst of all driving conditions. */
     public static final String ANYWHERE = ", anywhere";
+
+    /** Behind what is compared at one driving condition that is not the one shown. */
+    public static String place(String duty) {
+        return ", at " + duty;
+    }
 
     /** Behind what is the worst of all engine speeds searched, at the condition that is shown. */
     public static final String ANY_SPEED = ", any speed";
@@ -28,7 +37,6 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static final String BUILD = "build";
 
     public static final String LINK_PLACE = "Weakest link";
-    public static final String POWER_PLACE = "Most pump power";
     public static final String GAUGE_MOVES = "gauge";
 
     /** Of a figure that is below its need. */
@@ -83,34 +91,60 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
 
     /** The same of a build that came of jobs or another set pressure. */
     public static String nextAfter(String build) {
-        return next(build + ", the same --job and --set,");
+        return next(build + " and what was done to it here (--set, --job)");
     }
 
     /** What a lockup is called, in place of its converter. */
     public static final String LOCKUP = "lockup";
 
-    /** Builds in which nothing fails. */
-    public static String holds(List<String> builds, int duties) {
+    /**
+     * Builds in which nothing fails.
+     *
+     * @param torque of the engine in the hardest of the driving conditions [N·m]
+     */
+    public String holds(List<String> builds, int duties, double torque) {
         return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at all "
-                + CountPhrase.of(duties, "driving condition")
-                + " as far as asked here ('hotidle margins' judges every limit).";
+                + CountPhrase.of(duties, "driving condition") + ", engine torques up to "
+                + Quantity.TORQUE.with(units, torque) + " (more: --for), as far as asked here ('hotidle margins' judges"
+                + " every limit).";
+    }
+
+    /** What units are set to, where less is commanded at the condition shown. */
+    public String setPressures(String duty, List<String> builds) {
+        return "Set pressure, at full engine torque: " + String.join(", ", builds) + "; at " + duty
+                + " less is commanded.";
+    }
+
+    /** A build with a pressure. */
+    public String set(String build, double pressure) {
+        return build + " " + Quantity.PRESSURE.with(units, pressure);
     }
 
     /** Builds whose hub film is neither known to hold nor to fail somewhere. */
     public static String filmNotKnown(List<String> builds, boolean all) {
-        return "Not known (?), and no failure: whether the hub film holds in "
-                + (all ? "any of them" : String.join(", ", builds)) + " ('hotidle margins --full' says why).";
+        return "Not known (?), no failure: whether the hub film holds" + (all ? "" : " in " + String.join(", ", builds))
+                + " ('hotidle margins --full' says why).";
     }
 
     /** Where something is found, with the builds in which it is there; one place alone is said without them. */
     public static String where(String what, Map<String, List<String>> builds) {
-        return what + ": "
-                + (builds.size() == 1
-                        ? builds.keySet().iterator().next()
-                        : builds.entrySet().stream()
-                                .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
-                                .collect(Collectors.joining("; ")))
-                + ".";
+        return what + ": " + (builds.size() == 1 ? builds.keySet().iterator().next() : placed(builds)) + ".";
+    }
+
+    /** A pump power and where it is taken. */
+    public static String power(String power, String duty) {
+        return power + " at " + duty;
+    }
+
+    /** Builds that take more pump power elsewhere than where it is compared, by what they take there, as {@link #power} says it. */
+    public static String morePower(Map<String, List<String>> elsewhere) {
+        return "More pump power elsewhere: " + placed(elsewhere) + ".";
+    }
+
+    private static String placed(Map<String, List<String>> builds) {
+        return builds.entrySet().stream()
+                .map(one -> one.getKey() + " (" + String.join(", ", one.getValue()) + ")")
+                .collect(Collectors.joining("; "));
     }
 
     /** A clutch, or what has a rating, at a driving condition. */
@@ -137,6 +171,9 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static String holdsFrom(String was, String is) {
         return "holds from " + is + " rpm, was " + was;
     }
+
+    /** Behind a loss that is larger since the pressure is. */
+    public static final String MORE_PRESSURE = " (more pressure, more loss)";
 
     public static final String HOLDS_NOWHERE = "holds at no speed searched";
 

@@ -19,19 +19,27 @@ final class LineTerms {
                     "from rpm"),
             TermPhrase.term(
                     "rise over set",
-                    "line pressure less set pressure: what spring and flow add at the regulator",
+                    "line pressure less what is commanded: what spring and flow add at the regulator",
                     "compare --full",
                     "override_pa",
                     "override"),
             TermPhrase.term(
                     "set pressure",
-                    "the line that spring and pilot ask of the regulator; in reverse its areas raise it",
-                    "compare, window, torque",
-                    "set_pressure_pa",
+                    "what a unit is set to: the line commanded forward at full engine torque",
+                    "spring, window, torque, --set",
+                    TermPhrase.NONE,
                     "set pressure, forward",
                     "set to",
-                    "set",
-                    "commanded"),
+                    "set"),
+            TermPhrase.term(
+                    "commanded",
+                    "the line asked for at one driving condition: less at part throttle, more in reverse",
+                    "compare, spring, torque",
+                    "set_pressure_pa",
+                    "commanded here",
+                    "commanded there",
+                    "asked for",
+                    "asked"),
             TermPhrase.term(
                     "line pressure",
                     "the pressure behind the pump that presses clutches and feeds all else",
@@ -43,14 +51,14 @@ final class LineTerms {
                     "gauge"),
             TermPhrase.term(
                     "LINE LOW",
-                    "line pressure below what is set: the pump does not give the oil for it",
+                    "line pressure below what is commanded: the pump does not give the oil for it",
                     "compare, sweep",
                     TermPhrase.NONE,
                     "low",
                     "not held"),
             TermPhrase.term(
                     "LINE HIGH",
-                    "line pressure far above what is set: the regulator cannot let enough oil by",
+                    "line pressure far above what is commanded: the regulator cannot let enough oil by",
                     "compare, sweep",
                     TermPhrase.NONE,
                     "high",
@@ -80,7 +88,7 @@ final class LineTerms {
                     "held"),
             TermPhrase.term(
                     "off its seat but low",
-                    "the regulator lets oil by although the line is below what is set",
+                    "the regulator lets oil by although the line is below what is commanded",
                     "sweep",
                     TermPhrase.NONE),
             TermPhrase.term(
@@ -113,10 +121,18 @@ final class LineTerms {
                     "unloaded",
                     "the second chamber gives all its oil back and balances no side load any more",
                     "compare --full, sweep",
-                    "secondary: unloaded"),
+                    "secondary: unloaded",
+                    "secondary unloaded from"),
+            TermPhrase.term(
+                    "engine without load",
+                    "wheels off the ground or in neutral: the engine drives nothing; no stall",
+                    "gauge",
+                    TermPhrase.NONE,
+                    "without load",
+                    "no load"),
             TermPhrase.term(
                     "primary bypasses from",
-                    "the speed from which the regulator sends oil of the line back",
+                    "the speed from which oil of the line goes back; a second chamber is unloaded",
                     "sweep",
                     "primary_bypasses_from_rpm",
                     "bypassing"),
@@ -156,7 +172,7 @@ final class LineTerms {
             TermPhrase.term("what it moves", "what other pressures become with each change", "spring", TermPhrase.NONE),
             TermPhrase.term(
                     "reverse at most",
-                    "the highest set pressure in reverse, where an area of the regulator is emptied",
+                    "the highest line commanded in reverse, where an area of the regulator is emptied",
                     "spring",
                     TermPhrase.NONE));
 }

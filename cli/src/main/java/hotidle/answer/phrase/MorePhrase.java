@@ -10,9 +10,15 @@ public final class MorePhrase {
         return CountPhrase.of(count, "more " + noun) + " (--full).";
     }
 
-    /** Every so manieth engine speed is shown. */
-    public static String speeds(int shown, int all) {
-        return shown + " of " + all + " speeds shown (--full has all).";
+    /**
+     * Every so manieth engine speed is shown.
+     *
+     * @param besides speeds shown that were not asked for: the driving condition's own, and those at which something begins
+     */
+    public static String speeds(int shown, int all, int besides) {
+        return shown + " of the " + all + " speeds asked for shown"
+                + (besides == 0 || shown == 0 ? "" : ", and " + besides + " at which something begins or is judged")
+                + " (--full has all).";
     }
 
     /** Every value of a sort that is left to the program. */

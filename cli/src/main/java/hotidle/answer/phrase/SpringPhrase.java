@@ -34,9 +34,14 @@ public record SpringPhrase(UnitSystem units) {
         return lever == Lever.BOOST ? "boost on " + signal : name(lever, signal);
     }
 
-    /** The first line: what is asked and what is there. */
-    public String asked(String build, double now, double wanted) {
-        return build + ": set to " + psi(now) + " now; each of these alone would set it to " + psi(wanted) + ":";
+    /**
+     * The first line: what is asked and what is there.
+     *
+     * @param level whether as much is commanded without engine torque
+     */
+    public String asked(String build, double now, double wanted, boolean level) {
+        return build + ": set pressure" + (level ? "" : " (full torque)") + " " + psi(now)
+                + " now; each of these alone would make it " + psi(wanted) + ":";
     }
 
     /** Where the coils touch against the upper stop; empty where it is not known. */
@@ -60,8 +65,8 @@ public record SpringPhrase(UnitSystem units) {
         };
     }
 
-    public static String set(String what) {
-        return what + ", set";
+    public static String commanded(String what) {
+        return what + ", commanded";
     }
 
     public static String reads(String what) {

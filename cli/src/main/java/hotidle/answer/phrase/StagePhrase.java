@@ -53,6 +53,11 @@ public record StagePhrase(Quantity.UnitSystem units) {
     /** It helps up to the highest one tried, whatever else may fail there. */
     public static final String HELPS_ON = "helps as far as tried";
 
+    /** It helps beyond what the other limits of the build allow. */
+    public String helpsPast(double end) {
+        return "helps, other limits end at " + psi(end);
+    }
+
     /** It helps at none tried. */
     public static final String HELPS_NOT = "does not help";
 
@@ -80,8 +85,13 @@ public record StagePhrase(Quantity.UnitSystem units) {
     /** A limit fails before anything wears. */
     public static final String NO_WEAR = "NONE LEFT";
 
+    private static final String NO_JOB = "no job";
+
     /** How many jobs, and what they cost where all of it is known. */
     public static String jobs(int jobs, Optional<Double> hours, Optional<Double> price) {
+        if (jobs == 0) {
+            return NO_JOB;
+        }
         return CountPhrase.of(jobs, "job")
                 + hours.map(h -> ", " + JobPhrase.amount(h) + " h").orElse("")
                 + price.map(p -> ", price " + JobPhrase.amount(p)).orElse("");
@@ -89,7 +99,7 @@ public record StagePhrase(Quantity.UnitSystem units) {
 
     /** Names of the jobs and what else is another one, made of the build that comes in. */
     public static String work(String build, String before, List<String> jobs, List<String> beyond) {
-        String done = jobs.isEmpty() ? "no job" : String.join(", ", jobs);
+        String done = jobs.isEmpty() ? NO_JOB : String.join(", ", jobs);
         return build + " from " + before + ": " + done
                 + (beyond.isEmpty() ? "." : "; beyond the jobs: " + String.join(", ", beyond) + ".");
     }
@@ -133,14 +143,17 @@ public record StagePhrase(Quantity.UnitSystem units) {
         return CountPhrase.of(parts, "other part");
     }
 
-    /** The line where something gives, and what it is set to there. */
-    public String line(double line, OptionalDouble set) {
-        return psi(line) + (set.isPresent() ? ", set to " + Quantity.PRESSURE.number(units, set.getAsDouble()) : "");
+    /** The line where something gives, and what is commanded there. */
+    public String line(double line, OptionalDouble commanded) {
+        return psi(line)
+                + (commanded.isPresent()
+                        ? ", commanded " + Quantity.PRESSURE.number(units, commanded.getAsDouble())
+                        : "");
     }
 
-    /** What line and set pressure are, and why both stand here. */
+    /** What line and commanded pressure are, and why both stand here. */
     public static final String SET_NOTE =
-            "Set: asked by spring and command, in reverse raised by the regulator's areas; line: what is there.";
+            "Commanded: asked for there, in reverse raised by the regulator's areas; line: what is there.";
 
     /** That jobs are not all. */
     public static final String BEYOND_NOTE = "What is beyond the jobs is in neither their hours nor their price.";

@@ -36,6 +36,11 @@ final class StudyTerms {
                     TermPhrase.NONE,
                     "wear left",
                     "left in"),
+            TermPhrase.term(
+                    "all together",
+                    "each fit where the first limit goes, all worn alike on the way to their limits",
+                    "wear",
+                    "share_of_written_limits"),
             TermPhrase.term("gone at", "the size at which the first limit is gone", "wear", "gone_at"),
             TermPhrase.term(
                     "limit in file",

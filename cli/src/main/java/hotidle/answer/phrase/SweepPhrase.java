@@ -73,6 +73,11 @@ public record SweepPhrase(Quantity.UnitSystem units) {
         return "primary bypasses from: " + speed;
     }
 
+    /** The same where a second chamber is unloaded from there on: charts mark it so. */
+    public static String unloaded(String speed) {
+        return "secondary unloaded from: " + speed;
+    }
+
     /**
      * A part that stands elsewhere rising and falling.
      *

@@ -26,14 +26,15 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     public static String margin(double least, double most) {
         String factor = String.format(Locale.ROOT, "%.2f", least)
                 + (most > least ? String.format(Locale.ROOT, " to %.2f", most) : "");
-        return "lockup off; clutches with their factor of " + factor + " in hand, rated parts without one";
+        return "lockup off; clutches with their factor of " + factor + " in hand, rated parts (" + BARE
+                + ") without one";
     }
 
     /**
      * The least of all ranges, in a whole sentence.
      *
      * @param line   line pressure there
-     * @param set    as {@link #setTo} says it; may be empty
+     * @param set    as {@link #commanded} says it; may be empty
      * @param second what gives next in any range; empty where nothing else carries
      */
     public String least(
@@ -44,16 +45,20 @@ public record TorquePhrase(Quantity.UnitSystem units) {
                 + (second.isEmpty() ? "." : ", then " + second + ".");
     }
 
-    /** To what the line is set where something gives, and at most in forward ranges where that is another. */
-    public String setTo(double there, double forward) {
-        String set = "set to " + Quantity.PRESSURE.with(units, there);
-        if (Math.abs(there - forward) <= UNLIKE * forward) {
-            return set;
-        }
-        return set + ", " + Quantity.PRESSURE.number(units, forward) + (there > forward ? " forward" : " at most");
+    /**
+     * What is commanded where something gives, and the set pressure where that is another.
+     *
+     * @param there   commanded there [Pa]
+     * @param forward set pressure, the highest in forward ranges [Pa]
+     */
+    public String commanded(double there, double forward) {
+        String set = "set to " + Quantity.PRESSURE.number(units, forward);
+        return Math.abs(there - forward) <= UNLIKE * forward
+                ? set
+                : Quantity.PRESSURE.number(units, there) + " commanded, " + set;
     }
 
-    /** Set pressures this share apart are told as two (chosen) [-]. */
+    /** Pressures this share apart are told as two (chosen) [-]. */
     private static final double UNLIKE = 0.01;
 
     /** A second link with its range and its factor: how much more engine torque it carries than the first. */
@@ -66,9 +71,17 @@ public record TorquePhrase(Quantity.UnitSystem units) {
         return String.format(Locale.ROOT, "x%.2f", factor);
     }
 
-    /** A cell: the torque and what gives first. */
-    public String cell(double torque, boolean beyond, String first, boolean shared) {
-        return Quantity.TORQUE.number(units, torque) + (beyond ? BEYOND : "") + " " + first + (shared ? SHARED : "");
+    /** Behind a torque that ends at a bare rating. */
+    public static final String BARE = "~";
+
+    /** A torque with the signs behind it; bare where it ends at a rating, without a factor in hand. */
+    public String torque(double torque, boolean beyond, boolean bare) {
+        return Quantity.TORQUE.number(units, torque) + (beyond ? BEYOND : "") + (bare ? BARE : "");
+    }
+
+    /** A cell: the torque as {@link #torque} says it and what gives first. */
+    public static String cell(String torque, String first, boolean shared) {
+        return torque + " " + first + (shared ? SHARED : "");
     }
 
     /** That a range is not known in full. */

@@ -19,8 +19,24 @@ public final class WearLimitPhrase {
 
     public static final String LEFT = "left";
     public static final String GONE_AT = "gone at";
+    public static final String TOGETHER = "all together";
     public static final String WRITTEN = "limit in file";
     public static final String THEN_FAILS = "then fails";
+
+    /**
+     * Fits that a table leaves out since no gauge reads them, and the one that goes first.
+     *
+     * @param first as {@link #notGauged} says it
+     */
+    public static String leftOut(int fits, String first) {
+        return "No gauge reads " + CountPhrase.of(fits, "more fit") + (fits == 1 ? ": " : ", first ") + first
+                + ". An air test finds such leaks.";
+    }
+
+    /** Such a fit, with its unit behind each length. */
+    public static String notGauged(String fit, String now, String gone, String limit) {
+        return fit + ", " + now + ", gone at " + gone + " (" + limit + ")";
+    }
 
     /** Above what is left in a build. */
     public static String leftOf(String build) {

@@ -109,7 +109,7 @@ public record WindowPhrase(Quantity.UnitSystem units) {
 
     /** What a build has whose solenoid commands the line. */
     public String commands(double set) {
-        return "The build commands up to " + psi(set) + ".";
+        return "The build is set to " + psi(set) + ".";
     }
 
     /** What a build has of which the spring alone says it. */

@@ -61,7 +61,7 @@ public record SpringAnswer(
                     "",
                     "  "));
         }
-        text.append(Wrap.lines(phrase.asked(build(), study.now(), study.pressure()), "", "  "));
+        text.append(Wrap.lines(phrase.asked(build(), study.now(), study.pressure(), level()), "", "  "));
         TextTable changes = new TextTable(SpringRows.CHANGES);
         study.ways().forEach(way -> changes.add(rows.change(way.change())));
         text.append(changes.aligned()).append('\n');
@@ -70,6 +70,11 @@ public record SpringAnswer(
         text.append(moved.aligned());
         sentences(all).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.append(Wrap.lines(SpringPhrase.CAUTION, "", "  ")).toString();
+    }
+
+    /** Whether as much is commanded whatever the engine's torque. */
+    private boolean level() {
+        return Math.abs(study.asIs().noTorque() - study.now()) <= Command.AGREE;
     }
 
     /** Shims are put in up to this (common practice) [m]. */
@@ -164,7 +169,8 @@ public record SpringAnswer(
     @Override
     public TextTable table() {
         String psi = " " + Quantity.PRESSURE.in(units).unit();
-        TextTable table = new TextTable(List.of("change", "duty", "set" + psi, "line" + psi, "converter charge" + psi));
+        TextTable table =
+                new TextTable(List.of("change", "duty", "commanded" + psi, "line" + psi, "converter charge" + psi));
         add(table, "none", study.asIs());
         new SpringRows(units, study)
                 .made()

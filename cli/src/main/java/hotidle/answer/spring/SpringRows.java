@@ -87,11 +87,11 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     List<List<String>> rows() {
         String idle = study.asIs().idle().duty().name();
         List<List<String>> rows = new ArrayList<>();
-        rows.add(row(SpringPhrase.set(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
-        rows.add(row(SpringPhrase.set(idle), effect -> figures(effect.idle(), f -> psi(f.set()))));
+        rows.add(row(SpringPhrase.commanded(SpringPhrase.NO_TORQUE), effect -> psi(effect.noTorque())));
+        rows.add(row(SpringPhrase.commanded(idle), effect -> figures(effect.idle(), f -> psi(f.set()))));
         rows.add(row(SpringPhrase.reads(idle), effect -> figures(effect.idle(), SpringRows.this::gauge)));
         rows.add(row(SpringPhrase.charge(idle), effect -> figures(effect.idle(), f -> psi(f.charge()))));
-        rows.add(row(SpringPhrase.set(SpringPhrase.REVERSE), effect -> psi(effect.reverse())));
+        rows.add(row(SpringPhrase.commanded(SpringPhrase.REVERSE), effect -> psi(effect.reverse())));
         rows.add(row(
                 SpringPhrase.HIGHEST,
                 effect -> effect.duties().stream()

@@ -35,7 +35,8 @@ record SweepHead(Quantity.UnitSystem units) {
             others.add(SweepPhrase.unloads(from(sweep, sweep.unloading())));
         }
         if (roles.bypass().isPresent()) {
-            others.add(SweepPhrase.bypasses(from(sweep, sweep.bypassing())));
+            String from = from(sweep, sweep.bypassing());
+            others.add(roles.secondary().isPresent() ? SweepPhrase.unloaded(from) : SweepPhrase.bypasses(from));
         }
         return SweepPhrase.crossings(from(sweep, sweep.onset()), others);
     }

@@ -80,7 +80,7 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
         List<SweepColumns.Column> columns = fitting();
         int room = lines - head(columns);
         if (room < Math.min(series.size(), LEAST_ROWS)) {
-            return MorePhrase.speeds(0, series.size()) + "\n";
+            return MorePhrase.speeds(0, series.size(), 0) + "\n";
         }
         List<ShownState> lookedFor = sweep.lookedFor();
         int rows = room - lookedFor.size();
@@ -89,7 +89,9 @@ record SweepScreen(SpeedSweep sweep, FrictionBands bands, Quantity.UnitSystem un
                 .sorted(Comparator.comparingDouble(ShownState::speed))
                 .toList();
         return table(columns, shown).fitted(Wrap.WIDTH)
-                + (drawn.size() < series.size() ? MorePhrase.speeds(drawn.size(), series.size()) + "\n" : "");
+                + (drawn.size() < series.size()
+                        ? MorePhrase.speeds(drawn.size(), series.size(), lookedFor.size()) + "\n"
+                        : "");
     }
 
     /** So many of the states, evenly drawn, the first and the last among them; of one alone the last. */

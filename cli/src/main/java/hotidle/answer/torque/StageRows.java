@@ -15,6 +15,7 @@ import hotidle.study.Window;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -33,8 +34,9 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                 table,
                 StagePhrase.HOLDS,
                 stage -> held(stage)
-                        .map(held ->
-                                Quantity.TORQUE.with(units, held.torque()) + (held.beyond() ? TorquePhrase.BEYOND : ""))
+                        .map(held -> Quantity.TORQUE.with(units, held.torque())
+                                + (held.beyond() ? TorquePhrase.BEYOND : "")
+                                + (TorqueRows.bare(held) ? TorquePhrase.BARE : ""))
                         .orElse(UnsolvedPhrase.CELL));
         stages.get(0)
                 .held()
@@ -55,7 +57,7 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
         row(table, StagePhrase.LINE, this::line);
         row(table, StagePhrase.THEN, this::second);
         row(table, StagePhrase.SET, stage -> Quantity.PRESSURE.with(units, stage.set()));
-        row(table, StagePhrase.MORE, stage -> useful(stage.held().useful(), stage.set()));
+        row(table, StagePhrase.MORE, this::useful);
         row(table, StagePhrase.ALLOWED, this::allowed);
         row(table, StagePhrase.WEAR, stage -> wear(stage.wear()));
         row(
@@ -94,7 +96,7 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
         return beyond;
     }
 
-    /** The line where the first gives, and what it is set to there. */
+    /** The line where the first gives, and what is commanded there. */
     private String line(Stage stage) {
         return held(stage)
                 .map(held -> phrase().line(held.line(), held.commanded()))
@@ -129,15 +131,28 @@ record StageRows(Quantity.UnitSystem units, List<Stage> stages) {
                 false);
     }
 
-    private String useful(UsefulPressure useful, double set) {
+    private String useful(Stage stage) {
+        UsefulPressure useful = stage.held().useful();
+        double set = stage.set();
         if (useful.weakest().isEmpty() || useful.pressure().isEmpty()) {
-            return StagePhrase.HELPS_ON;
+            OptionalDouble end = stage.window().all().stream()
+                    .mapToDouble(Window.PressureRange::high)
+                    .max();
+            return end.isPresent() && end.getAsDouble() < last(stage)
+                    ? phrase().helpsPast(end.getAsDouble())
+                    : StagePhrase.HELPS_ON;
         }
         if (!useful.crosses()) {
             return StagePhrase.HELPS_NOT;
         }
         double most = useful.pressure().getAsDouble();
         return set > most ? phrase().enough(most) : phrase().helpsTo(most);
+    }
+
+    /** The highest set pressure tried [Pa]. */
+    private static double last(Stage stage) {
+        List<Window.SetPoint> points = stage.window().points();
+        return points.isEmpty() ? 0 : points.get(points.size() - 1).pressure();
     }
 
     private String allowed(Stage stage) {

@@ -71,11 +71,7 @@ public record TorqueAnswer(
 
         /** The range that holds least; empty where none was found, or one is not known. */
         Optional<TorqueHeld> least() {
-            return ranges.stream().anyMatch(range -> range.held().isEmpty())
-                    ? Optional.empty()
-                    : ranges.stream()
-                            .min(Comparator.comparingDouble(
-                                    range -> range.held().orElseThrow().torque()));
+            return TorqueHeld.least(ranges);
         }
 
         /** What gives next after the first, in any range, with its range; empty where one is not known or nothing else carries. */
@@ -121,7 +117,7 @@ public record TorqueAnswer(
     @Override
     public String full() {
         TorqueRows rows = new TorqueRows(units, builds);
-        return said(false) + "\n" + table(rows.each()) + "\n"
+        return said(false) + "\n" + table(rows.each(true)) + "\n"
                 + (rows.signs().isEmpty() ? "" : Wrap.lines(rows.signs(), "", "")) + String.join("", notes()) + "\n"
                 + needed() + "\n" + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
     }
@@ -134,7 +130,7 @@ public record TorqueAnswer(
         remarks.addAll(remarks());
         return List.of(
                 Block.said(sentences(false)),
-                Block.table(heading(), rows.each()),
+                Block.table(heading(), rows.each(true)),
                 Block.said(remarks),
                 Block.said(builds.stream().map(needed::summary).toList()),
                 Block.said(TorquePhrase.ESTIMATE));
@@ -217,7 +213,7 @@ public record TorqueAnswer(
 
     @Override
     public TextTable table() {
-        return byTorque ? new NeededRows(units, builds).table() : new TorqueRows(units, builds).each();
+        return byTorque ? new NeededRows(units, builds).table() : new TorqueRows(units, builds).each(false);
     }
 
     @Override

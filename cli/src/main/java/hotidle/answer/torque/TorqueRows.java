@@ -40,15 +40,23 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
     private String cell(Held held) {
         return held.links().isEmpty()
                 ? "-"
-                : phrase().cell(
-                                held.torque(),
-                                held.beyond(),
-                                held.links().get(0).name(),
-                                held.links().get(0).shared());
+                : TorquePhrase.cell(
+                        phrase().torque(held.torque(), held.beyond(), bare(held)),
+                        held.links().get(0).name(),
+                        held.links().get(0).shared());
     }
 
-    /** A row a build and range. */
-    TextTable each() {
+    /** Whether what gives first has a rating and no factor in hand. */
+    static boolean bare(Held held) {
+        return !held.links().isEmpty() && !held.links().get(0).clutch();
+    }
+
+    /**
+     * A row a build and range.
+     *
+     * @param marked whether bare ratings are marked, for readers; numbers of a spreadsheet stay numbers
+     */
+    TextTable each(boolean marked) {
         String torque = Quantity.TORQUE.in(units).unit();
         String pressure = Quantity.PRESSURE.in(units).unit();
         TextTable table = new TextTable(List.of(
@@ -63,12 +71,12 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
                 "second",
                 "factor"));
         for (BuildTorque one : builds) {
-            one.ranges().forEach(range -> table.add(row(one, range)));
+            one.ranges().forEach(range -> table.add(row(one, range, marked)));
         }
         return table;
     }
 
-    private List<String> row(BuildTorque build, TorqueHeld range) {
+    private List<String> row(BuildTorque build, TorqueHeld range, boolean marked) {
         List<String> row = new ArrayList<>(List.of(build.build(), range.range(), ratio(range.ratio())));
         if (range.held().isEmpty()) {
             row.addAll(List.of(TorqueAnswer.NONE, "-", "-", "-", "-", "-", "-"));
@@ -77,7 +85,7 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
         Held held = range.held().get();
         boolean second = held.links().size() > 1;
         row.addAll(List.of(
-                Quantity.TORQUE.number(units, held.torque()) + (held.beyond() ? TorquePhrase.BEYOND : ""),
+                phrase().torque(held.torque(), held.beyond(), marked && bare(held)),
                 Quantity.PRESSURE.number(units, held.line()),
                 held.commanded().isPresent()
                         ? Quantity.PRESSURE.number(units, held.commanded().getAsDouble())
@@ -107,7 +115,7 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
                         held.links().get(0).name(),
                         held.line(),
                         held.commanded().isPresent()
-                                ? phrase().setTo(held.commanded().getAsDouble(), build.set())
+                                ? phrase().commanded(held.commanded().getAsDouble(), build.set())
                                 : "",
                         build.next()
                                 .map(next -> TorquePhrase.second(

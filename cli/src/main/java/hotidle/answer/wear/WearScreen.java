@@ -2,9 +2,9 @@ package hotidle.answer.wear;
 
 import hotidle.answer.NotKnown;
 import hotidle.answer.format.Quantity;
-import hotidle.answer.format.TextTable;
 import hotidle.answer.format.Wrap;
 import hotidle.answer.page.Block;
+import hotidle.answer.phrase.AfterWorkPhrase;
 import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LimitPhrase;
@@ -14,11 +14,7 @@ import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.study.WearFindings;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** The first screen: how far all may wear together, the tightest fits, and which written limits are too loose. */
 record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> builds) {
@@ -43,6 +39,7 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 .toList());
         end.append(open.isEmpty() ? "" : Wrap.lines(open, "", "  "));
         if (builds.size() == 1) {
+            end.append(tables().notGauged(builds.get(0)));
             end.append(builds.get(0).hub(units));
         }
         end.append(Caution.LINE).append("\n");
@@ -53,11 +50,12 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         int rows = (int) Math.max(1, Math.min(TIGHTEST, left));
         List<BuildWear> wearing = builds.stream()
                 .filter(one -> one.findings().fails().isEmpty()
-                        && !one.findings().tightest().isEmpty())
+                        && !WearTables.gauged(one).isEmpty())
                 .toList();
         String table = wearing.isEmpty()
                 ? ""
-                : (wearing.size() == 1 ? alone(wearing.get(0), rows) : beside(wearing, rows)).fitted(Wrap.WIDTH);
+                : (wearing.size() == 1 ? tables().alone(wearing.get(0), rows) : tables().beside(wearing, rows))
+                        .fitted(Wrap.WIDTH);
         return text + "\n" + table + (table.isEmpty() ? "" : "\n") + end;
     }
 
@@ -67,10 +65,11 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         for (BuildWear one : builds) {
             List<String> said = new ArrayList<>(List.of(together(one)));
             said.add(tooLoose(one, Integer.MAX_VALUE));
+            said.add(tables().notGauged(one).strip().replaceAll("\\s+", " "));
             said.addAll(one.hubSaid(units));
             blocks.add(Block.said(said));
-            if (one.findings().fails().isEmpty() && !one.findings().tightest().isEmpty()) {
-                blocks.add(Block.table(WearLimitPhrase.eachAlone(one.build()), alone(one, Integer.MAX_VALUE)));
+            if (one.findings().fails().isEmpty() && !WearTables.gauged(one).isEmpty()) {
+                blocks.add(Block.table(WearLimitPhrase.eachAlone(one.build()), tables().alone(one, Integer.MAX_VALUE)));
             }
         }
         blocks.add(Block.said(NotKnown.brief(builds.stream()
@@ -81,8 +80,12 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         return blocks;
     }
 
+    private WearTables tables() {
+        return new WearTables(units);
+    }
+
     private String name(BuildWear one) {
-        return one.set().isEmpty()
+        return one.set().isEmpty() || AfterWorkPhrase.saysPressure(one.build())
                 ? one.build()
                 : HeadingPhrase.at(
                         one.build(), Quantity.PRESSURE.with(units, one.set().getAsDouble()));
@@ -136,73 +139,6 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 .toList();
         return WearLimitPhrase.tooLoose(
                 builds.size() == 1 ? "" : one.build(), found.tooLoose().size(), found.written(), worst);
-    }
-
-    private TextTable alone(BuildWear one, int rows) {
-        String size = " [" + Quantity.FIT.in(units).unit() + "]";
-        TextTable table = new TextTable(List.of(
-                WearLimitPhrase.TIGHTEST,
-                WearLimitPhrase.AS_IT_IS + size,
-                WearLimitPhrase.LEFT + " [" + Quantity.FILM.in(units).unit() + "]",
-                WearLimitPhrase.GONE_AT + size,
-                WearLimitPhrase.WRITTEN + size,
-                WearLimitPhrase.THEN_FAILS));
-        one.findings().tightest().stream()
-                .limit(rows)
-                .forEach(fit -> table.add(List.of(
-                        fit.dimension().name(),
-                        size(fit, fit.dimension().value()),
-                        fit.dimension().scores() ? left(fit) : Quantity.FILM.number(units, fit.left()),
-                        size(fit, fit.size().orElseThrow()),
-                        limit(fit),
-                        brief(fit.gone().get(0)))));
-        return table;
-    }
-
-    private TextTable beside(List<BuildWear> some, int rows) {
-        List<String> head = new ArrayList<>(List.of(WearLimitPhrase.TIGHTEST));
-        some.forEach(one -> head.add(WearLimitPhrase.leftOf(one.build())));
-        TextTable table = new TextTable(head);
-        List<Map<String, Wear.WornFit>> fits = some.stream()
-                .map(one -> one.findings().tightest().stream()
-                        .collect(Collectors.toMap(fit -> fit.dimension().name(), fit -> fit)))
-                .toList();
-        fits.stream()
-                .flatMap(found -> found.values().stream())
-                .sorted(Comparator.comparing(
-                                (Wear.WornFit fit) -> fit.dimension().scores())
-                        .thenComparingDouble(Wear.WornFit::left)
-                        .thenComparing(fit -> fit.dimension().name()))
-                .map(fit -> fit.dimension().name())
-                .distinct()
-                .limit(rows)
-                .forEach(name -> {
-                    List<String> row = new ArrayList<>(List.of(name));
-                    fits.forEach(
-                            found -> row.add(found.containsKey(name) ? left(found.get(name)) : WearLimitPhrase.AMPLE));
-                    table.add(row);
-                });
-        return table;
-    }
-
-    private String left(Wear.WornFit fit) {
-        Quantity quantity = fit.dimension().scores() ? Quantity.AREA : Quantity.FILM;
-        return quantity.with(units, fit.left());
-    }
-
-    /** All lengths in the one unit of their column; the area of scores has its own behind it. */
-    private String size(Wear.WornFit fit, double value) {
-        return fit.dimension().scores() ? Quantity.AREA.with(units, value) : Quantity.FIT.number(units, value);
-    }
-
-    private String limit(Wear.WornFit fit) {
-        OptionalDouble limit = fit.dimension().limit();
-        return limit.isPresent() ? size(fit, limit.getAsDouble()) : "-";
-    }
-
-    /** A limit in a cell: kind and driving condition, without the part. */
-    private static String brief(Judgement.Key key) {
-        return LimitPhrase.brief(key.kind(), key.duty());
     }
 
     private static String at(Judgement.Key key) {

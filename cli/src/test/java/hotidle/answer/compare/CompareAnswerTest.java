@@ -160,7 +160,7 @@ class CompareAnswerTest {
     void aSpreadsheetGetsARowForEachBuildAtEachDutyPoint() {
         List<String> rows = SHOP.csv().lines().toList();
         assertEquals(1 + 2 * BOTH.duties().size(), rows.size());
-        assertTrue(rows.get(0).startsWith("duty,build,set pressure commanded [psi],line pressure [psi],"), rows.get(0));
+        assertTrue(rows.get(0).startsWith("duty,build,commanded here [psi],line pressure [psi],"), rows.get(0));
         assertTrue(rows.get(2).startsWith(IDLE + ",worn,150,"), rows.get(2));
         assertTrue(SHOP.complete());
         assertTrue(SHOP.picture().isEmpty());

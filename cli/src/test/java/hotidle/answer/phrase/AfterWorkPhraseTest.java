@@ -1,6 +1,8 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
 import java.util.List;
@@ -34,6 +36,8 @@ class AfterWorkPhraseTest {
                 "Each build set to 10.00 bar.",
                 AfterWorkPhrase.of(UnitSystem.METRIC, List.of(), OptionalDouble.of(1e6), List.of()));
         assertEquals("worn-at-205psi", AfterWorkPhrase.setTo("worn", "205 psi"));
+        assertTrue(AfterWorkPhrase.saysPressure("worn-at-205psi"));
+        assertFalse(AfterWorkPhrase.saysPressure("worn-at-idle"));
         assertEquals("worn-after", AfterWorkPhrase.after("worn"));
     }
 
@@ -42,6 +46,9 @@ class AfterWorkPhraseTest {
         assertEquals(
                 "Each build as it is and after the job pump; both with the faults a:1%, b:2%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump"), AS_IT_IS, List.of("a:1%", "b:2%")));
+        assertEquals(
+                "Each build as it is, set to 240 psi, and set so after the jobs pump, rings; all with the fault a:1%.",
+                AfterWorkPhrase.beside(UnitSystem.SHOP, List.of("pump", "rings"), SET, List.of("a:1%")));
         assertEquals(
                 "Each build with the fault a:1%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));

@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,17 +13,16 @@ class BandPhraseTest {
         String reads = BandPhrase.reads(BandPhrase.between("131", "154", "psi"));
         String holds = BandPhrase.holds(BandPhrase.between("880", "1240", "rpm"));
         assertEquals(
-                "bus-12 with 24 sizes not measured, those of fits taken as worn: such units read 131 to 154 psi"
-                        + " and hold from 880 to 1240 rpm (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).",
-                BandPhrase.said("bus-12", 24, List.of(reads, holds)));
-        assertEquals(
-                "bus-12 with 1 size not measured, those of fits taken as worn: such units hold from 880 to 1240 rpm"
-                        + " (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).",
-                BandPhrase.said("bus-12", 1, List.of(holds)));
-        assertEquals(
-                "bus-12 with 2 sizes not measured, those of fits taken as worn: how far such units lie from it is not known"
-                        + " to first order; 'hotidle spread' draws them.",
-                BandPhrase.said("bus-12", 2, List.of()));
+                "bus-12: 36 sizes are not measured and count as new above. Were the 24 that wear as worn as in service, such units would"
+                        + " read 131 to 154 psi and hold from 880 to 1240 rpm (nine in ten to first order, rather too narrow:"
+                        + " 'hotidle spread' draws them).",
+                BandPhrase.said("bus-12", 36, 24, List.of(reads, holds)));
+        assertTrue(BandPhrase.said("bus-12", 1, 1, List.of(holds))
+                .startsWith(
+                        "bus-12: 1 size is not measured and counts as new above. Were the 1 that wears as worn as in"
+                                + " service, such units would hold from 880 to 1240 rpm"));
+        assertTrue(BandPhrase.said("bus-12", 2, 2, List.of())
+                .endsWith("it is not known to first order what such units would do; 'hotidle spread' draws them."));
         assertEquals("about 86 psi", BandPhrase.between("86", "86", "psi"));
     }
 }

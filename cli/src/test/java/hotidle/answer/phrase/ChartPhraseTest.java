@@ -31,9 +31,9 @@ class ChartPhraseTest {
 
     @Test
     void whatHoldsIsNamedLastAndMuchIsCounted() {
-        assertEquals("fresh holds from 400 rpm up", SHOP.hold(List.of("fresh"), 400 / 60.0));
+        assertEquals("fresh holds at 400 rpm and every speed above", SHOP.hold(List.of("fresh"), 400 / 60.0));
         assertEquals(
-                "a; b; c; 2 more do not hold everywhere; fresh, new hold from 400 rpm up",
+                "a; b; c; 2 more do not hold everywhere; fresh, new hold at 400 rpm and every speed above",
                 ChartPhrase.title(
                         List.of("a", "b", "c", "d", "e"), List.of(SHOP.hold(List.of("fresh", "new"), 400 / 60.0))));
         assertEquals("gone: not known", ChartPhrase.notKnown("gone"));
@@ -50,7 +50,7 @@ class ChartPhraseTest {
     @Test
     void oilLostAndLoadAreToldWithTheirSpeeds() {
         assertEquals(
-                "worn loses 91 % of its oil at 650 rpm, 22 % at 4000 rpm",
+                "worn: slip and leaks give back 91 % of its oil at 650 rpm, 22 % at 4000 rpm",
                 SHOP.oilLost("worn", 650 / 60.0, 0.914, 4000 / 60.0, 0.22));
         assertEquals("Hub load is greatest in worn: 100 lbf at 2000 rpm", SHOP.load("worn", 444.8221615, 2000 / 60.0));
     }

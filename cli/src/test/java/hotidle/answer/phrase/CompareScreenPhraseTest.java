@@ -34,9 +34,10 @@ class CompareScreenPhraseTest {
 
     @Test
     void oneBuildHoldsAndSeveralHold() {
-        assertTrue(CompareScreenPhrase.holds(List.of("fresh"), 1)
-                .startsWith("fresh holds at all 1 driving condition as far"));
-        assertTrue(CompareScreenPhrase.holds(List.of("fresh", "restored"), 3)
+        assertTrue(METRIC.holds(List.of("fresh"), 1, 500)
+                .startsWith(
+                        "fresh holds at all 1 driving condition, engine torques up to 500 N.m (more: --for), as far"));
+        assertTrue(METRIC.holds(List.of("fresh", "restored"), 3, 500)
                 .startsWith("fresh, restored hold at all 3 driving conditions"));
     }
 
@@ -62,6 +63,21 @@ class CompareScreenPhraseTest {
     }
 
     @Test
+    void pumpPowerIsComparedAtOneConditionAndMoreElsewhereIsTold() {
+        assertEquals(
+                "More pump power elsewhere: 2.50 kW at cold-start (fresh).",
+                CompareScreenPhrase.morePower(
+                        Map.of(CompareScreenPhrase.power("2.50 kW", "cold-start"), List.of("fresh"))));
+    }
+
+    @Test
+    void whatAUnitIsSetToIsNotWhatIsCommandedAtIdle() {
+        assertEquals(
+                "Set pressure, at full engine torque: a 10.00 bar, b 15.00 bar; at hot-idle less is commanded.",
+                METRIC.setPressures("hot-idle", List.of(METRIC.set("a", 10e5), METRIC.set("b", 15e5))));
+    }
+
+    @Test
     void whatABuildMovesIsToldBeforeAndAfter() {
         assertEquals("gauge 5.00 to 8.00 bar", METRIC.moves("gauge", Quantity.PRESSURE, 5e5, 8e5));
         assertEquals("holds from 700 rpm, was 1200", CompareScreenPhrase.holdsFrom("1200", "700"));
@@ -72,7 +88,7 @@ class CompareScreenPhraseTest {
 
     @Test
     void aFilmThatIsNotKnownIsNoFailure() {
-        assertTrue(CompareScreenPhrase.filmNotKnown(List.of("a", "b"), true).contains("in any of them"));
+        assertTrue(CompareScreenPhrase.filmNotKnown(List.of("a", "b"), true).contains("holds ("));
         assertTrue(CompareScreenPhrase.filmNotKnown(List.of("a", "b"), false).contains("in a, b ("));
     }
 

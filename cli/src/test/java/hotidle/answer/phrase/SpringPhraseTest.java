@@ -19,8 +19,11 @@ class SpringPhraseTest {
     @Test
     void theFirstLineSaysWhatIsSetAndWhatIsWanted() {
         assertEquals(
-                "worn: set to 10.00 bar now; each of these alone would set it to 16.50 bar:",
-                new SpringPhrase(UnitSystem.METRIC).asked("worn", 10e5, 16.5e5));
+                "worn: set pressure 10.00 bar now; each of these alone would make it 16.50 bar:",
+                new SpringPhrase(UnitSystem.METRIC).asked("worn", 10e5, 16.5e5, true));
+        assertEquals(
+                "worn: set pressure (full torque) 10.00 bar now; each of these alone would make it 16.50 bar:",
+                new SpringPhrase(UnitSystem.METRIC).asked("worn", 10e5, 16.5e5, false));
     }
 
     @Test

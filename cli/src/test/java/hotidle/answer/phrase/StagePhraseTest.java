@@ -15,6 +15,7 @@ class StagePhraseTest {
     void aStageSaysWhatPressureHelpsAndWhatItsLimitsAllow() {
         assertEquals("helps up to 14.00 bar", metric.helpsTo(14e5));
         assertEquals("14.00 bar is enough", metric.enough(14e5));
+        assertEquals("helps, other limits end at 18.50 bar", metric.helpsPast(18.5e5));
         assertEquals("input-shaft in first", StagePhrase.first("input-shaft", "first"));
         assertEquals("holds 9.00 to 18.50 bar", metric.allowed(9e5, 18.5e5));
     }

@@ -15,14 +15,14 @@ class TorquePhraseTest {
     void aBuildHoldsTheLeastOfItsForwardRanges() {
         assertEquals(
                 "made holds 610 N.m in every range; low-clutch gives first, in first, at 10.00 bar line pressure"
-                        + " (set to 9.70 bar), then input-shaft in reverse at x1.25 of that.",
+                        + " (set to 9.72), then input-shaft in reverse at x1.25 of that.",
                 metric.least(
                         "made",
                         "first",
                         610,
                         "low-clutch",
                         1e6,
-                        metric.setTo(9.7e5, 9.72e5),
+                        metric.commanded(9.7e5, 9.72e5),
                         TorquePhrase.second("input-shaft", "reverse", 1.25)));
         assertEquals(
                 "made holds 610 N.m in every range; low-clutch gives first, in first, at 10.00 bar line pressure.",
@@ -30,26 +30,27 @@ class TorquePhraseTest {
     }
 
     @Test
-    void inReverseTheLineIsSetToMoreThanForward() {
-        assertEquals("set to 14.30 bar, 10.00 forward", metric.setTo(14.3e5, 10e5));
-        assertEquals("set to 8.00 bar, 10.00 at most", metric.setTo(8e5, 10e5));
+    void inReverseMoreIsCommandedThanAUnitIsSetTo() {
+        assertEquals("14.30 commanded, set to 10.00", metric.commanded(14.3e5, 10e5));
+        assertEquals("8.00 commanded, set to 10.00", metric.commanded(8e5, 10e5));
     }
 
     @Test
     void theHeadingSaysWhatATorqueHasInHand() {
         assertEquals(
                 "Engine torque held at 2000 rpm [N.m], at the line pressure that is really there, and what gives first; lockup off; clutches"
-                        + " with their factor of 1.20 in hand, rated parts without one",
+                        + " with their factor of 1.20 in hand, rated parts (~) without one",
                 metric.heading(2000 / 60.0, 1.2, 1.2));
         assertEquals(
-                "lockup off; clutches with their factor of 1.10 to 1.30 in hand, rated parts without one",
+                "lockup off; clutches with their factor of 1.10 to 1.30 in hand, rated parts (~) without one",
                 TorquePhrase.margin(1.1, 1.3));
     }
 
     @Test
     void aTorqueBeyondTheCommandAndASharedLoadAreMarked() {
-        assertEquals("610+ low-brake*", metric.cell(610, true, "low-brake", true));
-        assertEquals("610 low-brake", metric.cell(610, false, "low-brake", false));
+        assertEquals("610+ low-brake*", TorquePhrase.cell(metric.torque(610, true, false), "low-brake", true));
+        assertEquals("610 low-brake", TorquePhrase.cell(metric.torque(610, false, false), "low-brake", false));
+        assertEquals("853~ shaft", TorquePhrase.cell(metric.torque(853, false, true), "shaft", false));
         assertEquals("", TorquePhrase.signs(false, false));
     }
 

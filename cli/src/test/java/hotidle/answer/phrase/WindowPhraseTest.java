@@ -38,10 +38,10 @@ class WindowPhraseTest {
                 "4.00 bar to 8.00 bar; lower ones were not tried; above, unit load fails first",
                 BAR.range(4e5, 8e5, WindowPhrase.NO_LOWER, WindowPhrase.failsAbove("unit load")));
         assertEquals(
-                "restored: every limit holds from 1; and from 2. The build commands up to 10.00 bar.",
+                "restored: every limit holds from 1; and from 2. The build is set to 10.00 bar.",
                 WindowPhrase.holds("restored", List.of("1", "2"), BAR.commands(10e5), ""));
         assertEquals(
-                "restored: every limit that is known holds from 1. The build commands up to 10.00 bar. Not known: film.",
+                "restored: every limit that is known holds from 1. The build is set to 10.00 bar. Not known: film.",
                 WindowPhrase.holds("restored", List.of("1"), BAR.commands(10e5), "Not known: film."));
         assertEquals("The build's spring sets 10.00 bar.", BAR.springSets(10e5));
     }

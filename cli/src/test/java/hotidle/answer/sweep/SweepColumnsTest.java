@@ -79,11 +79,11 @@ class SweepColumnsTest {
         assertTrue(rows(table) < 4 + lookedFor, table);
         assertTrue(table.lines().anyMatch(line -> line.startsWith("600 ")), table);
         assertTrue(table.lines().anyMatch(line -> line.startsWith("2400 ")), table);
-        assertTrue(table.contains(" of 4 speeds shown (--full has all)."), table);
+        assertTrue(table.contains(" of the 4 speeds asked for shown"), table);
     }
 
     @Test
     void whereThereIsNoRoomForThreeRowsNoneIsShown() {
-        assertEquals("0 of 4 speeds shown (--full has all).\n", screen().table(2));
+        assertEquals("0 of the 4 speeds asked for shown (--full has all).\n", screen().table(2));
     }
 }

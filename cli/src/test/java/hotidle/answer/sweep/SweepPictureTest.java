@@ -34,7 +34,9 @@ class SweepPictureTest {
         assertEquals(
                 line(WORN, 3) / PSI, pressure.curves().get(0).points().get(3).pressure(), 1e-9);
         OilChart oil = (OilChart) charts.get(1);
-        assertTrue(oil.title().matches("worn loses \\d+ % of its oil at \\d+ rpm, \\d+ % at \\d+ rpm"), oil.title());
+        assertTrue(
+                oil.title().matches("worn: slip and leaks give back \\d+ % of its oil at \\d+ rpm, \\d+ % at \\d+ rpm"),
+                oil.title());
         assertEquals("", SHOP.leftOutOfPicture());
     }
 

@@ -85,7 +85,7 @@ class StagesAnswerTest {
     @Test
     void lineAndSetPressureStandApartAndAreExplained() {
         String screen = answer(false).screen();
-        assertTrue(row(screen, "line pressure there").contains("15.00 bar, set to 14.00"), screen);
+        assertTrue(row(screen, "line pressure there").contains("15.00 bar, commanded 14.00"), screen);
         assertTrue(row(screen, "set pressure, forward").matches(".*10.00 bar +16.00 bar"), screen);
         assertTrue(screen.contains("in reverse raised by the regulator's areas"), screen);
         assertTrue(screen.replaceAll("\\s+", " ").contains("with their factor of 1.20 in hand"), screen);
@@ -125,7 +125,7 @@ class StagesAnswerTest {
                 full);
         assertTrue(
                 full.replaceAll("\\s+", " ")
-                        .contains("(set to 14.00 bar, 10.00 forward), then low-clutch in first at x1.01"),
+                        .contains("(14.00 commanded, set to 10.00), then low-clutch in first at x1.01"),
                 full);
     }
 }

@@ -67,7 +67,7 @@ class WindowAnswerTest {
         assertTrue(
                 words.contains(
                         "every limit holds from 9.00 bar to 20.00 bar; below, apply, holding (low-clutch) at stall"
-                                + " fails first; higher ones were not tried. The build commands up to"),
+                                + " fails first; higher ones were not tried. The build is set to"),
                 words);
         assertTrue(words.contains("Tried from 4.00 bar to 20.00 bar"), words);
         assertTrue(answer.complete());

@@ -50,7 +50,7 @@ class HeadingsAreExplainedTest {
             circuit.units().forEach((build, unit) -> {
                 names.add(build);
                 names.add(AfterWorkPhrase.after(build));
-                names.add(AfterWorkPhrase.setTo(build, "150psi"));
+                List.of("150psi", "200psi", "240psi").forEach(set -> names.add(AfterWorkPhrase.setTo(build, set)));
                 unit.duties().forEach(duty -> names.add(duty.name()));
                 unit.taps().forEach(tap -> names.add(tap.name()));
             });
