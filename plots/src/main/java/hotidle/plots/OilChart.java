@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -18,9 +19,16 @@ import java.util.stream.IntStream;
  * @param speeds       rising [rpm]
  * @param bands        from the bottom up
  * @param displacement geometric delivery of the pump for each turn of the engine [display unit of flow per rpm]
+ * @param other        a second unit of the upright axis, where there is room for it
  */
 public record OilChart(
-        String title, String subtitle, String unit, List<Double> speeds, List<FlowBand> bands, double displacement)
+        String title,
+        String subtitle,
+        String unit,
+        List<Double> speeds,
+        List<FlowBand> bands,
+        double displacement,
+        Optional<OtherUnit> other)
         implements Chart {
 
     /** As many bands as there are looks. */
@@ -44,6 +52,17 @@ public record OilChart(
         long backward() {
             return flows.stream().filter(flow -> flow < 0).count();
         }
+    }
+
+    /** In one unit only. */
+    public OilChart(
+            String title,
+            String subtitle,
+            String unit,
+            List<Double> speeds,
+            List<FlowBand> bands,
+            double displacement) {
+        this(title, subtitle, unit, speeds, bands, displacement, Optional.empty());
     }
 
     /** Checks lengths, names and the displacement. */
@@ -97,6 +116,21 @@ public record OilChart(
                 Map.of(axis(), top > 0 ? ROOM_ABOVE * top : 1),
                 bands.stream().map(FlowBand::name).toList(),
                 false);
+    }
+
+    /** The same at low speeds only, under another title. */
+    OilChart upTo(double speed, String otherTitle) {
+        int count = (int) speeds.stream().filter(one -> one <= speed).count();
+        return new OilChart(
+                otherTitle,
+                "",
+                unit,
+                speeds.subList(0, count),
+                bands.stream()
+                        .map(band -> new FlowBand(band.name(), band.flows().subList(0, count)))
+                        .toList(),
+                displacement,
+                other);
     }
 
     @Override

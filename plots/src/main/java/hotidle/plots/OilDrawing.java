@@ -34,13 +34,14 @@ record OilDrawing(OilChart chart, Axes scale) {
     private static final BasicStroke THIN = new BasicStroke(1.6f);
 
     void paint(Graphics2D g, Rectangle2D area) {
-        Style.paint(g, area, drawn(), legend(named(g, area)));
+        Style.paint(g, area, drawn(area.getWidth()), legend(named(g, area)));
     }
 
-    /** The chart without its legend. */
-    JFreeChart drawn() {
+    /** The chart without its legend, on a page so wide [px]. */
+    JFreeChart drawn(double width) {
         JFreeChart drawn = Style.chart(
                 chart.title(), chart.subtitle(), tops(), new BandRenderer(chart, looks()), scale, chart.axis());
+        Style.other(drawn.getXYPlot(), chart.other(), width);
         XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
         line.setSeriesPaint(0, Color.BLACK);
         line.setSeriesStroke(0, THIN);
@@ -136,7 +137,7 @@ record OilDrawing(OilChart chart, Axes scale) {
 
     private Set<String> fitting(Graphics2D g, Rectangle2D area, Legend legend) {
         double height = legend.height(g, Style.legendWidth(area));
-        JFreeChart trial = drawn();
+        JFreeChart trial = drawn(area.getWidth());
         ChartRenderingInfo info = new ChartRenderingInfo();
         Graphics2D scratch = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
         trial.draw(scratch, Style.upper(area, height), info);

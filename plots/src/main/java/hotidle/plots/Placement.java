@@ -21,7 +21,7 @@ final class Placement {
     private static final int[][] DIRECTIONS = {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}};
     private static final double ON_TEXT = 1000;
     private static final double ON_POINT = 150;
-    private static final double ON_CURVE = 60;
+    private static final double ON_CURVE = 300;
     private static final double ON_LIMIT = 400;
     private static final double MARK = 9;
     private static final double LED_ACROSS = 80;

@@ -46,6 +46,20 @@ public record PressureCurve(
         return points.get(points.size() - 1).speed();
     }
 
+    /** The same at low speeds only. */
+    PressureCurve upTo(double speed) {
+        return new PressureCurve(
+                build,
+                points.stream().filter(point -> point.speed() <= speed).toList(),
+                set,
+                upTo(speed, onset),
+                upTo(speed, unloads));
+    }
+
+    private static OptionalDouble upTo(double speed, OptionalDouble event) {
+        return event.stream().filter(at -> at <= speed).findFirst();
+    }
+
     /** How many states are unsolved. */
     public long unsolved() {
         return points.stream().filter(point -> !point.solved()).count();

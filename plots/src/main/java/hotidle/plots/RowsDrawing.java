@@ -19,10 +19,8 @@ import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.SymbolAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
-import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
-import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
@@ -63,9 +61,6 @@ record RowsDrawing(RowsChart chart) {
             plot.setRangeAxis(1, names(RowsChart.ChartRow::text));
             plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
         }
-        chart.places()
-                .ifPresent(place -> plot.addDomainMarker(
-                        new ValueMarker(place.at(), Style.INK, Style.THIN_DASHED), Layer.FOREGROUND));
         plot.addAnnotation(new Bars(), false);
         return drawn;
     }
@@ -135,8 +130,19 @@ record RowsDrawing(RowsChart chart) {
                         piece.look().paint(g, new Rectangle2D.Double(from, y - thick / 2, to - from, thick));
                     }
                 }
+            }
+            chart.places().ifPresent(place -> place(g, x(across, area, place.at()), area));
+            for (int i = 0; i < chart.rows().size(); i++) {
+                double y = upright.valueToJava2D(i, area, RectangleEdge.LEFT);
                 chart.rows().get(i).mark().ifPresent(mark -> mark(g, mark, y, across, area));
             }
+        }
+
+        /** Over the bars: how far they reach past it is what counts. */
+        private void place(Graphics2D g, double x, Rectangle2D area) {
+            g.setPaint(Style.INK);
+            g.setStroke(Style.THIN_DASHED);
+            g.draw(new Line2D.Double(x, area.getMinY(), x, area.getMaxY()));
         }
 
         private void mark(Graphics2D g, RowsChart.RowMark mark, double y, ValueAxis across, Rectangle2D area) {

@@ -3,6 +3,7 @@ package hotidle.plots;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /**
@@ -13,8 +14,15 @@ import java.util.stream.DoubleStream;
  * @param unit     of all pressures, as it is to be read: {@code psi}, {@code bar}
  * @param curves   one per build
  * @param read     what gauges read
+ * @param other    a second unit of the upright axis, where there is room for it
  */
-public record SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves, List<GaugePoint> read)
+public record SpeedChart(
+        String title,
+        String subtitle,
+        String unit,
+        List<PressureCurve> curves,
+        List<GaugePoint> read,
+        Optional<OtherUnit> other)
         implements Chart {
 
     /** As many curves as there are looks that differ in lightness, dashes and marker. */
@@ -22,7 +30,7 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
 
     /** Without readings. */
     public SpeedChart(String title, String subtitle, String unit, List<PressureCurve> curves) {
-        this(title, subtitle, unit, curves, List.of());
+        this(title, subtitle, unit, curves, List.of(), Optional.empty());
     }
 
     /** Checks the number of curves and their names. */
@@ -52,6 +60,17 @@ public record SpeedChart(String title, String subtitle, String unit, List<Pressu
                                 .flatMapToDouble(curve -> DoubleStream.concat(
                                         DoubleStream.of(curve.set()),
                                         curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))));
+    }
+
+    /** The same at low speeds only, under another title. */
+    SpeedChart upTo(double speed, String otherTitle) {
+        return new SpeedChart(
+                otherTitle,
+                "",
+                unit,
+                curves.stream().map(curve -> curve.upTo(speed)).toList(),
+                read.stream().filter(point -> point.speed() <= speed).toList(),
+                other);
     }
 
     @Override

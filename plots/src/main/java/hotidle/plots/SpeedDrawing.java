@@ -45,11 +45,11 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
     private static final BasicStroke RING = new BasicStroke(2.5f);
 
     void paint(Graphics2D g, Rectangle2D area) {
-        Style.paint(g, area, drawn(), legend());
+        Style.paint(g, area, drawn(area.getWidth()), legend());
     }
 
-    /** The chart without its legend. */
-    JFreeChart drawn() {
+    /** The chart without its legend, on a page so wide [px]. */
+    JFreeChart drawn(double width) {
         JFreeChart drawn = Style.chart(
                 chart.title(),
                 chart.subtitle(),
@@ -59,6 +59,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
                 scale,
                 chart.axis());
         XYPlot plot = drawn.getXYPlot();
+        Style.other(plot, chart.other(), width);
         addMarks(plot, ONSETS, this::onset, row -> Marks.onset(), true);
         addMarks(plot, UNLOADS, this::unloads, row -> Marks.unloads(), false);
         addMarks(plot, UNSOLVED, SpeedDrawing::unsolved, Marks::unsolved, false);

@@ -8,7 +8,9 @@ import java.awt.geom.Rectangle2D;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Optional;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
@@ -70,6 +72,18 @@ final class Style {
             chart.addSubtitle(line);
         }
         return chart;
+    }
+
+    /** A second upright scale in another unit, on a page that is wide enough [px]. */
+    static void other(XYPlot plot, Optional<OtherUnit> other, double width) {
+        other.filter(unit -> width >= OtherUnit.ROOM).ifPresent(unit -> {
+            NumberAxis second = axis(
+                    "[" + unit.unit() + "]",
+                    unit.factor() * plot.getRangeAxis().getLowerBound(),
+                    unit.factor() * plot.getRangeAxis().getUpperBound());
+            plot.setRangeAxis(1, second);
+            plot.setRangeAxisLocation(1, AxisLocation.BOTTOM_OR_RIGHT);
+        });
     }
 
     /** Draws a chart with its legend below it. */

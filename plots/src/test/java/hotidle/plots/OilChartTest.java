@@ -19,7 +19,7 @@ import org.junit.jupiter.api.function.Executable;
 class OilChartTest {
     private final OilChart chart = Samples.oil("worn", 5);
     private final OilDrawing drawing = new OilDrawing(chart, chart.scale());
-    private final XYPlot plot = drawing.drawn().getXYPlot();
+    private final XYPlot plot = drawing.drawn(400).getXYPlot();
 
     /** Two bands of 10 and 5 over four speeds. */
     private static OilChart small(List<Double> lower, List<Double> upper) {
@@ -66,7 +66,7 @@ class OilChartTest {
     void anUnsolvedSpeedLeavesABreakInAllBands() {
         OilChart holed = Samples.holed(chart);
         XYDataset tops =
-                new OilDrawing(holed, holed.scale()).drawn().getXYPlot().getDataset(OilDrawing.BANDS);
+                new OilDrawing(holed, holed.scale()).drawn(400).getXYPlot().getDataset(OilDrawing.BANDS);
         for (int band = 0; band < 10; band++) {
             assertTrue(Double.isNaN(tops.getYValue(band, 12)));
             assertFalse(Double.isNaN(tops.getYValue(band, 16)));

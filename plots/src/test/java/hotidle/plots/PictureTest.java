@@ -126,7 +126,11 @@ class PictureTest {
         assertEquals(both.tops(), large.scale().merge(small.scale()).tops());
         assertEquals(
                 both.tops().get("flow [L/min]"),
-                new OilDrawing(small, both).drawn().getXYPlot().getRangeAxis().getUpperBound());
+                new OilDrawing(small, both)
+                        .drawn(400)
+                        .getXYPlot()
+                        .getRangeAxis()
+                        .getUpperBound());
     }
 
     @ParameterizedTest

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.jfree.chart.plot.ValueMarker;
@@ -21,7 +22,7 @@ import org.junit.jupiter.api.function.Executable;
 class SpeedChartTest {
     private final SpeedChart chart = Samples.speed();
     private final SpeedDrawing drawing = new SpeedDrawing(chart, chart.scale());
-    private final XYPlot plot = drawing.drawn().getXYPlot();
+    private final XYPlot plot = drawing.drawn(400).getXYPlot();
 
     @Test
     void axesCarryTheirUnits() {
@@ -31,7 +32,7 @@ class SpeedChartTest {
         assertEquals(
                 "line pressure [bar]",
                 new SpeedDrawing(bar, bar.scale())
-                        .drawn()
+                        .drawn(400)
                         .getXYPlot()
                         .getRangeAxis()
                         .getLabel());
@@ -39,8 +40,8 @@ class SpeedChartTest {
 
     @Test
     void titleAndSubtitleAreThere() {
-        assertEquals(chart.title(), drawing.drawn().getTitle().getText());
-        assertEquals(chart.subtitle(), ((TextTitle) drawing.drawn().getSubtitle(0)).getText());
+        assertEquals(chart.title(), drawing.drawn(400).getTitle().getText());
+        assertEquals(chart.subtitle(), ((TextTitle) drawing.drawn(400).getSubtitle(0)).getText());
     }
 
     @Test
@@ -96,16 +97,17 @@ class SpeedChartTest {
         PressureCurve curve = Samples.holed(Samples.held("worn", 150, 1060, 2900));
         SpeedChart one = new SpeedChart("t", "", "psi", List.of(curve));
         XYDataset onsets =
-                new SpeedDrawing(one, one.scale()).drawn().getXYPlot().getDataset(SpeedDrawing.ONSETS);
+                new SpeedDrawing(one, one.scale()).drawn(400).getXYPlot().getDataset(SpeedDrawing.ONSETS);
         assertEquals(1060, onsets.getXValue(0, 0));
         assertEquals(150, onsets.getYValue(0, 0));
     }
 
     @Test
     void gaugeReadingsOfTheLineStandOnTheCurves() {
-        SpeedChart read = new SpeedChart("t", "", "psi", chart.curves(), List.of(new GaugePoint(650, 900, 882, 918)));
+        SpeedChart read = new SpeedChart(
+                "t", "", "psi", chart.curves(), List.of(new GaugePoint(650, 900, 882, 918)), Optional.empty());
         SpeedDrawing of = new SpeedDrawing(read, read.scale());
-        assertEquals(900, of.drawn().getXYPlot().getDataset(GaugePoints.READ).getYValue(0, 0));
+        assertEquals(900, of.drawn(400).getXYPlot().getDataset(GaugePoints.READ).getYValue(0, 0));
         assertTrue(of.legend().entries().stream()
                 .anyMatch(entry -> entry.text().equals("gauge reading, as high as the gauge may be off")));
         assertTrue(read.scale().tops().get(read.axis()) > 918, "the point is on the chart");

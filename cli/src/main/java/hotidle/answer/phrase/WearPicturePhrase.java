@@ -8,7 +8,8 @@ public record WearPicturePhrase(UnitSystem units) {
 
     public static final String ACROSS = "wear, from new (0) to the limit in the file (100) [%]";
     public static final String WORN = "worn as it is";
-    public static final String GONE = "the first limit is gone (arrow: beyond the scale)";
+    public static final String LEFT = "left to wear";
+    public static final String GONE = "the first limit is gone";
     public static final String LIMIT = "limit in the file";
 
     /** What is found: the fit with least wear left, and how many written limits are too loose. */
@@ -25,7 +26,7 @@ public record WearPicturePhrase(UnitSystem units) {
 
     /** Beneath it. */
     public static String subtitle(String circuit) {
-        return circuit + ": each fit alone, all others as the build has them; an estimate, not a maker's limit";
+        return circuit + ": the tightest fits first, each worn alone; an estimate, not a maker's limit";
     }
 
     /** A fit whose file gives no limit: the scale ends at what it has. */

@@ -15,7 +15,7 @@ public record SweepCharts(SweepAnswer of) {
     /** Where the oil of each build goes. */
     public List<Chart> oil() {
         return of.sweeps().stream()
-                .map(sweep -> SweepPicture.oil(of.sweeps(), sweep, of.units()))
+                .map(sweep -> (Chart) SweepPicture.oil(of.sweeps(), sweep, of.units()))
                 .toList();
     }
 

@@ -3,13 +3,16 @@ package hotidle.answer.sweep;
 import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
+import hotidle.answer.phrase.EnlargedPhrase;
 import hotidle.answer.phrase.SweepPhrase;
 import hotidle.assess.Figures;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.network.Group;
 import hotidle.part.PumpChamber;
 import hotidle.plots.Chart;
+import hotidle.plots.Enlargement;
 import hotidle.plots.OilChart;
+import hotidle.plots.OtherUnit;
 import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
@@ -19,6 +22,7 @@ import hotidle.study.gauge.GaugeReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -32,13 +36,23 @@ final class SweepPicture {
 
     static Picture of(
             DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, List<GaugeReading> read) {
-        List<Chart> charts = new ArrayList<>();
-        charts.add(pressure(circuit, sweeps, units, read));
-        sweeps.stream().limit(MOST_OIL_CHARTS).forEach(sweep -> charts.add(oil(sweeps, sweep, units)));
+        SpeedChart pressure = pressure(circuit, sweeps, units, read);
+        List<OilChart> oil = sweeps.stream()
+                .limit(MOST_OIL_CHARTS)
+                .map(sweep -> oil(sweeps, sweep, units))
+                .toList();
+        List<Chart> charts = new ArrayList<>(List.of(pressure));
+        OptionalDouble low = LowSpeeds.of(sweeps);
+        low.ifPresent(speed -> charts.add(Enlargement.of(pressure, speed, EnlargedPhrase.pressure(speed))));
+        charts.addAll(oil);
+        if (sweeps.size() == 1) {
+            low.ifPresent(speed -> charts.add(
+                    Enlargement.of(oil.get(0), speed, EnlargedPhrase.oil(name(sweeps, sweeps.get(0), units), speed))));
+        }
         return new Picture(charts);
     }
 
-    static Chart pressure(
+    static SpeedChart pressure(
             DescribedCircuit circuit, List<SpeedSweep> sweeps, Quantity.UnitSystem units, List<GaugeReading> read) {
         List<PressureCurve> curves = sweeps.stream()
                 .limit(SpeedChart.MOST_CURVES)
@@ -62,7 +76,8 @@ final class SweepPicture {
                         .of(
                                 sweeps.get(0).unit().command().line(),
                                 curves.get(0).low(),
-                                curves.get(0).high()));
+                                curves.get(0).high()),
+                other(Quantity.PRESSURE, units));
     }
 
     /** From where the second chamber balances no side load any more, the one event that charts over speed mark; empty without one. */
@@ -104,7 +119,7 @@ final class SweepPicture {
         return Quantity.TEMPERATURE.value(units, sweep.duty().temperatures().get("sump"));
     }
 
-    static Chart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
+    static OilChart oil(List<SpeedSweep> all, SpeedSweep sweep, Quantity.UnitSystem units) {
         List<OilChart.FlowBand> bands = new ArrayList<>();
         bands.add(band("pump slip", sweep, units, Figures::slip));
         for (Group group : Group.values()) {
@@ -140,7 +155,19 @@ final class SweepPicture {
                 Quantity.FLOW.in(units).unit(),
                 speeds,
                 bands,
-                Quantity.FLOW.value(units, swept / 60));
+                Quantity.FLOW.value(units, swept / 60),
+                other(Quantity.FLOW, units));
+    }
+
+    /** The unit that a shop would use too. */
+    private static Optional<OtherUnit> other(Quantity quantity, Quantity.UnitSystem units) {
+        if (units == Quantity.UnitSystem.SI) {
+            return Optional.empty();
+        }
+        Quantity.Shown shown = quantity.in(units);
+        Quantity.Shown other =
+                quantity.in(units == Quantity.UnitSystem.SHOP ? Quantity.UnitSystem.METRIC : Quantity.UnitSystem.SHOP);
+        return Optional.of(new OtherUnit(other.unit(), other.factor() / shown.factor()));
     }
 
     private static OilChart.FlowBand band(

@@ -10,6 +10,7 @@ import hotidle.plots.RowsChart;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,15 +19,14 @@ import java.util.stream.Stream;
 /** Wear of fits as bars: how far each is worn from new, its written limit, and where it takes a limit away. */
 record WearPicture(Quantity.UnitSystem units, String circuit, List<BuildWear> builds) {
 
-    /** Fits that are shown, and builds (chosen). */
-    private static final int MOST_FITS = 24;
+    /** Fits that are shown, the tightest, and builds (chosen). */
+    private static final int MOST_FITS = 10;
 
     private static final int MOST_BUILDS = 3;
 
-    /** The axis goes to this at least and at most [%]. */
+    /** The axis goes to this at least, so that the written limit is on it [%]; beyond that as far as the fits shown can wear. */
     private static final double LEAST = 130;
 
-    private static final double MOST = 300;
     private static final double ROOM = 1.08;
 
     /** The picture; empty where no build has a limit left that wear could take away. */
@@ -79,8 +79,25 @@ record WearPicture(Quantity.UnitSystem units, String circuit, List<BuildWear> bu
                 high(fits),
                 fits.stream().map(fit -> row(phrase, fit)).toList(),
                 Optional.of(new RowsChart.LinePlace(100, WearPicturePhrase.LIMIT)),
-                Map.of(RowLook.FULL, WearPicturePhrase.WORN),
+                key(!tightest.isEmpty()),
                 tightest.isEmpty() ? "" : WearPicturePhrase.GONE);
+    }
+
+    /** What is worn, and from there on what is left. */
+    private static List<RowsChart.RowPiece> bar(WearSize size, Optional<Double> gone) {
+        List<RowsChart.RowPiece> bar = new ArrayList<>();
+        double now = worn(size, size.value());
+        bar.add(new RowsChart.RowPiece(RowLook.FULL, 0, now));
+        gone.ifPresent(end -> bar.add(new RowsChart.RowPiece(RowLook.HOLDS, Math.max(now, 0), worn(size, end))));
+        return bar;
+    }
+
+    private static Map<RowLook, String> key(boolean left) {
+        Map<RowLook, String> key = new LinkedHashMap<>(Map.of(RowLook.FULL, WearPicturePhrase.WORN));
+        if (left) {
+            key.put(RowLook.HOLDS, WearPicturePhrase.LEFT);
+        }
+        return key;
     }
 
     private static double high(List<Wear.WornFit> fits) {
@@ -91,7 +108,7 @@ record WearPicture(Quantity.UnitSystem units, String circuit, List<BuildWear> bu
                 .mapToDouble(Double::doubleValue)
                 .max()
                 .orElse(0);
-        return Math.max(LEAST, Math.min(MOST, ROOM * most));
+        return Math.max(LEAST, ROOM * most);
     }
 
     /** Of a size, from new to the limit [%]. */
@@ -103,7 +120,7 @@ record WearPicture(Quantity.UnitSystem units, String circuit, List<BuildWear> bu
         WearSize size = fit.dimension();
         return new RowsChart.ChartRow(
                 size.limit().isPresent() ? size.name() : WearPicturePhrase.noLimit(size.name()),
-                List.of(new RowsChart.RowPiece(RowLook.FULL, 0, worn(size, size.value()))),
+                bar(size, fit.size()),
                 fit.size().map(gone -> worn(size, gone)).map(gone -> new RowsChart.RowMark(gone, gone, gone)),
                 fit.size().isPresent() ? phrase.leftBeside(fit.left(), size.scores()) : WearLimitPhrase.AMPLE);
     }

@@ -40,6 +40,24 @@ class SweepPictureTest {
         assertEquals("", SHOP.leftOutOfPicture());
     }
 
+    /** The worn unit's story lies at low speed: there its oil is shown larger, on a scale in both systems of units. */
+    @Test
+    void lowSpeedsAndSmallFlowsAreShownLarger() {
+        SpeedSweep fine = sweep(FIVE.unit("worn"), 500, 600, 700, 800, 900, 1000, 1400, 2000, 3000, 4000);
+        List<Chart> charts =
+                answer(FIVE, UnitSystem.SHOP, fine).picture().orElseThrow().charts();
+        assertEquals(4, charts.size());
+        double onset = 60 * fine.onset().orElseThrow();
+        double high = Double.parseDouble(charts.get(1).title().replaceAll("\\D+(\\d+) rpm.*", "$1"));
+        assertTrue(high > onset && high < 1.25 * onset + 101, high + " of " + onset);
+        assertTrue(charts.get(3).title().startsWith("worn: "), charts.get(3).title());
+        assertEquals("bar", ((SpeedChart) charts.get(0)).other().orElseThrow().unit());
+        assertEquals(
+                3.785411784, ((OilChart) charts.get(2)).other().orElseThrow().factor(), 1e-9);
+        double top = charts.get(2).scale().tops().values().iterator().next();
+        assertTrue(charts.get(3).scale().tops().values().iterator().next() < top / 2, "small flows");
+    }
+
     @Test
     void aPictureOfManySweepsSaysWhichItLeavesOut() {
         SpeedSweep[] many = FIVE.units().values().stream()
