@@ -96,7 +96,7 @@ final class ReportCommand implements Callable<Integer> {
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
         Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, taken, err);
         MadeOf made = inputs.made(spec.root());
-        return new ReportAnswer(
+        return ReportAnswer.of(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);
     }
 }

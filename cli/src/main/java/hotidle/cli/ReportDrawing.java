@@ -58,6 +58,9 @@ final class ReportDrawing {
     }
 
     private static Figure figure(Drawing drawing, String caption) {
-        return new Figure(new String(drawing.svg("circuit-"), StandardCharsets.UTF_8), caption, true);
+        return Figure.sheet(
+                new String(drawing.svg("circuit-"), StandardCharsets.UTF_8),
+                caption,
+                drawing.paper().height() > drawing.paper().width());
     }
 }

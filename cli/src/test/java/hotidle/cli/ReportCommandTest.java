@@ -1,5 +1,6 @@
 package hotidle.cli;
 
+import static hotidle.cli.ReportPage.all;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,18 +9,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.regex.Pattern;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import org.w3c.dom.NodeList;
 
 /** The report of a worn unit as its reader gets it. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
@@ -30,13 +28,14 @@ class ReportCommandTest {
 
     private Path file;
     private String html;
+    private ReportPage read;
     private Document page;
 
     @BeforeAll
     void report() throws Exception {
         file = folder.resolve("worn.html");
-        Run run = Run.of(
-                "report",
+        read = ReportPage.made(
+                file,
                 "crescent-four",
                 "--build",
                 "worn",
@@ -45,43 +44,17 @@ class ReportCommandTest {
                 "--shop",
                 "Bench & Sons <3>",
                 "--tag",
-                "4711",
-                "--out",
-                file.toString());
-        assertEquals(0, run.code(), run.err());
+                "4711");
+        page = read.page();
         html = Files.readString(file);
-        page = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(file.toFile());
-    }
-
-    private static List<Element> all(Element in, String tag) {
-        NodeList found = in.getElementsByTagName(tag);
-        List<Element> all = new ArrayList<>();
-        for (int i = 0; i < found.getLength(); i++) {
-            all.add((Element) found.item(i));
-        }
-        return all;
     }
 
     private Element section(String id) {
-        return all(page.getDocumentElement(), "section").stream()
-                .filter(section -> section.getAttribute("id").equals(id))
-                .findFirst()
-                .orElseThrow();
+        return read.section(id);
     }
 
     private List<List<String>> table(String section, String caption) {
-        Element table = all(section(section), "table").stream()
-                .filter(one -> all(one, "caption").get(0).getTextContent().startsWith(caption))
-                .findFirst()
-                .orElseThrow();
-        return all(all(table, "tbody").get(0), "tr").stream()
-                .map(row -> {
-                    List<String> cells = new ArrayList<>();
-                    cells.add(all(row, "th").get(0).getTextContent());
-                    all(row, "td").forEach(cell -> cells.add(cell.getTextContent()));
-                    return cells;
-                })
-                .toList();
+        return read.table(section, caption);
     }
 
     @Test

@@ -6,22 +6,26 @@ package hotidle.answer.page;
  * @param svg        the picture, an element of its own with a name that is read aloud; empty for a photograph
  * @param photograph JPEG in Base64; empty for a drawing
  * @param caption    under it; says what is to be seen
- * @param sheet      whether it takes a sheet of its own, printed across
+ * @param looks      as a word of the style sheet; empty for any other
  */
-public record Figure(String svg, String photograph, String caption, boolean sheet) {
+public record Figure(String svg, String photograph, String caption, String looks) {
 
-    /** A drawing. */
+    /** A drawing: among the text, or on a sheet of its own and across. */
     public Figure(String svg, String caption, boolean sheet) {
-        this(svg, "", caption, sheet);
+        this(svg, "", caption, sheet ? "sheet" : "");
+    }
+
+    /**
+     * A drawing that takes a sheet of its own.
+     *
+     * @param upright whether it is higher than wide; else it is printed across
+     */
+    public static Figure sheet(String svg, String caption, boolean upright) {
+        return new Figure(svg, "", caption, upright ? "sheet upright" : "sheet");
     }
 
     /** A photograph [JPEG in Base64] with what is to be seen on it. */
     public static Figure photograph(String jpeg, String caption) {
-        return new Figure("", jpeg, caption, false);
-    }
-
-    /** As a word of the style sheet; empty for any other. */
-    public String looks() {
-        return sheet ? "sheet" : photograph.isEmpty() ? "" : "photograph";
+        return new Figure("", jpeg, caption, "photograph");
     }
 }

@@ -19,24 +19,14 @@ import java.util.List;
 /**
  * A report on some builds, and what is told of it where it was asked for.
  *
- * @param units      in which it is shown
  * @param file       where it lies
  * @param reader     whom it is for
- * @param letterhead who made it, of which unit
  * @param circuit    what it is about
  * @param found      what the commands answered
- * @param drawing    of the circuit
+ * @param page       that is written; put together once, since its charts take their time
  * @param made       what it was made of
  */
-public record ReportAnswer(
-        Quantity.UnitSystem units,
-        String file,
-        Reader reader,
-        PageHead letterhead,
-        DescribedCircuit circuit,
-        Findings found,
-        List<Figure> drawing,
-        MadeOf made)
+public record ReportAnswer(String file, Reader reader, DescribedCircuit circuit, Findings found, Page page, MadeOf made)
         implements PageAnswer {
 
     /** Whom a report is for. */
@@ -45,25 +35,33 @@ public record ReportAnswer(
         CUSTOMER
     }
 
-    public ReportAnswer {
-        drawing = List.copyOf(drawing);
-    }
-
-    @Override
-    public Page page() {
+    /**
+     * Puts it together.
+     *
+     * @param units      in which it is shown
+     * @param letterhead who made it, of which unit
+     * @param drawing    of the circuit
+     */
+    public static ReportAnswer of(
+            Quantity.UnitSystem units,
+            String file,
+            Reader reader,
+            PageHead letterhead,
+            DescribedCircuit circuit,
+            Findings found,
+            List<Figure> drawing,
+            MadeOf made) {
         List<String> builds = found.margins().builds().stream()
                 .map(build -> build.unit().build())
                 .toList();
         boolean customer = reader == Reader.CUSTOMER;
-        return new Page(
+        ReportSections sections = new ReportSections(units, circuit, found, drawing, letterhead.photographs(), made);
+        Page page = new Page(
                 ReportPhrase.title(circuit.name(), builds),
                 customer ? ReportPhrase.CUSTOMER_QUESTION : ReportPhrase.question(builds),
                 ReportPhrase.head(letterhead.lines(), HeadingPhrase.headed(circuit.name(), circuit.about())),
-                customer ? new CustomerSections(sections()).all() : sections().all());
-    }
-
-    private ReportSections sections() {
-        return new ReportSections(units, circuit, found, drawing, letterhead.photographs(), made);
+                customer ? new CustomerSections(sections).all() : sections.all());
+        return new ReportAnswer(file, reader, circuit, found, page, made);
     }
 
     @Override
@@ -77,7 +75,6 @@ public record ReportAnswer(
     }
 
     private String written() {
-        Page page = page();
         return file + "\n"
                 + Wrap.lines(ReportPhrase.written(page.sections().size(), page.tables(), page.figures()), "", "  ");
     }
@@ -86,7 +83,7 @@ public record ReportAnswer(
     @Override
     public String full() {
         StringBuilder text = new StringBuilder(written());
-        for (Section section : page().sections()) {
+        for (Section section : page.sections()) {
             text.append(Wrap.lines(section.title(), "", "  "));
             section.blocks().stream()
                     .flatMap(block -> block.lines().stream())

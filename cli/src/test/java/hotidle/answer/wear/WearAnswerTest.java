@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import hotidle.answer.format.Json;
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.answer.page.PageTable;
 import hotidle.assess.Margin;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
@@ -15,6 +16,7 @@ import hotidle.study.Judgement;
 import hotidle.study.Wear;
 import hotidle.transmission.WearSize;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -63,6 +65,36 @@ class WearAnswerTest {
     void theWearThatIsLeftIsToldInThousandthsOfAnInch() {
         String screen = answer(1, List.of(gone(50.8e-6)), Optional.empty()).full();
         assertTrue(screen.contains("2.00  cooler (cooler), hot-idle"), screen);
+    }
+
+    /** The table of a report, in inches and thousandths, beside the JSON in metres. */
+    @Test
+    void theTableOnAPageHasTheNumbersOfTheRecord() {
+        WearAnswer answer = answer(1, List.of(gone(50.8e-6), gone(7.3e-6)), Optional.empty());
+        JsonNode fits = Json.tree(answer.json()).at("/builds/0/fits");
+        List<PageTable.HeadedRow> rows = answer.page().stream()
+                .flatMap(block -> block.tables().stream())
+                .findFirst()
+                .orElseThrow()
+                .rows();
+        assertEquals(2, rows.size());
+        for (PageTable.HeadedRow row : rows) {
+            List<String> cells =
+                    row.cells().stream().map(PageTable.TableCell::text).toList();
+            long same = 0;
+            for (JsonNode fit : fits) {
+                double asIs = fit.get("as_is").doubleValue();
+                double gone = fit.get("gone_at").doubleValue();
+                if (cells.subList(0, 3)
+                        .equals(List.of(
+                                String.format(Locale.ROOT, "%.5f", asIs / 0.0254),
+                                String.format(Locale.ROOT, "%.3f", (gone - asIs) / 2.54e-5),
+                                String.format(Locale.ROOT, "%.5f", gone / 0.0254)))) {
+                    same++;
+                }
+            }
+            assertEquals(1, same, cells.toString());
+        }
     }
 
     @Test

@@ -62,6 +62,19 @@ class HtmlPageTest {
         assertTrue(html(page("a", 1)).contains("<figure class=\"sheet\">"));
     }
 
+    /** On paper a drawing is turned where it is wider than high, and only there: the other way it would be cut. */
+    @Test
+    void aDrawingThatStandsUprightIsNotTurned() {
+        Page upright = new Page(
+                "a",
+                "a",
+                List.of(),
+                List.of(new Section("s", "a", List.of(Block.figure(Figure.sheet("<svg/>", "a", true))))));
+        assertTrue(html(upright).contains("<figure class=\"sheet upright\">"));
+        assertTrue(html(upright).contains(".sheet:not(.upright) .picture svg {"));
+        assertEquals("sheet", Figure.sheet("<svg/>", "a", false).looks());
+    }
+
     @Test
     void aLongPageListsItsSectionsAndAShortOneDoesNot() {
         assertTrue(html(page("a", 8)).contains("<a href=\"#s7\">"));

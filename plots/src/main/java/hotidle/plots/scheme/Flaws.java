@@ -5,6 +5,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** What a drawing must not have: things that lie on each other, lines through symbols or writing, pins that reach no net. */
 final class Flaws {
@@ -35,9 +36,10 @@ final class Flaws {
         return flaws.found;
     }
 
-    private void unless(boolean good, String flaw) {
+    /** In words only where it is one: most are asked for and not there. */
+    private void unless(boolean good, Supplier<String> flaw) {
         if (!good) {
-            found.add(flaw);
+            found.add(flaw.get());
         }
     }
 
@@ -47,10 +49,13 @@ final class Flaws {
         sheet.tags().forEach(tag -> areas.add(inner(tag.area())));
         for (int i = 0; i < areas.size(); i++) {
             for (int j = 0; j < i; j++) {
-                unless(!areas.get(i).intersects(areas.get(j)), areas.get(i) + " lies on " + areas.get(j));
+                Rectangle2D one = areas.get(i);
+                Rectangle2D other = areas.get(j);
+                unless(!one.intersects(other), () -> one + " lies on " + other);
             }
             for (Sheet.Wire wire : sheet.wires()) {
-                unless(!wire.meets(areas.get(i)), wire + " runs through " + areas.get(i));
+                Rectangle2D area = areas.get(i);
+                unless(!wire.meets(area), () -> wire + " runs through " + area);
             }
         }
     }
@@ -60,10 +65,10 @@ final class Flaws {
         BoxPlan plan = box.plan();
         double left = plan.text().getX();
         double foot = plan.text().getY();
-        unless(left > plan.body().getMaxX(), box.part().name() + " is written on its symbol");
+        unless(left > plan.body().getMaxX(), () -> box.part().name() + " is written on its symbol");
         unless(
                 plan.pins().values().stream().allMatch(at -> at.getX() < left),
-                box.part().name() + " is on a line");
+                () -> box.part().name() + " is on a line");
         inside(plan, foot, box.part().name(), Lettering.BOLD);
         for (String line : box.part().lines()) {
             foot += Lettering.LINE;
@@ -75,7 +80,7 @@ final class Flaws {
         double right = plan.text().getX() + Lettering.width(text, font, Lettering.SMALL);
         unless(
                 right <= plan.width() && foot <= plan.height() && foot >= Lettering.SMALL * 0.8,
-                text + " does not fit into its box");
+                () -> text + " does not fit into its box");
     }
 
     private void name(Sheet.Frame frame) {
@@ -85,9 +90,9 @@ final class Flaws {
                 frame.text().getY() - high,
                 Lettering.width(frame.name(), Lettering.PLAIN, Lettering.FRAME),
                 high);
-        unless(sheet.wires().stream().noneMatch(wire -> wire.meets(name)), "a line runs through " + frame);
-        unless(sheet.boxes().stream().noneMatch(box -> box.area().intersects(name)), "a part lies on " + frame);
-        unless(sheet.tags().stream().noneMatch(tag -> tag.area().intersects(name)), "a net lies on " + frame);
+        unless(sheet.wires().stream().noneMatch(wire -> wire.meets(name)), () -> "a line runs through " + frame);
+        unless(sheet.boxes().stream().noneMatch(box -> box.area().intersects(name)), () -> "a part lies on " + frame);
+        unless(sheet.tags().stream().noneMatch(tag -> tag.area().intersects(name)), () -> "a net lies on " + frame);
     }
 
     private void joint(Sheet.Box box, Pin pin) {
@@ -97,10 +102,12 @@ final class Flaws {
                         wire.part().equals(box.part().name()) && wire.pin().equals(pin))
                 .toList();
         if (scheme.reservoir(pin.net())) {
-            unless(own.isEmpty() && box.plan().tanks().containsKey(pin), what + " has no reservoir");
+            unless(own.isEmpty() && box.plan().tanks().containsKey(pin), () -> what + " has no reservoir");
             return;
         }
-        unless(own.size() == 1 && joined(box.at(pin), own.get(0).corners(), pin), what + " is not joined to its net");
+        unless(
+                own.size() == 1 && joined(box.at(pin), own.get(0).corners(), pin),
+                () -> what + " is not joined to its net");
     }
 
     private boolean joined(Point2D at, List<Point2D> corners, Pin pin) {
@@ -120,7 +127,7 @@ final class Flaws {
             Point2D b = wire.corners().get(i);
             unless(
                     Math.abs(a.getX() - b.getX()) < NEAR || Math.abs(a.getY() - b.getY()) < NEAR,
-                    wire + " is neither level nor upright");
+                    () -> wire + " is neither level nor upright");
         }
     }
 

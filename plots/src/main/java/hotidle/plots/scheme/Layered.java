@@ -77,6 +77,7 @@ final class Layered {
      * @param more height that heading and key take [mm]
      */
     static Sheet sheet(Scheme scheme, double more) {
+        LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
         List<Beginning> all = new ArrayList<>();
         for (int seed = 1; seed <= SEEDS; seed++) {
             all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT));
@@ -86,12 +87,18 @@ final class Layered {
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3, SWEPT));
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 4, SWEPT));
         }
-        return all.stream()
-                .map(beginning -> new Layered(scheme, beginning).laidOut())
-                .min(Comparator.comparingInt(
-                                (Sheet sheet) -> Flaws.of(scheme, sheet).size())
-                        .thenComparingDouble(sheet -> sheet.cost(more)))
+        return all.parallelStream()
+                .map(beginning -> Judged.of(scheme, new Layered(scheme, beginning).laidOut(), more))
+                .min(Comparator.comparingInt(Judged::flaws).thenComparingDouble(Judged::cost))
+                .map(Judged::sheet)
                 .orElseThrow();
+    }
+
+    /** A drawing and what is against it, which takes as long to find as the drawing. */
+    private record Judged(Sheet sheet, int flaws, double cost) {
+        static Judged of(Scheme scheme, Sheet sheet, double more) {
+            return new Judged(sheet, Flaws.of(scheme, sheet).size(), sheet.cost(more));
+        }
     }
 
     /**
@@ -99,6 +106,7 @@ final class Layered {
      * fewer crossings gains.
      */
     static Sheet inOrder(Scheme scheme) {
+        LayoutMetaDataService.getInstance();
         Scheme bare =
                 new Scheme(scheme.title(), scheme.notes(), List.of(), scheme.parts(), scheme.nets(), scheme.scale());
         return new Layered(
@@ -107,7 +115,6 @@ final class Layered {
     }
 
     private Sheet laidOut() {
-        LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
         options();
         for (String frame : scheme.frames()) {
             ElkNode node = ElkGraphUtil.createNode(root);
