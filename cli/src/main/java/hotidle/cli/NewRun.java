@@ -8,6 +8,7 @@ import hotidle.circuits.create.NewUnit;
 import hotidle.circuits.create.ReadyUnit;
 import hotidle.circuits.create.UnitAnswers;
 import hotidle.study.JudgedBuild;
+import hotidle.study.SameSpeedFilms;
 import hotidle.transmission.Transmission;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -49,6 +50,7 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                 .circuit()
                 .orElseThrow()
                 .unit();
+        JudgedBuild judged = judged(sound);
         NewUnitScreen screen = new NewUnitScreen(
                 units,
                 NewPhrase.made(
@@ -57,7 +59,8 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                         ready.name(),
                         NewPhrase.has(ready.pistons("clutch", known.ranges()), ready.pistons("band", known.ranges())),
                         sound.assumed().size()),
-                judged(sound),
+                judged,
+                SameSpeedFilms.of(List.of(judged)),
                 made.measureFirst(),
                 NewPhrase.next(file, file.resolveSibling(name + "-sheet.csv"))
                         + (ask && Files.exists(kept) ? NewPhrase.kept(kept) : ""));

@@ -23,11 +23,17 @@ import java.util.Optional;
  *
  * @param made         a line on the file
  * @param sound        the unit with all fits new, judged
+ * @param films        of that build alone
  * @param measureFirst which assumed sizes move its verdict most
  * @param next         lines of which commands come next, and where answers are kept
  */
 public record NewUnitScreen(
-        Quantity.UnitSystem units, String made, JudgedBuild sound, Optional<MeasureFirst> measureFirst, String next) {
+        Quantity.UnitSystem units,
+        String made,
+        JudgedBuild sound,
+        SameSpeedFilms films,
+        Optional<MeasureFirst> measureFirst,
+        String next) {
 
     /** Sizes that are named (chosen). */
     private static final int NAMED = 4;
@@ -63,7 +69,7 @@ public record NewUnitScreen(
                                 "",
                                 List.of(sound),
                                 NotCommanded.of(sound.unit()),
-                                SameSpeedFilms.of(List.of(sound)),
+                                films,
                                 Settling.AS_GIVEN,
                                 sound.duties().stream()
                                         .map(judged -> judged.duty().name())
