@@ -55,8 +55,9 @@ class HelpTest {
 
     @Test
     void aCommandIsFoundByItsNameAndAWordThatIsNoneIsNot() {
-        commands().forEach((name, spec) ->
-                assertEquals(Optional.of(spec.userObject().getClass()), HotIdle.command(name), name));
+        commands()
+                .forEach((name, spec) ->
+                        assertEquals(Optional.of(spec.userObject().getClass()), HotIdle.command(name), name));
         for (String none : List.of("", "nosuch", "Compare", "compare ", "--help", "../compare")) {
             assertEquals(Optional.empty(), HotIdle.command(none), none);
         }

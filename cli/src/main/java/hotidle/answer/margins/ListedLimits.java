@@ -46,7 +46,8 @@ record ListedLimits(Quantity.UnitSystem units, JudgedBuild build, List<String> s
     }
 
     private static boolean is(DutyLimit one, Optional<BuildVerdict.FirstLimit> first) {
-        return first.filter(limit -> limit.duty().equals(one.duty) && limit.margin().equals(one.margin()))
+        return first.filter(
+                        limit -> limit.duty().equals(one.duty) && limit.margin().equals(one.margin()))
                 .isPresent();
     }
 

@@ -63,7 +63,7 @@ final class LiveLesson {
     private static Object silently(LiveAnswers.Answerer answerer, LiveQuestion question, Runnable step) {
         try {
             return answerer.answer(question, step);
-        } catch (WrongStateException | Newest.GivenUpException told) {
+        } catch (WrongStateException | Newest.GivenUpException | Newest.TooLongException told) {
             throw told;
         } catch (RuntimeException failed) {
             throw new WrongStateException(HiddenFaultPhrase.FAILED);

@@ -178,6 +178,8 @@ public final class LiveServer implements AutoCloseable {
             send(exchange, 200, JSON, answer);
         } catch (Newest.GivenUpException outdated) {
             refuse(exchange, 409, outdated.getMessage());
+        } catch (Newest.TooLongException slow) {
+            refuse(exchange, 503, slow.getMessage());
         } catch (WrongStateException wrong) {
             refuse(exchange, 422, wrong.getMessage());
         } catch (IllegalArgumentException broken) {

@@ -18,10 +18,10 @@ export function causes(setTo) {
       root.classList.add('old');
       root.setAttribute('aria-busy', 'true');
     },
-    clear(sentence) {
+    clear(sentence, again) {
       root.classList.remove('old');
       root.removeAttribute('aria-busy');
-      body.replaceChildren(sentence ? el('p', { className: 'quiet' }, sentence) : '');
+      body.replaceChildren(sentence ? el('p', { className: 'quiet' }, sentence + ' ', again ? el('button', { type: 'button', onclick: again }, 'Ask again') : '') : '');
     },
     show(answer) {
       root.classList.remove('old');

@@ -172,9 +172,17 @@ export function gauges(story) {
     },
     refused(problem) {
       known = null;
-      outcome.clear(problem.message);
+      outcome.clear('What may explain these readings: ' + problem.message + '.', look);
     },
   });
+
+  function look() {
+    if (story.now.gauges.readings.some((cells) => cells.reading) && answeredKey !== causesKey()) {
+      outcome.wait();
+      askedKey = causesKey();
+      askCauses(question());
+    }
+  }
 
   return {
     show(now) {
@@ -190,11 +198,7 @@ export function gauges(story) {
     follow(caution) {
       noStall.textContent = caution;
       noStall.hidden = !caution;
-      if (story.now.gauges.readings.some((row) => row.reading) && answeredKey !== causesKey()) {
-        outcome.wait();
-        askedKey = causesKey();
-        askCauses(question());
-      }
+      look();
     },
   };
 }

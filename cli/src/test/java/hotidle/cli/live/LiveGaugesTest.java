@@ -167,32 +167,14 @@ class LiveGaugesTest {
     }
 
     @Test
-    void rangeSpeedTemperatureAndCommandAreThoseOfAReadingTakenThere() throws Exception {
-        Path sheet = folder.resolve("set.csv");
-        Files.writeString(
-                sheet,
-                "tap,range,engine speed,oil temperature,temperature unit,commanded pressure,reading,unit,gauge accuracy\n"
-                        + "line,reverse,1500,80,degC,12 bar,12,bar,2 %\n");
-        JsonNode set = json(
-                "{\"range\": \"reverse\", \"engine_speed_rpm\": 1500, \"sump_temperature_c\": 80, \"commanded_pa\": 1200000}");
-        JsonNode told = command("gauge", "shuttle-five", "--build", "worn", "--readings", sheet.toString());
-        JsonNode shown = answer("gauges", IDLE, set);
-        same(
-                told.at("/readings/0/sound_mean").asDouble(),
-                shown.at("/gauges/0/pressure_pa").asDouble());
-        assertEquals("reverse", shown.get("range").asText());
-        double warm = answer("gauges", IDLE, json("{\"sump_temperature_c\": 20}"))
-                .at("/gauges/0/pressure_pa")
-                .asDouble();
-        assertTrue(warm
-                > answer("gauges", IDLE, json("{}")).at("/gauges/0/pressure_pa").asDouble());
-    }
-
-    @Test
-    void whatThePageHandsOutGaugeReadsAndSaysTheSameOfAChangedBuild() throws Exception {
-        String changed = "{\"build\": \"worn\", \"duty\": \"hot-idle\", \"sizes\": {\"hub-face.clearance\": 4e-5}}";
-        ObjectNode gauges = taken(sample);
-        ((ArrayNode) gauges.get("readings")).remove(1);
+    void whatThePageHandsOutGaugeReadsAndSaysTheSameOfAChangedBuildAndOfWhatWasSet() throws Exception {
+        String changed = IDLE.replace("}", ", \"sizes\": {\"hub-face.clearance\": 4e-5}}");
+        ObjectNode gauges = (ObjectNode)
+                json(
+                        "{\"range\": \"reverse\", \"engine_speed_rpm\": 1500, \"sump_temperature_c\": 80,"
+                                + " \"commanded_pa\": 1200000, \"readings\": [{\"tap\": \"line\", \"range\": \"reverse\","
+                                + " \"engine speed\": \"1500\", \"oil temperature\": \"80\", \"temperature unit\": \"degC\","
+                                + " \"commanded pressure\": \"12 bar\", \"reading\": \"9\", \"unit\": \"bar\", \"gauge accuracy\": \"2 %\"}]}");
         JsonNode file = answer("readings-file", changed, gauges);
         assertEquals("shuttle-five-readings.csv", file.get("name").asText());
         Path readings = folder.resolve(file.get("name").asText());
@@ -202,6 +184,14 @@ class LiveGaugesTest {
         Path circuit = folder.resolve(build.get("name").asText());
         Files.writeString(circuit, build.get("text").asText());
         JsonNode told = command("gauge", circuit.toString(), "--build", "changed", "--readings", readings.toString());
+        JsonNode shown = answer("gauges", changed, gauges);
+        same(
+                told.at("/readings/0/sound_mean").asDouble(),
+                shown.at("/gauges/0/pressure_pa").asDouble());
+        same(
+                told.at("/readings/0/sound_mean").asDouble(),
+                shown.at("/readings/0/model").asDouble());
+        assertEquals("reverse", shown.get("range").asText());
         JsonNode gauge = answer("causes", changed, gauges).get("gauge");
         assertEquals("worn, changed", gauge.get("build").asText());
         for (String number : List.of("chi_square", "probability", "none_of_these")) {
@@ -212,6 +202,15 @@ class LiveGaugesTest {
                 told.at("/causes/0/believed").asDouble(),
                 gauge.at("/causes/0/believed").asDouble(),
                 1e-6);
+    }
+
+    @Test
+    void coldOilHoldsTheLineWhereHotOilDoesNot() throws Exception {
+        double warm = answer("gauges", IDLE, json("{\"sump_temperature_c\": 20}"))
+                .at("/gauges/0/pressure_pa")
+                .asDouble();
+        assertTrue(warm
+                > answer("gauges", IDLE, json("{}")).at("/gauges/0/pressure_pa").asDouble());
     }
 
     @Test
@@ -229,8 +228,7 @@ class LiveGaugesTest {
         assertTrue(text.contains("build=changed"), text);
         assertTrue(text.contains("without its faults"), text);
         assertTrue(text.contains("driving conditions as written"), text);
-        assertTrue(
-                answer("report-file", IDLE, json("{}")).get("text").asText().contains("readings=Optional.empty"));
+        assertTrue(answer("report-file", IDLE, json("{}")).get("text").asText().contains("readings=Optional.empty"));
     }
 
     @Test

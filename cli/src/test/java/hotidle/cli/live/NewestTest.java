@@ -3,6 +3,7 @@ package hotidle.cli.live;
 import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 
 class NewestTest {
@@ -38,5 +39,15 @@ class NewestTest {
         Runnable one = begun("one", "state", 1);
         begun("other", "state", 2);
         assertDoesNotThrow(one::run);
+    }
+
+    @Test
+    void whatTakesLongerThanAnybodyWaitsIsToldAndNotTakenForANewerQuestion() {
+        AtomicLong now = new AtomicLong(Long.MAX_VALUE - 1);
+        Runnable step = new Newest(now::get).begin("one", "causes", 1, "state");
+        now.addAndGet(29_000_000_000L);
+        assertDoesNotThrow(step::run);
+        now.addAndGet(2_000_000_000L);
+        assertThrows(Newest.TooLongException.class, step::run);
     }
 }
