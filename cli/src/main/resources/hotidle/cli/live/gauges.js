@@ -125,6 +125,9 @@ export function gauges(story) {
 
   const askGauges = asker('gauges', {
     answered(answer, asked, sent, newest) {
+      if (newest) {
+        root.removeAttribute('aria-busy');
+      }
       last = answer;
       lastRows = asked.gauges.readings;
       const warm = unit.duties.some((duty) => duty.sump_temperature_c !== null);
@@ -145,6 +148,7 @@ export function gauges(story) {
       }
     },
     refused(problem) {
+      root.removeAttribute('aria-busy');
       trouble.textContent = problem.message;
       list.classList.add('old');
     },
@@ -188,6 +192,8 @@ export function gauges(story) {
     show(now) {
       unit = now;
       caution.textContent = unit.caution;
+      root.setAttribute('aria-busy', 'true');
+      askCauses.drop();
       askGauges(question());
       if (answeredKey && answeredKey !== causesKey()) {
         known = null;

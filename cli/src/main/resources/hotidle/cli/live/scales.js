@@ -74,9 +74,7 @@ export function scale(tap, read) {
       const pascal = gauge.pressure_pa;
       const marks = [pascal ?? 0, commanded ?? 0, ...taken.map((one) => one.value ?? 0)];
       const needed = Math.max(...marks) / PSI / ROOM;
-      if (needed > full[0]) {
-        full = FULL.find(([most]) => most >= needed) || FULL[FULL.length - 1];
-      }
+      full = FULL.find(([most]) => most >= needed) || FULL[FULL.length - 1];
       const drawn = ticks();
       if (pascal !== null) {
         const top = y(pascal);

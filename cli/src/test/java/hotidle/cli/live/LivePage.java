@@ -75,7 +75,7 @@ final class LivePage {
     /** Waits until all that was asked for stands there. */
     void settled() {
         until(
-                "document.getElementById('verdict')?.dataset.verdict && !document.querySelector('.waiting, .costing, .old')");
+                "document.getElementById('verdict')?.dataset.verdict && !document.querySelector('.waiting, .costing, .old, #gauges[aria-busy]')");
     }
 
     String text(String selector) {
