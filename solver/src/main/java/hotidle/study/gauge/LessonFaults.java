@@ -209,7 +209,7 @@ public final class LessonFaults {
      * @return empty where none is found
      */
     public Optional<UnitFault.Sized> drawn(Difficulty difficulty, long seed, Runnable step) {
-        Random random = new Random(mixed(seed + difficulty.ordinal()));
+        Random random = new Random(mixed(31 * seed + (long) difficulty.least));
         List<FaultKind> kinds = faults.stream().map(UnitFault::kind).distinct().toList();
         Series series = solved().model().series();
         for (int i = 0; i < TRIES; i++) {
