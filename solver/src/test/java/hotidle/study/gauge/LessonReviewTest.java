@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** How soon the gauges of a small unit tell a broken regulator spring. */
 class LessonReviewTest {
 
-    private static final Runnable NOTHING = () -> {};
+    private static void nothing() {}
 
     private static LessonFaults lesson;
     private static UnitFault.Sized broken;
@@ -32,7 +32,7 @@ class LessonReviewTest {
     }
 
     private static LessonReview after(List<GaugeReading> readings) {
-        return LessonReview.of(lesson.build(), broken.fault(), readings, NOTHING);
+        return LessonReview.of(lesson.build(), broken.fault(), readings, LessonReviewTest::nothing);
     }
 
     @Test
