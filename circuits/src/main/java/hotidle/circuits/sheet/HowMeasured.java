@@ -5,6 +5,7 @@ import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
 import java.util.List;
+import java.util.Optional;
 
 /** Where and with what a size of a part is measured, as its kind says it. */
 public final class HowMeasured {
@@ -18,25 +19,34 @@ public final class HowMeasured {
      * @param path of the size's key
      */
     public static String of(String kind, String path) {
-        return Kinds.of(kind)
-                .map(known -> of(known.shape(), List.of(path.split("\\.", -1))))
-                .orElse("");
+        return key(kind, path).map(Key::measure).orElse("");
     }
 
-    private static String of(Shape shape, List<String> path) {
+    /** Whether wear makes such a size smaller, as a shaft, and not larger, as a bore. */
+    public static boolean shrinks(String kind, String path) {
+        return key(kind, path)
+                .map(key -> key.type() instanceof Type.Wearing wearing && wearing.shrinks())
+                .orElse(false);
+    }
+
+    private static Optional<Key> key(String kind, String path) {
+        return Kinds.of(kind).flatMap(known -> key(known.shape(), List.of(path.split("\\.", -1))));
+    }
+
+    private static Optional<Key> key(Shape shape, List<String> path) {
         if (path.isEmpty()) {
-            return "";
+            return Optional.empty();
         }
         List<String> rest = path.subList(1, path.size());
-        return shape.key(path.get(0))
-                .map(key -> rest.isEmpty() ? key.measure() : of(key, rest))
-                .orElse("");
+        return shape.key(path.get(0)).flatMap(key -> rest.isEmpty() ? Optional.of(key) : key(key, rest));
     }
 
-    private static String of(Key key, List<String> rest) {
+    private static Optional<Key> key(Key key, List<String> rest) {
         if (key.type() instanceof Type.OneGroup group) {
-            return of(group.shape(), rest);
+            return key(group.shape(), rest);
         }
-        return key.type() instanceof Type.NamedGroups groups ? of(groups.shape(), rest.subList(1, rest.size())) : "";
+        return key.type() instanceof Type.NamedGroups groups
+                ? key(groups.shape(), rest.subList(1, rest.size()))
+                : Optional.empty();
     }
 }

@@ -24,7 +24,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * What there is to turn at, of one build.
@@ -97,11 +96,6 @@ public record LiveUnitRecord(
     /** A place for a gauge. */
     public record TapLine(String name, String node, String port, String between) {}
 
-    /** A slider goes so many wear allowances past new, and this share of one below it (chosen) [-]. */
-    private static final double PAST = 3;
-
-    private static final double BELOW = 0.25;
-
     public static LiveUnitRecord of(
             DescribedCircuit circuit, Adjustable build, List<Job> jobs, Quantity.UnitSystem system) {
         Transmission unit = build.unit();
@@ -114,7 +108,9 @@ public record LiveUnitRecord(
                         .toList(),
                 unit.duties().stream().map(LiveUnitRecord::duty).toList(),
                 unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty(),
-                build.dimensions().stream().map(size -> size(circuit, size)).toList(),
+                build.dimensions().stream()
+                        .map(size -> size(circuit, build.dimensions(), size))
+                        .toList(),
                 circuit.parts().stream().map(part -> part(unit, part)).toList(),
                 UnitFaults.of(build).stream().map(LiveUnitRecord::fault).toList(),
                 jobs.stream()
@@ -141,17 +137,13 @@ public record LiveUnitRecord(
                 duty.judged());
     }
 
-    private static LiveSize size(DescribedCircuit circuit, WearSize size) {
-        double way = size.allowance() == 0 ? size.fresh() : size.allowance();
-        double one = size.fresh() - BELOW * way;
-        double other = size.fresh() + PAST * way;
-        double least = Stream.of(one, other, size.value()).min(Double::compare).orElseThrow();
-        double most = Stream.of(one, other, size.value()).max(Double::compare).orElseThrow();
+    private static LiveSize size(DescribedCircuit circuit, List<WearSize> all, WearSize size) {
         String kind = circuit.parts().stream()
                 .filter(part -> part.name().equals(size.part()))
                 .map(DescribedCircuit.PartLine::kind)
                 .findFirst()
                 .orElse("");
+        SliderEnds ends = SliderEnds.of(size, all, HowMeasured.shrinks(kind, size.key()));
         return new LiveSize(
                 size.name(),
                 size.part(),
@@ -161,8 +153,8 @@ public record LiveUnitRecord(
                 size.fresh(),
                 size.limit(),
                 size.measured(),
-                Math.max(least, 0),
-                most,
+                ends.low(),
+                ends.high(),
                 HowMeasured.of(kind, size.key()));
     }
 

@@ -81,7 +81,7 @@ export function lesson() {
   root.append(el('h2', { id: 'lesson-head' }, 'Lesson'), details);
   ownUndo(root);
   details.open = now.ticket !== null;
-  details.ontoggle = () => details.open && !offer && learn(now.build);
+  details.ontoggle = () => details.open && !offer && units.known() && learn(now.build);
 
   const save = () => sessionStorage.setItem(KEPT, JSON.stringify(now));
 
@@ -231,7 +231,7 @@ export function lesson() {
     }
     reads.textContent = 'reads';
     sound.textContent = 'sound units read';
-    rows.replaceChildren(...now.readings.map(row));
+    rows.replaceChildren(...(units.known() ? now.readings.map(row) : []));
     table.hidden = now.readings.length === 0;
     why.value = now.why;
     const count = now.readings.length;

@@ -39,11 +39,12 @@ const LAST = '\nWhat stands in dashed frames is the last state that was found.';
 function refused(problem) {
   trouble(problem.message + (shown ? LAST : ''));
   grey(true);
+  panels.sheet.cost(null);
 }
 
 /** What stands there is of the last state that was solved. */
 function grey(old) {
-  [panels.curve, panels.oil, panels.drawing].forEach((panel) => panel.grey(old));
+  [panels.curve, panels.oil, panels.drawing, panels.verdict].forEach((panel) => panel.grey(old));
 }
 
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });

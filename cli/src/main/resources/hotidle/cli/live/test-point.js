@@ -57,7 +57,9 @@ export function testPoint(story) {
     const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
       oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
     const field = el('input', { type: 'number', step: 'any', 'aria-label': one.label + ' at the gauges [' + units.unit(one.quantity) + ']',
+      oninput: () => { field.typing = true; },
       onchange: () => {
+        field.typing = false;
         if (field.value !== '') {
           set(units.toSi(one.quantity, Number(field.value)), true);
         }
@@ -66,10 +68,8 @@ export function testPoint(story) {
     row.show = (answer) => {
       const own = story.now.gauges[one.key];
       const si = one.into(own === null ? answer[one.key] : own);
-      if (document.activeElement !== slider) {
-        slider.value = si;
-      }
-      if (document.activeElement !== field) {
+      slider.value = si;
+      if (!field.typing) {
         field.value = units.number(one.quantity, si);
       }
       slider.setAttribute('aria-valuetext', units.said(one.quantity, si));

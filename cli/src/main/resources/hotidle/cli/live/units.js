@@ -7,6 +7,9 @@ export function learn(quantities) {
   table = quantities;
 }
 
+/** Whether the program has told them yet: before that, nothing can be shown. */
+export const known = () => system in table;
+
 export const systems = () => Object.keys(table);
 
 export function use(other) {

@@ -36,8 +36,16 @@ export function verdict() {
       root.classList.add('waiting');
       root.setAttribute('aria-busy', 'true');
     },
+    /** What stands there is no answer to what is asked for now, and none will come. */
+    grey(old) {
+      root.classList.toggle('old', old);
+      if (old) {
+        root.classList.remove('waiting');
+        root.removeAttribute('aria-busy');
+      }
+    },
     show(answer) {
-      root.classList.remove('waiting');
+      root.classList.remove('waiting', 'old');
       root.removeAttribute('aria-busy');
       root.dataset.verdict = answer.verdict;
       sentence.replaceChildren(...emphasised(answer));

@@ -32,6 +32,13 @@ final class LivePage {
               ...[...panel.querySelectorAll('svg text')].map((one) => one.textContent)].join('|')).join('\\n')
             """;
 
+    /** Where it stands, and all that the page says of what went wrong. */
+    private static final String TROUBLE =
+            """
+            return location.href + ' ' + [...document.querySelectorAll('[role=alert], [role=status], .old, .waiting, .costing')]
+              .map((one) => (one.className || one.id) + ': ' + one.textContent.slice(0, 200)).join(' | ').replaceAll('\\n', ' ')
+            """;
+
     final ChromeDriver driver;
     final Visitor visitor;
     private final String first;
@@ -67,7 +74,7 @@ final class LivePage {
         long end = System.currentTimeMillis() + PATIENCE;
         while (!Boolean.TRUE.equals(js("return Boolean(" + condition + ")"))) {
             if (System.currentTimeMillis() > end) {
-                throw new AssertionError("never: " + condition + "\n" + text("body"));
+                throw new AssertionError("never: " + condition + "; " + js(TROUBLE));
             }
         }
     }
@@ -75,7 +82,7 @@ final class LivePage {
     /** Waits until all that was asked for stands there. */
     void settled() {
         until(
-                "document.getElementById('verdict')?.dataset.verdict && !document.querySelector('.waiting, .costing, .old, #gauges[aria-busy]')");
+                "document.getElementById('verdict')?.dataset.verdict && !document.querySelector('.waiting, .costing, section.old, .scales.old, .causes.old, #gauges[aria-busy]')");
     }
 
     String text(String selector) {
@@ -89,11 +96,16 @@ final class LivePage {
     }
 
     /** Cells of the rows of a table, shown or not. */
-    @SuppressWarnings("unchecked")
     List<List<String>> cells(String rows) {
-        return (List<List<String>>) js(
+        return lists(
                 "return [...document.querySelectorAll(arguments[0])].map((row) => [...row.cells].map((cell) => cell.textContent))",
                 rows);
+    }
+
+    /** Lists of texts that a script gives. */
+    @SuppressWarnings("unchecked")
+    List<List<String>> lists(String script, Object... arguments) {
+        return (List<List<String>>) js(script, arguments);
     }
 
     WebElement find(String selector) {

@@ -40,7 +40,7 @@ class LivePageDragTest {
             "#knob-engine_speed_rpm",
             "#knob-sump_temperature_c",
             "input[type=range][aria-label='hub-face clearance']",
-            "input[type=range][aria-label='hub-bushing clearance']",
+            "input[type=range][aria-label='hub-bushing bore']",
             "input[type=range][aria-label='regulator bore']",
             "input[type=range][aria-label='regulator valve']",
             "input[type=range][aria-label='primary face-clearance']",

@@ -95,7 +95,7 @@ class LivePageForEveryoneTest {
         page.unfold();
         page.js("document.activeElement.blur(); getSelection().removeAllRanges(); scrollTo(0, 0)");
         long stops = (Long) page.js("""
-                const one = [...document.querySelectorAll('a[href], button, input, select, summary, [tabindex="0"]')]
+                const one = [...document.querySelectorAll('a[href], button, input, select, summary, textarea, [tabindex="0"]')]
                   .filter((it) => !it.disabled && it.checkVisibility() && !(it.type === 'radio' && !it.checked));
                 return one.length
                 """);
@@ -179,16 +179,24 @@ class LivePageForEveryoneTest {
     /** Texts that lie over each other, or stick out of the page. */
     private static final String MESS = """
             const boxes = [];
+            /** Whether it lies in what is shown of the panes that it scrolls in. */
+            const inside = (one, box) => {
+              for (let it = one; it !== document.body; it = it.parentElement) {
+                const frame = it.getBoundingClientRect();
+                if (getComputedStyle(it).overflowY !== 'visible' && (box.bottom > frame.bottom || box.top < frame.top)) { return false; }
+              }
+              return true;
+            };
             const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
             while (walk.nextNode()) {
               const node = walk.currentNode;
               const of = node.parentElement;
               if (!node.textContent.trim() || !of.checkVisibility({ checkOpacity: true, checkVisibilityCSS: true })
-                  || of.closest('svg, option, .skip, .u-hz')) { continue; }
+                  || of.closest('svg, option, textarea, .skip, .gutter')) { continue; }
               const range = document.createRange();
               range.selectNodeContents(node);
               for (const box of range.getClientRects()) {
-                if (box.width > 1) { boxes.push([box, node.textContent.trim().slice(0, 40), of]); }
+                if (box.width > 1 && inside(of, box)) { boxes.push([box, node.textContent.trim().slice(0, 40), of]); }
               }
             }
             for (const one of document.querySelectorAll('button, select, input:not([type=radio]), canvas')) {
