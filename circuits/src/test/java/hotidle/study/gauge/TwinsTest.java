@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Made-up units of the sound build, {@link Twins}, few enough for CI, of a seed of their own: fifty with one fault each that shows, fifty
- * without. What a thousand come to is asked by hand: run {@link TwinStudies}.
+ * without, twelve with two. What a thousand come to is asked by hand: run {@link TwinStudies}.
  *
  * <p>Fifty units cannot tell 0.90 from 0.86. What is asked of each share is that it is not below what fifty units would come to but once
  * in a hundred, were the share of all units just as large as it has to be.
@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 class TwinsTest {
 
     private static final int UNITS = 50;
+    private static final int PAIRS = 12;
     private static Twins twins;
     private static TwinTally tally;
 
@@ -59,6 +60,12 @@ class TwinsTest {
     @Test
     void leaksOfOneGalleryAreNeverToldApart() {
         assertEquals(0, tally.split, "findings that tell leaks of one gallery apart");
+    }
+
+    @Test
+    void bothOfTwoFaultsAreAmongThoseOfTheLeadingPairs() {
+        TwinStudies.TwoFaults two = new TwinStudies(twins).two(PAIRS, 3);
+        assertTrue(two.each() >= fewest(PAIRS, 0.70), two.toString());
     }
 
     /** Two end lands of the manual valve, of the same size, both between line and sump, beside a plate that leaks there too. */
