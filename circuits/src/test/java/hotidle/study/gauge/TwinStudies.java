@@ -261,9 +261,9 @@ record TwinStudies(Twins twins) {
                         .sum());
         for (String one : asked) {
             start = System.nanoTime();
-            String[] counted = one.split(":");
-            String what = counted[0];
-            int count = Integer.parseInt(counted.length > 1 ? counted[1] : arguments[1]);
+            int colon = one.indexOf(':');
+            String what = colon < 0 ? one : one.substring(0, colon);
+            int count = Integer.parseInt(colon < 0 ? arguments[1] : one.substring(colon + 1));
             System.out.println(
                     switch (what) {
                         case "one" -> twins.sick(count, seed).toString();
