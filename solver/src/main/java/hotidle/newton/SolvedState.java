@@ -40,6 +40,21 @@ public final class SolvedState {
         return new SolvedState(one.conditions, guess, 0, "");
     }
 
+    /**
+     * A guess of a state of a network alike, for {@link Series#guess}: this one, moved by as much as another has moved between the two
+     * networks.
+     *
+     * @param from the other, of this state's network
+     * @param to   the other, of the network alike
+     */
+    public SolvedState moved(SolvedState from, SolvedState to) {
+        double[] guess = unknowns.clone();
+        for (int i = 0; i < guess.length; i++) {
+            guess[i] += to.unknowns[i] - from.unknowns[i];
+        }
+        return new SolvedState(conditions, guess, 0, "");
+    }
+
     double[] unknowns() {
         return unknowns;
     }

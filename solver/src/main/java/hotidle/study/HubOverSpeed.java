@@ -136,7 +136,15 @@ public record HubOverSpeed(
                         NARROW,
                         this::filmAt);
             } else if (bracket.jumps()) {
-                Least.anywhere(from.speed(), from.film(), to.speed(), to.film(), NARROW, this::filmAt);
+                Least.anywhere(
+                        from.speed(),
+                        from.film(),
+                        to.speed(),
+                        to.film(),
+                        best.speed(),
+                        best.film(),
+                        NARROW,
+                        this::filmAt);
             } else {
                 Least.between(from.speed(), from.film(), to.speed(), to.film(), NARROW, this::filmAt);
             }

@@ -135,7 +135,10 @@ final class HubSpeeds {
             series.restart(states[slower].state());
         }
         if (before != null) {
-            series.guess(before.state());
+            series.guess(
+                    slower >= 0 && states[slower] != null && alike[slower] != null
+                            ? before.state().moved(alike[slower].state(), states[slower].state())
+                            : before.state());
         }
         asked.set(i);
         states[i] = null;

@@ -49,7 +49,7 @@ public final class Least {
         if (beside.isEmpty() || !(beside.getAsDouble() < atEnd)) {
             return end;
         }
-        return inside(low, high, inner, beside.getAsDouble(), tolerance, figure);
+        return inside(low, atLow, high, atHigh, inner, beside.getAsDouble(), tolerance, figure);
     }
 
     /**
@@ -68,12 +68,13 @@ public final class Least {
             double tolerance,
             DoubleFunction<OptionalDouble> figure) {
         return atMiddle < atLow && atMiddle < atHigh
-                ? inside(low, high, middle, atMiddle, tolerance, figure)
+                ? inside(low, atLow, high, atHigh, middle, atMiddle, tolerance, figure)
                 : between(low, atLow, high, atHigh, tolerance, figure);
     }
 
     /**
-     * The number at which a figure that may jump is least: golden section, which looks inside whatever the figure does at the ends.
+     * The number at which a figure that may jump is least: golden section, which looks inside whatever the figure does at the ends,
+     * until a number is below both of its neighbours.
      *
      * @param tolerance to which the number is found, above zero
      * @param figure    the figure; empty where it is not known, which ends the search with the best so far
@@ -85,42 +86,69 @@ public final class Least {
             double atHigh,
             double tolerance,
             DoubleFunction<OptionalDouble> figure) {
+        return anywhere(low, atLow, high, atHigh, Double.NaN, Double.POSITIVE_INFINITY, tolerance, figure);
+    }
+
+    /**
+     * The same beside a least that is found already: it stays where the first look inside finds nothing below it.
+     *
+     * @param found   number of that least; one that is not between low and high does not count
+     * @param atFound the figure there
+     */
+    public static double anywhere(
+            double low,
+            double atLow,
+            double high,
+            double atHigh,
+            double found,
+            double atFound,
+            double tolerance,
+            DoubleFunction<OptionalDouble> figure) {
         double a = low;
         double b = high;
-        double best = atLow <= atHigh ? low : high;
-        double atBest = Math.min(atLow, atHigh);
+        double atA = atLow;
+        double atB = atHigh;
         double left = a + GOLDEN * (b - a);
         double right = b - GOLDEN * (b - a);
         OptionalDouble atLeft = figure.apply(left);
         OptionalDouble atRight = figure.apply(right);
         while (b - a > tolerance && atLeft.isPresent() && atRight.isPresent()) {
-            boolean leftIsLower = atLeft.getAsDouble() <= atRight.getAsDouble();
-            double lower = Math.min(atLeft.getAsDouble(), atRight.getAsDouble());
-            if (lower < atBest) {
-                atBest = lower;
-                best = leftIsLower ? left : right;
+            double one = atLeft.getAsDouble();
+            double other = atRight.getAsDouble();
+            if (low < found && found < high && atFound <= Math.min(one, other)) {
+                return found;
             }
-            if (leftIsLower) {
+            if (one <= other && one < atA) {
+                return inside(a, atA, right, other, left, one, tolerance, figure);
+            }
+            if (other < one && other < atB) {
+                return inside(left, one, b, atB, right, other, tolerance, figure);
+            }
+            if (one <= other) {
                 b = right;
+                atB = other;
                 right = left;
                 atRight = atLeft;
                 left = a + GOLDEN * (b - a);
                 atLeft = figure.apply(left);
             } else {
                 a = left;
+                atA = one;
                 left = right;
                 atLeft = atRight;
                 right = b - GOLDEN * (b - a);
                 atRight = figure.apply(right);
             }
         }
-        return best;
+        return atA <= atB ? a : b;
     }
 
-    /** Brent's method from a point inside that is below both ends. */
+    /** Brent's method from a point inside that is below both ends; the first parabola goes through all three. */
     private static double inside(
             double from,
+            double atFrom,
             double to,
+            double atTo,
             double start,
             double atStart,
             double tolerance,
@@ -128,13 +156,13 @@ public final class Least {
         double a = from;
         double b = to;
         double x = start;
-        double w = start;
-        double v = start;
+        double w = atFrom <= atTo ? from : to;
+        double v = atFrom <= atTo ? to : from;
         double fx = atStart;
-        double fw = atStart;
-        double fv = atStart;
-        double step = 0;
-        double before = 0;
+        double fw = Math.min(atFrom, atTo);
+        double fv = Math.max(atFrom, atTo);
+        double step = to - from;
+        double before = step;
         double least = tolerance / 2;
         for (int trial = 0; trial < MOST_TRIALS && Math.max(x - a, b - x) > tolerance; trial++) {
             double middle = (a + b) / 2;

@@ -72,4 +72,42 @@ class LeastTest {
                         x -> known(film.applyAsDouble(x))),
                 0);
     }
+
+    /** The film falls while a chamber is unloaded and thickens from there on: a search beside that finds the same again looks twice. */
+    @Test
+    void aLeastThatIsFoundAlreadyIsNotSearchedAgainButForALowerOne() {
+        DoubleUnaryOperator film = speed -> speed < 1144 ? 3 + (1144 - speed) / 50 : 3 + (speed - 1144) / 300;
+        assertEquals(1143.8, beside(1143.8, film), 0);
+        assertEquals(2, trials.get());
+        DoubleUnaryOperator lower = speed -> film.applyAsDouble(speed) - (Math.abs(speed - 1060) < 30 ? 3 : 0);
+        assertEquals(1089.9, beside(1143.8, lower), 0.6);
+    }
+
+    private double beside(double found, DoubleUnaryOperator film) {
+        trials.set(0);
+        return Least.anywhere(
+                950,
+                film.applyAsDouble(950),
+                1250,
+                film.applyAsDouble(1250),
+                found,
+                film.applyAsDouble(found),
+                0.5,
+                x -> {
+                    trials.incrementAndGet();
+                    return known(film.applyAsDouble(x));
+                });
+    }
+
+    @Test
+    void theParabolaThroughThreeFiguresIsTheFirstToBeFollowed() {
+        trials.set(0);
+        DoubleUnaryOperator valley = x -> (x - 0.7) * (x - 0.7);
+        double found = Least.between(0, 0.49, 1, 0.09, 2, 1.69, TOLERANCE, x -> {
+            trials.incrementAndGet();
+            return known(valley.applyAsDouble(x));
+        });
+        assertEquals(0.7, found, TOLERANCE);
+        assertTrue(trials.get() <= 3, trials + " trials");
+    }
 }
