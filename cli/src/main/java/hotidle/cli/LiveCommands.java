@@ -53,7 +53,7 @@ record LiveCommands(DescribedCircuit circuit, ReadInputs inputs, CommandSpec pro
         Optional<ReadingsOption.TakenReadings> taken =
                 asked.readings().map(read -> new ReadingsOption.TakenReadings(asked.sheet(), read));
         Findings found = ReportRun.findings(asked.units(), whole, List.of(unit), false, taken, nobody);
-        return new ReportAnswer(
+        return ReportAnswer.of(
                 asked.units(),
                 FILE,
                 ReportAnswer.Reader.SHOP,
