@@ -84,17 +84,17 @@ class SweepPicturesTest {
                 30,
                 OptionalDouble.empty());
         List<Adjustable> restored = List.of(CIRCUIT.adjustable("restored"));
-        assertEquals(Optional.empty(), Options.of(new StageOptions()).of(run, CIRCUIT, restored));
+        assertEquals(Optional.empty(), Options.of(new StageOptions()).of(run, CIRCUIT, restored, restored));
         StageRun named = Options.of(new StageOptions(), "--stages", "--from", "fresh")
-                .of(run, CIRCUIT, restored)
+                .of(run, CIRCUIT, restored, restored)
                 .orElseThrow();
         assertEquals("fresh", named.before());
         StageRun nearest = Options.of(new StageOptions(), "--stages")
-                .of(run, CIRCUIT, restored)
+                .of(run, CIRCUIT, restored, restored)
                 .orElseThrow();
         assertEquals(CIRCUIT.standsOn("restored", List.of("fresh", "worn")).orElse(""), nearest.before());
         StageOptions wrong = Options.of(new StageOptions(), "--stages", "--from", "nosuch");
-        assertThrows(WrongInputException.class, () -> wrong.of(run, CIRCUIT, restored));
+        assertThrows(WrongInputException.class, () -> wrong.of(run, CIRCUIT, restored, restored));
     }
 
     @Test
