@@ -44,7 +44,7 @@ record MissingBushing(Problems problems, SheetRow fit) {
     /** Whether a bushing of the new size fits a bare bore; else that is told. */
     boolean sound(Measured bare, SizeAsNew bushing) {
         double bore = bare.readings().mean();
-        boolean sound = !bushing.known() || bore > bushing.fresh() && bore < WIDEST * bushing.fresh();
+        boolean sound = !bushing.known() || (bore > bushing.fresh() && bore < WIDEST * bushing.fresh());
         if (!sound) {
             tell(
                     bare.place(),
