@@ -63,7 +63,8 @@ class ArchitectureTest {
                         "java..",
                         "org.apache.commons.csv..")
                 .check(CIRCUITS);
-        // a new unit's file says which assumed sizes move its verdict most, and so asks a study; gaps are scaled as they stand hot, in oil
+        // a new unit's file says which assumed sizes move its verdict most, and so asks a study; gaps are scaled as
+        // they stand hot, in oil
         classes()
                 .that()
                 .resideInAPackage("hotidle.circuits.create..")

@@ -25,16 +25,15 @@ final class LivePage {
     /** Height of a picture [px]. */
     private static final long SCREEN = 1500;
 
-    /** Everything that the panels show: words, numbers, fields, drawing. */
+    /** Everything that the panels show: words, numbers, fields, drawing; but a lesson, which proposes another number to each page. */
     private static final String SEEN = """
-            return [...document.querySelectorAll('main section')].map((panel) => [panel.id, panel.innerText,
+            return [...document.querySelectorAll('main section:not(#lesson)')].map((panel) => [panel.id, panel.innerText,
               ...[...panel.querySelectorAll('input, select')].map((one) => one.type === 'radio' ? one.checked : one.value),
               ...[...panel.querySelectorAll('svg text')].map((one) => one.textContent)].join('|')).join('\\n')
             """;
 
     /** Where it stands, and all that the page says of what went wrong. */
-    private static final String TROUBLE =
-            """
+    private static final String TROUBLE = """
             return location.href + ' ' + [...document.querySelectorAll('[role=alert], [role=status], .old, .waiting, .costing')]
               .map((one) => (one.className || one.id) + ': ' + one.textContent.slice(0, 200)).join(' | ').replaceAll('\\n', ' ')
             """;

@@ -20,8 +20,7 @@ class LivePageGaugesTest {
             throws IOException, InterruptedException {
         try (Visitor rig = new Visitor("training-rig")) {
             page.open(rig, "");
-            double line =
-                    rig.answer("gauges", "{}").at("/gauges/0/pressure_pa").asDouble();
+            double line = rig.answer("gauges", "{}").at("/gauges/0/pressure_pa").asDouble();
             assertEquals(
                     Quantity.PRESSURE.with(Quantity.UnitSystem.SHOP, line),
                     page.texts(".scales .figures strong").get(0));

@@ -33,8 +33,7 @@ class LivePagePanelsTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
 
     /** Keeps what the program answers, whole. */
-    private static final String KEEP =
-            """
+    private static final String KEEP = """
             window.told = [];
             const asked = window.fetch;
             window.fetch = async (...all) => {
@@ -46,8 +45,8 @@ class LivePagePanelsTest {
             """;
 
     private static JsonNode told(LivePage page, String kind) throws Exception {
-        return MAPPER.readTree((String)
-                page.js("return window.told.filter(([at]) => at === 'api/' + arguments[0]).pop()[1]", kind));
+        return MAPPER.readTree(
+                (String) page.js("return window.told.filter(([at]) => at === 'api/' + arguments[0]).pop()[1]", kind));
     }
 
     @Test
@@ -56,7 +55,13 @@ class LivePagePanelsTest {
         page.until("document.querySelectorAll('.scales li').length > 3");
         JsonNode idle = null;
         for (JsonNode state : MAPPER.readTree(Run.of(
-                                "compare", "shuttle-five", "--build", "worn", "--speed", "600..3600/3000rpm", "--format",
+                                "compare",
+                                "shuttle-five",
+                                "--build",
+                                "worn",
+                                "--speed",
+                                "600..3600/3000rpm",
+                                "--format",
                                 "json")
                         .out())
                 .at("/builds/0/states")) {
@@ -66,7 +71,8 @@ class LivePagePanelsTest {
         for (List<String> gauge : page.lists("return [...document.querySelectorAll('.scales li')].map((one) =>"
                 + " [one.querySelector('h3').textContent, one.querySelector('.figures').textContent])")) {
             if (NODES.containsKey(gauge.get(0))) {
-                double pressure = idle.at("/pressures_pa/" + NODES.get(gauge.get(0))).asDouble();
+                double pressure =
+                        idle.at("/pressures_pa/" + NODES.get(gauge.get(0))).asDouble();
                 assertEquals(
                         Quantity.PRESSURE.with(Quantity.UnitSystem.SHOP, pressure) + " "
                                 + Quantity.PRESSURE.with(Quantity.UnitSystem.METRIC, pressure),
@@ -98,15 +104,20 @@ class LivePagePanelsTest {
             page.click("#lesson summary");
             page.until("document.querySelectorAll('#lesson .begin select option').length > 0");
             page.type("#lesson .begin input[type=number]", "11");
-            page.js("[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Hide a fault').click()");
-            page.until("document.querySelector('#lesson .sentence[role=status]').textContent.includes('no reading taken yet')");
+            page.js(
+                    "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Hide a fault').click()");
+            page.until(
+                    "document.querySelector('#lesson .sentence[role=status]').textContent.includes('no reading taken yet')");
             List<String> offered = new ArrayList<>();
-            told(page, "lesson-offer").get("faults").forEach(fault -> offered.add(fault.get("name").asText()));
+            told(page, "lesson-offer")
+                    .get("faults")
+                    .forEach(fault -> offered.add(fault.get("name").asText()));
             assertTrue(offered.size() > 3, offered.toString());
             readTheGauge(page);
             readTheGauge(page);
-            String before = page.js("return document.documentElement.outerHTML + JSON.stringify(window.told) + location.href"
-                            + " + Object.values(sessionStorage).join() + history.state + document.cookie")
+            String before = page.js(
+                            "return document.documentElement.outerHTML + JSON.stringify(window.told) + location.href"
+                                    + " + Object.values(sessionStorage).join() + history.state + document.cookie")
                     .toString();
             Set<Integer> counts = new HashSet<>();
             for (String name : offered) {
@@ -117,7 +128,8 @@ class LivePagePanelsTest {
             page.settled();
             page.until("document.querySelectorAll('#lesson .readings tbody tr').length === 2");
             page.js(KEEP);
-            page.js("[...document.querySelectorAll('#lesson button')].find((one) => one.textContent.startsWith('That is my answer')).click()");
+            page.js(
+                    "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent.startsWith('That is my answer')).click()");
             page.until("!document.querySelector('#lesson .revealed').hidden");
             JsonNode revealed = told(page, "lesson-reveal");
             String text = page.text("#lesson .revealed");
@@ -127,20 +139,19 @@ class LivePagePanelsTest {
                         Quantity.UnitSystem.SHOP, read.get("pressure_pa").asDouble());
                 assertTrue(text.contains(shown), shown + " in " + text);
             }
-            assertTrue(
-                    (Long) page.js("return document.querySelectorAll('#lesson .revealed canvas').length") > 0, text);
+            assertTrue((Long) page.js("return document.querySelectorAll('#lesson .revealed canvas').length") > 0, text);
         }
     }
 
     private static void readTheGauge(LivePage page) {
         long rows = (Long) page.js("return document.querySelectorAll('#lesson .readings tbody tr').length");
-        page.js("[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Read the gauge').click()");
+        page.js(
+                "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Read the gauge').click()");
         page.until("document.querySelectorAll('#lesson .readings tbody tr').length === " + (rows + 1));
     }
 
     /** Marks a piece of the text, as a mouse does. */
-    private static final String MARK =
-            """
+    private static final String MARK = """
             const field = document.getElementById('written');
             const at = field.value.indexOf(arguments[0]);
             field.focus();
@@ -161,7 +172,8 @@ class LivePagePanelsTest {
             page.click("#write summary");
             page.until("document.querySelectorAll('#write select option').length > 0");
             page.js("document.querySelector('#write select').value = 'training-rig'");
-            page.js("[...document.querySelectorAll('#write button')].find((one) => one.textContent === 'Begin with it').click()");
+            page.js(
+                    "[...document.querySelectorAll('#write button')].find((one) => one.textContent === 'Begin with it').click()");
             page.until("document.getElementById('written').value.startsWith('# training-rig')");
             page.until("document.getElementById('written-said').textContent.startsWith('No error')");
             retype(page, "10 mm2/s", "10 furlong");

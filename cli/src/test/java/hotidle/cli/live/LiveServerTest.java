@@ -199,7 +199,8 @@ class LiveServerTest {
         assertEquals(422, refused.statusCode(), refused.body());
         if (state.contains("build")) {
             assertEquals(
-                    422, visitor.posted("unit", Visitor.question("four", 2, state)).statusCode());
+                    422,
+                    visitor.posted("unit", Visitor.question("four", 2, state)).statusCode());
         }
     }
 

@@ -70,10 +70,10 @@ class LessonFaultsTest {
     void theSameSeedIsTheSameFaultAndOthersAreOthers() {
         Set<String> names = new HashSet<>();
         for (long seed = 1; seed <= 12; seed++) {
-            UnitFault.Sized one =
-                    lesson.drawn(LessonFaults.Difficulty.EASY, seed, LessonFaultsTest::nothing).orElseThrow();
-            UnitFault.Sized again =
-                    lesson.drawn(LessonFaults.Difficulty.EASY, seed, LessonFaultsTest::nothing).orElseThrow();
+            UnitFault.Sized one = lesson.drawn(LessonFaults.Difficulty.EASY, seed, LessonFaultsTest::nothing)
+                    .orElseThrow();
+            UnitFault.Sized again = lesson.drawn(LessonFaults.Difficulty.EASY, seed, LessonFaultsTest::nothing)
+                    .orElseThrow();
             assertEquals(one.fault().name() + one.size(), again.fault().name() + again.size());
             names.add(one.fault().name());
         }
@@ -84,7 +84,8 @@ class LessonFaultsTest {
     void anEasyFaultStandsFurtherOutThanAHardOne() {
         for (LessonFaults.Difficulty difficulty : LessonFaults.Difficulty.values()) {
             for (long seed = 1; seed <= 5; seed++) {
-                UnitFault.Sized drawn = lesson.drawn(difficulty, seed, LessonFaultsTest::nothing).orElseThrow();
+                UnitFault.Sized drawn = lesson.drawn(difficulty, seed, LessonFaultsTest::nothing)
+                        .orElseThrow();
                 assertTrue(lesson.shows(drawn), drawn.fault().name() + " " + drawn.size());
                 double most = Math.abs(lesson.shown(drawn).get(0).off());
                 assertTrue(difficulty.holds(most), difficulty + " " + most);
@@ -105,8 +106,8 @@ class LessonFaultsTest {
     void aGaugeOverSpeedPassesThroughWhatItReadsAtEachSpeed() {
         Meter line = Meter.of(lesson.build().unit(), "line").orElseThrow();
         GaugeReading.Row row = new GaugeReading.Row(line, Tapped.at(650));
-        List<OptionalDouble> curve =
-                GaugeValues.overSpeed(lesson.build().unit(), row, List.of(1500 / 60.0, 650 / 60.0), LessonFaultsTest::nothing);
+        List<OptionalDouble> curve = GaugeValues.overSpeed(
+                lesson.build().unit(), row, List.of(1500 / 60.0, 650 / 60.0), LessonFaultsTest::nothing);
         for (int i = 0; i < 2; i++) {
             GaugeReading.Row here = new GaugeReading.Row(line, Tapped.at(i == 0 ? 650 : 1500));
             assertEquals(
