@@ -125,6 +125,9 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
                 + ".";
     }
 
+    /** Where those taken show nothing. */
+    public static final String SHOWS_ELSEWHERE = "The short way begins where it shows.";
+
     /** Where none would have. */
     public static final String NOTHING_NEXT = "No other reading at the gauge ports would have told more.";
 

@@ -189,7 +189,9 @@ record RevealedLesson(
                 HiddenFaultPhrase.told(read.size(), review.agrees(), review.share(), review.left()),
                 HiddenFaultPhrase.after(review.agrees(), review.share(), review.left()),
                 review.found(),
-                review.next().map(this::next).orElse(HiddenFaultPhrase.NOTHING_NEXT),
+                review.agrees()
+                        ? HiddenFaultPhrase.SHOWS_ELSEWHERE
+                        : review.next().map(this::next).orElse(HiddenFaultPhrase.NOTHING_NEXT),
                 review.next().map(NextReading::row).map(LessonGaugeRecord::of));
     }
 

@@ -79,7 +79,7 @@ export function revealed() {
     chart = new uPlot({
       width: Math.min(place.clientWidth || 320, 900),
       height: 300,
-      scales: { x: { time: false }, y: { range: (u, low, high) => [0, Math.max(high, 1) * 1.25] } },
+      scales: { x: { time: false }, y: { range: (u, low, high) => [0, Math.max(high, 1) * 1.4] } },
       legend: { show: false },
       cursor: { show: false },
       axes: [{ ...axis, label: 'engine speed [rpm]', values: (u, ticks) => ticks.map((tick) => String(tick)) },

@@ -182,7 +182,7 @@ export function lesson() {
   const asked = (one) => ({ tap: one.tap, range: one.range, engine_speed_rpm: one.rpm, sump_temperature_c: one.celsius });
 
   async function read() {
-    const celsius = warmLabel.hidden ? null : units.celsius.fromSi(units.toSi('temperature', Number(warm.value)));
+    const celsius = warmLabel.hidden ? null : Number(units.celsius.fromSi(units.toSi('temperature', Number(warm.value))).toFixed(6));
     const one = { tap: tap.value, range: range.value, rpm: Number(rpm.value), celsius };
     const answer = await ask('lesson-read', { lesson: { ticket: now.ticket, readings: [asked(one)] } });
     if (answer.said) {

@@ -227,6 +227,20 @@ class LiveLessonTest {
                 review = bench.about("lesson-review", "lesson", begin + taken + "]}");
             }
             assertTrue(review.get("found").asBoolean(), review.toString());
+            // the gauge behind a weak relief spring reads nothing of it before the relief valve opens
+            String weak = bench.about("lesson-code", "lesson", "{\"fault\": \"spring-weak@relief:20%\"}")
+                    .get("code")
+                    .asText();
+            String other = bench.about("lesson-open", "lesson", "{\"code\": \"" + weak + "\"}")
+                    .get("ticket")
+                    .asText();
+            JsonNode nothing = bench.about(
+                    "lesson-review",
+                    "lesson",
+                    "{\"ticket\": \"" + other
+                            + "\", \"readings\": [{\"tap\": \"line\", \"range\": \"bench\", \"engine_speed_rpm\": 400}]}");
+            assertEquals("as a sound unit reads", nothing.get("after").asText());
+            assertEquals(HiddenFaultPhrase.SHOWS_ELSEWHERE, nothing.get("next").asText());
         }
     }
 
