@@ -76,6 +76,20 @@ final class LiveDrawing {
                 part.changed());
     }
 
+    /** Any circuit as it is joined, of which no pressures are known. */
+    static String joined(Quantity.UnitSystem units, DescribedCircuit circuit) {
+        DrawnState shown = new DrawnState(
+                circuit.unit(),
+                DrawnState.range(circuit.unit(), Optional.empty()),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+        return new String(
+                new Drawing(DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme()).svg("written-"),
+                StandardCharsets.UTF_8);
+    }
+
     private DrawnScheme scheme(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {
         DrawnState shown =
                 new DrawnState(unit, duty.range(), Optional.of(duty), state, Optional.empty(), Optional.empty());

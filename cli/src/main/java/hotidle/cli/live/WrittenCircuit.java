@@ -1,7 +1,6 @@
 package hotidle.cli.live;
 
 import hotidle.answer.check.CheckAnswer;
-import hotidle.answer.draw.DrawnScheme;
 import hotidle.answer.draw.DrawnState;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.live.LiveDrawingRecord;
@@ -16,9 +15,6 @@ import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.circuits.check.NotJudged;
 import hotidle.circuits.text.Problem;
-import hotidle.plots.scheme.Drawing;
-import hotidle.transmission.Transmission;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -101,12 +97,7 @@ final class WrittenCircuit {
     private static LiveDrawingRecord drawing(String text, Quantity.UnitSystem units) {
         DescribedCircuit circuit =
                 read(text).circuit().orElseThrow(() -> new WrongStateException(WrittenCircuitPhrase.NOT_DRAWN));
-        Transmission first = circuit.unit();
-        String range = DrawnState.range(first, Optional.empty());
-        DrawnState shown =
-                new DrawnState(first, range, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
-        Drawing drawing = new Drawing(
-                DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme());
-        return new LiveDrawingRecord(new String(drawing.svg("written-"), StandardCharsets.UTF_8), range);
+        return new LiveDrawingRecord(
+                LiveDrawing.joined(units, circuit), DrawnState.range(circuit.unit(), Optional.empty()));
     }
 }
