@@ -37,5 +37,5 @@ if exist "%ARCHIVE%" goto run
 del "%ARCHIVE%.list" 2>nul
 
 :run
-"%JAVA%" "-XX:SharedArchiveFile=%ARCHIVE%" -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -XX:-UsePerfData -Djava.awt.headless=true -jar "%JAR%" %*
+"%JAVA%" "-XX:SharedArchiveFile=%ARCHIVE%" -Xshare:auto -Xlog:disable -Xlog:all=error:stderr -XX:+UseSerialGC -XX:-UsePerfData -Djava.awt.headless=true -Djdk.console=java.base -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

@@ -75,7 +75,13 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                             + " with them by --answers " + kept + ", or move it away");
         }
         BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-        return new AskedAnswers(ready, units, kept, System.console() != null, spec).ask(given, lines);
+        return new AskedAnswers(ready, units, kept, onTerminal(), spec).ask(given, lines);
+    }
+
+    /** Whether who is asked sits before it; the launcher asks newer Javas for the console that a pipe does not have. */
+    @SuppressWarnings("SystemConsoleNull")
+    private static boolean onTerminal() {
+        return System.console() != null;
     }
 
     private static boolean same(Path one, Path other) {

@@ -92,9 +92,11 @@ class AirReadingsTest {
 
     @Test
     void aStandThatPressesAirSaysSoBehindEachReading() {
-        String rows =
-                "manual-valve-front;bore;in;;;;30 psi pressure;;\nair-stand;blocked port;in;;;;40 psi pressure;;\n"
-                        + "air-stand;hole;in;1 mm;;;10 psi pressure;;\n";
+        String rows = """
+                manual-valve-front;bore;in;;;;30 psi pressure;;
+                air-stand;blocked port;in;;;;40 psi pressure;;
+                air-stand;hole;in;1 mm;;;10 psi pressure;;
+                """;
         assertTrue(bore(rows, "manual-valve-front") > 0.01402, told(rows));
         String mixed = rows.replace("30 psi pressure", "14 inHg");
         assertTrue(told(mixed).contains("a vacuum and a pressure"), told(mixed));

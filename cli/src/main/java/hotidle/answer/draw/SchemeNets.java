@@ -105,7 +105,7 @@ record SchemeNets(
         double flow = lines.stream()
                 .mapToDouble(line -> shown.flow(line.name(), node))
                 .sum();
-        boolean shownBySymbol = named && lines.size() == 1 || accumulator(lines.get(0));
+        boolean shownBySymbol = (named && lines.size() == 1) || accumulator(lines.get(0));
         return new SchemeNet.Drip(
                 shownBySymbol
                         ? Optional.of(

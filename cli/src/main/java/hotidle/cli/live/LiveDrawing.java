@@ -86,7 +86,9 @@ final class LiveDrawing {
                 Optional.empty(),
                 Optional.empty());
         return new String(
-                new Drawing(DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme()).svg("written-"),
+                new Drawing(DrawnScheme.of(units, circuit, shown, Optional.empty())
+                                .scheme())
+                        .svg("written-"),
                 StandardCharsets.UTF_8);
     }
 

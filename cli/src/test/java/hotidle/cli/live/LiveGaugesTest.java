@@ -268,8 +268,11 @@ class LiveGaugesTest {
 
     @Test
     void aSheetWithAnErrorIsNotTakenOverAtAllAndSaysWhatGaugeSays() throws Exception {
-        String text = "tap,range,engine speed,oil temperature,reading,unit,gauge accuracy\n"
-                + "line,first,650,230 degF,152,psi,2 %\nlyne,first,650,230 degF,152,psi,2 %\n";
+        String text = """
+                tap,range,engine speed,oil temperature,reading,unit,gauge accuracy
+                line,first,650,230 degF,152,psi,2 %
+                lyne,first,650,230 degF,152,psi,2 %
+                """;
         JsonNode refused = answer(
                 "readings-taken",
                 IDLE,
