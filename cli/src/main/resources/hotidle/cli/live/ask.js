@@ -45,8 +45,18 @@ async function post(kind, body, signal) {
   return answer;
 }
 
+/** Answers that are awaited: for who measures or tests the page. */
+window.awaited = 0;
+
 /** Asks once; a signal takes the question back. */
-export const ask = (kind, question, signal) => post(kind, { ...question, page: PAGE, number: ++number }, signal);
+export async function ask(kind, question, signal) {
+  window.awaited += 1;
+  try {
+    return await post(kind, { ...question, page: PAGE, number: ++number }, signal);
+  } finally {
+    window.awaited -= 1;
+  }
+}
 
 /**
  * Asks again and again: while an answer is awaited, only the newest question waits behind it. With `overtaking`, a new question is sent

@@ -3,6 +3,7 @@ package hotidle.cli.live;
 import hotidle.cli.InstalledBrowser;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,12 +69,14 @@ final class LiveBrowser implements ExecutionCondition, ParameterResolver, AfterE
         options.setCapability("goog:loggingPrefs", logs);
         options.setExperimentalOption("prefs", Map.of("download.prompt_for_download", false));
         // the driver's place is given: none is looked for in the network
-        return new ChromeDriver(
+        ChromeDriver driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
                         .usingDriverExecutable(DRIVER.orElseThrow().toFile())
                         .usingAnyFreePort()
                         .build(),
                 options);
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3)); // a machine may be busy
+        return driver;
     }
 
     private static Opened opened(ExtensionContext context) {

@@ -25,11 +25,18 @@ final class LivePage {
     /** Height of a picture [px]. */
     private static final long SCREEN = 1500;
 
-    /** Everything that the panels show: words, numbers, fields, drawing; but a lesson, which proposes another number to each page. */
+    /**
+     * Everything that the panels show: words, numbers, fields, drawing. A lesson proposes another number to each page; of the gauges'
+     * scales what they show, not how far they go.
+     */
     private static final String SEEN = """
-            return [...document.querySelectorAll('main section:not(#lesson)')].map((panel) => [panel.id, panel.innerText,
+            const scales = [...document.querySelectorAll('.scale')];
+            scales.forEach((one) => { one.style.display = 'none'; });
+            const seen = [...document.querySelectorAll('main section:not(#lesson)')].map((panel) => [panel.id, panel.innerText,
               ...[...panel.querySelectorAll('input, select')].map((one) => one.type === 'radio' ? one.checked : one.value),
-              ...[...panel.querySelectorAll('svg text')].map((one) => one.textContent)].join('|')).join('\\n')
+              ...[...panel.querySelectorAll('svg:not(.scale) text')].map((one) => one.textContent)].join('|')).join('\\n');
+            scales.forEach((one) => { one.style.display = ''; });
+            return seen
             """;
 
     /** Where it stands, and all that the page says of what went wrong. */
@@ -81,7 +88,7 @@ final class LivePage {
     /** Waits until all that was asked for stands there. */
     void settled() {
         until(
-                "document.getElementById('verdict')?.dataset.verdict && !document.querySelector('.waiting, .costing, section.old, .scales.old, .causes.old, #gauges[aria-busy]')");
+                "document.getElementById('verdict')?.dataset.verdict && window.awaited === 0 && !document.querySelector('.waiting, .costing, section.old, .scales.old, .causes.old, #gauges[aria-busy]')");
     }
 
     String text(String selector) {
@@ -172,6 +179,11 @@ final class LivePage {
                         "const done = arguments[0]; import('/state.js').then((m) => done(JSON.stringify(m.read(location.hash.slice(1)))))");
         new ObjectMapper().readTree(state);
         return visitor.answer(kind, state);
+    }
+
+    /** Leaves the page of a server that is about to end. */
+    void leave() {
+        driver.get("about:blank");
     }
 
     /** Another page beside this one. */

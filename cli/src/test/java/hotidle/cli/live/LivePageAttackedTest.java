@@ -54,6 +54,7 @@ class LivePageAttackedTest {
                     1L,
                     page.js(
                             "return document.querySelectorAll('script').length + document.querySelectorAll('img').length"));
+            page.leave();
         }
     }
 

@@ -80,6 +80,7 @@ class LivePageHistoryTest {
             assertEquals(
                     before.substring(before.indexOf('#')),
                     all(page).substring(all(page).indexOf('#')));
+            page.leave();
         }
     }
 

@@ -214,6 +214,7 @@ class LivePageNumbersTest {
             Map<?, ?> written = (Map<?, ?>) page.js(WORDS, Files.readString(file));
             assertTrue(written.size() > 8, written.toString());
             assertEquals(new TreeMap<>(written), new TreeMap<>((Map<?, ?>) page.js(WORDS)));
+            page.leave();
         }
     }
 }

@@ -140,6 +140,8 @@ class LivePagePanelsTest {
                 assertTrue(text.contains(shown), shown + " in " + text);
             }
             assertTrue((Long) page.js("return document.querySelectorAll('#lesson .revealed canvas').length") > 0, text);
+            page.until("window.told.some(([at]) => at === 'api/lesson-review')");
+            page.leave();
         }
     }
 
@@ -209,6 +211,7 @@ class LivePagePanelsTest {
             retype(page, "prt: third gauge", "port: third gauge");
             page.until("document.getElementById('written-said').textContent.startsWith('No error')");
             page.until("document.querySelector('#write .picture:not(.old) svg')");
+            page.leave();
         }
     }
 }
