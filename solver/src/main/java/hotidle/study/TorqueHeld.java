@@ -2,7 +2,6 @@ package hotidle.study;
 
 import hotidle.result.Unsolved;
 import hotidle.transmission.Transmission;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -64,15 +63,6 @@ public record TorqueHeld(
         return unit.ranges().stream().filter(range -> !range.applied().isEmpty()).toList().parallelStream()
                 .map(range -> new TorqueSearch(unit, range, speed).held(true))
                 .toList();
-    }
-
-    /** The range of these that holds least; empty where one is not known. */
-    public static Optional<TorqueHeld> least(List<TorqueHeld> ranges) {
-        return ranges.stream().anyMatch(range -> range.held().isEmpty())
-                ? Optional.empty()
-                : ranges.stream()
-                        .min(Comparator.comparingDouble(
-                                range -> range.held().orElseThrow().torque()));
     }
 
     /** The same without looking for the lowest speed that holds it, as {@link Held#from} then is empty. */

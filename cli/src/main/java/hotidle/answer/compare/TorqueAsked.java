@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.AskedTorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
+import hotidle.study.HeldRanges;
 import hotidle.study.TorqueHeld;
 import hotidle.study.TorqueHeld.Held;
 import java.util.LinkedHashMap;
@@ -26,7 +27,7 @@ public record TorqueAsked(double torque, double speed, Map<String, List<TorqueHe
     }
 
     private Optional<TorqueHeld> least(String build) {
-        return TorqueHeld.least(ranges.get(build));
+        return new HeldRanges(ranges.get(build)).least();
     }
 
     private Optional<Held> held(String build) {

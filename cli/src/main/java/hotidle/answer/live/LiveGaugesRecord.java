@@ -98,7 +98,8 @@ public record LiveGaugesRecord(
         }
     }
 
-    public static LiveGaugesRecord of(Transmission unit, GaugesAt shown, List<BesideModel> readings) {
+    public static LiveGaugesRecord of(
+            Transmission unit, List<Meter> meters, GaugesAt shown, List<BesideModel> readings) {
         Optional<String> line = unit.commanded().map(Command::line);
         return new LiveGaugesRecord(
                 shown.at().range(),
@@ -116,7 +117,7 @@ public record LiveGaugesRecord(
                                 line.filter(tap.node()::equals).isPresent(),
                                 shown.shown(new Meter(tap.name(), tap.node(), Meter.Reads.PRESSURE))))
                         .toList(),
-                Meter.of(unit).stream()
+                meters.stream()
                         .map(meter -> new MeterLine(meter.name(), word(meter)))
                         .toList(),
                 List.copyOf(readings),

@@ -15,6 +15,7 @@ import hotidle.answer.phrase.TorquePhrase;
 import hotidle.answer.phrase.UnsolvedPhrase;
 import hotidle.study.AskedTorque;
 import hotidle.study.ClutchFactors;
+import hotidle.study.HeldRanges;
 import hotidle.study.LineNeeded;
 import hotidle.study.TorqueHeld;
 import hotidle.study.TorqueHeld.Carrier;
@@ -71,7 +72,7 @@ public record TorqueAnswer(
 
         /** The range that holds least; empty where none was found, or one is not known. */
         Optional<TorqueHeld> least() {
-            return TorqueHeld.least(ranges);
+            return new HeldRanges(ranges).least();
         }
 
         /** What gives next after the first, in any range, with its range; empty where one is not known or nothing else carries. */

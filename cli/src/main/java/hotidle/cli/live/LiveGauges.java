@@ -19,6 +19,7 @@ import hotidle.oil.Oil;
 import hotidle.study.gauge.GaugeDiagnosis;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.GaugesAt;
+import hotidle.study.gauge.Meter;
 import hotidle.study.gauge.TestPoint;
 import hotidle.study.gauge.UnsolvedPointException;
 import hotidle.transmission.Adjustable;
@@ -43,7 +44,7 @@ record LiveGauges(LiveUnit unit) {
         Transmission made = unit.unit(question.state());
         GaugesAt shown = GaugesAt.of(made, point(made, question.state(), asked));
         step.run();
-        return LiveGaugesRecord.of(made, shown, beside(made, asked.written(), step));
+        return LiveGaugesRecord.of(made, Meter.of(made), shown, beside(made, asked.written(), step));
     }
 
     private static AskedGauges asked(LiveQuestion question) {
