@@ -83,8 +83,7 @@ class LivePageDragTest {
     /** The same of its verdict, once the sliders rest. */
     private static void verdictIsTheNewest(LivePage page) throws Exception {
         page.settled();
-        assertEquals(
-                page.answerForTheAddress("verdict").get("summary").asText(), page.text("#verdict .sentence"));
+        assertEquals(page.answerForTheAddress("verdict").get("summary").asText(), page.text("#verdict .sentence"));
         assertEquals("", page.text("#trouble"));
     }
 

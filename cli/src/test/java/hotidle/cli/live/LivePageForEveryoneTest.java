@@ -87,8 +87,7 @@ class LivePageForEveryoneTest {
     }
 
     /** Notes each thing that gets the keys, and whether it is marked and in sight. */
-    private static final String WATCH =
-            """
+    private static final String WATCH = """
             window.reached = [];
             document.addEventListener('focusin', (event) => {
               const one = event.target;
@@ -104,8 +103,7 @@ class LivePageForEveryoneTest {
             """;
 
     /** What was reached: things in all, those of them reached twice or before what stands above them, and those not seen. */
-    private static final String REACHED =
-            """
+    private static final String REACHED = """
             const all = window.reached.map(([one]) => one);
             const named = (one) => one.id || one.getAttribute('aria-label') || one.textContent.slice(0, 40) || one.type;
             return [String(all.length),
