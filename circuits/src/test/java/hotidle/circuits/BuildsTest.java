@@ -117,7 +117,7 @@ class BuildsTest {
     void anUnknownBuildIsAProblemAtTheBuildsOfTheFile() {
         UnknownBuildException unknown = assertThrows(UnknownBuildException.class, () -> circuit.unit("wornn"));
         assertEquals("""
-                every-kind.yaml:145:1: error: there is no build 'wornn'
+                every-kind.yaml:148:1: error: there is no build 'wornn'
                   builds:
                   ^^^^^^
                   mend: did you mean worn? valid: fresh, worn, raised, mended""", unknown.problem().text());

@@ -115,7 +115,7 @@ class LikeTest {
                 only(based("based-on: every-kind.yaml\nleave-out: [builds.raised, parts.bore-9]\n")));
         assertTrue(based("based-on: every-kind.yaml\nleave-out: [nodes.lube]\n").problems().stream()
                 .anyMatch(problem ->
-                        problem.headline().startsWith("every-kind.yaml:109:47: error: cooler 'cooler' has to 'lube'")));
+                        problem.headline().startsWith("every-kind.yaml:112:47: error: cooler 'cooler' has to 'lube'")));
         assertEquals(
                 "leave out one based-on",
                 CircuitReader.read(

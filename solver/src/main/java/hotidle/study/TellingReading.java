@@ -1,6 +1,7 @@
 package hotidle.study;
 
 import hotidle.result.Outcome;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Tap;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
 public record TellingReading(Tap tap, String range, double speed, double value, double other) {
 
     /** No nearer to each other do two readings stand apart: two gauges, each off by 1 psi (assumed) [Pa]. */
-    public static final double APART = 2 * 6894.757;
+    public static final double APART = 2 * SetPressure.PSI;
 
     /** By how much they differ [Pa]. */
     public double off() {

@@ -7,6 +7,7 @@ import hotidle.newton.Series;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Range;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -32,7 +33,7 @@ import java.util.stream.DoubleStream;
 public final class LessonFaults {
 
     /** A pressure gauge is read to 1 psi, half of what it may be off by (assumed) [Pa]. */
-    public static final double GAUGE = 6894.757;
+    public static final double GAUGE = SetPressure.PSI;
 
     /** Engine speeds looked at besides idle: 1500 and 3000 rpm (chosen) [rev/s]. */
     private static final double[] SPEEDS = {1500 / 60.0, 3000 / 60.0};
