@@ -18,7 +18,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -240,8 +239,7 @@ public record Comparison(List<BuildAtDuty> cells) {
                 .filter(cell -> IdlePressure.low(
                         cell.unit,
                         cell.duty,
-                        cell.figures().stream().mapToDouble(Figures::line).findFirst(),
-                        cell.figures().map(Figures::set).orElse(OptionalDouble.empty())))
+                        cell.figures().map(Figures::regulated).orElse(false)))
                 .map(cell -> cell.unit.build())
                 .toList();
     }

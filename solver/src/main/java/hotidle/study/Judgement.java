@@ -18,7 +18,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -163,12 +162,7 @@ public record Judgement(
 
     /** Whether this is the slowest duty and its line is not held, or not known. */
     boolean lowAtIdle() {
-        Optional<Figures> figures = figures();
-        return IdlePressure.low(
-                unit,
-                duty,
-                figures.stream().mapToDouble(Figures::line).findFirst(),
-                figures.map(Figures::set).orElse(OptionalDouble.empty()));
+        return IdlePressure.low(unit, duty, figures().map(Figures::regulated).orElse(false));
     }
 
     /** Whether everything asked for is known. */

@@ -8,7 +8,6 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Where the oil of a build goes at a duty point, and what each repair wins back.
@@ -53,6 +52,6 @@ public record LeakStudy(Outcome outcome, Optional<Found> found) {
     }
 
     private static boolean low(Transmission unit, DutyPoint duty, Repairs.Effect now) {
-        return IdlePressure.low(unit, duty, OptionalDouble.of(now.line()), now.set());
+        return IdlePressure.low(unit, duty, now.regulated());
     }
 }

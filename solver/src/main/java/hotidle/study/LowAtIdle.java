@@ -8,7 +8,6 @@ import hotidle.transmission.Transmission;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** Which builds do not hold their line at idle, for answers that solve no idle of their own and yet invite to a test. */
 public final class LowAtIdle {
@@ -30,10 +29,6 @@ public final class LowAtIdle {
         Optional<Figures> figures = AtDuty.solved(unit, idle)
                 .state()
                 .map(state -> Assessment.of(unit, idle, state).figures());
-        return IdlePressure.low(
-                unit,
-                idle,
-                figures.stream().mapToDouble(Figures::line).findFirst(),
-                figures.map(Figures::set).orElse(OptionalDouble.empty()));
+        return IdlePressure.low(unit, idle, figures.map(Figures::regulated).orElse(false));
     }
 }

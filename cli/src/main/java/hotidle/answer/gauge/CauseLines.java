@@ -64,7 +64,7 @@ record CauseLines(CauseWords words, GaugeFindings found) {
                 ? GaugePhrase.oneOf(
                         causes.stream().map(CauseWords::brief).toList(),
                         causes.stream().map(Cause::share).toList(),
-                        others + 1,
+                        Math.min(others, causes.size()) + 1,
                         leader.chiSquare())
                 : GaugePhrase.cause(
                         CauseWords.named(leader), words.size(leader.fault(), leader.size()), leader.chiSquare());

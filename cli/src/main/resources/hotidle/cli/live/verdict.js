@@ -5,6 +5,9 @@ import { byId, el } from './dom.js';
 /** Rows that are shown at once. */
 const SHOWN = 4;
 
+/** Limits that fail and are shown at once, at most. */
+const FAILING = 12;
+
 /** The sentence with its verdict word marked. */
 function emphasised(answer) {
   const word = /\b(FAILS|NARROW|NOT KNOWN|HOLDS)\b/.exec(answer.summary);
@@ -52,15 +55,18 @@ export function verdict() {
       const open = more.querySelector('details');
       const worst = answer.limits.filter((one) => one.verdict !== 'holds');
       const held = answer.limits.filter((one) => one.verdict === 'holds');
-      const rest = worst.length ? 'All other limits' : 'All limits';
+      const first = Math.max(SHOWN, Math.min(FAILING, worst.filter((one) => one.verdict === 'fails').length));
+      const hidden = worst.slice(first);
+      const fail = hidden.filter((one) => one.verdict === 'fails').length;
+      const rest = (fail ? fail + ' more that fail and all' : 'All') + (worst.length ? ' other limits' : ' limits');
       more.replaceChildren(
         el('p', {}, answer.counted),
         ...answer.not_known.map((line) => el('p', { className: 'is-fails' }, line)),
         answer.no_stall ? el('p', { className: 'caution' }, answer.no_stall) : '',
-        worst.length ? table(worst.slice(0, SHOWN), 'Limits that do not hold with ease, the worst first') : '',
+        worst.length ? table(worst.slice(0, first), 'Limits that do not hold with ease, the worst first') : '',
         el('details', { open: Boolean(open && open.open) },
-          el('summary', {}, rest + ', ' + (worst.slice(SHOWN).length + held.length)),
-          table([...worst.slice(SHOWN), ...held], rest)));
+          el('summary', {}, rest + ', ' + (hidden.length + held.length)),
+          table([...hidden, ...held], rest)));
     },
   };
 }
