@@ -4,12 +4,14 @@ import hotidle.answer.create.NewUnitScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.NewPhrase;
 import hotidle.circuits.CircuitReader;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.create.NewUnit;
 import hotidle.circuits.create.ReadyUnit;
 import hotidle.circuits.create.UnitAnswers;
 import hotidle.study.JudgedBuild;
 import hotidle.study.SameSpeedFilms;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -46,10 +48,9 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
         UnitAnswers known = NewAnswers.of(all);
         NewUnit.MadeUnit made = NewUnit.of(name, ready, known);
         NewFile.write("--out", file, made.text());
-        Transmission sound = CircuitReader.read(made.text(), file.toString())
-                .circuit()
-                .orElseThrow()
-                .unit();
+        DescribedCircuit circuit =
+                CircuitReader.read(made.text(), file.toString()).circuit().orElseThrow();
+        Transmission sound = circuit.unit();
         JudgedBuild judged = judged(sound);
         NewUnitScreen screen = new NewUnitScreen(
                 units,
@@ -62,6 +63,9 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                 judged,
                 SameSpeedFilms.of(List.of(judged)),
                 made.measureFirst(),
+                circuit.adjustable(sound.build()).dimensions().stream()
+                        .map(WearSize::name)
+                        .toList(),
                 NewPhrase.next(file, file.resolveSibling(name + "-sheet.csv"))
                         + (ask && Files.exists(kept) ? NewPhrase.kept(kept) : ""));
         spec.commandLine().getOut().print(full ? screen.full() : screen.screen());

@@ -25,6 +25,7 @@ import java.util.Optional;
  * @param sound        the unit with all fits new, judged
  * @param films        of that build alone
  * @param measureFirst which assumed sizes move its verdict most
+ * @param onSheet      sizes that its measurement sheet asks for
  * @param next         lines of which commands come next, and where answers are kept
  */
 public record NewUnitScreen(
@@ -33,10 +34,14 @@ public record NewUnitScreen(
         JudgedBuild sound,
         SameSpeedFilms films,
         Optional<MeasureFirst> measureFirst,
+        List<String> onSheet,
         String next) {
 
     /** Sizes that are named (chosen). */
-    private static final int NAMED = 4;
+    private static final int NAMED = 3;
+
+    /** What moves the limit by less is not worth a measurement (chosen) [-]. */
+    private static final double TOLD = 0.005;
 
     /** The first screen. */
     public String screen() {
@@ -49,12 +54,22 @@ public record NewUnitScreen(
     }
 
     private String sizes(MeasureFirst first) {
-        Map<String, Double> sizes = new LinkedHashMap<>();
-        first.effects().stream().limit(NAMED).forEach(effect -> sizes.put(effect.path(), effect.change()));
+        Map<String, Double> fits = named(first, true);
+        Map<String, Double> others = named(first, false);
         String limit = HeadingPhrase.at(
                 LimitPhrase.label(first.limit().kind()) + " (" + first.limit().part() + ")",
                 first.limit().duty());
-        return Wrap.lines(NewPhrase.measureFirst(limit, sizes), "", "  ");
+        return Wrap.lines(NewPhrase.measureFirst(limit, fits, others), "", "  ");
+    }
+
+    /** Those that move it most, of what the sheet asks for or of all else. */
+    private Map<String, Double> named(MeasureFirst first, boolean asked) {
+        Map<String, Double> sizes = new LinkedHashMap<>();
+        first.effects().stream()
+                .filter(effect -> onSheet.contains(effect.path()) == asked && Math.abs(effect.change()) >= TOLD)
+                .limit(NAMED)
+                .forEach(effect -> sizes.put(effect.path(), effect.change()));
+        return sizes;
     }
 
     /** Every limit besides. */

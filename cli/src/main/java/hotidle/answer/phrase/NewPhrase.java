@@ -85,15 +85,20 @@ public final class NewPhrase {
     /**
      * What to measure before anything else.
      *
-     * @param limit what the sizes move, at a driving condition
-     * @param sizes with the change of its headroom by a tenth more of each [-]
+     * @param limit  what the sizes move, at a driving condition
+     * @param fits   those that the measurement sheet asks for, with the change of its headroom by a tenth more of each [-]
+     * @param others those that stand in the circuit file alone
      */
-    public static String measureFirst(String limit, Map<String, Double> sizes) {
-        return "Measure first what moves " + limit + " most (a tenth more of it adds): "
-                + sizes.entrySet().stream()
-                        .map(one -> String.format(Locale.ROOT, "%s %+.0f %%", one.getKey(), 100 * one.getValue()))
-                        .collect(Collectors.joining(", "))
-                + ".";
+    public static String measureFirst(String limit, Map<String, Double> fits, Map<String, Double> others) {
+        return "Measure first what moves " + limit + " most (a tenth more of it adds)"
+                + (fits.isEmpty() ? "" : "; on the sheet: " + sizes(fits))
+                + (others.isEmpty() ? "" : "; not on the sheet, write it into the file: " + sizes(others)) + ".";
+    }
+
+    private static String sizes(Map<String, Double> sizes) {
+        return sizes.entrySet().stream()
+                .map(one -> String.format(Locale.ROOT, "%s %+.0f %%", one.getKey(), 100 * one.getValue()))
+                .collect(Collectors.joining(", "));
     }
 
     /** Which commands come next, each on a line of its own so that it can be copied. */

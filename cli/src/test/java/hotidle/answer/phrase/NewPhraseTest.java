@@ -57,7 +57,11 @@ class NewPhraseTest {
                 NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
-                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds): lube.diameter -9 %.",
-                NewPhrase.measureFirst("cooler (cooler) at hot-idle", Map.of("lube.diameter", -0.09)));
+                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); on the sheet: lube.bore +4 %; not on the sheet, write it into the file: lube.diameter -9 %.",
+                NewPhrase.measureFirst(
+                        "cooler (cooler) at hot-idle", Map.of("lube.bore", 0.04), Map.of("lube.diameter", -0.09)));
+        assertEquals(
+                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); on the sheet: lube.bore +4 %.",
+                NewPhrase.measureFirst("cooler (cooler) at hot-idle", Map.of("lube.bore", 0.04), Map.of()));
     }
 }
