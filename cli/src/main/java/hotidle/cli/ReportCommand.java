@@ -1,14 +1,11 @@
 package hotidle.cli;
 
-import hotidle.answer.page.Figure;
 import hotidle.answer.page.PageAnswer;
 import hotidle.answer.report.Findings;
-import hotidle.answer.report.MadeOf;
 import hotidle.answer.report.PageHead;
 import hotidle.answer.report.ReportAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.transmission.Transmission;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -89,13 +86,13 @@ final class ReportCommand implements Callable<Integer> {
 
     private PageAnswer report(DescribedCircuit circuit, PageHead above, ReadInputs inputs) {
         List<Transmission> units = Circuits.units(circuit, builds);
-        PrintWriter err = spec.commandLine().getErr();
+        var err = spec.commandLine().getErr();
         var taken = readings.of(units.get(0), inputs, err);
         // drawn while the rest is solved, since layout takes as long
-        CompletableFuture<List<Figure>> drawing = CompletableFuture.supplyAsync(
+        var drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
         Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, taken, err);
-        MadeOf made = inputs.made(spec.root());
+        var made = inputs.made(spec.root());
         return ReportAnswer.of(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);
     }

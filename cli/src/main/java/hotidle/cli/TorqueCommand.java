@@ -2,7 +2,6 @@ package hotidle.cli;
 
 import hotidle.answer.Answer;
 import hotidle.answer.torque.TorqueAnswer;
-import hotidle.circuits.DescribedCircuit;
 import hotidle.study.LowAtIdle;
 import hotidle.transmission.Adjustable;
 import java.util.List;
@@ -73,7 +72,7 @@ final class TorqueCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         plot.check();
-        DescribedCircuit asWritten = asked.load();
+        var asWritten = asked.load();
         double turns = speed.turns();
         boolean one = !set.contains("..");
         List<Adjustable> named = builds.adjustable(asWritten);
@@ -83,7 +82,7 @@ final class TorqueCommand implements Callable<Integer> {
         BuildWork done = work.asked(one ? Optional.of(NewPressure.of(set, setBy)) : Optional.empty());
         WorkedBuilds worked =
                 stages.asked() ? asked.after(done, asWritten, named) : asked.afterAsHeaded(done, asWritten, named);
-        DescribedCircuit described = worked.circuit();
+        var described = worked.circuit();
         List<Adjustable> units = worked.adjustable();
         TorqueRun run = new TorqueRun(
                 spec.commandLine().getErr(), asked.shared.units(), setBy.by(), pressures, turns, wanted.torque());

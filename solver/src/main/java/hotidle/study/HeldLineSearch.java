@@ -29,7 +29,10 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** The search of a {@link HeldLine}: where the regulator stands with the worst served just served. Work space of one search. */
+/**
+ * The search of a {@link HeldLine}: where the regulator stands with the worst served just served. Work space of one search. Past 300
+ * lines, since each way to begin it and to narrow it down works in that space.
+ */
 final class HeldLineSearch {
 
     /** The position is found to this share of the spool's travel (ours) [-]. */

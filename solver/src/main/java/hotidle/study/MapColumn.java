@@ -36,15 +36,16 @@ record MapColumn(
      * @param pressures of each [Pa]
      */
     static List<MapColumn> started(List<Adjustable> builds, Axis axis, List<Double> pressures, List<Double> speeds) {
-        record Stand(Judgement judged, DutyChain chain) {}
-        record DutyStands(String duty, List<Stand> stands) {}
+        record ColumnStand(Judgement judged, DutyChain chain) {}
+        record DutyStands(String duty, List<ColumnStand> stands) {}
         List<DutyStands> duties = new BoundarySearch(speeds)
                 .chains(builds.get(0).unit()).entrySet().parallelStream()
                         .map(one -> {
-                            List<Stand> stands = new ArrayList<>();
+                            List<ColumnStand> stands = new ArrayList<>();
                             for (Adjustable build : builds) {
                                 Judgement judged = one.getValue().judged(build.unit());
-                                stands.add(new Stand(judged, one.getValue().branch()));
+                                stands.add(
+                                        new ColumnStand(judged, one.getValue().branch()));
                             }
                             return new DutyStands(one.getKey(), stands);
                         })

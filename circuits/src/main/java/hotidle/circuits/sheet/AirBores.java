@@ -33,13 +33,13 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
     /** What a part leaks along where its file does not say how far off centre its valve lies, as {@code FitKeys} has it [-]. */
     private static final double AGAINST_THE_WALL = 1;
 
-    private record Land(double length, double eccentricity) {}
+    private record BoreLand(double length, double eccentricity) {}
 
     /** The bore of a row; empty where its reading says nothing, which is told. */
     Optional<Measured> of(FilledRow row, SheetRow fit, Optional<Measured> inner) {
         String target = fit.part() + "." + fit.outer();
         Place place = row.place(SheetColumn.AIR);
-        Optional<Land> land = land(fit);
+        Optional<BoreLand> land = land(fit);
         OptionalDouble valve = inner.map(one -> OptionalDouble.of(one.readings().mean()))
                 .orElseGet(() -> fit.inner()
                         .map(key -> sizes.get(fit.part()).get(key).asNew())
@@ -69,7 +69,7 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
     }
 
     private Optional<Measured> bore(
-            FilledRow row, SheetRow fit, AirReading reading, AirStand calibrated, Land land, double valve) {
+            FilledRow row, SheetRow fit, AirReading reading, AirStand calibrated, BoreLand land, double valve) {
         String target = fit.part() + "." + fit.outer();
         Place place = row.place(SheetColumn.AIR);
         Optional<AirTest> test = AirTest.of(
@@ -120,11 +120,11 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
     }
 
     /** The land that a bore's part is, or that all end lands of a valve are; empty where there is none, or they differ. */
-    private Optional<Land> land(SheetRow fit) {
+    private Optional<BoreLand> land(SheetRow fit) {
         if (!fit.outer().equals("bore")) {
             return Optional.empty();
         }
-        List<Land> lands = parts.entries().stream()
+        List<BoreLand> lands = parts.entries().stream()
                 .filter(part -> part.value() instanceof Value.Entries keys
                         && text(keys, "kind").equals("annular-gap")
                         && (part.key().equals(fit.part())
@@ -135,11 +135,11 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
         return lands.size() == 1 ? Optional.of(lands.get(0)) : Optional.empty();
     }
 
-    private static Optional<Land> land(Value.Entries keys) {
+    private static Optional<BoreLand> land(Value.Entries keys) {
         Units.Amount length = Units.read(AssumedMark.without(text(keys, "length")), Dimension.LENGTH);
         Units.Amount eccentricity = Units.read(AssumedMark.without(text(keys, "eccentricity")), Dimension.RATIO);
         return length.good() && length.si() > 0
-                ? Optional.of(new Land(length.si(), eccentricity.good() ? eccentricity.si() : AGAINST_THE_WALL))
+                ? Optional.of(new BoreLand(length.si(), eccentricity.good() ? eccentricity.si() : AGAINST_THE_WALL))
                 : Optional.empty();
     }
 

@@ -26,10 +26,10 @@ final class StandRows {
     /** Temperature of room, stand and part [K]. */
     static final double ROOM = Fit.REFERENCE_TEMPERATURE;
 
-    private record Point(AirReading reading, AirStand.Calibration hole, Place place) {}
+    private record HolePoint(AirReading reading, AirStand.Calibration hole, Place place) {}
 
     private final Problems problems;
-    private final List<Point> points = new ArrayList<>();
+    private final List<HolePoint> points = new ArrayList<>();
     private boolean wrong;
 
     StandRows(Problems problems) {
@@ -45,7 +45,7 @@ final class StandRows {
         int before = points.size();
         hole(row, size)
                 .ifPresent(diameter -> AirReading.of(row, SheetWriter.STAND + ", " + size, problems)
-                        .ifPresent(reading -> points.add(new Point(
+                        .ifPresent(reading -> points.add(new HolePoint(
                                 reading,
                                 new AirStand.Calibration(diameter, reading.absolute()),
                                 row.place(SheetColumn.AIR)))));
@@ -89,7 +89,7 @@ final class StandRows {
         if (wrong) {
             return Optional.empty();
         }
-        Optional<Point> other = points.stream()
+        Optional<HolePoint> other = points.stream()
                 .filter(point -> point.reading().pressed() != reading.pressed())
                 .findFirst();
         if (other.isPresent()) {
@@ -108,7 +108,7 @@ final class StandRows {
                     AirReading.ROOM,
                     ROOM,
                     AirOrifice.SHARP_EDGE,
-                    points.stream().map(Point::hole).toList()));
+                    points.stream().map(HolePoint::hole).toList()));
         } catch (IllegalArgumentException not) {
             problems.error(
                     points.isEmpty() ? place : points.get(0).place(),

@@ -29,7 +29,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
-/** What is said of gauge readings, by findings made by hand. */
+/** What is said of gauge readings, by findings made by hand. Past 300 lines: each thing that can be found has its statement here. */
 class GaugeAnswerTest {
 
     private static final Cause SPRING = cause(share(FaultKind.SPRING_WEAK, "regulator"), 0.2, 0.7, 0.05, true);

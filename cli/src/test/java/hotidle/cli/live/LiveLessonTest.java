@@ -27,7 +27,10 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** A lesson from hidden to revealed, and that nothing that is sent before tells the fault. */
+/**
+ * A lesson from hidden to revealed, and that nothing that is sent before tells the fault. Past 300 lines, since it walks through whole
+ * lessons, and each answer of them is searched.
+ */
 class LiveLessonTest {
 
     private static final String SET = "spring-weak@regulator:40%";

@@ -88,16 +88,16 @@ final class Layered {
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 4, SWEPT));
         }
         return all.parallelStream()
-                .map(beginning -> Judged.of(scheme, new Layered(scheme, beginning).laidOut(), more))
-                .min(Comparator.comparingInt(Judged::flaws).thenComparingDouble(Judged::cost))
-                .map(Judged::sheet)
+                .map(beginning -> JudgedSheet.of(scheme, new Layered(scheme, beginning).laidOut(), more))
+                .min(Comparator.comparingInt(JudgedSheet::flaws).thenComparingDouble(JudgedSheet::cost))
+                .map(JudgedSheet::sheet)
                 .orElseThrow();
     }
 
     /** A drawing and what is against it, which takes as long to find as the drawing. */
-    private record Judged(Sheet sheet, int flaws, double cost) {
-        static Judged of(Scheme scheme, Sheet sheet, double more) {
-            return new Judged(sheet, Flaws.of(scheme, sheet).size(), sheet.cost(more));
+    private record JudgedSheet(Sheet sheet, int flaws, double cost) {
+        static JudgedSheet of(Scheme scheme, Sheet sheet, double more) {
+            return new JudgedSheet(sheet, Flaws.of(scheme, sheet).size(), sheet.cost(more));
         }
     }
 

@@ -87,7 +87,7 @@ public final class LessonFaults {
     private final List<UnitFault> faults;
     private final Tolerances tolerances;
     private final List<Tolerances.Shift> shifts;
-    private SolvedRows solved;
+    private SoundRows solved;
 
     private LessonFaults(Adjustable build) {
         this.build = build;
@@ -97,10 +97,10 @@ public final class LessonFaults {
     }
 
     /** What is looked at, and what sound units read there. */
-    private record SolvedRows(GaugeModel model, Expectation sound) {}
+    private record SoundRows(GaugeModel model, Expectation sound) {}
 
     /** Solved once, when it is asked for first, since it takes a second or two. */
-    private synchronized SolvedRows solved() {
+    private synchronized SoundRows solved() {
         if (solved == null) {
             List<GaugeReading.Row> rows = rows(build.unit());
             GaugeModel all = new GaugeModel(tolerances, shifts, rows);
@@ -112,7 +112,7 @@ public final class LessonFaults {
                             rows.stream()
                                     .filter(row -> !all.unsolved().contains(row.at()))
                                     .toList());
-            solved = new SolvedRows(model, model.sound(model.series()));
+            solved = new SoundRows(model, model.sound(model.series()));
         }
         return solved;
     }

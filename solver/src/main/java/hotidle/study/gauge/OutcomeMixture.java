@@ -35,13 +35,13 @@ final class OutcomeMixture {
     private static final double NARROW = 1e-9;
 
     private final RealVector best;
-    private final List<Cell> cells;
+    private final List<OutcomeCell> cells;
 
     /** A size: its share of what is believed of the cause, and what it makes of each further reading. */
     @SuppressWarnings("ArrayRecordComponent") // of this class alone, which changes none
-    private record Cell(double share, double[] mean, double[] deviation) {}
+    private record OutcomeCell(double share, double[] mean, double[] deviation) {}
 
-    private OutcomeMixture(RealVector best, List<Cell> cells) {
+    private OutcomeMixture(RealVector best, List<OutcomeCell> cells) {
         this.best = best;
         this.cells = cells;
     }
@@ -139,7 +139,8 @@ final class OutcomeMixture {
         }
     }
 
-    private static List<Cell> cells(Cause cause, NavigableMap<Double, SolvedRows> nodes, List<GaugeReading> taken) {
+    private static List<OutcomeCell> cells(
+            Cause cause, NavigableMap<Double, SolvedRows> nodes, List<GaugeReading> taken) {
         int count = nodes.size() == 1 ? 1 : CELLS;
         double first = nodes.firstKey();
         double width = (nodes.lastKey() - first) / count;
@@ -150,7 +151,7 @@ final class OutcomeMixture {
         double all = given.stream()
                 .mapToDouble(one -> Math.exp(one.log() - likeliest))
                 .sum();
-        List<Cell> cells = new ArrayList<>();
+        List<OutcomeCell> cells = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             Given own = given.get(k);
             Given below = given.get(Math.max(k - 1, 0));
@@ -161,7 +162,7 @@ final class OutcomeMixture {
                 double across = (above.mean()[i] - below.mean()[i]) / steps;
                 deviation[i] = Math.sqrt(own.variance()[i] + across * across / EVEN);
             }
-            cells.add(new Cell(Math.exp(own.log() - likeliest) / all, own.mean(), deviation));
+            cells.add(new OutcomeCell(Math.exp(own.log() - likeliest) / all, own.mean(), deviation));
         }
         return cells;
     }
@@ -273,7 +274,7 @@ final class OutcomeMixture {
     /** Density of a reading, by √(2π) too large. */
     double density(int row, double reading) {
         double density = 0;
-        for (Cell cell : cells) {
+        for (OutcomeCell cell : cells) {
             double deviation = cell.deviation()[row];
             double off = (reading - cell.mean()[row]) / deviation;
             if (off * off < REACH * REACH) {
