@@ -74,6 +74,9 @@ class TorqueCommandTest {
                         .out());
         assertEquals("worn", json.get("before").textValue());
         assertEquals("input-shaft", json.at("/stages/0/useful_pressure/link").textValue());
-        assertTrue(json.at("/stages/0/jobs").isNull(), "the file names no jobs");
+        assertEquals(
+                "pump",
+                json.at("/stages/0/jobs/0").textValue(),
+                "the file names no jobs, so that they are those by place");
     }
 }
