@@ -114,7 +114,7 @@ class SizeTableTest {
                 1e6 * (regulator(BLANK).limit().orElseThrow() - regulator(BLANK).fresh());
         DescribedCircuit worn = measured(way + 20);
         String screen = new CheckAnswer(worn, 0, Map.of(), UnitSystem.METRIC).screen();
-        assertTrue(screen.contains("of " + worn.sizes().size() + " sizes measured, the others taken as new"), screen);
+        assertTrue(screen.contains("of " + worn.sizes().size() + " sizes measured, all others assumed new"), screen);
         assertTrue(screen.contains("past the wear limit: regulator.bore by 20.0 um"), screen);
     }
 

@@ -171,8 +171,8 @@ class SpringAnswerTest {
     @Test
     void pressuresAreToldInTheUnitsOfTheReader() {
         List<Way> none = List.of();
-        assertTrue(answer(UnitSystem.SHOP, none).csv().startsWith("change,duty,set psi,line psi,"));
-        assertTrue(answer(UnitSystem.METRIC, none).csv().startsWith("change,duty,set bar,line bar,"));
+        assertTrue(answer(UnitSystem.SHOP, none).csv().startsWith("change,duty,commanded psi,line psi,"));
+        assertTrue(answer(UnitSystem.METRIC, none).csv().startsWith("change,duty,commanded bar,line bar,"));
         assertTrue(words(answer(UnitSystem.METRIC, none)).contains(" bar now; each of these alone would set it to "));
     }
 
