@@ -173,7 +173,7 @@ class SpringAnswerTest {
         List<Way> none = List.of();
         assertTrue(answer(UnitSystem.SHOP, none).csv().startsWith("change,duty,commanded psi,line psi,"));
         assertTrue(answer(UnitSystem.METRIC, none).csv().startsWith("change,duty,commanded bar,line bar,"));
-        assertTrue(words(answer(UnitSystem.METRIC, none)).contains(" bar now; each of these alone would set it to "));
+        assertTrue(words(answer(UnitSystem.METRIC, none)).contains(" bar now; each of these alone would make it "));
     }
 
     @Test
