@@ -6,6 +6,7 @@ import hotidle.study.HubAlike.Moved;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -124,7 +125,7 @@ final class HubSpeeds {
     private int least(ToDoubleFunction<HubState> figure) {
         return IntStream.range(0, states.length)
                 .boxed()
-                .min(java.util.Comparator.comparingDouble(i -> figure.applyAsDouble(states[i])))
+                .min(Comparator.comparingDouble(i -> figure.applyAsDouble(states[i])))
                 .orElseThrow();
     }
 
@@ -210,7 +211,7 @@ final class HubSpeeds {
         List<HubState> found = Arrays.stream(states).filter(Objects::nonNull).toList();
         int thinnest = IntStream.range(0, found.size())
                 .boxed()
-                .min(java.util.Comparator.comparingDouble(i -> found.get(i).film()))
+                .min(Comparator.comparingDouble(i -> found.get(i).film()))
                 .orElseThrow();
         int last = found.size() - 1;
         int from = Math.max(thinnest - 1, 0);
