@@ -48,6 +48,7 @@ final class PageFiles {
             Map.entry("scales.js", SCRIPT),
             Map.entry("readings.js", SCRIPT),
             Map.entry("test-point.js", SCRIPT),
+            Map.entry("chart-look.js", SCRIPT),
             Map.entry("curve.js", SCRIPT));
 
     private final Map<String, PageFile> files = new LinkedHashMap<>();

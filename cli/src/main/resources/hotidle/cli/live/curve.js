@@ -1,14 +1,12 @@
 // Line pressure against engine speed: now, and what is kept as reference.
 import uPlot from './uPlot.esm.js';
+import { AXIS } from './chart-look.js';
 import { byId, el } from './dom.js';
 import * as units from './units.js';
 
 const NOW = '#0072b2';
 const KEPT = '#a94a00';
 const SET = '#333333';
-const INK = '#1f2428';
-const GRID = '#dddddd';
-const FONT = '13px system-ui, "Segoe UI", Roboto, "DejaVu Sans", sans-serif';
 
 export function curve() {
   const root = byId('curve');
@@ -85,15 +83,14 @@ export function curve() {
   }
 
   function make(values) {
-    const axis = { stroke: INK, font: FONT, grid: { stroke: GRID, width: 1 }, ticks: { stroke: GRID, width: 1 }, labelFont: FONT, labelSize: 22 };
     return new uPlot({
       width: place.clientWidth || 320,
       height: 300,
       scales: { x: { time: false }, y: { range: (u, low, high) => [0, Math.max(high, 1) * 1.08] } },
       legend: { show: false },
       cursor: { y: false, points: { size: 7 }, drag: { x: false, y: false } },
-      axes: [{ ...axis, label: 'engine speed [rpm]', values: (u, ticks) => ticks.map((tick) => String(tick)) },
-        { ...axis, label: 'line pressure [' + units.unit('pressure') + ']', size: 52, values: (u, ticks) => ticks.map((tick) => String(tick)) }],
+      axes: [{ ...AXIS, label: 'engine speed [rpm]', values: (u, ticks) => ticks.map((tick) => String(tick)) },
+        { ...AXIS, label: 'line pressure [' + units.unit('pressure') + ']', size: 52, values: (u, ticks) => ticks.map((tick) => String(tick)) }],
       series: [{},
         { stroke: SET, width: 1.2, dash: [2, 4], points: { show: false } },
         { stroke: KEPT, width: 2, dash: [8, 5], points: { show: false } },

@@ -1,15 +1,13 @@
 // What a lesson was about: the fault, each reading beside what the answer would have read, curves before and after, and which readings
 // would have told soonest.
 import uPlot from './uPlot.esm.js';
+import { AXIS } from './chart-look.js';
 import { el } from './dom.js';
 import * as units from './units.js';
 
 const SOUND = '#333333';
 const FAULT = '#0072b2';
 const ANSWER = '#a94a00';
-const INK = '#1f2428';
-const GRID = '#dddddd';
-const FONT = '13px system-ui, "Segoe UI", Roboto, "DejaVu Sans", sans-serif';
 
 /** Prints the lesson and nothing else of the page. */
 export function printed() {
@@ -74,7 +72,6 @@ export function revealed() {
     if (chart) {
       chart.destroy();
     }
-    const axis = { stroke: INK, font: FONT, grid: { stroke: GRID, width: 1 }, ticks: { stroke: GRID, width: 1 }, labelFont: FONT, labelSize: 22 };
     const answer = curve.answer_pa.length ? curve.answer_pa : curve.sound_pa.map(() => null);
     chart = new uPlot({
       width: Math.min(place.clientWidth || 320, 900),
@@ -82,8 +79,8 @@ export function revealed() {
       scales: { x: { time: false }, y: { range: (u, low, high) => [0, Math.max(high, 1) * 1.4] } },
       legend: { show: false },
       cursor: { show: false },
-      axes: [{ ...axis, label: 'engine speed [rpm]', values: (u, ticks) => ticks.map((tick) => String(tick)) },
-        { ...axis, label: 'pressure [' + units.unit('pressure') + ']', size: 52, values: (u, ticks) => ticks.map((tick) => String(tick)) }],
+      axes: [{ ...AXIS, label: 'engine speed [rpm]', values: (u, ticks) => ticks.map((tick) => String(tick)) },
+        { ...AXIS, label: 'pressure [' + units.unit('pressure') + ']', size: 52, values: (u, ticks) => ticks.map((tick) => String(tick)) }],
       series: [{},
         { stroke: SOUND, width: 1.6, dash: [3, 4], points: { show: false } },
         { stroke: FAULT, width: 3, points: { show: false } },
