@@ -45,7 +45,7 @@ public final class Enlargement implements Chart {
         Axes own = part.scale();
         Axes enlarged = new Axes(own.low(), own.high(), own.tops(), scale.bands(), scale.key());
         if (part instanceof SpeedChart pressures) {
-            new SpeedDrawing(pressures, enlarged).drawn(area.getWidth()).draw(graphics, area);
+            new SpeedDrawing(pressures, enlarged).enlarged(area.getWidth()).draw(graphics, area);
         } else {
             part.paint(graphics, area, enlarged);
         }

@@ -50,6 +50,15 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
 
     /** The chart without its legend, on a page so wide [px]. */
     JFreeChart drawn(double width) {
+        return drawn(width, callouts());
+    }
+
+    /** The same without the names of the level lines, which another chart of the picture has. */
+    JFreeChart enlarged(double width) {
+        return drawn(width, new Callouts(onsets()));
+    }
+
+    private JFreeChart drawn(double width, Callouts texts) {
         JFreeChart drawn = Style.chart(
                 chart.title(),
                 chart.subtitle(),
@@ -66,12 +75,23 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
         sets().forEach((set, builds) ->
                 plot.addRangeMarker(new ValueMarker(set, setInk(builds), Style.THIN_DASHED), Layer.BACKGROUND));
         GaugePoints.add(plot, chart.read());
-        plot.addAnnotation(callouts());
+        plot.addAnnotation(texts);
         return drawn;
     }
 
     /** Texts beside the onsets and at the right end of each level line. */
     Callouts callouts() {
+        List<Callouts.Callout> texts = new ArrayList<>(onsets());
+        Map<Double, List<PressureCurve>> sets = sets();
+        sets.forEach((set, curves) -> texts.add(Callouts.Callout.along(
+                "set " + Style.number(set) + " " + chart.unit() + (sets.size() > 1 ? whose(curves) : ""),
+                setInk(curves),
+                scale.high(),
+                set)));
+        return new Callouts(texts);
+    }
+
+    private List<Callouts.Callout> onsets() {
         List<Callouts.Callout> texts = new ArrayList<>();
         for (int i = 0; i < chart.curves().size(); i++) {
             PressureCurve curve = chart.curves().get(i);
@@ -80,13 +100,7 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
                     .forEach(at ->
                             texts.add(Callouts.Callout.beside(curve.onsetLabel(), ink, at.speed(), at.pressure())));
         }
-        Map<Double, List<PressureCurve>> sets = sets();
-        sets.forEach((set, curves) -> texts.add(Callouts.Callout.along(
-                "set " + Style.number(set) + " " + chart.unit() + (sets.size() > 1 ? whose(curves) : ""),
-                setInk(curves),
-                scale.high(),
-                set)));
-        return new Callouts(texts);
+        return texts;
     }
 
     private static String whose(List<PressureCurve> curves) {

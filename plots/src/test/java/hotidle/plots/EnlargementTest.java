@@ -40,6 +40,12 @@ class EnlargementTest {
         String explained = pressures.curves().get(2).legend();
         assertTrue(svg.contains(explained), explained);
         assertEquals(svg.indexOf(explained), svg.lastIndexOf(explained));
+        List<String> levels = new SpeedDrawing(pressures, pressures.scale())
+                .callouts().texts().stream()
+                        .filter(text -> text.startsWith("set "))
+                        .toList();
+        assertFalse(levels.isEmpty());
+        levels.forEach(level -> assertEquals(svg.indexOf(level), svg.lastIndexOf(level), level));
     }
 
     @Test
