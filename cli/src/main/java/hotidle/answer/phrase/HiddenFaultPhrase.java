@@ -69,8 +69,21 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
         NONE
     }
 
-    /** What is said of an answer. */
-    public static String judged(Judged judged) {
+    /**
+     * What is said of an answer.
+     *
+     * @param explains whether it explains the readings taken as well
+     */
+    public static String judged(Judged judged, boolean explains) {
+        boolean other = judged == Judged.KIND || judged == Judged.PART || judged == Judged.WRONG;
+        return judged(judged)
+                + (other && explains
+                        ? " But your readings do not tell the two apart: your answer explains them too, within what gauge"
+                                + " and tolerances leave open. Below stands where each of them reads what."
+                        : "");
+    }
+
+    private static String judged(Judged judged) {
         return switch (judged) {
             case RIGHT -> "You are right.";
             case ALIKE ->

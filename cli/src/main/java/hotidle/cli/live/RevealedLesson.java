@@ -54,7 +54,8 @@ record RevealedLesson(
     LessonRevealRecord reveal() {
         UnitFault fault = open.fault().fault();
         Optional<UnitFault> named = named();
-        Optional<UnitFault.Sized> fitted = named.flatMap(this::fitted);
+        Optional<FittedFault> explained = named.flatMap(this::fitted);
+        Optional<UnitFault.Sized> fitted = explained.map(FittedFault::fault);
         Optional<Transmission> answered =
                 fitted.flatMap(one -> one.fault().in(open.lesson().build(), one.size()));
         List<LessonFaults.Shown> shown = different();
@@ -63,7 +64,8 @@ record RevealedLesson(
         return new LessonRevealRecord(
                 written,
                 HiddenFaultPhrase.fault(build, UnitFaultPhrase.named(fault.kind(), fault.part()), size(open.fault())),
-                HiddenFaultPhrase.judged(judged(named)),
+                HiddenFaultPhrase.judged(
+                        judged(named), explained.filter(FittedFault::explains).isPresent()),
                 named.map(one -> HiddenFaultPhrase.answer(
                                 UnitFaultPhrase.named(one.kind(), one.part()),
                                 fitted.map(this::size).orElse(""),
@@ -86,10 +88,10 @@ record RevealedLesson(
     }
 
     /** The named fault as large as explains the readings best; without readings half of what it can be. */
-    private Optional<UnitFault.Sized> fitted(UnitFault named) {
+    private Optional<FittedFault> fitted(UnitFault named) {
         List<GaugeReading> read = read();
         return read.isEmpty()
-                ? Optional.of(named.of(named.sizeAt(0.5)))
+                ? Optional.of(new FittedFault(named.of(named.sizeAt(0.5)), false))
                 : FittedFault.of(open.lesson().build(), named, read);
     }
 

@@ -64,8 +64,19 @@ class HiddenFaultPhraseTest {
         assertEquals(
                 Judged.values().length,
                 new HashSet<>(Arrays.stream(Judged.values())
-                                .map(HiddenFaultPhrase::judged)
+                                .map(judged -> HiddenFaultPhrase.judged(judged, false))
                                 .toList())
                         .size());
+    }
+
+    @Test
+    void anotherFaultThatTheReadingsDoNotTellFromItIsNotJustWrong() {
+        for (Judged judged : Judged.values()) {
+            boolean other = judged == Judged.KIND || judged == Judged.PART || judged == Judged.WRONG;
+            assertEquals(
+                    other,
+                    HiddenFaultPhrase.judged(judged, true).contains("your readings do not tell the two apart"),
+                    judged.name());
+        }
     }
 }

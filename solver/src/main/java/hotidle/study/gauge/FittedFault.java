@@ -5,10 +5,13 @@ import hotidle.transmission.Adjustable;
 import java.util.List;
 import java.util.Optional;
 
-/** How large a fault would have to be to explain readings best. */
-public final class FittedFault {
-
-    private FittedFault() {}
+/**
+ * A fault as large as explains readings best.
+ *
+ * @param fault    at that size
+ * @param explains whether the readings agree with a unit that has it, by the statistic by which they agree with a build
+ */
+public record FittedFault(UnitFault.Sized fault, boolean explains) {
 
     /**
      * The fault at that size.
@@ -17,12 +20,15 @@ public final class FittedFault {
      * @return empty where no size of it could be solved
      * @throws UnsolvedPointException where the unit as built has no state at one of them
      */
-    public static Optional<UnitFault.Sized> of(Adjustable build, UnitFault fault, List<GaugeReading> readings) {
+    public static Optional<FittedFault> of(Adjustable build, UnitFault fault, List<GaugeReading> readings) {
         GaugeTable table = GaugeTable.of(build, List.of(fault), readings, () -> {});
         CauseCurve curve = table.curves().get(0);
-        return curve.known()
-                ? Optional.of(fault.of(
-                        fault.sizeAt(CauseBelief.of(curve, new Misfit(readings)).best())))
-                : Optional.empty();
+        if (!curve.known()) {
+            return Optional.empty();
+        }
+        Misfit misfit = new Misfit(readings);
+        CauseBelief belief = CauseBelief.of(curve, misfit);
+        return Optional.of(new FittedFault(
+                fault.of(fault.sizeAt(belief.best())), misfit.chance(belief.chiSquare()) >= GaugeFindings.DISAGREE));
     }
 }

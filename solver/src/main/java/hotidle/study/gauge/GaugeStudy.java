@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
@@ -120,11 +119,6 @@ public final class GaugeStudy {
         return agreement.agrees() ? List.of() : new PairStudy(table, misfit).of();
     }
 
-    /** Probability of a misfit at least as large by chance. */
-    private static double chance(double chiSquare, int degrees) {
-        return degrees == 0 ? 1 : 1 - new ChiSquaredDistribution(null, degrees).cumulativeProbability(chiSquare);
-    }
-
     /** Readings taken where the regulator of the sound unit is off its seat. */
     private int regulated() {
         Transmission unit = table.build().unit();
@@ -150,7 +144,7 @@ public final class GaugeStudy {
 
     private GaugeFindings.Agreement agreement() {
         Misfit.ChiSquareFit fit = misfit.of(table.sound());
-        double probability = chance(fit.chiSquare(), misfit.degrees());
+        double probability = misfit.chance(fit.chiSquare());
         List<GaugeFindings.ExpectedReading> expected = expected();
         boolean seen = true;
         for (int i = 0; i < readings.size(); i++) {

@@ -3,6 +3,7 @@ package hotidle.study.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -42,6 +43,11 @@ final class Misfit {
     /** Readings that count in χ². */
     int degrees() {
         return exact.size();
+    }
+
+    /** Probability of a misfit at least as large by chance. */
+    double chance(double chiSquare) {
+        return degrees() == 0 ? 1 : 1 - new ChiSquaredDistribution(null, degrees()).cumulativeProbability(chiSquare);
     }
 
     /**

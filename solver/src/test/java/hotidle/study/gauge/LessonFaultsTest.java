@@ -121,8 +121,19 @@ class LessonFaultsTest {
     void anAnswerIsSizedAsTheReadingsHaveIt() {
         UnitFault.Sized cooler = fault("cooler-blocked@cooler", 0.8);
         Transmission faulty = cooler.fault().in(lesson.build(), cooler.size()).orElseThrow();
-        UnitFault.Sized fitted = FittedFault.of(lesson.build(), cooler.fault(), Tapped.readings(faulty))
+        FittedFault fitted = FittedFault.of(lesson.build(), cooler.fault(), Tapped.readings(faulty))
                 .orElseThrow();
-        assertEquals(0.8, fitted.size(), 0.05);
+        assertEquals(0.8, fitted.fault().size(), 0.05);
+        assertTrue(fitted.explains());
+    }
+
+    @Test
+    void anAnswerThatReadingsSpeakAgainstDoesNotExplainThem() {
+        UnitFault.Sized spring = fault("spring-weak@regulator", 0.5);
+        Transmission faulty = spring.fault().in(lesson.build(), spring.size()).orElseThrow();
+        FittedFault other = FittedFault.of(
+                        lesson.build(), fault("cooler-blocked@cooler", 0.8).fault(), Tapped.readings(faulty))
+                .orElseThrow();
+        assertFalse(other.explains());
     }
 }
