@@ -30,8 +30,13 @@ record LubricationFit(double headroom, double wider) {
     /** A branch and all together are alike within this [-]. */
     private static final double ALIKE = 0.01;
 
+    /** Sharing again moves the pressure before the branches, so it takes some rounds; what is left after so many stays as told (chosen). */
     private static final int ROUNDS = 8;
+
+    /** By what the orifice is widened at a time: its oil grows by about a tenth, about what is enough (chosen) [-]. */
     private static final double STEP = 1.05;
+
+    /** So many steps are two and a half times the diameter, where an orifice holds next to nothing back (chosen). */
     private static final int STEPS = 19;
 
     /** Fits it; empty where no branch has a need, or no state is found by which to size it. */

@@ -1,5 +1,7 @@
 package hotidle.circuits.sheet;
 
+import hotidle.circuits.kind.Kinds;
+import hotidle.circuits.shape.Key;
 import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Fault;
@@ -30,8 +32,8 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
     /** Digits of a bore that follows from a reading: a tenth of a micrometre of 14 mm. */
     private static final MathContext DIGITS = new MathContext(6);
 
-    /** What a part leaks along where its file does not say how far off centre its valve lies, as {@code FitKeys} has it [-]. */
-    private static final double AGAINST_THE_WALL = 1;
+    private static final String GAP = "annular-gap";
+    private static final String ECCENTRICITY = "eccentricity";
 
     private record BoreLand(double length, double eccentricity) {}
 
@@ -126,7 +128,7 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
         }
         List<BoreLand> lands = parts.entries().stream()
                 .filter(part -> part.value() instanceof Value.Entries keys
-                        && text(keys, "kind").equals("annular-gap")
+                        && text(keys, "kind").equals(GAP)
                         && (part.key().equals(fit.part())
                                 || text(keys, "land-of").equals(fit.part())))
                 .flatMap(part -> land((Value.Entries) part.value()).stream())
@@ -137,10 +139,21 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
 
     private static Optional<BoreLand> land(Value.Entries keys) {
         Units.Amount length = Units.read(AssumedMark.without(text(keys, "length")), Dimension.LENGTH);
-        Units.Amount eccentricity = Units.read(AssumedMark.without(text(keys, "eccentricity")), Dimension.RATIO);
-        return length.good() && length.si() > 0
-                ? Optional.of(new BoreLand(length.si(), eccentricity.good() ? eccentricity.si() : AGAINST_THE_WALL))
+        Units.Amount eccentricity = Units.read(AssumedMark.without(eccentricity(keys)), Dimension.RATIO);
+        return length.good() && length.si() > 0 && eccentricity.good()
+                ? Optional.of(new BoreLand(length.si(), eccentricity.si()))
                 : Optional.empty();
+    }
+
+    private static String eccentricity(Value.Entries land) {
+        String written = text(land, ECCENTRICITY);
+        return written.isEmpty()
+                ? Kinds.of(GAP)
+                        .flatMap(kind -> kind.shape().key(ECCENTRICITY))
+                        .flatMap(Key::fallback)
+                        .orElseThrow()
+                        .text()
+                : written;
     }
 
     private static String text(Value.Entries keys, String key) {
