@@ -85,6 +85,11 @@ final class Newton {
         return (steps > 0 || factors.factorise()) && factors.negativeDeterminant();
     }
 
+    /** Whether the slopes where it was evaluated last show that what is beside a state goes away from it. */
+    boolean growing() {
+        return factors.factorise() && factors.negativeDeterminant();
+    }
+
     /** Newton from the unknowns, which are moved to the best state found. */
     boolean solve(double[] unknowns, double aim) {
         balance.still();

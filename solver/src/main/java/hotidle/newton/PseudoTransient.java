@@ -10,6 +10,8 @@ package hotidle.newton;
  *           35 (1998) 508 (from memory)
  * Numerics  a step counts only where it takes away nine tenths of the imbalance it starts with: a spool at the corner of its stop
  *           would otherwise seem to have moved when it has not. The last step, 1e12 s, lets nodes with next to no leak settle too.
+ * Away      what grows is lost by a step longer than the time in which it grows: an implicit step then lands on the other side and
+ *           nearer, so that an unstable state draws it back. Then the determinant of the step's own equations is below zero.
  * </pre>
  */
 final class PseudoTransient {
@@ -54,6 +56,15 @@ final class PseudoTransient {
      * @param damping time in which a spool settles [s]
      */
     boolean settle(double[] unknowns, double damping) {
+        return settle(unknowns, damping, false);
+    }
+
+    /** The same from beside an unstable state, in steps short enough to lead away from it. */
+    boolean away(double[] unknowns, double damping) {
+        return settle(unknowns, damping, true);
+    }
+
+    private boolean settle(double[] unknowns, double damping, boolean away) {
         Balance balance = newton.balance();
         double step = FIRST_STEP;
         int accepted = 0;
@@ -65,7 +76,7 @@ final class PseudoTransient {
             balance.evaluate(unknowns);
             double far = Math.min(balance.worst(), FAR);
             balance.after(unknowns, step, damping);
-            if (newton.iterate(unknowns, NEWTON_STEPS, LEFT * far, LEFT * far, false)) {
+            if (newton.iterate(unknowns, NEWTON_STEPS, LEFT * far, LEFT * far, false) && !(away && newton.growing())) {
                 step *= 2;
                 accepted++;
                 if (step > SETTLED && accepted % BETWEEN == 0 && arrived(unknowns)) {
@@ -87,7 +98,7 @@ final class PseudoTransient {
     /** Whether Newton is home from here in a few steps, at a state that the circuit would not leave; if not, nothing has moved. */
     private boolean arrived(double[] unknowns) {
         System.arraycopy(unknowns, 0, ahead, 0, ahead.length);
-        if (!newton.finish(ahead) || newton.negativeDeterminant()) {
+        if (!newton.finish(ahead) || newton.growing()) {
             return false;
         }
         System.arraycopy(ahead, 0, unknowns, 0, ahead.length);

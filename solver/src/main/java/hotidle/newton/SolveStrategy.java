@@ -124,7 +124,7 @@ final class SolveStrategy {
             }
             newton.balance().project(unknowns, Newton.LOWEST);
             method = "pseudo-transient continuation, away from an unstable state";
-            if (settling.settle(unknowns, PseudoTransient.DAMPING_TIMES[0]) && !newton.negativeDeterminant()) {
+            if (settling.away(unknowns, PseudoTransient.DAMPING_TIMES[0]) && !newton.growing()) {
                 return true;
             }
         }

@@ -1,0 +1,183 @@
+package hotidle.newton;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hotidle.newton.MadeEquations.Share;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** Single steps of Newton's method, told by hand, where a line's imbalance is a known curve over its pressure. */
+class NewtonTest {
+
+    /** Where the curves below cross zero [Pa], and what they are counted in. */
+    private static final double ROOT = 1e6;
+
+    private static final double BAR = 1e5;
+
+    /** A spool that stands where it is. */
+    private static final Share STANDS = MadeEquations.place(place -> place - 2e-3, place -> 1);
+
+    private static Newton newton(DoubleUnaryOperator curve, DoubleUnaryOperator slope) {
+        return new Newton(new MadeEquations(
+                        MadeEquations.line(
+                                p -> curve.applyAsDouble((p - ROOT) / BAR),
+                                p -> slope.applyAsDouble((p - ROOT) / BAR) / BAR),
+                        STANDS)
+                .equations());
+    }
+
+    private static double[] at(double bar) {
+        return new double[] {ROOT + bar * BAR, 2e-3};
+    }
+
+    private static double bar(double[] unknowns) {
+        return (unknowns[0] - ROOT) / BAR;
+    }
+
+    private static final Newton ARCTANGENT = newton(Math::atan, x -> 1 / (1 + x * x));
+
+    /** From 3 the step is −12.49; to −9.49 and to −3.25 the arctangent is larger than before, to −0.12 it is not. */
+    @Test
+    void aStepIsHalvedUntilWhatIsOutOfBalanceFalls() {
+        double[] unknowns = at(3);
+        ARCTANGENT.reset();
+        assertFalse(ARCTANGENT.iterate(unknowns, 1, 1e-12, 1e-12, false));
+        assertEquals(3 - Math.atan(3) * 10 / 4, bar(unknowns), 1e-12);
+        assertEquals(1, ARCTANGENT.steps());
+    }
+
+    /** From 1.3 the whole step falls by 6 %: enough for the sum of flows, too little for the way to the answer, which takes half of it. */
+    @Test
+    void byTheNaturalLevelAStepMustComeNearerByAQuarterOfItself() {
+        double step = -Math.atan(1.3) * (1 + 1.3 * 1.3);
+        double[] unknowns = at(1.3);
+        ARCTANGENT.iterate(unknowns, 1, 1e-12, 1e-12, false);
+        assertEquals(1.3 + step, bar(unknowns), 1e-12);
+        unknowns = at(1.3);
+        ARCTANGENT.iterate(unknowns, 1, 1e-12, 1e-12, true);
+        assertEquals(1.3 + step / 2, bar(unknowns), 1e-12);
+    }
+
+    /** From 1 the whole step leaves 0.66 of the way: enough at a whole step, for which 0.75 are. */
+    @Test
+    void byTheNaturalLevelAWholeStepThatLeavesLessThanThreeQuartersIsTaken() {
+        double step = -Math.atan(1) * 2;
+        double left = Math.abs(Math.atan(1 + step)) / Math.atan(1);
+        assertTrue(left > 0.3 && left < 0.75, "left " + left);
+        double[] unknowns = at(1);
+        ARCTANGENT.iterate(unknowns, 1, 1e-12, 1e-12, true);
+        assertEquals(1 + step, bar(unknowns), 1e-12);
+    }
+
+    /**
+     * From 1.1 the whole step of the line leaves 1.409 of 1.841, too much alone. A spool half its way off goes home in the same step: of
+     * both together, hypot(1.841, 0.5), less than three quarters are left; of a spool that is a tenth of its way off, more.
+     */
+    @Test
+    void theNaturalLevelWeighsPressuresInBarAndPlacesInTheirWay() {
+        double step = Math.atan(1.1) * (1 + 1.1 * 1.1);
+        double[] half = {ROOT + 1.1 * BAR, MadeEquations.HIGH};
+        ARCTANGENT.iterate(half, 1, 1e-12, 1e-12, true);
+        assertEquals(1.1 - step, bar(half), 1e-12);
+        assertEquals(2e-3, half[1], 1e-15);
+        double[] tenth = {ROOT + 1.1 * BAR, 2.2e-3};
+        ARCTANGENT.iterate(tenth, 1, 1e-12, 1e-12, true);
+        assertEquals(1.1 - step / 2, bar(tenth), 1e-12);
+        assertEquals(2.1e-3, tenth[1], 1e-15);
+    }
+
+    /** A line that next to nothing leaves would be thrown 10 000 bar: 1 MPa and twice what it has is the most. */
+    @Test
+    void noPressureLeaps() {
+        Newton flat = newton(x -> 1e-4 * (x - 1e4), x -> 1e-4);
+        double[] unknowns = at(-8);
+        flat.iterate(unknowns, 1, 1e-12, 1e-12, false);
+        assertEquals(2e5 + 1e6 + 2 * 2e5, unknowns[0], 1e-6);
+    }
+
+    @Test
+    void aStraightLineTakesOneStepAndAnAnswerNone() {
+        Newton straight = newton(x -> 0.01 * x, x -> 0.01);
+        straight.reset();
+        double[] unknowns = at(2);
+        assertTrue(straight.solve(unknowns, Newton.POLISHED));
+        assertEquals(0, bar(unknowns), 1e-9);
+        int steps = straight.steps();
+        assertTrue(steps >= 1 && steps <= 2, steps + " steps");
+        straight.reset();
+        assertEquals(0, straight.steps());
+        double[] answer = at(0);
+        assertTrue(straight.solve(answer, Newton.POLISHED));
+        assertEquals(0, straight.steps());
+        assertFalse(straight.negativeDeterminant());
+    }
+
+    /** A parabola that touches zero: each step takes half of what is left. */
+    @Test
+    void whatCreepsBeyondAFewStepsIsNotFinishedButSolved() {
+        Newton touching = newton(x -> x * x, x -> 2 * x);
+        double[] unknowns = at(1);
+        assertFalse(touching.finish(unknowns), "eight halvings leave (1/256)²");
+        assertEquals(Math.pow(0.5, 8), bar(unknowns), 1e-9);
+        unknowns = at(1);
+        assertTrue(touching.solve(unknowns, Newton.POLISHED));
+        assertTrue(Math.abs(bar(unknowns)) < 1e-4);
+        assertTrue(touching.finish(unknowns));
+        unknowns = at(1);
+        assertTrue(touching.near(unknowns, Newton.POLISHED), "half a step is not a short one");
+    }
+
+    /** From 1.37 three short steps in a row follow; from 2 there are short ones too, but none three in a row. */
+    @Test
+    void aNearStartIsGivenUpWhereThreeShortStepsFollowEachOther() {
+        Newton steep = newton(x -> Math.atan(100 * x), x -> 100 / (1 + 1e4 * x * x));
+        double[] unknowns = at(1.37);
+        steep.reset();
+        assertFalse(steep.near(unknowns, Newton.POLISHED));
+        assertEquals(3, steep.steps());
+        assertTrue(steep.solve(at(1.37), Newton.POLISHED));
+        assertTrue(steep.near(at(2), Newton.POLISHED));
+    }
+
+    /** A line from which more is taken than it gets at any pressure: the nearest it comes to balance is the answer's place, not an answer. */
+    @Test
+    void whereNothingFallsAnyMoreTheUnknownsStayAndTheBalanceIsTheirs() {
+        Newton thirsty = newton(x -> 1 + x * x, x -> 2 * x);
+        double[] unknowns = at(1e-9);
+        assertFalse(thirsty.iterate(unknowns, 5, 1e-12, 0.5, false));
+        assertEquals(1e-9, bar(unknowns), 1e-9);
+        assertEquals(1, thirsty.balance().worst(), 1e-12);
+        assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, false), "good enough where 2 is accepted");
+        assertTrue(thirsty.iterate(unknowns, 5, 1e-12, 2, true), "and by the natural level");
+        assertFalse(thirsty.descend(unknowns));
+        assertFalse(thirsty.solve(unknowns, Newton.POLISHED));
+    }
+
+    @Test
+    void byTheNaturalLevelAnAnswerIsToldAsOne() {
+        double[] unknowns = at(1.3);
+        assertTrue(ARCTANGENT.descend(unknowns));
+        assertEquals(0, bar(unknowns), 1e-9);
+    }
+
+    /** Whatever was asked before, these ask for the steady state. */
+    @Test
+    void aTimeStepAskedForBeforeIsForgotten() {
+        Newton straight = newton(x -> 0.01 * x, x -> 0.01);
+        double[] far = at(5);
+        straight.balance().after(far, 1e-3, 0.03);
+        double[] unknowns = at(2);
+        assertTrue(straight.near(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
+        straight.balance().after(far, 1e-3, 0.03);
+        unknowns = at(2);
+        assertTrue(straight.descend(unknowns) && Math.abs(bar(unknowns)) < 1e-9);
+        straight.balance().after(far, 1e-3, 0.03);
+        unknowns = at(2);
+        assertTrue(straight.finish(unknowns) && Math.abs(bar(unknowns)) < 1e-9);
+        straight.balance().after(far, 1e-3, 0.03);
+        unknowns = at(2);
+        assertTrue(straight.solve(unknowns, Newton.POLISHED) && Math.abs(bar(unknowns)) < 1e-9);
+    }
+}
