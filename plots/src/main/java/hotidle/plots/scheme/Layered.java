@@ -87,17 +87,31 @@ final class Layered {
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3, SWEPT));
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 4, SWEPT));
         }
-        return all.parallelStream()
-                .map(beginning -> JudgedSheet.of(scheme, new Layered(scheme, beginning).laidOut(), more))
-                .min(Comparator.comparingInt(JudgedSheet::flaws).thenComparingDouble(JudgedSheet::cost))
-                .map(JudgedSheet::sheet)
-                .orElseThrow();
+        List<CostedSheet> cheapest = all.parallelStream()
+                .map(beginning -> CostedSheet.of(new Layered(scheme, beginning).laidOut(), more))
+                .sorted(Comparator.comparingDouble(CostedSheet::cost))
+                .toList();
+        return fewestFlaws(scheme, cheapest);
     }
 
-    /** A drawing and what is against it, which takes as long to find as the drawing. */
-    private record JudgedSheet(Sheet sheet, int flaws, double cost) {
-        static JudgedSheet of(Scheme scheme, Sheet sheet, double more) {
-            return new JudgedSheet(sheet, Flaws.of(scheme, sheet).size(), sheet.cost(more));
+    /** The first with the fewest flaws. They take as long to find as a drawing, so none is asked after the first without any. */
+    private static Sheet fewestFlaws(Scheme scheme, List<CostedSheet> cheapest) {
+        Sheet best = null;
+        int fewest = Integer.MAX_VALUE;
+        for (int i = 0; i < cheapest.size() && fewest > 0; i++) {
+            int flaws = Flaws.of(scheme, cheapest.get(i).sheet()).size();
+            if (flaws < fewest) {
+                fewest = flaws;
+                best = cheapest.get(i).sheet();
+            }
+        }
+        return best;
+    }
+
+    /** A drawing and what is against it. */
+    private record CostedSheet(Sheet sheet, double cost) {
+        static CostedSheet of(Sheet sheet, double more) {
+            return new CostedSheet(sheet, sheet.cost(more));
         }
     }
 
