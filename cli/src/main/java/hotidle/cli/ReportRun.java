@@ -5,8 +5,6 @@ import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.heat.HeatAnswer;
-import hotidle.answer.jobs.JobsAnswer;
-import hotidle.answer.leaks.LeaksAnswer;
 import hotidle.answer.margins.MarginsAnswer;
 import hotidle.answer.report.Findings;
 import hotidle.answer.sweep.SweepAnswer;
@@ -14,19 +12,14 @@ import hotidle.answer.torque.TorqueAnswer;
 import hotidle.answer.wear.BuildWear;
 import hotidle.answer.wear.WearAnswer;
 import hotidle.answer.window.WindowAnswer;
-import hotidle.assess.Assessment;
 import hotidle.assess.NotCommanded;
-import hotidle.assess.Roles;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.check.NotJudged;
 import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
 import hotidle.study.HeatStudy;
-import hotidle.study.JobPlace;
-import hotidle.study.JobStudy;
 import hotidle.study.JudgedBuild;
-import hotidle.study.LeakStudy;
 import hotidle.study.LowAtIdle;
 import hotidle.study.SameSpeedFilms;
 import hotidle.study.SpeedSweep;
@@ -37,10 +30,11 @@ import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
-import hotidle.transmission.Workshop;
 import java.io.PrintWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
@@ -57,14 +51,12 @@ record ReportRun(
         Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
-    /** Studies that it takes. */
-    private static final int STUDIES = 9;
+    /** Studies that it takes, beside one for each build. */
+    private static final int STUDIES = 8;
 
-    private static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
+    static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
     private static final String SPEEDS = "400..4000/50rpm";
     private static final String PRESSURES = "60..400/40psi";
-    private static final String TORQUE_SPEED = "2000rpm";
-    private static final int STEPS = 12;
 
     /** What is found of builds; {@code err} gets the progress. */
     static Findings findings(
@@ -74,37 +66,49 @@ record ReportRun(
             boolean wear,
             Optional<ReadingsOption.TakenReadings> readings,
             PrintWriter err) {
-        Progress progress = new Progress(err, "solving for the report", STUDIES);
+        Progress progress = new Progress(err, "solving for the report", STUDIES + builds.size());
         Findings found = new ReportRun(units, circuit, builds, wear, readings, progress).findings();
         progress.end();
         return found;
     }
 
+    /** Studies that know nothing of each other run side by side; what each finds does not depend on the others. */
     private Findings findings() {
-        Comparison comparison = step(Comparison.of(builds, series(SPEEDS)));
-        return new Findings(
-                new CompareAnswer(circuit, comparison, FrictionBands.of(comparison), units),
-                step(margins()),
-                sweeps(comparison),
-                step(torque()),
-                step(window()),
-                step(leaks()),
-                step(jobs()),
-                step(wear ? Optional.of(worn()) : Optional.empty()),
-                step(heat()),
-                step(readings.map(taken -> taken.answer(units, circuit, first().build()))),
-                new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
+        ReportedRepairs repairs = new ReportedRepairs(units, circuit, first());
+        try (SideBySide studies = new SideBySide(progress)) {
+            // the longest first
+            var windows = builds.stream()
+                    .map(unit -> studies.study(() -> window(unit)))
+                    .toList();
+            var comparison = studies.study(() -> Comparison.of(builds, series(SPEEDS)));
+            var heat = studies.study(this::heat);
+            var margins = studies.study(this::margins);
+            var jobs = studies.study(repairs::jobs);
+            var torque = studies.study(this::torque);
+            var leaks = studies.study(repairs::leaks);
+            var worn = studies.study(() -> wear ? Optional.of(worn()) : Optional.<WearAnswer>empty());
+            var gauge = studies.study(() -> readings.map(taken -> taken.answer(units, circuit, first().build())));
+            studies.begin();
+            Comparison compared = comparison.get();
+            return new Findings(
+                    new CompareAnswer(circuit, compared, FrictionBands.of(compared), units),
+                    margins.get(),
+                    sweeps(compared),
+                    torque.get(),
+                    windows(windows, torque.get()),
+                    leaks.get(),
+                    jobs.get(),
+                    worn.get(),
+                    heat.get(),
+                    gauge.get(),
+                    new CheckAnswer(circuit, 0, NotJudged.of(circuit.unit()), units));
+        }
     }
 
     /** Steps within a study are not shown. */
-    private static void quiet() {}
+    static void quiet() {}
 
-    private <T> T step(T answer) {
-        progress.step();
-        return answer;
-    }
-
-    private static List<Double> series(String speeds) {
+    static List<Double> series(String speeds) {
         return OptionValues.series("--speed", speeds, Dimension.SPEED);
     }
 
@@ -148,81 +152,50 @@ record ReportRun(
     }
 
     private Optional<TorqueAnswer> torque() {
-        boolean judged = commanded()
-                && first().ranges().stream().anyMatch(range -> !range.applied().isEmpty())
-                && TorqueConditions.hottest(first()).isPresent();
-        double speed = OptionValues.quantity("--speed", TORQUE_SPEED, Dimension.SPEED);
-        return judged
+        return commanded() && TorqueConditions.given(first())
                 ? Optional.of(new TorqueAnswer(
                         units,
                         circuit.name(),
                         circuit.about(),
                         builds.stream()
                                 .map(unit -> TorqueRun.held(
-                                        circuit.adjustable(unit.build()), BY, SetPressures.of(PRESSURES), speed))
+                                        circuit.adjustable(unit.build()),
+                                        BY,
+                                        SetPressures.of(PRESSURES),
+                                        TorqueConditions.USUAL_SPEED))
                                 .toList(),
                         false,
                         LowAtIdle.of(builds)))
                 : Optional.empty();
     }
 
-    private Optional<WindowAnswer> window() {
-        if (!commanded()) {
-            return Optional.empty();
-        }
-        List<Double> pressures = SetPressures.of(PRESSURES);
-        List<Double> speeds = searched(WindowCommand.STEP);
-        return Optional.of(new WindowAnswer(
-                units,
-                circuit.name(),
-                circuit.about(),
-                BY,
-                false,
-                builds.stream()
-                        .map(unit -> new WindowAnswer.BuildWindow(
-                                unit,
-                                Window.study(unit, Window.Raised.by(unit, BY), pressures, speeds, ReportRun::quiet),
-                                WindowRun.useful(unit, Window.Raised.by(unit, BY), pressures)))
-                        .toList(),
-                LowAtIdle.of(builds)));
+    private Optional<Window> window(Transmission unit) {
+        return commanded()
+                ? Optional.of(Window.study(
+                        unit,
+                        Window.Raised.by(unit, BY),
+                        SetPressures.of(PRESSURES),
+                        searched(WindowCommand.STEP),
+                        ReportRun::quiet))
+                : Optional.empty();
     }
 
-    private Optional<LeaksAnswer> leaks() {
-        Roles roles = Roles.of(first());
-        if (roles.chambers().isEmpty()) {
-            return Optional.empty();
+    /** Up to which set pressure more torque is held is found with the torque. */
+    private Optional<WindowAnswer> windows(List<Supplier<Optional<Window>>> windows, Optional<TorqueAnswer> torque) {
+        List<WindowAnswer.BuildWindow> found = new ArrayList<>();
+        for (int i = 0; i < builds.size(); i++) {
+            int build = i;
+            windows.get(i)
+                    .get()
+                    .ifPresent(window -> found.add(new WindowAnswer.BuildWindow(
+                            builds.get(build),
+                            window,
+                            torque.map(held -> held.builds().get(build).useful()))));
         }
-        DutyPoint duty = first().duties().get(0);
-        LeakStudy study = LeakStudy.of(
-                circuit.adjustable(first().build()),
-                duty,
-                series(LeaksCommand.ONSET_SPEEDS),
-                STEPS,
-                LeaksAnswer.MOST_ALONE,
-                ReportRun::quiet);
-        return Optional.of(new LeaksAnswer(
-                units,
-                circuit.about(),
-                circuit.abouts(),
-                first(),
-                roles,
-                duty,
-                study.outcome(),
-                study.outcome().state().map(state -> Assessment.of(first(), duty, roles, state)),
-                study.found()));
-    }
-
-    private Optional<JobsAnswer> jobs() {
-        if (Roles.of(first()).chambers().isEmpty()) {
-            return Optional.empty();
-        }
-        Optional<Workshop> named = circuit.workshop(first().build());
-        Adjustable build = circuit.adjustable(first().build());
-        Workshop shop = named.orElseGet(() -> JobPlace.workshop(build));
-        DutyPoint duty = first().duties().get(0);
-        JobStudy study =
-                JobStudy.of(shop, BY, duty, series(LeaksCommand.ONSET_SPEEDS), searched(JobRun.STEP), ReportRun::quiet);
-        return Optional.of(new JobsAnswer(units, shop, named.isPresent(), false, duty, study));
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new WindowAnswer(
+                        units, circuit.name(), circuit.about(), BY, false, found, LowAtIdle.of(builds)));
     }
 
     private WearAnswer worn() {
