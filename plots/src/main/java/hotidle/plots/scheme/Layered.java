@@ -50,6 +50,9 @@ final class Layered {
 
     private static final int BOUNDED_SEEDS = 14;
 
+    /** Boxes of a frame side by side, so that a full unit goes on A3 (chosen). */
+    private static final int BOUND = 4;
+
     /** Of the library in a millimetre; it rounds places to whole ones, which would set lines off from their pins. */
     private static final double UNITS = 20;
 
@@ -63,8 +66,14 @@ final class Layered {
     private final Map<String, TagPlan> tagPlans = new LinkedHashMap<>();
     private final Map<ElkEdge, Sheet.Wire> wires = new LinkedHashMap<>();
 
-    /** Where a search begins: another one finds another drawing. */
-    private record Beginning(int seed, LayeringStrategy strategy, int bound, CrossingMinimizationStrategy order) {}
+    /**
+     * Where a search begins: another one finds another drawing.
+     *
+     * @param mirrored whether the library lays out the mirror image, which is turned back when read: so that the pump comes to the left as
+     *                 often as to the right
+     */
+    private record Beginning(
+            int seed, LayeringStrategy strategy, int bound, CrossingMinimizationStrategy order, boolean mirrored) {}
 
     private Layered(Scheme scheme, Beginning beginning) {
         this.scheme = scheme;
@@ -80,12 +89,12 @@ final class Layered {
         LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
         List<Beginning> all = new ArrayList<>();
         for (int seed = 1; seed <= SEEDS; seed++) {
-            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT));
-            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT, seed % 2 > 0));
+            all.add(new Beginning(seed, LayeringStrategy.LONGEST_PATH, 0, SWEPT, seed % 2 > 0));
         }
         for (int seed = 1; seed <= BOUNDED_SEEDS; seed++) {
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 3, SWEPT));
-            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, 4, SWEPT));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, false));
+            all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, true));
         }
         List<CostedSheet> cheapest = all.parallelStream()
                 .map(beginning -> CostedSheet.of(new Layered(scheme, beginning).laidOut(), more))
@@ -124,7 +133,8 @@ final class Layered {
         Scheme bare =
                 new Scheme(scheme.title(), scheme.notes(), List.of(), scheme.parts(), scheme.nets(), scheme.scale());
         return new Layered(
-                        bare, new Beginning(1, LayeringStrategy.NETWORK_SIMPLEX, 0, CrossingMinimizationStrategy.NONE))
+                        bare,
+                        new Beginning(1, LayeringStrategy.NETWORK_SIMPLEX, 0, CrossingMinimizationStrategy.NONE, false))
                 .laidOut();
     }
 
@@ -205,10 +215,10 @@ final class Layered {
         return frames.getOrDefault(frame, root);
     }
 
-    private static ElkPort port(ElkNode node, PortSide side, double x, double y) {
+    private ElkPort port(ElkNode node, PortSide side, double x, double y) {
         ElkPort port = ElkGraphUtil.createPort(node);
         port.setDimensions(0, 0);
-        port.setLocation(units(x), units(y));
+        port.setLocation(beginning.mirrored() ? node.getWidth() - units(x) : units(x), units(y));
         port.setProperty(LayeredOptions.PORT_SIDE, side);
         return port;
     }
@@ -266,24 +276,30 @@ final class Layered {
         return new Sheet.Frame(name, area, new Point2D.Double(area.getMinX() + 1, area.getMinY() - 1));
     }
 
-    private static List<Point2D> corners(ElkEdge edge) {
+    private List<Point2D> corners(ElkEdge edge) {
         Point2D from = origin(edge.getContainingNode());
         List<Point2D> corners = new ArrayList<>();
         for (ElkEdgeSection section : edge.getSections()) {
-            corners.add(new Point2D.Double(
-                    from.getX() + section.getStartX() / UNITS, from.getY() + section.getStartY() / UNITS));
+            corners.add(corner(from, section.getStartX(), section.getStartY()));
             for (ElkBendPoint bend : section.getBendPoints()) {
-                corners.add(new Point2D.Double(from.getX() + bend.getX() / UNITS, from.getY() + bend.getY() / UNITS));
+                corners.add(corner(from, bend.getX(), bend.getY()));
             }
-            corners.add(new Point2D.Double(
-                    from.getX() + section.getEndX() / UNITS, from.getY() + section.getEndY() / UNITS));
+            corners.add(corner(from, section.getEndX(), section.getEndY()));
         }
         return List.copyOf(corners);
     }
 
-    private static Rectangle2D area(ElkNode node) {
+    private Point2D corner(Point2D from, double x, double y) {
+        double across = from.getX() + x / UNITS;
+        return new Point2D.Double(
+                beginning.mirrored() ? root.getWidth() / UNITS - across : across, from.getY() + y / UNITS);
+    }
+
+    private Rectangle2D area(ElkNode node) {
         Point2D at = origin(node);
-        return new Rectangle2D.Double(at.getX(), at.getY(), node.getWidth() / UNITS, node.getHeight() / UNITS);
+        double width = node.getWidth() / UNITS;
+        double left = beginning.mirrored() ? root.getWidth() / UNITS - at.getX() - width : at.getX();
+        return new Rectangle2D.Double(left, at.getY(), width, node.getHeight() / UNITS);
     }
 
     private static Point2D origin(ElkNode node) {
