@@ -52,6 +52,16 @@ class DrawCommandTest {
         assertTrue(svg.matches("(?s).*<title>last, \\d+ psi, was \\d+ psi</title>.*"), "its gauge falls");
     }
 
+    /** Leaks are gathered at their place: what is worn among them is marked and named there, and counted. */
+    @Test
+    void aWornLeakIsMarkedAmongThoseGathered() throws IOException {
+        String svg = drawn("valve-body-bench", "--build", "at-limit", "--against", "fresh");
+        assertTrue(svg.matches("(?s).*<title>plate; leaks to the sump: [^<]* \\(changed\\)[^<]*</title>.*"), svg);
+        assertTrue(svg.contains("#f3e3c2") || svg.contains("rgb(243,227,194)"), "its ground");
+        assertFalse(drawn("valve-body-bench", "--build", "at-limit", "--against", "at-limit")
+                .contains("(changed)"));
+    }
+
     @Test
     void withoutADutyPointNoPressureIsShown() throws IOException {
         String svg = drawn("training-rig");

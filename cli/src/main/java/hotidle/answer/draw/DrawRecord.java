@@ -37,10 +37,7 @@ record DrawRecord(
                         .map(SchemeNet::name)
                         .toList(),
                 answer.drawn().leaks(),
-                answer.scheme().parts().stream()
-                        .filter(SchemePart::changed)
-                        .map(SchemePart::name)
-                        .toList(),
+                answer.drawn().changed(),
                 answer.scheme().nets().stream()
                         .filter(SchemeNet::changed)
                         .map(SchemeNet::name)

@@ -22,8 +22,13 @@ import java.util.stream.Collectors;
  *
  * @param scheme what is drawn
  * @param leaks  how many parts are gathered at their nodes
+ * @param changed parts that are marked, drawn or gathered
  */
-public record DrawnScheme(Scheme scheme, int leaks) {
+public record DrawnScheme(Scheme scheme, int leaks, List<String> changed) {
+
+    public DrawnScheme {
+        changed = List.copyOf(changed);
+    }
 
     /**
      * Describes it.
@@ -70,11 +75,16 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                 .map(nets::tag)
                 .toList();
         boolean known = shown.state().isPresent();
+        List<String> changed = lines.stream()
+                .filter(line -> parts.boxed(line) || parts.gathered(line))
+                .map(DescribedCircuit.PartLine::name)
+                .filter(shown::changed)
+                .toList();
         return new DrawnScheme(
                 new Scheme(
                         DrawPhrase.heading(
                                 circuit.name(), only.map(Frames::label).orElse("")),
-                        notes(shown, boxes, tags),
+                        notes(shown, changed, tags),
                         Frames.labels(),
                         boxes,
                         tags,
@@ -86,7 +96,8 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                                         .map(other -> DrawPhrase.marked(other.build()))
                                         .orElse(""),
                                 DrawPhrase.signs(only.isPresent()))),
-                leaks.size());
+                leaks.size(),
+                changed);
     }
 
     /** Where a spool that is stuck in one build moves in another, both are drawn alike. */
@@ -98,7 +109,7 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                 .collect(Collectors.toSet());
     }
 
-    private static List<String> notes(DrawnState shown, List<SchemePart> boxes, List<SchemeNet> tags) {
+    private static List<String> notes(DrawnState shown, List<String> changed, List<SchemeNet> tags) {
         List<String> notes = new ArrayList<>();
         String build = shown.unit().build();
         notes.add(shown.duty()
@@ -107,10 +118,8 @@ public record DrawnScheme(Scheme scheme, int leaks) {
                         : DrawPhrase.unsolved(build, duty.name()))
                 .orElseGet(() -> DrawPhrase.still(build)));
         shown.against()
-                .ifPresent(other -> notes.add(DrawPhrase.against(
-                        other.build(),
-                        (int) boxes.stream().filter(SchemePart::changed).count(),
-                        (int) tags.stream().filter(SchemeNet::changed).count())));
+                .ifPresent(other -> notes.add(DrawPhrase.against(other.build(), changed.size(), (int)
+                        tags.stream().filter(SchemeNet::changed).count())));
         return notes;
     }
 

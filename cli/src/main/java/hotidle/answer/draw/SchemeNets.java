@@ -81,7 +81,13 @@ record SchemeNets(
                 was,
                 apart.stream().map(lines -> drip(lines, node)).toList(),
                 new KeptRoom(units).node(apart.stream().map(SchemeNets::names).toList(), named),
-                DrawPhrase.net(label, value, was, names(here)),
+                DrawPhrase.net(
+                        label,
+                        value,
+                        was,
+                        here.stream()
+                                .map(line -> DrawPhrase.leak(line.name(), shown.changed(line.name())))
+                                .toList()),
                 changed);
     }
 
@@ -111,7 +117,8 @@ record SchemeNets(
                         ? Optional.of(
                                 Symbol.valueOf(lines.get(0).figure().symbol().name()))
                         : Optional.empty(),
-                DrawPhrase.leaks(units, names(lines), flow, named));
+                DrawPhrase.leaks(units, names(lines), flow, named),
+                lines.stream().anyMatch(line -> shown.changed(line.name())));
     }
 
     private static List<String> names(List<DescribedCircuit.PartLine> lines) {

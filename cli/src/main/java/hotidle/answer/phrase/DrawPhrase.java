@@ -107,6 +107,11 @@ public final class DrawPhrase {
         return text + (lines.isEmpty() ? "" : "; " + String.join("; ", lines)) + (changed ? "; changed" : "");
     }
 
+    /** A leak in the list of those of a net. */
+    public static String leak(String name, boolean changed) {
+        return changed ? name + " (changed)" : name;
+    }
+
     /** All of a net, for search and for reading aloud. */
     public static String net(String name, String value, String was, List<String> leaks) {
         return name
@@ -117,7 +122,7 @@ public final class DrawPhrase {
 
     /** What was drawn and where it lies. */
     public static String drawn(String file, String paper, int parts, int leaks, int nets) {
-        return file + ": on " + paper + ", " + parts + " symbols, " + leaks + " leaks gathered at their places, " + nets
-                + " pressures";
+        return file + ": on " + paper + ", " + CountPhrase.of(parts, "symbol") + ", " + CountPhrase.of(leaks, "leak")
+                + " gathered at " + (leaks == 1 ? "its place, " : "their places, ") + CountPhrase.of(nets, "pressure");
     }
 }

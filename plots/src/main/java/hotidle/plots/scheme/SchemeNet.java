@@ -47,8 +47,9 @@ public record SchemeNet(
      *
      * @param of   what leaks; empty where several kinds are gathered
      * @param text in words
+     * @param changed whether it is marked
      */
-    public record Drip(Optional<Symbol> of, String text) {}
+    public record Drip(Optional<Symbol> of, String text, boolean changed) {}
 
     /** What hangs below its name, line by line: what it was, then its leaks. */
     List<String> hanging() {

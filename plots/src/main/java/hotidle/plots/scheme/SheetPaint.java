@@ -213,6 +213,9 @@ final class SheetPaint {
             y += Lettering.LINE;
             Rectangle2D sign =
                     new Rectangle2D.Double(x - TagPlan.SIGN - 0.6, y - 2.6, TagPlan.SIGN, Lettering.LINE - 0.3);
+            if (drip.changed()) {
+                mark(pen, drip.text(), sign);
+            }
             if (drip.of().isPresent()) {
                 SymbolPaint.small(pen, drip.of().get(), sign);
             } else {
@@ -220,6 +223,12 @@ final class SheetPaint {
             }
             pen.text(drip.text(), x, y, Lettering.PLAIN, Lettering.SMALL, Pen.INK);
         }
+    }
+
+    /** Behind a leak's sign and its writing. */
+    private static void mark(Pen pen, String text, Rectangle2D sign) {
+        double wide = TagPlan.SIGN + 0.6 + Lettering.width(text, Lettering.PLAIN, Lettering.SMALL);
+        pen.fill(new RoundRectangle2D.Double(sign.getX(), sign.getY(), wide, Lettering.LINE - 0.1, 1, 1), MARK);
     }
 
     /** Lines from below end at the tag's foot; past the leaks that hang there they go on to its plate. */

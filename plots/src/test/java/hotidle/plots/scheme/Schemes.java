@@ -56,7 +56,7 @@ final class Schemes {
         List<Symbol> fits = List.of(Symbol.GAP, Symbol.SEALING_RING, Symbol.JOINT, Symbol.ACCUMULATOR);
         return i % 3 == 0
                 ? List.of(new SchemeNet.Drip(
-                        i == 3 ? Optional.empty() : Optional.of(fits.get(i / 3 % fits.size())), i + " leaks"))
+                        i == 3 ? Optional.empty() : Optional.of(fits.get(i / 3 % fits.size())), i + " leaks", i == 6))
                 : List.of();
     }
 
