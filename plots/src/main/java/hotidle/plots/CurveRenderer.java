@@ -1,15 +1,33 @@
 package hotidle.plots;
 
+import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.io.Serial;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.jfree.chart.axis.ValueAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYItemRendererState;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.RectangleEdge;
+import org.jfree.data.xy.XYDataset;
 
-/** Curves with a marker at about every twelfth of their length, and at each point that stands alone in a gap. */
+/**
+ * Curves with a marker at about every twelfth of their length, and at each point that stands alone in a gap; where several lie on each
+ * other, in stripes by turns.
+ */
 final class CurveRenderer extends XYLineAndShapeRenderer {
     @Serial
     private static final long serialVersionUID = 1L;
 
     private static final int MARKERS = 12;
+
+    /** Height of a chart by which its legend goes [px]. */
+    private static final double USUAL = 400;
+
+    private static final String STRIPED = "in stripes: curves that lie on each other";
 
     private final transient List<List<PressureCurve.SweepPoint>> curves;
 
@@ -28,6 +46,67 @@ final class CurveRenderer extends XYLineAndShapeRenderer {
             setSeriesStroke(i, look.stroke());
             setSeriesShape(i, look.marker());
         }
+    }
+
+    /** All of a curve at its last point, as one path a stretch. */
+    @Override
+    protected void drawPrimaryLineAsPath(
+            XYItemRendererState state,
+            Graphics2D g,
+            XYPlot plot,
+            XYDataset data,
+            int pass,
+            int series,
+            int item,
+            ValueAxis across,
+            ValueAxis upright,
+            Rectangle2D area) {
+        if (item != state.getLastItemIndex()) {
+            return;
+        }
+        g.setPaint(getSeriesPaint(series));
+        for (SharedStretch stretch : SharedStretch.of(pixels(area, across, upright), series)) {
+            List<Integer> with = stretch.curves();
+            g.setStroke(
+                    with.size() == 1 ? getSeriesStroke(series) : LineLook.stripes(with.indexOf(series), with.size()));
+            g.draw(stretch.path());
+        }
+    }
+
+    /**
+     * What stripes mean; nothing where no curves lie on each other.
+     *
+     * @param top of the upright axis
+     */
+    static Optional<Legend.KeySample> striped(List<List<PressureCurve.SweepPoint>> curves, double top) {
+        List<List<Point2D>> all = curves.stream()
+                .map(curve -> curve.stream()
+                        .map(point -> (Point2D) new Point2D.Double(point.speed(), USUAL * point.pressure() / top))
+                        .toList())
+                .toList();
+        boolean some = IntStream.range(0, all.size())
+                .mapToObj(own -> SharedStretch.of(all, own))
+                .flatMap(List::stream)
+                .anyMatch(stretch -> stretch.curves().size() > 1);
+        return some ? Optional.of(new Legend.KeySample(STRIPED, CurveRenderer::stripes)) : Optional.empty();
+    }
+
+    private static void stripes(Graphics2D g, Rectangle2D box) {
+        for (int turn = 0; turn < 2; turn++) {
+            g.setPaint(LineLook.ALL.get(turn).colour());
+            g.setStroke(LineLook.stripes(turn, 2));
+            g.draw(SpeedDrawing.middle(box));
+        }
+    }
+
+    private List<List<Point2D>> pixels(Rectangle2D area, ValueAxis across, ValueAxis upright) {
+        return curves.stream()
+                .map(curve -> curve.stream()
+                        .map(point -> (Point2D) new Point2D.Double(
+                                across.valueToJava2D(point.speed(), area, RectangleEdge.BOTTOM),
+                                upright.valueToJava2D(point.pressure(), area, RectangleEdge.LEFT)))
+                        .toList())
+                .toList();
     }
 
     @Override

@@ -157,6 +157,10 @@ public record FigureChart(
             String text = crowded() ? curves.get(i).told() : curves.get(i).legend();
             entries.add(new Legend.KeySample(text, (g, box) -> SpeedDrawing.line(g, box, look)));
         }
+        CurveRenderer.striped(
+                        curves.stream().map(FigureCurve::points).toList(),
+                        scale().tops().get(axis))
+                .ifPresent(entries::add);
         if (open.isPresent()) {
             entries.add(new Legend.KeySample("not known whether it holds", (g, box) -> {
                 g.setPaint(OPEN);

@@ -20,6 +20,11 @@ record LineLook(Color colour, List<Float> dashes, Shape marker) {
     private static final float WIDTH = 2.2f;
     private static final double R = 4;
 
+    /** Length of a stripe and width of a line in stripes [px]. */
+    private static final float STRIPE = 11;
+
+    private static final float SHARED = 3;
+
     /** In the order of use; the first four lie at least 11 apart in lightness L*. */
     static final List<LineLook> ALL = List.of(
             new LineLook(Palette.BLACK, List.of(), new Ellipse2D.Double(-R, -R, 2 * R, 2 * R)),
@@ -38,6 +43,18 @@ record LineLook(Color colour, List<Float> dashes, Shape marker) {
             lengths[i] = dashes.get(i);
         }
         return new BasicStroke(WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, lengths, 0);
+    }
+
+    /**
+     * Of a stretch that several curves share: stripes by turns.
+     *
+     * @param turn of this curve, from 0
+     * @param of   how many share it
+     */
+    static BasicStroke stripes(int turn, int of) {
+        float[] lengths = {STRIPE, (of - 1) * STRIPE};
+        return new BasicStroke(
+                SHARED, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, lengths, (of - turn) % of * STRIPE);
     }
 
     /** The colour for text: dark enough to read on white. */

@@ -111,13 +111,8 @@ public record LinesChart(
             line.points().forEach(point -> series.add(point.x(), point.y()));
             data.addSeries(series);
         }
-        CurveRenderer renderer = new CurveRenderer(
-                lines.stream()
-                        .map(line -> line.points().stream()
-                                .map(point -> new PressureCurve.SweepPoint(point.x(), point.y()))
-                                .toList())
-                        .toList(),
-                lines.stream().map(Line::drawn).toList());
+        CurveRenderer renderer =
+                new CurveRenderer(points(), lines.stream().map(Line::drawn).toList());
         JFreeChart chart = Style.chart(title, subtitle, data, renderer, scale, axis);
         XYPlot plot = chart.getXYPlot();
         ((NumberAxis) plot.getDomainAxis()).setLabel(across);
@@ -125,6 +120,14 @@ public record LinesChart(
         plot.addAnnotation(new PlaceLabels(places));
         plot.addAnnotation(callouts());
         return chart;
+    }
+
+    private List<List<PressureCurve.SweepPoint>> points() {
+        return lines.stream()
+                .map(line -> line.points().stream()
+                        .map(point -> new PressureCurve.SweepPoint(point.x(), point.y()))
+                        .toList())
+                .toList();
     }
 
     /** The mark as a ring; the other sets of marks of a speed chart stay empty. */
@@ -157,6 +160,7 @@ public record LinesChart(
             LineLook look = lines.get(i).drawn();
             entries.add(new Legend.KeySample(legends().get(i), (g, box) -> SpeedDrawing.line(g, box, look)));
         }
+        CurveRenderer.striped(points(), scale().tops().get(axis)).ifPresent(entries::add);
         return new Legend(entries);
     }
 

@@ -116,6 +116,10 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
             LineLook look = LineLook.ALL.get(i);
             entries.add(new Legend.KeySample(chart.curves().get(i).legend(), (g, box) -> line(g, box, look)));
         }
+        CurveRenderer.striped(
+                        chart.curves().stream().map(PressureCurve::points).toList(),
+                        scale.tops().get(chart.axis()))
+                .ifPresent(entries::add);
         entries.add(new Legend.KeySample("set pressure commanded", (g, box) -> {
             g.setPaint(Style.INK);
             g.setStroke(Style.THIN_DASHED);
