@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,11 +38,29 @@ class PicturesOfAnswersTest {
         assertEquals(0, run.code(), run.err());
         json = new ObjectMapper().readTree(run.out());
         err = run.err();
+        String svg = Files.readString(file);
+        assertTrue(onA5(svg) >= 2, "letters of " + onA5(svg) + " mm");
         texts = Pattern.compile("<text[^>]*>([^<]*)</text>")
-                .matcher(Files.readString(file))
+                .matcher(svg)
                 .results()
                 .map(text -> text.group(1).strip().replace("&gt;", ">").replace("&lt;", "<"))
                 .toList();
+    }
+
+    /** Height of the smallest letters where the picture is printed as large as a sheet of A5 within a margin of 4 mm holds it [mm]. */
+    private static double onA5(String svg) {
+        Matcher box = Pattern.compile("viewBox=\"0 0 (\\d+) (\\d+)\"").matcher(svg);
+        assertTrue(box.find(), "a picture with a size");
+        double wide = Double.parseDouble(box.group(1));
+        double high = Double.parseDouble(box.group(2));
+        double scale = Math.max(Math.min(202 / wide, 140 / high), Math.min(140 / wide, 202 / high));
+        return scale
+                * Pattern.compile("font-size[=:]\"? ?([0-9.]+)")
+                        .matcher(svg)
+                        .results()
+                        .mapToDouble(size -> Double.parseDouble(size.group(1)))
+                        .min()
+                        .orElseThrow();
     }
 
     private void shows(String text) {

@@ -24,6 +24,9 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
     /** Blanks by which a screen indents what belongs to the row above. */
     private static final int STEP = 2;
 
+    /** A table of more rows is cut between two of them on paper (chosen): so much of a sheet left empty looks like its end. */
+    private static final int BRIEF = 20;
+
     public PageTable {
         head = List.copyOf(head);
         rows = List.copyOf(rows);
@@ -47,6 +50,11 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
         public HeadedRow {
             cells = List.copyOf(cells);
         }
+    }
+
+    /** Whether it stays on one sheet of paper. */
+    public boolean brief() {
+        return rows.size() <= BRIEF;
     }
 
     /** The cells of a screen's table. */

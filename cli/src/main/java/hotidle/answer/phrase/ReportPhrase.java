@@ -95,6 +95,8 @@ public final class ReportPhrase {
     public static final String OUTSIDE = "Outside the range of a law or of what was measured:";
 
     public static final String PRESSURE_CHART = "Line pressure against engine speed";
+    public static final String LOW_PRESSURE_CHART =
+            "The same at low speed, on a scale of its own; the curves are those of the chart above";
     public static final String OIL_CHART = "Oil against engine speed, stacked by where it goes";
     public static final String FILM_CHART =
             "Film of the hub bushing, as a multiple of the least film allowed, against engine speed";

@@ -24,6 +24,13 @@ record ReportCharts(SweepCharts charts) {
         return figure(charts.pressure(), "pressure", ReportPhrase.PRESSURE_CHART);
     }
 
+    /** The low speeds of the same; at most one. */
+    List<Figure> lowPressure() {
+        return charts.lowPressure().stream()
+                .map(chart -> figure(chart, "low", ReportPhrase.LOW_PRESSURE_CHART))
+                .toList();
+    }
+
     List<Figure> oil() {
         List<Figure> figures = new ArrayList<>();
         charts.oil().stream()

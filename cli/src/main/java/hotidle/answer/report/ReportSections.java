@@ -118,7 +118,10 @@ record ReportSections(
 
     private List<Block> compared() {
         List<Block> blocks = new ArrayList<>(found.compare().page());
-        charts().ifPresent(charts -> blocks.add(Block.figure(charts.pressure())));
+        charts().ifPresent(charts -> {
+            blocks.add(Block.figure(charts.pressure()));
+            charts.lowPressure().forEach(figure -> blocks.add(Block.figure(figure)));
+        });
         return blocks;
     }
 
