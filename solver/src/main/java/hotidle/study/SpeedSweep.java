@@ -161,8 +161,12 @@ public final class SpeedSweep {
         return new SpeedSweep(unit, duty, rising, falling, shown);
     }
 
-    /** The rising sweep alone, for who does not ask for {@link #differences}; the falling one stands in it as the same. */
-    static SpeedSweep rising(Transmission unit, DutyPoint duty, List<Double> speeds, Optional<Solution> start) {
+    /**
+     * The rising sweep alone, for who does not ask for {@link #differences}; the falling one stands in it as the same.
+     *
+     * @param start state from which the slowest is started; empty for a cold start
+     */
+    public static SpeedSweep rising(Transmission unit, DutyPoint duty, List<Double> speeds, Optional<Solution> start) {
         Series series = new Series(unit.network());
         start.ifPresent(series::restart);
         List<Outcome> rising = going(series, unit.conditions(duty), speeds);

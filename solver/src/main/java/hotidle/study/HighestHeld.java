@@ -1,0 +1,88 @@
+package hotidle.study;
+
+import hotidle.assess.Assessment;
+import hotidle.network.Conditions;
+import hotidle.newton.Series;
+import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
+import hotidle.transmission.Transmission;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The highest line pressure that a unit keeps up at a driving condition: command and spring are set higher and lower until the line that
+ * is asked for there is only just held.
+ *
+ * <pre>
+ * Held      as {@link hotidle.assess.Figures#regulated} has it: the line is at what is commanded, the regulator off its seat
+ * Numerics  the interval of set pressures is halved until it is narrower than {@link #NEAR}; what is told is the lower end, which holds
+ * </pre>
+ *
+ * @param pressure commanded at the driving condition [Pa]; empty where not even the lowest tried is held
+ * @param all      whether the highest that was tried is held, so that higher ones may be too
+ */
+public record HighestHeld(OptionalDouble pressure, boolean all) {
+
+    /** Set pressures tried: 20 to 400 psi (chosen) [Pa]. */
+    private static final double LOWEST = 20 * SetPressure.PSI;
+
+    private static final double HIGHEST = 400 * SetPressure.PSI;
+
+    /** A quarter of what a gauge shows (ours) [Pa]. */
+    private static final double NEAR = 0.25 * SetPressure.PSI;
+
+    /** The line asked for and whether it is held. */
+    private record Tried(double asked, boolean held) {}
+
+    /**
+     * Looks for it.
+     *
+     * @param build as it is
+     * @param duty  of its unit, its speed and temperatures as they are to be
+     * @param step  run before each state; what it throws ends the work
+     * @return empty where nothing commands the line
+     */
+    public static Optional<HighestHeld> of(Adjustable build, DutyPoint duty, Runnable step) {
+        if (build.unit().commanded().isEmpty()) {
+            return Optional.empty();
+        }
+        Series series = new Series(build.unit().network());
+        Tried top = tried(build, duty, series, HIGHEST, step);
+        if (top.held()) {
+            return Optional.of(new HighestHeld(OptionalDouble.of(top.asked()), true));
+        }
+        Tried best = tried(build, duty, series, LOWEST, step);
+        if (!best.held()) {
+            return Optional.of(new HighestHeld(OptionalDouble.empty(), false));
+        }
+        double low = LOWEST;
+        double high = HIGHEST;
+        while (high - low > NEAR) {
+            double middle = (low + high) / 2;
+            Tried now = tried(build, duty, series, middle, step);
+            if (now.held()) {
+                low = middle;
+                best = now;
+            } else {
+                high = middle;
+            }
+        }
+        return Optional.of(new HighestHeld(OptionalDouble.of(best.asked()), false));
+    }
+
+    private static Tried tried(Adjustable build, DutyPoint duty, Series series, double set, Runnable step) {
+        step.run();
+        Transmission unit;
+        try {
+            unit = build.setTo(set, SetPressure.By.COMMAND_AND_SPRING).unit();
+        } catch (IllegalArgumentException impossible) {
+            return new Tried(set, false); // no spring is so weak or so strong
+        }
+        Conditions conditions = unit.conditions(duty);
+        series.use(unit.network());
+        boolean held = series.solve(conditions)
+                && Assessment.of(unit, duty, series.state()).figures().regulated();
+        return new Tried(unit.setPressure(conditions).orElseThrow(), held);
+    }
+}
