@@ -30,8 +30,30 @@ public record GaugeDiagnosis(GaugeFindings findings, List<NextReading> next, boo
      * @throws UnsolvedPointException where the unit as built has no state at a test point
      */
     public static GaugeDiagnosis of(Adjustable build, List<GaugeReading> readings, Runnable step) {
-        GaugeFindings found = GaugeStudy.of(build, readings, step);
-        return new GaugeDiagnosis(found, NextReadings.of(build, found, NEXT), low(build.unit(), found));
+        return causes(build, readings, step).withNext(build, step);
+    }
+
+    /** Whether they agree with the build, which takes a state for each test point; no causes, and nothing to be done next. */
+    public static GaugeDiagnosis agreement(Adjustable build, List<GaugeReading> readings) {
+        return alone(build, GaugeStudy.agreement(build, readings));
+    }
+
+    /** Agreement and causes, without what is to be read next. */
+    public static GaugeDiagnosis causes(Adjustable build, List<GaugeReading> readings, Runnable step) {
+        return alone(build, GaugeStudy.of(build, readings, step));
+    }
+
+    private static GaugeDiagnosis alone(Adjustable build, GaugeFindings found) {
+        return new GaugeDiagnosis(found, List.of(), low(build.unit(), found));
+    }
+
+    /**
+     * The same with what is to be read next.
+     *
+     * @param step called after each cause that was looked at, from any thread
+     */
+    public GaugeDiagnosis withNext(Adjustable build, Runnable step) {
+        return new GaugeDiagnosis(findings, NextReadings.of(build, findings, NEXT, step), low);
     }
 
     /** Whether the line stays low at idle, as read or as solved; never on a bench, where none is commanded. */

@@ -57,6 +57,11 @@ public final class GaugeStudy {
         return of(GaugeTable.of(build, readings, step), readings);
     }
 
+    /** Whether readings agree with a build; without faults, of which none is solved. */
+    static GaugeFindings agreement(Adjustable build, List<GaugeReading> readings) {
+        return alone(GaugeTable.of(build, List.of(), readings, () -> {}), readings);
+    }
+
     /** What readings say, of whose places a table was made. */
     static GaugeFindings of(GaugeTable table, List<GaugeReading> readings) {
         return new GaugeStudy(table, readings).findings(true);

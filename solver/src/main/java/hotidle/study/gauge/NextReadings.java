@@ -54,6 +54,15 @@ public final class NextReadings {
      * @param most how many at most
      */
     public static List<NextReading> of(Adjustable build, GaugeFindings findings, int most) {
+        return of(build, findings, most, () -> {});
+    }
+
+    /**
+     * The same for who may stop waiting.
+     *
+     * @param step called after each cause, from any thread
+     */
+    static List<NextReading> of(Adjustable build, GaugeFindings findings, int most, Runnable step) {
         List<Hypothesis> causes = hypotheses(build.unit().network(), findings);
         if (causes.size() < 2) {
             return List.of();
@@ -71,7 +80,12 @@ public final class NextReadings {
         Expectation sound = model.sound(model.series());
         double[] gauge = gauges(findings.readings(), solved, sound.mean().getSubVector(taken, solved.size()));
         List<Optional<OutcomeMixture>> predicted = causes.parallelStream()
-                .map(one -> OutcomeMixture.of(one.cause(), model, findings.readings(), gauge))
+                .map(one -> {
+                    Optional<OutcomeMixture> mixture =
+                            OutcomeMixture.of(one.cause(), model, findings.readings(), gauge);
+                    step.run();
+                    return mixture;
+                })
                 .toList();
         if (predicted.stream().anyMatch(Optional::isEmpty)) {
             return List.of();
