@@ -30,9 +30,23 @@ public final class Drawing {
 
     /** Lays a circuit out. */
     public Drawing(Scheme scheme) {
+        this(scheme, () -> {});
+    }
+
+    /**
+     * Lays a circuit out for who may stop waiting: it is tried in {@link #tries} ways, of which the best is kept.
+     *
+     * @param step run before each of them, from any thread; what it throws ends the work
+     */
+    public Drawing(Scheme scheme, Runnable step) {
         this.scheme = scheme;
-        sheet = Layered.sheet(scheme, head() + SheetHead.KEY);
+        sheet = Layered.sheet(scheme, head() + SheetHead.KEY, step);
         paper = Paper.holding(sheet.width(), sheet.height() + head() + SheetHead.KEY);
+    }
+
+    /** In so many ways a circuit is laid out. */
+    public static int tries() {
+        return Layered.beginnings().size();
     }
 
     /** On which it is drawn. */

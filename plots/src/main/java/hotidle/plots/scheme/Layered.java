@@ -72,7 +72,7 @@ final class Layered {
      * @param mirrored whether the library lays out the mirror image, which is turned back when read: so that the pump comes to the left as
      *                 often as to the right
      */
-    private record Beginning(
+    record Beginning(
             int seed, LayeringStrategy strategy, int bound, CrossingMinimizationStrategy order, boolean mirrored) {}
 
     private Layered(Scheme scheme, Beginning beginning) {
@@ -80,13 +80,31 @@ final class Layered {
         this.beginning = beginning;
     }
 
+    /** The drawing laid out anew from each of a number of beginnings, the best of them, whoever waits. */
+    static Sheet sheet(Scheme scheme, double more) {
+        return sheet(scheme, more, () -> {});
+    }
+
     /**
      * The drawing laid out anew from each of a number of beginnings, the best of them.
      *
      * @param more height that heading and key take [mm]
+     * @param step run before each of them, from any thread; what it throws ends the work
      */
-    static Sheet sheet(Scheme scheme, double more) {
+    static Sheet sheet(Scheme scheme, double more, Runnable step) {
         LayoutMetaDataService.getInstance(); // otherwise the library cannot copy its own defaults
+        List<CostedSheet> cheapest = beginnings().parallelStream()
+                .map(beginning -> {
+                    step.run();
+                    return CostedSheet.of(new Layered(scheme, beginning).laidOut(), more);
+                })
+                .sorted(Comparator.comparingDouble(CostedSheet::cost))
+                .toList();
+        return fewestFlaws(scheme, cheapest);
+    }
+
+    /** From which a drawing is laid out. */
+    static List<Beginning> beginnings() {
         List<Beginning> all = new ArrayList<>();
         for (int seed = 1; seed <= SEEDS; seed++) {
             all.add(new Beginning(seed, LayeringStrategy.NETWORK_SIMPLEX, 0, SWEPT, seed % 2 > 0));
@@ -96,11 +114,7 @@ final class Layered {
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, false));
             all.add(new Beginning(seed, LayeringStrategy.COFFMAN_GRAHAM, BOUND, SWEPT, true));
         }
-        List<CostedSheet> cheapest = all.parallelStream()
-                .map(beginning -> CostedSheet.of(new Layered(scheme, beginning).laidOut(), more))
-                .sorted(Comparator.comparingDouble(CostedSheet::cost))
-                .toList();
-        return fewestFlaws(scheme, cheapest);
+        return all;
     }
 
     /** The first with the fewest flaws. They take as long to find as a drawing, so none is asked after the first without any. */
