@@ -104,6 +104,25 @@ public enum Quantity {
         return siValue.isPresent() ? number(system, siValue.getAsDouble()) : NONE;
     }
 
+    /** A value that falls short of another one, with its unit: with a decimal more where both would read the same. */
+    public String shortOf(UnitSystem system, double siValue, double wanted) {
+        return beside(system, siValue, siValue, wanted);
+    }
+
+    /** The other one, so that it is seen to be more. */
+    public String fallenShortOf(UnitSystem system, double siValue, double wanted) {
+        return beside(system, wanted, siValue, wanted);
+    }
+
+    private String beside(UnitSystem system, double told, double less, double more) {
+        Shown shown = in(system);
+        boolean alike = less < more && number(system, less).equals(number(system, more));
+        return alike
+                ? String.format(Locale.ROOT, "%." + (shown.decimals() + 1) + "f", value(system, told)) + " "
+                        + shown.unit()
+                : with(system, told);
+    }
+
     /** The value rounded, with its unit. */
     public String with(UnitSystem system, double siValue) {
         return number(system, siValue) + " " + in(system).unit();

@@ -70,8 +70,8 @@ public record BuildVerdictPhrase(Quantity.UnitSystem units) {
             Margin regulation, String duty, double line, double set, boolean regulated, List<Margin.Kind> follows) {
         String said = regulated
                 ? "the pump has too little oil for all that hangs on the line"
-                : "line pressure is not held, " + Quantity.PRESSURE.with(units, line) + " of the "
-                        + Quantity.PRESSURE.with(units, set) + " commanded";
+                : "line pressure is not held, " + Quantity.PRESSURE.shortOf(units, line, set) + " of the "
+                        + Quantity.PRESSURE.fallenShortOf(units, line, set) + " commanded";
         String hangs = follows.stream().map(LimitPhrase::label).collect(Collectors.joining(", "));
         return LimitPhrase.at(regulation.kind(), regulation.part(), duty) + ": " + said + "; with the line held at "
                 + Quantity.PRESSURE.with(units, set) + " " + new MarginCausePhrase(units).delivers(regulation)

@@ -72,6 +72,8 @@ class BuildVerdictPhraseTest {
         String held = VERDICT.pumpShort(PUMP, "hot-idle", 150 * PSI, 150 * PSI, true, List.of());
         assertTrue(held.contains(": the pump has too little oil for all that hangs on the line; with"), held);
         assertFalse(held.contains("Short because"), held);
+        String hardly = VERDICT.pumpShort(PUMP, "hot-idle", 103.6 * PSI, 104.4 * PSI, false, List.of());
+        assertTrue(hardly.contains("not held, 103.6 psi of the 104.4 psi commanded"), hardly);
     }
 
     @Test
