@@ -6,12 +6,23 @@ import hotidle.answer.gauge.ToldReadings;
 /**
  * What readings say of a unit.
  *
+ * @param found how much of it was found
  * @param told  in sentences
  * @param gauge in numbers, as the command {@code gauge} writes them
  */
-public record LiveCausesRecord(ToldReadings told, Object gauge) {
+public record LiveCausesRecord(Found found, ToldReadings told, Object gauge) {
 
-    public static LiveCausesRecord of(GaugeAnswer answer) {
-        return new LiveCausesRecord(answer.told(), answer.json());
+    /** What takes longer is told later. */
+    public enum Found {
+        /** Whether readings agree, nothing else. */
+        AGREEMENT,
+        /** And what may explain them. */
+        CAUSES,
+        /** And what is to be read next. */
+        ALL
+    }
+
+    public static LiveCausesRecord of(Found found, GaugeAnswer answer) {
+        return new LiveCausesRecord(found, answer.told(), answer.json());
     }
 }

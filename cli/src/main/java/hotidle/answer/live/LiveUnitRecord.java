@@ -90,14 +90,18 @@ public record LiveUnitRecord(
     /** A fault that can be laid over it. */
     public record FaultLine(String name, String about, String part, String sizeOf, double least, double most) {}
 
-    /** A job that can be done to it. */
-    public record JobLine(String name, String about, OptionalDouble hours, OptionalDouble price) {}
+    /**
+     * A job that can be done to it.
+     *
+     * @param sizes names of those that it changes
+     */
+    public record JobLine(String name, String about, OptionalDouble hours, OptionalDouble price, List<String> sizes) {}
 
     /** A place for a gauge. */
     public record TapLine(String name, String node, String port, String between) {}
 
     public static LiveUnitRecord of(
-            DescribedCircuit circuit, Adjustable build, List<Job> jobs, Quantity.UnitSystem system) {
+            DescribedCircuit circuit, Adjustable build, Map<Job, List<String>> jobs, Quantity.UnitSystem system) {
         Transmission unit = build.unit();
         return new LiveUnitRecord(
                 circuit.name(),
@@ -113,8 +117,8 @@ public record LiveUnitRecord(
                         .toList(),
                 circuit.parts().stream().map(part -> part(unit, part)).toList(),
                 UnitFaults.of(build).stream().map(LiveUnitRecord::fault).toList(),
-                jobs.stream()
-                        .map(job -> new JobLine(job.name(), job.about(), job.hours(), job.price()))
+                jobs.entrySet().stream()
+                        .map(one -> job(one.getKey(), one.getValue()))
                         .toList(),
                 unit.taps().stream()
                         .map(tap -> new TapLine(tap.name(), tap.node(), tap.port(), tap.between()))
@@ -122,6 +126,10 @@ public record LiveUnitRecord(
                 word(system),
                 shown(),
                 Caution.whole(unit.commanded().isPresent()));
+    }
+
+    private static JobLine job(Job job, List<String> sizes) {
+        return new JobLine(job.name(), job.about(), job.hours(), job.price(), sizes);
     }
 
     private static DutyLine duty(DutyPoint duty) {

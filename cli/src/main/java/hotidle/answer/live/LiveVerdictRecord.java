@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param noStall  that no stall test is run; empty where it may be
  * @param onsetRpm from which speed the line looked at holds; empty where it does at none
  * @param found    what the curve shows, in a sentence
+ * @param highest  how high a line pressure is held at the speed looked at, in a sentence; empty where none is commanded
  */
 public record LiveVerdictRecord(
         String verdict,
@@ -26,9 +27,10 @@ public record LiveVerdictRecord(
         List<ToldLimit> limits,
         String noStall,
         OptionalDouble onsetRpm,
-        String found) {
+        String found,
+        String highest) {
 
-    public static LiveVerdictRecord of(MarginsAnswer answer, OptionalDouble onset, String found) {
+    public static LiveVerdictRecord of(MarginsAnswer answer, OptionalDouble onset, String found, String highest) {
         MarginsAnswer.MarginFindings told = answer.told();
         return new LiveVerdictRecord(
                 told.verdict(),
@@ -38,6 +40,7 @@ public record LiveVerdictRecord(
                 told.limits(),
                 told.noStall(),
                 Rpm.of(onset),
-                found);
+                found,
+                highest);
     }
 }

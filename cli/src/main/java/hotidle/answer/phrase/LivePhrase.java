@@ -1,6 +1,8 @@
 package hotidle.answer.phrase;
 
+import hotidle.answer.format.Quantity;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What is said around the live page. */
 public final class LivePhrase {
@@ -74,6 +76,28 @@ public final class LivePhrase {
     public static String noRange(String circuit, String range) {
         return circuit + " has no range " + range;
     }
+
+    /**
+     * How high a line pressure is held at a speed.
+     *
+     * @param pressure the highest [Pa]; empty where none that was tried is
+     * @param all      whether it is the highest that was tried
+     */
+    public static String highest(Quantity.UnitSystem units, double speed, OptionalDouble pressure, boolean all) {
+        String at = "At " + Quantity.SPEED.with(units, speed);
+        if (pressure.isEmpty()) {
+            return at + " no line pressure is held.";
+        }
+        // rounded down: what is held is not told too high
+        Quantity.Shown shown = Quantity.PRESSURE.in(units);
+        double unit = Math.pow(10, -shown.decimals()) / shown.factor();
+        double told = unit * Math.floor(pressure.getAsDouble() / unit + NEARLY);
+        return at + " the line is held up to " + Quantity.PRESSURE.with(units, told)
+                + (all ? ", the highest that was tried." : ".");
+    }
+
+    /** A number this near below a whole one is that: rounding. */
+    private static final double NEARLY = 1e-6;
 
     /** Where nothing can be expected of gauges. */
     public static String notExpected(String build, String range, double rpm) {

@@ -40,6 +40,12 @@ record AskedState(
         return new AskedState(build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, List.of(), jobs);
     }
 
+    /** The same with all driving conditions as they are written. */
+    AskedState drivenAsWritten() {
+        return new AskedState(
+                build, null, setPressurePa, OptionalDouble.empty(), OptionalDouble.empty(), sizes, faults, jobs);
+    }
+
     /** The build as the file has it, at its first driving condition. */
     static AskedState asWritten() {
         return new AskedState(

@@ -12,6 +12,7 @@ import hotidle.answer.margins.MarginsAnswer;
 import hotidle.answer.phrase.LivePhrase;
 import hotidle.answer.sweep.SweepFinding;
 import hotidle.assess.NotCommanded;
+import hotidle.study.HighestHeld;
 import hotidle.study.JudgedBuild;
 import hotidle.study.LineCurve;
 import hotidle.study.Repairs;
@@ -43,12 +44,15 @@ final class LiveAnswers {
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
     /** Questions that follow one of a state and take longer. */
-    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "causes");
+    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "agreement", "likely", "causes");
 
     private final LiveUnit unit;
     private final OtherCommands commands;
     private final LiveDrawing drawing;
     private final Map<String, Answerer> answerers = new LinkedHashMap<>();
+
+    /** Curves kept as reference, of which each page has one that it asks for with every question (chosen). */
+    private final Recent<AskedState, LineCurve> references = new Recent<>(16);
 
     /**
      * Of a circuit.
@@ -58,19 +62,22 @@ final class LiveAnswers {
     LiveAnswers(LiveUnit unit, OtherCommands commands) {
         this.unit = unit;
         this.commands = commands;
-        drawing = new LiveDrawing(unit.circuit());
+        Layouts layouts = new Layouts();
+        drawing = new LiveDrawing(unit.circuit(), layouts);
         answerers.put("unit", (question, step) -> unit(question));
         answerers.put("state", this::state);
         answerers.put("verdict", this::verdict);
         answerers.put("costs", this::costs);
-        answerers.put("drawing", this::drawing);
+        answerers.put("drawing", (question, step) -> drawing(question));
         LiveGauges gauges = new LiveGauges(unit);
         answerers.put("gauges", gauges::gauges);
+        answerers.put("agreement", (question, step) -> gauges.agreement(question, units(question)));
+        answerers.put("likely", (question, step) -> gauges.likely(question, units(question), step));
         answerers.put("causes", (question, step) -> gauges.causes(question, units(question), step));
         answerers.put("readings-file", (question, step) -> gauges.file(question));
         answerers.put("readings-taken", (question, step) -> gauges.taken(question));
         answerers.putAll(new LiveLesson(unit).answerers());
-        answerers.putAll(new WrittenCircuit(unit).answerers());
+        answerers.putAll(new WrittenCircuit(unit, layouts).answerers());
         LiveFiles files = new LiveFiles(unit);
         answerers.put("sheet-file", (question, step) -> files.sheet(question.state(), units(question)));
         answerers.put("build-file", (question, step) -> files.build(question.state()));
@@ -99,8 +106,7 @@ final class LiveAnswers {
 
     private LiveUnitRecord unit(LiveQuestion question) {
         Adjustable worked = unit.worked(question.state());
-        return LiveUnitRecord.of(
-                unit.circuit(), worked, unit.workshop(worked.unit().build()).jobs(), unit.units());
+        return LiveUnitRecord.of(unit.circuit(), worked, unit.jobs(unit.build(question.state())), unit.units());
     }
 
     private LiveStateRecord state(LiveQuestion question, Runnable step) {
@@ -111,7 +117,8 @@ final class LiveAnswers {
                 ? Optional.of(
                         drawing.labels(units(question), made, duty, curve.own().state()))
                 : Optional.empty();
-        return LiveStateRecord.of(made, duty, curve, question.kept().map(kept -> curve(kept, step)), labels);
+        Optional<LineCurve> reference = question.kept().map(kept -> references.of(kept, () -> curve(kept, step)));
+        return LiveStateRecord.of(made, duty, curve, reference, labels);
     }
 
     private LineCurve curve(AskedState kept, Runnable step) {
@@ -122,7 +129,8 @@ final class LiveAnswers {
     private LiveVerdictRecord verdict(LiveQuestion question, Runnable step) {
         Quantity.UnitSystem units = units(question);
         Transmission made = unit.unit(question.state());
-        SpeedSweep sweep = SpeedSweep.run(made, unit.looked(made, question.state()), SPEEDS);
+        DutyPoint duty = unit.looked(made, question.state());
+        SpeedSweep sweep = SpeedSweep.rising(made, duty, SPEEDS, Optional.empty());
         step.run();
         List<JudgedBuild> judged = JudgedBuild.study(List.of(made), commands.searched(made), step);
         MarginsAnswer answer = new MarginsAnswer(
@@ -135,22 +143,22 @@ final class LiveAnswers {
                 Settling.AS_GIVEN,
                 made.duties().stream().map(DutyPoint::name).toList());
         String found = made.commanded().isPresent() ? SweepFinding.pressure(units, sweep) : "";
-        return LiveVerdictRecord.of(answer, sweep.onset(), found);
+        String highest = HighestHeld.of(unit.adjustable(question.state()), duty, step)
+                .map(held -> LivePhrase.highest(units, duty.speed(), held.pressure(), held.all()))
+                .orElse("");
+        return LiveVerdictRecord.of(answer, sweep.onset(), found, highest);
     }
 
-    private LiveDrawingRecord drawing(LiveQuestion question, Runnable step) {
+    private LiveDrawingRecord drawing(LiveQuestion question) {
         Transmission made = unit.unit(question.state());
-        DutyPoint duty = unit.looked(made, question.state());
-        LineCurve own = LineCurve.of(made, duty, List.of(), step);
-        return new LiveDrawingRecord(
-                drawing.svg(units(question), made, duty, own.own().state()), duty.range());
+        return drawing.drawn(units(question), made, unit.looked(made, question.state()));
     }
 
     private LiveCostsRecord costs(LiveQuestion question, Runnable step) {
         Adjustable made = unit.adjustable(question.state());
         DutyPoint duty = unit.looked(unit.unit(question.state()), question.state());
         return Repairs.study(made, duty, List.of(duty.speed()), 0, step)
-                .map(LiveCostsRecord::of)
+                .map(found -> LiveCostsRecord.of(found, made.unit().commanded().isPresent()))
                 .orElseThrow(() -> new WrongStateException(LivePhrase.NO_COSTS));
     }
 }

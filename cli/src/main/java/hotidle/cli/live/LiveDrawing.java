@@ -4,43 +4,50 @@ import hotidle.answer.draw.DrawnLabels;
 import hotidle.answer.draw.DrawnScheme;
 import hotidle.answer.draw.DrawnState;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.live.LiveDrawingRecord;
 import hotidle.answer.phrase.DrawPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.plots.scheme.Drawing;
 import hotidle.plots.scheme.Scheme;
 import hotidle.plots.scheme.SchemePart;
 import hotidle.result.Solution;
+import hotidle.study.LineCurve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The circuit drawn. It is laid out once for each range and system of units, which takes seconds; colours, widths and words of a state
- * are put into that drawing by the page.
+ * The circuit drawn. It is laid out once for each range and system of units, which takes seconds and is done in the background; colours,
+ * widths and words of a state are put into that drawing by the page.
  */
 final class LiveDrawing {
 
     private final DescribedCircuit circuit;
-    private final Map<String, String> drawn = new ConcurrentHashMap<>();
+    private final Layouts layouts;
 
-    LiveDrawing(DescribedCircuit circuit) {
+    LiveDrawing(DescribedCircuit circuit, Layouts layouts) {
         this.circuit = circuit;
+        this.layouts = layouts;
     }
 
-    /** The drawing as an element of the page, with the words of the first state that it was asked for. */
-    String svg(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {
-        return drawn.computeIfAbsent(
+    /** The drawing as an element of the page, with the words of the first state that it was asked for, once it is laid out. */
+    LiveDrawingRecord drawn(Quantity.UnitSystem units, Transmission unit, DutyPoint duty) {
+        Layouts.Progress progress = layouts.of(
                 units + " " + duty.range(),
-                key -> new String(
-                        new Drawing(roomy(
-                                        units, scheme(units, unit, duty, state).scheme()))
-                                .svg("circuit-"),
-                        StandardCharsets.UTF_8));
+                () -> roomy(
+                        units,
+                        scheme(
+                                        units,
+                                        unit,
+                                        duty,
+                                        LineCurve.of(unit, duty, List.of(), () -> {})
+                                                .own()
+                                                .state())
+                                .scheme()),
+                "circuit-");
+        return new LiveDrawingRecord(progress.svg(), duty.range(), progress.tried(), Drawing.tries());
     }
 
     /** What a state changes in it. */
@@ -77,7 +84,7 @@ final class LiveDrawing {
     }
 
     /** Any circuit as it is joined, of which no pressures are known. */
-    static String joined(Quantity.UnitSystem units, DescribedCircuit circuit) {
+    static Scheme joined(Quantity.UnitSystem units, DescribedCircuit circuit) {
         DrawnState shown = new DrawnState(
                 circuit.unit(),
                 DrawnState.range(circuit.unit(), Optional.empty()),
@@ -85,11 +92,7 @@ final class LiveDrawing {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        return new String(
-                new Drawing(DrawnScheme.of(units, circuit, shown, Optional.empty())
-                                .scheme())
-                        .svg("written-"),
-                StandardCharsets.UTF_8);
+        return DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme();
     }
 
     private DrawnScheme scheme(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {

@@ -31,17 +31,32 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 
 /**
  * Gauges of the unit that a page asks for, and what readings say of it. The gauges show the unit with the faults that are laid over
- * it; causes are looked for in the unit without them, since that is what a sound build means.
+ * it; causes are looked for in the unit without them, since that is what a sound build means. What is not set at a gauge is that of a
+ * driving condition as written, however the page looks at it.
  */
-record LiveGauges(LiveUnit unit) {
+final class LiveGauges {
+
+    /** Readings of which is remembered what may explain them: what to read next is asked for after it (chosen). */
+    private static final int REMEMBERED = 8;
+
+    private final LiveUnit unit;
+    private final Recent<Explained, GaugeDiagnosis> causes = new Recent<>(REMEMBERED);
+
+    LiveGauges(LiveUnit unit) {
+        this.unit = unit;
+    }
+
+    /** What causes depend on. */
+    private record Explained(AskedState sound, List<Map<String, String>> rows) {}
 
     /** Where the gauges stand, and each reading beside what the unit would show there. */
     LiveGaugesRecord gauges(LiveQuestion question, Runnable step) {
         AskedGauges asked = asked(question);
-        Transmission made = unit.unit(question.state());
+        Transmission made = unit.unit(question.state().drivenAsWritten());
         GaugesAt shown = GaugesAt.of(made, point(made, question.state(), asked));
         step.run();
         return LiveGaugesRecord.of(made, Meter.of(made), shown, beside(made, asked.written(), step));
@@ -52,7 +67,7 @@ record LiveGauges(LiveUnit unit) {
     }
 
     private TestPoint point(Transmission made, AskedState state, AskedGauges asked) {
-        DutyPoint duty = unit.looked(made, state);
+        DutyPoint duty = LiveUnit.duty(made, state);
         String range = asked.range() == null ? duty.range() : asked.range();
         if (made.range(range).isEmpty()) {
             throw new WrongStateException(LivePhrase.noRange(made.circuit(), range));
@@ -95,17 +110,49 @@ record LiveGauges(LiveUnit unit) {
         return rows;
     }
 
-    /** What {@code gauge} answers to the readings that can be taken as they stand. */
+    /** Whether the readings that can be taken as they stand agree with the build: at once. */
+    LiveCausesRecord agreement(LiveQuestion question, Quantity.UnitSystem units) {
+        return told(question, units, LiveCausesRecord.Found.AGREEMENT, GaugeDiagnosis::agreement);
+    }
+
+    /** And what may explain them. */
+    LiveCausesRecord likely(LiveQuestion question, Quantity.UnitSystem units, Runnable step) {
+        return told(
+                question, units, LiveCausesRecord.Found.CAUSES, (build, readings) -> causes(question, readings, step));
+    }
+
+    /** And what to read next: all that {@code gauge} answers to them. */
     LiveCausesRecord causes(LiveQuestion question, Quantity.UnitSystem units, Runnable step) {
-        AskedState sound = question.state().withoutFaults();
-        Adjustable build = unit.adjustable(sound);
-        Transmission made = unit.unit(sound);
+        return told(
+                question,
+                units,
+                LiveCausesRecord.Found.ALL,
+                (build, readings) -> causes(question, readings, step).withNext(build, step));
+    }
+
+    private GaugeDiagnosis causes(LiveQuestion question, List<GaugeReading> readings, Runnable step) {
+        AskedState sound = sound(question);
+        return causes.of(
+                new Explained(sound, asked(question).readings()),
+                () -> GaugeDiagnosis.causes(unit.adjustable(sound), readings, step));
+    }
+
+    private static AskedState sound(LiveQuestion question) {
+        return question.state().withoutFaults().drivenAsWritten();
+    }
+
+    private LiveCausesRecord told(
+            LiveQuestion question,
+            Quantity.UnitSystem units,
+            LiveCausesRecord.Found much,
+            BiFunction<Adjustable, List<GaugeReading>, GaugeDiagnosis> diagnosis) {
+        Transmission made = unit.unit(sound(question));
         List<GaugeReading> readings = readings(question)
                 .orElseThrow(() -> new WrongStateException(LivePhrase.NO_READINGS))
                 .readings();
         try {
-            GaugeDiagnosis found = GaugeDiagnosis.of(build, readings, step);
-            return LiveCausesRecord.of(GaugeAnswer.of(units, unit.circuit(), made, sheet(question), found));
+            GaugeDiagnosis found = diagnosis.apply(unit.adjustable(sound(question)), readings);
+            return LiveCausesRecord.of(much, GaugeAnswer.of(units, unit.circuit(), made, sheet(question), found));
         } catch (UnsolvedPointException unsolved) {
             throw new WrongStateException(LivePhrase.notExpected(
                     made.build(),
@@ -117,7 +164,7 @@ record LiveGauges(LiveUnit unit) {
     /** The readings that can be taken as they stand; empty where there is none. */
     Optional<GaugeReadings> readings(LiveQuestion question) {
         WrittenReadings written = asked(question).written();
-        Transmission made = unit.unit(question.state().withoutFaults());
+        Transmission made = unit.unit(sound(question));
         List<GaugeReading> readings = new ArrayList<>();
         List<String> notes = new ArrayList<>();
         for (int i = 0; i < written.rows().size(); i++) {

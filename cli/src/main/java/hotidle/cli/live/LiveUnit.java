@@ -12,11 +12,15 @@ import hotidle.oil.Oil;
 import hotidle.study.JobPlace;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.Job;
 import hotidle.transmission.NotCommandedException;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The circuit that a page is about, and its unit as a page asks for it.
@@ -71,6 +75,28 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
         return circuit.workshop(build).orElseGet(() -> JobPlace.workshop(circuit.adjustable(build)));
     }
 
+    /** The jobs that can be done to a build, each with the sizes that it changes. */
+    Map<Job, List<String>> jobs(String build) {
+        Workshop shop = workshop(build);
+        Adjustable before = circuit.adjustable(build);
+        Map<Job, List<String>> jobs = new LinkedHashMap<>();
+        shop.jobs().forEach(job -> jobs.put(job, changed(before, shop, job)));
+        return jobs;
+    }
+
+    private static List<String> changed(Adjustable before, Workshop shop, Job job) {
+        try {
+            return shop.rework().after(List.of(job)).dimensions().stream()
+                    .filter(size -> before.dimension(size.name())
+                            .filter(same -> same.value() == size.value())
+                            .isEmpty())
+                    .map(WearSize::name)
+                    .toList();
+        } catch (IllegalArgumentException impossible) {
+            return List.of(); // not alone; the page says so once it is asked for
+        }
+    }
+
     /** The build after the jobs asked for. */
     Adjustable worked(AskedState asked) {
         Adjustable build = written(asked);
@@ -114,7 +140,8 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
                 .toList());
     }
 
-    private static DutyPoint duty(Transmission unit, AskedState asked) {
+    /** The driving condition looked at, as the page has it, of a unit whose conditions are as written. */
+    static DutyPoint duty(Transmission unit, AskedState asked) {
         DutyPoint duty = asked.duty() == null
                 ? unit.duties().get(0)
                 : unit.duty(asked.duty())

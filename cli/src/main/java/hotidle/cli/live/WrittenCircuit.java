@@ -47,9 +47,11 @@ final class WrittenCircuit {
             """;
 
     private final LiveUnit unit;
+    private final Layouts layouts;
 
-    WrittenCircuit(LiveUnit unit) {
+    WrittenCircuit(LiveUnit unit, Layouts layouts) {
         this.unit = unit;
+        this.layouts = layouts;
     }
 
     /** What may be asked, by name. */
@@ -58,7 +60,7 @@ final class WrittenCircuit {
         all.put("write-offer", (question, step) -> new WritingOfferRecord(Library.names(), START));
         all.put("write-begin", (question, step) -> begin(question.text()));
         all.put("write-check", (question, step) -> checked(question.text(), units(question)));
-        all.put("write-drawing", (question, step) -> drawing(question.text(), units(question)));
+        all.put("write-drawing", (question, step) -> drawing(question.text(), units(question), step));
         return all;
     }
 
@@ -94,10 +96,11 @@ final class WrittenCircuit {
     }
 
     /** Without pressures: as it is joined. */
-    private static LiveDrawingRecord drawing(String text, Quantity.UnitSystem units) {
+    private LiveDrawingRecord drawing(String text, Quantity.UnitSystem units, Runnable step) {
         DescribedCircuit circuit =
                 read(text).circuit().orElseThrow(() -> new WrongStateException(WrittenCircuitPhrase.NOT_DRAWN));
-        return new LiveDrawingRecord(
-                LiveDrawing.joined(units, circuit), DrawnState.range(circuit.unit(), Optional.empty()));
+        return LiveDrawingRecord.of(
+                layouts.now(LiveDrawing.joined(units, circuit), "written-", step),
+                DrawnState.range(circuit.unit(), Optional.empty()));
     }
 }

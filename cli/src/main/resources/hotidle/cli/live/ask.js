@@ -61,7 +61,8 @@ export async function ask(kind, question, signal) {
 /**
  * Asks again and again: while an answer is awaited, only the newest question waits behind it. With `overtaking`, a new question is sent
  * at once and the older one is taken back: the program gives it up as soon as it hears of the newer one, and its answer is never shown.
- * What is given back asks; its `drop` takes back what is being asked.
+ * What is given back asks, with the time since which somebody waits; its `drop` takes back what is being asked, its `awaits` says whether
+ * anything is.
  */
 export function asker(kind, { overtaking = false, answered, refused }) {
   let awaited = null;
@@ -100,8 +101,7 @@ export function asker(kind, { overtaking = false, answered, refused }) {
       old.abort();
     }
   }
-  const again = (question) => {
-    const since = performance.now();
+  const again = (question, since = performance.now()) => {
     if (awaited && !overtaking) {
       next = [question, since];
     } else {
@@ -110,5 +110,6 @@ export function asker(kind, { overtaking = false, answered, refused }) {
     }
   };
   again.drop = drop;
+  again.awaits = () => awaited !== null;
   return again;
 }

@@ -23,9 +23,16 @@ export function causes(setTo) {
       root.removeAttribute('aria-busy');
       body.replaceChildren(sentence ? el('p', { className: 'quiet' }, sentence + ' ', again ? el('button', { type: 'button', onclick: again }, 'Ask again') : '') : '');
     },
+    /** As much as is found so far; what is still looked for is said. */
     show(answer) {
+      const agreement = answer.found === 'AGREEMENT';
+      const all = answer.found === 'ALL';
       root.classList.remove('old');
-      root.removeAttribute('aria-busy');
+      if (all) {
+        root.removeAttribute('aria-busy');
+      } else {
+        root.setAttribute('aria-busy', 'true');
+      }
       const told = answer.told;
       const open = [...body.querySelectorAll('details')].map((one) => one.open);
       const faults = el('details', { open: Boolean(open[0]) }, el('summary', {}, 'Every fault, and what of it these readings may hide, ' + told.faults.length),
@@ -36,12 +43,13 @@ export function causes(setTo) {
         told.no_stall ? el('p', { className: 'caution' }, told.no_stall) : '',
         el('p', { className: told.agrees ? 'sentence' : 'sentence is-fails' }, told.verdict),
         el('p', {}, told.stands_out),
-        told.on_regulator ? el('p', {}, told.on_regulator) : '',
-        told.over ? el('h3', {}, told.over) : '',
-        told.causes.length ? el('ul', { className: 'shares' }, told.causes.map((one) => el('li', {}, one))) : '',
+        told.on_regulator && !agreement ? el('p', {}, told.on_regulator) : '',
+        told.over && !agreement ? el('h3', {}, told.over) : '',
+        told.causes.length && !agreement ? el('ul', { className: 'shares' }, told.causes.map((one) => el('li', {}, one))) : '',
         told.next.length ? el('ul', { className: 'next' }, told.next.map((one, i) => next(one, answer.gauge.next_readings[i]))) : '',
-        told.nothing_next ? el('p', {}, told.nothing_next) : '',
-        faults, el('details', { open: Boolean(open[1]) }, el('summary', {}, 'What is allowed for'), el('p', {}, told.assumed)));
+        told.nothing_next && all ? el('p', {}, told.nothing_next) : '',
+        all || told.agrees && !agreement ? '' : el('p', { className: 'quiet looking' }, agreement ? 'What may explain them is being looked for.' : 'Which reading to take next is being looked for.'),
+        agreement ? '' : faults, el('details', { open: Boolean(open[1]) }, el('summary', {}, 'What is allowed for'), el('p', {}, told.assumed)));
     },
   };
 }

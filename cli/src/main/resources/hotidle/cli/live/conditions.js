@@ -1,5 +1,5 @@
 // Build, driving condition, and what can be turned at there: set pressure, engine speed, sump temperature.
-import { byId, el, tabs } from './dom.js';
+import { byId, el, numberField, tabs } from './dom.js';
 import * as units from './units.js';
 
 const PSI = 6894.757293168362;
@@ -30,14 +30,7 @@ export function conditions(story) {
     const id = 'knob-' + one.key;
     const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
       oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
-    const field = el('input', { type: 'number', step: 'any', 'aria-label': one.label + ' [' + units.unit(one.quantity) + ']',
-      oninput: () => { field.typing = true; },
-      onchange: () => {
-        field.typing = false;
-        if (field.value !== '') {
-          set(units.toSi(one.quantity, Number(field.value)), true);
-        }
-      } });
+    const field = numberField(one.label + ' [' + units.unit(one.quantity) + ']', (typed) => set(units.toSi(one.quantity, typed), true));
     const back = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Back to the ' + one.label.toLowerCase() + ' as written',
       onclick: () => {
         story.turn((state) => { state[one.key] = null; });
@@ -50,9 +43,7 @@ export function conditions(story) {
       const si = one.into(value === null ? own : value);
       slider.value = si;
       slider.setAttribute('aria-valuetext', units.said(one.quantity, si));
-      if (!field.typing) {
-        field.value = units.number(one.quantity, si);
-      }
+      field.show(units.number(one.quantity, si));
       back.hidden = value === null;
     };
     return row;

@@ -10,7 +10,10 @@ const SET = '#333333';
 
 export function curve() {
   const root = byId('curve');
-  const found = el('p', { className: 'sentence' });
+  const found = el('span', { id: 'curve-found' });
+  const highest = el('span', { id: 'curve-highest' });
+  const before = () => el('span', { className: 'stale' }, 'before: ');
+  const later = el('div', { className: 'later' }, el('p', { className: 'sentence' }, before(), found), el('p', {}, before(), highest));
   const place = el('div', { className: 'chart', role: 'img' });
   const under = el('p', { className: 'quiet', id: 'curve-under' });
   const rows = el('tbody', {});
@@ -21,13 +24,11 @@ export function curve() {
     const link = el('a', { href: canvas.toDataURL('image/png'), download: 'line-pressure.png' });
     link.click();
   } }, 'Curve as PNG');
-  root.append(el('h2', { id: 'curve-head' }, 'Line pressure against engine speed'), found, place, under, numbers, picture);
+  root.append(el('h2', { id: 'curve-head' }, 'Line pressure against engine speed'), later, place, under, numbers, picture);
   let chart = null;
   let system = '';
   let last = null;
   let own = null;
-
-  const shown = (values) => values.map((value) => value === null ? null : units.toShown('pressure', value));
 
   function data(answer) {
     const kept = answer.kept;
@@ -110,9 +111,17 @@ export function curve() {
       + (last.kept ? ', reference ' + text(u.data[2][i]) : '');
   }
 
+  /** The line where the driving condition is; with a decimal more where it differs from what is set by less than is shown. */
   function spoken() {
-    return last ? 'At ' + Math.round(last.state.engine_speed_rpm) + ' rpm: line ' + units.said('pressure', last.line_pa)
-      + (last.set_pa === null ? '' : ' of ' + units.said('pressure', last.set_pa) + ' set') + '.' : '';
+    if (!last) {
+      return '';
+    }
+    const at = 'At ' + Math.round(last.state.engine_speed_rpm) + ' rpm: line ';
+    if (last.set_pa === null || last.line_pa === null) {
+      return at + units.said('pressure', last.line_pa) + (last.set_pa === null ? '' : ' of ' + units.said('pressure', last.set_pa) + ' set') + '.';
+    }
+    const [line, set] = units.apart('pressure', last.line_pa, last.set_pa);
+    return at + line + ' of ' + set + ' set.';
   }
 
   new ResizeObserver(() => {
@@ -129,6 +138,9 @@ export function curve() {
   return {
     grey(grey) {
       root.classList.toggle('old', grey);
+      if (grey) {
+        later.classList.remove('waiting');
+      }
     },
     show(answer) {
       last = answer;
@@ -151,8 +163,14 @@ export function curve() {
         numbers.ontoggle = () => numbers.open && table(data(last));
       }
     },
-    find(sentence) {
-      found.textContent = sentence;
+    /** What takes longer is of another state until it comes. */
+    wait() {
+      later.classList.add('waiting');
+    },
+    find(answer) {
+      later.classList.remove('waiting');
+      found.textContent = answer.found;
+      highest.textContent = answer.highest;
     },
   };
 }

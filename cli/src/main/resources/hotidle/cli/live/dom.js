@@ -22,6 +22,36 @@ export function el(tag, properties = {}, ...children) {
 /** The element of an id. */
 export const byId = (id) => document.getElementById(id);
 
+/**
+ * A field for a number. Its `show` leaves alone what is being typed; what is left without another number goes back to what was shown.
+ */
+export function numberField(label, set) {
+  let shown = '';
+  let typing = false;
+  const field = el('input', { type: 'number', step: 'any', 'aria-label': label,
+    oninput: () => { typing = true; },
+    onchange: () => {
+      typing = false;
+      if (field.value !== '') {
+        set(Number(field.value));
+      }
+    },
+    onblur: () => {
+      typing = false;
+      field.value = shown;
+    } });
+  field.show = (text) => {
+    shown = text;
+    if (!typing && field.value !== text) {
+      field.value = text;
+    }
+  };
+  return field;
+}
+
+/** Words beside the head of a panel that are seen while what stands there is of the state before. */
+export const stale = () => el('span', { className: 'stale' }, ' of the state before; the new one is being worked out');
+
 /** A choice of one out of some, as radio buttons that look like tabs. */
 export function tabs(legend, name, options, chosen, choose) {
   return el('fieldset', { className: 'tabs' }, el('legend', {}, legend), options.map((option) =>

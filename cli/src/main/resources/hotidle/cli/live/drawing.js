@@ -32,9 +32,18 @@ export function drawing(story, ask) {
   let last = null;
   let laidOut = '';
   let pieces = new Map();
-  let waiting = false;
+  let layingOut = '';
+  let asked = null;
 
-  details.ontoggle = () => details.open && story.listener('settled');
+  details.ontoggle = () => {
+    if (details.open && last && last.labels) {
+      layOut();
+    } else if (details.open) {
+      story.listener('settled');
+    } else {
+      giveUp();
+    }
+  };
   part.onchange = () => look(part.value);
 
   function byPiece(what) {
@@ -49,14 +58,25 @@ export function drawing(story, ask) {
 
   async function layOut() {
     const of = wanted();
-    if (of === laidOut || waiting) {
+    if (of === layingOut) {
       return;
     }
-    waiting = true;
-    let given = false;
-    key.textContent = 'The circuit is being laid out; this takes some seconds.';
+    giveUp();
+    if (of === laidOut) {
+      return;
+    }
+    layingOut = of;
+    const mine = new AbortController();
+    asked = mine;
+    place.classList.add('old');
+    key.textContent = 'The circuit is being laid out; this takes some seconds the first time.';
     try {
-      const answer = await ask('drawing', { units: units.inUse(), state: story.now.state });
+      const question = { units: units.inUse(), state: story.now.state };
+      let answer = await ask('drawing', question, mine.signal);
+      while (answer.svg === null) {
+        key.textContent = 'The circuit is being laid out: ' + answer.tried + ' of ' + answer.ways + ' ways tried.';
+        answer = await ask('drawing', question, mine.signal);
+      }
       const svg = document.importNode(new DOMParser().parseFromString(answer.svg, 'image/svg+xml').documentElement, true);
       svg.removeAttribute('width');
       svg.removeAttribute('height');
@@ -76,17 +96,26 @@ export function drawing(story, ask) {
       });
       byPiece('head').forEach((head) => head.remove());
       laidOut = of;
-      given = true;
+      layingOut = '';
+      place.classList.remove('old');
+      if (last && last.labels) {
+        paint(last.labels);
+      }
     } catch (problem) {
-      key.textContent = problem.message;
-    } finally {
-      waiting = false;
+      if (!mine.signal.aborted) {
+        layingOut = '';
+        key.textContent = problem.message;
+      }
     }
-    // the page may have gone on while it waited
-    if (given && wanted() !== laidOut) {
-      layOut();
-    } else if (given && last && last.labels) {
-      paint(last.labels);
+  }
+
+  /** Another drawing is wanted, or none: nobody waits for this one. */
+  function giveUp() {
+    layingOut = '';
+    place.classList.remove('old');
+    if (asked) {
+      asked.abort();
+      asked = null;
     }
   }
 

@@ -33,6 +33,7 @@ export function gauges(story) {
         flow.value = '';
       }
     } }, 'Note it'));
+  flows.hidden = true;
 
   const question = () => ({ units: units.inUse(), state: story.now.state, gauges: story.now.gauges });
   const setTo = (place) => {
@@ -57,6 +58,13 @@ export function gauges(story) {
   let unit = null;
   let last = null;
   let lastRows = [];
+
+  /** Whether what is shown is of what is set now; a reading that was typed in before it is waits for that. */
+  let stands = false;
+  let typed = [];
+
+  /** Whether the verdict stands, for which causes wait. */
+  let free = false;
   let drawn = '';
   let scales = new Map();
 
@@ -92,6 +100,10 @@ export function gauges(story) {
 
   /** Types a reading in at what is set now: over the one that stands there, and away with it where the field was emptied. */
   function read(tap, text, unitOf) {
+    if (!stands) {
+      typed.push([tap, text, unitOf]);
+      return;
+    }
     const made = row(tap, text, unitOf);
     story.turn((state, all) => {
       const rows = all.gauges.readings;
@@ -125,6 +137,7 @@ export function gauges(story) {
 
   const askGauges = asker('gauges', {
     answered(answer, asked, sent, newest) {
+      stands = newest;
       if (newest) {
         root.removeAttribute('aria-busy');
       }
@@ -139,20 +152,31 @@ export function gauges(story) {
       list.classList.remove('old');
       point.show(answer, warm);
       draw();
-      table.show(answer.readings);
-      table.sound(answer.readings, known ? known.gauge.readings : null);
+      showTable();
       if (newest && !answer.readings.some((one) => one.taken)) {
-        known = null;
-        answeredKey = '';
+        forget();
         outcome.clear(answer.readings.length ? '' : 'Type in what your gauges show: whether it agrees with this build, and what may explain it, stands here then.');
+      } else if (newest && free) {
+        look();
+      }
+      if (newest) {
+        typed.splice(0).forEach((one) => read(...one));
       }
     },
     refused(problem) {
+      typed = [];
       root.removeAttribute('aria-busy');
       trouble.textContent = problem.message;
       list.classList.add('old');
     },
   });
+
+  /** Rows as they stand now, each beside what was answered to it. */
+  function showTable() {
+    const besides = story.now.gauges.readings.map((cells, k) => last ? beside(cells, k) : null);
+    table.show(besides);
+    table.sound(besides, known && knownKey === causesKey() ? known.gauge.readings : null);
+  }
 
   /** What causes depend on: neither the faults laid over nor what is set at the gauges. */
   const causesKey = () => {
@@ -160,51 +184,75 @@ export function gauges(story) {
     return JSON.stringify([units.inUse(), state.build, state.sizes, state.jobs, state.set_pressure_pa, story.now.gauges.readings, story.now.gauges.file]);
   };
 
-  let answeredKey = '';
   let askedKey = '';
   let known = null;
+  let knownKey = '';
 
-  const askCauses = asker('causes', {
+  function forget() {
+    known = null;
+    knownKey = '';
+  }
+
+  /** Whether they agree, then what may explain them, then what to read next: each as soon as it is known, and each once. */
+  const STAGES = ['agreement', 'likely', 'causes'];
+  const askers = STAGES.map((kind, i) => asker(kind, {
     overtaking: true,
     answered(answer) {
-      if (askedKey === causesKey()) {
-        known = answer;
-        answeredKey = askedKey;
-        outcome.show(answer);
-        table.sound(last ? last.readings : [], answer.gauge.readings);
+      if (askedKey !== causesKey()) {
+        return;
+      }
+      known = answer;
+      knownKey = askedKey;
+      outcome.show(answer);
+      showTable();
+      if (i + 1 < STAGES.length) {
+        askers[i + 1](question());
       }
     },
     refused(problem) {
-      known = null;
+      forget();
       outcome.clear('What may explain these readings: ' + problem.message + '.', look);
     },
-  });
+  }));
+
+  const drop = () => askers.forEach((one) => one.drop());
 
   function look() {
-    if (story.now.gauges.readings.some((cells) => cells.reading) && answeredKey !== causesKey()) {
+    const key = causesKey();
+    const all = known && knownKey === key && known.found === 'ALL';
+    const asking = askedKey === key && askers.some((one) => one.awaits());
+    if (!all && !asking && story.now.gauges.readings.some((cells) => cells.reading)) {
       outcome.wait();
-      askedKey = causesKey();
-      askCauses(question());
+      askedKey = key;
+      askers[0](question());
     }
   }
 
   return {
-    show(now) {
+    /** `same`: what was turned at concerns the gauges alone. */
+    show(now, same, since) {
       unit = now;
       caution.textContent = unit.caution;
       root.setAttribute('aria-busy', 'true');
-      askCauses.drop();
-      askGauges(question());
-      if (answeredKey && answeredKey !== causesKey()) {
-        known = null;
+      stands = false;
+      free = free && same;
+      if (askedKey !== causesKey()) {
+        drop();
+      }
+      if (known && knownKey !== causesKey()) {
         outcome.wait();
       }
+      showTable();
+      askGauges(question(), since);
     },
     /** Once the verdict stands. */
     follow(caution) {
       noStall.textContent = caution;
       noStall.hidden = !caution;
-      look();
+      free = true;
+      if (stands) {
+        look();
+      }
     },
   };
 }

@@ -16,6 +16,8 @@ export function printed() {
   print();
 }
 
+const LOOKING = 'Every fault is tried against the readings; this takes some seconds.';
+
 /** Readings of a short way. */
 const MOST_STEPS = 4;
 
@@ -36,6 +38,10 @@ function labels(u) {
   g.save();
   g.font = 'bold ' + 13 * ratio + 'px system-ui, "DejaVu Sans", sans-serif';
   g.textAlign = 'right';
+  // the lowest name goes beneath its line where another line lies where it would stand
+  if (ends.length > 1 && ends[0].y - ends[1].y < 26 * ratio) {
+    ends[0].y += 25 * ratio;
+  }
   let above = Infinity;
   for (const one of ends) {
     const y = Math.max(Math.min(one.y, above - 16 * ratio), u.bbox.top + 12 * ratio);
@@ -136,33 +142,42 @@ export function revealed() {
       const mine = last;
       const way = el('ol', {});
       const mineTold = el('p', {});
-      const busy = el('p', { className: 'quiet' }, 'Every fault is tried against the readings; this takes some seconds.');
+      const busy = el('p', { className: 'quiet' });
       waiting.replaceChildren(mineTold, el('p', {}, 'A short way: first the gauge at which the fault shows most, which only who knows it knows; then each time the reading '
         + 'expected to tell most. What no gauge tells apart counts as one cause.'), way, busy);
-      try {
-        if (taken.length) {
-          const answer = await asked(taken);
-          if (mine !== last) {
-            return;
+      const rows = [];
+      let best = last.shows[0].at;
+      let looked = taken.length === 0;
+      async function go() {
+        busy.textContent = LOOKING;
+        try {
+          if (!looked) {
+            const answer = await asked(taken);
+            if (mine !== last) {
+              return;
+            }
+            mineTold.textContent = answer.told + ' ' + answer.next;
+            looked = true;
           }
-          mineTold.textContent = answer.told + ' ' + answer.next;
-        }
-        const rows = [];
-        let best = last.shows[0].at;
-        while (best && rows.length < MOST_STEPS) {
-          rows.push(best);
-          const shows = rows.length === 1 ? last.shows[0] : await read(best);
-          const answer = await asked(rows);
-          if (mine !== last) {
-            return;
+          while (best && rows.length < MOST_STEPS) {
+            const shows = rows.length === 0 ? last.shows[0] : await read(best);
+            const answer = await asked([...rows, best]);
+            if (mine !== last) {
+              return;
+            }
+            rows.push(best);
+            way.append(el('li', {}, shows.place + ': ' + units.said('pressure', shows.pressure_pa) + ' where the sound unit has ' + units.said('pressure', shows.sound_pa) + '; ' + answer.after + '.'));
+            best = answer.found ? null : answer.best;
           }
-          way.append(el('li', {}, shows.place + ': ' + units.said('pressure', shows.pressure_pa) + ' where the sound unit has ' + units.said('pressure', shows.sound_pa) + '; ' + answer.after + '.'));
-          best = answer.found ? null : answer.best;
+          busy.textContent = '';
+        } catch (problem) {
+          if (mine === last) {
+            // what was found stands there; the rest is looked for anew
+            busy.replaceChildren(problem.message + '. ', el('button', { type: 'button', onclick: () => go() }, 'Go on from here'));
+          }
         }
-        busy.textContent = '';
-      } catch (problem) {
-        busy.textContent = problem.message;
       }
+      await go();
     },
   };
 }

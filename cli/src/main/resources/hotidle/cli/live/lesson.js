@@ -8,7 +8,9 @@ import * as units from './units.js';
 
 /** Kept for this tab, so that a reload goes on with the lesson. */
 const KEPT = 'hotidle-lesson';
-const FRESH = { build: null, ticket: null, title: '', readings: [], answer: '', why: '', over: false };
+
+/** No lesson is on: its readings are a list of its own. */
+const fresh = (build = null) => ({ build, ticket: null, title: '', readings: [], answer: '', why: '', over: false });
 const HIGHEST_NUMBER = 9999;
 
 const DIFFICULTIES = [{ name: 'easy', about: 'one glance at the right gauge tells that something is wrong' },
@@ -17,9 +19,9 @@ const DIFFICULTIES = [{ name: 'easy', about: 'one glance at the right gauge tell
 
 function kept() {
   try {
-    return { ...FRESH, ...JSON.parse(sessionStorage.getItem(KEPT) || '{}') };
+    return { ...fresh(), ...JSON.parse(sessionStorage.getItem(KEPT) || '{}') };
   } catch {
-    return { ...FRESH };
+    return fresh();
   }
 }
 
@@ -29,6 +31,9 @@ export function lesson() {
   let offer = null;
   let system = '';
   let difficulty = 'easy';
+
+  /** The build that the page is about: a lesson begins with it. */
+  let pageBuild = null;
   const status = el('p', { role: 'status', className: 'sentence' });
   const wrong = el('p', { role: 'alert', className: 'is-fails' });
 
@@ -81,7 +86,7 @@ export function lesson() {
   root.append(el('h2', { id: 'lesson-head' }, 'Lesson'), details);
   ownUndo(root);
   details.open = now.ticket !== null;
-  details.ontoggle = () => details.open && !offer && units.known() && learn(now.build);
+  details.ontoggle = () => details.open && !offer && units.known() && learn(now.build || pageBuild);
 
   const save = () => sessionStorage.setItem(KEPT, JSON.stringify(now));
 
@@ -145,21 +150,24 @@ export function lesson() {
   }
 
   async function draw() {
-    status.textContent = 'A fault is being hidden; this takes some seconds the first time.';
     const wanted = { build: build.value, number: Number(number.value), difficulty };
+    if (!Number.isInteger(wanted.number) || wanted.number < 1 || wanted.number > HIGHEST_NUMBER) {
+      throw new Error('A lesson has a number from 1 to ' + HIGHEST_NUMBER + '.');
+    }
+    status.textContent = 'A fault is being hidden; this takes some seconds the first time.';
     const answer = await ask('lesson-draw', { lesson: wanted });
-    started(answer, 'Lesson ' + wanted.number + ', ' + wanted.difficulty + ', on ' + answer.build);
+    await started(answer, 'Lesson ' + wanted.number + ', ' + wanted.difficulty + ', on ' + answer.build);
   }
 
   async function open() {
     const answer = await ask('lesson-open', { lesson: { code: code.value, phrase: phrase.value } });
-    started(answer, 'The teacher\u2019s lesson on ' + answer.build);
+    await started(answer, 'The teacher\u2019s lesson on ' + answer.build);
     phrase.value = '';
     code.value = '';
   }
 
   async function started(answer, title) {
-    now = { ...FRESH, build: answer.build, ticket: answer.ticket, title };
+    now = { ...fresh(answer.build), ticket: answer.ticket, title };
     save();
     set.forget();
     await learn(answer.build);
@@ -169,7 +177,7 @@ export function lesson() {
   }
 
   function leave() {
-    now = { ...FRESH, build: now.build };
+    now = fresh(now.build);
     number.value = 1 + Math.floor(Math.random() * HIGHEST_NUMBER);
     why.value = '';
     save();
@@ -182,9 +190,16 @@ export function lesson() {
   const asked = (one) => ({ tap: one.tap, range: one.range, engine_speed_rpm: one.rpm, sump_temperature_c: one.celsius });
 
   async function read() {
+    if (rpm.value === '' || !warmLabel.hidden && warm.value === '') {
+      throw new Error('Set engine speed and sump temperature first.');
+    }
+    const mine = now;
     const celsius = warmLabel.hidden ? null : Number(units.celsius.fromSi(units.toSi('temperature', Number(warm.value))).toFixed(6));
     const one = { tap: tap.value, range: range.value, rpm: Number(rpm.value), celsius };
     const answer = await ask('lesson-read', { lesson: { ticket: now.ticket, readings: [asked(one)] } });
+    if (mine !== now) {
+      return;
+    }
     if (answer.said) {
       wrong.textContent = answer.said;
       return;
@@ -197,7 +212,11 @@ export function lesson() {
   async function show() {
     remember();
     const question = { units: units.inUse(), lesson: { ticket: now.ticket, answer: now.answer, readings: now.readings.map(asked) } };
+    const mine = now;
     const answer = await ask('lesson-reveal', question);
+    if (mine !== now) {
+      return;
+    }
     now.over = true;
     save();
     refresh(false);
@@ -240,9 +259,11 @@ export function lesson() {
 
   refresh(false);
   return {
-    show() {
-      if (details.open && !offer) {
-        learn(now.build);
+    show(unit) {
+      const other = pageBuild !== unit.build;
+      pageBuild = unit.build;
+      if (details.open && (!offer || other && now.build === null)) {
+        learn(now.build || pageBuild);
       } else if (system !== units.inUse()) {
         refresh(false);
       }

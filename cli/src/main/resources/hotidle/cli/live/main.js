@@ -40,12 +40,16 @@ function refused(problem) {
   trouble(problem.message + (shown ? LAST : ''));
   grey(true);
   panels.sheet.cost(null);
+  asked = '';
 }
 
 /** What stands there is of the last state that was solved. */
 function grey(old) {
   [panels.curve, panels.oil, panels.drawing, panels.verdict].forEach((panel) => panel.grey(old));
 }
+
+/** What was asked for last: the same is not asked for twice. */
+let asked = '';
 
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
 
@@ -87,7 +91,7 @@ const askVerdict = asker('verdict', {
   answered(answer) {
     panels.gauges.follow(answer.no_stall);
     panels.verdict.show(answer);
-    panels.curve.find(answer.found);
+    panels.curve.find(answer);
     askCosts(question());
   },
   refused,
@@ -100,11 +104,18 @@ let learnt = '';
 let learning = null;
 
 async function changed(how) {
-  panels.verdict.wait();
-  panels.sheet.waitForCost();
-  clearTimeout(resting);
-  askVerdict.drop();
-  askCosts.drop();
+  const since = begun();
+  const key = JSON.stringify([story.now.state, story.now.kept, story.now.units, panels.drawing.wanted()]);
+  const same = key === asked;
+  asked = key;
+  if (!same) {
+    panels.verdict.wait();
+    panels.curve.wait();
+    panels.sheet.waitForCost();
+    clearTimeout(resting);
+    askVerdict.drop();
+    askCosts.drop();
+  }
   const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
   if (wanted !== learnt) {
     learnt = wanted;
@@ -117,23 +128,28 @@ async function changed(how) {
   if (!unit) {
     return;
   }
-  if (asked() !== units.inUse()) {
-    units.use(asked());
+  if (system() !== units.inUse()) {
+    units.use(system());
     byId('units').value = units.inUse();
   }
-  panels.gauges.show(unit);
+  turning = how === 'turning';
+  if (!same) {
+    askState({ ...question(), drawn: panels.drawing.wanted() }, since);
+  }
+  panels.gauges.show(unit, same, since);
   panels.conditions.show(unit);
   panels.sheet.show(unit);
   panels.work.show(unit);
   panels.lesson.show(unit);
   steps();
   byId('drop').hidden = !story.now.kept;
-  turning = how === 'turning';
-  askState({ ...question(), drawn: panels.drawing.wanted() });
 }
 
+/** When somebody did what is being answered [ms]. */
+const begun = () => Math.min(window.event?.timeStamp || Infinity, performance.now());
+
 /** System of units of the page: what was chosen, else that of the unit. */
-const asked = () => units.systems().includes(story.now.units) ? story.now.units : unit.unit_system;
+const system = () => units.systems().includes(story.now.units) ? story.now.units : unit.unit_system;
 
 /** Undo and redo; who has used one up is led to the other. */
 function steps() {
@@ -160,6 +176,7 @@ async function learn() {
     }
     learning = null;
     learnt = '';
+    asked = '';
     if (!(problem instanceof Refused)) {
       throw problem;
     }
@@ -168,7 +185,7 @@ async function learn() {
   }
   learning = null;
   units.learn(unit.quantities);
-  units.use(asked());
+  units.use(system());
   byId('circuit').textContent = unit.circuit;
   byId('about').textContent = unit.about;
   byId('caution').textContent = unit.caution;
@@ -205,11 +222,16 @@ byId('skip').onclick = (event) => {
   byId('sheet').focus();
 };
 byId('end').onclick = async () => {
-  await ask('end', {});
+  try {
+    await ask('end', {});
+  } catch (problem) {
+    trouble(problem.message);
+    return;
+  }
   trouble('The program has ended. Start hotidle live again to go on; the address keeps what you have set.');
 };
 addEventListener('keydown', (event) => {
-  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && event.target.type !== 'text') {
+  if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z' && !['text', 'textarea'].includes(event.target.type)) {
     event.preventDefault();
     event.shiftKey ? story.redo() : story.undo();
   }

@@ -8,5 +8,5 @@ export function places() {
     panel.tabIndex = -1;
     panel.focus({ preventScroll: true });
     panel.scrollIntoView();
-  } }, head.textContent)));
+  } }, head.firstChild.textContent)));
 }

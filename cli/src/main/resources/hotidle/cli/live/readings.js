@@ -9,6 +9,9 @@ const LONGEST = 200_000;
 
 const quantity = (reads) => reads === 'flow_m3_s' ? 'flow' : 'pressure';
 
+/** A cell of a sheet may bring its unit along. */
+const withUnit = (cell, unit) => /[a-z]/i.test(cell) ? cell : (cell + ' ' + unit).trim();
+
 /** Text of a file, in the codes in which spreadsheets save. */
 function decoded(bytes) {
   const [first, second] = new Uint8Array(bytes);
@@ -26,7 +29,7 @@ export function readings(story, question, setTo) {
   const body = el('tbody', {});
   const said = el('p', { role: 'status', className: 'status' });
   const table = el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': 'Readings taken' },
-    el('table', { className: 'readings' }, el('thead', {}, el('tr', {}, ['tap', 'read at', 'read', 'unit', 'accuracy', 'full scale', 'note', 'model', 'a sound build', ''].map((head) =>
+    el('table', { className: 'readings' }, el('thead', {}, el('tr', {}, ['tap', 'read at', 'read', 'unit', 'accuracy', 'full scale', 'note', 'model', 'a sound build', 'act'].map((head) =>
       el('th', { scope: 'col' }, head)))), body));
   const save = el('button', { type: 'button', onclick: async () => {
     try {
@@ -99,8 +102,8 @@ export function readings(story, question, setTo) {
     const model = el('td', { className: 'number', 'data-head': 'model' });
     const sound = el('td', { className: 'sound', 'data-head': 'a sound build' });
     const wrong = el('span', { className: 'how is-fails' });
-    const at = [row.range, row['engine speed'] && row['engine speed'] + ' rpm', row['oil temperature'] && (row['oil temperature'] + ' ' + (row['temperature unit'] || '')).trim(),
-      row['commanded pressure'] && (/[a-z]/i.test(row['commanded pressure']) ? row['commanded pressure'] : row['commanded pressure'] + ' ' + (row.unit || '')) + ' commanded', row['engine torque'] && row['engine torque'] + ' engine torque'].filter((one) => one).join(', ');
+    const at = [row.range, row['engine speed'] && withUnit(row['engine speed'], 'rpm'), row['oil temperature'] && withUnit(row['oil temperature'], row['temperature unit'] || ''),
+      row['commanded pressure'] && withUnit(row['commanded pressure'], row.unit || '') + ' commanded', row['engine torque'] && row['engine torque'] + ' engine torque'].filter((one) => one).join(', ');
     const set = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Set the gauges as for reading ' + (i + 1) + ', ' + (row.tap || '') }, 'set so');
     const away = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Take away reading ' + (i + 1) + ', ' + (row.tap || ''), onclick: () => {
       story.turn((state, all) => { all.gauges.readings.splice(i, 1); });
@@ -120,7 +123,7 @@ export function readings(story, question, setTo) {
     element.sound = (read) => {
       const q = read ? quantity(read.reads) : '';
       sound.replaceChildren(...(read ? [units.number(q, Math.max(0, read.sound_mean - 2 * read.sound_deviation)) + ' to ' + units.said(q, read.sound_mean + 2 * read.sound_deviation),
-        el('span', { className: read.stands_out ? 'how is-fails' : 'how' }, (read.off_deviations < 0 ? '' : '+') + read.off_deviations.toFixed(1) + (read.stands_out ? ', STANDS OUT' : ''))] : []));
+        el('span', { className: read.stands_out ? 'how is-fails' : 'how' }, Math.abs(read.off_deviations).toFixed(1) + ' deviations ' + (read.off_deviations < 0 ? 'below' : 'above') + (read.stands_out ? ', STANDS OUT' : ''))] : []));
     };
     return element;
   }

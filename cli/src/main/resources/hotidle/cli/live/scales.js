@@ -33,7 +33,10 @@ export const both = (pascal) => units.saidIn('shop', 'pressure', pascal) + ', ' 
 /** A gauge at a tap. */
 export function scale(tap, read) {
   let full = FULL[0];
-  const picture = svg('svg', { viewBox: '0 0 ' + WIDTH + ' ' + HEIGHT, role: 'img', class: 'scale' });
+  let ticked = null;
+  const axes = svg('g', {});
+  const needles = svg('g', {});
+  const picture = svg('svg', { viewBox: '0 0 ' + WIDTH + ' ' + HEIGHT, role: 'img', class: 'scale' }, axes, needles);
   const figures = el('p', { className: 'figures' });
   const field = el('input', { type: 'text', inputMode: 'decimal', autocomplete: 'off', size: 7,
     onchange: () => read(tap.tap, field.value.trim()) });
@@ -75,7 +78,11 @@ export function scale(tap, read) {
       const marks = [pascal ?? 0, commanded ?? 0, ...taken.map((one) => one.value ?? 0)];
       const needed = Math.max(...marks) / PSI / ROOM;
       full = FULL.find(([most]) => most >= needed) || FULL[FULL.length - 1];
-      const drawn = ticks();
+      if (full !== ticked) {
+        ticked = full;
+        axes.replaceChildren(...ticks());
+      }
+      const drawn = [];
       if (pascal !== null) {
         const top = y(pascal);
         drawn.push(svg('rect', { x: MIDDLE - HALF, y: top, width: 2 * HALF, height: Math.max(0, y(0) - top), class: 'filled' }),
@@ -89,7 +96,7 @@ export function scale(tap, read) {
         const at = y(one.value);
         drawn.push(svg('path', { d: 'M' + (MIDDLE + HALF + 4) + ' ' + at + 'l10 -6v12z', class: 'read' }));
       });
-      picture.replaceChildren(...drawn);
+      needles.replaceChildren(...drawn);
       figures.replaceChildren(...(pascal === null ? ['not known'] : [el('strong', {}, units.saidIn('shop', 'pressure', pascal)), ' ', units.saidIn('metric', 'pressure', pascal)]));
       const mine = taken.length ? taken[taken.length - 1] : null;
       picture.setAttribute('aria-label', tap.tap + ' shows ' + (pascal === null ? 'nothing that is known' : both(pascal))

@@ -1,5 +1,5 @@
 // The measurement sheet: every size that wears, with a slider and a field.
-import { byId, el } from './dom.js';
+import { byId, el, numberField } from './dom.js';
 import * as units from './units.js';
 
 const quantity = (size) => size.kind === 'area' ? 'area' : 'fit';
@@ -16,6 +16,8 @@ export function sheet(story) {
   let body = null;
 
   let costs = new Map();
+  let known = null;
+  const alone = el('p', { className: 'caution', hidden: true });
 
   const now = (size) => story.now.state.sizes[size.name] ?? size.value;
 
@@ -29,23 +31,20 @@ export function sheet(story) {
     }, settled);
   }
 
+  /** Names of the jobs that bring a fit back to new. */
+  const jobsOf = (size) => known.jobs.filter((job) => job.sizes.includes(size.name)).map((job) => job.name).join(', or ');
+
   function row(size) {
     const q = quantity(size);
     const name = size.part + ' ' + size.key;
     const slider = el('input', { type: 'range', min: size.low, max: size.high, step: (size.high - size.low) / STEPS, 'aria-label': name,
       oninput: () => set(size, Number(slider.value), false), onchange: () => set(size, Number(slider.value), true) });
-    const field = el('input', { type: 'number', step: 'any', 'aria-label': name + ' [' + units.unit(q) + ']',
-      oninput: () => { field.typing = true; },
-      onchange: () => {
-        field.typing = false;
-        if (field.value !== '') {
-          set(size, units.toSi(q, Number(field.value)), true);
-        }
-      } });
+    const field = numberField(name + ' [' + units.unit(q) + ']', (typed) => set(size, units.toSi(q, typed), true));
     const cost = el('td', { className: 'number cost', 'data-head': 'costs [' + units.unit('pressure') + ']' });
     const mark = el('span', { className: 'mark' });
     const line = el('tr', {},
-      el('th', { scope: 'row' }, el('span', { className: 'part' }, size.part), ' ', size.key, el('span', { className: 'how' }, size.how)),
+      el('th', { scope: 'row' }, el('span', { className: 'part' }, size.part), ' ', size.key, el('span', { className: 'how' }, size.how), ' ',
+        jobsOf(size) ? el('span', { className: 'how job' }, 'renewed by: ' + jobsOf(size)) : ''),
       el('td', { className: 'number', 'data-head': 'new' }, units.number(q, size.fresh)),
       el('td', { className: 'number', 'data-head': 'limit' }, units.number(q, size.limit)),
       el('td', { className: 'number', 'data-head': 'measured' }, units.number(q, size.measured)),
@@ -53,14 +52,18 @@ export function sheet(story) {
       el('td', { 'data-head': 'now [' + units.unit(q) + ']', className: 'now' }, field, ' ', mark), cost);
     line.cost = cost;
     line.size = size;
+    let shown = '';
     line.show = () => {
       const value = now(size);
-      slider.value = value;
-      if (!field.typing) {
-        field.value = units.number(q, value);
-      }
-      slider.setAttribute('aria-valuetext', units.said(q, value) + (past(size, value) ? ', past its limit' : ''));
       const changed = size.name in story.now.state.sizes;
+      const key = [value, changed, only].join();
+      if (key === shown) {
+        return;
+      }
+      shown = key;
+      slider.value = value;
+      field.show(units.number(q, value));
+      slider.setAttribute('aria-valuetext', units.said(q, value) + (past(size, value) ? ', past its limit' : ''));
       mark.textContent = [past(size, value) ? 'past limit' : '', changed ? 'changed' : ''].filter((word) => word).join(', ');
       mark.classList.toggle('is-fails', past(size, value));
       line.classList.toggle('changed', changed);
@@ -93,6 +96,7 @@ export function sheet(story) {
   }
 
   function build(unit) {
+    known = unit;
     rows = unit.sizes.map(row);
     body = el('tbody', {}, rows);
     const choice = (label, options, chosen, choose) => {
@@ -106,6 +110,7 @@ export function sheet(story) {
         choice('Show', { all: 'all fits', worn: 'worn or changed', changed: 'changed' }, only, (value) => { only = value; rows.forEach((one) => one.show()); }),
         choice('Order', Object.fromEntries(Object.entries(ORDERS).map(([key, one]) => [key, one.label])), order, (value) => { order = value; sort(); }),
         el('button', { type: 'button', onclick: () => story.turn((state) => { state.sizes = {}; }) }, 'All as in the build')),
+      alone,
       el('table', { className: 'sheet' },
         el('caption', {}, 'Lengths [' + units.unit('fit') + '], areas [' + units.unit('area') + ']. Type what you measured, or slide.'),
         el('thead', {}, el('tr', {}, ['fit, and where to measure it', 'new', 'limit', 'measured', 'turn', 'now', 'costs ' + units.unit('pressure')].map((head) => el('th', { scope: 'col' }, head)))),
@@ -118,9 +123,11 @@ export function sheet(story) {
     cost(answer) {
       root.classList.remove('costing');
       costs = new Map(answer ? answer.fits.flatMap((fit) => fit.sizes.map((size) => [size, fit])) : []);
+      alone.textContent = answer ? answer.not_alone : '';
+      alone.hidden = !alone.textContent;
       rows.forEach((line) => {
         const fit = costs.get(line.size.name);
-        line.cost.textContent = fit ? units.number('pressure', fit.line_pa) : '';
+        line.cost.replaceChildren(...(fit ? [units.number('pressure', fit.line_pa), ...(fit.starves ? [' ', el('span', { className: 'how' }, 'not alone')] : [])] : []));
         line.cost.title = fit ? fit.repair + ' as new: line ' + units.said('pressure', fit.line_pa) + ' higher, ' + units.said('trickle', fit.lost_m3_s) + ' less lost' : '';
       });
       if (order === 'cost' && !root.contains(document.activeElement)) {

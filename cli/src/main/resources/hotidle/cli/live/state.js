@@ -33,7 +33,7 @@ export function read(text) {
   for (const [word, value] of new URLSearchParams(text)) {
     if (word === 'build' || word === 'duty') {
       state[word] = value;
-    } else if (word in NUMBERS && Number.isFinite(Number(value))) {
+    } else if (Object.hasOwn(NUMBERS, word) && value !== '' && Number.isFinite(Number(value))) {
       state[NUMBERS[word]] = Number(value);
     } else if (word.startsWith('size.') && Number.isFinite(Number(value))) {
       state.sizes[word.slice('size.'.length)] = Number(value);

@@ -1,5 +1,5 @@
 // What is set while gauges are read: range, engine speed, oil temperature, line commanded. It follows the driving condition until it is turned.
-import { el, tabs } from './dom.js';
+import { el, numberField, tabs } from './dom.js';
 import * as units from './units.js';
 
 export const AS_DRIVEN = { range: null, engine_speed_rpm: null, sump_temperature_c: null, commanded_pa: null, readings: [], file: null };
@@ -56,22 +56,13 @@ export function testPoint(story) {
     const id = 'gauge-' + one.key;
     const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
       oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
-    const field = el('input', { type: 'number', step: 'any', 'aria-label': one.label + ' at the gauges [' + units.unit(one.quantity) + ']',
-      oninput: () => { field.typing = true; },
-      onchange: () => {
-        field.typing = false;
-        if (field.value !== '') {
-          set(units.toSi(one.quantity, Number(field.value)), true);
-        }
-      } });
+    const field = numberField(one.label + ' at the gauges [' + units.unit(one.quantity) + ']', (typed) => set(units.toSi(one.quantity, typed), true));
     const row = el('div', { className: 'knob' }, el('label', { htmlFor: id }, one.label), slider, field, el('span', {}, units.unit(one.quantity)));
     row.show = (answer) => {
       const own = story.now.gauges[one.key];
       const si = one.into(own === null ? answer[one.key] : own);
       slider.value = si;
-      if (!field.typing) {
-        field.value = units.number(one.quantity, si);
-      }
+      field.show(units.number(one.quantity, si));
       slider.setAttribute('aria-valuetext', units.said(one.quantity, si));
     };
     return row;

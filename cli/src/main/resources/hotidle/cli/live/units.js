@@ -37,14 +37,27 @@ export function number(quantity, si) {
   if (si === null || si === undefined || Number.isNaN(si)) {
     return '-';
   }
-  const text = toShown(quantity, si).toFixed(decimals(quantity));
+  return rounded(toShown(quantity, si), decimals(quantity));
+}
+
+/** Without a minus before a nil. */
+function rounded(value, places) {
+  const text = value.toFixed(places);
   return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
 /** Rounded, with its unit, in another system than the page's. */
 export function saidIn(other, quantity, si) {
   const own = table[other][quantity];
-  return (si * own.factor + own.offset).toFixed(own.decimals) + ' ' + own.unit;
+  return rounded(si * own.factor + own.offset, own.decimals) + ' ' + own.unit;
+}
+
+/** Two values that differ, so that they are seen to: with a decimal more where they would read the same. */
+export function apart(quantity, one, other) {
+  const places = decimals(quantity);
+  const texts = (more) => [one, other].map((si) => rounded(toShown(quantity, si), places + more) + ' ' + unit(quantity));
+  const [a, b] = texts(0);
+  return one < other && a === b ? texts(1) : [a, b];
 }
 
 /** Rounded, with its unit. */

@@ -27,6 +27,7 @@ export function work(story) {
   root.append(el('h2', { id: 'work-head' }, 'Jobs and faults'), el('h3', {}, 'Jobs'), jobs,
     el('h3', {}, 'Faults'), el('div', { className: 'tools' }, el('label', {}, 'Fault ', select), add), list);
   let drawn = '';
+  let shownJobs = '';
   let known = null;
 
   add.onclick = () => {
@@ -78,22 +79,10 @@ export function work(story) {
     show(unit) {
       known = unit;
       const state = story.now.state;
-      const held = jobs.contains(document.activeElement) ? document.activeElement.dataset.job : null;
-      jobs.replaceChildren(...unit.jobs.map((job) => {
-        const done = state.jobs.includes(job.name);
-        const hours = job.hours === null ? '' : ', ' + job.hours + ' h';
-        return el('button', { type: 'button', 'data-job': job.name, 'aria-pressed': String(done), title: job.about + hours, onclick: (event) => {
-          story.turn((now) => {
-            now.jobs = done ? now.jobs.filter((name) => name !== job.name) : [...now.jobs, job.name];
-          });
-          event.preventDefault();
-        } }, (done ? '\u2713 ' : '') + job.name + hours);
-      }));
-      if (held !== null) {
-        [...jobs.children].find((one) => one.dataset.job === held)?.focus();
-      }
-      if (unit.jobs.length === 0) {
-        jobs.replaceChildren(el('p', { className: 'quiet' }, 'Nothing in this build is worn, so that there is no job to do.'));
+      const offered = [unit.build, ...unit.jobs.map((job) => job.name), '', ...state.jobs].join('\n');
+      if (offered !== shownJobs) {
+        shownJobs = offered;
+        showJobs(unit, state);
       }
       const key = unit.build + ' ' + units.inUse() + ' ' + state.faults.map((text) => text.split(':')[0]).join();
       if (key !== drawn) {
@@ -109,4 +98,24 @@ export function work(story) {
       [...list.children].forEach((line) => line.show && line.show());
     },
   };
+
+  function showJobs(unit, state) {
+    const held = jobs.contains(document.activeElement) ? document.activeElement.dataset.job : null;
+    jobs.replaceChildren(...unit.jobs.map((job) => {
+      const done = state.jobs.includes(job.name);
+      const hours = job.hours === null ? '' : ', ' + job.hours + ' h';
+      return el('button', { type: 'button', 'data-job': job.name, 'aria-pressed': String(done), title: job.about + hours, onclick: (event) => {
+        story.turn((now) => {
+          now.jobs = done ? now.jobs.filter((name) => name !== job.name) : [...now.jobs, job.name];
+        });
+        event.preventDefault();
+      } }, (done ? '\u2713 ' : '') + job.name + hours);
+    }));
+    if (held !== null) {
+      [...jobs.children].find((one) => one.dataset.job === held)?.focus();
+    }
+    if (unit.jobs.length === 0) {
+      jobs.replaceChildren(el('p', { className: 'quiet' }, 'Nothing in this build is worn, so that there is no job to do.'));
+    }
+  }
 }

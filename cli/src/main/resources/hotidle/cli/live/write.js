@@ -7,6 +7,11 @@ import * as units from './units.js';
 
 const KEPT = 'hotidle-written';
 
+/** Of a file that is opened here [bytes]. */
+const LONGEST = 128 * 1024;
+
+const EARLIER = 'Drawn below is an earlier text, the last without an error.';
+
 /** How long the keys rest before the text is checked, and before it is drawn [ms]. */
 const REST = 250;
 const DRAW = 900;
@@ -52,7 +57,7 @@ export function write() {
       if (answer.good) {
         drawing = setTimeout(() => picture(question()), DRAW);
       } else {
-        drawn.textContent = place.firstChild ? 'Drawn below is the last text without an error.' : 'It is drawn as soon as it has no error.';
+        drawn.textContent = place.firstChild ? EARLIER : 'It is drawn as soon as it has no error.';
         place.classList.add('old');
       }
     },
@@ -62,11 +67,16 @@ export function write() {
   });
 
   const picture = asker('write-drawing', {
-    answered(answer) {
+    answered(answer, asked) {
       const svg = document.importNode(new DOMParser().parseFromString(answer.svg, 'image/svg+xml').documentElement, true);
       svg.removeAttribute('width');
       svg.removeAttribute('height');
       place.replaceChildren(svg);
+      if (asked.text !== text.value) {
+        drawn.textContent = EARLIER;
+        place.classList.add('old');
+        return;
+      }
       place.classList.remove('old');
       drawn.textContent = 'As it is joined, without pressures; the selector stands in ' + answer.range + '.';
     },
@@ -112,7 +122,11 @@ export function write() {
   }
 
   function typed() {
-    sessionStorage.setItem(KEPT, text.value);
+    try {
+      sessionStorage.setItem(KEPT, text.value);
+    } catch {
+      // longer than a browser keeps for a tab: it is lost with the tab
+    }
     numbers();
     clearTimeout(resting);
     clearTimeout(drawing);
@@ -137,9 +151,13 @@ export function write() {
   }
 
   async function opened() {
-    if (file.files.length) {
-      put(await file.files[0].text(), file.files[0].name);
+    const one = file.files[0];
+    if (one && one.size > LONGEST) {
+      said.textContent = 'This file is longer than ' + LONGEST / 1024 + ' kB: check it with hotidle check.';
+    } else if (one) {
+      put(await one.text(), one.name);
     }
+    file.value = ''; // so that the same file can be opened again
   }
 
   function save() {

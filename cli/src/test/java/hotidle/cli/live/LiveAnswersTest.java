@@ -251,12 +251,36 @@ class LiveAnswersTest {
                     repairs.get(i).at("/after/set_pressure_pa").asDouble());
             assertEquals(held - now, fit.get("line_pa").asDouble(), 1e-9 * now);
         }
+        String alone = Run.of("leaks", "shuttle-five", "--build", "worn", "--speed", "600..3600/3000rpm")
+                .out()
+                .replaceAll("\\s+", " ");
+        String notAlone = costs.get("not_alone").asText();
+        assertTrue(notAlone.startsWith("Not alone: ") && alone.contains("Not alone: "), notAlone + " in " + alone);
+        for (JsonNode fit : costs.get("fits")) {
+            assertEquals(
+                    notAlone.contains(fit.get("repair").asText()),
+                    fit.get("starves").asBoolean(),
+                    fit.get("repair").asText());
+        }
+        for (JsonNode job : visitor.answer("unit", IDLE).get("jobs")) {
+            assertTrue(job.get("sizes").size() > 0, job.toString());
+        }
+    }
+
+    /** The drawing, for which a page asks again and again while it is laid out. */
+    private static String drawn(Visitor visitor, String state) throws Exception {
+        JsonNode answer = visitor.answer("drawing", state);
+        while (answer.get("svg").isNull()) {
+            assertTrue(answer.get("tried").asInt() <= answer.get("ways").asInt(), answer.toString());
+            answer = visitor.answer("drawing", state);
+        }
+        return answer.get("svg").asText();
     }
 
     @Test
     void aPageThatSaysWhichPartItIsIsDrawnOnceAndItsWordsComeWithEachState() throws Exception {
         try (Visitor rig = new Visitor("training-rig")) {
-            String svg = rig.answer("drawing", "{}").get("svg").asText();
+            String svg = drawn(rig, "{}");
             assertTrue(svg.startsWith("<svg") && svg.contains("data-piece=\"box "), svg.substring(0, 200));
             assertEquals(
                     svg,

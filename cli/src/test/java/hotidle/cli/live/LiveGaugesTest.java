@@ -160,6 +160,14 @@ class LiveGaugesTest {
                 whole,
                 answered.get("gauge"),
                 "all fits together are not asked for; a fault laid over is none of a sound build");
+        JsonNode agreement = answer("agreement", faulty, gauges);
+        assertEquals(answered.at("/told/verdict"), agreement.at("/told/verdict"), "told at once");
+        assertEquals(answered.at("/gauge/readings"), agreement.at("/gauge/readings"));
+        assertEquals(0, agreement.at("/gauge/causes").size());
+        JsonNode likely = answer("likely", faulty, gauges);
+        assertEquals(answered.at("/told/causes"), likely.at("/told/causes"), "then the causes");
+        assertEquals(0, likely.at("/told/next").size());
+        assertEquals(answered, answer("causes", faulty, gauges), "remembered or not");
         String verdict = answered.at("/told/verdict").asText();
         assertTrue(verdict.startsWith("worn, 2 readings of readings.csv: THEY DO NOT AGREE"), verdict);
         assertTrue(answered.at("/told/causes").size() > 1);

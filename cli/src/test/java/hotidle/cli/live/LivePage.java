@@ -22,6 +22,9 @@ final class LivePage {
     /** Nothing on the page takes longer, on a machine that is busy with other tests [ms]. */
     private static final long PATIENCE = 60_000;
 
+    /** Between two looks [ms]. */
+    private static final long LOOK = 15;
+
     /** Height of a picture [px]. */
     private static final long SCREEN = 1500;
 
@@ -81,6 +84,12 @@ final class LivePage {
         while (!Boolean.TRUE.equals(js("return Boolean(" + condition + ")"))) {
             if (System.currentTimeMillis() > end) {
                 throw new AssertionError("never: " + condition + "; " + js(TROUBLE));
+            }
+            try {
+                Thread.sleep(LOOK); // else the driver keeps a processor from the page
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                throw new AssertionError(stopped);
             }
         }
     }

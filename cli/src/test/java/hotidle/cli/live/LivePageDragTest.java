@@ -31,7 +31,7 @@ class LivePageDragTest {
     private static final long MOST_GROWTH = 10_000_000;
 
     /** Of one drag: so many steps of this length, to and fro. */
-    private static final int STEPS = 12;
+    private static final int STEPS = 8;
 
     private static final Duration STEP = Duration.ofMillis(16);
 
@@ -50,6 +50,9 @@ class LivePageDragTest {
     private final List<Double> latencies = new ArrayList<>();
     private double held;
 
+    /** What the pictures took, browser's and program's, over the time that sliders were held. */
+    private final Spent spent = new Spent();
+
     private void drag(LivePage page, String selector, int there) {
         WebElement slider = page.find(selector);
         int width = slider.getSize().getWidth();
@@ -64,9 +67,11 @@ class LivePageDragTest {
             }
         }
         page.latencies();
+        spent.begin(page);
         long begun = System.nanoTime();
         actions.release().perform();
         held += (System.nanoTime() - begun) / 1e9;
+        spent.end(page);
         latencies.addAll(page.latencies());
     }
 
@@ -122,7 +127,7 @@ class LivePageDragTest {
         return String.format(
                 Locale.ROOT,
                 "DRAGGED: %d drags in %.0f s, %d pictures while held, %.1f a second; from input to picture median %.0f ms,"
-                        + " 95 %% under %.0f ms, longest %.0f ms; ms: %s; heap after collection %.1f MB, then %+.1f MB",
+                        + " 95 %% under %.0f ms, longest %.0f ms; ms: %s; heap after collection %.1f MB, then %+.1f MB; a picture: %s",
                 drags,
                 seconds,
                 sorted.size(),
@@ -132,6 +137,7 @@ class LivePageDragTest {
                 sorted.get(sorted.size() - 1),
                 histogram,
                 first / 1e6,
-                grown / 1e6);
+                grown / 1e6,
+                spent.each(sorted.size()));
     }
 }

@@ -33,6 +33,10 @@ class LivePageGaugesTest {
             page.settled();
             String verdict = page.text(".causes .sentence");
             assertTrue(verdict.startsWith("worn, 1 reading of this page: THEY "), verdict);
+            page.until("document.querySelector('.causes .next li, .causes p')");
+            PageChecks.tidyAtAnyWidth(page, "causes");
+            PageChecks.cleanAtAnyWidth(page, "gauges with causes");
+            PageChecks.keysReachAll(page);
             page.type("[aria-label^='Note of reading 1']", "<img src=x onerror=alert(1)>");
             page.settled();
             assertEquals(0L, page.js("return document.querySelectorAll('#gauges img').length"));

@@ -103,9 +103,9 @@ class LivePagePanelsTest {
             page.js(KEEP);
             page.click("#lesson summary");
             page.until("document.querySelectorAll('#lesson .begin select option').length > 0");
+            assertEquals("worn", page.find("#lesson .begin select").getDomProperty("value"), "the build of the page");
             page.type("#lesson .begin input[type=number]", "11");
-            page.js(
-                    "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Hide a fault').click()");
+            press(page, "Hide a fault");
             page.until(
                     "document.querySelector('#lesson .sentence[role=status]').textContent.includes('no reading taken yet')");
             List<String> offered = new ArrayList<>();
@@ -140,15 +140,28 @@ class LivePagePanelsTest {
                 assertTrue(text.contains(shown), shown + " in " + text);
             }
             assertTrue((Long) page.js("return document.querySelectorAll('#lesson .revealed canvas').length") > 0, text);
-            page.until("window.told.some(([at]) => at === 'api/lesson-review')");
+            page.until("window.told.some(([at]) => at === 'api/lesson-review') && window.awaited === 0");
+            PageChecks.tidyAtAnyWidth(page, "lesson");
+            PageChecks.cleanAtAnyWidth(page, "a lesson after its end");
+            PageChecks.keysReachAll(page);
+            press(page, "Another lesson");
+            page.type("#lesson .begin input[type=number]", "12");
+            press(page, "Hide a fault");
+            page.until(
+                    "document.querySelector('#lesson .sentence[role=status]').textContent.includes('no reading taken yet')");
             page.leave();
         }
     }
 
+    private static void press(LivePage page, String name) {
+        page.js(
+                "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === arguments[0]).click()",
+                name);
+    }
+
     private static void readTheGauge(LivePage page) {
         long rows = (Long) page.js("return document.querySelectorAll('#lesson .readings tbody tr').length");
-        page.js(
-                "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent === 'Read the gauge').click()");
+        press(page, "Read the gauge");
         page.until("document.querySelectorAll('#lesson .readings tbody tr').length === " + (rows + 1));
     }
 
