@@ -5,6 +5,9 @@ import hotidle.circuits.sheet.HowMeasured;
 import hotidle.circuits.sheet.SheetBuild;
 import hotidle.circuits.sheet.SheetWriter;
 import hotidle.circuits.text.Problem;
+import hotidle.part.AnnularGap;
+import hotidle.part.Part;
+import hotidle.part.SealingRing;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
@@ -242,11 +245,18 @@ public record DescribedCircuit(
                                 size.key(),
                                 size.fresh(),
                                 size.limit(),
-                                HowMeasured.of(kinds.get(size.part()), size.key())))
+                                HowMeasured.ofEach(
+                                        HowMeasured.of(kinds.get(size.part()), size.key()), alike(size.part()))))
                         .toList(),
                 about,
                 unit,
                 measured);
+    }
+
+    /** How many equal bores or rings a part stands for. */
+    private int alike(String part) {
+        Part is = unit().network().part(part).orElseThrow().part();
+        return is instanceof AnnularGap gap ? gap.count() : is instanceof SealingRing rings ? rings.count() : 1;
     }
 
     /** A size as measured [m]: as the sheet says, where there is one, otherwise as the file does; empty where it was not measured. */
@@ -261,14 +271,13 @@ public record DescribedCircuit(
         return inSheet ? inUse(size, sheet.get()) : OptionalDouble.empty();
     }
 
-    /** Sizes of the sheet that stand for several readings, each with what was put in their place. */
+    /** Sizes of the sheet that stand for several readings or several bores, each with what was put in their place. */
     public List<String> reduced() {
         return sheet.stream()
                 .flatMap(name -> builds.stream().filter(build -> build.name().equals(name)))
                 .flatMap(build -> build.changes().stream())
-                .filter(change -> change.because().contains(SheetBuild.REDUCED))
-                .map(change -> change.what() + ": its readings "
-                        + change.because().substring(change.because().indexOf(SheetBuild.REDUCED)))
+                .flatMap(change ->
+                        SheetBuild.counted(change.because()).stream().map(said -> change.what() + ": " + said))
                 .toList();
     }
 

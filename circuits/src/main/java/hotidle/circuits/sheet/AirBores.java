@@ -97,7 +97,7 @@ record AirBores(Problems problems, Value.Entries parts, Map<String, Map<String, 
         return Optional.of(new Measured(
                 target,
                 fit.outer(),
-                new MeasuredCell(List.of(List.of(number)), unit),
+                MeasuredCell.one(number, unit),
                 unit,
                 new Readings(List.of(List.of(bore))),
                 place,

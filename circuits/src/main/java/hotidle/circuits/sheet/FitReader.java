@@ -52,10 +52,10 @@ final class FitReader {
     private void bare(FilledRow row, SheetRow fit, MissingBushing missing) {
         measured(row, SheetColumn.BORE, fit.part(), fit.outer())
                 .filter(bore -> missing.sound(bore, size(fit, fit.outer())))
-                .ifPresent(bore -> add(bore, row, inUse(fit, bore, Optional.empty())));
+                .ifPresent(bore -> add(bore, row, fit, inUse(fit, bore, Optional.empty())));
         fit.inner()
                 .flatMap(key -> measured(row, SheetColumn.VALVE, fit.part(), key))
-                .ifPresent(hub -> add(hub, row, Optional.empty()));
+                .ifPresent(hub -> add(hub, row, fit, Optional.empty()));
     }
 
     private void fit(FilledRow row, SheetRow fit) {
@@ -65,6 +65,9 @@ final class FitReader {
         Optional<Measured> outer = row.text(SheetColumn.AIR).isEmpty()
                 ? gauged
                 : air.of(row, fit, inner).filter(one -> !again(one.target(), one.place()));
+        if (Stream.of(outer, inner).flatMap(Optional::stream).anyMatch(one -> tooMany(one, fit))) {
+            return;
+        }
         Stream.of(SheetColumn.BORE, SheetColumn.VALVE, SheetColumn.GAP)
                 .filter(other -> other != column
                         && !(other == SheetColumn.VALVE && fit.inner().isPresent()))
@@ -81,13 +84,30 @@ final class FitReader {
                 || tooSmall(fit, outer, inner)) {
             return;
         }
-        outer.ifPresent(one -> add(one, row, inUse(fit, one, inner)));
+        outer.ifPresent(one -> add(one, row, fit, inUse(fit, one, inner)));
         inner.ifPresent(one -> add(
                 one,
                 row,
+                fit,
                 one.readings().one()
                         ? Optional.empty()
                         : Optional.of(one.readings().mean())));
+    }
+
+    /** Whether more of a size were read than the row stands for, which is told. */
+    private boolean tooMany(Measured one, SheetRow fit) {
+        EqualBores bores = EqualBores.of(one, size(fit, one.key()));
+        boolean more = bores.read().size() > bores.count() && !bores.single();
+        if (more) {
+            problems.error(
+                    one.place(),
+                    ProblemCode.READINGS_OF_MORE_BORES,
+                    "the sheet has " + bores.read().size() + " readings for " + one.target() + ", which stands for "
+                            + bores.count() + " alike",
+                    "semicolons part one from the next",
+                    "write one reading for each, or one for all; several depths of one are parted by blanks");
+        }
+        return more;
     }
 
     private Optional<Measured> measured(FilledRow row, SheetColumn column, String part, String key) {
@@ -157,11 +177,15 @@ final class FitReader {
 
     /** Whether one of several readings leaves a valve no room, which is told; of a single one the file's own rule tells. */
     private boolean tooSmall(SheetRow fit, Optional<Measured> outer, Optional<Measured> inner) {
-        if (outer.isEmpty() || outer.get().readings().one() || fit.inner().isEmpty()) {
+        if (outer.isEmpty() || fit.inner().isEmpty() || (outer.get().readings().one() && once(fit, inner))) {
             return false;
         }
         OptionalDouble valve = valve(fit, inner);
-        boolean small = valve.isPresent() && outer.get().readings().least() <= valve.getAsDouble();
+        EqualBores bores = EqualBores.of(outer.get(), size(fit, outer.get().key()));
+        boolean small = valve.isPresent()
+                && (bores.single()
+                        ? outer.get().readings().least() <= valve.getAsDouble()
+                        : bores.clearance(valves(fit, inner), valve).isEmpty());
         if (small) {
             problems.error(
                     outer.get().place(),
@@ -172,6 +196,16 @@ final class FitReader {
                     "measure again, or give the " + fit.inner().get() + " as measured too");
         }
         return small;
+    }
+
+    private boolean once(SheetRow fit, Optional<Measured> inner) {
+        return inner.map(one -> one.readings().one() || size(fit, one.key()).count() == 1)
+                .orElse(true);
+    }
+
+    /** Valves of equal bores that were read, each. */
+    private List<Readings> valves(SheetRow fit, Optional<Measured> inner) {
+        return inner.map(one -> EqualBores.of(one, size(fit, one.key())).read()).orElse(List.of());
     }
 
     private OptionalDouble valve(SheetRow fit, Optional<Measured> inner) {
@@ -185,8 +219,15 @@ final class FitReader {
      */
     private Optional<Double> inUse(SheetRow fit, Measured outer, Optional<Measured> inner) {
         Readings readings = outer.readings();
-        if (readings.one()) {
+        EqualBores bores = EqualBores.of(outer, size(fit, outer.key()));
+        if (readings.one() && (bores.single() || once(fit, inner))) {
             return outer.air().map(reading -> readings.mean());
+        }
+        if (!bores.single() && fit.inner().isPresent()) {
+            OptionalDouble valve = valve(fit, inner);
+            return bores.clearance(valves(fit, inner), valve).stream()
+                    .mapToObj(clearance -> valve.getAsDouble() + clearance)
+                    .findFirst();
         }
         if (fit.inner().isPresent()) {
             return valve(fit, inner).stream()
@@ -194,15 +235,22 @@ final class FitReader {
                     .findFirst();
         }
         return Optional.of(
-                fit.isBore() ? readings.mean() : outer.key().endsWith("feeler") ? readings.most() : readings.gap());
+                fit.isBore() ? readings.mean() : outer.key().endsWith("feeler") ? readings.most() : bores.gap());
     }
 
-    private void add(Measured one, FilledRow row, Optional<Double> reduced) {
+    private void add(Measured one, FilledRow row, SheetRow fit, Optional<Double> reduced) {
         String value = reduced.map(size -> Units.inSi(size, Dimension.LENGTH))
                 .orElseGet(() -> one.text(one.cell().first()));
-        String because = row.because()
-                + reduced.map(size -> "; " + SheetBuild.REDUCED + one.alike(size) + ", " + one.counted())
-                        .orElse("");
+        EqualBores bores = EqualBores.of(one, size(fit, one.key()));
+        List<String> counted = new ArrayList<>();
+        reduced.map(size -> SheetBuild.REDUCED + one.alike(size)).ifPresent(counted::add);
+        if (reduced.isPresent() && (bores.single() || one.air().isPresent())) {
+            counted.add(one.counted());
+        }
+        if (!bores.single()) {
+            counted.add(bores.counted());
+        }
+        String because = row.because() + (counted.isEmpty() ? "" : "; " + String.join(", ", counted));
         Place place = one.place();
         changes.add(new Value.Entry(
                 one.target(),

@@ -22,6 +22,14 @@ public final class HowMeasured {
         return key(kind, path).map(Key::measure).orElse("");
     }
 
+    /** The same where a row stands for so many equal ones: what to write then. */
+    public static String ofEach(String how, int alike) {
+        return alike == 1
+                ? how
+                : how + (how.isEmpty() ? "" : "; ") + "stands for " + alike
+                        + " alike: one reading for all, or one of each, parted by semicolons";
+    }
+
     /** Whether wear makes such a size smaller, as a shaft, and not larger, as a bore. */
     public static boolean shrinks(String kind, String path) {
         return key(kind, path)

@@ -20,7 +20,20 @@ public final class SheetBuild {
     /** In the reason of a change that stands for several readings, before the size that it puts in their place. */
     public static final String REDUCED = "leak as much as ";
 
+    /** In the reason of a change that stands for equal bores of which not each was read. */
+    public static final String FOR_ALL = "taken for all";
+
     private SheetBuild() {}
+
+    /** What the reason of a change says of several readings, or of one that is taken for several bores; empty where it is neither. */
+    public static Optional<String> counted(String because) {
+        int at = because.lastIndexOf(REDUCED);
+        if (at >= 0) {
+            return Optional.of("its readings " + because.substring(at));
+        }
+        String last = because.substring(because.lastIndexOf(';') + 1).strip();
+        return last.contains(FOR_ALL) ? Optional.of(last) : Optional.empty();
+    }
 
     /** The name of the build: that of the sheet's file, in the letters that a name may have. */
     public static String name(MeasurementSheet sheet) {
@@ -123,23 +136,31 @@ public final class SheetBuild {
         Map<String, SizeAsNew> found = new LinkedHashMap<>();
         if (part instanceof Value.Entries keys
                 && keys.entry("kind").map(Value.Entry::value).orElse(null) instanceof Value.Text kind) {
-            Kinds.of(kind.text()).ifPresent(known -> sizes(known.shape(), keys, "", found));
+            Kinds.of(kind.text()).ifPresent(known -> sizes(known.shape(), keys, "", count(keys), found));
         }
         return found;
     }
 
-    private static void sizes(Shape shape, Value.Entries keys, String path, Map<String, SizeAsNew> found) {
+    /** How many equal ones a part stands for; one where it does not say, or not in digits, of which the file is told. */
+    private static int count(Value.Entries keys) {
+        return keys.entry("count").map(Value.Entry::value).orElse(null) instanceof Value.Text text
+                        && text.text().matches("[1-9]\\d{0,3}")
+                ? Integer.parseInt(text.text())
+                : 1;
+    }
+
+    private static void sizes(Shape shape, Value.Entries keys, String path, int count, Map<String, SizeAsNew> found) {
         for (Key key : shape.keys()) {
             Value value = keys.entry(key.name()).map(Value.Entry::value).orElse(null);
             String here = path + key.name();
             if (key.type() instanceof Type.Wearing wearing) {
-                found.put(here, SizeAsNew.of(wearing, value));
+                found.put(here, SizeAsNew.of(wearing, value, count));
             } else if (key.type() instanceof Type.OneGroup group && value instanceof Value.Entries inner) {
-                sizes(group.shape(), inner, here + ".", found);
+                sizes(group.shape(), inner, here + ".", count, found);
             } else if (key.type() instanceof Type.NamedGroups groups && value instanceof Value.Entries named) {
                 for (Value.Entry one : named.entries()) {
                     if (one.value() instanceof Value.Entries inner) {
-                        sizes(groups.shape(), inner, here + "." + one.key() + ".", found);
+                        sizes(groups.shape(), inner, here + "." + one.key() + ".", count, found);
                     }
                 }
             }

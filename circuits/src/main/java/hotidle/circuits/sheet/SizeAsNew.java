@@ -13,15 +13,16 @@ import java.util.OptionalDouble;
  * @param asNew   [m]; empty where the file has no quantity for it, of which the file is told
  * @param limit   wear limit [m], where one is written
  * @param shrinks whether wear makes it smaller
+ * @param count   equal bores, gaps or rings that it stands for
  */
-record SizeAsNew(OptionalDouble asNew, OptionalDouble limit, boolean shrinks) {
+record SizeAsNew(OptionalDouble asNew, OptionalDouble limit, boolean shrinks, int count) {
 
-    /** A size that wears, as it stands behind its key. */
-    static SizeAsNew of(Type.Wearing type, Value value) {
+    /** A size that wears, as it stands behind its key, of so many equal ones. */
+    static SizeAsNew of(Type.Wearing type, Value value, int count) {
         if (value instanceof Value.Entries entries) {
-            return new SizeAsNew(part(entries, "new"), part(entries, "limit"), type.shrinks());
+            return new SizeAsNew(part(entries, "new"), part(entries, "limit"), type.shrinks(), count);
         }
-        return new SizeAsNew(quantity(value), OptionalDouble.empty(), type.shrinks());
+        return new SizeAsNew(quantity(value), OptionalDouble.empty(), type.shrinks(), count);
     }
 
     private static OptionalDouble part(Value.Entries entries, String key) {

@@ -248,6 +248,8 @@ public enum ProblemCode {
     BORE_AND_VALVE_SWAPPED,
     FAR_PAST_LIMIT,
     READING_WITHOUT_CLEARANCE,
+    /** More bores are measured than the row stands for. */
+    READINGS_OF_MORE_BORES,
     MISSING_BUSHING_WITHOUT_BORE,
 
     // Air and vacuum readings on a measurement sheet.

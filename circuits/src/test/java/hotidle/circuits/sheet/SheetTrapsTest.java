@@ -24,8 +24,12 @@ class SheetTrapsTest {
     private static final String HEAD = "part;size;measured bore;measured valve;measured gap or flatness;unit;note\n";
 
     private static ReadCircuit read(String row) {
+        return read(TEXT, row);
+    }
+
+    private static ReadCircuit read(String text, String row) {
         return CircuitReader.read(
-                TEXT,
+                text,
                 "shuttle-five.yaml",
                 BaseFiles.LIBRARY,
                 Optional.of(MeasurementSheet.of("bus-12.csv", (HEAD + row + "\n").getBytes(StandardCharsets.UTF_8))));
@@ -44,7 +48,11 @@ class SheetTrapsTest {
     }
 
     private static double bore(String row) {
-        return ((AnnularGap) read(row)
+        return bore(TEXT, row);
+    }
+
+    private static double bore(String text, String row) {
+        return ((AnnularGap) read(text, row)
                         .circuit()
                         .orElseThrow()
                         .unit()
@@ -149,6 +157,76 @@ class SheetTrapsTest {
         assertEquals(
                 "ERROR READING_WITHOUT_CLEARANCE 25",
                 told("manual-valve-front;bore;14.05 13.999 14.05;;;mm;").get(0));
+    }
+
+    /** The front land three times over, each leaking beside the others. */
+    private static final String THREE = TEXT.replace(
+            "valve: 14.000 mm, length: 9 mm, eccentricity: 0.5}",
+            "valve: 14.000 mm, length: 9 mm, eccentricity: 0.5, count: 3}");
+
+    private static List<String> reduced(String row) {
+        return read(THREE, row).circuit().orElseThrow().reduced();
+    }
+
+    @Test
+    void oneReadingTakenForThreeBoresIsSaid() {
+        assertEquals(14.06e-3, bore(THREE, "manual-valve-front;bore;14.06;;;mm;"), 1e-12);
+        assertEquals(
+                List.of("manual-valve-front.bore: one reading, taken for all 3 alike"),
+                reduced("manual-valve-front;bore;14.06;;;mm;"));
+        assertEquals(
+                List.of("manual-valve-front.bore: one reading, taken for all 3 alike"),
+                reduced("manual-valve-front;bore;14.06;;;mm;\"dull; by a bus\""));
+        String depths =
+                reduced("manual-valve-front;bore;14.06x14.05 14.04x14.05;;;mm;").get(0);
+        assertTrue(depths.endsWith("2 depths in 2 directions of one, taken for all 3 alike"), depths);
+    }
+
+    /** Clearances of 40, 50 and 60 um leak as three of the cube root of their mean cube, 51.0 um. */
+    @Test
+    void aReadingOfEachOfThreeBoresBecomesTheOneThatLeaksAsMuchAsAllOfThem() {
+        double alike = 14e-3 + Math.cbrt((64 + 125 + 216) / 3.0) * 1e-5;
+        for (String cell : List.of("14.04 14.05 14.06", "\"14.04; 14.05; 14.06\"", "\"14.04 14.04;14.05;14.06\"")) {
+            String row = "manual-valve-front;bore;" + cell + ";14;;mm;";
+            assertEquals(alike, bore(THREE, row), 1e-9, row);
+            assertTrue(
+                    reduced(row).get(0).endsWith(", each of 3 alike read"),
+                    reduced(row).toString());
+        }
+        String valves = "manual-valve-front;bore;\"14.04;14.05;14.06\";\"13.998;13.999;14.003\";;mm;";
+        double pairs = 14e-3 + Math.cbrt((42e-6 * 42e-6 * 42e-6 + 51e-6 * 51e-6 * 51e-6 + 57e-6 * 57e-6 * 57e-6) / 3);
+        assertEquals(pairs, bore(THREE, valves), 1e-9);
+    }
+
+    @Test
+    void fewerReadingsThanBoresAreTakenForAllAndMoreAreRefused() {
+        String two = "manual-valve-front;bore;\"14.04;14.06\";14;;mm;";
+        assertEquals(14e-3 + Math.cbrt((64 + 216) / 2.0) * 1e-5, bore(THREE, two), 1e-9);
+        assertTrue(
+                reduced(two).get(0).endsWith("2 of 3 alike read, and taken for all 3"),
+                reduced(two).get(0));
+        String four = "manual-valve-front;bore;\"14.04;14.06;14.04;14.05\";14;;mm;";
+        String told = read(THREE, four).problems().get(0).text();
+        assertTrue(told.contains("4 readings for manual-valve-front.bore, which stands for 3 alike"), told);
+        String tight = "manual-valve-front;bore;\"14.04;13.99;14.05\";14;;mm;";
+        assertEquals(
+                "READING_WITHOUT_CLEARANCE",
+                read(THREE, tight).problems().get(0).code().toString());
+    }
+
+    @Test
+    void theRowOfSeveralBoresSaysForHowManyItStands() {
+        String sheet = read(THREE, "manual-valve-front;bore;14.06;;;mm;")
+                .circuit()
+                .orElseThrow()
+                .measurementSheet(SheetWriter.LengthUnit.MM);
+        String row = sheet.lines()
+                .filter(line -> line.startsWith("manual-valve-front,bore,"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(row.contains("stands for 3 alike: one reading for all, or one of each, parted by semicolons"), row);
+        assertTrue(sheet.lines()
+                .anyMatch(line -> line.startsWith("low-rings,end-gap,") && line.contains("stands for 2 alike")));
     }
 
     /** A feeler says what enters; of several places the widest counts. */
