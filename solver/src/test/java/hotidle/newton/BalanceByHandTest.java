@@ -53,7 +53,8 @@ class BalanceByHandTest {
     void howFarASpoolIsFromItsStopIsToldByWhereItIsDrivenTo() {
         assertEquals(0.4, at(10, 2.4, 2.2).edge(new double[] {1e6, 2.4 * MILLIMETRE}, 1), 1e-12);
         assertEquals(0.15, at(10, 2.4, 1.3).edge(new double[] {1e6, 2.4 * MILLIMETRE}, 1), 1e-12);
-        assertEquals(0.25, at(10, 2.4, 3.5).edge(new double[] {1e6, 2.4 * MILLIMETRE}, 1), 1e-12, "past the upper stop");
+        assertEquals(
+                0.25, at(10, 2.4, 3.5).edge(new double[] {1e6, 2.4 * MILLIMETRE}, 1), 1e-12, "past the upper stop");
     }
 
     @Test

@@ -180,26 +180,28 @@ final class ItemReader {
     private Optional<Item> ports(Key key, Attributes given, Value value) {
         Map<String, String> nodes = new LinkedHashMap<>();
         boolean[] good = {true};
-        good[0] &= each(key, given, value, (port, entry) -> {
+        boolean mapping = each(key, given, value, (port, entry) -> {
             Optional<Value.Text> node =
                     amounts.text(key, given, entry.value()).filter(text -> declared(key, given, text, Names.NODE));
             good[0] &= node.isPresent();
             node.ifPresent(text -> nodes.put(port, text.text()));
         });
-        return good[0] ? Optional.of(new Item.Nodes(Collections.unmodifiableMap(nodes))) : Optional.empty();
+        return mapping && good[0] ? Optional.of(new Item.Nodes(Collections.unmodifiableMap(nodes))) : Optional.empty();
     }
 
     private Optional<Item> perName(Key key, Attributes given, Value value, Type.PerName per) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         boolean[] good = {true};
-        good[0] &= each(key, given, value, (name, entry) -> {
+        boolean mapping = each(key, given, value, (name, entry) -> {
             good[0] &= declared(key, given, new Value.Text(name, entry.keyPlace()), per.of());
             OptionalDouble number =
                     amounts.quantity(key, name + " in " + key.name(), given, entry.value(), per.dimension());
             good[0] &= number.isPresent();
             numbers.put(name, number.orElse(0));
         });
-        return good[0] ? Optional.of(new Item.Numbers(Collections.unmodifiableMap(numbers))) : Optional.empty();
+        return mapping && good[0]
+                ? Optional.of(new Item.Numbers(Collections.unmodifiableMap(numbers)))
+                : Optional.empty();
     }
 
     private Optional<Item> notes(Key key, Attributes given, Value value) {
