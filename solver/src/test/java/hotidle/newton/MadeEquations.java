@@ -100,7 +100,16 @@ record MadeEquations(Share node, Share spool) {
         return equations;
     }
 
-    private record Given(MadeEquations made, double[] scale) implements Part.Law {
+    /** The law of both, whose flows are shares of a scale that is known once the equations are set. */
+    private static final class Given implements Part.Law {
+        private final MadeEquations made;
+        private final double[] scale;
+
+        Given(MadeEquations made, double[] scale) {
+            this.made = made;
+            this.scale = scale;
+        }
+
         @Override
         public void evaluate(Reading in, Stamp out) {
             double line = in.pressure(0);

@@ -1,6 +1,9 @@
 package hotidle.newton;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotSame;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -171,5 +174,116 @@ class SeriesTest {
         Solution single =
                 new SteadySolver(shorter).solve(conditions.atSpeed(50)).state().orElseThrow();
         assertEquals(single.pressure("line"), series.value(series.number("line")), 1e-3);
+    }
+
+    private int stepsAt(double rpm) {
+        assertTrue(series.solve(conditions.atSpeed(rpm / 60)));
+        return series.steps();
+    }
+
+    @Test
+    void aSeriesThatForgetsStartsAsCold() {
+        int cold = stepsAt(650);
+        assertTrue(stepsAt(655) < cold, "from the state before");
+        series.restart();
+        assertEquals(cold, stepsAt(650));
+        series.restart();
+        assertEquals(cold, stepsAt(650), "and again");
+    }
+
+    @Test
+    void aSeriesGoesOnFromAStateThatIsGiven() {
+        Solution given =
+                new SteadySolver(unit.network()).solve(conditions).state().orElseThrow();
+        double rpm = 60 * conditions.speed();
+        stepsAt(4000);
+        series.restart(given);
+        assertTrue(stepsAt(rpm) <= 1, "it is there already");
+        SolvedState kept = series.kept();
+        stepsAt(4000);
+        series.restart(kept);
+        assertEquals(0, stepsAt(rpm));
+        assertAsSingle(conditions);
+    }
+
+    @Test
+    void aStateThatIsKeptComesBackWhole() {
+        assertTrue(series.solve(conditions));
+        Solution then = series.state();
+        SolvedState kept = series.kept();
+        stepsAt(3000);
+        Solution back = series.state(kept);
+        assertEquals(then.pressures(), back.pressures());
+        assertEquals(then.states(), back.states());
+        assertEquals(then.imbalance(), back.imbalance(), 1e-20);
+        assertEquals(then.forceError(), back.forceError(), 1e-15);
+        assertEquals(then.method(), back.method());
+        assertEquals(then.flow("relief"), back.flow("relief"));
+        assertEquals(conditions.speed(), back.conditions().speed());
+    }
+
+    @Test
+    void aGuessIsTakenWhereItIsNearerThanTheStateBefore() {
+        stepsAt(650);
+        SolvedState near = series.kept();
+        stepsAt(4000);
+        SolvedState far = series.kept();
+        series.guess(near);
+        assertEquals(0, stepsAt(650), "it is the answer");
+        assertTrue(stepsAt(4000) > 0);
+        stepsAt(650);
+        series.guess(far);
+        assertEquals(0, stepsAt(650), "what is there already is nearer");
+        Series other = new Series(unit.network());
+        other.guess(near);
+        assertTrue(other.solve(conditions.atSpeed(650 / 60.0)));
+        assertEquals(0, other.steps(), "a guess alone is a start");
+        other.restart();
+        assertTrue(other.solve(conditions.atSpeed(650 / 60.0)));
+        assertTrue(other.steps() > 3, "and is used once");
+    }
+
+    @Test
+    void howFarAStateIsFromBalanceIsToldWithoutSolving() {
+        stepsAt(650);
+        SolvedState kept = series.kept();
+        assertEquals(0, series.imbalance(kept, conditions.atSpeed(650 / 60.0)), 1e-18);
+        double little = series.imbalance(kept, conditions.atSpeed(660 / 60.0));
+        double much = series.imbalance(kept, conditions.atSpeed(700 / 60.0));
+        assertTrue(little > 1e-6 && much > 4 * little, little + " and " + much);
+    }
+
+    @Test
+    void anotherNetworkOfTheSameShapeIsGoneOnWithAndOneOfAnotherIsBegun() {
+        assertTrue(series.solve(conditions));
+        Transmission other = TenNodes.worn(5);
+        assertSame(series, series.onwards(other.network()));
+        assertTrue(series.solve(conditions));
+        Series cold = new Series(other.network());
+        assertTrue(cold.solve(conditions));
+        assertEquals(cold.steps(), series.steps(), "from no state");
+        assertEquals(cold.value(cold.number("line")), series.value(series.number("line")), 1e-6);
+        Network more = Latch.unit().network();
+        Series begun = series.onwards(more);
+        assertNotSame(series, begun);
+        assertTrue(begun.knows("out") && !series.knows("out") && series.knows("line"));
+        assertTrue(begun.solve(conditions));
+    }
+
+    @Test
+    void whatCameOfTheQuestionIsToldWhole() {
+        assertTrue(series.solve(conditions));
+        assertEquals(
+                series.state().pressures(),
+                series.outcome().state().orElseThrow().pressures());
+        assertTrue(series.measures("no such part").isEmpty());
+        Series thirsty = new Series(
+                new MadeEquations(
+                                MadeEquations.line(p -> 1 + p * p * 1e-10, p -> 2 * p * 1e-10),
+                                MadeEquations.place(place -> place - 2e-3, place -> 1))
+                        .equations(),
+                Newton.POLISHED);
+        assertFalse(thirsty.solve(conditions));
+        assertEquals("node line", thirsty.outcome().unsolved().orElseThrow().culprit());
     }
 }
