@@ -10,6 +10,7 @@ import hotidle.circuits.Library;
 import hotidle.study.AtDuty;
 import hotidle.study.gauge.GaugeFindings.Agreement;
 import hotidle.study.gauge.GaugeFindings.ExpectedReading;
+import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -77,5 +78,49 @@ class GaugeDiagnosisTest {
         double cooler = AtDuty.solved(worn, idle).state().orElseThrow().flow("cooler");
         assertEquals(
                 cooler, gauges.shown(Meter.of(worn, "cooler").orElseThrow()).orElseThrow(), 1e-9 * Math.abs(cooler));
+    }
+
+    private static List<GaugeReading.Row> candidates(Transmission unit, double speed, double temperature) {
+        TestPoint at = new TestPoint(speed, temperature, "first", OptionalDouble.empty(), OptionalDouble.empty());
+        return NextReadings.candidates(
+                unit,
+                List.of(new GaugeReading(
+                        Meter.of(unit, "line").orElseThrow(), at, GaugeReading.Sense.EXACT, 1e6, 1e4)));
+    }
+
+    @Test
+    void whatWasReadIsNotAskedForAgain() {
+        List<GaugeReading.Row> rows = candidates(FIVE.unit("fresh"), 660 / 60.0, 273.15 + 108);
+        List<Double> speeds = rows.stream()
+                .filter(row ->
+                        row.meter().name().equals("line") && row.at().range().equals("first"))
+                .map(row -> Math.rint(60 * row.at().speed()))
+                .toList();
+        assertEquals(List.of(1000.0, 1500.0), speeds);
+        assertTrue(rows.stream().allMatch(row -> row.at().temperature() == 273.15 + 108));
+    }
+
+    @Test
+    void coolReadingsAreToBeTakenHotToo() {
+        assertEquals(
+                List.of(350.0, 273.15 + 110),
+                candidates(FIVE.unit("fresh"), 10, 350).stream()
+                        .map(row -> row.at().temperature())
+                        .distinct()
+                        .toList());
+    }
+
+    @Test
+    void theHighestCommandIsAskedForWhereTheUnitIdlesBelowIt() {
+        Transmission six = circuit("vane-six").unit();
+        double highest = six.commanded()
+                .flatMap(Command::pilot)
+                .orElseThrow()
+                .lineByTorque()
+                .highest();
+        assertTrue(candidates(six, 10, 380).stream()
+                .anyMatch(row -> row.at().commanded().equals(OptionalDouble.of(highest))));
+        assertTrue(candidates(FIVE.unit("fresh"), 10, 380).stream()
+                .allMatch(row -> row.at().commanded().isEmpty()));
     }
 }

@@ -2,6 +2,7 @@ package hotidle.study.gauge;
 
 import hotidle.network.Network;
 import hotidle.transmission.Adjustable;
+import hotidle.transmission.Command;
 import hotidle.transmission.Range;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
@@ -20,9 +21,10 @@ import org.apache.commons.math3.linear.RealVector;
  * Which reading to take next.
  *
  * <pre>
- * Candidates  every tap in every range, and the flow of the cooler, at idle, 1000 and 1500 rpm, at the temperatures of the readings taken
- *             and hot, with the command as it was and at its highest; nothing that was read already, nothing at stall
- * Causes      those of the leading groups, one for each gallery, whose leaks no gauge tells apart
+ * Candidates  every tap in every range, and the flow of the cooler, at idle, 1000 and 1500 rpm, as warm as the warmest of the readings
+ *             taken and hot, with the command as it was and at its highest; nothing that was read already, nothing at stall
+ * Causes      those of the leading groups, one for each gallery, whose leaks no gauge tells apart; one of which no state is found is left
+ *             out
  * Value       expected information on the cause, Σ g·KL(p_g, Σ g·p_g), g its share and p_g the density of what is read if it is the
  *             one, {@link OutcomeMixture}; D. V. Lindley, Ann. Math. Stat. 27 (1956) 986 (from memory); the integral by the midpoint
  *             rule
@@ -63,8 +65,8 @@ public final class NextReadings {
      * @param step called after each cause, from any thread
      */
     static List<NextReading> of(Adjustable build, GaugeFindings findings, int most, Runnable step) {
-        List<Hypothesis> causes = hypotheses(build.unit().network(), findings);
-        if (causes.size() < 2) {
+        List<Hypothesis> leading = hypotheses(build.unit().network(), findings);
+        if (leading.size() < 2) {
             return List.of();
         }
         List<GaugeReading.Row> rows = candidates(build.unit(), findings.readings());
@@ -79,7 +81,7 @@ public final class NextReadings {
         int taken = findings.readings().size();
         Expectation sound = model.sound(model.series());
         double[] gauge = gauges(findings.readings(), solved, sound.mean().getSubVector(taken, solved.size()));
-        List<Optional<OutcomeMixture>> predicted = causes.parallelStream()
+        List<Optional<OutcomeMixture>> predicted = leading.parallelStream()
                 .map(one -> {
                     Optional<OutcomeMixture> mixture =
                             OutcomeMixture.of(one.cause(), model, findings.readings(), gauge);
@@ -87,11 +89,15 @@ public final class NextReadings {
                     return mixture;
                 })
                 .toList();
-        if (predicted.stream().anyMatch(Optional::isEmpty)) {
+        List<Hypothesis> causes = IntStream.range(0, leading.size())
+                .filter(k -> predicted.get(k).isPresent())
+                .mapToObj(leading::get)
+                .toList();
+        if (causes.size() < 2) {
             return List.of();
         }
         List<OutcomeMixture> known =
-                predicted.stream().map(Optional::orElseThrow).toList();
+                predicted.stream().flatMap(Optional::stream).toList();
         double[] share = shares(causes);
         double whole = -DoubleStream.of(share).map(g -> g * Math.log(g)).sum();
         List<NextReading> found = IntStream.range(0, solved.size())
@@ -217,20 +223,14 @@ public final class NextReadings {
     static List<GaugeReading.Row> candidates(Transmission unit, List<GaugeReading> taken) {
         double idle = AcceptanceSheet.idle(unit).speed();
         double hot = AcceptanceSheet.idle(unit).temperatures().getOrDefault(TestPoint.SUMP, Double.NaN);
+        TestPoint first = taken.get(0).at();
         double read = taken.stream()
                 .mapToDouble(reading -> reading.at().temperature())
                 .max()
                 .orElse(hot);
-        List<Double> temperatures = Stream.of(Math.rint(read), Math.rint(Math.max(hot, read)))
-                .distinct()
-                .toList();
-        List<OptionalDouble> commands =
-                new ArrayList<>(List.of(taken.get(0).at().commanded()));
-        unit.commanded()
-                .flatMap(command -> command.pilot())
-                .map(pilot -> pilot.lineByTorque().highest())
-                .filter(highest -> highest > taken.get(0).at().commanded().orElse(highest))
-                .ifPresent(highest -> commands.add(OptionalDouble.of(highest)));
+        List<Double> temperatures = hot > read + SAME_TEMPERATURE ? List.of(read, hot) : List.of(read);
+        List<OptionalDouble> commands = new ArrayList<>(List.of(first.commanded()));
+        highest(unit, first).ifPresent(highest -> commands.add(OptionalDouble.of(highest)));
         List<GaugeReading.Row> rows = new ArrayList<>();
         for (Range range : unit.ranges()) {
             for (double speed : DoubleStream.concat(
@@ -243,13 +243,10 @@ public final class NextReadings {
                                 temperature,
                                 range.name(),
                                 command,
-                                command.isPresent()
-                                        ? OptionalDouble.empty()
-                                        : taken.get(0).at().torque());
+                                command.isPresent() ? OptionalDouble.empty() : first.torque());
                         for (Meter meter : Meter.of(unit)) {
                             GaugeReading.Row row = new GaugeReading.Row(meter, at);
-                            if (allowed(unit, meter)
-                                    && taken.stream().noneMatch(one -> one.row().equals(row))) {
+                            if (allowed(unit, meter) && taken.stream().noneMatch(one -> same(one.row(), row))) {
                                 rows.add(row);
                             }
                         }
@@ -259,6 +256,36 @@ public final class NextReadings {
         }
         return rows;
     }
+
+    /** The highest line pressure that can be commanded, where that is more than at a test point. */
+    private static Optional<Double> highest(Transmission unit, TestPoint at) {
+        return unit.commanded()
+                .flatMap(Command::pilot)
+                .filter(pilot -> pilot.lineByTorque().highest()
+                        > Command.AGREE
+                                + at.commanded()
+                                        .orElse(pilot.lineByTorque()
+                                                .at(at.torque()
+                                                        .orElse(at.like(unit).engineTorque()))))
+                .map(pilot -> pilot.lineByTorque().highest());
+    }
+
+    /** Whether to take a reading would be to take another again. */
+    private static boolean same(GaugeReading.Row one, GaugeReading.Row other) {
+        return one.meter().equals(other.meter())
+                && one.at().range().equals(other.at().range())
+                && one.at().commanded().equals(other.at().commanded())
+                && one.at().torque().equals(other.at().torque())
+                && Math.abs(one.at().speed() - other.at().speed())
+                        < SAME_SPEED * other.at().speed()
+                && Math.abs(one.at().temperature() - other.at().temperature()) < SAME_TEMPERATURE;
+    }
+
+    /** Test points nearer to each other than this are one: a tenth of the speed (chosen) [-]. */
+    private static final double SAME_SPEED = 0.1;
+
+    /** And this: 5 K (chosen) [K]. */
+    private static final double SAME_TEMPERATURE = 5;
 
     private static boolean allowed(Transmission unit, Meter meter) {
         return meter.reads() == Meter.Reads.PRESSURE
