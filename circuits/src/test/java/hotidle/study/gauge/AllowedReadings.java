@@ -3,15 +3,20 @@ package hotidle.study.gauge;
 import hotidle.fault.UnitFault;
 import hotidle.transmission.Adjustable;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * What may be read of a unit beside what was: every tap and the flow of the cooler in every range, at idle and commanded as high as can
- * be, where a leak shows most, but where a sound unit shows nothing. Which causes none of it can tell apart.
+ * All that may be read of a unit: what was, and beside it every reading from which the next one is chosen, each tap and the flow of the
+ * cooler in every range and at every speed of {@link NextReadings}. What a fault makes of all of it is solved once, when it is first
+ * asked for; what some of the readings say is told by their share of that.
  */
 final class AllowedReadings {
 
@@ -22,38 +27,27 @@ final class AllowedReadings {
     private static final int STEPS = 200;
 
     private final Twins twins;
-    final List<GaugeReading> places;
-    private final GaugeTable table;
+    private final GaugeModel model;
+    private final Expectation sound;
     private final Misfit misfit;
-    private final Map<String, CauseCurve> curves = new LinkedHashMap<>();
+    private final Map<GaugeReading.Row, Integer> numbers = new LinkedHashMap<>();
+    private final Map<String, CauseCurve> curves = new HashMap<>();
 
-    /**
-     * All readings beside those taken.
-     *
-     * @param likely faults that are looked at
-     */
-    AllowedReadings(Twins twins, List<UnitFault> likely, List<GaugeReading> taken) {
+    /** Those beside the usual ones, of which no table holds the values. */
+    final List<GaugeReading> further = new ArrayList<>();
+
+    /** All readings of units of a build. */
+    AllowedReadings(Twins twins) {
         this.twins = twins;
         Adjustable build = twins.build;
-        double idle = AcceptanceSheet.idle(build.unit()).speed();
-        List<GaugeReading.Row> rows = NextReadings.candidates(build.unit(), taken).stream()
-                .filter(row -> row.at().speed() == idle && row.at().commanded().isPresent())
-                .toList();
+        NextReadings.candidates(build.unit(), twins.places).forEach(row -> further.add(place(row, twins.places)));
+        List<GaugeReading> all = new ArrayList<>(twins.places);
+        all.addAll(further);
+        all.forEach(reading -> numbers.put(reading.row(), numbers.size()));
         Tolerances tolerances = Tolerances.of(build);
-        GaugeModel model = new GaugeModel(tolerances, List.of(), rows);
-        double[] sound = model.read(model.series(), build.unit()).orElseThrow();
-        places = new ArrayList<>();
-        for (int i = 0; i < rows.size(); i++) {
-            GaugeReading place = place(rows.get(i), taken);
-            if (sound[i] > place.deviation()) {
-                places.add(place);
-            }
-        }
-        List<GaugeReading> all = new ArrayList<>(taken);
-        all.addAll(places);
-        table = GaugeTable.of(build, likely, all, () -> {});
+        model = new GaugeModel(tolerances, tolerances.shifts(), List.copyOf(numbers.keySet()));
+        sound = model.sound(model.series());
         misfit = new Misfit(all);
-        table.curves().forEach(curve -> curves.put(curve.fault().name(), curve));
     }
 
     /** Where a further reading is taken, with a gauge as good as those before on average. */
@@ -71,9 +65,46 @@ final class AllowedReadings {
                 row.meter().reads() == Meter.Reads.FLOW ? NextReadings.LEAST_FLOW : usual);
     }
 
-    /** What is found with all of it read, those taken before in front. */
-    GaugeFindings found(List<GaugeReading> read) {
-        return GaugeStudy.alone(table, read);
+    /** A further reading at random, of those at which a sound unit shows anything: nobody would take another. */
+    GaugeReading any(Random random) {
+        List<GaugeReading> shown = further.stream()
+                .filter(place -> sound.mean().getEntry(numbers.get(place.row())) > place.deviation())
+                .toList();
+        return shown.get(random.nextInt(shown.size()));
+    }
+
+    /**
+     * What is found of some of them.
+     *
+     * @param likely faults that are looked at
+     */
+    GaugeFindings found(List<UnitFault> likely, List<GaugeReading> read) {
+        int[] rows =
+                read.stream().mapToInt(reading -> numbers.get(reading.row())).toArray();
+        return GaugeStudy.alone(
+                new GaugeTable(
+                        twins.build,
+                        model,
+                        some(sound, rows),
+                        likely.stream().map(fault -> some(curve(fault), rows)).toList()),
+                read);
+    }
+
+    private CauseCurve curve(UnitFault fault) {
+        return curves.computeIfAbsent(fault.name(), name -> CauseCurve.of(fault, model, misfit, sound));
+    }
+
+    private static Expectation some(Expectation all, int[] rows) {
+        return new Expectation(
+                new ArrayRealVector(
+                        IntStream.of(rows).mapToDouble(all.mean()::getEntry).toArray()),
+                all.covariance().getSubMatrix(rows, rows));
+    }
+
+    private static CauseCurve some(CauseCurve all, int[] rows) {
+        TreeMap<Double, Expectation> nodes = new TreeMap<>();
+        all.nodes().forEach((way, expected) -> nodes.put(way, some(expected, rows)));
+        return new CauseCurve(all.fault(), nodes);
     }
 
     /**
@@ -103,9 +134,8 @@ final class AllowedReadings {
 
     /** Causes that are told, those as one that no reading allowed can tell apart, whichever of both is behind the readings. */
     int told(GaugeFindings found) {
-        List<Cause> galleries = told(twins, found);
         List<Cause> apart = new ArrayList<>();
-        for (Cause cause : galleries) {
+        for (Cause cause : told(twins, found)) {
             if (apart.stream().noneMatch(other -> imitates(cause, other) && imitates(other, cause))) {
                 apart.add(cause);
             }
@@ -115,9 +145,9 @@ final class AllowedReadings {
 
     /** Whether a cause can make all readings what another makes them. */
     private boolean imitates(Cause cause, Cause other) {
-        CauseCurve curve = curves.get(cause.fault().name());
-        CauseCurve made = curves.get(other.fault().name());
-        if (curve == null || made == null || !curve.known() || !made.known()) {
+        CauseCurve curve = curve(cause.fault());
+        CauseCurve made = curve(other.fault());
+        if (!curve.known() || !made.known()) {
             return false;
         }
         Expectation at = made.at(other.fault().wayTo(other.size()));

@@ -50,10 +50,14 @@ record TwinDraw(Adjustable build, Tolerances tolerances, boolean offLaws) {
     private Tolerances.Twin drawn(Random random) {
         Map<String, Double> sizes = new HashMap<>();
         for (WearSize size : build.dimensions()) {
-            double value = size.value() + tolerances.sizes().getOrDefault(size.name(), 0.0) * random.nextGaussian();
-            if (build.with(size, value).isPresent()) {
-                sizes.put(size.name(), value);
-            }
+            sizes.put(
+                    size.name(),
+                    size.value() + tolerances.sizes().getOrDefault(size.name(), 0.0) * random.nextGaussian());
+        }
+        if (build.with(sizes).isEmpty()) {
+            sizes.entrySet()
+                    .removeIf(size ->
+                            build.with(Map.of(size.getKey(), size.getValue())).isEmpty());
         }
         Map<String, Double> springs = new HashMap<>();
         for (Placed placed : build.unit().network().parts()) {

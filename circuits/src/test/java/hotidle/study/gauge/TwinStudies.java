@@ -19,47 +19,36 @@ import java.util.TreeMap;
 record TwinStudies(Twins twins) {
 
     /**
-     * Twins with one fault each, of which the readings leave three causes or more, those of one gallery as one: how many of these are
-     * left after the reading that is proposed, after one at random, after three and after all that are allowed.
+     * Twins with one fault each, of which the readings leave three causes or more, those as one that no reading allowed can tell apart:
+     * how many of these are left after the reading that is proposed, after one at random, after three and after all that are allowed.
+     *
+     * @param shown whether the fault of each shows in the usual readings; otherwise most do not, and it is chance that such readings
+     *              disagree
      */
-    String next(int count, long seed) {
+    String next(int count, long seed, boolean shown) {
         Random random = new Random(seed);
+        AllowedReadings allowed = new AllowedReadings(twins);
         TwinNext galleries = new TwinNext();
         TwinNext apart = new TwinNext();
-        while (galleries.size() < count) {
-            UnitFault fault = twins.faults.get(random.nextInt(twins.faults.size()));
-            double way = CauseBelief.drawn(fault.kind().graded(), random.nextDouble());
-            Optional<TwinDraw.OnStand> stand = twins.draw.onStand(List.of(fault.of(fault.sizeAt(way))), random);
+        while (apart.size() < count) {
+            UnitFault.Sized fault = shown ? twins.shown(random) : twins.any(random);
+            Optional<TwinDraw.OnStand> stand = twins.draw.onStand(List.of(fault), random);
             Optional<List<GaugeReading>> read = stand.flatMap(one -> one.read(twins.places));
             if (read.isEmpty()) {
                 continue;
             }
             GaugeFindings found = GaugeStudy.alone(twins.table, read.get());
-            if (twins.galleries(found).size() < 3) {
+            if (twins.galleries(found).size() < 3 || allowed.told(found) < 3) {
                 continue;
             }
-            List<UnitFault> likely = found.causes().stream()
-                    .filter(cause -> cause.share() > UNLIKELY)
-                    .map(Cause::fault)
-                    .toList();
-            List<GaugeReading.Row> rows = NextReadings.candidates(twins.build.unit(), read.get());
-            Optional<GaugeFindings> chance = more(
-                    stand.get(),
-                    found,
-                    likely,
-                    List.of(AllowedReadings.place(rows.get(random.nextInt(rows.size())), read.get())));
-            List<GaugeFindings> proposed = proposed(stand.get(), found, likely);
+            Followed followed = new Followed(twins, allowed, stand.get(), likely(found));
+            List<GaugeFindings> proposed = followed.proposed(found);
             if (proposed.isEmpty()) {
-                galleries.kept++;
+                apart.kept++;
                 continue;
             }
-            List<GaugeReading> taken = proposed.get(proposed.size() - 1).readings();
-            AllowedReadings allowed = new AllowedReadings(twins, likely, taken);
-            Optional<GaugeFindings> all = stand.get().read(allowed.places).map(readings -> {
-                List<GaugeReading> with = new ArrayList<>(taken);
-                with.addAll(readings);
-                return allowed.found(with);
-            });
+            Optional<GaugeFindings> chance = followed.more(found, List.of(allowed.any(random)));
+            Optional<GaugeFindings> all = followed.all(proposed.get(proposed.size() - 1));
             if (chance.isPresent() && all.isPresent()) {
                 String one = galleries.add(
                         found,
@@ -67,11 +56,16 @@ record TwinStudies(Twins twins) {
                         proposed,
                         all.get(),
                         told -> AllowedReadings.told(twins, told).size());
-                String other = allowed.told(found) < 3
-                        ? "-"
-                        : apart.add(found, chance.get(), proposed, all.get(), allowed::told);
+                String other = apart.add(found, chance.get(), proposed, all.get(), allowed::told);
                 System.out.printf(
-                        Locale.ROOT, "%-36s %s; those none can tell apart as one: %s%n", fault.name(), one, other);
+                        Locale.ROOT,
+                        "%-36s %.3g, truth %.3f then %.3f; of one gallery as one: %s; those none can tell apart as one: %s%n",
+                        fault.fault().name(),
+                        fault.size(),
+                        share(fault.fault(), found),
+                        share(fault.fault(), proposed.get(proposed.size() - 1)),
+                        one,
+                        other);
             }
         }
         return String.format(
@@ -81,32 +75,73 @@ record TwinStudies(Twins twins) {
                 apart);
     }
 
+    private static List<UnitFault> likely(GaugeFindings found) {
+        return found.causes().stream()
+                .filter(cause -> cause.share() > UNLIKELY)
+                .map(Cause::fault)
+                .toList();
+    }
+
     /** Causes with less of what is believed before a further reading do not come back by it. */
     private static final double UNLIKELY = 1e-4;
 
-    /** What is found after one, two and three readings, each proposed after the one before; fewer where none is worth taking. */
-    private List<GaugeFindings> proposed(TwinDraw.OnStand stand, GaugeFindings found, List<UnitFault> likely) {
-        List<GaugeFindings> after = new ArrayList<>();
-        Optional<GaugeFindings> last = Optional.of(found);
-        while (last.isPresent() && after.size() < 3) {
-            GaugeFindings before = last.get();
-            last = NextReadings.of(twins.build, before, 1).stream()
-                    .findFirst()
-                    .flatMap(next ->
-                            more(stand, before, likely, List.of(AllowedReadings.place(next.row(), found.readings()))));
-            last.ifPresent(after::add);
-        }
-        return after;
+    /** What is believed of all leaks of a gallery, or of a fault that is none. */
+    private double share(UnitFault fault, GaugeFindings found) {
+        return found.causes().stream()
+                .filter(cause -> twins.gallery(cause.fault()).equals(twins.gallery(fault)))
+                .mapToDouble(Cause::share)
+                .sum();
     }
 
-    /** What is found with further readings; empty where a state is not found. */
-    private Optional<GaugeFindings> more(
-            TwinDraw.OnStand stand, GaugeFindings found, List<UnitFault> likely, List<GaugeReading> places) {
-        return stand.read(places).map(read -> {
-            List<GaugeReading> all = new ArrayList<>(found.readings());
-            all.addAll(read);
-            return GaugeStudy.alone(GaugeTable.of(twins.build, likely, all, () -> {}), all);
-        });
+    /**
+     * A twin whose readings are followed further.
+     *
+     * @param likely faults that are looked at
+     */
+    private record Followed(Twins twins, AllowedReadings allowed, TwinDraw.OnStand stand, List<UnitFault> likely) {
+
+        /** What is found after one, two and three readings, each proposed after the one before; fewer where none is worth taking. */
+        List<GaugeFindings> proposed(GaugeFindings found) {
+            List<GaugeFindings> after = new ArrayList<>();
+            Optional<GaugeFindings> last = Optional.of(found);
+            while (last.isPresent() && after.size() < 3) {
+                GaugeFindings before = last.get();
+                Optional<NextReading> next =
+                        NextReadings.of(twins.build, before, 1).stream().findFirst();
+                if (Twins.LOG) {
+                    next.ifPresent(one -> System.out.printf(
+                            Locale.ROOT,
+                            "  %s %s %.0f rpm tells %.2f%n",
+                            one.row().meter().name(),
+                            one.row().at().range(),
+                            60 * one.row().at().speed(),
+                            one.information()));
+                }
+                last = next.flatMap(one -> more(before, List.of(AllowedReadings.place(one.row(), twins.places))));
+                last.ifPresent(after::add);
+            }
+            return after;
+        }
+
+        /** What is found with all readings that are allowed; empty where a state is not found. */
+        Optional<GaugeFindings> all(GaugeFindings found) {
+            Set<GaugeReading.Row> taken = new HashSet<>();
+            found.readings().forEach(reading -> taken.add(reading.row()));
+            return more(
+                    found,
+                    allowed.further.stream()
+                            .filter(place -> !taken.contains(place.row()))
+                            .toList());
+        }
+
+        /** What is found with further readings; empty where a state is not found. */
+        Optional<GaugeFindings> more(GaugeFindings found, List<GaugeReading> places) {
+            return stand.read(places).map(read -> {
+                List<GaugeReading> all = new ArrayList<>(found.readings());
+                all.addAll(read);
+                return allowed.found(likely, all);
+            });
+        }
     }
 
     /** Of each fault that can show and has a degree: the size told as hidden, over the one from which new solves say that it shows. */
@@ -245,7 +280,10 @@ record TwinStudies(Twins twins) {
         return leading;
     }
 
-    /** By hand: {@code TwinStudies BUILD COUNT SEED [laws] [one|healthy|next|two|hidden[:COUNT]]...}; with {@code laws} these are off. */
+    /**
+     * By hand: {@code TwinStudies BUILD COUNT SEED [laws] [one|shown|healthy|next|next-any|two|hidden[:COUNT]]...}, {@code shown} of
+     * twins that all show; with {@code laws} these are off.
+     */
     public static void main(String[] arguments) {
         long start = System.nanoTime();
         List<String> asked = new ArrayList<>(List.of(arguments).subList(3, arguments.length));
@@ -267,8 +305,10 @@ record TwinStudies(Twins twins) {
             System.out.println(
                     switch (what) {
                         case "one" -> twins.sick(count, seed).toString();
+                        case "shown" -> twins.visible(count, seed + 4).toString();
                         case "healthy" -> "healthy called sound: " + twins.healthy(count, seed + 1) + " of " + count;
-                        case "next" -> studies.next(count, seed + 2);
+                        case "next" -> studies.next(count, seed + 2, true);
+                        case "next-any" -> studies.next(count, seed + 2, false);
                         case "two" -> studies.two(count, seed + 3).toString();
                         case "hidden" -> told(studies.hidden());
                         default -> "what is " + what;

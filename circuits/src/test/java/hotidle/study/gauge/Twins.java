@@ -235,6 +235,12 @@ final class Twins {
         return Galleries.of(build.unit().network(), fault);
     }
 
+    /** A fault, whether it shows or not. */
+    UnitFault.Sized any(Random random) {
+        UnitFault fault = faults.get(random.nextInt(faults.size()));
+        return fault.of(fault.sizeAt(CauseBelief.drawn(fault.kind().graded(), random.nextDouble())));
+    }
+
     /** A fault drawn until it shows alone. */
     UnitFault.Sized shown(Random random) {
         while (true) {
