@@ -231,10 +231,4 @@ public final class Series {
         equations.set(conditions);
         return equations.measures(part, alike.unknowns());
     }
-
-    /** How far from balance the unknowns of a state of a network alike are here, as Newton counts it: half the sum of squares [-]. */
-    public double imbalance(SolvedState alike, Conditions conditions) {
-        equations.set(conditions);
-        return level(alike.unknowns());
-    }
 }

@@ -134,7 +134,8 @@ final class DutyChain {
     private Optional<HubOverSpeed> hub(Transmission unit, DutyPoint point, Roles roles, Series series) {
         return roles.hub().map(placed -> {
             slowest.ifPresent(series::restart);
-            HubOverSpeed over = HubOverSpeed.search(series, unit.conditions(point), placed, speeds, bySpeed);
+            HubOverSpeed over =
+                    HubOverSpeed.search(series, unit.network(), roles, unit.conditions(point), speeds, bySpeed);
             slowest = over.slowest().or(() -> slowest);
             return over;
         });

@@ -1,6 +1,8 @@
 package hotidle.study;
 
+import hotidle.assess.Roles;
 import hotidle.network.Conditions;
+import hotidle.network.Network;
 import hotidle.network.Placed;
 import hotidle.newton.Series;
 import hotidle.newton.SolvedState;
@@ -45,14 +47,21 @@ public record HubOverSpeed(
      * Searches.
      *
      * @param series     of the unit's network, standing where the slowest state is to start from
+     * @param network    the same
+     * @param roles      of its parts; it has a hub
      * @param conditions of the duty
-     * @param hub        the bushing
      * @param speeds     [rev/s], rising
      * @param known      of a unit alike by speed, from which the states here may start; what is known here then takes their place
      */
     static HubOverSpeed search(
-            Series series, Conditions conditions, Placed hub, List<Double> speeds, Map<Double, HubAlike> known) {
-        HubSpeeds asked = new HubSpeeds(series, conditions, hub.name(), speeds, known);
+            Series series,
+            Network network,
+            Roles roles,
+            Conditions conditions,
+            List<Double> speeds,
+            Map<Double, HubAlike> known) {
+        String hub = roles.hub().orElseThrow().name();
+        HubSpeeds asked = new HubSpeeds(series, network, roles, conditions, speeds, known);
         asked.solve();
         List<HubState> states = asked.solved();
         List<Double> contact = new ArrayList<>(
@@ -61,7 +70,7 @@ public record HubOverSpeed(
         if (thinnest.isPresent() && contact.isEmpty()) {
             HubState best = thinnest.get();
             for (HubSpeeds.Bracket bracket : asked.brackets()) {
-                best = new Narrowed(series, hub.name(), conditions, best).between(bracket);
+                best = new Narrowed(series, hub, conditions, best).between(bracket);
             }
             thinnest = Optional.of(best);
             if (best.touches()) {

@@ -29,6 +29,11 @@ record HubState(SolvedState state, double film, double load, double unitLoad) {
                 of(given, Bushing.UNIT_LOAD));
     }
 
+    /** The same where film and load are others by a factor [-]. */
+    HubState times(double filmFactor, double loadFactor) {
+        return new HubState(state, film * filmFactor, load * loadFactor, unitLoad * loadFactor);
+    }
+
     private static double of(List<Measure.Reported> given, Measure measure) {
         return given.stream()
                 .filter(one -> one.measure().equals(measure))

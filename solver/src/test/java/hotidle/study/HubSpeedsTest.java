@@ -3,6 +3,7 @@ package hotidle.study;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.assess.Roles;
 import hotidle.newton.Series;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
@@ -25,7 +26,8 @@ class HubSpeedsTest {
 
     private static HubSpeeds asked(Transmission unit, Map<Double, HubAlike> known) {
         DutyPoint duty = unit.duties().get(0);
-        HubSpeeds asked = new HubSpeeds(new Series(unit.network()), unit.conditions(duty), "hub", SPEEDS, known);
+        HubSpeeds asked = new HubSpeeds(
+                new Series(unit.network()), unit.network(), Roles.of(unit), unit.conditions(duty), SPEEDS, known);
         asked.solve();
         return asked;
     }
