@@ -20,7 +20,8 @@ import java.util.stream.IntStream;
 
 /**
  * The hub at the speeds asked. Where a unit alike has been solved at all of them, a speed is passed over at which neither the thinnest
- * film nor the largest load can be. Work space of one search.
+ * film nor the largest load can be. Work space of one search. Past 300 lines, since what may be passed over is read off all that it has
+ * found up to then.
  *
  * <pre>
  * Order     from where the unit alike begins to give its pump's oil back, speed by speed as the engine would come to it, until this
