@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -209,7 +210,13 @@ class ReportCommandTest {
         assertEquals(0, run.code(), run.err());
         String text = Files.readString(plain);
         assertTrue(text.contains("worn DOES NOT HOLD: "), text);
-        assertTrue(text.contains("What must be repaired"));
+        assertTrue(
+                text.contains("May be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."), text);
+        String jobs = Run.of("leaks", "crescent-four", "--build", "worn", "--by", "job", "--format", "json")
+                .out();
+        String chosen = new ObjectMapper().readTree(jobs).at("/chosen/jobs/0").textValue();
+        assertTrue(text.contains("Must be repaired: " + chosen + ". Then it holds"), chosen);
+        assertFalse(text.substring(text.indexOf("<main>")).contains(" --"), "a customer types nothing");
         assertFalse(text.contains("SHA-256"));
         assertTrue(text.length() < html.length() / 3);
         assertEquals(List.of(), HtmlChecker.findings(plain));

@@ -24,8 +24,11 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
     /** Blanks by which a screen indents what belongs to the row above. */
     private static final int STEP = 2;
 
-    /** A table of more rows is cut between two of them on paper (chosen): so much of a sheet left empty looks like its end. */
-    private static final int BRIEF = 20;
+    /** A table of more lines is cut between two rows on paper (chosen): so much of a sheet left empty looks like its end. */
+    private static final int BRIEF = 22;
+
+    /** So many letters of a cell on a line of paper (chosen). */
+    private static final int LETTERS = 45;
 
     public PageTable {
         head = List.copyOf(head);
@@ -54,7 +57,15 @@ public record PageTable(String caption, List<TableCell> head, List<HeadedRow> ro
 
     /** Whether it stays on one sheet of paper. */
     public boolean brief() {
-        return rows.size() <= BRIEF;
+        return rows.stream().mapToInt(PageTable::lines).sum() <= BRIEF;
+    }
+
+    private static int lines(HeadedRow row) {
+        int longest = row.cells().stream()
+                .mapToInt(cell -> cell.text().length())
+                .max()
+                .orElse(0);
+        return 1 + longest / LETTERS;
     }
 
     /** The cells of a screen's table. */

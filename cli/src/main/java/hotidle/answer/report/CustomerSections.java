@@ -1,13 +1,17 @@
 package hotidle.answer.report;
 
+import hotidle.answer.jobs.PlainJobs;
 import hotidle.answer.page.Block;
 import hotidle.answer.page.Section;
+import hotidle.answer.phrase.CustomerLimitPhrase;
 import hotidle.answer.phrase.CustomerPhrase;
 import hotidle.answer.phrase.ReportPhrase;
 import hotidle.answer.phrase.TermPhrase;
+import hotidle.study.BuildVerdict;
 import hotidle.study.JudgedBuild;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The sections of a report for who pays for the work: two pages in plain words. */
 record CustomerSections(ReportSections whole) {
@@ -20,7 +24,9 @@ record CustomerSections(ReportSections whole) {
         List<Section> all = new ArrayList<>();
         all.add(new Section("answer", ReportPhrase.ANSWER, answer()));
         found().jobs()
-                .ifPresent(jobs -> all.add(new Section("repair", ReportPhrase.REPAIR, whole.withFirst(jobs.page()))));
+                .map(jobs -> new PlainJobs(jobs).blocks())
+                .filter(blocks -> !blocks.isEmpty())
+                .ifPresent(blocks -> all.add(new Section("repair", ReportPhrase.REPAIR, whole.withFirst(blocks))));
         found().leaks()
                 .ifPresent(
                         leaks -> all.add(new Section("why", ReportPhrase.BECAUSE, List.of(Block.said(leaks.lost())))));
@@ -46,18 +52,39 @@ record CustomerSections(ReportSections whole) {
                 .map(gauge -> gauge.findings().agreement().agrees())
                 .ifPresent(agrees ->
                         lines.add(new Block.Line(CustomerPhrase.readings(agrees), agrees ? "" : Block.Line.CAUTION)));
-        for (JudgedBuild build : found().margins().builds()) {
-            CustomerPhrase.Looks looks = Verdicts.looks(build);
-            lines.add(new Block.Line(
-                    CustomerPhrase.verdict(
-                            build.unit().build(),
-                            looks,
-                            looks == CustomerPhrase.Looks.HOLDS
-                                    ? ""
-                                    : found().margins().firstLimit(build)),
-                    Verdicts.style(build)));
-        }
+        found().margins().builds().forEach(build -> build(build, lines));
         return List.of(new Block(lines, List.of(), List.of()));
+    }
+
+    /** What it comes to, what may be set, what must be repaired, and the same in the words of the trade. */
+    private void build(JudgedBuild build, List<Block.Line> lines) {
+        String name = build.unit().build();
+        lines.add(
+                new Block.Line(CustomerPhrase.verdict(name, Verdicts.looks(build), why(build)), Verdicts.style(build)));
+        found().window().ifPresent(window -> lines.add(new Block.Line(window.plain(name), Block.Line.BELOW)));
+        found().jobs()
+                .filter(jobs -> jobs.shop().unit().build().equals(name))
+                .ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
+        String limit = found().margins().firstLimit(build);
+        if (Verdicts.looks(build) != CustomerPhrase.Looks.HOLDS && !limit.isEmpty()) {
+            lines.add(new Block.Line(CustomerPhrase.inFull(limit), Block.Line.BELOW));
+        }
+    }
+
+    private String why(JudgedBuild build) {
+        Optional<BuildVerdict.FirstLimit> first = build.verdict().first();
+        if (build.verdict().dragging().isPresent()) {
+            return found().margins().firstLimit(build);
+        }
+        return switch (Verdicts.looks(build)) {
+            case FAILS ->
+                first.map(limit -> CustomerLimitPhrase.fails(limit.margin().kind(), limit.duty()))
+                        .orElse("");
+            case NARROW, OPEN ->
+                first.map(limit -> CustomerLimitPhrase.nearest(limit.margin().kind(), limit.duty()))
+                        .orElse("");
+            case HOLDS -> "";
+        };
     }
 
     private static List<String> words() {
@@ -68,9 +95,9 @@ record CustomerSections(ReportSections whole) {
     }
 
     private Section cautions() {
-        List<Block> blocks = new ArrayList<>(whole.cautions().blocks().subList(0, 1));
-        blocks.add(Block.said(List.of(
-                CustomerPhrase.WHOLE, ReportPhrase.VERSION + whole.made().version())));
-        return new Section("cautions", ReportPhrase.CARE, blocks);
+        List<String> said = new ArrayList<>(whole.beforeUse());
+        said.add(CustomerPhrase.WHOLE);
+        said.add(ReportPhrase.VERSION + whole.made().version());
+        return new Section("cautions", ReportPhrase.CARE, List.of(Block.said(said)));
     }
 }

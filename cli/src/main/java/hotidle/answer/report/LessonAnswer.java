@@ -81,8 +81,11 @@ public record LessonAnswer(
                 LessonPhrase.question(cases.size()),
                 ReportPhrase.head(letterhead, HeadingPhrase.headed(circuit.name(), circuit.about())),
                 List.of(
-                        new Section("task", LessonPhrase.TASK, List.of(Block.said(LessonPhrase.task(cases.size())))),
-                        new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing), ports())),
+                        new Section(
+                                "task",
+                                LessonPhrase.TASK,
+                                List.of(Block.said(LessonPhrase.task(cases.size())), ports())),
+                        new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing))),
                         new Section("pressures", LessonPhrase.PRESSURES, pressures),
                         new Section("findings", LessonPhrase.FINDINGS, List.of(findings())),
                         Section.shownWhenAsked("key", LessonPhrase.KEY, LessonPhrase.SHOW_KEY, key())));

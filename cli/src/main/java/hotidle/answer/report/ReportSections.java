@@ -164,10 +164,14 @@ record ReportSections(
         return blocks;
     }
 
-    Section cautions() {
+    /** What must be known before anything of it is done. */
+    List<String> beforeUse() {
         Transmission unit = found.margins().builds().get(0).unit();
-        List<String> said = new ArrayList<>(
-                List.of(Caution.whole(unit.commanded().isPresent()), WindowPhrase.notJudged(unit.rated()), noStall()));
+        return List.of(Caution.whole(unit.commanded().isPresent()), WindowPhrase.notJudged(unit.rated()), noStall());
+    }
+
+    private Section cautions() {
+        List<String> said = new ArrayList<>(beforeUse());
         said.addAll(ReportPhrase.leftOut(
                 found.window().isPresent(),
                 found.torque().isPresent(),

@@ -105,9 +105,17 @@ public record WindowAnswer(
 
     /** Which set pressures hold every limit of a build, in a sentence or two. */
     public String brief(String build) {
+        return new WindowSentences(units).brief(of(build));
+    }
+
+    /** The same for who pays for the work. */
+    public String plain(String build) {
+        return new WindowSentences(units).plain(of(build));
+    }
+
+    private BuildWindow of(String build) {
         return builds.stream()
                 .filter(one -> one.name().equals(build))
-                .map(new WindowSentences(units)::brief)
                 .findFirst()
                 .orElseThrow();
     }

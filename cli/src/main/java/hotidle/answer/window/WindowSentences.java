@@ -3,6 +3,7 @@ package hotidle.answer.window;
 import hotidle.answer.NotKnown;
 import hotidle.answer.UsefulPressureSentence;
 import hotidle.answer.format.Quantity;
+import hotidle.answer.phrase.CustomerPhrase;
 import hotidle.answer.phrase.LimitPhrase;
 import hotidle.answer.phrase.OwnHeatPhrase;
 import hotidle.answer.phrase.WindowPhrase;
@@ -30,6 +31,22 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
     /** The same in short: an assumption is called one, and of many limits the first are named. */
     String brief(WindowAnswer.BuildWindow one) {
         return new WindowSentences(units, MOST_NAMED, true).summary(one);
+    }
+
+    /** The same for somebody who does not know the trade. */
+    String plain(WindowAnswer.BuildWindow one) {
+        CustomerPhrase phrase = new CustomerPhrase(units);
+        Window window = one.window();
+        List<Window.SetPoint> tried = window.points();
+        return window.noneHolds().isPresent()
+                ? phrase.mayNotSet(
+                        tried.get(0).pressure(), tried.get(tried.size() - 1).pressure())
+                : phrase.maySet(
+                        window.all().stream()
+                                .map(range -> phrase.range(range.low(), range.high()))
+                                .toList(),
+                        one.unit().highestSet(),
+                        window.undecided().isEmpty());
     }
 
     /** Which set pressures hold every limit, or why none does. */

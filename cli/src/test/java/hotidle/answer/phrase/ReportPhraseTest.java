@@ -1,11 +1,15 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.CustomerPhrase.Looks;
+import hotidle.assess.Margin;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class ReportPhraseTest {
@@ -43,6 +47,41 @@ class ReportPhraseTest {
         assertEquals("worn: whether it holds is NOT KNOWN.", CustomerPhrase.verdict("worn", Looks.OPEN, ""));
         assertTrue(CustomerPhrase.verdict("new", Looks.NARROW, "film.").contains("less than a tenth to spare: film."));
         assertTrue(CustomerPhrase.verdict("new", Looks.HOLDS, "").endsWith("more than a tenth to spare."));
+    }
+
+    @Test
+    void aCustomerIsToldWhatMayBeSetAndWhatMustBeRepaired() {
+        CustomerPhrase psi = new CustomerPhrase(Quantity.UnitSystem.SHOP);
+        assertEquals(
+                "May be set: 132 to 268 psi, as far as is known; it is set to 150 psi.",
+                psi.maySet(List.of(psi.range(132 * 6894.757, 268 * 6894.757)), 150 * 6894.757, false));
+        assertEquals(
+                "May be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold.",
+                psi.mayNotSet(60 * 6894.757, 400 * 6894.757));
+        assertEquals(
+                "Must be repaired: pump and regulator, in 5 hours. Then it holds.",
+                CustomerPhrase.repair(List.of("pump", "regulator"), ", in 5 hours", true, false));
+        assertEquals(
+                "Must be repaired: rings. Then it holds as far as is known, with less than a tenth to spare.",
+                CustomerPhrase.repair(List.of("rings"), "", false, true));
+    }
+
+    /** No word of the trade in what a customer reads first, and no two limits told alike but the two of a clutch. */
+    @Test
+    void everyLimitHasWordsForWhoDoesNotKnowTheTrade() {
+        for (Margin.Kind kind : Margin.Kind.values()) {
+            for (String said :
+                    List.of(CustomerLimitPhrase.fails(kind, "stall"), CustomerLimitPhrase.nearest(kind, "stall"))) {
+                assertTrue(said.endsWith(" (at stall)."), said);
+                assertFalse(said.matches(".*\\b(regulation|apply|charge|headroom|margin)\\b.*"), said);
+            }
+        }
+        assertEquals(
+                Margin.Kind.values().length - 1,
+                Stream.of(Margin.Kind.values())
+                        .map(kind -> CustomerLimitPhrase.fails(kind, ""))
+                        .distinct()
+                        .count());
     }
 
     @Test

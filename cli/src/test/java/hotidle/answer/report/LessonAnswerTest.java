@@ -105,9 +105,9 @@ class LessonAnswerTest {
 
     @Test
     void whatStandsBetweenAGaugeAndTheOilIsExplained() {
-        Section circuit = answer(UnitSystem.SHOP, WORN).page().sections().get(1);
-        assertTrue(text(circuit).contains("drilling without flow"), text(circuit));
-        assertTrue(text(circuit).contains("T-piece"), text(circuit));
+        Section task = answer(UnitSystem.SHOP, WORN).page().sections().get(0);
+        assertTrue(text(task).contains("drilling without flow"), text(task));
+        assertTrue(text(task).contains("T-piece"), text(task));
     }
 
     @Test
