@@ -20,6 +20,7 @@ import hotidle.study.gauge.GaugeDiagnosis;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.GaugesAt;
 import hotidle.study.gauge.Meter;
+import hotidle.study.gauge.SolvedFaults;
 import hotidle.study.gauge.TestPoint;
 import hotidle.study.gauge.UnsolvedPointException;
 import hotidle.transmission.Adjustable;
@@ -49,6 +50,9 @@ final class LiveGauges {
     LiveGauges(LiveUnit unit) {
         this.unit = unit;
     }
+
+    /** Units with faults that were solved, of the builds asked for last: some tens of megabytes each (chosen). */
+    private final Recent<AskedState, SolvedFaults> solved = new Recent<>(2);
 
     /** What causes depend on. */
     private record Explained(AskedState sound, List<Map<String, String>> rows) {}
@@ -134,7 +138,8 @@ final class LiveGauges {
         AskedState sound = sound(question);
         return causes.of(
                 new Explained(sound, asked(question).readings()),
-                () -> GaugeDiagnosis.causes(unit.adjustable(sound), readings, step));
+                () -> GaugeDiagnosis.causes(
+                        solved.of(sound, () -> new SolvedFaults(unit.adjustable(sound))), readings, step));
     }
 
     private static AskedState sound(LiveQuestion question) {

@@ -43,6 +43,11 @@ public record GaugeDiagnosis(GaugeFindings findings, List<NextReading> next, boo
         return alone(build, GaugeStudy.of(build, readings, step));
     }
 
+    /** The same by what was solved of a build before, for who asks again with other readings. */
+    public static GaugeDiagnosis causes(SolvedFaults kept, List<GaugeReading> readings, Runnable step) {
+        return alone(kept.tolerances().build(), GaugeStudy.of(GaugeTable.of(kept, readings, step), readings));
+    }
+
     private static GaugeDiagnosis alone(Adjustable build, GaugeFindings found) {
         return new GaugeDiagnosis(found, List.of(), low(build.unit(), found));
     }

@@ -17,6 +17,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -43,8 +45,24 @@ final class GaugeModel {
     private final Transmission sound;
     private final List<Tolerances.Shift> shifts;
 
+    private final Optional<SolvedFaults> kept;
+
     /** A model of the rows; each test point is solved for the sound unit once, from a cold start. */
     GaugeModel(Tolerances tolerances, List<Tolerances.Shift> shifts, List<GaugeReading.Row> rows) {
+        this(tolerances, shifts, rows, Optional.empty());
+    }
+
+    /** The same that solves nothing which was kept. */
+    GaugeModel(SolvedFaults kept, List<GaugeReading.Row> rows) {
+        this(kept.tolerances(), kept.shifts(), rows, Optional.of(kept));
+    }
+
+    private GaugeModel(
+            Tolerances tolerances,
+            List<Tolerances.Shift> shifts,
+            List<GaugeReading.Row> rows,
+            Optional<SolvedFaults> kept) {
+        this.kept = kept;
         this.rows = List.copyOf(rows);
         this.tolerances = tolerances;
         this.shifts = shifts;
@@ -54,8 +72,8 @@ final class GaugeModel {
         }
         SteadySolver solver = new SteadySolver(sound.network());
         points.keySet()
-                .forEach(point -> solver.solve(point.conditions(sound))
-                        .state()
+                .forEach(point -> kept.map(known -> known.sound(point))
+                        .orElseGet(() -> solver.solve(point.conditions(sound)).state())
                         .ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point)));
     }
 
@@ -127,7 +145,12 @@ final class GaugeModel {
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
-            at(series, new Case(unit, own), point.getKey(), point.getValue(), number++, mean, moves);
+            place(
+                    at(series, new Case(unit, own), point.getKey(), meters(point.getValue())),
+                    point.getValue(),
+                    number++,
+                    mean,
+                    moves);
         }
         return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean), moves));
     }
@@ -186,10 +209,7 @@ final class GaugeModel {
     /** The same with what each number that is not known moves each reading by, in place of their covariance. */
     List<Optional<SweptPoints>> swept(Series series, List<List<UnitFault.Sized>> units, Map<TestPoint, Solution> from) {
         int n = rows.size();
-        List<Optional<Case>> cases = units.stream()
-                .map(faults -> UnitFault.in(tolerances.build(), faults)
-                        .map(unit -> new Case(unit, tolerances.shifts(shifts, faults))))
-                .toList();
+        Cases cases = new Cases(units);
         List<double[]> means = new ArrayList<>();
         List<RealMatrix> moves = new ArrayList<>();
         List<Map<TestPoint, Solution>> states = new ArrayList<>();
@@ -200,16 +220,26 @@ final class GaugeModel {
         }
         int number = 0;
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
-            series.restart(from.get(point.getKey()));
+            // a unit of which one state is not found is not asked for the others
+            Set<Integer> asked = new TreeSet<>();
             for (int k = 0; k < units.size(); k++) {
-                // a unit of which one state is not found is not asked for the others
-                if (cases.get(k).isPresent() && states.get(k).size() == number) {
-                    Case one = cases.get(k).orElseThrow();
-                    series.use(one.unit().network());
-                    if (series.solve(point.getKey().conditions(one.unit()))) {
-                        at(series, one, point.getKey(), point.getValue(), number, means.get(k), moves.get(k));
-                        states.get(k).put(point.getKey(), series.state());
-                    }
+                if (states.get(k).size() == number) {
+                    asked.add(k);
+                }
+            }
+            Solution start = from.get(point.getKey());
+            List<Optional<CaseAtPoint>> found = kept.map(known -> known.of(
+                            units,
+                            asked,
+                            point.getKey(),
+                            start,
+                            () -> chain(series, cases, asked, point.getKey(), start, known.meters())))
+                    .orElseGet(() -> chain(series, cases, asked, point.getKey(), start, meters(point.getValue())));
+            for (int k : asked) {
+                if (found.get(k).isPresent()) {
+                    CaseAtPoint one = found.get(k).get();
+                    place(one, point.getValue(), number, means.get(k), moves.get(k));
+                    states.get(k).put(point.getKey(), one.state());
                 }
             }
             number++;
@@ -217,13 +247,79 @@ final class GaugeModel {
         List<Optional<SweptPoints>> solved = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
             solved.add(
-                    cases.get(k).isPresent() && states.get(k).size() == number
+                    states.get(k).size() == number
                             ? Optional.of(new SweptPoints(
                                     new Expectation.Slopes(new ArrayRealVector(means.get(k)), moves.get(k)),
                                     states.get(k)))
                             : Optional.empty());
         }
         return solved;
+    }
+
+    /** Units with faults, each made once it is asked for. */
+    private final class Cases {
+        private final List<List<UnitFault.Sized>> units;
+        private final Map<Integer, Optional<Case>> made = new HashMap<>();
+
+        Cases(List<List<UnitFault.Sized>> units) {
+            this.units = units;
+        }
+
+        int size() {
+            return units.size();
+        }
+
+        /** Empty where a size is impossible. */
+        Optional<Case> get(int k) {
+            return made.computeIfAbsent(
+                    k,
+                    any -> UnitFault.in(tolerances.build(), units.get(k))
+                            .map(unit -> new Case(unit, tolerances.shifts(shifts, units.get(k)))));
+        }
+    }
+
+    /** Those of the units that are asked for, at a test point, each started from the one before it. */
+    private List<Optional<CaseAtPoint>> chain(
+            Series series, Cases cases, Set<Integer> asked, TestPoint point, Solution from, List<Meter> meters) {
+        List<Optional<CaseAtPoint>> found = new ArrayList<>();
+        series.restart(from);
+        for (int k = 0; k < cases.size(); k++) {
+            Optional<Case> one = asked.contains(k) ? cases.get(k) : Optional.empty();
+            boolean solved = false;
+            if (one.isPresent()) {
+                series.use(one.get().unit().network());
+                solved = series.solve(point.conditions(one.get().unit()));
+            }
+            found.add(solved ? Optional.of(at(series, one.orElseThrow(), point, meters)) : Optional.empty());
+        }
+        return found;
+    }
+
+    /**
+     * A unit as solved at a test point.
+     *
+     * @param state  of it
+     * @param meters by meter, what it reads, then what one standard deviation of each number that is not known moves it by: those of all
+     *               points, then temperature and speed of this one
+     */
+    record CaseAtPoint(Solution state, Map<Meter, double[]> meters) {}
+
+    private List<Meter> meters(List<Integer> here) {
+        return here.stream().map(i -> rows.get(i).meter()).distinct().toList();
+    }
+
+    /** Puts what is read at a test point into the rows that are of it. */
+    private void place(CaseAtPoint one, List<Integer> here, int number, double[] mean, RealMatrix moves) {
+        for (int i : here) {
+            double[] read = one.meters().get(rows.get(i).meter());
+            int own = read.length - 2;
+            mean[i] = read[0];
+            for (int k = 1; k < own; k++) {
+                moves.setEntry(i, k - 1, read[k]);
+            }
+            moves.setEntry(i, own - 1 + 2 * number, read[own]);
+            moves.setEntry(i, own + 2 * number, read[own + 1]);
+        }
     }
 
     private RealMatrix covariance(double[] mean, RealMatrix moves) {
@@ -236,9 +332,8 @@ final class GaugeModel {
         return covariance;
     }
 
-    /** Readings at a test point, and what one standard deviation of each number that is not known moves them by. */
-    private void at(
-            Series series, Case one, TestPoint point, List<Integer> here, int number, double[] mean, RealMatrix moves) {
+    /** What meters read at a test point, and what one standard deviation of each number that is not known moves them by. */
+    private static CaseAtPoint at(Series series, Case one, TestPoint point, List<Meter> meters) {
         Linearised linearised = series.linearised();
         List<double[]> changes = new ArrayList<>();
         one.shifts().forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
@@ -248,17 +343,19 @@ final class GaugeModel {
                 .conditions(unit));
         changes.add(times(warmer, Tolerances.COMMON_TEMPERATURE / Tolerances.TEMPERATURE));
         changes.add(linearised.under(piloted(unit, own)));
-        double[] faster = linearised.under(own.atSpeed(point.speed() * (1 + Tolerances.SPEED)));
-        for (int i : here) {
-            Meter meter = rows.get(i).meter();
-            mean[i] = meter.read(series);
+        changes.add(warmer);
+        changes.add(linearised.under(own.atSpeed(point.speed() * (1 + Tolerances.SPEED))));
+        Map<Meter, double[]> read = new HashMap<>();
+        for (Meter meter : meters) {
+            double[] values = new double[1 + changes.size()];
+            values[0] = meter.read(series);
             double[] weights = linearised.weights(meter.slopes(linearised, series));
             for (int k = 0; k < changes.size(); k++) {
-                moves.setEntry(i, k, -dot(weights, changes.get(k)));
+                values[k + 1] = -dot(weights, changes.get(k));
             }
-            moves.setEntry(i, changes.size() + 2 * number, -dot(weights, warmer));
-            moves.setEntry(i, changes.size() + 2 * number + 1, -dot(weights, faster));
+            read.put(meter, values);
         }
+        return new CaseAtPoint(series.state(), read);
     }
 
     /** The conditions with the pilot pressure of the line command larger by its standard deviation. */

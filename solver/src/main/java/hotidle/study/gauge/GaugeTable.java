@@ -30,6 +30,14 @@ record GaugeTable(Adjustable build, GaugeModel model, Expectation sound, List<Ca
         return of(build, UnitFaults.of(build), readings, step);
     }
 
+    /** The same that solves nothing which was kept, and keeps what it solves. */
+    static GaugeTable of(SolvedFaults kept, List<GaugeReading> readings, Runnable step) {
+        Adjustable build = kept.tolerances().build();
+        GaugeModel model =
+                new GaugeModel(kept, readings.stream().map(GaugeReading::row).toList());
+        return of(build, UnitFaults.of(build), readings, model, step);
+    }
+
     /** Solves some of the faults. */
     static GaugeTable of(Adjustable build, List<UnitFault> faults, List<GaugeReading> readings, Runnable step) {
         Tolerances tolerances = Tolerances.of(build);
@@ -37,6 +45,11 @@ record GaugeTable(Adjustable build, GaugeModel model, Expectation sound, List<Ca
                 tolerances,
                 tolerances.shifts(),
                 readings.stream().map(GaugeReading::row).toList());
+        return of(build, faults, readings, model, step);
+    }
+
+    private static GaugeTable of(
+            Adjustable build, List<UnitFault> faults, List<GaugeReading> readings, GaugeModel model, Runnable step) {
         if (!model.unsolved().isEmpty()) {
             throw new UnsolvedPointException(model.unsolved().get(0));
         }

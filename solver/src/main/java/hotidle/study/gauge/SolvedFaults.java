@@ -1,0 +1,108 @@
+package hotidle.study.gauge;
+
+import hotidle.fault.UnitFault;
+import hotidle.newton.SteadySolver;
+import hotidle.result.Solution;
+import hotidle.transmission.Adjustable;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+
+/**
+ * Units of one build with a fault each that were solved, kept for who asks again: what they read at a test point depends neither on what
+ * else is read nor on what the gauges showed. What is found with them has the same bits as without. May be used by many threads.
+ */
+public final class SolvedFaults {
+
+    /** Once more test points were asked for, all is forgotten: each holds some megabytes (chosen). */
+    private static final int MOST_POINTS = 12;
+
+    private final Tolerances tolerances;
+    private final List<Tolerances.Shift> shifts;
+    private final List<Meter> meters;
+    private final SteadySolver solver;
+    private final Map<TestPoint, Optional<Solution>> sound = new ConcurrentHashMap<>();
+    private final Map<Chain, List<Optional<GaugeModel.CaseAtPoint>>> solved = new ConcurrentHashMap<>();
+
+    /** Of a build; nothing is solved yet. */
+    public SolvedFaults(Adjustable build) {
+        tolerances = Tolerances.of(build);
+        shifts = tolerances.shifts();
+        meters = Meter.of(build.unit());
+        solver = new SteadySolver(build.unit().network());
+    }
+
+    Tolerances tolerances() {
+        return tolerances;
+    }
+
+    List<Tolerances.Shift> shifts() {
+        return shifts;
+    }
+
+    /** All of the unit: which of them are read next time is not known. */
+    List<Meter> meters() {
+        return meters;
+    }
+
+    /** States from which no case is started twice, told by which they are. */
+    private record Start(Solution state) {
+        @Override
+        @SuppressWarnings("ReferenceEquality") // a state that is equal but another one starts another chain
+        public boolean equals(Object other) {
+            return other instanceof Start start && start.state == state;
+        }
+
+        @Override
+        public int hashCode() {
+            return System.identityHashCode(state);
+        }
+    }
+
+    /** A fault told by its name: the same of the same build. */
+    private record SizedByName(String fault, double size) {
+        static SizedByName of(UnitFault.Sized one) {
+            return new SizedByName(one.fault().name(), one.size());
+        }
+    }
+
+    /** Units that are solved one from the other at a test point. */
+    private record Chain(List<List<SizedByName>> units, BitSet asked, TestPoint point, Start from) {}
+
+    /** The state of the sound unit at a test point, from a cold start. */
+    synchronized Optional<Solution> sound(TestPoint point) {
+        if (!sound.containsKey(point) && sound.size() >= MOST_POINTS) {
+            forget();
+        }
+        return sound.computeIfAbsent(
+                point,
+                at -> solver.solve(at.conditions(tolerances.build().unit())).state());
+    }
+
+    private void forget() {
+        sound.clear();
+        solved.clear();
+    }
+
+    /** What a chain of units comes to; pairs of faults, which hardly anybody asks for again, are not kept. */
+    List<Optional<GaugeModel.CaseAtPoint>> of(
+            List<List<UnitFault.Sized>> units,
+            Set<Integer> asked,
+            TestPoint point,
+            Solution from,
+            Supplier<List<Optional<GaugeModel.CaseAtPoint>>> solve) {
+        if (units.stream().anyMatch(faults -> faults.size() > 1)) {
+            return solve.get();
+        }
+        BitSet these = new BitSet();
+        asked.forEach(these::set);
+        List<List<SizedByName>> named = units.stream()
+                .map(faults -> faults.stream().map(SizedByName::of).toList())
+                .toList();
+        return solved.computeIfAbsent(new Chain(named, these, point, new Start(from)), unused -> solve.get());
+    }
+}
