@@ -78,7 +78,7 @@ public final class LivePhrase {
     }
 
     /**
-     * How high a line pressure is held at a speed.
+     * How high a set pressure is held at a speed.
      *
      * @param pressure the highest [Pa]; empty where none that was tried is
      * @param all      whether it is the highest that was tried
@@ -86,13 +86,13 @@ public final class LivePhrase {
     public static String highest(Quantity.UnitSystem units, double speed, OptionalDouble pressure, boolean all) {
         String at = "At " + Quantity.SPEED.with(units, speed);
         if (pressure.isEmpty()) {
-            return at + " no line pressure is held.";
+            return at + " no set pressure is held.";
         }
         // rounded down: what is held is not told too high
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
         double unit = Math.pow(10, -shown.decimals()) / shown.factor();
         double told = unit * Math.floor(pressure.getAsDouble() / unit + NEARLY);
-        return at + " the line is held up to " + Quantity.PRESSURE.with(units, told)
+        return at + " a set pressure of up to " + Quantity.PRESSURE.with(units, told) + " is held"
                 + (all ? ", the highest that was tried." : ".");
     }
 

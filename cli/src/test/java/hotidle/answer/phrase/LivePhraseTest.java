@@ -13,16 +13,16 @@ class LivePhraseTest {
     @Test
     void theHighestPressureHeldIsNotToldTooHigh() {
         assertEquals(
-                "At 650 rpm the line is held up to 102 psi.",
+                "At 650 rpm a set pressure of up to 102 psi is held.",
                 LivePhrase.highest(UnitSystem.SHOP, 650 / 60.0, OptionalDouble.of(102.9 * PSI), false));
         assertEquals(
-                "At 650 rpm the line is held up to 7.09 bar.",
+                "At 650 rpm a set pressure of up to 7.09 bar is held.",
                 LivePhrase.highest(UnitSystem.METRIC, 650 / 60.0, OptionalDouble.of(7.099e5), false));
         assertEquals(
-                "At 3000 rpm the line is held up to 400 psi, the highest that was tried.",
+                "At 3000 rpm a set pressure of up to 400 psi is held, the highest that was tried.",
                 LivePhrase.highest(UnitSystem.SHOP, 50, OptionalDouble.of(400 * PSI), true));
         assertEquals(
-                "At 100 rpm no line pressure is held.",
+                "At 100 rpm no set pressure is held.",
                 LivePhrase.highest(UnitSystem.SHOP, 100 / 60.0, OptionalDouble.empty(), false));
     }
 }
