@@ -31,11 +31,12 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
     private static final int MOST_TRIES = 5;
 
     /**
-     * Asks what is not answered yet; an empty line, or the end of what is typed, answers nothing.
+     * Asks what is not answered yet; an empty line keeps what stands in brackets.
      *
      * @param given answers so far, by question
      * @return all answers
-     * @throws WrongInputException where one cannot be taken and nobody can be asked again
+     * @throws WrongInputException where one cannot be taken and nobody can be asked again, or where the answers end before the
+     *     questions do
      */
     Map<String, String> ask(Map<String, String> given, BufferedReader lines) {
         Map<String, String> answers = new LinkedHashMap<>(given);
@@ -45,7 +46,8 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                 .toList();
         err().print(Wrap.lines(NewPhrase.asks(questions.size(), ready.name(), kept), "", ""));
         try {
-            for (int i = 0; i < questions.size() && one(questions, i, answers, lines); i++) {
+            for (int i = 0; i < questions.size(); i++) {
+                one(questions, i, answers, lines);
                 err().flush();
             }
         } catch (IOException e) {
@@ -54,8 +56,7 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
         return answers;
     }
 
-    /** Asks one; false at the end of what is typed. */
-    private boolean one(List<String> questions, int at, Map<String, String> answers, BufferedReader lines)
+    private void one(List<String> questions, int at, Map<String, String> answers, BufferedReader lines)
             throws IOException {
         String question = questions.get(at);
         if (question.equals("ranges")) {
@@ -66,8 +67,12 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                     at + 1, questions.size(), question, about(question), shown(question, answers)));
             err().flush();
             String line = lines.readLine();
-            if (line == null || line.isBlank()) {
-                return line != null;
+            if (line == null) {
+                err().println();
+                throw new WrongInputException(NewPhrase.ended(question, at + 1, questions.size()) + stopped(answers));
+            }
+            if (line.isBlank()) {
+                return;
             }
             Map<String, String> more = new LinkedHashMap<>(answers);
             more.put(question, line.strip());
@@ -76,15 +81,23 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                 answers.put(question, line.strip());
                 AnswersFile.write(kept, answers);
                 said(question, answers);
-                return true;
+                return;
             }
             if (!terminal || tries == MOST_TRIES) {
-                AnswersFile.write(kept, answers);
                 err().println();
-                throw new WrongInputException(String.join("\n", wrong) + "\n" + NewPhrase.stopped(kept));
+                throw new WrongInputException(String.join("\n", wrong) + stopped(answers));
             }
             wrong.forEach(one -> err().print(NewPhrase.again(one.replaceFirst("^hotidle: (--)?", ""))));
         }
+    }
+
+    /** Keeps the answers so far, where there are any, and says where. */
+    private String stopped(Map<String, String> answers) {
+        if (answers.isEmpty()) {
+            return "";
+        }
+        AnswersFile.write(kept, answers);
+        return "\n" + NewPhrase.stopped(kept);
     }
 
     private void said(String question, Map<String, String> answers) {

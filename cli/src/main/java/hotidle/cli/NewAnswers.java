@@ -7,10 +7,13 @@ import hotidle.circuits.text.Units;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Answers to the questions of {@code new}, read as quantities, counts and names. */
 final class NewAnswers {
@@ -35,7 +38,7 @@ final class NewAnswers {
                 number(given, "lubrication", Dimension.FLOW),
                 number(given, "bore-diameter", Dimension.LENGTH),
                 count(given),
-                names(given.getOrDefault("ranges", "")),
+                ranges(given.getOrDefault("ranges", "")),
                 areas(names(given.getOrDefault("clutch", ""))));
     }
 
@@ -103,6 +106,27 @@ final class NewAnswers {
         }
         return names;
     }
+
+    /** Ranges as the trade writes them, R,1,2, in the words of circuit files. */
+    private static final List<String> GEARS =
+            List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
+
+    private static final Map<String, String> LETTERS = Map.of("r", "reverse", "n", "neutral", "p", "park");
+
+    private static List<String> ranges(String text) {
+        return names(text.strip().replaceAll("\\s+", ",")).stream()
+                .map(NewAnswers::range)
+                .toList();
+    }
+
+    private static String range(String written) {
+        Matcher gear = GEAR.matcher(written);
+        return gear.matches()
+                ? GEARS.get(Integer.parseInt(gear.group(1)) - 1)
+                : LETTERS.getOrDefault(written.toLowerCase(Locale.ROOT), written);
+    }
+
+    private static final Pattern GEAR = Pattern.compile("([1-9]|10)(?:st|nd|rd|th)?");
 
     private static Map<String, Double> areas(List<String> words) {
         Map<String, Double> areas = new LinkedHashMap<>();

@@ -20,7 +20,9 @@ import picocli.CommandLine.Spec;
         description = {
             "Makes the circuit file of a unit of your own from a ready circuit like it and what you know of it: what you do not know is"
                     + " scaled from the ready circuit and marked as assumed.",
-            "Give answers as options, as rows 'question,answer' of a CSV file, or let yourself be asked with --ask."
+            "Give answers as options, as rows 'question,answer' of a CSV file, or let yourself be asked with --ask,"
+                    + " in this order: displacement, engine-torque, set-pressure, idle-pressure, reverse-pressure, converter-feed,"
+                    + " cooler-flow, lubrication, ranges, clutch, bore-diameter, bores."
         })
 final class NewCommand implements Callable<Integer> {
 
@@ -39,7 +41,7 @@ final class NewCommand implements Callable<Integer> {
     @Option(
             names = "--ask",
             description =
-                    "asks each question that is not answered yet; an empty line leaves it as it is. Answers are kept in"
+                    "asks each question that is not answered yet; an empty line leaves it as it is, the end of a file of answers stops. Answers are kept in"
                             + " NAME-answers.csv beside the new file")
     boolean ask;
 

@@ -65,7 +65,10 @@ final class NewQuestions {
     @Option(names = "--bores", paramLabel = "COUNT", description = "valve-body bores that leak: 18")
     String bores;
 
-    @Option(names = "--ranges", paramLabel = "NAMES", description = "driving ranges that it has: reverse,first,second")
+    @Option(
+            names = "--ranges",
+            paramLabel = "NAMES",
+            description = "driving ranges that it has: reverse,first,second or R,1,2")
     String ranges;
 
     @Option(

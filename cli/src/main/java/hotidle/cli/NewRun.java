@@ -66,6 +66,7 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                 circuit.adjustable(sound.build()).dimensions().stream()
                         .map(WearSize::name)
                         .toList(),
+                known.idlePressure(),
                 NewPhrase.next(file, file.resolveSibling(name + "-sheet.csv"))
                         + (ask && Files.exists(kept) ? NewPhrase.kept(kept) : ""));
         spec.commandLine().getOut().print(full ? screen.full() : screen.screen());

@@ -58,6 +58,24 @@ class NewAnswersTest {
     }
 
     @Test
+    void unitsAndRangesAreTakenAsTheTradeWritesThem() {
+        UnitAnswers answers = NewAnswers.of(
+                Map.of("displacement", "1.46 cu in", "clutch", "direct=14 sq in", "ranges", "R,1,2, 3rd fourth"));
+        assertEquals(1.46 * 16.387064e-6, answers.displacement().orElseThrow(), 1e-12);
+        assertEquals(14 * 6.4516e-4, answers.clutches().get("direct"), 1e-12);
+        assertEquals(List.of("reverse", "first", "second", "third", "fourth"), answers.ranges());
+        assertEquals(
+                answers.displacement(),
+                NewAnswers.of(Map.of("displacement", "1.46in\u00b3")).displacement());
+    }
+
+    @Test
+    void theHelpNamesTheQuestionsInTheOrderInWhichTheyAreAsked() {
+        String help = Run.of("new", "--help").out().replaceAll("\\s+", " ");
+        assertTrue(help.contains("in this order: " + String.join(", ", NewQuestions.ALL) + "."), help);
+    }
+
+    @Test
     void whatIsNotAboveZeroIsRefused() {
         assertEquals("hotidle: --set-pressure 0psi: it must be above zero", refused(Map.of("set-pressure", "0psi")));
         assertTrue(refused(Map.of("displacement", "-1cm3/rev")).contains("must be above zero"));

@@ -34,7 +34,7 @@ class NewCommandTest {
     @Test
     void asksWhatIsNotAnsweredAndTakesEmptyLinesAsTheyAre(@TempDir Path folder) throws Exception {
         InputStream before = System.in;
-        System.setIn(new ByteArrayInputStream("24 cm3/rev\n\n180 psi\n".getBytes(StandardCharsets.UTF_8)));
+        System.setIn(new ByteArrayInputStream(("24 cm3/rev\n\n180 psi\n" + REST).getBytes(StandardCharsets.UTF_8)));
         try {
             Path file = folder.resolve("bus.yaml");
             Run made = Run.of("new", "bus", "--like", "vane-six", "--ask", "--out", file.toString());
@@ -56,6 +56,25 @@ class NewCommandTest {
         assertTrue(name.err().contains("mend: write bus-12"), name.err());
         Run like = Run.of("new", "x", "--like", "nosuch");
         assertTrue(like.err().contains("ready circuits: crescent-four"), like.err());
+    }
+
+    /** Enter for all questions that are left. */
+    private static final String REST = "\n".repeat(12);
+
+    /** Who feeds answers by a pipe that ends early has not kept what stands in brackets. */
+    @Test
+    void theEndOfAPipeIsNoEnterAndNamesTheQuestionThatIsOpen(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("bus.yaml");
+        String[] ask = {"new", "bus", "--like", "crescent-four", "--ask", "--out", file.toString()};
+        Run none = typed("", ask);
+        assertEquals(HotIdle.WRONG_INPUT, none.code());
+        assertTrue(none.err().contains("the answers end before question 1 of 12, displacement"), none.err());
+        assertTrue(Files.notExists(file) && Files.notExists(folder.resolve("bus-answers.csv")));
+        Run two = typed("24 cm3/rev\n\n", ask);
+        assertEquals(HotIdle.WRONG_INPUT, two.code());
+        assertTrue(two.err().contains("the answers end before question 3 of 12, set-pressure"), two.err());
+        assertTrue(two.err().contains("go on with --ask --answers"), two.err());
+        assertTrue(Files.notExists(file));
     }
 
     private static Run typed(String lines, String... words) {
@@ -84,7 +103,7 @@ class NewCommandTest {
         Run again = typed("", ask);
         assertTrue(again.err().contains("is there already, with the answers of another time"), again.err());
         Run done = typed(
-                "\n80 psi\n",
+                "\n62 psi\n" + REST,
                 "new",
                 "bus",
                 "--like",
@@ -98,7 +117,10 @@ class NewCommandTest {
         assertTrue(done.err().contains("2 of 10  idle-pressure"), done.err());
         assertTrue(done.out().contains("As sound, with all fits new"), done.out());
         assertTrue(done.out().contains("Next, to measure: hotidle sheet"), done.out());
-        assertTrue(Files.readString(kept).contains("idle-pressure,80 psi"));
+        assertTrue(
+                done.out().contains("Asked for 62 psi without engine torque: at hot-idle the gauge would read 6"),
+                done.out());
+        assertTrue(Files.readString(kept).contains("idle-pressure,62 psi"));
     }
 
     @Test

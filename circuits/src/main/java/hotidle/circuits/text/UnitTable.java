@@ -162,7 +162,7 @@ final class UnitTable {
             entry(
                     Dimension.LENGTH,
                     spellings("in: \" inch inches in.", "mm: mm.", "um: micron microns", "thou: thous mil mils")),
-            entry(Dimension.AREA, spellings("mm2: mm^2 sqmm", "cm2: cm^2 sqcm", "in2: in^2 sqin")),
+            entry(Dimension.AREA, spellings("mm2: mm^2 sqmm", "cm2: cm^2 sqcm", "in2: in^2 sqin sq.in sq.in. sq-in")),
             entry(
                     Dimension.PRESSURE,
                     spellings(
@@ -179,7 +179,11 @@ final class UnitTable {
                             "mL/min: ml/min cc/min cm3/min",
                             "cm3/s: cc/s")),
             entry(Dimension.SPEED, spellings("rpm: RPM r/min 1/min min-1")),
-            entry(Dimension.DISPLACEMENT, spellings("cm3/rev: cc/rev cc cm3 cm^3/rev", "in3/rev: in^3/rev cuin/rev")),
+            entry(
+                    Dimension.DISPLACEMENT,
+                    spellings(
+                            "cm3/rev: cc/rev cc cm3 cm^3/rev cm^3",
+                            "in3/rev: in^3/rev in3 in^3 cuin cuin/rev cu.in cu.in. cu.in/rev cu.in./rev cu-in cid CID")),
             entry(
                     Dimension.TORQUE,
                     spellings(
@@ -216,9 +220,10 @@ final class UnitTable {
         return TABLE.get(dimension);
     }
 
-    /** The unit of a dimension that is written so. */
+    /** The unit of a dimension that is written so; other spellings may have blanks in them, {@code cu in}. */
     static Optional<Unit> find(String word, Dimension dimension) {
-        String meant = ALSO.getOrDefault(dimension, Map.of()).getOrDefault(word, word);
+        Map<String, String> also = ALSO.getOrDefault(dimension, Map.of());
+        String meant = also.getOrDefault(word, also.getOrDefault(word.replace(" ", ""), word));
         for (Unit unit : TABLE.get(dimension)) {
             if (unit.word().equals(meant)) {
                 return Optional.of(unit);

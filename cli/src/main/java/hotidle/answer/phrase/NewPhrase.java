@@ -75,6 +75,24 @@ public final class NewPhrase {
         return "kept: the answers before it are in " + kept + "; go on with --ask --answers " + kept;
     }
 
+    /** What is typed, or a file in its place, ends before the questions do. */
+    public static String ended(String question, int number, int of) {
+        return "hotidle: --ask: the answers end before question " + number + " of " + of + ", " + question
+                + "\nmend: answer it; an empty line keeps what stands in [ ]";
+    }
+
+    /**
+     * An idle pressure that was asked for, where the gauge shows another.
+     *
+     * @param asked line pressure without engine torque
+     * @param reads what the gauge reads, with its unit
+     * @param duty  where
+     */
+    public static String idle(String asked, String reads, String duty) {
+        return "Asked for " + asked + " without engine torque: at " + duty + " the gauge would read " + reads
+                + ", for there the engine asks for some, and the line rises over what is set.";
+    }
+
     /** The file that was made. */
     public static String made(Object file, long lines, String like, String has, int assumed) {
         return file + ", " + lines + " lines: like " + like + ", with " + has + ". "
