@@ -3,6 +3,7 @@ package hotidle.cli;
 import hotidle.answer.WorkRecord;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.AfterWorkPhrase;
+import hotidle.answer.phrase.JobPhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Nearest;
 import hotidle.study.JobPlace;
@@ -10,9 +11,11 @@ import hotidle.transmission.Adjustable;
 import hotidle.transmission.Job;
 import hotidle.transmission.Workshop;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -116,6 +119,7 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
      */
     WorkedBuilds on(
             DescribedCircuit described, List<Adjustable> builds, List<String> under, Quantity.UnitSystem units) {
+        known(described, builds);
         List<String> taken =
                 described.builds().stream().map(DescribedCircuit.Build::name).toList();
         DescribedCircuit all = described;
@@ -181,16 +185,30 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
         return described.workshop(build.unit().build()).orElseGet(() -> JobPlace.workshop(build));
     }
 
+    /** The jobs that there are to do; a build that is not worn at a place needs none there. */
     private List<Job> done(Workshop shop) {
-        jobs.forEach(name -> known(shop, name));
-        return shop.jobs(jobs);
+        List<String> names = names(shop);
+        return shop.jobs(jobs.stream().filter(names::contains).toList());
     }
 
-    private static void known(Workshop shop, String name) {
-        List<String> names = shop.jobs().stream().map(Job::name).toList();
-        if (!names.contains(name)) {
-            throw new WrongInputException("hotidle: --job " + name + ": "
-                    + shop.unit().build() + " has no such job\nmend: " + Nearest.mend(name, names));
+    private static List<String> names(Workshop shop) {
+        return shop.jobs().stream().map(Job::name).toList();
+    }
+
+    /** Every job is one of some build. */
+    private void known(DescribedCircuit described, List<Adjustable> builds) {
+        Set<String> names = new LinkedHashSet<>();
+        if (!jobs.isEmpty()) {
+            builds.forEach(build -> names.addAll(names(shop(described, build))));
+        }
+        for (String name : jobs) {
+            if (!names.contains(name)) {
+                String of = builds.stream().map(one -> one.unit().build()).collect(Collectors.joining(", "));
+                throw new WrongInputException(
+                        "hotidle: --job " + name + ": " + JobPhrase.noSuchJob(of, JobPlace.named(name))
+                                + "\nmend: "
+                                + (names.isEmpty() ? JobPhrase.LEAVE_OUT : Nearest.mend(name, names)));
+            }
         }
     }
 }

@@ -23,6 +23,37 @@ class AfterWorkTest {
                 .at("/builds/0");
     }
 
+    private static final String[] SHORT = {"--duty", "hot-idle", "--speed", "600..3600/3000rpm"};
+
+    private static Run margins(String... words) {
+        List<String> all = new ArrayList<>(List.of("margins", "crescent-four"));
+        all.addAll(List.of(words));
+        all.addAll(List.of(SHORT));
+        return Run.of(all.toArray(String[]::new));
+    }
+
+    /** A build beside it that has nothing worn there stays as it is. */
+    @Test
+    void aJobByPlaceIsDoneToTheBuildsThatAreWornThere() {
+        Run both = margins("--build", "fresh", "--build", "worn", "--job", "hub and bushing");
+        assertEquals(HotIdle.DONE, both.code(), both.err());
+        assertTrue(both.out().contains("worn-after") && both.out().contains("fresh-after"), both.out());
+    }
+
+    @Test
+    void aJobThatNoBuildHasIsRefusedWithThoseThatTheyHave() {
+        Run fresh = margins("--build", "fresh", "--job", "pump");
+        assertEquals(HotIdle.WRONG_INPUT, fresh.code());
+        assertEquals(
+                "hotidle: --job pump: nothing there is worn in fresh\nmend: leave --job out: there is no worn fit to"
+                        + " bring back to new\n",
+                fresh.err());
+        Run worn = margins("--build", "worn", "--build", "fresh", "--job", "clutches");
+        assertEquals(HotIdle.WRONG_INPUT, worn.code());
+        assertTrue(worn.err().contains("--job clutches: worn, fresh have no such job"), worn.err());
+        assertTrue(worn.err().contains("valid: pump, hub and bushing, regulator bore, valve-body bores"), worn.err());
+    }
+
     /** Every fit of the worn unit brought back is the fresh unit, limit by limit. */
     @Test
     void afterAllItsJobsAWornUnitHasTheMarginsOfAFreshOne() throws Exception {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What a shop restores in one go, where the file names no jobs: worn fits, by kind and place (our grouping). */
 public enum JobPlace {
@@ -39,6 +40,11 @@ public enum JobPlace {
     /** The name of the job. */
     public String label() {
         return label;
+    }
+
+    /** Whether a job by place is called so, in whatever build. */
+    public static boolean named(String name) {
+        return Stream.of(values()).anyMatch(place -> place.label.equals(name));
     }
 
     /** Where a part belongs. */

@@ -135,6 +135,16 @@ public record JobPhrase(Quantity.UnitSystem units) {
         return (all.size() - NAMED) + " more";
     }
 
+    /** Builds without a job that was asked for. */
+    public static String noSuchJob(String builds, boolean place) {
+        return place
+                ? "nothing there is worn in " + builds
+                : builds + (builds.contains(",") ? " have" : " has") + " no such job";
+    }
+
+    /** What to do where a build has no jobs at all. */
+    public static final String LEAVE_OUT = "leave --job out: there is no worn fit to bring back to new";
+
     /** Fewer jobs at a higher cost. */
     public static String fewest(List<String> jobs, String cost) {
         return "Fewer jobs do it too" + cost + ": " + together(jobs) + ".";
