@@ -50,6 +50,19 @@ class JobStudyTest {
                             .put(names(set), least));
         }
         Map<Set<String>, Double> smallest = kept.values().iterator().next();
+        BuildVerdict.FirstLimit first = new JudgedBuild(
+                        shop.unit(),
+                        SetPressure.of(shop.unit(), psi * PSI).judgedDuties().stream()
+                                .map(duty -> Judgement.of(SetPressure.of(shop.unit(), psi * PSI), duty, SPEEDS))
+                                .toList())
+                .verdict()
+                .first()
+                .orElseThrow();
+        assertEquals(
+                new Judgement.Key(
+                        first.duty(), first.margin().kind(), first.margin().part()),
+                study.before().failing().get(0),
+                "what fails first is what the verdict on the build names");
         JobStudy.JobSet chosen = study.chosen().orElseThrow();
         Set<Set<String>> found = Stream.concat(Stream.of(chosen), study.equal().stream())
                 .map(set -> names(set.jobs()))

@@ -32,6 +32,23 @@ public record BuildVerdict(
      */
     public record FirstLimit(String duty, Margin margin, Optional<PumpShortage> shortage) {}
 
+    /**
+     * The order in which limits are told, everywhere: the first limit before all, then the least headroom.
+     *
+     * @param verdict on the build whose limits they are
+     */
+    static Comparator<JobStudy.JudgedLimit> firstFails(BuildVerdict verdict) {
+        return Comparator.comparing((JobStudy.JudgedLimit limit) ->
+                        !verdict.isFirst(limit.key().duty(), limit.margin()))
+                .thenComparingDouble(limit -> limit.margin().headroom());
+    }
+
+    /** Whether a limit at a duty point is the one that is told first. */
+    public boolean isFirst(String duty, Margin margin) {
+        return first.filter(limit -> limit.duty().equals(duty) && limit.margin().equals(margin))
+                .isPresent();
+    }
+
     /** The verdict on all duty points of one build. */
     public static BuildVerdict of(List<Judgement> duties) {
         return new BuildVerdict(

@@ -160,7 +160,7 @@ final class JobTrial {
                 : judged.stream().allMatch(Judgement::known) ? TrialFate.KEEPS : TrialFate.NOT_KNOWN;
     }
 
-    /** Those that fail, the worst first. */
+    /** Those that fail, in the order of {@link BuildVerdict#firstFails}. */
     static List<Judgement.Key> failing(List<Judgement> judged) {
         return keys(judged, Margin.Verdict.FAILS);
     }
@@ -171,7 +171,7 @@ final class JobTrial {
                 .filter(margin -> margin.verdict() == verdict)
                 .forEach(margin -> found.add(new JobStudy.JudgedLimit(Judgement.Key.of(one.duty(), margin), margin))));
         return found.stream()
-                .sorted(Comparator.comparingDouble(limit -> limit.margin().headroom()))
+                .sorted(BuildVerdict.firstFails(BuildVerdict.of(judged)))
                 .map(JobStudy.JudgedLimit::key)
                 .toList();
     }

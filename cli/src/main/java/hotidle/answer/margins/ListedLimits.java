@@ -7,7 +7,6 @@ import hotidle.study.JudgedBuild;
 import hotidle.study.Judgement;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -36,19 +35,13 @@ record ListedLimits(Quantity.UnitSystem units, JudgedBuild build, List<String> s
     }
 
     private List<DutyLimit> known(Predicate<Margin.Verdict> wanted) {
-        Optional<BuildVerdict.FirstLimit> first = build.verdict().first();
+        BuildVerdict verdict = build.verdict();
         return limits().filter(
                         one -> one.margin().known() && wanted.test(one.margin().verdict()))
-                .sorted(Comparator.comparing((DutyLimit one) -> !is(one, first))
+                .sorted(Comparator.comparing((DutyLimit one) -> !verdict.isFirst(one.duty(), one.margin()))
                         .thenComparing(one -> one.margin().verdict())
                         .thenComparingDouble(one -> one.margin().headroom()))
                 .toList();
-    }
-
-    private static boolean is(DutyLimit one, Optional<BuildVerdict.FirstLimit> first) {
-        return first.filter(
-                        limit -> limit.duty().equals(one.duty) && limit.margin().equals(one.margin()))
-                .isPresent();
     }
 
     /** Those of which it is not known whether they hold. */
