@@ -103,6 +103,17 @@ public record Comparison(List<BuildAtDuty> cells) {
                     .min(Comparator.comparingDouble(Margin::headroom));
         }
 
+        /**
+         * The limit that holds with the least to spare of those that do not hold with ease, as far as the state and its sweep tell:
+         * not regulation, which is asked with the line held. Empty where all of them do, or where nothing was solved.
+         */
+        public Optional<Margin> narrow() {
+            return assessed.flatMap(one -> new Limits(one)
+                    .all(Optional.empty(), RunningFilm.over(sweep)).stream()
+                            .filter(margin -> margin.verdict() == Margin.Verdict.CLOSE)
+                            .min(Comparator.comparingDouble(Margin::headroom)));
+        }
+
         /** Clutches and lockup that may slip; empty where nothing was solved. */
         public List<Margin> slipping() {
             return assessed.map(Judgement::slipping).orElse(List.of());
@@ -191,6 +202,14 @@ public record Comparison(List<BuildAtDuty> cells) {
                 .filter(cell -> cell.weakestLink().isPresent())
                 .min(Comparator.comparingDouble(
                         cell -> cell.weakestLink().orElseThrow().headroom()));
+    }
+
+    /** The cell of a build at which a limit holds with the least to spare; empty where all hold with ease. */
+    public Optional<BuildAtDuty> narrowest(String build) {
+        return of(build)
+                .filter(cell -> cell.narrow().isPresent())
+                .min(Comparator.comparingDouble(
+                        cell -> cell.narrow().orElseThrow().headroom()));
     }
 
     /** The solved cell of a build whose pump takes most power; empty where none was solved. */

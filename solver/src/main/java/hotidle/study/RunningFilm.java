@@ -60,6 +60,27 @@ public record RunningFilm(String hub, double speed, OptionalDouble film, double 
                         .max(Comparator.comparingDouble(load -> load.is().getAsDouble())));
     }
 
+    /** The hub at those of a sweep's states at which the unit runs; empty without one. */
+    static Optional<HubOverSpeed> over(SpeedSweep sweep) {
+        return sweep.roles().hub().map(Placed::name).map(hub -> {
+            List<Solution> running = running(sweep);
+            return new HubOverSpeed(
+                    Optional.empty(),
+                    Optional.empty(),
+                    of(sweep)
+                            .filter(film -> !film.contact())
+                            .flatMap(film -> running.stream()
+                                    .filter(state -> state.conditions().speed() == film.speed())
+                                    .findFirst()),
+                    running.stream()
+                            .max(Comparator.comparingDouble(state ->
+                                    state.measure(hub, Bushing.UNIT_LOAD).orElseThrow())),
+                    of(sweep).filter(RunningFilm::contact).map(RunningFilm::speed).stream()
+                            .toList(),
+                    List.of());
+        });
+    }
+
     /** The film of one state of a sweep of a unit with a hub. */
     static RunningFilm at(SpeedSweep sweep, Solution state) {
         HubReading reading = HubReading.of(sweep.roles(), state);

@@ -26,9 +26,24 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
      * @param unit   may be empty
      * @param across what is added to its label where there is room: of what it is the worst
      * @param text   what it is of a build
+     * @param brief  the same in a column, beside those that say the rest
      */
     record FigureRow(
-            String label, String narrow, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
+            String label,
+            String narrow,
+            String unit,
+            String across,
+            Function<Comparison.BuildAtDuty, String> text,
+            Function<Comparison.BuildAtDuty, String> brief) {
+
+        FigureRow(
+                String label,
+                String narrow,
+                String unit,
+                String across,
+                Function<Comparison.BuildAtDuty, String> text) {
+            this(label, narrow, unit, across, text, text);
+        }
 
         FigureRow(String label, String unit, String across, Function<Comparison.BuildAtDuty, String> text) {
             this(label, label, unit, across, text);
@@ -67,7 +82,13 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
             all.add(new FigureRow(
                     CompareScreenPhrase.FILM, unit(Quantity.FILM), CompareScreenPhrase.ANY_SPEED, known(this::film)));
         }
-        all.add(new FigureRow(CompareScreenPhrase.LINK, "", CompareScreenPhrase.ANYWHERE, this::link));
+        all.add(new FigureRow(
+                CompareScreenPhrase.LINK,
+                CompareScreenPhrase.LINK,
+                "",
+                CompareScreenPhrase.ANYWHERE,
+                cell -> link(cell, failing(cell)),
+                cell -> link(cell, 0)));
         comparison
                 .mostPower()
                 .map(most -> most.duty().name())
@@ -76,7 +97,13 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
                         unit(Quantity.POWER),
                         CompareScreenPhrase.place(duty),
                         cell -> power(comparison.cell(cell.unit().build(), duty)))));
-        all.add(new FigureRow(CompareScreenPhrase.FAILS, "", this::fails));
+        all.add(new FigureRow(
+                CompareScreenPhrase.FAILS,
+                CompareScreenPhrase.FAILS,
+                "",
+                "",
+                cell -> fails(cell, comparison.narrowest(cell.unit().build()).isPresent()),
+                cell -> fails(cell, false)));
         return all;
     }
 
@@ -131,12 +158,17 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
         return film.fails() ? CompareScreenPhrase.THIN : film.known() ? HeadroomPhrase.OK : CompareScreenPhrase.OPEN;
     }
 
-    private String link(Comparison.BuildAtDuty cell) {
+    private String link(Comparison.BuildAtDuty cell, int failing) {
         return comparison
                 .weakestLink(cell.unit().build())
                 .flatMap(Comparison.BuildAtDuty::weakestLink)
-                .map(margin -> HeadroomPhrase.of(margin.headroom()))
+                .map(margin -> CompareScreenPhrase.link(margin.headroom(), failing))
                 .orElse(CompareScreenPhrase.NONE);
+    }
+
+    /** At how many driving conditions the build of a cell fails. */
+    private int failing(Comparison.BuildAtDuty cell) {
+        return comparison.failing(cell.unit().build()).size();
     }
 
     /** What a link is called: a lockup has the name of its converter. */
@@ -150,9 +182,7 @@ record CompareFigures(Comparison comparison, Quantity.UnitSystem units) {
                 .orElse(UnsolvedPhrase.CELL);
     }
 
-    private String fails(Comparison.BuildAtDuty cell) {
-        return CompareScreenPhrase.failsAt(
-                comparison.failing(cell.unit().build()).size(),
-                comparison.duties().size());
+    private String fails(Comparison.BuildAtDuty cell, boolean narrow) {
+        return CompareScreenPhrase.failsAt(failing(cell), comparison.duties().size(), narrow);
     }
 }

@@ -59,7 +59,7 @@ record CompareScreen(
         if (comparison.units().size() > MOST_ACROSS) {
             return figuresAcross(comparison.units());
         }
-        TextTable table = figuresDown();
+        TextTable table = figuresDown(false);
         comparison.changing(duty.name()).forEach(at -> table.add(at(at)));
         return table;
     }
@@ -77,13 +77,20 @@ record CompareScreen(
         return all;
     }
 
+    /** Where builds side by side are too wide, in brief. */
     private TextTable figuresDown() {
+        TextTable table = figuresDown(false);
+        boolean fits = table.fitted(Wrap.WIDTH).lines().allMatch(line -> line.length() <= Wrap.WIDTH);
+        return fits ? table : figuresDown(true);
+    }
+
+    private TextTable figuresDown(boolean brief) {
         List<String> head = new ArrayList<>(List.of(""));
         comparison.units().forEach(unit -> head.add(unit.build()));
         TextTable table = new TextTable(head);
         for (CompareFigures.FigureRow figure : figures()) {
             List<String> row = new ArrayList<>(List.of(figure.headedAcross()));
-            comparison.units().forEach(unit -> row.add(figure.text().apply(shown(unit))));
+            comparison.units().forEach(unit -> row.add((brief ? figure.brief() : figure.text()).apply(shown(unit))));
             table.add(row);
         }
         return table;
@@ -142,7 +149,7 @@ record CompareScreen(
         TextTable table = new TextTable(head);
         for (Transmission unit : builds) {
             List<String> row = new ArrayList<>(List.of(unit.build()));
-            figures.forEach(figure -> row.add(figure.text().apply(shown(unit))));
+            figures.forEach(figure -> row.add(figure.brief().apply(shown(unit))));
             table.add(row);
         }
         return table;

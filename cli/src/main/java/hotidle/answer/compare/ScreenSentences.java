@@ -39,27 +39,37 @@ record ScreenSentences(
         List<String> against = comparison.units().stream()
                 .flatMap(unit -> against(unit).stream())
                 .toList();
-        all.addAll(made.isEmpty() ? List.of() : against); // what was done here is what was asked
+        if (!made.isEmpty()) {
+            all.add(nextAfter());
+            all.addAll(against); // what was done here is what was asked
+        }
+        comparison.units().stream()
+                .filter(unit ->
+                        made.isEmpty() && !comparison.failing(unit.build()).isEmpty())
+                .findFirst()
+                .ifPresent(unit -> all.add(CompareScreenPhrase.next(unit.build())));
         open().ifPresent(all::add);
         setPressures().ifPresent(all::add);
         all.addAll(places());
-        comparison.units().stream()
-                .filter(unit -> !comparison.failing(unit.build()).isEmpty())
-                .findFirst()
-                .ifPresent(unit -> all.add(next(unit.build())));
-        all.addAll(made.isEmpty() ? against : List.of());
+        if (made.isEmpty()) {
+            all.addAll(against);
+        }
         return all;
     }
 
-    /** A build that came of jobs or another pressure is asked for as it was here. */
-    private String next(String build) {
+    /** What comes after jobs or another pressure: every limit where the last build holds here, else the jobs that keep them. */
+    private String nextAfter() {
+        String last = made.get(made.size() - 1);
+        if (comparison.failing(last).isEmpty()) {
+            return CompareScreenPhrase.nextHolds(last);
+        }
         List<String> written = described.units().keySet().stream()
                 .filter(name -> !made.contains(name))
                 .toList();
-        return made.contains(build)
-                ? CompareScreenPhrase.nextAfter(
-                        described.standsOn(build, written).orElse(build))
-                : CompareScreenPhrase.next(build);
+        String from = described.standsOn(last, written).orElse(last);
+        double set = described.units().get(last).highestSet();
+        boolean other = Math.abs(set - described.units().get(from).highestSet()) > Command.AGREE;
+        return CompareScreenPhrase.nextJobs(from, other ? new CompareScreenPhrase(units).setTo(set) : "");
     }
 
     private List<String> verdicts() {
@@ -84,9 +94,25 @@ record ScreenSentences(
             all.add(CompareScreenPhrase.fail(fail));
         }
         if (!holding.isEmpty()) {
-            all.add(phrase.holds(holding, comparison.duties().size(), hardest()));
+            all.add(
+                    made.isEmpty()
+                            ? phrase.holds(holding, comparison.duties().size(), hardest())
+                            : phrase.holdsHere(holding, comparison.duties().size(), hardest()));
         }
+        narrow(holding).ifPresent(all::add);
         return all;
+    }
+
+    /** Those of the builds that hold in which a limit holds only just. */
+    private Optional<String> narrow(List<String> holding) {
+        List<String> found = new ArrayList<>();
+        for (String build : holding) {
+            comparison
+                    .narrowest(build)
+                    .ifPresent(cell -> found.add(CompareScreenPhrase.narrow(
+                            build, cell.narrow().orElseThrow(), cell.duty().name())));
+        }
+        return found.isEmpty() ? Optional.empty() : Optional.of(CompareScreenPhrase.narrow(found));
     }
 
     /** Builds of which it is not known whether the hub film holds; empty where it is of all. */

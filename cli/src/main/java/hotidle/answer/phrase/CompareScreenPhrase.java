@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import hotidle.assess.Margin;
 import hotidle.assess.StateFault;
 import java.util.List;
 import java.util.Map;
@@ -51,9 +52,33 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
 
     public static final String NONE = "-";
 
-    /** At how many driving conditions something fails. */
-    public static String failsAt(int fails, int all) {
-        return fails == 0 ? "none" : fails + " of " + all;
+    /**
+     * At how many driving conditions something fails.
+     *
+     * @param narrow whether some limit holds only just
+     */
+    public static String failsAt(int fails, int all, boolean narrow) {
+        return fails == 0 ? narrow ? "none, narrow" : "none" : fails + " of " + all;
+    }
+
+    /**
+     * What the weakest link has left, so that nobody takes it for a verdict on a build that fails by something else.
+     *
+     * @param fails at how many driving conditions the build fails
+     */
+    public static String link(double headroom, int fails) {
+        return HeadroomPhrase.of(headroom) + (headroom >= 0 && fails > 0 ? " but FAILS" : "");
+    }
+
+    /** Builds of which a limit holds only just, as the other method says each. */
+    public static String narrow(List<String> builds) {
+        return "NARROW: " + String.join("; ", builds) + ".";
+    }
+
+    /** A build with that limit, its headroom and where. */
+    public static String narrow(String build, Margin margin, String duty) {
+        return build + " " + HeadroomPhrase.of(margin.headroom()) + ", "
+                + LimitPhrase.at(margin.kind(), margin.part(), duty);
     }
 
     /** In front of a row of what fails at a driving condition. */
@@ -89,11 +114,6 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + " says where its oil goes and which repair wins most back.";
     }
 
-    /** The same of a build that came of jobs or another set pressure. */
-    public static String nextAfter(String build) {
-        return next(build + " and what was done to it here (--set, --job)");
-    }
-
     /** What a lockup is called, in place of its converter. */
     public static final String LOCKUP = "lockup";
 
@@ -107,6 +127,30 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
                 + CountPhrase.of(duties, "driving condition") + ", engine torques up to "
                 + Quantity.TORQUE.with(units, torque) + " (more: --for), as far as asked here ('hotidle margins' judges"
                 + " every limit).";
+    }
+
+    /** The same in short, where the next command judges every limit. */
+    public String holdsHere(List<String> builds, int duties, double torque) {
+        return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at all "
+                + CountPhrase.of(duties, "driving condition") + ", up to " + Quantity.TORQUE.with(units, torque)
+                + " of engine torque, as asked here.";
+    }
+
+    /** What to do with a build that came of jobs or another set pressure and in which nothing fails here. */
+    public static String nextHolds(String build) {
+        return "Next: 'hotidle margins' with the same --build, --job and --set judges every limit of " + build + ".";
+    }
+
+    /** What to do about one that fails all the same. */
+    public static String nextJobs(String from, String set) {
+        return "Next: 'hotidle leaks' with --build " + from + " --by job" + set
+                + " says which jobs together keep every limit.";
+    }
+
+    /** How another set pressure is asked for. */
+    public String setTo(double pressure) {
+        return " --set " + Quantity.PRESSURE.number(units, pressure)
+                + Quantity.PRESSURE.in(units).unit();
     }
 
     /** What units are set to, where less is commanded at the condition shown. */

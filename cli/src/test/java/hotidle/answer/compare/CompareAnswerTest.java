@@ -11,9 +11,11 @@ import hotidle.answer.ReadyCircuits;
 import hotidle.answer.format.Json;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.assess.Figures;
+import hotidle.assess.Margin;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
+import hotidle.study.Judgement;
 import hotidle.transmission.DutyPoint;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,6 +115,24 @@ class CompareAnswerTest {
         assertTrue(said.contains("Against fresh, at " + IDLE + ": line falls from"), said);
         assertTrue(said.contains("The speed from which it holds moves from"), said);
         assertFalse(said.contains("Against worn"), said);
+    }
+
+    /** What margins calls narrow is not plainly sound here: the limits that a state has are those of its judgement. */
+    @Test
+    void whatHoldsOnlyJustIsTheNarrowestLimitOfTheSameState() {
+        Comparison restored = Comparison.of(List.of(FIVE.unit("restored")), rpm(500, 2500));
+        Comparison.BuildAtDuty cell = restored.narrowest("restored").orElseThrow();
+        Margin narrow = cell.narrow().orElseThrow();
+        assertEquals(Margin.Verdict.CLOSE, narrow.verdict());
+        Margin judged = Judgement.of(cell.unit(), cell.duty(), rpm(500, 2500)).margins().stream()
+                .filter(margin ->
+                        margin.kind() == narrow.kind() && margin.part().equals(narrow.part()))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(judged.headroom(), narrow.headroom(), 1e-6);
+        String screen = answer(restored, UnitSystem.SHOP).screen();
+        assertTrue(screen.contains("NARROW: restored +"), screen);
+        assertTrue(screen.contains("none, narrow"), screen);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
+import hotidle.assess.Margin;
 import hotidle.assess.StateFault;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,8 +29,39 @@ class CompareScreenPhraseTest {
 
     @Test
     void howManyConditionsFailIsCountedOfAll() {
-        assertEquals("none", CompareScreenPhrase.failsAt(0, 11));
-        assertEquals("3 of 11", CompareScreenPhrase.failsAt(3, 11));
+        assertEquals("none", CompareScreenPhrase.failsAt(0, 11, false));
+        assertEquals("none, narrow", CompareScreenPhrase.failsAt(0, 11, true));
+        assertEquals("3 of 11", CompareScreenPhrase.failsAt(3, 11, true));
+    }
+
+    /** +35 % above HUB OVERLOAD is no sign of strength. */
+    @Test
+    void theWeakestLinkOfABuildThatFailsIsNotTakenForItsVerdict() {
+        assertEquals("+35 % but FAILS", CompareScreenPhrase.link(0.35, 2));
+        assertEquals("+35 %", CompareScreenPhrase.link(0.35, 0));
+        assertEquals("-5 %", CompareScreenPhrase.link(-0.05, 1), "it is what fails");
+    }
+
+    @Test
+    void aLimitThatHoldsOnlyJustIsNamedWithWhatIsLeft() {
+        assertEquals(
+                "NARROW: a +1 %, hub film oil (hub-bushing) at climb; b.",
+                CompareScreenPhrase.narrow(List.of(
+                        CompareScreenPhrase.narrow(
+                                "a",
+                                Margin.of(Margin.Kind.FILM_OIL, "hub-bushing", 1.01, 1, Margin.Scale.FLOW),
+                                "climb"),
+                        "b")));
+    }
+
+    @Test
+    void afterJobsTheNextCommandIsNamed() {
+        assertEquals(
+                "Next: 'hotidle margins' with the same --build, --job and --set judges every limit of worn-after.",
+                CompareScreenPhrase.nextHolds("worn-after"));
+        assertEquals(
+                "Next: 'hotidle leaks' with --build worn --by job --set 16.00bar says which jobs together keep every limit.",
+                CompareScreenPhrase.nextJobs("worn", METRIC.setTo(16e5)));
     }
 
     @Test
@@ -39,6 +71,13 @@ class CompareScreenPhraseTest {
                         "fresh holds at all 1 driving condition, engine torques up to 500 N.m (more: --for), as far"));
         assertTrue(METRIC.holds(List.of("fresh", "restored"), 3, 500)
                 .startsWith("fresh, restored hold at all 3 driving conditions"));
+    }
+
+    @Test
+    void afterJobsItIsSaidInShortWhatHolds() {
+        assertEquals(
+                "worn-after holds at all 3 driving conditions, up to 500 N.m of engine torque, as asked here.",
+                METRIC.holdsHere(List.of("worn-after"), 3, 500));
     }
 
     @Test
