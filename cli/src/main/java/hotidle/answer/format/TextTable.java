@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -64,8 +65,40 @@ public final class TextTable {
         return aligned(lines);
     }
 
+    /**
+     * The same in a width: where cells make it wider, those of the widest columns but the first stand on several lines, broken at
+     * blanks and behind hyphens.
+     */
+    public String folded(int most) {
+        int[] width = widths(MOST_HEAD_LINES);
+        while (total(width) > most) {
+            int widest = 0;
+            for (int c = 1; c < width.length; c++) {
+                if (width[c] > longestPiece(c) && (widest == 0 || width[c] > width[widest])) {
+                    widest = c;
+                }
+            }
+            if (widest == 0) {
+                break;
+            }
+            width[widest]--;
+        }
+        return aligned(width);
+    }
+
+    private int longestPiece(int column) {
+        return rows.stream()
+                .flatMap(row -> Stream.of(row.get(column).split(BREAK, -1)))
+                .mapToInt(piece -> piece.strip().length())
+                .max()
+                .orElse(0);
+    }
+
     private String aligned(int headLines) {
-        int[] width = widths(headLines);
+        return aligned(widths(headLines));
+    }
+
+    private String aligned(int[] width) {
         List<List<String>> heads = new ArrayList<>();
         int used = 1;
         for (int c = 0; c < width.length; c++) {
@@ -82,7 +115,25 @@ public final class TextTable {
             text.append(line(cells, width));
         }
         text.append("-".repeat(total(width))).append('\n');
-        rows.subList(1, rows.size()).forEach(row -> text.append(line(row, width)));
+        rows.subList(1, rows.size()).forEach(row -> text.append(lines(row, width)));
+        return text.toString();
+    }
+
+    private static String lines(List<String> row, int[] width) {
+        List<List<String>> cells = new ArrayList<>();
+        for (int c = 0; c < width.length; c++) {
+            cells.add(row.get(c).length() <= width[c] ? List.of(row.get(c)) : broken(row.get(c), width[c]));
+        }
+        StringBuilder text = new StringBuilder();
+        int used = cells.stream().mapToInt(List::size).max().orElse(1);
+        for (int line = 0; line < used; line++) {
+            int at = line;
+            text.append(line(
+                    cells.stream()
+                            .map(cell -> at < cell.size() ? cell.get(at) : "")
+                            .toList(),
+                    width));
+        }
         return text.toString();
     }
 

@@ -14,7 +14,11 @@ import hotidle.study.gauge.Meter;
 import hotidle.study.gauge.NextReading;
 import hotidle.study.gauge.TestPoint;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What is said of gauge readings: what is wrong, how sure, what next. */
@@ -46,6 +50,7 @@ final class GaugeScreen {
         if (found.agreement().agrees()) {
             screen.addWhereRoom(onRegulator());
         } else {
+            screen.add(sound());
             screen.add(GaugePhrase.CAUSES);
             List<String> lines = causes.lines(GROUPS, OTHERS);
             String next = next(1);
@@ -69,13 +74,14 @@ final class GaugeScreen {
         GaugeRows rows = new GaugeRows(answer);
         text.append("\n").append(rows.readings().aligned());
         text.append("\n").append(standsOut(found.readings().size()));
+        text.append(found.agreement().agrees() ? "" : sound());
         text.append(onRegulator());
         if (!found.agreement().agrees()) {
             text.append("\n").append(GaugePhrase.CAUSES).append("\n");
             causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(text::append);
             text.append("\n").append(next(answer.next().size()));
         }
-        text.append("\n").append(rows.causes().aligned());
+        text.append("\n").append(rows.causes().folded(Wrap.WIDTH));
         answer.fits().ifPresent(fits -> text.append("\n").append(fits(rows, fits)));
         return text.append("\n").append(Wrap.lines(GaugePhrase.ASSUMED, "", "")).toString();
     }
@@ -163,6 +169,26 @@ final class GaugeScreen {
             }
         }
         return Wrap.lines(GaugePhrase.standsOut(lines, all - lines.size()), "", "  ");
+    }
+
+    /** Which taps read sound at every point at which they were read. */
+    private String sound() {
+        Map<String, Integer> sound = new LinkedHashMap<>();
+        Set<String> off = new HashSet<>();
+        for (int i = 0; i < found.readings().size(); i++) {
+            String tap = found.readings().get(i).meter().name();
+            sound.merge(tap, 1, Integer::sum);
+            if (found.standsOut(i)) {
+                off.add(tap);
+            }
+        }
+        sound.keySet().removeAll(off);
+        return Wrap.lines(
+                GaugePhrase.sound(sound.entrySet().stream()
+                        .map(tap -> GaugePhrase.tap(tap.getKey(), tap.getValue()))
+                        .toList()),
+                "",
+                "  ");
     }
 
     private String beside(int i) {

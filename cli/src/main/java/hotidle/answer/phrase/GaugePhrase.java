@@ -47,6 +47,16 @@ public record GaugePhrase(Quantity.UnitSystem units) {
                 + CountPhrase.of(sizes, "size") + ".";
     }
 
+    /** Taps of which no reading stands out. */
+    public static String sound(List<String> taps) {
+        return taps.isEmpty() ? "No tap reads as a sound build does." : "Read sound: " + String.join(", ", taps) + ".";
+    }
+
+    /** A tap with how many readings of it there are. */
+    public static String tap(String name, int readings) {
+        return readings == 1 ? name : name + " (" + readings + " readings)";
+    }
+
     /** What is assumed. */
     public static final String ASSUMED =
             "Allowed for: the gauges; 1 % of engine speed, 2 K of the thermometer at each point and 3 K of thermometer and oil at all;"

@@ -51,6 +51,32 @@ class TextTableTest {
     }
 
     @Test
+    void wideCellsAreFoldedAtBlanksAndNoWordIsLost() {
+        String said = "all its sizes at 68 % of their wear allowance; within wear";
+        String text = new TextTable(List.of("fault", "share", "best size", "hidden up to"))
+                .add(List.of("pump-slipping@pump", "52 %", said, said))
+                .add(List.of("oil-aerated", "48 %", "21 % air", "12 % air"))
+                .folded(60);
+        assertTrue(text.lines().allMatch(line -> line.length() <= 60), text);
+        assertEquals(
+                1,
+                text.lines()
+                        .filter(line -> line.startsWith("pump-slipping@pump"))
+                        .count(),
+                text);
+        assertTrue(
+                text.contains("48 %")
+                        && text.lines()
+                                        .filter(line -> line.contains("allowance"))
+                                        .count()
+                                > 0,
+                text);
+        for (String word : said.split(" ", -1)) {
+            assertTrue(text.split(java.util.regex.Pattern.quote(word), -1).length > 2, word + " twice in\n" + text);
+        }
+    }
+
+    @Test
     void aSpreadsheetGetsQuotesWhereACellHasACommaOrAQuote() {
         assertEquals(
                 "a,b\n\"1,5\",\"3\"\" tube\"\n",

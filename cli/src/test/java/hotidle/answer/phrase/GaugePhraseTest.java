@@ -132,4 +132,12 @@ class GaugePhraseTest {
         assertEquals("shift: spool stuck", UnitFaultPhrase.named(FaultKind.VALVE_STUCK, "shift"));
         assertEquals("shift (spool stuck)", UnitFaultPhrase.brief(FaultKind.VALVE_STUCK, "shift"));
     }
+
+    @Test
+    void tapsThatReadSoundAreNamedWithHowOftenTheyWereRead() {
+        assertEquals(
+                "Read sound: line (3 readings), converter.",
+                GaugePhrase.sound(List.of(GaugePhrase.tap("line", 3), GaugePhrase.tap("converter", 1))));
+        assertEquals("No tap reads as a sound build does.", GaugePhrase.sound(List.of()));
+    }
 }
