@@ -52,8 +52,8 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
                 table.add(List.of(
                         size,
                         pressures(ranges),
-                        beyond(ranges.get(0).below(), duties),
-                        beyond(ranges.get(ranges.size() - 1).above(), duties),
+                        tried(ranges.get(0).below(), duties),
+                        tried(ranges.get(ranges.size() - 1).above(), duties),
                         most));
             }
         }
@@ -100,6 +100,13 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
                                 Quantity.PRESSURE.number(units, range.last().pressure())))
                         .collect(Collectors.joining(", "))
                 + MapPhrase.andMore(Math.max(0, ranges.size() - RANGES));
+    }
+
+    /** What fails beyond a range, and the pressure at which that was found: between the two it was not tried. */
+    private String tried(Optional<WindowMap.MapCell> cell, boolean duties) {
+        String limit = beyond(cell, duties);
+        return cell.map(one -> MapPhrase.foundAt(limit, Quantity.PRESSURE.number(units, one.pressure())))
+                .orElse(limit);
     }
 
     private static String beyond(Optional<WindowMap.MapCell> cell, boolean duties) {

@@ -156,4 +156,9 @@ public final class MapPhrase {
     public static String notKnownAt(long points, String why) {
         return "?  not known at " + CountPhrase.of(points, "point") + ": " + why;
     }
+
+    /** A limit and the pressure, without its unit, at which it was found to fail. */
+    public static String foundAt(String limit, String pressure) {
+        return limit + " (" + pressure + ")";
+    }
 }

@@ -61,6 +61,29 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     /** Pressures this share apart are told as two (chosen) [-]. */
     private static final double UNLIKE = 0.01;
 
+    /**
+     * Which of the pressures told is the one to change, and how.
+     *
+     * @param set    set pressure [Pa]
+     * @param useful up to which more buys torque [Pa]; empty where none tried is too high
+     */
+    public String next(String build, double set, OptionalDouble useful) {
+        String now = Quantity.PRESSURE.with(units, set);
+        String upTo = useful.isEmpty()
+                ? ""
+                : useful.getAsDouble() > set
+                        ? "; above " + Quantity.PRESSURE.with(units, useful.getAsDouble()) + " it buys no torque"
+                        : "; more of it buys no torque";
+        return "Next: of these the set pressure is the one to change, " + now + " in " + build + upTo
+                + ". 'hotidle spring' with --set says how, 'hotidle window' which ones keep every other limit.";
+    }
+
+    /** The same where the line is not held at idle: another set pressure would not be there. */
+    public static String nextJobs(String build) {
+        return "Next: " + build + " is LOW at idle, so first the oil: 'hotidle leaks' with --build " + build
+                + " --by job.";
+    }
+
     /** A second link with its range and its factor: how much more engine torque it carries than the first. */
     public static String second(String name, String range, double factor) {
         return name + " in " + range + " at " + factor(factor) + " of that";

@@ -187,4 +187,15 @@ public final class WearLimitPhrase {
     public static String failWhenNew(List<String> limits) {
         return " Even with all fits new these fail and are not counted: " + String.join("; ", limits) + ".";
     }
+
+    /** What to do about a build that fails as it is. */
+    public static String nextJobs(String build) {
+        return "Next: 'hotidle leaks' with --build " + build + " --by job says which jobs keep every limit.";
+    }
+
+    /** What to do with one that has some wear left. */
+    public static String nextMeasure(String build) {
+        return "Next: measure the tightest fits first ('hotidle sheet'); 'hotidle wear' with --sheet then counts from there, and"
+                + " 'hotidle margins' with --build " + build + " says how every limit stands now.";
+    }
 }

@@ -107,10 +107,14 @@ public record TorqueAnswer(
     public String screen() {
         FirstScreen screen = new FirstScreen(TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle));
         TorqueRows rows = new TorqueRows(units, builds);
-        screen.add(said(builds.size() > 1)).add(table(rows.sideBySide()));
-        if (!rows.signs().isEmpty()) {
-            screen.add(Wrap.lines(rows.signs(), "", ""));
+        String signs = rows.signs().isEmpty() ? "" : Wrap.lines(rows.signs(), "", "");
+        String table = table(rows.sideBySide()) + signs;
+        screen.add(said(builds.size() > 1));
+        String next = next();
+        if ((next + table).lines().count() <= screen.room()) {
+            screen.add(next);
         }
+        screen.add(table);
         notes().forEach(screen::addWhereRoom);
         return screen.text();
     }
@@ -118,7 +122,7 @@ public record TorqueAnswer(
     @Override
     public String full() {
         TorqueRows rows = new TorqueRows(units, builds);
-        return said(false) + "\n" + table(rows.each(true)) + "\n"
+        return said(false) + next() + "\n" + table(rows.each(true)) + "\n"
                 + (rows.signs().isEmpty() ? "" : Wrap.lines(rows.signs(), "", "")) + String.join("", notes()) + "\n"
                 + needed() + "\n" + TorquePhrase.ESTIMATE + "\n" + NoStallPhrase.of(lowAtIdle);
     }
@@ -149,6 +153,18 @@ public record TorqueAnswer(
         StringBuilder text = new StringBuilder(Wrap.lines(HeadingPhrase.headed(circuit, about), "", "  "));
         sentences(brief).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
         return text.toString();
+    }
+
+    /** Which of the pressures told is to be changed, and by which command, which on paper is not at hand. */
+    private String next() {
+        return builds.stream()
+                .filter(one -> one.asked().isEmpty())
+                .findFirst()
+                .map(one -> lowAtIdle.contains(one.build())
+                        ? TorquePhrase.nextJobs(one.build())
+                        : phrase().next(one.build(), one.set(), one.useful().pressure()))
+                .map(sentence -> Wrap.lines(sentence, "", "  "))
+                .orElse("");
     }
 
     /** @param brief whether of set pressure only the crossing is told */

@@ -42,6 +42,7 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
             end.append(tables().notGauged(builds.get(0)));
             end.append(builds.get(0).hub(units));
         }
+        end.append(Wrap.lines(next(), "", "  "));
         end.append(Caution.LINE).append("\n");
         long left = Wrap.LINES
                 - text.toString().lines().count()
@@ -57,6 +58,15 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 : (wearing.size() == 1 ? tables().alone(wearing.get(0), rows) : tables().beside(wearing, rows))
                         .fitted(Wrap.WIDTH);
         return text + "\n" + table + (table.isEmpty() ? "" : "\n") + end;
+    }
+
+    /** What to do with the first build: that which fails as it is before all others. */
+    private String next() {
+        return builds.stream()
+                .filter(one -> !one.wear().already().isEmpty())
+                .findFirst()
+                .map(one -> WearLimitPhrase.nextJobs(one.build()))
+                .orElseGet(() -> WearLimitPhrase.nextMeasure(builds.get(0).build()));
     }
 
     /** The same on a page: every fit that takes a limit away, and every written limit that is too loose. */

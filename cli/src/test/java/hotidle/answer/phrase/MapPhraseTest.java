@@ -91,4 +91,10 @@ class MapPhraseTest {
                 "worn: 1 of 1 point holds every limit, with most to spare at x.",
                 MapPhrase.counted("worn", 1, 1, true, Map.of(), "x"));
     }
+
+    /** Between the last pressure that holds and this one nothing was tried. */
+    @Test
+    void whatFailsBeyondARangeIsToldWithThePressureAtWhichItWasFound() {
+        assertEquals("lubrication (100)", MapPhrase.foundAt("lubrication", "100"));
+    }
 }

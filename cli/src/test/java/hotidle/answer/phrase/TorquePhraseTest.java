@@ -1,6 +1,7 @@
 package hotidle.answer.phrase;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.answer.format.Quantity.UnitSystem;
 import java.util.List;
@@ -66,5 +67,18 @@ class TorquePhraseTest {
     void theSpeedBelowWhichThePumpFailsIsToldWhereThereIsOne() {
         assertEquals("1100", metric.from(OptionalDouble.of(1100 / 60.0)));
         assertEquals("any", metric.from(OptionalDouble.empty()));
+    }
+
+    /** Three pressures stand on that screen; one of them is set. */
+    @Test
+    void ofTheLineTheCommandAndTheSetPressureTheLastIsTheOneToChange() {
+        String up = new TorquePhrase(UnitSystem.METRIC).next("worn", 10e5, OptionalDouble.of(14e5));
+        assertTrue(up.startsWith("Next: of these the set pressure is the one to change, 10.00 bar in worn; above"), up);
+        assertTrue(up.contains("above 14.00 bar it buys no torque. 'hotidle spring' with --set"), up);
+        String no = new TorquePhrase(UnitSystem.METRIC).next("worn", 10e5, OptionalDouble.of(9e5));
+        assertTrue(no.contains("; more of it buys no torque."), no);
+        String open = new TorquePhrase(UnitSystem.METRIC).next("worn", 10e5, OptionalDouble.empty());
+        assertTrue(open.contains("10.00 bar in worn. 'hotidle spring'"), open);
+        assertTrue(TorquePhrase.nextJobs("worn").startsWith("Next: worn is LOW at idle, so first the oil"));
     }
 }

@@ -57,4 +57,12 @@ class WearLimitPhraseTest {
         assertTrue(WearLimitPhrase.noneOfThese(List.of("pump.gap", "hub.bore")).endsWith(": pump.gap, hub.bore."));
         assertTrue(WearLimitPhrase.noneHolds("worn", 4).startsWith("worn: no limit holds"));
     }
+
+    @Test
+    void whatFailsAsItIsIsMendedAndWhatHasWearLeftIsMeasured() {
+        assertEquals(
+                "Next: 'hotidle leaks' with --build worn --by job says which jobs keep every limit.",
+                WearLimitPhrase.nextJobs("worn"));
+        assertTrue(WearLimitPhrase.nextMeasure("restored").startsWith("Next: measure the tightest fits first"));
+    }
 }
