@@ -17,6 +17,10 @@ final class NewFile {
      * @throws WrongInputException where it is there already, or its folder is not
      */
     static void check(String option, Path file) {
+        if (Files.isDirectory(file)) {
+            throw new WrongInputException(
+                    "hotidle: " + option + " " + file + " is a folder\nmend: name a new file in it");
+        }
         if (Files.exists(file)) {
             throw new WrongInputException("hotidle: " + option + " " + file
                     + " is there already, and may be filled in\nmend: name a new file");

@@ -89,10 +89,9 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private void refuseUncommanded(Transmission unit) {
-        String option = work.setAsked() ? "--set" : pictures.plotAsked() ? "--plot" : "";
-        if (!option.isEmpty() && unit.commanded().isEmpty()) {
-            throw new WrongInputException("hotidle: " + option + " asks for a set pressure, but " + unit.circuit()
-                    + " is not commanded\nmend: leave out " + option + ", or give the circuit a command section");
+        if (work.setAsked() && unit.commanded().isEmpty()) {
+            throw new WrongInputException("hotidle: --set asks for a set pressure, but " + unit.circuit()
+                    + " is not commanded\nmend: leave out --set, or give the circuit a command section");
         }
     }
 }

@@ -19,7 +19,9 @@ final class SweepPictures {
     @Option(
             names = "--plot",
             paramLabel = "FILE",
-            description = "draws line pressure and where the oil goes into this file (.png, .svg or .pdf)")
+            description =
+                    "draws line pressure and where the oil goes into this file (.png, .svg or .pdf); of a bench, which holds no line,"
+                            + " what its gauges read")
     private Path plot;
 
     @Option(
@@ -41,11 +43,6 @@ final class SweepPictures {
 
     @Mixin
     private PictureSize size;
-
-    /** Whether line pressure and oil are to be drawn. */
-    boolean plotAsked() {
-        return plot != null;
-    }
 
     /** Refuses what cannot be drawn, before anything is solved. */
     void check(List<Double> speeds) {
@@ -70,12 +67,18 @@ final class SweepPictures {
     void draw(DescribedCircuit described, SweepAnswer answer, PrintWriter err) {
         ReadingsAtDuty read = read(answer.sweeps().get(0), err);
         String others = LeftOutPhrase.readings(read.others());
-        if (plot != null) {
+        if (plot != null && described.unit().commanded().isEmpty()) {
+            draw(
+                    answer.tapPicture(read.taken()).orElseThrow(() -> noTap("--plot", described)),
+                    plot,
+                    answer.leftOutOfTapPicture() + others,
+                    err);
+        } else if (plot != null) {
             draw(answer.pictureWith(read.taken()), plot, answer.leftOutOfPicture() + others, err);
         }
         if (taps != null) {
             draw(
-                    answer.tapPicture(read.taken()).orElseThrow(() -> noTap(described)),
+                    answer.tapPicture(read.taken()).orElseThrow(() -> noTap("--plot-taps", described)),
                     taps,
                     answer.leftOutOfTapPicture() + others,
                     err);
@@ -96,8 +99,8 @@ final class SweepPictures {
                 .orElseGet(() -> new ReadingsAtDuty(List.of(), 0));
     }
 
-    private static WrongInputException noTap(DescribedCircuit described) {
-        return new WrongInputException("hotidle: --plot-taps: there is nothing to draw: " + described.name()
+    private static WrongInputException noTap(String option, DescribedCircuit described) {
+        return new WrongInputException("hotidle: " + option + ": there is nothing to draw: " + described.name()
                 + " has no gauge port that reads anything\nmend: add taps: to the circuit");
     }
 
