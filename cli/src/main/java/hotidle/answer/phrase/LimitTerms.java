@@ -11,9 +11,10 @@ final class LimitTerms {
             TermPhrase.term(
                     "narrow",
                     "a limit that holds with up to 10 % to spare (assumed)",
-                    "margins",
+                    "margins, compare, leaks --by job",
                     "verdict: close",
-                    "close"),
+                    "close",
+                    "none, narrow"),
             TermPhrase.term(
                     "fails",
                     "a limit that is not kept, or of which no state was found",
@@ -95,7 +96,7 @@ final class LimitTerms {
                     "clutch slips"),
             TermPhrase.term(
                     "weakest link",
-                    "the clutch, lockup or rated part with least headroom anywhere; + holds, - fails",
+                    "the clutch, lockup or rated part with least to spare; no verdict on oil, line or hub",
                     "compare",
                     TermPhrase.NONE,
                     "weakest link, anywhere"),
@@ -125,6 +126,7 @@ final class LimitTerms {
                     "thinnest hub film",
                     "thinnest hub film, any speed",
                     "film thin",
+                    "too thin",
                     "thin"),
             TermPhrase.term(
                     "hub film oil",

@@ -72,12 +72,12 @@ final class StudyTerms {
                     "high_by"),
             TermPhrase.term(
                     "below, fails first",
-                    "the limit that fails first with a lower set pressure",
+                    "the limit that fails first with less set pressure (the one tried)",
                     "map",
                     TermPhrase.NONE),
             TermPhrase.term(
                     "above, fails first",
-                    "the limit that fails first with a higher set pressure",
+                    "the limit that fails first with more set pressure (the one tried)",
                     "map",
                     TermPhrase.NONE),
             TermPhrase.term(

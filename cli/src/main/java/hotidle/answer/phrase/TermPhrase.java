@@ -56,13 +56,14 @@ public final class TermPhrase {
                     Stream.concat(StudyTerms.ALL.stream(), ShiftTerms.ALL.stream())
                             .toList()));
 
-    /** All of them. */
-    public static final List<Term> ALL =
-            TOPICS.stream().flatMap(topic -> topic.terms().stream()).toList();
+    /** All of them, and the phrases of verdicts, which whoever reads one has before his eyes and need not find in a list. */
+    public static final List<Term> ALL = Stream.concat(
+                    TOPICS.stream().flatMap(topic -> topic.terms().stream()), VerdictTerms.ALL.stream())
+            .toList();
 
     /** Every word, topic by topic. */
     public static String listed() {
-        return "Words of the screens and of JSON; 'hotidle explain WORD' says what one means.\n"
+        return "Words of screens and JSON; 'hotidle explain WORD' says what one means, or a verdict (NONE LEFT).\n"
                 + TOPICS.stream()
                         .map(topic -> Wrap.lines(
                                 topic.title() + ": "

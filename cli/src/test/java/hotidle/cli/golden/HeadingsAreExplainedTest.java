@@ -216,6 +216,34 @@ class HeadingsAreExplainedTest {
                 verdicts.filter(word -> TermPhrase.of(word).isEmpty()).toList());
     }
 
+    /** Words in capitals that are none: names of standards and of formats, and those that only stress the sentence they stand in. */
+    private static final Set<String> NO_VERDICT = Set.of(
+            "JSON", "CSV", "ISO", "ASTM", "NADCA", "NIST", "LESS", "URL", "PORT", "TOKEN", "HOTIDLE", "UTF", "WORD");
+
+    private static final Pattern CAPITALS = Pattern.compile("(?<![\\w\"'.=/-])[A-Z][A-Z]+(?: [A-Z]{2,})*(?![\\w=-])");
+
+    @Test
+    void everyVerdictInCapitalsOfAFirstScreenIsExplained() throws IOException {
+        Set<String> found = new TreeSet<>();
+        for (Case one : Case.recorded()) {
+            if (one.words().stream().noneMatch(NO_FIRST_SCREEN::contains)) {
+                String recorded =
+                        GoldenFiles.read(GoldenFiles.ROOT.resolve("text").resolve(one.name() + ".txt"));
+                Matcher words = CAPITALS.matcher(
+                        recorded.substring(recorded.indexOf(GoldenFiles.OUTPUT)).replaceAll("\\s+", " "));
+                while (words.find()) {
+                    found.add(words.group());
+                }
+            }
+        }
+        found.removeAll(NO_VERDICT);
+        assertTrue(
+                found.containsAll(List.of("IDLE PRESSURE IS LOW", "NONE LEFT", "THEY DO NOT AGREE")), found.toString());
+        assertEquals(
+                List.of(),
+                found.stream().filter(word -> TermPhrase.of(word).isEmpty()).toList());
+    }
+
     @Test
     void everyRowOfACompareScreenIsExplained() throws IOException {
         String recorded = GoldenFiles.read(GoldenFiles.ROOT.resolve("text").resolve("compare-table.txt"));
