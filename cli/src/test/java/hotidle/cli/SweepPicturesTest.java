@@ -47,7 +47,6 @@ class SweepPicturesTest {
     @Test
     void withoutAPictureOneSpeedIsEnough() {
         assertDoesNotThrow(() -> pictures().check(List.of(10.0)));
-        assertFalse(pictures().plotAsked());
     }
 
     @Test
@@ -57,12 +56,6 @@ class SweepPicturesTest {
         assertTrue(refused(pictures("--plot-film", file("a.png")), List.of(10.0))
                 .startsWith("hotidle: --plot-film needs"));
         assertDoesNotThrow(() -> pictures("--plot", file("a.svg")).check(SPEEDS));
-    }
-
-    @Test
-    void onlyThePictureOfPressuresAsksForASetPressure() {
-        assertTrue(pictures("--plot", file("a.svg")).plotAsked());
-        assertFalse(pictures("--plot-film", file("a.svg")).plotAsked());
     }
 
     @Test

@@ -244,16 +244,6 @@ class SeriesTest {
     }
 
     @Test
-    void howFarAStateIsFromBalanceIsToldWithoutSolving() {
-        stepsAt(650);
-        SolvedState kept = series.kept();
-        assertEquals(0, series.imbalance(kept, conditions.atSpeed(650 / 60.0)), 1e-18);
-        double little = series.imbalance(kept, conditions.atSpeed(660 / 60.0));
-        double much = series.imbalance(kept, conditions.atSpeed(700 / 60.0));
-        assertTrue(little > 1e-6 && much > 4 * little, little + " and " + much);
-    }
-
-    @Test
     void anotherNetworkOfTheSameShapeIsGoneOnWithAndOneOfAnotherIsBegun() {
         assertTrue(series.solve(conditions));
         Transmission other = TenNodes.worn(5);
