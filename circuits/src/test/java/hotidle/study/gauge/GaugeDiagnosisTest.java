@@ -12,6 +12,7 @@ import hotidle.study.gauge.GaugeFindings.Agreement;
 import hotidle.study.gauge.GaugeFindings.ExpectedReading;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -94,6 +95,7 @@ class GaugeDiagnosisTest {
         List<Double> speeds = rows.stream()
                 .filter(row ->
                         row.meter().name().equals("line") && row.at().range().equals("first"))
+                .filter(row -> row.at().commanded().isEmpty())
                 .map(row -> Math.rint(60 * row.at().speed()))
                 .toList();
         assertEquals(List.of(1000.0, 1500.0), speeds);
@@ -120,7 +122,18 @@ class GaugeDiagnosisTest {
                 .highest();
         assertTrue(candidates(six, 10, 380).stream()
                 .anyMatch(row -> row.at().commanded().equals(OptionalDouble.of(highest))));
-        assertTrue(candidates(FIVE.unit("fresh"), 10, 380).stream()
-                .allMatch(row -> row.at().commanded().isEmpty()));
+    }
+
+    /** Its line pressure is the same at every torque, and 60 psi by the spring alone. */
+    @Test
+    void theSpringAloneIsReadWhereTheRegulatorHolds() {
+        List<TestPoint> other = candidates(FIVE.unit("fresh"), 10, 380).stream()
+                .map(GaugeReading.Row::at)
+                .filter(at -> at.commanded().isPresent())
+                .toList();
+        assertFalse(other.isEmpty());
+        assertTrue(other.stream()
+                .allMatch(at -> Math.abs(at.commanded().getAsDouble() - 60 * SetPressure.PSI) < 1
+                        && at.speed() == AcceptanceSheet.SPEED));
     }
 }

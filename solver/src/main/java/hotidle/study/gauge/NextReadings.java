@@ -22,7 +22,8 @@ import org.apache.commons.math3.linear.RealVector;
  *
  * <pre>
  * Candidates  every tap in every range, and the flow of the cooler, at idle, 1000 and 1500 rpm, as warm as the warmest of the readings
- *             taken and hot, with the command as it was and at its highest; nothing that was read already, nothing at stall
+ *             taken and hot, with the command as it was and at its highest; at 1500 rpm with no pilot pressure, too, where the spring
+ *             alone holds the line: it tells spring, boost land and solenoid apart; nothing that was read already, nothing at stall
  * Causes      those of the leading groups, one for each gallery, whose leaks no gauge tells apart; one of which no state is found is left
  *             out
  * Value       expected information on the cause, Σ g·KL(p_g, Σ g·p_g), g its share and p_g the density of what is read if it is the
@@ -231,6 +232,8 @@ public final class NextReadings {
         List<Double> temperatures = hot > read + SAME_TEMPERATURE ? List.of(read, hot) : List.of(read);
         List<OptionalDouble> commands = new ArrayList<>(List.of(first.commanded()));
         highest(unit, first).ifPresent(highest -> commands.add(OptionalDouble.of(highest)));
+        OptionalDouble lowest = lowest(unit, first);
+        lowest.ifPresent(pressure -> commands.add(lowest));
         List<GaugeReading.Row> rows = new ArrayList<>();
         for (Range range : unit.ranges()) {
             for (double speed : DoubleStream.concat(
@@ -238,6 +241,9 @@ public final class NextReadings {
                     .toArray()) {
                 for (double temperature : temperatures) {
                     for (OptionalDouble command : commands) {
+                        if (lowest.isPresent() && command.equals(lowest) && speed < RPM[RPM.length - 1] / 60) {
+                            continue;
+                        }
                         TestPoint at = new TestPoint(
                                 speed,
                                 temperature,
@@ -257,17 +263,30 @@ public final class NextReadings {
         return rows;
     }
 
-    /** The highest line pressure that can be commanded, where that is more than at a test point. */
+    /** The highest line pressure commanded at any torque, where that is more than at a test point. */
     private static Optional<Double> highest(Transmission unit, TestPoint at) {
         return unit.commanded()
                 .flatMap(Command::pilot)
-                .filter(pilot -> pilot.lineByTorque().highest()
-                        > Command.AGREE
-                                + at.commanded()
-                                        .orElse(pilot.lineByTorque()
-                                                .at(at.torque()
-                                                        .orElse(at.like(unit).engineTorque()))))
+                .filter(pilot -> pilot.lineByTorque().highest() > commanded(unit, pilot, at) + Command.AGREE)
                 .map(pilot -> pilot.lineByTorque().highest());
+    }
+
+    /** The line pressure for which no pilot pressure is asked, where that is less than at a test point. */
+    private static OptionalDouble lowest(Transmission unit, TestPoint at) {
+        return unit.commanded().flatMap(Command::pilot).stream()
+                .filter(pilot -> spring(pilot) < commanded(unit, pilot, at) - Command.AGREE)
+                .mapToDouble(NextReadings::spring)
+                .findFirst();
+    }
+
+    private static double spring(Command.Pilot pilot) {
+        return pilot.pilotByLine().points().get(0).x();
+    }
+
+    private static double commanded(Transmission unit, Command.Pilot pilot, TestPoint at) {
+        return at.commanded()
+                .orElseGet(() -> pilot.lineByTorque()
+                        .at(at.torque().orElseGet(() -> at.like(unit).engineTorque())));
     }
 
     /** Whether to take a reading would be to take another again. */
