@@ -40,7 +40,7 @@ final class AllowedReadings {
     AllowedReadings(Twins twins) {
         this.twins = twins;
         Adjustable build = twins.build;
-        NextReadings.candidates(build.unit(), twins.places).forEach(row -> further.add(place(row, twins.places)));
+        CandidateReadings.of(build.unit(), twins.places).forEach(row -> further.add(place(row, twins.places)));
         List<GaugeReading> all = new ArrayList<>(twins.places);
         all.addAll(further);
         all.forEach(reading -> numbers.put(reading.row(), numbers.size()));

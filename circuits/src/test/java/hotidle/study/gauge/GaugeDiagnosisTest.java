@@ -83,7 +83,7 @@ class GaugeDiagnosisTest {
 
     private static List<GaugeReading.Row> candidates(Transmission unit, double speed, double temperature) {
         TestPoint at = new TestPoint(speed, temperature, "first", OptionalDouble.empty(), OptionalDouble.empty());
-        return NextReadings.candidates(
+        return CandidateReadings.of(
                 unit,
                 List.of(new GaugeReading(
                         Meter.of(unit, "line").orElseThrow(), at, GaugeReading.Sense.EXACT, 1e6, 1e4)));

@@ -2,16 +2,12 @@ package hotidle.study.gauge;
 
 import hotidle.network.Network;
 import hotidle.transmission.Adjustable;
-import hotidle.transmission.Command;
-import hotidle.transmission.Range;
-import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,9 +17,7 @@ import org.apache.commons.math3.linear.RealVector;
  * Which reading to take next.
  *
  * <pre>
- * Candidates  every tap in every range, and the flow of the cooler, at idle, 1000 and 1500 rpm, as warm as the warmest of the readings
- *             taken and hot, with the command as it was and at its highest; at 1500 rpm with no pilot pressure, too, where the spring
- *             alone holds the line: it tells spring, boost land and solenoid apart; nothing that was read already, nothing at stall
+ * Candidates  {@link CandidateReadings}, where the sound unit has a state
  * Causes      those of the leading groups, one for each gallery, whose leaks no gauge tells apart; one of which no state is found is left
  *             out
  * Value       expected information on the cause, Σ g·KL(p_g, Σ g·p_g), g its share and p_g the density of what is read if it is the
@@ -33,7 +27,6 @@ import org.apache.commons.math3.linear.RealVector;
  */
 public final class NextReadings {
 
-    private static final double[] RPM = {1000, 1500};
     private static final int MOST_CAUSES = 8;
     /** Steps of the integral (ours). */
     private static final int FEWEST = 60;
@@ -70,7 +63,7 @@ public final class NextReadings {
         if (leading.size() < 2) {
             return List.of();
         }
-        List<GaugeReading.Row> rows = candidates(build.unit(), findings.readings());
+        List<GaugeReading.Row> rows = CandidateReadings.of(build.unit(), findings.readings());
         Tolerances tolerances = Tolerances.of(build);
         List<Tolerances.Shift> shifts = tolerances.shifts();
         GaugeModel all = new GaugeModel(tolerances, shifts, joined(findings.readings(), rows));
@@ -219,95 +212,4 @@ public final class NextReadings {
 
     /** Of a pressure gauge where none was used: 2 psi (assumed) [Pa]. */
     private static final double UNKNOWN_GAUGE = 13_790;
-
-    /** Every reading that could be taken. */
-    static List<GaugeReading.Row> candidates(Transmission unit, List<GaugeReading> taken) {
-        double idle = AcceptanceSheet.idle(unit).speed();
-        double hot = AcceptanceSheet.idle(unit).temperatures().getOrDefault(TestPoint.SUMP, Double.NaN);
-        TestPoint first = taken.get(0).at();
-        double read = taken.stream()
-                .mapToDouble(reading -> reading.at().temperature())
-                .max()
-                .orElse(hot);
-        List<Double> temperatures = hot > read + SAME_TEMPERATURE ? List.of(read, hot) : List.of(read);
-        List<OptionalDouble> commands = new ArrayList<>(List.of(first.commanded()));
-        highest(unit, first).ifPresent(highest -> commands.add(OptionalDouble.of(highest)));
-        OptionalDouble lowest = lowest(unit, first);
-        lowest.ifPresent(pressure -> commands.add(lowest));
-        List<GaugeReading.Row> rows = new ArrayList<>();
-        for (Range range : unit.ranges()) {
-            for (double speed : DoubleStream.concat(
-                            DoubleStream.of(idle), DoubleStream.of(RPM).map(rpm -> rpm / 60))
-                    .toArray()) {
-                for (double temperature : temperatures) {
-                    for (OptionalDouble command : commands) {
-                        if (lowest.isPresent() && command.equals(lowest) && speed < RPM[RPM.length - 1] / 60) {
-                            continue;
-                        }
-                        TestPoint at = new TestPoint(
-                                speed,
-                                temperature,
-                                range.name(),
-                                command,
-                                command.isPresent() ? OptionalDouble.empty() : first.torque());
-                        for (Meter meter : Meter.of(unit)) {
-                            GaugeReading.Row row = new GaugeReading.Row(meter, at);
-                            if (allowed(unit, meter) && taken.stream().noneMatch(one -> same(one.row(), row))) {
-                                rows.add(row);
-                            }
-                        }
-                    }
-                }
-            }
-        }
-        return rows;
-    }
-
-    /** The highest line pressure commanded at any torque, where that is more than at a test point. */
-    private static Optional<Double> highest(Transmission unit, TestPoint at) {
-        return unit.commanded()
-                .flatMap(Command::pilot)
-                .filter(pilot -> pilot.lineByTorque().highest() > commanded(unit, pilot, at) + Command.AGREE)
-                .map(pilot -> pilot.lineByTorque().highest());
-    }
-
-    /** The line pressure for which no pilot pressure is asked, where that is less than at a test point. */
-    private static OptionalDouble lowest(Transmission unit, TestPoint at) {
-        return unit.commanded().flatMap(Command::pilot).stream()
-                .filter(pilot -> spring(pilot) < commanded(unit, pilot, at) - Command.AGREE)
-                .mapToDouble(NextReadings::spring)
-                .findFirst();
-    }
-
-    private static double spring(Command.Pilot pilot) {
-        return pilot.pilotByLine().points().get(0).x();
-    }
-
-    private static double commanded(Transmission unit, Command.Pilot pilot, TestPoint at) {
-        return at.commanded()
-                .orElseGet(() -> pilot.lineByTorque()
-                        .at(at.torque().orElseGet(() -> at.like(unit).engineTorque())));
-    }
-
-    /** Whether to take a reading would be to take another again. */
-    private static boolean same(GaugeReading.Row one, GaugeReading.Row other) {
-        return one.meter().equals(other.meter())
-                && one.at().range().equals(other.at().range())
-                && one.at().commanded().equals(other.at().commanded())
-                && one.at().torque().equals(other.at().torque())
-                && Math.abs(one.at().speed() - other.at().speed())
-                        < SAME_SPEED * other.at().speed()
-                && Math.abs(one.at().temperature() - other.at().temperature()) < SAME_TEMPERATURE;
-    }
-
-    /** Test points nearer to each other than this are one: a tenth of the speed (chosen) [-]. */
-    private static final double SAME_SPEED = 0.1;
-
-    /** And this: 5 K (chosen) [K]. */
-    private static final double SAME_TEMPERATURE = 5;
-
-    private static boolean allowed(Transmission unit, Meter meter) {
-        return meter.reads() == Meter.Reads.PRESSURE
-                || unit.network().part(meter.name()).orElseThrow().part() instanceof hotidle.part.Cooler;
-    }
 }
