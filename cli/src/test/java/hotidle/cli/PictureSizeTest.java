@@ -52,6 +52,10 @@ class PictureSizeTest {
 
     @Test
     void itsTitleSaysHowTheFlowFallsWithTheLength() throws IOException {
-        assertTrue(gap().contains("<title>Flow of an annular-gap"), "read aloud");
+        String svg = gap();
+        assertTrue(
+                svg.matches(
+                        "(?s).*<title>Flow of an annular-gap: 0\\.64 gpm at length 1 mm, 0\\.09 gpm at 12 mm</title>.*"),
+                svg.substring(0, 600));
     }
 }

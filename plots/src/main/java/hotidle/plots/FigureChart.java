@@ -100,9 +100,11 @@ public record FigureChart(
                                         curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))));
     }
 
+    /** On an upright scale of its own: a gauge of 30 psi would be a flat line beside one of 300. */
     @Override
     public void paint(Graphics2D graphics, Rectangle2D area, Axes scale) {
-        Style.paint(graphics, area, drawn(scale), legend());
+        Axes own = new Axes(scale.low(), scale.high(), scale().tops(), scale.bands(), scale.key());
+        Style.paint(graphics, area, drawn(own), legend());
     }
 
     /** The chart without its legend. */

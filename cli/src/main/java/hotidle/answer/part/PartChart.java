@@ -1,5 +1,6 @@
 package hotidle.answer.part;
 
+import hotidle.answer.format.Digits;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.PartChartPhrase;
@@ -58,12 +59,34 @@ public record PartChart(
                     at.get(i), known.isPresent() ? quantity.value(units, known.getAsDouble()) : Double.NaN));
         }
         return new LineChart(
-                PartChartPhrase.title(film, kind, varied),
+                title(quantity, units),
                 subtitle(units),
                 axis,
                 PartChartPhrase.axis(film, quantity.in(units).unit()),
                 PartChartPhrase.gap(film),
                 points);
+    }
+
+    /** What comes of the first and of the last value, where both are known. */
+    private String title(Quantity quantity, Quantity.UnitSystem units) {
+        OptionalDouble first = value(states.get(0));
+        OptionalDouble last = value(states.get(states.size() - 1));
+        return states.size() < 2 || first.isEmpty() || last.isEmpty()
+                ? PartChartPhrase.title(film, kind, varied)
+                : PartChartPhrase.finding(
+                        film,
+                        kind,
+                        varied,
+                        quantity.with(units, first.getAsDouble()),
+                        inUnit(at.get(0)),
+                        quantity.with(units, last.getAsDouble()),
+                        inUnit(at.get(at.size() - 1)));
+    }
+
+    /** A value of what is varied, in the unit of its axis. */
+    private String inUnit(double value) {
+        String unit = axis.contains("[") ? axis.substring(axis.indexOf('[') + 1, axis.length() - 1) : "";
+        return (Digits.four(value) + " " + unit).strip();
     }
 
     /** What stays the same. */

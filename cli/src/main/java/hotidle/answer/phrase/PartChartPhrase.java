@@ -5,9 +5,21 @@ public final class PartChartPhrase {
 
     private PartChartPhrase() {}
 
-    /** Over it: what is drawn against what is varied. */
+    /** Over it where nothing is known at one of its ends: what is drawn against what is varied. */
     public static String title(boolean film, String kind, String varied) {
         return (film ? "Least film" : "Flow") + " of " + ArticlePhrase.of(kind) + " against " + varied;
+    }
+
+    /**
+     * Over it: what comes of it.
+     *
+     * @param first value at the first of what is varied, with its unit
+     * @param from  that, with its unit
+     */
+    public static String finding(
+            boolean film, String kind, String varied, String first, String from, String last, String to) {
+        return (film ? "Least film" : "Flow") + " of " + ArticlePhrase.of(kind) + ": " + first + " at " + varied + " "
+                + from + ", " + last + " at " + to;
     }
 
     /** Beside it. */

@@ -29,7 +29,7 @@ import java.util.function.ToDoubleFunction;
 /** The picture of a sweep: line pressure of every build, and where the oil of each goes. */
 final class SweepPicture {
 
-    /** More charts of oil than these would be too small to read (chosen). */
+    /** More charts of oil than these would be too small to read (chosen). Beside so many the low speeds have no room. */
     static final int MOST_OIL_CHARTS = 4;
 
     private SweepPicture() {}
@@ -42,7 +42,7 @@ final class SweepPicture {
                 .map(sweep -> oil(sweeps, sweep, units))
                 .toList();
         List<Chart> charts = new ArrayList<>(List.of(pressure));
-        OptionalDouble low = LowSpeeds.of(sweeps);
+        OptionalDouble low = oil.size() < MOST_OIL_CHARTS ? LowSpeeds.of(sweeps) : OptionalDouble.empty();
         low.ifPresent(speed -> charts.add(Enlargement.of(pressure, speed, EnlargedPhrase.pressure(speed))));
         charts.addAll(oil);
         if (sweeps.size() == 1) {

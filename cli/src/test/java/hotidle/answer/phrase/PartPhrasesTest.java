@@ -12,6 +12,9 @@ class PartPhrasesTest {
     void aBushingIsDrawnByItsFilmAllElseByItsFlow() {
         assertEquals("Least film of a bushing against speed", PartChartPhrase.title(true, "bushing", "speed"));
         assertEquals("Flow of an orifice against drop", PartChartPhrase.title(false, "orifice", "drop"));
+        assertEquals(
+                "Flow of an orifice: 0.64 gpm at drop 1 psi, 1.10 gpm at 3 psi",
+                PartChartPhrase.finding(false, "orifice", "drop", "0.64 gpm", "1 psi", "1.10 gpm", "3 psi"));
         assertEquals("least film [thou]", PartChartPhrase.axis(true, "thou"));
         assertEquals("flow [gpm]", PartChartPhrase.axis(false, "gpm"));
         assertEquals("metal contact", PartChartPhrase.gap(true));
