@@ -53,8 +53,12 @@ let asked = '';
 
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
 
-/** A verdict takes longer than a curve: it is asked for once the picture is there and the slider rests for a moment; costs follow it. */
+/**
+ * A verdict takes longer than a curve: it is asked for once the picture is there and the slider rests for a moment, longer than the next
+ * picture would take; costs follow it [ms].
+ */
 const REST = 80;
+const LONGEST_REST = 400;
 let resting = 0;
 let turning = false;
 
@@ -74,7 +78,8 @@ const askState = asker('state', {
     }));
     if (newest) {
       clearTimeout(resting);
-      resting = setTimeout(() => askVerdict(question()), turning ? REST : 0);
+      const rest = Math.min(Math.max(REST, 2 * (performance.now() - since)), LONGEST_REST);
+      resting = setTimeout(() => askVerdict(question()), turning ? rest : 0);
     }
   },
   refused,

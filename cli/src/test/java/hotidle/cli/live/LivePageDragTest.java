@@ -78,8 +78,9 @@ class LivePageDragTest {
     /** The line of what stands in the address. */
     private static void newestIsShown(LivePage page) throws Exception {
         JsonNode answer = page.answerForTheAddress("state");
-        String line = Quantity.PRESSURE.with(
-                Quantity.UnitSystem.SHOP, answer.get("line_pa").asDouble());
+        double pressure = answer.get("line_pa").asDouble();
+        String line = Quantity.PRESSURE.shortOf(
+                Quantity.UnitSystem.SHOP, pressure, answer.get("set_pa").asDouble(pressure));
         long rpm = Math.round(answer.at("/state/engine_speed_rpm").asDouble());
         page.until("document.getElementById('curve-under').textContent.startsWith('At " + rpm + " rpm: line " + line
                 + "')");

@@ -24,9 +24,11 @@ class LivePageForEveryoneTest {
             + "&kept=build%3Drestored%26duty%3Dhot-idle&fault=spring-weak%40regulator%3A20%25&job=pump&size.hub-face.clearance=0.00004";
 
     @Test
-    void whoListensGetsAllOfIt(LivePage page) throws IOException {
+    void whoListensGetsAllOfItAndKeysAloneReachEverythingOnce(LivePage page) throws IOException {
         page.open(FAILING);
         page.unfold();
+        long stops = PageChecks.keysReachAll(page);
+        assertTrue(stops > 200, stops + " stops");
         PageChecks.cleanAtAnyWidth(page, FAILING);
         try (Visitor rig = new Visitor("training-rig")) {
             page.open(rig, "build=worn");
@@ -60,14 +62,6 @@ class LivePageForEveryoneTest {
                 return one === document.body ? '' : one.id || (one.getAttribute('aria-label')
                   || (one.name || '') + (one.value || '') || one.textContent) + ' in ' + one.closest('[id]').id
                 """);
-    }
-
-    @Test
-    void keysAloneReachEverythingOnceAndSeeWhereTheyAre(LivePage page) {
-        page.open(FAILING);
-        page.unfold();
-        long stops = PageChecks.keysReachAll(page);
-        assertTrue(stops > 200, stops + " stops");
     }
 
     @Test
