@@ -37,11 +37,10 @@ public record LiveCostsRecord(
     /**
      * Of repairs that were tried.
      *
-     * @param commanded whether line pressure is commanded
+     * @param findings what they come to, all of them looked at
      */
-    public static LiveCostsRecord of(Repairs found, boolean commanded) {
-        List<Repairs.Repair> starving =
-                RepairFindings.of(found, commanded, found.alone().size()).starving();
+    public static LiveCostsRecord of(Repairs found, RepairFindings findings) {
+        List<Repairs.Repair> starving = findings.starving();
         List<FitCost> fits = new ArrayList<>();
         for (Repairs.Step step : found.alone()) {
             fits.add(new FitCost(

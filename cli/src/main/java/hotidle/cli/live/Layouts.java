@@ -1,8 +1,5 @@
 package hotidle.cli.live;
 
-import hotidle.plots.scheme.Drawing;
-import hotidle.plots.scheme.Scheme;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -14,11 +11,12 @@ import java.util.concurrent.ForkJoinTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * Drawings that are laid out in the background, each once, on threads of their own: what else a page asks for does not wait for them.
- * Who wants one asks again and again while it is being laid out; once nobody has asked for a while, it is given up.
+ * Who wants one asks again and again while it is being laid out; once nobody has asked for a while, it is given up. A drawing is a
+ * function of what is to be run between the ways in which it is laid out, which throws once nobody waits.
  */
 final class Layouts {
 
@@ -33,18 +31,36 @@ final class Layouts {
             new ForkJoinPool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1));
 
     private final Map<String, Layout> begun = new ConcurrentHashMap<>();
+    private final long forgotten;
+
+    Layouts() {
+        this(FORGOTTEN);
+    }
+
+    /** With a patience [ns] of one's own. */
+    Layouts(long forgotten) {
+        this.forgotten = forgotten;
+    }
 
     /** A drawing that is there or is being laid out. */
-    private static final class Layout {
+    private final class Layout {
         private final AtomicInteger tried = new AtomicInteger();
         private volatile long wanted = System.nanoTime();
         private ForkJoinTask<String> work;
 
         void step() {
-            if (System.nanoTime() - wanted > FORGOTTEN) {
+            if (System.nanoTime() - wanted > forgotten) {
                 throw new CancellationException("nobody waits for the drawing");
             }
             tried.incrementAndGet();
+        }
+
+        /** Begun where it is not. */
+        synchronized ForkJoinTask<String> work(Function<Runnable, String> drawing) {
+            if (work == null) {
+                work = threads.submit(() -> drawing.apply(this::step));
+            }
+            return work;
         }
     }
 
@@ -57,23 +73,16 @@ final class Layouts {
     record Progress(Optional<String> svg, int tried) {}
 
     /** The drawing of a name, which is begun where it is not there. */
-    Progress of(String name, Supplier<Scheme> scheme, String own) {
+    Progress of(String name, Function<Runnable, String> drawing) {
         Layout layout = begun.computeIfAbsent(name, unused -> new Layout());
         layout.wanted = System.nanoTime();
-        synchronized (layout) {
-            if (layout.work == null) {
-                Scheme drawn = scheme.get();
-                layout.work = threads.submit(
-                        () -> new String(new Drawing(drawn, layout::step).svg(own), StandardCharsets.UTF_8));
-            }
-        }
         try {
-            return new Progress(Optional.of(layout.work.get(WAIT, TimeUnit.MILLISECONDS)), Drawing.tries());
+            return new Progress(Optional.of(layout.work(drawing).get(WAIT, TimeUnit.MILLISECONDS)), layout.tried.get());
         } catch (TimeoutException working) {
             return new Progress(Optional.empty(), layout.tried.get());
         } catch (CancellationException | ExecutionException ended) {
             begun.remove(name, layout);
-            if (forgotten(ended)) {
+            if (caused(ended, CancellationException.class).isPresent()) {
                 return new Progress(Optional.empty(), 0);
             }
             throw new CompletionException(ended.getCause());
@@ -83,30 +92,30 @@ final class Layouts {
         }
     }
 
-    private static boolean forgotten(Throwable ended) {
-        for (Throwable one = ended; one != null; one = one.getCause()) {
-            if (one instanceof CancellationException) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** A drawing that is laid out for one who waits for it; {@code step} throws once he does not. */
-    String now(Scheme scheme, String own, Runnable step) {
+    /** A drawing for one who waits for it; {@code step} throws once he does not. */
+    String now(Function<Runnable, String> drawing, Runnable step) {
         try {
-            return threads.submit(() -> new String(new Drawing(scheme, step).svg(own), StandardCharsets.UTF_8))
-                    .get();
+            return threads.submit(() -> drawing.apply(step)).get();
         } catch (ExecutionException failed) {
-            for (Throwable one = failed; one != null; one = one.getCause()) {
-                if (one instanceof Newest.GivenUpException || one instanceof Newest.TooLongException) {
-                    throw (RuntimeException) one;
-                }
-            }
+            caused(failed, Newest.GivenUpException.class).ifPresent(Layouts::rethrow);
+            caused(failed, Newest.TooLongException.class).ifPresent(Layouts::rethrow);
             throw new CompletionException(failed.getCause());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new CancellationException("the program ends");
         }
+    }
+
+    private static void rethrow(RuntimeException told) {
+        throw told;
+    }
+
+    private static <T extends Throwable> Optional<T> caused(Throwable failed, Class<T> by) {
+        for (Throwable one = failed; one != null; one = one.getCause()) {
+            if (by.isInstance(one)) {
+                return Optional.of(by.cast(one));
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -15,6 +15,7 @@ import hotidle.assess.NotCommanded;
 import hotidle.study.HighestHeld;
 import hotidle.study.JudgedBuild;
 import hotidle.study.LineCurve;
+import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
 import hotidle.study.SameSpeedFilms;
 import hotidle.study.SpeedSweep;
@@ -158,7 +159,12 @@ final class LiveAnswers {
         Adjustable made = unit.adjustable(question.state());
         DutyPoint duty = unit.looked(unit.unit(question.state()), question.state());
         return Repairs.study(made, duty, List.of(duty.speed()), 0, step)
-                .map(found -> LiveCostsRecord.of(found, made.unit().commanded().isPresent()))
+                .map(found -> LiveCostsRecord.of(
+                        found,
+                        RepairFindings.of(
+                                found,
+                                made.unit().commanded().isPresent(),
+                                found.alone().size())))
                 .orElseThrow(() -> new WrongStateException(LivePhrase.NO_COSTS));
     }
 }

@@ -14,6 +14,7 @@ import hotidle.result.Solution;
 import hotidle.study.LineCurve;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,18 +37,21 @@ final class LiveDrawing {
     LiveDrawingRecord drawn(Quantity.UnitSystem units, Transmission unit, DutyPoint duty) {
         Layouts.Progress progress = layouts.of(
                 units + " " + duty.range(),
-                () -> roomy(
-                        units,
-                        scheme(
-                                        units,
-                                        unit,
-                                        duty,
-                                        LineCurve.of(unit, duty, List.of(), () -> {})
-                                                .own()
-                                                .state())
-                                .scheme()),
-                "circuit-");
+                step -> svg(
+                        roomy(
+                                units,
+                                scheme(units, unit, duty, state(unit, duty)).scheme()),
+                        "circuit-",
+                        step));
         return new LiveDrawingRecord(progress.svg(), duty.range(), progress.tried(), Drawing.tries());
+    }
+
+    private static Optional<Solution> state(Transmission unit, DutyPoint duty) {
+        return LineCurve.of(unit, duty, List.of(), () -> {}).own().state();
+    }
+
+    private static String svg(Scheme scheme, String own, Runnable step) {
+        return new String(new Drawing(scheme, step).svg(own), StandardCharsets.UTF_8);
     }
 
     /** What a state changes in it. */
@@ -83,8 +87,8 @@ final class LiveDrawing {
                 part.changed());
     }
 
-    /** Any circuit as it is joined, of which no pressures are known. */
-    static Scheme joined(Quantity.UnitSystem units, DescribedCircuit circuit) {
+    /** Any circuit as it is joined, of which no pressures are known; {@code step} throws once nobody waits for it. */
+    static String joined(Layouts layouts, Quantity.UnitSystem units, DescribedCircuit circuit, Runnable step) {
         DrawnState shown = new DrawnState(
                 circuit.unit(),
                 DrawnState.range(circuit.unit(), Optional.empty()),
@@ -92,7 +96,8 @@ final class LiveDrawing {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
-        return DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme();
+        Scheme scheme = DrawnScheme.of(units, circuit, shown, Optional.empty()).scheme();
+        return layouts.now(own -> svg(scheme, "written-", own), step);
     }
 
     private DrawnScheme scheme(Quantity.UnitSystem units, Transmission unit, DutyPoint duty, Optional<Solution> state) {

@@ -100,7 +100,6 @@ final class WrittenCircuit {
         DescribedCircuit circuit =
                 read(text).circuit().orElseThrow(() -> new WrongStateException(WrittenCircuitPhrase.NOT_DRAWN));
         return LiveDrawingRecord.of(
-                layouts.now(LiveDrawing.joined(units, circuit), "written-", step),
-                DrawnState.range(circuit.unit(), Optional.empty()));
+                LiveDrawing.joined(layouts, units, circuit, step), DrawnState.range(circuit.unit(), Optional.empty()));
     }
 }

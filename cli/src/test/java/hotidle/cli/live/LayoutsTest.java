@@ -1,54 +1,102 @@
 package hotidle.cli.live;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hotidle.answer.format.Quantity;
-import hotidle.circuits.CircuitReader;
-import hotidle.circuits.Library;
-import hotidle.plots.scheme.Drawing;
-import hotidle.plots.scheme.Scheme;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
-/** The training rig drawn for a page. */
 class LayoutsTest {
 
-    private static final Scheme RIG = LiveDrawing.joined(
-            Quantity.UnitSystem.SHOP,
-            CircuitReader.read(Library.text("training-rig").orElseThrow(), "rig.yaml")
-                    .circuit()
-                    .orElseThrow());
-
     private final Layouts layouts = new Layouts();
+    private final AtomicInteger begun = new AtomicInteger();
 
-    private Layouts.Progress progress(String own) {
-        return layouts.of("first", () -> RIG, own);
-    }
-
-    @Test
-    void itIsLaidOutOnceWhoeverAsksAndHowOften() {
-        Layouts.Progress progress = progress("a-");
-        while (progress.svg().isEmpty()) {
-            assertTrue(progress.tried() <= Drawing.tries());
-            progress = progress("b-");
+    /** Laid out in forty ways. */
+    private String drawn(Runnable step) {
+        begun.incrementAndGet();
+        for (int i = 0; i < 40; i++) {
+            step.run();
         }
-        assertSame(progress.svg().get(), progress("c-").svg().orElseThrow());
-        assertEquals(layouts.now(RIG, "a-", () -> {}), progress.svg().get(), "the same drawing as at once");
+        return "<svg>";
     }
 
     @Test
-    void oneForWhichNobodyWaitsEndsAtTheNextWayTried() {
+    void aDrawingIsLaidOutOnceHoweverOftenItIsAskedFor() {
+        Layouts.Progress progress = layouts.of("first", this::drawn);
+        while (progress.svg().isEmpty()) {
+            progress = layouts.of("first", this::drawn);
+        }
+        assertEquals("<svg>", progress.svg().get());
+        assertEquals(progress, layouts.of("first", this::drawn));
+        assertEquals(40, progress.tried());
+        assertEquals(1, begun.get());
+    }
+
+    @Test
+    void whoAsksWhileItIsLaidOutIsToldHowFarItIs() {
+        CountDownLatch go = new CountDownLatch(1);
+        Layouts.Progress progress = layouts.of("first", step -> {
+            step.run();
+            await(go);
+            return drawn(step);
+        });
+        assertEquals(1, progress.tried());
+        assertFalse(progress.svg().isPresent());
+        go.countDown();
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            assertTrue(latch.await(10, TimeUnit.SECONDS));
+        } catch (InterruptedException stopped) {
+            throw new AssertionError(stopped);
+        }
+    }
+
+    @Test
+    void oneThatNobodyAsksForAnyMoreIsGivenUpAndBegunAnewWhenSomebodyDoes() {
+        Layouts impatient = new Layouts(1_000_000);
+        CountDownLatch ended = new CountDownLatch(1);
+        Layouts.Progress progress = impatient.of("first", step -> {
+            try {
+                for (int i = 0; i < 1000; i++) {
+                    TimeUnit.MILLISECONDS.sleep(5);
+                    step.run();
+                }
+                return "never";
+            } catch (InterruptedException stopped) {
+                throw new AssertionError(stopped);
+            } finally {
+                ended.countDown();
+            }
+        });
+        await(ended);
+        assertTrue(progress.svg().isEmpty());
+        while (progress.svg().isEmpty()) {
+            progress = impatient.of("first", step -> drawn(() -> {}));
+        }
+        assertEquals("<svg>", progress.svg().get());
+    }
+
+    @Test
+    void oneForWhichNobodyWaitsEndsAtTheNextWayTriedAndAFaultIsTold() {
         AtomicInteger tried = new AtomicInteger();
+        Runnable third = () -> {
+            if (tried.incrementAndGet() > 2) {
+                throw new Newest.GivenUpException("a newer question has come");
+            }
+        };
+        assertThrows(Newest.GivenUpException.class, () -> layouts.now(this::drawn, third));
+        assertEquals(3, tried.get());
         assertThrows(
-                Newest.GivenUpException.class,
-                () -> layouts.now(RIG, "a-", () -> {
-                    if (tried.incrementAndGet() > 2) {
-                        throw new Newest.GivenUpException("a newer question has come");
-                    }
+                CompletionException.class,
+                () -> layouts.of("broken", step -> {
+                    throw new IllegalStateException("no layout");
                 }));
-        assertTrue(tried.get() < Drawing.tries(), tried + " ways");
     }
 }
