@@ -25,6 +25,7 @@ export class Refused extends Error {
 
 async function post(kind, body, signal) {
   let response;
+  let answer;
   try {
     response = await fetch('api/' + kind, {
       method: 'POST',
@@ -32,13 +33,13 @@ async function post(kind, body, signal) {
       body: JSON.stringify(body),
       signal,
     });
+    answer = await response.json();
   } catch (problem) {
     if (problem.name === 'AbortError') {
       throw problem;
     }
     throw new Refused(0, 'The program does not answer: it has ended. Start hotidle live again and open the address that it prints.');
   }
-  const answer = await response.json();
   if (!response.ok) {
     throw new Refused(response.status, answer.refused);
   }

@@ -203,6 +203,7 @@ class LivePageNumbersTest {
             page.unfoldTheDrawing();
             String other = page.texts("input[name=build] + span").get(0);
             page.choose("build", other);
+            page.settled();
             List<String> duties = page.texts("input[name=duty] + span");
             page.choose("duty", duties.get(duties.size() - 1));
             page.settled();
