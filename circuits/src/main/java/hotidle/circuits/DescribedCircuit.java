@@ -245,8 +245,8 @@ public record DescribedCircuit(
                                 size.key(),
                                 size.fresh(),
                                 size.limit(),
-                                HowMeasured.ofEach(
-                                        HowMeasured.of(kinds.get(size.part()), size.key()), alike(size.part()))))
+                                HowMeasured.of(kinds.get(size.part()), size.key()),
+                                alike(size.part())))
                         .toList(),
                 about,
                 unit,

@@ -4,6 +4,7 @@ import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.shape.Key;
 import hotidle.circuits.shape.Shape;
 import hotidle.circuits.shape.Type;
+import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Place;
 import hotidle.circuits.text.ProblemCode;
 import hotidle.circuits.text.Problems;
@@ -144,8 +145,8 @@ public final class SheetBuild {
     /** How many equal ones a part stands for; one where it does not say, or not in digits, of which the file is told. */
     private static int count(Value.Entries keys) {
         return keys.entry("count").map(Value.Entry::value).orElse(null) instanceof Value.Text text
-                        && text.text().matches("[1-9]\\d{0,3}")
-                ? Integer.parseInt(text.text())
+                        && AssumedMark.without(text.text()).matches("[1-9]\\d{0,3}")
+                ? Integer.parseInt(AssumedMark.without(text.text()))
                 : 1;
     }
 

@@ -59,8 +59,9 @@ public final class SheetWriter {
      * @param fresh new
      * @param limit wear limit, where one is written
      * @param how   where and with what it is measured; may be empty
+     * @param alike equal bores, gaps or rings that it stands for
      */
-    public record SheetSize(String part, String key, double fresh, OptionalDouble limit, String how) {}
+    public record SheetSize(String part, String key, double fresh, OptionalDouble limit, String how, int alike) {}
 
     /** In place of a part in the rows that calibrate a stand for air tests. */
     public static final String STAND = "air-stand";
@@ -178,11 +179,12 @@ public final class SheetWriter {
 
     /** Of a bore and what runs in it both, each by its name. */
     private static String how(List<SheetSize> sizes, SheetRow fit, SheetSize outer) {
-        return fit.inner()
+        String how = fit.inner()
                 .map(inner -> size(sizes, fit.part(), inner))
                 .filter(inner -> !inner.how().isEmpty())
                 .map(inner -> name(outer) + ": " + outer.how() + "; " + name(inner) + ": " + inner.how())
                 .orElse(outer.how());
+        return HowMeasured.ofEach(how, outer.alike());
     }
 
     private static String name(SheetSize size) {

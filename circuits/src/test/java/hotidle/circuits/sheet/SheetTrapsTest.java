@@ -177,6 +177,14 @@ class SheetTrapsTest {
         assertEquals(
                 List.of("manual-valve-front.bore: one reading, taken for all 3 alike"),
                 reduced("manual-valve-front;bore;14.06;;;mm;\"dull; by a bus\""));
+        String assumed = THREE.replace("count: 3}", "count: ~3}");
+        assertEquals(
+                reduced("manual-valve-front;bore;14.06;;;mm;"),
+                read(assumed, "manual-valve-front;bore;14.06;;;mm;")
+                        .circuit()
+                        .orElseThrow()
+                        .reduced(),
+                "a count that is assumed is one");
         String depths =
                 reduced("manual-valve-front;bore;14.06x14.05 14.04x14.05;;;mm;").get(0);
         assertTrue(depths.endsWith("2 depths in 2 directions of one, taken for all 3 alike"), depths);
@@ -225,6 +233,7 @@ class SheetTrapsTest {
                 .findFirst()
                 .orElseThrow();
         assertTrue(row.contains("stands for 3 alike: one reading for all, or one of each, parted by semicolons"), row);
+        assertEquals(1, row.split("stands for", -1).length - 1, "bore and valve share it: " + row);
         assertTrue(sheet.lines()
                 .anyMatch(line -> line.startsWith("low-rings,end-gap,") && line.contains("stands for 2 alike")));
     }
