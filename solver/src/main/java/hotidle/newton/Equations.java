@@ -45,6 +45,10 @@ final class Equations {
     final double[] slope;
 
     private Conditions conditions;
+
+    /** Whether all laws are those of the conditions. */
+    private boolean settled;
+
     private double massScale;
     private double scaleDensity;
 
@@ -193,6 +197,7 @@ final class Equations {
             bounds[i].use(other.parts().get(i));
         }
         network = other;
+        settled = false;
         if (held) {
             Map<String, Double> heldAt = new HashMap<>();
             other.nodes().forEach(node -> node.held().ifPresent(pressure -> heldAt.put(node.name(), pressure)));
@@ -287,6 +292,7 @@ final class Equations {
             swept += bound.law.delivery();
         }
         conditions = given;
+        settled = true;
         massScale = scaleDensity * Math.max(swept, LEAST_SCALE);
     }
 
@@ -414,6 +420,22 @@ final class Equations {
             if (bound.placed.name().equals(part)) {
                 bound.read(unknowns);
                 return bound.law.measures(bound.reading);
+            }
+        }
+        return List.of();
+    }
+
+    /** Whether all is settled for some conditions but for the speed. */
+    boolean settledBut(Conditions given) {
+        return settled && given.differsInSpeedOnly(conditions);
+    }
+
+    /** The same at another speed [rev/s], the others left as they are. */
+    List<Measure.Reported> measuresAt(double speed, String part, double[] unknowns) {
+        for (Bound bound : bounds) {
+            if (bound.placed.name().equals(part)) {
+                bound.read(unknowns);
+                return bound.law.atSpeed(speed).measures(bound.reading);
             }
         }
         return List.of();

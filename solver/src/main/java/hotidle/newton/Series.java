@@ -228,7 +228,9 @@ public final class Series {
 
     /** The same as it would be at the unknowns of a state of a network alike, which is not solved here. */
     public List<Measure.Reported> measures(String part, SolvedState alike, Conditions conditions) {
-        equations.set(conditions);
-        return equations.measures(part, alike.unknowns());
+        if (!equations.settledBut(conditions)) {
+            equations.set(conditions);
+        }
+        return equations.measuresAt(conditions.speed(), part, alike.unknowns());
     }
 }
