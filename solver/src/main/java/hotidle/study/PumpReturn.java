@@ -19,15 +19,10 @@ final class PumpReturn {
 
     private final List<Edges> all = new ArrayList<>();
 
-    /** The edges of a valve, and the number by which a series knows its position. */
-    private record Edges(int position, double[] at) {
+    /** The number by which a series knows the position of a valve, and the last of its edges [m]. */
+    private record Edges(int position, double last) {
         boolean passed(double value) {
-            for (double edge : at) {
-                if (value <= edge) {
-                    return false;
-                }
-            }
-            return true;
+            return value > last;
         }
     }
 
@@ -37,13 +32,12 @@ final class PumpReturn {
         Set<String> outlets = nodes(roles, 1);
         for (Placed placed : network.parts()) {
             if (placed.part() instanceof SpoolValve valve) {
-                double[] edges = valve.openings().stream()
+                valve.openings().stream()
                         .filter(opening -> joins(placed, opening, outlets, inlets))
                         .mapToDouble(SpoolValve.Opening::edge)
-                        .toArray();
-                if (edges.length > 0) {
-                    all.add(new Edges(series.number(placed.name() + "." + OwnState.POSITION), edges));
-                }
+                        .max()
+                        .ifPresent(last ->
+                                all.add(new Edges(series.number(placed.name() + "." + OwnState.POSITION), last)));
             }
         }
     }
