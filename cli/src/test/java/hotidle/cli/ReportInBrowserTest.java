@@ -79,10 +79,16 @@ class ReportInBrowserTest {
         return Integer.parseInt(dom.replaceAll("(?s).*?<title>wide (\\d+)</title>.*", "$1"));
     }
 
-    private static long sheets(Path page) throws IOException, InterruptedException {
-        Path pdf = folder.resolve(page.getFileName() + ".pdf");
-        run("--no-pdf-header-footer", "--print-to-pdf=" + pdf, page.toUri().toString());
+    /** Sheets of a paper [as CSS calls it] that a page takes in print. */
+    private static long sheets(Path page, String paper) throws IOException, InterruptedException {
+        Path on = Files.writeString(
+                folder.resolve(paper + "-" + page.getFileName()),
+                Files.readString(page).replace("</head>", "<style>@page{size:" + paper + "}</style></head>"));
+        Path pdf = folder.resolve(on.getFileName() + ".pdf");
+        run("--no-pdf-header-footer", "--print-to-pdf=" + pdf, on.toUri().toString());
         String raw = Files.readString(pdf, StandardCharsets.ISO_8859_1);
+        String height = paper.equals("A4") ? "84[12]" : "792";
+        assertTrue(raw.matches("(?s).*/MediaBox \\[0 0 [0-9.]+ " + height + ".*"), paper + " was not printed on");
         return Pattern.compile("/Type\\s*/Page\\b(?!s)").matcher(raw).results().count();
     }
 
@@ -120,12 +126,14 @@ class ReportInBrowserTest {
 
     @Test
     void theCustomersReportIsTwoPages() throws Exception {
-        long sheets = sheets(customer);
-        assertTrue(sheets >= 1 && sheets <= 2, sheets + " sheets");
+        for (String paper : List.of("A4", "Letter")) {
+            long sheets = sheets(customer, paper);
+            assertTrue(sheets >= 1 && sheets <= 2, sheets + " sheets of " + paper);
+        }
     }
 
     @Test
     void theShopsReportPrints() throws Exception {
-        assertTrue(sheets(shop) > 3);
+        assertTrue(sheets(shop, "A4") > 3);
     }
 }
