@@ -20,6 +20,9 @@ public record PlainJobs(JobsAnswer of) {
     /** The jobs that are needed, or that none are. */
     public String said() {
         Optional<JobStudy.JobSet> chosen = study().chosen();
+        if (of.shop().jobs().isEmpty()) {
+            return JobPhrase.NOTHING;
+        }
         if (chosen.isEmpty()) {
             return CustomerPhrase.NO_REPAIR_DOES;
         }
@@ -37,10 +40,11 @@ public record PlainJobs(JobsAnswer of) {
     public List<Block> blocks() {
         List<Job> all = of.shop().jobs();
         List<Job> needed = study().chosen().map(JobStudy.JobSet::jobs).orElse(List.of());
-        List<Block> blocks = new ArrayList<>();
-        if (!all.isEmpty()) {
-            blocks.add(Block.table(CustomerPhrase.jobs(of.shop().unit().build()), table(all, needed)));
+        if (all.isEmpty()) {
+            return List.of(Block.said(JobPhrase.NOTHING));
         }
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(Block.table(CustomerPhrase.jobs(of.shop().unit().build()), table(all, needed)));
         if (!needed.isEmpty()) {
             blocks.add(Block.said(CustomerPhrase.enough(
                     needed.size(), JobPhrase.why(study().measure(), study().most(), study().most() == all.size()))));

@@ -25,7 +25,6 @@ record CustomerSections(ReportSections whole) {
         all.add(new Section("answer", ReportPhrase.ANSWER, answer()));
         found().jobs()
                 .map(jobs -> new PlainJobs(jobs).blocks())
-                .filter(blocks -> !blocks.isEmpty())
                 .ifPresent(blocks -> all.add(new Section("repair", ReportPhrase.REPAIR, whole.withFirst(blocks))));
         found().leaks()
                 .ifPresent(
