@@ -161,7 +161,7 @@ class PartMessagesTest {
             assertEquals(HotIdle.DONE, run.code(), what + run.err());
             String name = what.substring(what.indexOf("--vary ") + 7, what.lastIndexOf('='));
             String svg = Files.readString(file);
-            assertTrue(svg.contains("against " + name), what);
+            assertTrue(svg.contains(" at " + name), what);
             assertTrue(svg.contains(what.startsWith("bushing") ? "least film [thou]" : "flow [gpm]"), what);
         }
     }

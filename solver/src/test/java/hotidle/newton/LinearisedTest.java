@@ -62,6 +62,10 @@ class LinearisedTest {
         for (double off : here) {
             assertEquals(0, off, 1e-9, "the state itself is in balance, again after the question");
         }
+        Network more = TenNodes.worn(2.5).network();
+        double[] before = about.difference(more, network);
+        about.under(conditions.atSpeed(2 * conditions.speed()));
+        assertArrayEquals(before, about.difference(more, network), 1e-15, "the question leaves nothing behind");
     }
 
     /** Figures are read at states moved by hand: here the flow over the relief valve's port and the line itself. */

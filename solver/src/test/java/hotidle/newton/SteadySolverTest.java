@@ -145,7 +145,9 @@ class SteadySolverTest {
         Conditions conditions =
                 TenNodes.worn(1).conditions(TenNodes.worn(1).duties().get(0));
         Equations equations = new Equations(network, (placed, setting) -> new Thirsty());
-        Outcome outcome = new SteadySolver(equations).solve(conditions);
+        SteadySolver solver = new SteadySolver(equations);
+        solver.solve(conditions);
+        Outcome outcome = solver.solve(conditions);
         Unsolved unsolved = outcome.unsolved().orElseThrow();
         assertTrue(unsolved.residual() > 1e-9);
         assertEquals("node line", unsolved.culprit());
