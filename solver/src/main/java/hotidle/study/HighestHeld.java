@@ -33,7 +33,7 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
     private static final double NEAR = 0.25 * SetPressure.PSI;
 
     /** The line asked for and whether it is held. */
-    private record Tried(double asked, boolean held) {}
+    private record TriedPressure(double asked, boolean held) {}
 
     /**
      * Looks for it.
@@ -48,11 +48,11 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
             return Optional.empty();
         }
         Series series = new Series(build.unit().network());
-        Tried top = tried(build, duty, series, HIGHEST, step);
+        TriedPressure top = tried(build, duty, series, HIGHEST, step);
         if (top.held()) {
             return Optional.of(new HighestHeld(OptionalDouble.of(top.asked()), true));
         }
-        Tried best = tried(build, duty, series, LOWEST, step);
+        TriedPressure best = tried(build, duty, series, LOWEST, step);
         if (!best.held()) {
             return Optional.of(new HighestHeld(OptionalDouble.empty(), false));
         }
@@ -60,7 +60,7 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
         double high = HIGHEST;
         while (high - low > NEAR) {
             double middle = (low + high) / 2;
-            Tried now = tried(build, duty, series, middle, step);
+            TriedPressure now = tried(build, duty, series, middle, step);
             if (now.held()) {
                 low = middle;
                 best = now;
@@ -71,18 +71,18 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
         return Optional.of(new HighestHeld(OptionalDouble.of(best.asked()), false));
     }
 
-    private static Tried tried(Adjustable build, DutyPoint duty, Series series, double set, Runnable step) {
+    private static TriedPressure tried(Adjustable build, DutyPoint duty, Series series, double set, Runnable step) {
         step.run();
         Transmission unit;
         try {
             unit = build.setTo(set, SetPressure.By.COMMAND_AND_SPRING).unit();
         } catch (IllegalArgumentException impossible) {
-            return new Tried(set, false); // no spring is so weak or so strong
+            return new TriedPressure(set, false); // no spring is so weak or so strong
         }
         Conditions conditions = unit.conditions(duty);
         series.use(unit.network());
         boolean held = series.solve(conditions)
                 && Assessment.of(unit, duty, series.state()).figures().regulated();
-        return new Tried(unit.setPressure(conditions).orElseThrow(), held);
+        return new TriedPressure(unit.setPressure(conditions).orElseThrow(), held);
     }
 }

@@ -9,16 +9,11 @@ import hotidle.answer.phrase.NoStallPhrase;
 import hotidle.fault.FaultKind;
 import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeFindings;
-import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.Meter;
 import hotidle.study.gauge.NextReading;
 import hotidle.study.gauge.TestPoint;
 import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What is said of gauge readings: what is wrong, how sure, what next. */
@@ -34,23 +29,25 @@ final class GaugeScreen {
     private final GaugeFindings found;
     private final GaugePhrase phrase;
     private final CauseLines causes;
+    private final ReadingLines readings;
 
     GaugeScreen(GaugeAnswer answer) {
         this.answer = answer;
         found = answer.findings();
         phrase = new GaugePhrase(answer.units());
         causes = new CauseLines(new CauseWords(answer.units()), found);
+        readings = new ReadingLines(found, phrase);
     }
 
     String first() {
         FirstScreen screen = new FirstScreen(NoStallPhrase.of(answer.low()) + Caution.of(answer.commanded(), false));
         screen.add(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
         screen.add(verdict());
-        screen.add(standsOut(READINGS));
+        screen.add(readings.standOut(READINGS));
         if (found.agreement().agrees()) {
             screen.addWhereRoom(onRegulator());
         } else {
-            screen.add(sound());
+            screen.add(readings.sound());
             screen.add(GaugePhrase.CAUSES);
             List<String> lines = causes.lines(GROUPS, OTHERS);
             String next = next(1);
@@ -73,8 +70,8 @@ final class GaugeScreen {
         text.append("\n").append(verdict());
         GaugeRows rows = new GaugeRows(answer);
         text.append("\n").append(rows.readings().aligned());
-        text.append("\n").append(standsOut(found.readings().size()));
-        text.append(found.agreement().agrees() ? "" : sound());
+        text.append("\n").append(readings.standOut(found.readings().size()));
+        text.append(found.agreement().agrees() ? "" : readings.sound());
         text.append(onRegulator());
         if (!found.agreement().agrees()) {
             text.append("\n").append(GaugePhrase.CAUSES).append("\n");
@@ -88,8 +85,8 @@ final class GaugeScreen {
 
     /** The same a sentence each, for a page; those that belong to the one before begin with a blank. */
     List<String> said() {
-        List<String> said = new ArrayList<>(
-                List.of(joined(verdict()), joined(standsOut(found.readings().size())), joined(onRegulator())));
+        List<String> said = new ArrayList<>(List.of(
+                joined(verdict()), joined(readings.standOut(found.readings().size())), joined(onRegulator())));
         if (!found.agreement().agrees()) {
             said.add(GaugePhrase.CAUSES);
             causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
@@ -107,7 +104,7 @@ final class GaugeScreen {
         return new ToldReadings(
                 agrees,
                 joined(verdict()),
-                joined(standsOut(found.readings().size())),
+                joined(readings.standOut(found.readings().size())),
                 joined(onRegulator()),
                 agrees ? "" : GaugePhrase.CAUSES,
                 agrees
@@ -157,62 +154,6 @@ final class GaugeScreen {
                 "  ");
     }
 
-    private String standsOut(int most) {
-        List<String> lines = new ArrayList<>();
-        int all = 0;
-        for (int i = 0; i < found.readings().size(); i++) {
-            if (found.standsOut(i)) {
-                all++;
-                if (lines.size() < most) {
-                    lines.add(beside(i));
-                }
-            }
-        }
-        return Wrap.lines(GaugePhrase.standsOut(lines, all - lines.size()), "", "  ");
-    }
-
-    /** Which taps read sound at every point at which they were read. */
-    private String sound() {
-        Map<String, Integer> sound = new LinkedHashMap<>();
-        Set<String> off = new HashSet<>();
-        for (int i = 0; i < found.readings().size(); i++) {
-            String tap = found.readings().get(i).meter().name();
-            sound.merge(tap, 1, Integer::sum);
-            if (found.standsOut(i)) {
-                off.add(tap);
-            }
-        }
-        sound.keySet().removeAll(off);
-        return Wrap.lines(
-                GaugePhrase.sound(sound.entrySet().stream()
-                        .map(tap -> GaugePhrase.tap(tap.getKey(), tap.getValue()))
-                        .toList()),
-                "",
-                "  ");
-    }
-
-    private String beside(int i) {
-        GaugeReading reading = found.readings().get(i);
-        GaugeFindings.ExpectedReading expected = found.expected().get(i);
-        return phrase.beside(
-                place(reading.row()),
-                GaugeRows.sense(reading),
-                reading.meter().reads() == Meter.Reads.PRESSURE,
-                reading.value(),
-                expected.mean() - 2 * expected.deviation(),
-                expected.mean() + 2 * expected.deviation());
-    }
-
-    private String place(GaugeReading.Row row) {
-        TestPoint at = row.at();
-        return phrase.place(
-                row.meter().name(),
-                row.meter().reads() == Meter.Reads.PRESSURE,
-                at.speed(),
-                at.range(),
-                at.temperature());
-    }
-
     private String next(int most) {
         if (answer.next().isEmpty()) {
             return GaugePhrase.NOTHING_NEXT + "\n";
@@ -226,7 +167,7 @@ final class GaugeScreen {
                 next.predicted().subList(0, Math.min(next.predicted().size(), GROUPS));
         return Wrap.lines(
                 phrase.next(
-                        place(next.row()),
+                        readings.place(next.row()),
                         next.row().meter().reads() == Meter.Reads.PRESSURE,
                         at.commanded().isPresent()
                                 ? phrase.commanded(at.commanded().getAsDouble())

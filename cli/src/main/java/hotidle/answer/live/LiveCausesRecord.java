@@ -10,10 +10,10 @@ import hotidle.answer.gauge.ToldReadings;
  * @param told  in sentences
  * @param gauge in numbers, as the command {@code gauge} writes them
  */
-public record LiveCausesRecord(Found found, ToldReadings told, Object gauge) {
+public record LiveCausesRecord(HowFar found, ToldReadings told, Object gauge) {
 
     /** What takes longer is told later. */
-    public enum Found {
+    public enum HowFar {
         /** Whether readings agree, nothing else. */
         AGREEMENT,
         /** And what may explain them. */
@@ -22,7 +22,7 @@ public record LiveCausesRecord(Found found, ToldReadings told, Object gauge) {
         ALL
     }
 
-    public static LiveCausesRecord of(Found found, GaugeAnswer answer) {
+    public static LiveCausesRecord of(HowFar found, GaugeAnswer answer) {
         return new LiveCausesRecord(found, answer.told(), answer.json());
     }
 }

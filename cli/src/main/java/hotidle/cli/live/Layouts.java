@@ -30,7 +30,7 @@ final class Layouts {
     private final ForkJoinPool threads =
             new ForkJoinPool(Math.max(1, Runtime.getRuntime().availableProcessors() - 1));
 
-    private final Map<String, Layout> begun = new ConcurrentHashMap<>();
+    private final Map<String, OneLayout> begun = new ConcurrentHashMap<>();
     private final long forgotten;
 
     Layouts() {
@@ -43,7 +43,7 @@ final class Layouts {
     }
 
     /** A drawing that is there or is being laid out. */
-    private final class Layout {
+    private final class OneLayout {
         private final AtomicInteger tried = new AtomicInteger();
         private volatile long wanted = System.nanoTime();
         private ForkJoinTask<String> work;
@@ -70,25 +70,26 @@ final class Layouts {
      * @param svg   the drawing; empty while it is being laid out
      * @param tried in how many ways it was laid out so far
      */
-    record Progress(Optional<String> svg, int tried) {}
+    record LayoutProgress(Optional<String> svg, int tried) {}
 
     /** The drawing of a name, which is begun where it is not there. */
-    Progress of(String name, Function<Runnable, String> drawing) {
-        Layout layout = begun.computeIfAbsent(name, unused -> new Layout());
+    LayoutProgress of(String name, Function<Runnable, String> drawing) {
+        OneLayout layout = begun.computeIfAbsent(name, unused -> new OneLayout());
         layout.wanted = System.nanoTime();
         try {
-            return new Progress(Optional.of(layout.work(drawing).get(WAIT, TimeUnit.MILLISECONDS)), layout.tried.get());
+            return new LayoutProgress(
+                    Optional.of(layout.work(drawing).get(WAIT, TimeUnit.MILLISECONDS)), layout.tried.get());
         } catch (TimeoutException working) {
-            return new Progress(Optional.empty(), layout.tried.get());
+            return new LayoutProgress(Optional.empty(), layout.tried.get());
         } catch (CancellationException | ExecutionException ended) {
             begun.remove(name, layout);
             if (caused(ended, CancellationException.class).isPresent()) {
-                return new Progress(Optional.empty(), 0);
+                return new LayoutProgress(Optional.empty(), 0);
             }
             throw new CompletionException(ended.getCause());
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
-            return new Progress(Optional.empty(), layout.tried.get());
+            return new LayoutProgress(Optional.empty(), layout.tried.get());
         }
     }
 

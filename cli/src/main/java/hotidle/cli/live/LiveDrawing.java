@@ -35,7 +35,7 @@ final class LiveDrawing {
 
     /** The drawing as an element of the page, with the words of the first state that it was asked for, once it is laid out. */
     LiveDrawingRecord drawn(Quantity.UnitSystem units, Transmission unit, DutyPoint duty) {
-        Layouts.Progress progress = layouts.of(
+        Layouts.LayoutProgress progress = layouts.of(
                 units + " " + duty.range(),
                 step -> svg(
                         roomy(

@@ -116,13 +116,13 @@ final class LiveGauges {
 
     /** Whether the readings that can be taken as they stand agree with the build: at once. */
     LiveCausesRecord agreement(LiveQuestion question, Quantity.UnitSystem units) {
-        return told(question, units, LiveCausesRecord.Found.AGREEMENT, GaugeDiagnosis::agreement);
+        return told(question, units, LiveCausesRecord.HowFar.AGREEMENT, GaugeDiagnosis::agreement);
     }
 
     /** And what may explain them. */
     LiveCausesRecord likely(LiveQuestion question, Quantity.UnitSystem units, Runnable step) {
         return told(
-                question, units, LiveCausesRecord.Found.CAUSES, (build, readings) -> causes(question, readings, step));
+                question, units, LiveCausesRecord.HowFar.CAUSES, (build, readings) -> causes(question, readings, step));
     }
 
     /** And what to read next: all that {@code gauge} answers to them. */
@@ -130,7 +130,7 @@ final class LiveGauges {
         return told(
                 question,
                 units,
-                LiveCausesRecord.Found.ALL,
+                LiveCausesRecord.HowFar.ALL,
                 (build, readings) -> causes(question, readings, step).withNext(build, step));
     }
 
@@ -149,7 +149,7 @@ final class LiveGauges {
     private LiveCausesRecord told(
             LiveQuestion question,
             Quantity.UnitSystem units,
-            LiveCausesRecord.Found much,
+            LiveCausesRecord.HowFar much,
             BiFunction<Adjustable, List<GaugeReading>, GaugeDiagnosis> diagnosis) {
         Transmission made = unit.unit(sound(question));
         List<GaugeReading> readings = readings(question)

@@ -27,7 +27,7 @@ class LayoutsTest {
 
     @Test
     void aDrawingIsLaidOutOnceHoweverOftenItIsAskedFor() {
-        Layouts.Progress progress = layouts.of("first", this::drawn);
+        Layouts.LayoutProgress progress = layouts.of("first", this::drawn);
         while (progress.svg().isEmpty()) {
             progress = layouts.of("first", this::drawn);
         }
@@ -40,7 +40,7 @@ class LayoutsTest {
     @Test
     void whoAsksWhileItIsLaidOutIsToldHowFarItIs() {
         CountDownLatch go = new CountDownLatch(1);
-        Layouts.Progress progress = layouts.of("first", step -> {
+        Layouts.LayoutProgress progress = layouts.of("first", step -> {
             step.run();
             await(go);
             return drawn(step);
@@ -62,7 +62,7 @@ class LayoutsTest {
     void oneThatNobodyAsksForAnyMoreIsGivenUpAndBegunAnewWhenSomebodyDoes() {
         Layouts impatient = new Layouts(1_000_000);
         CountDownLatch ended = new CountDownLatch(1);
-        Layouts.Progress progress = impatient.of("first", step -> {
+        Layouts.LayoutProgress progress = impatient.of("first", step -> {
             try {
                 for (int i = 0; i < 1000; i++) {
                     TimeUnit.MILLISECONDS.sleep(5);
