@@ -1,8 +1,10 @@
 package hotidle.study;
 
 import hotidle.assess.Assessment;
+import hotidle.assess.Figures;
 import hotidle.network.Conditions;
 import hotidle.newton.Series;
+import hotidle.study.search.SignChange;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
@@ -16,7 +18,7 @@ import java.util.OptionalDouble;
  *
  * <pre>
  * Held      as {@link hotidle.assess.Figures#regulated} has it: the line is at what is commanded, the regulator off its seat
- * Numerics  the interval of set pressures is halved until it is narrower than {@link #NEAR}; what is told is the lower end, which holds
+ * Numerics  narrowed by what the line is over or short of what is asked until within {@link #NEAR}; what is told is the end that holds
  * </pre>
  *
  * @param pressure commanded at the driving condition [Pa]; empty where not even the lowest tried is held
@@ -32,8 +34,18 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
     /** A quarter of what a gauge shows (ours) [Pa]. */
     private static final double NEAR = 0.25 * SetPressure.PSI;
 
-    /** The line asked for and whether it is held. */
-    private record TriedPressure(double asked, boolean held) {}
+    /**
+     * A set pressure that was tried.
+     *
+     * @param asked line pressure that it asks for at the driving condition [Pa]
+     * @param over  by what the line is over that where it is held, and short of it where it is not [Pa]; minus infinity where it is
+     *              not known
+     */
+    private record TriedPressure(double asked, double over) {
+        boolean held() {
+            return over >= 0;
+        }
+    }
 
     /**
      * Looks for it.
@@ -56,17 +68,12 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
         if (!best.held()) {
             return Optional.of(new HighestHeld(OptionalDouble.empty(), false));
         }
-        double low = LOWEST;
-        double high = HIGHEST;
-        while (high - low > NEAR) {
-            double middle = (low + high) / 2;
-            TriedPressure now = tried(build, duty, series, middle, step);
-            if (now.held()) {
-                low = middle;
-                best = now;
-            } else {
-                high = middle;
-            }
+        SignChange search = new SignChange(LOWEST, best.over(), HIGHEST, top.over(), NEAR);
+        while (search.open()) {
+            double set = search.next();
+            TriedPressure now = tried(build, duty, series, set, step);
+            search.tell(set, now.over());
+            best = now.held() ? now : best;
         }
         return Optional.of(new HighestHeld(OptionalDouble.of(best.asked()), false));
     }
@@ -77,12 +84,17 @@ public record HighestHeld(OptionalDouble pressure, boolean all) {
         try {
             unit = build.setTo(set, SetPressure.By.COMMAND_AND_SPRING).unit();
         } catch (IllegalArgumentException impossible) {
-            return new TriedPressure(set, false); // no spring is so weak or so strong
+            return new TriedPressure(set, Double.NEGATIVE_INFINITY); // no spring is so weak or so strong
         }
         Conditions conditions = unit.conditions(duty);
         series.use(unit.network());
-        boolean held = series.solve(conditions)
-                && Assessment.of(unit, duty, series.state()).figures().regulated();
-        return new TriedPressure(unit.setPressure(conditions).orElseThrow(), held);
+        double asked = unit.setPressure(conditions).orElseThrow();
+        if (!series.solve(conditions)) {
+            return new TriedPressure(asked, Double.NEGATIVE_INFINITY);
+        }
+        Figures figures = Assessment.of(unit, duty, series.state()).figures();
+        double over = figures.line() - asked;
+        return new TriedPressure(
+                asked, figures.regulated() ? Math.max(over, 0) : over < 0 ? over : Double.NEGATIVE_INFINITY);
     }
 }
