@@ -416,21 +416,10 @@ final class Equations {
 
     /** What a part gives beside its flow at the unknowns; none for a part that is not there. */
     List<Measure.Reported> measures(String part, double[] unknowns) {
-        for (Bound bound : bounds) {
-            if (bound.placed.name().equals(part)) {
-                bound.read(unknowns);
-                return bound.law.measures(bound.reading);
-            }
-        }
-        return List.of();
+        return measuresAt(conditions.speed(), part, unknowns);
     }
 
-    /** Whether all is settled for some conditions but for the speed. */
-    boolean settledBut(Conditions given) {
-        return settled && given.differsInSpeedOnly(conditions);
-    }
-
-    /** The same at another speed [rev/s], the others left as they are. */
+    /** The same at another speed [rev/s], all other parts left as they are. */
     List<Measure.Reported> measuresAt(double speed, String part, double[] unknowns) {
         for (Bound bound : bounds) {
             if (bound.placed.name().equals(part)) {
@@ -439,6 +428,11 @@ final class Equations {
             }
         }
         return List.of();
+    }
+
+    /** Whether all is settled for some conditions but for the speed. */
+    boolean settledBut(Conditions given) {
+        return settled && given.differsInSpeedOnly(conditions);
     }
 
     /** Takes over the own states of parts, by part and state; those that are not named there stay. */
