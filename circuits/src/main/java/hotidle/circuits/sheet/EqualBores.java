@@ -59,21 +59,18 @@ record EqualBores(int count, List<Readings> read) {
             double clearance = bore.clearanceOver(valve.getAsDouble());
             cubes.add(clearance * clearance * clearance);
         }
-        return mean3(cubes);
+        return OptionalDouble.of(mean3(cubes));
     }
 
     /** The gap [m] of each with which all pass as much as those that were read. */
     double gap() {
-        return mean3(read.stream()
-                        .map(Readings::gap)
-                        .map(gap -> gap * gap * gap)
-                        .toList())
-                .orElseThrow();
+        return mean3(
+                read.stream().map(Readings::gap).map(gap -> gap * gap * gap).toList());
     }
 
-    private static OptionalDouble mean3(List<Double> cubes) {
-        double mean = cubes.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        return OptionalDouble.of(Math.cbrt(mean));
+    private static double mean3(List<Double> cubes) {
+        return Math.cbrt(
+                cubes.stream().mapToDouble(Double::doubleValue).average().orElseThrow());
     }
 
     private static double mean(List<Readings> some) {
