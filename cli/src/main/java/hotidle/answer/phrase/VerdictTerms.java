@@ -10,7 +10,7 @@ final class VerdictTerms {
     static final List<TermPhrase.Term> ALL = List.of(
             TermPhrase.term(
                     "IDLE PRESSURE IS LOW",
-                    "the line is not held at idle; a stall test would burn clutches",
+                    "the line is not held at idle; a stall test may burn clutches",
                     "everywhere, under the answer",
                     TermPhrase.NONE,
                     "idle pressure low",
