@@ -77,9 +77,13 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
         return AfterWorkPhrase.of(units, jobs, pressure(), faults.written());
     }
 
-    /** The same where builds stand beside it as they are. */
-    String besideSaid(Quantity.UnitSystem units) {
-        return AfterWorkPhrase.beside(units, jobs, pressure(), faults.written());
+    /**
+     * The same where builds stand beside it as they are.
+     *
+     * @param left builds in which the jobs have nothing to do
+     */
+    String besideSaid(Quantity.UnitSystem units, List<String> left) {
+        return AfterWorkPhrase.beside(units, jobs, pressure(), faults.written()) + AfterWorkPhrase.nothingToDo(left);
     }
 
     /** How a build after jobs is asked for, behind --build. */
@@ -183,6 +187,16 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
 
     private static Workshop shop(DescribedCircuit described, Adjustable build) {
         return described.workshop(build.unit().build()).orElseGet(() -> JobPlace.workshop(build));
+    }
+
+    /** Whether the jobs have nothing to do in a build, which would stand beside itself. */
+    boolean leaves(DescribedCircuit described, Adjustable build) {
+        return !jobs.isEmpty()
+                && worked(shop(described, build))
+                        .unit()
+                        .network()
+                        .parts()
+                        .equals(build.unit().network().parts());
     }
 
     /** The jobs that there are to do; a build that is not worn at a place needs none there. */

@@ -73,7 +73,8 @@ final class CompareCommand implements Callable<Integer> {
                         FrictionBands.of(comparison),
                         duties,
                         done.given()
-                                ? settled.settling().after(done.besideSaid(asked.shared.units()), steps.made())
+                                ? settled.settling()
+                                        .after(done.besideSaid(asked.shared.units(), steps.left()), steps.made())
                                 : settled.settling(),
                         UnmeasuredBands.of(asWritten, settled.units(), duties.get(0), speeds),
                         wanted.held(settled.units()),

@@ -13,12 +13,14 @@ import java.util.List;
  * @param circuit with all of these builds
  * @param units   each build as it is, followed by what was made of it
  * @param made    names of those that no file has
+ * @param left    names of builds in which the jobs have nothing to do, so that none is made of them
  */
-record WorkSteps(DescribedCircuit circuit, List<Transmission> units, List<String> made) {
+record WorkSteps(DescribedCircuit circuit, List<Transmission> units, List<String> made, List<String> left) {
 
     WorkSteps {
         units = List.copyOf(units);
         made = List.copyOf(made);
+        left = List.copyOf(left);
     }
 
     /**
@@ -29,7 +31,7 @@ record WorkSteps(DescribedCircuit circuit, List<Transmission> units, List<String
     static WorkSteps of(CircuitOptions asked, BuildWork done, DescribedCircuit described, List<Adjustable> builds) {
         if (!done.makesAnother()) {
             WorkedBuilds faulty = asked.afterAsHeaded(done, described, builds);
-            return new WorkSteps(faulty.circuit(), faulty.units(), List.of());
+            return new WorkSteps(faulty.circuit(), faulty.units(), List.of(), List.of());
         }
         List<WorkedBuilds> steps = new ArrayList<>();
         DescribedCircuit all = described;
@@ -43,15 +45,19 @@ record WorkSteps(DescribedCircuit circuit, List<Transmission> units, List<String
         steps.add(worked);
         WorkedBuilds before = done.faultsAlone().on(worked.circuit(), builds, asked.shared.units());
         List<Transmission> units = new ArrayList<>();
+        List<String> made = new ArrayList<>();
+        List<String> left = new ArrayList<>();
         for (int i = 0; i < builds.size(); i++) {
             units.add(before.units().get(i));
-            for (WorkedBuilds step : steps) {
+            boolean same = done.leaves(described, builds.get(i));
+            for (WorkedBuilds step : same ? steps.subList(0, steps.size() - 1) : steps) {
                 units.add(step.units().get(i));
+                made.add(step.names().get(i));
+            }
+            if (same) {
+                left.add(builds.get(i).unit().build());
             }
         }
-        return new WorkSteps(
-                before.circuit().about(described.about()),
-                units,
-                steps.stream().flatMap(step -> step.names().stream()).toList());
+        return new WorkSteps(before.circuit().about(described.about()), units, made, left);
     }
 }

@@ -64,6 +64,11 @@ public final class AfterWorkPhrase {
                         : "; " + (steps ? "all " : "both ") + laid(faults).get(0)) + ".";
     }
 
+    /** That jobs have nothing to do in some builds; nothing where there are none. */
+    public static String nothingToDo(List<String> builds) {
+        return builds.isEmpty() ? "" : " Nothing of that is to do in " + String.join(", ", builds) + ".";
+    }
+
     private static List<String> work(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set) {
         List<String> done = new ArrayList<>();
         if (!jobs.isEmpty()) {

@@ -9,15 +9,15 @@ public final class Caution {
 
     /** Where it stands in one line, and where the whole of it is. */
     public static final String LINE =
-            "An estimate, not an approval. Before any test on the vehicle read the cautions: --full.";
+            wrapped("An estimate, not an approval. Before any test on the vehicle read the cautions: --full.");
 
     /** The line of a bench, on which no vehicle moves. */
-    public static final String BENCH_LINE =
-            "Estimates, not approvals. Hot oil under pressure: eye protection, hoses pinned; cautions: --full.";
+    public static final String BENCH_LINE = wrapped(
+            "Estimates, not approvals. Hot oil under pressure: eye protection, hoses pinned; cautions: --full.");
 
     /** The same where builds differ in set pressure. */
     public static final String RAISED =
-            "Raised pressure loads case, pump, rings, shafts. An estimate, not an approval; cautions: --full.";
+            wrapped("Raised pressure loads case, pump, rings, shafts. An estimate, not an approval; cautions: --full.");
 
     /** The whole text for a bench. */
     public static final String BENCH = Wrap.lines(
@@ -52,4 +52,8 @@ public final class Caution {
                     "",
                     "")
             .stripTrailing();
+
+    private static String wrapped(String text) {
+        return Wrap.lines(text, "", "").stripTrailing();
+    }
 }

@@ -53,4 +53,10 @@ class AfterWorkPhraseTest {
                 "Each build with the fault a:1%.",
                 AfterWorkPhrase.beside(UnitSystem.SHOP, List.of(), AS_IT_IS, List.of("a:1%")));
     }
+
+    @Test
+    void aBuildWithNothingToDoIsSaidAndNotPutBesideItself() {
+        assertEquals(" Nothing of that is to do in fresh, new.", AfterWorkPhrase.nothingToDo(List.of("fresh", "new")));
+        assertEquals("", AfterWorkPhrase.nothingToDo(List.of()));
+    }
 }
