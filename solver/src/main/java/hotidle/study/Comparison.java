@@ -2,7 +2,6 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
-import hotidle.assess.IdlePressure;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.assess.StateFault;
@@ -255,7 +254,7 @@ public record Comparison(List<BuildAtDuty> cells) {
     /** Builds with low pressure at idle, which are not to be stall-tested. */
     public List<String> lowAtIdle() {
         return cells.stream()
-                .filter(cell -> IdlePressure.low(
+                .filter(cell -> LowAtIdle.at(
                         cell.unit,
                         cell.duty,
                         cell.figures().map(Figures::regulated).orElse(false)))

@@ -2,7 +2,6 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
-import hotidle.assess.IdlePressure;
 import hotidle.assess.Margin;
 import hotidle.assess.Roles;
 import hotidle.network.Placed;
@@ -162,7 +161,7 @@ public record Judgement(
 
     /** Whether this is the slowest duty and its line is not held, or not known. */
     boolean lowAtIdle() {
-        return IdlePressure.low(unit, duty, figures().map(Figures::regulated).orElse(false));
+        return LowAtIdle.at(unit, duty, figures().map(Figures::regulated).orElse(false));
     }
 
     /** Whether everything asked for is known. */

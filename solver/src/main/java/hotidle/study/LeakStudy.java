@@ -1,6 +1,5 @@
 package hotidle.study;
 
-import hotidle.assess.IdlePressure;
 import hotidle.assess.OilBudget;
 import hotidle.result.Outcome;
 import hotidle.transmission.Adjustable;
@@ -52,6 +51,6 @@ public record LeakStudy(Outcome outcome, Optional<Found> found) {
     }
 
     private static boolean low(Transmission unit, DutyPoint duty, Repairs.Effect now) {
-        return IdlePressure.low(unit, duty, now.regulated());
+        return LowAtIdle.at(unit, duty, now.regulated());
     }
 }

@@ -29,6 +29,22 @@ public final class LowAtIdle {
         Optional<Figures> figures = AtDuty.solved(unit, idle)
                 .state()
                 .map(state -> Assessment.of(unit, idle, state).figures());
-        return IdlePressure.low(unit, idle, figures.map(Figures::regulated).orElse(false));
+        return at(unit, idle, figures.map(Figures::regulated).orElse(false));
+    }
+
+    /**
+     * Whether a duty is the unit's slowest and its line is not held there, or only by oil that the converter, the cooler and the
+     * lubrication behind the regulator then miss: a lower set pressure alone makes no unit fit for a stall test.
+     *
+     * @param regulated whether the line is at the pressure commanded, which is known
+     */
+    static boolean at(Transmission unit, DutyPoint duty, boolean regulated) {
+        boolean slowest = IdlePressure.low(unit, duty, false);
+        return slowest
+                && (!regulated
+                        || HeldLine.at(unit, duty)
+                                .balance()
+                                .map(line -> line.supply() < line.demand())
+                                .orElse(true));
     }
 }

@@ -24,10 +24,11 @@ public final class ReadingsWriter {
      * @param pressure    word of a unit
      * @param flow        word of a unit
      * @param temperature word of a unit
+     * @param torque      word of a unit
      */
-    public record SheetUnits(String pressure, String flow, String temperature) {
-        public static final SheetUnits SHOP = new SheetUnits("psi", "gpm", "degF");
-        public static final SheetUnits METRIC = new SheetUnits("bar", "L/min", "degC");
+    public record SheetUnits(String pressure, String flow, String temperature, String torque) {
+        public static final SheetUnits SHOP = new SheetUnits("psi", "gpm", "degF", "lbf.ft");
+        public static final SheetUnits METRIC = new SheetUnits("bar", "L/min", "degC", "N.m");
     }
 
     private static final double MINUTE = 60;
@@ -80,6 +81,11 @@ public final class ReadingsWriter {
                 ReadingColumn.TEMPERATURE,
                 String.format(Locale.ROOT, "%.0f", in(at.temperature(), units.temperature(), Dimension.TEMPERATURE)));
         cells.put(ReadingColumn.TEMPERATURE_UNIT, units.temperature());
+        at.torque()
+                .ifPresent(torque -> cells.put(
+                        ReadingColumn.TORQUE,
+                        String.format(Locale.ROOT, "%.0f ", in(torque, units.torque(), Dimension.TORQUE))
+                                + units.torque()));
         cells.put(ReadingColumn.UNIT, unit);
         if (expected) {
             cells.put(ReadingColumn.EXPECTED, number(in(Math.max(line.low(), 0), unit, dimension), unit));

@@ -109,6 +109,7 @@ final class LineTerms {
                     "compare --full, sweep",
                     "secondary: joined",
                     "joined",
+                    "feeding",
                     "both feeding"),
             TermPhrase.term(
                     "unloading",

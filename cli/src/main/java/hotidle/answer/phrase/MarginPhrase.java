@@ -3,6 +3,7 @@ package hotidle.answer.phrase;
 import hotidle.answer.format.MarginQuantity;
 import hotidle.answer.format.Quantity;
 import hotidle.assess.Margin;
+import hotidle.assess.MarginNote;
 
 /** A margin in a few words: what is there, and what is needed or allowed. */
 public record MarginPhrase(Quantity.UnitSystem units) {
@@ -10,9 +11,16 @@ public record MarginPhrase(Quantity.UnitSystem units) {
     /** In place of a value that is not known. */
     private static final String NOT_KNOWN = "not known";
 
+    /** In place of a film where there is none. */
+    private static final String TOUCHES = "metal touches";
+
     /** What is there, with its unit. */
     public String value(Margin margin) {
-        return margin.value().isPresent() ? with(margin, margin.value().getAsDouble()) : NOT_KNOWN;
+        if (margin.value().isPresent()) {
+            return with(margin, margin.value().getAsDouble());
+        }
+        boolean touches = margin.notes().stream().anyMatch(note -> note.why() == MarginNote.Remark.METAL_CONTACT);
+        return touches ? TOUCHES : NOT_KNOWN;
     }
 
     /** What is needed or allowed, with its unit. */

@@ -54,12 +54,17 @@ public record AcceptanceSheet(List<Line> lines, List<TestPoint> unsolved) {
         Tolerances tolerances = Tolerances.of(build);
         List<Tolerances.Shift> shifts = tolerances.shifts();
         Optional<String> line = unit.commanded().map(Command::line);
+        // one torque for all: a range whose own driving condition pulls hard would be expected to read what it reads
+        // there
+        OptionalDouble torque = unit.commanded()
+                .flatMap(Command::pilot)
+                .map(pilot -> OptionalDouble.of(idle.engineTorque()))
+                .orElse(OptionalDouble.empty());
         List<Line> lines = new ArrayList<>();
         List<TestPoint> unsolved = new ArrayList<>();
         for (Range range : unit.ranges()) {
             for (double speed : speeds) {
-                TestPoint point =
-                        new TestPoint(speed, hot, range.name(), OptionalDouble.empty(), OptionalDouble.empty());
+                TestPoint point = new TestPoint(speed, hot, range.name(), OptionalDouble.empty(), torque);
                 List<GaugeReading.Row> rows = Meter.of(unit).stream()
                         .map(meter -> new GaugeReading.Row(meter, point))
                         .toList();
