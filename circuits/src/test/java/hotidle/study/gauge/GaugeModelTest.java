@@ -6,10 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
+import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +84,40 @@ class GaugeModelTest {
         double shut = deviation(worn);
         assertTrue(shut > 1.5 * held, held + " Pa and " + shut + " Pa");
     }
+
+    /** Units whose regulator just holds at this speed: in some of them it does not, and the converter is starved. */
+    @Test
+    void aLimitValveThatHoldsTheConverterHidesNothingOfHowUnitsDifferInTheOilTheyHaveToSpare() {
+        Adjustable worn = CIRCUIT.adjustable("worn");
+        GaugeReading.Row row = new GaugeReading.Row(
+                Meter.of(worn.unit(), "converter").orElseThrow(),
+                new TestPoint(1000 / 60.0, 383.15, "fourth", OptionalDouble.empty(), OptionalDouble.empty()));
+        Tolerances tolerances = Tolerances.of(worn);
+        GaugeModel model = new GaugeModel(tolerances, tolerances.shifts(), List.of(row));
+        List<UnitFault.Sized> weak = List.of(UnitFaults.of(worn).stream()
+                .filter(fault -> fault.name().equals("spring-weak@converter-limit"))
+                .findFirst()
+                .orElseThrow()
+                .of(0.35));
+        Expectation expected = model.along(model.series(), List.of(weak)).get(0).orElseThrow();
+        List<GaugeReading> place = List.of(new GaugeReading(row.meter(), row.at(), GaugeReading.Sense.EXACT, 0, 0));
+        TwinDraw draw = new TwinDraw(worn, tolerances, false);
+        Random random = new Random(5);
+        double square = 0;
+        for (int i = 0; i < DRAWN; i++) {
+            double read = draw.onStand(weak, random)
+                    .orElseThrow()
+                    .read(place)
+                    .orElseThrow()
+                    .get(0)
+                    .value();
+            square += Math.pow(read - expected.mean().getEntry(0), 2) / DRAWN;
+        }
+        double told = Math.sqrt(expected.covariance().getEntry(0, 0));
+        assertEquals(1, told / Math.sqrt(square), 0.5, told + " Pa told of " + Math.sqrt(square) + " Pa");
+    }
+
+    private static final int DRAWN = 40;
 
     private static double deviation(Adjustable build) {
         Tolerances tolerances = Tolerances.of(build);

@@ -4,9 +4,11 @@ import hotidle.fault.UnitFault;
 import hotidle.network.Conditions;
 import hotidle.newton.Linearised;
 import hotidle.newton.Series;
+import hotidle.newton.SolvedState;
 import hotidle.newton.SteadySolver;
 import hotidle.part.Clutch;
 import hotidle.part.Cooler;
+import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
 import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
@@ -19,12 +21,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * What meters would read on units of one build, and how sure that is.
+ * What meters would read on units of one build, and how sure that is. Past 300 lines, since states, slopes and their covariance are of one
+ * chain of solves.
  *
  * <pre>
  * Mean       of the steady state of the unit at each test point
@@ -32,6 +36,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  *            reading and Δr what the equations change by, {@link Linearised}; so where the regulator is shut, the same tolerances
  *            count for more than where it holds the line. What is set at a test point moves all readings of that point together,
  *            tolerances of the unit, thermometer and oil all readings
+ * Beyond it  what less oil or more moves a reading by beyond first order counts beside, {@link DeliverySpread}
  * Numerics   Δr is taken between half a standard deviation to both sides; speed, temperature and pilot pressure to one side
  * </pre>
  */
@@ -40,6 +45,7 @@ final class GaugeModel {
     private final List<GaugeReading.Row> rows;
     private final Map<TestPoint, List<Integer>> points = new LinkedHashMap<>();
     private final Map<TestPoint, Solution> base = new HashMap<>();
+    private final Map<TestPoint, DeliverySpread> spreads = new HashMap<>();
     private final List<TestPoint> unsolved = new ArrayList<>();
     private final Tolerances tolerances;
     private final Transmission sound;
@@ -75,6 +81,16 @@ final class GaugeModel {
                 .forEach(point -> kept.map(known -> known.sound(point))
                         .orElseGet(() -> solver.solve(point.conditions(sound)).state())
                         .ifPresentOrElse(state -> base.put(point, state), () -> unsolved.add(point)));
+        Series series = series();
+        base.forEach((point, state) -> {
+            Supplier<Optional<DeliverySpread>> solve = () -> {
+                series.restart(state);
+                return DeliverySpread.of(series, sound, shifts, point);
+            };
+            kept.map(known -> known.spread(point, solve))
+                    .orElseGet(solve)
+                    .ifPresent(spread -> spreads.put(point, spread));
+        });
     }
 
     /** Test points at which the sound unit has no steady state that was found; nothing can be expected while there is one. */
@@ -146,7 +162,7 @@ final class GaugeModel {
                 return Optional.empty();
             }
             place(
-                    at(series, new Case(unit, own), point.getKey(), meters(point.getValue())),
+                    at(series, new Case(unit, own, false), point.getKey(), meters(point.getValue())),
                     point.getValue(),
                     number++,
                     mean,
@@ -156,11 +172,15 @@ final class GaugeModel {
     }
 
     private int columns(List<Tolerances.Shift> own) {
-        return own.size() + 2 + 2 * points.size();
+        return own.size() + 4 + 4 * points.size();
     }
 
-    /** A unit with what is not known of it. */
-    private record Case(Transmission unit, List<Tolerances.Shift> shifts) {}
+    /**
+     * A unit with what is not known of it.
+     *
+     * @param pump whether a pump of it has a fault, so that what is not known of the pump counts for more oil than in the sound unit
+     */
+    private record Case(Transmission unit, List<Tolerances.Shift> shifts, boolean pump) {}
 
     /**
      * A unit as solved.
@@ -274,8 +294,15 @@ final class GaugeModel {
             return made.computeIfAbsent(
                     k,
                     any -> UnitFault.in(tolerances.build(), units.get(k))
-                            .map(unit -> new Case(unit, tolerances.shifts(shifts, units.get(k)))));
+                            .map(unit ->
+                                    new Case(unit, tolerances.shifts(shifts, units.get(k)), pump(unit, units.get(k)))));
         }
+    }
+
+    private static boolean pump(Transmission unit, List<UnitFault.Sized> faults) {
+        return faults.stream()
+                .flatMap(one -> unit.network().part(one.fault().part()).stream())
+                .anyMatch(placed -> placed.part() instanceof PumpChamber);
     }
 
     /** Those of the units that are asked for, at a test point, each started from the one before it. */
@@ -300,7 +327,7 @@ final class GaugeModel {
      *
      * @param state  of it
      * @param meters by meter, what it reads, then what one standard deviation of each number that is not known moves it by: those of all
-     *               points, then temperature and speed of this one
+     *               points, then temperature and speed of this one, then less and more oil beyond first order
      */
     record CaseAtPoint(Solution state, Map<Meter, double[]> meters) {}
 
@@ -312,13 +339,17 @@ final class GaugeModel {
     private void place(CaseAtPoint one, List<Integer> here, int number, double[] mean, RealMatrix moves) {
         for (int i : here) {
             double[] read = one.meters().get(rows.get(i).meter());
-            int own = read.length - 2;
+            int all = read.length - 1 - 2 - DeliverySpread.COLUMNS;
+            int own = all + 2 + 4 * number;
             mean[i] = read[0];
-            for (int k = 1; k < own; k++) {
-                moves.setEntry(i, k - 1, read[k]);
+            for (int k = 0; k < all; k++) {
+                moves.setEntry(i, k, read[k + 1]);
             }
-            moves.setEntry(i, own - 1 + 2 * number, read[own]);
-            moves.setEntry(i, own + 2 * number, read[own + 1]);
+            for (int k = 0; k < 2; k++) {
+                moves.setEntry(i, own + k, read[all + 1 + k]);
+                moves.setEntry(i, all + k, read[all + 3 + k]);
+                moves.setEntry(i, own + 2 + k, read[all + 5 + k]);
+            }
         }
     }
 
@@ -333,11 +364,40 @@ final class GaugeModel {
     }
 
     /** What meters read at a test point, and what one standard deviation of each number that is not known moves them by. */
-    private static CaseAtPoint at(Series series, Case one, TestPoint point, List<Meter> meters) {
+    private CaseAtPoint at(Series series, Case one, TestPoint point, List<Meter> meters) {
+        Solution state = series.state();
+        Map<Meter, double[]> read = moved(series, one.unit(), one.shifts(), point, meters);
+        Map<Meter, Double> bySpeed = new HashMap<>();
+        read.forEach((meter, values) -> bySpeed.put(meter, values[values.length - 1]));
+        Map<Meter, double[]> beyond = spread(series, one, point)
+                .map(spread -> spread.beyond(series, one.unit(), point, bySpeed))
+                .orElse(Map.of());
+        Map<Meter, double[]> all = new HashMap<>();
+        read.forEach((meter, values) ->
+                all.put(meter, joined(values, beyond.getOrDefault(meter, new double[DeliverySpread.COLUMNS]))));
+        return new CaseAtPoint(state, all);
+    }
+
+    private Optional<DeliverySpread> spread(Series series, Case one, TestPoint point) {
+        if (!one.pump()) {
+            return Optional.ofNullable(spreads.get(point));
+        }
+        SolvedState kept = series.kept();
+        Optional<DeliverySpread> own = DeliverySpread.of(series, one.unit(), one.shifts(), point);
+        series.restart(kept);
+        series.solve(kept.conditions());
+        return own;
+    }
+
+    /**
+     * What meters read in the state solved last, then what one standard deviation of each number moves them by: of the shifts, of
+     * thermometer and oil, of the pilot pressure, of the temperature and of the speed.
+     */
+    static Map<Meter, double[]> moved(
+            Series series, Transmission unit, List<Tolerances.Shift> shifts, TestPoint point, List<Meter> meters) {
         Linearised linearised = series.linearised();
         List<double[]> changes = new ArrayList<>();
-        one.shifts().forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
-        Transmission unit = one.unit();
+        shifts.forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
         Conditions own = point.conditions(unit);
         double[] warmer = linearised.under(point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
                 .conditions(unit));
@@ -355,7 +415,7 @@ final class GaugeModel {
             }
             read.put(meter, values);
         }
-        return new CaseAtPoint(series.state(), read);
+        return read;
     }
 
     /** The conditions with the pilot pressure of the line command larger by its standard deviation. */
@@ -370,6 +430,12 @@ final class GaugeModel {
 
     private static double[] times(double[] values, double factor) {
         return java.util.Arrays.stream(values).map(value -> value * factor).toArray();
+    }
+
+    private static double[] joined(double[] one, double[] other) {
+        double[] all = java.util.Arrays.copyOf(one, one.length + other.length);
+        System.arraycopy(other, 0, all, one.length, other.length);
+        return all;
     }
 
     private static double dot(double[] one, double[] other) {

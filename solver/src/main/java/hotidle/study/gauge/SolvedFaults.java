@@ -26,6 +26,7 @@ public final class SolvedFaults {
     private final List<Meter> meters;
     private final SteadySolver solver;
     private final Map<TestPoint, Optional<Solution>> sound = new ConcurrentHashMap<>();
+    private final Map<TestPoint, Optional<DeliverySpread>> spreads = new ConcurrentHashMap<>();
     private final Map<Chain, List<Optional<GaugeModel.CaseAtPoint>>> solved = new ConcurrentHashMap<>();
 
     /** Of a build; nothing is solved yet. */
@@ -83,8 +84,14 @@ public final class SolvedFaults {
                 at -> solver.solve(at.conditions(tolerances.build().unit())).state());
     }
 
+    /** By how much sound units differ at a test point in the oil that they have to spare. */
+    Optional<DeliverySpread> spread(TestPoint point, Supplier<Optional<DeliverySpread>> solve) {
+        return spreads.computeIfAbsent(point, unused -> solve.get());
+    }
+
     private void forget() {
         sound.clear();
+        spreads.clear();
         solved.clear();
     }
 
