@@ -205,6 +205,25 @@ class LauncherIT {
         assertTrue(tree.resolve("cli/target/hotidle-start").toFile().list().length == 1);
     }
 
+    @Test
+    void whatRunsLongEnoughIsLeftToTheBetterCompiler() throws IOException {
+        Map<String, String> quick = Map.of("JAVA_HOME", pretended("17.0.1").toString(), "HOTIDLE_NO_ARCHIVE", "1");
+        Map<String, Integer> levels = Map.of(
+                "live training-rig", 4,
+                "spread training-rig --samples 60000", 4,
+                "spread training-rig --samples=10000 --pairs 0", 4,
+                "spread training-rig --samples 2000 --seed 123456", 1,
+                "spread training-rig --samples=9999", 1,
+                "spread training-rig", 1,
+                "compare training-rig --samples 60000", 1,
+                "", 1);
+        levels.forEach((words, level) -> {
+            Run run = run(quick, (launcher + (words.isEmpty() ? "" : "|" + words.replace(' ', '|'))).split("\\|", -1));
+            assertEquals(0, run.code(), run.err());
+            assertTrue(run.out().contains(" -XX:TieredStopAtLevel=" + level + " "), words + ": " + run.out());
+        });
+    }
+
     private static String archiveOf(Run run) {
         assertEquals(0, run.code(), run.err());
         assertEquals("", run.err());
