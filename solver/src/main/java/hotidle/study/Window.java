@@ -1,7 +1,6 @@
 package hotidle.study;
 
 import hotidle.assess.Margin;
-import hotidle.heat.SettledUnit;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
@@ -161,8 +160,7 @@ public record Window(List<SetPoint> points, List<Span> spans, List<PressureRange
 
         /** The same at the temperatures that its own heat brings it to: more pressure makes more of it. */
         default Raised settled() {
-            return (pressure, duties) ->
-                    SettledUnit.of(to(pressure, duties), duties).unit();
+            return new SettledRaised(this);
         }
     }
 
