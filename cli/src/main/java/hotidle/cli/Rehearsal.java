@@ -43,6 +43,7 @@ final class Rehearsal {
 
     /** Ends without a word whatever becomes of a command: the archive then holds less. */
     public static void main(String[] none) {
+        Stop.BY_USER.listen();
         try {
             Path out = Files.createTempDirectory("hotidle");
             COMMANDS.forEach(command -> run(command, out));
@@ -52,6 +53,8 @@ final class Rehearsal {
             Files.deleteIfExists(out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        } finally {
+            Stop.BY_USER.printed();
         }
     }
 

@@ -34,6 +34,22 @@ public record Coupling(String name, Kind kind, String first, String second) {
         }
     }
 
+    /** Written out, as the hash: what Java makes of a record at its first use takes its time at each start. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Coupling coupling
+                        && name.equals(coupling.name)
+                        && kind == coupling.kind
+                        && first.equals(coupling.first)
+                        && second.equals(coupling.second));
+    }
+
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** Whether it holds against the case. */
     public boolean isBrake() {
         return first.equals(CASE) || second.equals(CASE);

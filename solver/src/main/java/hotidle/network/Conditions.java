@@ -5,6 +5,7 @@ import hotidle.oil.OilAt;
 import hotidle.part.Sensed;
 import hotidle.part.Setting;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What is given for one solve.
@@ -63,14 +64,14 @@ public record Conditions(
         return differsInSpeedAndCommandsOnly(other) && commands.equals(other.commands);
     }
 
-    /** Whether nothing but the speed and what solenoids are asked for differs. */
+    /** Whether nothing but the speed and what solenoids are asked for differs. Mostly oil and sensed are the very same, seen at once. */
     public boolean differsInSpeedAndCommandsOnly(Conditions other) {
         return range.equals(other.range)
                 && lockup == other.lockup
                 && ambient == other.ambient
-                && oil.equals(other.oil)
+                && Objects.equals(oil, other.oil)
                 && temperatures.equals(other.temperatures)
-                && sensed.equals(other.sensed);
+                && Objects.equals(sensed, other.sensed);
     }
 
     /** Whether a part is asked for the same under other conditions. */

@@ -26,6 +26,12 @@ public record Placed(String name, Part part, String region, Group group, List<St
         }
     }
 
+    /** Of the name alone: all of its dimensions would be asked for each look into a map. */
+    @Override
+    public int hashCode() {
+        return name.hashCode();
+    }
+
     /** A part without signals. */
     public static Placed of(String name, Part part, String region, Group group, String... nodes) {
         return new Placed(name, part, region, group, List.of(nodes), List.of());

@@ -204,7 +204,7 @@ public record PumpChamber(double displacement, PumpSlip slip, Drag drag, Optiona
             streams.add(new Stream("swept", INLET, OUTLET, density * swept, swept));
             streams.addAll(slip.streams(in));
             double share = 1 - pump.slip.lost().kept(speed);
-            if (!pump.slip.lost().equals(PumpSlip.Lost.NONE)) {
+            if (!pump.slip.lost().isNone()) {
                 double lost = swept * share;
                 streams.add(new Stream("speed-slip", OUTLET, INLET, density * lost, lost));
             }

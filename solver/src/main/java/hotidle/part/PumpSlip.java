@@ -77,6 +77,11 @@ public record PumpSlip(List<Face> faces, List<Tip> tips, double opening, Fitted 
             Check.within("loss of swept volume with speed", bySpeed, 0, 0.1);
         }
 
+        /** Whether it is nothing. */
+        boolean isNone() {
+            return share == 0 && bySpeed == 0;
+        }
+
         /** Share of the swept volume that is kept at a speed [rev/s]. */
         public double kept(double speed) {
             return (1 - share) / (1 + bySpeed * speed);

@@ -44,6 +44,10 @@ final class Signals {
             return other.value > one.value ? other : one;
         }
 
+        private boolean agrees(Known other) {
+            return value == other.value && slope == other.slope;
+        }
+
         private Known less(double drop) {
             return new Known(value - drop, slope);
         }
@@ -91,7 +95,7 @@ final class Signals {
 
     /** The one pressure of sources that agree; empty where they do not, or there is none. */
     private static Optional<Known> same(List<Known> sources) {
-        return sources.stream().distinct().count() == 1 ? Optional.of(sources.get(0)) : Optional.empty();
+        return sources.stream().findFirst().filter(first -> sources.stream().allMatch(first::agrees));
     }
 
     private List<Known> sources(Set<String> nodes, double pressure) {

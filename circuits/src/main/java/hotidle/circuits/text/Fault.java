@@ -26,11 +26,6 @@ public record Fault(ProblemCode code, String subject, String key, String says, S
         return new Fault(code, "", "", message, why, Remedy.words(mend));
     }
 
-    /** The same fault of whichever part: a part and those that are like it share what is written once. */
-    Fault ofNobody() {
-        return new Fault(code, "", key, says, why, Remedy.NONE);
-    }
-
     /** Whether it is that a key is missing in the part of this label. */
     public boolean misses(String label, String name) {
         return code == ProblemCode.MISSING_KEY && subject.equals(label) && key.equals(name);

@@ -3,7 +3,6 @@ package hotidle.circuits.text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -13,13 +12,10 @@ public final class Problems {
     /** A file of this reading. */
     private record Source(String file, List<String> lines) {}
 
-    /** Faults that differ in whose they are only come of one: a part and those that are like it. */
-    private record Told(Place place, Problem.Severity severity, Fault fault) {}
-
     private final List<Source> sources = new ArrayList<>();
     private final Problem.Writing writing;
-    private final Set<Problem> found = new LinkedHashSet<>();
-    private final Set<Told> told = new HashSet<>();
+    private final List<Problem> found = new ArrayList<>();
+    private final Set<String> told = new HashSet<>();
 
     public Problems(String file, String text) {
         this(file, text, Problem.Writing.FILE);
@@ -62,9 +58,24 @@ public final class Problems {
     }
 
     private void add(Place place, Problem.Severity severity, Fault fault) {
-        if (told.add(new Told(place, severity, fault.ofNobody()))) {
+        if (told.add(told(place, severity, fault))) {
             found.add(problem(place, severity, fault));
         }
+    }
+
+    /**
+     * All that tells one problem from another. Whose it is does not: a part and those that are like it share what is written once.
+     * In one text, since comparing nested records is code that Java makes anew at each start.
+     */
+    private static String told(Place place, Problem.Severity severity, Fault fault) {
+        return String.join(
+                "\n",
+                place.source() + ":" + place.line() + ":" + place.column() + "+" + place.width(),
+                severity.name(),
+                fault.code().name(),
+                fault.key(),
+                fault.says(),
+                fault.why());
     }
 
     /** A problem of this file that is not added. */
