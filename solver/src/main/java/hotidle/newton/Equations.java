@@ -15,6 +15,7 @@ import hotidle.part.Stamp;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -52,6 +53,14 @@ final class Equations {
     private double massScale;
     private double scaleDensity;
 
+    /** Laws of parts of other networks that were compared, and the conditions for which they were settled. */
+    private final Map<Placed, Part.Law> compared = new IdentityHashMap<>();
+
+    private Conditions comparedUnder;
+
+    /** Once more are kept, all are forgotten: more than a unit has parts and sizes (chosen). */
+    private static final int MOST_COMPARED = 1000;
+
     /** A part bound to its rows and columns; a row or column at a held node is -1, and what is read there stays. */
     private final class Bound {
         final Reading reading;
@@ -62,12 +71,23 @@ final class Equations {
         Stamp stamp;
         Part.Law law;
 
+        /** What the part says alone, apart from all others; once it was asked for. */
+        private Stamp alone;
+
         Bound(Placed placed, int[] rows, int[] columns, double[] held) {
             this.placed = placed;
             form = placed.part().form();
             reading = Reading.of(form, held);
             this.rows = rows;
             this.columns = columns;
+        }
+
+        /** What a law says alone at what was read last; good until the next one. */
+        Stamp alone(Part.Law one) {
+            alone = alone == null ? new Stamp(form) : alone;
+            alone.clear();
+            one.evaluate(reading, alone);
+            return alone;
         }
 
         /** Where held nodes are concerned, flows and slopes go to a last place that nobody reads. */
@@ -314,8 +334,7 @@ final class Equations {
                 continue;
             }
             bound.read(unknowns);
-            Stamp alone = new Stamp(bound.form);
-            bound.law.evaluate(bound.reading, alone);
+            Stamp alone = bound.alone(bound.law);
             for (int port = 0; port < bound.placed.nodes().size(); port++) {
                 for (int c = 0; c < bound.columns.length; c++) {
                     if (bound.columns[c] >= 0 && bound.placed.nodes().get(port).equals(node)) {
@@ -333,6 +352,10 @@ final class Equations {
      */
     @SuppressWarnings("ReferenceEquality") // the same object gives the same flow, others are looked at
     double[] difference(Network one, Network other, double[] unknowns) {
+        if (compared.size() > MOST_COMPARED || !conditions.equals(comparedUnder)) {
+            compared.clear();
+        }
+        comparedUnder = conditions;
         double[] difference = new double[size()];
         for (int i = 0; i < bounds.length; i++) {
             Placed here = one.parts().get(i);
@@ -347,8 +370,7 @@ final class Equations {
     }
 
     private void add(Bound bound, Placed placed, double times, double[] sum) {
-        Stamp alone = new Stamp(bound.form);
-        laws.law(placed, conditions.setting(placed)).evaluate(bound.reading, alone);
+        Stamp alone = bound.alone(compared.computeIfAbsent(placed, one -> laws.law(one, conditions.setting(one))));
         for (int r = 0; r < bound.rows.length; r++) {
             if (bound.rows[r] >= 0) {
                 sum[bound.rows[r]] += times * alone.value(r);

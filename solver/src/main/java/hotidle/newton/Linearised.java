@@ -4,6 +4,8 @@ import hotidle.network.Conditions;
 import hotidle.network.Network;
 import hotidle.part.OwnState;
 import hotidle.result.Solution;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -181,12 +183,20 @@ public final class Linearised {
 
     /** The equations under other conditions at the unknowns of this state. */
     public double[] under(Conditions others) {
-        equations.set(others);
-        equations.evaluate(unknowns);
-        double[] residual = scaled(equations.value);
+        return under(List.of(others)).get(0);
+    }
+
+    /** The same under some conditions one after the other; quickest where neighbours differ in speed and commands only. */
+    public List<double[]> under(List<Conditions> others) {
+        List<double[]> residuals = new ArrayList<>();
+        for (Conditions other : others) {
+            equations.set(other);
+            equations.evaluate(unknowns);
+            residuals.add(scaled(equations.value));
+        }
         equations.set(conditions);
         equations.evaluate(unknowns);
-        return residual;
+        return residuals;
     }
 
     /** Equations as Newton counts them; that of a state which its stop holds does not change. */

@@ -25,6 +25,7 @@ import java.util.function.Supplier;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * What meters would read on units of one build, and how sure that is. Past 300 lines, since states, slopes and their covariance are of one
@@ -129,6 +130,11 @@ final class GaugeModel {
     /** What is expected of the sound unit. */
     Expectation sound(Series series) {
         return along(series, List.of(List.of())).get(0).orElseThrow();
+    }
+
+    /** The same with what each number that is not known moves each row by: of many rows far quicker than their covariance. */
+    Expectation.Slopes soundSlopes(Series series) {
+        return swept(series, List.of(List.of()), base).get(0).orElseThrow().slopes();
     }
 
     /** A work space for units of this build; one for each thread. */
@@ -353,6 +359,15 @@ final class GaugeModel {
         }
     }
 
+    /** Variance of what one row reads on a unit. */
+    double variance(Expectation.Slopes unit, int row) {
+        RealVector moves = unit.slopes().getRowVector(row);
+        return moves.dotProduct(moves)
+                + (rows.get(row).meter().reads() == Meter.Reads.FLOW
+                        ? Math.pow(Tolerances.FLOW_LAW * unit.mean().getEntry(row), 2)
+                        : 0);
+    }
+
     private RealMatrix covariance(double[] mean, RealMatrix moves) {
         RealMatrix covariance = moves.multiply(moves.transpose());
         for (int i = 0; i < mean.length; i++) {
@@ -399,17 +414,22 @@ final class GaugeModel {
         List<double[]> changes = new ArrayList<>();
         shifts.forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
         Conditions own = point.conditions(unit);
-        double[] warmer = linearised.under(point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
-                .conditions(unit));
+        List<double[]> set = linearised.under(List.of(
+                piloted(unit, own),
+                own.atSpeed(point.speed() * (1 + Tolerances.SPEED)),
+                point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
+                        .conditions(unit)));
+        double[] warmer = set.get(2);
         changes.add(times(warmer, Tolerances.COMMON_TEMPERATURE / Tolerances.TEMPERATURE));
-        changes.add(linearised.under(piloted(unit, own)));
+        changes.add(set.get(0));
         changes.add(warmer);
-        changes.add(linearised.under(own.atSpeed(point.speed() * (1 + Tolerances.SPEED))));
+        changes.add(set.get(1));
+        Solution state = series.state();
         Map<Meter, double[]> read = new HashMap<>();
         for (Meter meter : meters) {
             double[] values = new double[1 + changes.size()];
-            values[0] = meter.read(series);
-            double[] weights = linearised.weights(meter.slopes(linearised, series));
+            values[0] = meter.read(series, state);
+            double[] weights = linearised.weights(meter.slopes(linearised, series, state));
             for (int k = 0; k < changes.size(); k++) {
                 values[k + 1] = -dot(weights, changes.get(k));
             }

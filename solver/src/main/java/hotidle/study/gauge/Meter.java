@@ -54,15 +54,24 @@ public record Meter(String name, String node, Reads reads) {
 
     /** What it reads of the state solved last [Pa] or [m³/s]. */
     double read(Series series) {
-        return reads == Reads.PRESSURE && series.knows(node)
-                ? series.value(series.number(node))
-                : reads == Reads.PRESSURE
-                        ? series.state().pressure(node)
-                        : series.state().flow(name);
+        return solved(series) ? series.value(series.number(node)) : read(series.state());
+    }
+
+    /** The same where that state is known whole. */
+    double read(Series series, Solution state) {
+        return solved(series) ? series.value(series.number(node)) : read(state);
+    }
+
+    private boolean solved(Series series) {
+        return reads == Reads.PRESSURE && series.knows(node);
+    }
+
+    private double read(Solution state) {
+        return reads == Reads.PRESSURE ? state.pressure(node) : state.flow(name);
     }
 
     /** Its slopes by each unknown; that the density of a flow changes with pressure is left out, which is below 1 % of them. */
-    double[] slopes(Linearised linearised, Series series) {
+    double[] slopes(Linearised linearised, Series series, Solution state) {
         double[] slopes = new double[linearised.size()];
         if (reads == Reads.PRESSURE) {
             if (series.knows(node)) {
@@ -70,7 +79,7 @@ public record Meter(String name, String node, Reads reads) {
             }
             return slopes;
         }
-        double perMass = perMass(series.state());
+        double perMass = perMass(state);
         double[] mass = linearised.leaving(node, name::equals);
         for (int i = 0; i < slopes.length; i++) {
             slopes[i] = mass[i] * perMass;

@@ -73,7 +73,7 @@ public final class NextReadings {
                 ? all
                 : new GaugeModel(tolerances, shifts, joined(findings.readings(), solved));
         int taken = findings.readings().size();
-        Expectation sound = model.sound(model.series());
+        Expectation.Slopes sound = model.soundSlopes(model.series());
         double[] gauge = gauges(findings.readings(), solved, sound.mean().getSubVector(taken, solved.size()));
         List<Optional<OutcomeMixture>> predicted = leading.parallelStream()
                 .map(one -> {
@@ -106,7 +106,7 @@ public final class NextReadings {
                                         known.get(k).best().getEntry(i)))
                                 .toList(),
                         sound.mean().getEntry(taken + i),
-                        Math.hypot(gauge[i], Math.sqrt(sound.covariance().getEntry(taken + i, taken + i)))))
+                        Math.hypot(gauge[i], Math.sqrt(model.variance(sound, taken + i)))))
                 .toList();
         return different(found, most);
     }
