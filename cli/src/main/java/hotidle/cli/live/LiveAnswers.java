@@ -45,7 +45,7 @@ final class LiveAnswers {
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
     /** Questions that follow one of a state and take longer. */
-    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "agreement", "likely", "causes");
+    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "ahead", "agreement", "likely", "causes");
 
     private final LiveUnit unit;
     private final OtherCommands commands;
@@ -72,6 +72,7 @@ final class LiveAnswers {
         answerers.put("drawing", (question, step) -> drawing(question));
         LiveGauges gauges = new LiveGauges(unit);
         answerers.put("gauges", gauges::gauges);
+        answerers.put("ahead", gauges::ahead);
         answerers.put("agreement", (question, step) -> gauges.agreement(question, units(question)));
         answerers.put("likely", (question, step) -> gauges.likely(question, units(question), step));
         answerers.put("causes", (question, step) -> gauges.causes(question, units(question), step));

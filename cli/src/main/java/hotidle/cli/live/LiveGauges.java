@@ -134,12 +134,25 @@ final class LiveGauges {
                 (build, readings) -> causes(question, readings, step).withNext(build, step));
     }
 
+    /** Solves what readings at these places will be compared with once they are taken, while nothing else is asked. */
+    Map<String, Object> ahead(LiveQuestion question, Runnable step) {
+        try {
+            readings(question).ifPresent(places -> solved(sound(question)).solve(places.readings(), step));
+        } catch (UnsolvedPointException unsolved) {
+            return Map.of("solved", false); // said once a reading is taken there
+        }
+        return Map.of("solved", true);
+    }
+
     private GaugeDiagnosis causes(LiveQuestion question, List<GaugeReading> readings, Runnable step) {
         AskedState sound = sound(question);
         return causes.of(
                 new Explained(sound, asked(question).readings()),
-                () -> GaugeDiagnosis.causes(
-                        solved.of(sound, () -> new SolvedFaults(unit.adjustable(sound))), readings, step));
+                () -> GaugeDiagnosis.causes(solved(sound), readings, step));
+    }
+
+    private SolvedFaults solved(AskedState sound) {
+        return solved.of(sound, () -> new SolvedFaults(unit.adjustable(sound)));
     }
 
     private static AskedState sound(LiveQuestion question) {

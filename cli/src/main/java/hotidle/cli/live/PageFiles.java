@@ -30,6 +30,7 @@ final class PageFiles {
             Map.entry("lesson-teacher.js", SCRIPT),
             Map.entry("write.js", SCRIPT),
             Map.entry("main.js", SCRIPT),
+            Map.entry("ahead.js", SCRIPT),
             Map.entry("ask.js", SCRIPT),
             Map.entry("state.js", SCRIPT),
             Map.entry("units.js", SCRIPT),

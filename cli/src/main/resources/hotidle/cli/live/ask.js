@@ -49,14 +49,21 @@ async function post(kind, body, signal) {
 /** Answers that are awaited: for who measures or tests the page. */
 window.awaited = 0;
 
+const numbered = (question) => ({ ...question, page: PAGE, number: ++number });
+
 /** Asks once; a signal takes the question back. */
 export async function ask(kind, question, signal) {
   window.awaited += 1;
   try {
-    return await post(kind, { ...question, page: PAGE, number: ++number }, signal);
+    return await post(kind, numbered(question), signal);
   } finally {
     window.awaited -= 1;
   }
+}
+
+/** Lets the program work ahead. Nobody waits for it, and whether it comes to an end makes no difference to any answer. */
+export function hint(kind, question) {
+  post(kind, numbered(question)).catch(() => {});
 }
 
 /**

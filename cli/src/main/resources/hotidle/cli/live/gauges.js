@@ -1,4 +1,5 @@
 // Gauges at the taps: what a running pressure test would show, without the hot oil; readings typed in beside them, and what may explain these.
+import { ahead } from './ahead.js';
 import { asker } from './ask.js';
 import { causes } from './causes.js';
 import { byId, el } from './dom.js';
@@ -67,6 +68,11 @@ export function gauges(story) {
   let free = false;
   let drawn = '';
   let scales = new Map();
+
+  /** About readings of all scales at what is set; null while their numbers are awaited. */
+  const later = ahead(list, () => stands && free && !last.unsolved ? { ...question(), gauges: { ...story.now.gauges,
+    readings: last.gauges.filter((one) => one.pressure_pa !== null)
+      .map((one) => row(one.tap, plain(units.toShown('pressure', one.pressure_pa)), units.unit('pressure'))) } } : null);
 
   const same = (key, one, other) => one === other || one !== null && other !== null && Math.abs(one - other) <= NEAR[key];
 
@@ -161,6 +167,7 @@ export function gauges(story) {
       }
       if (newest) {
         typed.splice(0).forEach((one) => read(...one));
+        later();
       }
     },
     refused(problem) {
@@ -253,6 +260,7 @@ export function gauges(story) {
       if (stands) {
         look();
       }
+      later();
     },
   };
 }

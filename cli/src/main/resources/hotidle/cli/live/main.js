@@ -62,6 +62,14 @@ const LONGEST_REST = 400;
 let resting = 0;
 let turning = false;
 
+function rest(time) {
+  clearTimeout(resting);
+  resting = setTimeout(() => {
+    resting = 0;
+    askVerdict(question());
+  }, time);
+}
+
 const askState = asker('state', {
   answered(answer, asked, since, newest) {
     grey(Boolean(answer.unsolved));
@@ -77,9 +85,7 @@ const askState = asker('state', {
       window.latencies.splice(0, window.latencies.length - LOOKED_AT);
     }));
     if (newest) {
-      clearTimeout(resting);
-      const rest = Math.min(Math.max(REST, 2 * (performance.now() - since)), LONGEST_REST);
-      resting = setTimeout(() => askVerdict(question()), turning ? rest : 0);
+      rest(turning ? Math.min(Math.max(REST, 2 * (performance.now() - since)), LONGEST_REST) : 0);
     }
   },
   refused,
@@ -118,6 +124,7 @@ async function changed(how) {
     panels.curve.wait();
     panels.sheet.waitForCost();
     clearTimeout(resting);
+    resting = 0;
     askVerdict.drop();
     askCosts.drop();
   }
@@ -138,6 +145,9 @@ async function changed(how) {
     byId('units').value = units.inUse();
   }
   turning = how === 'turning';
+  if (same && !turning && resting) {
+    rest(0); // the slider was let go: nothing more is to come
+  }
   if (!same) {
     askState({ ...question(), drawn: panels.drawing.wanted() }, since);
   }

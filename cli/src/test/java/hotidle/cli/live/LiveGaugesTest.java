@@ -153,6 +153,7 @@ class LiveGaugesTest {
                     beside.get(i).get("value").asDouble());
         }
         String faulty = IDLE.replace("}", ", \"faults\": [\"spring-weak@regulator:30%\"]}");
+        assertTrue(answer("ahead", faulty, gauges).get("solved").asBoolean(), "what they are compared with, first");
         JsonNode answered = answer("causes", faulty, gauges);
         ObjectNode whole = (ObjectNode) told;
         whole.putNull("fits_together");
@@ -318,6 +319,7 @@ class LiveGaugesTest {
         int all = UnitFaults.of(unit().circuit().adjustable("worn")).size();
         assertTrue(steps.get() < all / 2, steps + " of " + all);
         assertEquals("state", LiveAnswers.outdoneBy("causes"));
+        assertEquals("state", LiveAnswers.outdoneBy("ahead"));
     }
 
     @Test
@@ -352,7 +354,7 @@ class LiveGaugesTest {
                 "{\"engine_speed_rpm\": \"fast\"}"
             })
     void brokenGaugesAreRefusedAndSaySo(String gauges) throws Exception {
-        for (String kind : List.of("gauges", "causes", "readings-file", "readings-taken")) {
+        for (String kind : List.of("gauges", "ahead", "causes", "readings-file", "readings-taken")) {
             HttpResponse<String> refused = posted(kind, IDLE, json(gauges));
             assertEquals(400, refused.statusCode(), kind + " " + gauges + " " + refused.body());
         }

@@ -13,6 +13,10 @@ import org.junit.jupiter.api.extension.ExtendWith;
 class LivePageGaugesTest {
 
     private static final String LINE = "[aria-label^='Read at line [']";
+    /** Whether somebody who looks at the gauges has been worked ahead for. */
+    private static final String AHEAD =
+            "performance.getEntriesByType('resource').some((one) => one.name.endsWith('/api/ahead'))";
+
     private static final String ROWS = "document.querySelectorAll('.readings tbody tr').length";
 
     @Test
@@ -28,6 +32,8 @@ class LivePageGaugesTest {
                     .get(0)
                     .endsWith(Quantity.PRESSURE.with(Quantity.UnitSystem.METRIC, line)));
             assertTrue(page.text("#gauges").contains("eye protection on"), "cautions stand beside the gauges");
+            page.find(LINE);
+            page.until(AHEAD);
             page.type(LINE, "60");
             page.until(ROWS + " === 1 && document.querySelector('.causes .sentence')");
             page.settled();

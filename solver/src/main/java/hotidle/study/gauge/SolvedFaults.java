@@ -37,6 +37,17 @@ public final class SolvedFaults {
         solver = new SteadySolver(build.unit().network());
     }
 
+    /**
+     * Solves what readings are compared with, for who will ask soon what may explain such readings.
+     *
+     * @param readings whose meters, test points and gauges count; their values do not
+     * @param step     called after each fault, from any thread; what it throws ends the work
+     * @throws UnsolvedPointException where the sound unit has no state at a test point
+     */
+    public void solve(List<GaugeReading> readings, Runnable step) {
+        GaugeTable.of(this, readings, step);
+    }
+
     Tolerances tolerances() {
         return tolerances;
     }
