@@ -133,7 +133,7 @@ record CircuitDescription(
         return CircuitAssembly.writtenIn(file, "builds", build.name()).value() instanceof Value.Entries keys
                         && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
                 ? "to " + text.text()
-                        + (CircuitAssembly.by(build) == SetPressure.By.SPRING ? ", by the spring alone" : "")
+                        + (CircuitAssembly.by(build) == SetPressure.By.SPRING ? DescribedCircuit.BY_SPRING : "")
                 : "";
     }
 }

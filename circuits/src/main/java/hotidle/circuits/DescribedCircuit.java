@@ -53,6 +53,9 @@ public record DescribedCircuit(
         Optional<String> sheet,
         NoBuild noBuild) {
 
+    /** Behind a set pressure that the command does not follow. */
+    static final String BY_SPRING = ", by the spring alone";
+
     /**
      * A build.
      *
@@ -86,6 +89,21 @@ public record DescribedCircuit(
             on = on(on.get());
         }
         return on;
+    }
+
+    /**
+     * The build that one is when both are set to one pressure, by command and spring: the one that it stands on where it changes nothing
+     * but that pressure in this way, and so on; else itself.
+     */
+    public String apartFromSetPressure(String build) {
+        return builds.stream()
+                .filter(one -> one.name().equals(build) && one.on().isPresent())
+                .filter(one -> one.changes().stream()
+                        .allMatch(change -> change.what().equals("set-pressure")
+                                && !change.value().endsWith(BY_SPRING)))
+                .map(one -> apartFromSetPressure(one.on().get()))
+                .findFirst()
+                .orElse(build);
     }
 
     private Optional<String> on(String build) {

@@ -32,7 +32,9 @@ import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -51,7 +53,7 @@ record ReportRun(
         Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
-    /** Studies that it takes, beside one for each build. */
+    /** Studies that it takes, beside one for each build that is another at the same set pressure. */
     private static final int STUDIES = 8;
 
     static final SetPressure.By BY = SetPressure.By.COMMAND_AND_SPRING;
@@ -66,7 +68,11 @@ record ReportRun(
             boolean wear,
             Optional<ReadingsOption.TakenReadings> readings,
             PrintWriter err) {
-        Progress progress = new Progress(err, "solving for the report", STUDIES + builds.size());
+        long windows = builds.stream()
+                .map(unit -> circuit.apartFromSetPressure(unit.build()))
+                .distinct()
+                .count();
+        Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows);
         Findings found = new ReportRun(units, circuit, builds, wear, readings, progress).findings();
         progress.end();
         return found;
@@ -77,8 +83,11 @@ record ReportRun(
         ReportedRepairs repairs = new ReportedRepairs(units, circuit, first());
         try (SideBySide studies = new SideBySide(progress)) {
             // the longest first
+            // builds that differ by their set pressure alone are one build at each that is tried
+            Map<String, Supplier<Optional<Window>>> tried = new HashMap<>();
             var windows = builds.stream()
-                    .map(unit -> studies.study(() -> window(unit)))
+                    .map(unit -> tried.computeIfAbsent(
+                            circuit.apartFromSetPressure(unit.build()), any -> studies.study(() -> window(unit))))
                     .toList();
             var comparison = studies.study(() -> Comparison.of(builds, series(SPEEDS)));
             var heat = studies.study(this::heat);
