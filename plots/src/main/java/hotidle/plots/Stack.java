@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * The bands of an oil chart as shapes on the page, and where a text fits into them.
@@ -38,24 +40,31 @@ record Stack(OilChart chart, DoubleUnaryOperator x, DoubleUnaryOperator y) {
 
     /** The roomiest place for a text of this size [px] within the band of this number, near the middle; empty if none. */
     Optional<Rectangle2D> place(int band, double width, double height) {
+        double[] xs = places(chart.speeds().size(), this::x);
+        double[] upper = places(xs.length, i -> y(band, i));
+        double[] lower = places(xs.length, i -> y(band - 1, i));
+        double middle = (xs[0] + xs[xs.length - 1]) / 2;
         Rectangle2D best = null;
         double most = Double.NEGATIVE_INFINITY;
         for (Run run : runs()) {
-            double first = x(run.from());
-            double last = x(run.to());
+            double first = xs[run.from()];
+            double last = xs[run.to()];
             for (double left = first + STRIDE; left + width <= last - STRIDE; left += STRIDE) {
-                double upper = edge(band, run, left, width, true);
-                double lower = edge(band - 1, run, left, width, false);
-                double off =
-                        Math.abs(left + width / 2 - (x(0) + x(chart.speeds().size() - 1)) / 2);
-                double merit = Math.min(lower - upper, ROOMY * height) - CENTRED * off;
-                if (lower - upper >= height && merit > most) {
+                double top = edge(xs, upper, run, left, width, true);
+                double foot = edge(xs, lower, run, left, width, false);
+                double merit = Math.min(foot - top, ROOMY * height) - CENTRED * Math.abs(left + width / 2 - middle);
+                if (foot - top >= height && merit > most) {
                     most = merit;
-                    best = new Rectangle2D.Double(left, (upper + lower - height) / 2, width, height);
+                    best = new Rectangle2D.Double(left, (top + foot - height) / 2, width, height);
                 }
             }
         }
         return Optional.ofNullable(best);
+    }
+
+    /** Each asked once: a place for a text is looked for at hundreds of stretches of the page. */
+    private static double[] places(int count, IntToDoubleFunction place) {
+        return IntStream.range(0, count).mapToDouble(place).toArray();
     }
 
     private List<Run> runs() {
@@ -91,28 +100,28 @@ record Stack(OilChart chart, DoubleUnaryOperator x, DoubleUnaryOperator y) {
         return path;
     }
 
-    /** Lowest (or highest) place on the page of the top of a band over a stretch of the page [px]. */
-    private double edge(int band, Run run, double left, double width, boolean lowest) {
+    /** Lowest (or highest) place on the page of an edge of a band over a stretch of the page [px]. */
+    private static double edge(double[] xs, double[] ys, Run run, double left, double width, boolean lowest) {
         double edge = lowest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         for (int i = run.from(); i <= run.to(); i++) {
-            if (x(i) > left && x(i) < left + width) {
-                edge = lowest ? Math.max(edge, y(band, i)) : Math.min(edge, y(band, i));
+            if (xs[i] > left && xs[i] < left + width) {
+                edge = lowest ? Math.max(edge, ys[i]) : Math.min(edge, ys[i]);
             }
         }
         for (double end : new double[] {left, left + width}) {
-            double there = between(band, run, end);
+            double there = between(xs, ys, run, end);
             edge = lowest ? Math.max(edge, there) : Math.min(edge, there);
         }
         return edge;
     }
 
-    private double between(int band, Run run, double at) {
+    private static double between(double[] xs, double[] ys, Run run, double at) {
         int i = run.from() + 1;
-        while (i < run.to() && x(i) < at) {
+        while (i < run.to() && xs[i] < at) {
             i++;
         }
-        double share = (at - x(i - 1)) / (x(i) - x(i - 1));
-        return y(band, i - 1) + share * (y(band, i) - y(band, i - 1));
+        double share = (at - xs[i - 1]) / (xs[i] - xs[i - 1]);
+        return ys[i - 1] + share * (ys[i] - ys[i - 1]);
     }
 
     private double x(int i) {
