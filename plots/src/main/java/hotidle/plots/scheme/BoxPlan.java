@@ -66,7 +66,7 @@ record BoxPlan(
         }
         for (Pin pin : out) {
             if (scheme.reservoir(pin.net())) {
-                tanks.put(pin, new Point2D.Double(pins.get(pin).getX() + TANK_WIDTH * 0.9, body.getMinY() - 1.6));
+                tanks.put(pin, new Point2D.Double(pins.get(pin).getX() + beside(pin, out, pins), body.getMinY() - 1.6));
             }
         }
         double text = 0;
@@ -85,6 +85,15 @@ record BoxPlan(
         double wide = Math.max(
                 x + Math.max(text, bar > 0 ? Stands.WIDTH : 0) + 0.5, tankOut ? body.getMaxX() + TANK_WIDTH : 0);
         return new BoxPlan(wide, height, body, pins, tanks, new Point2D.Double(x, begins + Lettering.SMALL));
+    }
+
+    /** How far beside its line a reservoir hangs: half way to the next line where that stands near [mm]. */
+    private static double beside(Pin pin, List<Pin> out, Map<Pin, Point2D> pins) {
+        int next = out.indexOf(pin) + 1;
+        double free = TANK_WIDTH * 0.9;
+        return next == out.size()
+                ? free
+                : Math.min(free, (pins.get(out.get(next)).getX() - pins.get(pin).getX()) / 2);
     }
 
     private static List<Pin> of(SchemePart part, Pin.Role role) {

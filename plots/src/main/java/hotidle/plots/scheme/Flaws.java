@@ -30,6 +30,7 @@ final class Flaws {
         Flaws flaws = new Flaws(scheme, sheet);
         flaws.areas();
         sheet.boxes().forEach(flaws::writing);
+        sheet.boxes().forEach(flaws::reservoirs);
         sheet.frames().forEach(flaws::name);
         sheet.boxes().forEach(box -> box.part().pins().forEach(pin -> flaws.joint(box, pin)));
         sheet.wires().forEach(flaws::straight);
@@ -74,6 +75,19 @@ final class Flaws {
             foot += Lettering.LINE;
             inside(plan, foot, line, Lettering.PLAIN);
         }
+    }
+
+    /** A reservoir hangs free of the lines beside it. */
+    private void reservoirs(Sheet.Box box) {
+        BoxPlan plan = box.plan();
+        double half = BoxPlan.TANK_WIDTH / 2 + INSIDE;
+        plan.tanks()
+                .forEach((own, at) -> plan.pins().forEach((other, place) -> {
+                    boolean beside = own != other && own.role() == other.role();
+                    unless(
+                            !beside || Math.abs(place.getX() - at.getX()) > half,
+                            () -> box.part().name() + " has a reservoir on its line to " + other.net());
+                }));
     }
 
     private void inside(BoxPlan plan, double foot, String text, Font font) {
