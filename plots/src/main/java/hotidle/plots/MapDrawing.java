@@ -2,7 +2,6 @@ package hotidle.plots;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
@@ -11,6 +10,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
@@ -31,13 +31,11 @@ import org.jfree.data.xy.XYSeriesCollection;
  */
 record MapDrawing(MapChart chart, Axes scale) {
 
-    private static final Font LETTER = Style.SMALL;
     private static final double PAD = 3;
 
     /** Behind the letter of a cell at which a limit is left out. */
     static final String OPEN = "*";
 
-    private static final double ROOM = 1.1;
     private static final double MARK = 6;
     private static final double NEAR = 16;
     private static final BasicStroke CASING = new BasicStroke(6, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
@@ -92,18 +90,33 @@ record MapDrawing(MapChart chart, Axes scale) {
                     upright.valueToJava2D(point.getY(), area, RectangleEdge.LEFT));
             cells(g, pixel);
             List<Line2D> zero = lines(pixel, 0);
-            lines(g, lines(pixel, chart.close()), CLOSE, Style.INK);
+            List<Line2D> close = lines(pixel, chart.close());
+            lines(g, close, CLOSE, Style.INK);
             lines(g, zero, CASING, Color.WHITE);
             lines(g, zero, ZERO, Color.BLACK);
             List<Line2D> limits = levels(pixel, area);
             g.setPaint(Style.INK);
             g.setStroke(Style.THIN_DASHED);
             limits.forEach(g::draw);
+            letters(g, pixel, zero, close);
             names(g, pixel, area, zero, limits);
         }
     }
 
     private void cells(Graphics2D g, UnaryOperator<Point2D> pixel) {
+        each(pixel, (cell, box) -> ground(g, cell.headroom(), chart.close(), box));
+    }
+
+    /** Over the lines, and beside them where a cell has the room. */
+    private void letters(Graphics2D g, UnaryOperator<Point2D> pixel, List<Line2D> zero, List<Line2D> close) {
+        MapLetters letters = new MapLetters(zero, close);
+        each(pixel, (cell, box) -> {
+            String open = cell.open() && !chart.openEverywhere() ? OPEN : "";
+            letters.draw(g, cell.known() ? cell.letter() + open : "?", box);
+        });
+    }
+
+    private void each(UnaryOperator<Point2D> pixel, BiConsumer<MapChart.Tile, Rectangle2D> drawn) {
         double[] x = MapChart.edges(chart.xs());
         double[] y = MapChart.edges(chart.ys());
         for (int row = 0; row < chart.ys().size(); row++) {
@@ -112,20 +125,8 @@ record MapDrawing(MapChart chart, Axes scale) {
                 Point2D high = pixel.apply(new Point2D.Double(x[column + 1], y[row + 1]));
                 Rectangle2D box = new Rectangle2D.Double(
                         low.getX(), high.getY(), high.getX() - low.getX(), low.getY() - high.getY());
-                cell(g, chart.cells().get(row).get(column), box);
+                drawn.accept(chart.cells().get(row).get(column), box);
             }
-        }
-    }
-
-    private void cell(Graphics2D g, MapChart.Tile cell, Rectangle2D box) {
-        ground(g, cell.headroom(), chart.close(), box);
-        String letter = cell.known() ? cell.letter() + (cell.open() && !chart.openEverywhere() ? OPEN : "") : "?";
-        FontMetrics font = g.getFontMetrics(LETTER);
-        if (box.getHeight() > ROOM * font.getAscent() && box.getWidth() > ROOM * font.stringWidth(letter)) {
-            g.setFont(LETTER);
-            g.setPaint(Color.BLACK);
-            g.drawString(letter, (float) (box.getCenterX() - font.stringWidth(letter) / 2.0), (float)
-                    (box.getCenterY() + (font.getAscent() - font.getDescent()) / 2.0));
         }
     }
 

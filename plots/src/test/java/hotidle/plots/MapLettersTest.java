@@ -1,0 +1,44 @@
+package hotidle.plots;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class MapLettersTest {
+
+    private static final Rectangle2D CELL = new Rectangle2D.Double(100, 100, 80, 40);
+    private static final Line2D UPRIGHT = new Line2D.Double(140, 0, 140, 300);
+    private static final Line2D LEVEL = new Line2D.Double(0, 108, 300, 108);
+
+    private static Rectangle2D place(List<Line2D> zero, List<Line2D> close) {
+        return new MapLetters(zero, close).place(CELL, 9, 9);
+    }
+
+    @Test
+    void aLetterStandsInTheMiddleOfACellWithoutALine() {
+        Rectangle2D place = place(List.of(), List.of());
+        assertEquals(CELL.getCenterX(), place.getCenterX(), 1e-9);
+        assertEquals(CELL.getCenterY(), place.getCenterY(), 1e-9);
+    }
+
+    @Test
+    void aLetterStandsBesideTheLineOfNoHeadroomInItsCell() {
+        Rectangle2D place = place(List.of(UPRIGHT, LEVEL), List.of());
+        assertTrue(CELL.contains(place), place.toString());
+        assertFalse(place.intersectsLine(UPRIGHT), place.toString());
+        assertFalse(place.intersectsLine(LEVEL), place.toString());
+    }
+
+    @Test
+    void whereBothLinesCannotBeAvoidedTheThickOneIs() {
+        Line2D left = new Line2D.Double(107, 0, 107, 300);
+        Line2D right = new Line2D.Double(173, 0, 173, 300);
+        Rectangle2D place = place(List.of(UPRIGHT), List.of(left, right));
+        assertFalse(place.intersectsLine(UPRIGHT), place.toString());
+    }
+}
