@@ -10,6 +10,11 @@ public final class ShiftPicturePhrase {
 
     private ShiftPicturePhrase() {}
 
+    /** Under each title. */
+    public static String under(String circuit) {
+        return circuit + ": an estimate from your own figures, not an approval";
+    }
+
     /** A shift and what closes in it. */
     public static String shift(String from, String to, String clutch) {
         return from + "-" + to + (clutch.isEmpty() ? "" : ": " + clutch);

@@ -62,7 +62,7 @@ record ShiftPicture(ShiftAnswer answer) {
         double highest = known(most, figure).orElseThrow();
         return new RowsChart(
                 title.of(answer.build(), most.from() + "-" + most.to(), highest),
-                answer.circuit() + "; " + ShiftPhrase.ESTIMATE,
+                ShiftPicturePhrase.under(answer.circuit()),
                 across,
                 0,
                 ROOM * Math.max(limit.at(), highest / PER_MM2),
