@@ -2,6 +2,7 @@ package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** What a handout for learners says. Nothing of it names a build, or what is wrong with one; the key does. */
 public final class LessonPhrase {
@@ -70,9 +71,16 @@ public final class LessonPhrase {
             "Through a drilling without flow a gauge shows the pressure at its far end: where nothing flows, nothing is lost. A T-piece is"
                     + " set into a line and shows the pressure of the oil that flows by.";
 
-    /** Over the readings. */
-    public static String readings(Quantity.UnitSystem units, String range) {
-        return "Readings in " + range + " [" + Quantity.PRESSURE.in(units).unit() + "]";
+    /**
+     * Over the readings.
+     *
+     * @param set pressure to which the line of the unit as it should be is set there [Pa]; empty where nothing sets one
+     */
+    public static String readings(Quantity.UnitSystem units, String range, OptionalDouble set) {
+        return "Readings in " + range + " [" + Quantity.PRESSURE.in(units).unit() + "]"
+                + (set.isPresent()
+                        ? "; as it should be, the line is set to " + Quantity.PRESSURE.with(units, set.getAsDouble())
+                        : "");
     }
 
     public static final String GAUGE = "gauge";

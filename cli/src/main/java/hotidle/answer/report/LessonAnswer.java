@@ -18,7 +18,9 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.fault.UnitFault;
 import hotidle.study.SpeedSweep;
 import hotidle.study.TellingReading;
+import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Tap;
+import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -69,11 +71,12 @@ public record LessonAnswer(
     @Override
     public Page page() {
         List<Block> pressures = new ArrayList<>();
+        Transmission sound = circuit.unit();
         for (int range = 0; range < ranges(); range++) {
+            DutyPoint duty = cases.get(0).sweeps().get(range).duty();
             charts(range).figures().forEach(figure -> pressures.add(Block.figure(figure)));
             pressures.add(Block.table(
-                    LessonPhrase.readings(
-                            units, cases.get(0).sweeps().get(range).duty().range()),
+                    LessonPhrase.readings(units, duty.range(), sound.setPressure(sound.conditions(duty))),
                     charts(range).readings()));
         }
         return new Page(

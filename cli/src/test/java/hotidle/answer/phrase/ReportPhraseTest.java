@@ -9,6 +9,7 @@ import hotidle.answer.phrase.CustomerPhrase.Looks;
 import hotidle.assess.Margin;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -96,6 +97,16 @@ class ReportPhraseTest {
                 LessonPhrase.moreRanges("first", java.util.List.of("third", "reverse")));
         assertTrue(LessonPhrase.alike("fresh", "worn", false).contains("in the ranges shown"));
         assertEquals("check ball missing", LessonPhrase.wrong("check ball missing", ""));
+    }
+
+    @Test
+    void readingsOfAHandoutSayToWhatTheLineShouldBeSet() {
+        assertEquals(
+                "Readings in drive [bar]; as it should be, the line is set to 10.00 bar",
+                LessonPhrase.readings(Quantity.UnitSystem.METRIC, "drive", OptionalDouble.of(1e6)));
+        assertEquals(
+                "Readings in drive [bar]",
+                LessonPhrase.readings(Quantity.UnitSystem.METRIC, "drive", OptionalDouble.empty()));
     }
 
     @Test
