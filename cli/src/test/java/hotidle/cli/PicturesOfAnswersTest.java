@@ -174,6 +174,48 @@ class PicturesOfAnswersTest {
         assertTrue(err.contains("drawn: "), err);
     }
 
+    /** What is asserted is in {@code draw}: letters that are large enough on a small sheet. */
+    @Test
+    void curvesTorqueMapsAndPartsCanBeReadOnASmallSheet() throws IOException {
+        String[] builds = {"--build", "fresh", "--build", "worn", "--build", "restored"};
+        List<String> sweep = new ArrayList<>(List.of("sweep", "crescent-four", "--speed", "600..3000/1200rpm"));
+        sweep.addAll(List.of(builds));
+        draw("--plot", sweep.toArray(String[]::new));
+        builds(texts);
+        draw("--plot-film", sweep.toArray(String[]::new));
+        builds(texts);
+        draw("--plot", "torque", "crescent-four", "--set", "100..180/80psi", "--set-by", "spring");
+        draw(
+                "--plot",
+                "map",
+                "crescent-four",
+                "--build",
+                "restored",
+                "--speed",
+                "600..3600/3000rpm",
+                "--set",
+                "100..200/100psi",
+                "--vary",
+                "regulator.clearance=0.02..0.08/0.06mm");
+        draw(
+                "--plot",
+                "part",
+                "annular-gap",
+                "bore=14.06mm",
+                "valve=14mm",
+                "length=8mm",
+                "--drop",
+                "150psi",
+                "--vary",
+                "length=1..12mm");
+    }
+
+    private static void builds(List<String> texts) {
+        for (String build : List.of("fresh", "worn", "restored")) {
+            assertTrue(texts.stream().anyMatch(text -> text.contains(build)), build + " in " + texts);
+        }
+    }
+
     @Test
     void whatCannotBeDrawnIsSaidAndTheAnswerStands() throws IOException {
         Path file = folder.resolve("none.png");
