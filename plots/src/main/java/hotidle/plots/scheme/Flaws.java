@@ -83,7 +83,7 @@ final class Flaws {
         double half = BoxPlan.TANK_WIDTH / 2 + INSIDE;
         plan.tanks()
                 .forEach((own, at) -> plan.pins().forEach((other, place) -> {
-                    boolean beside = own != other && own.role() == other.role();
+                    boolean beside = !own.equals(other) && own.role() == other.role();
                     unless(
                             !beside || Math.abs(place.getX() - at.getX()) > half,
                             () -> box.part().name() + " has a reservoir on its line to " + other.net());
