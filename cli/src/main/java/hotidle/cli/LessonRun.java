@@ -60,8 +60,11 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         List<Double> speeds = speeds(all.get(0).unit().duties().get(0).speed());
         ToldApart apart = ToldApart.of(all.stream().map(NamedUnit::unit).toList(), speeds, MOST_RANGES);
         warn(all, apart, err);
-        return new LessonAnswer(
-                shown, file, head, circuit, units(all, apart, speeds), ReportDrawing.ofLesson(shown, circuit), made);
+        List<LessonUnit> units = units(all, apart, speeds);
+        units.stream()
+                .filter(one -> one.laid().isPresent() && one.tells().isEmpty())
+                .forEach(one -> err.println(LessonPhrase.notSeen(one.fault())));
+        return new LessonAnswer(shown, file, head, circuit, units, ReportDrawing.ofLesson(shown, circuit), made);
     }
 
     /** From the driving condition's own speed, so that a table begins at idle. */

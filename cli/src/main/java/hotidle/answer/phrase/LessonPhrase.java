@@ -124,6 +124,13 @@ public final class LessonPhrase {
                 + String.join(" and ", others) + " too, to tell them apart";
     }
 
+    /** A fault that no reading of the handout tells. */
+    public static String notSeen(String fault) {
+        return "hotidle: warning: " + fault
+                + " moves no gauge by more than two gauges may be off, so that nobody can find it"
+                + "\nmend: give it another size, or leave it out";
+    }
+
     /** Two units that nobody can tell apart. */
     public static String alike(String one, String other, boolean allTried) {
         return "hotidle: warning: " + one + " and " + other + " read alike at every gauge, "

@@ -97,6 +97,8 @@ class ReportPhraseTest {
                 LessonPhrase.moreRanges("first", java.util.List.of("third", "reverse")));
         assertTrue(LessonPhrase.alike("fresh", "worn", false).contains("in the ranges shown"));
         assertEquals("check ball missing", LessonPhrase.wrong("check ball missing", ""));
+        assertTrue(LessonPhrase.notSeen("oil-aerated:0.01%")
+                .startsWith("hotidle: warning: oil-aerated:0.01% moves no gauge"));
     }
 
     @Test
