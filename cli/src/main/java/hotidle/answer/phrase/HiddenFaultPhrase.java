@@ -118,9 +118,17 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
                 + (temperature.isPresent() ? ", " + Quantity.TEMPERATURE.with(units, temperature.getAsDouble()) : "");
     }
 
-    /** How much the readings taken told. */
-    public static String told(int readings, boolean agrees, double share, int left) {
-        String taken = "Your " + CountPhrase.of(readings, "reading");
+    /**
+     * How much the readings taken told.
+     *
+     * @param readings that were looked at
+     * @param all      that were taken
+     */
+    public static String told(int readings, int all, boolean agrees, double share, int left) {
+        String taken = readings == all
+                ? "Your " + CountPhrase.of(readings, "reading")
+                : "Of your " + CountPhrase.of(all, "reading") + " the " + readings
+                        + " that are furthest from a sound unit's";
         if (agrees) {
             return taken + (readings == 1 ? " agrees" : " agree")
                     + " with a sound unit within what tolerances and gauge leave open: nothing was found yet.";

@@ -25,6 +25,9 @@ public final class LivePhrase {
     /** Bounds of an engine speed. */
     public static final String SPEEDS = "an engine speed must lie between 0 and 20000 rpm";
 
+    /** Bounds of a set pressure. */
+    public static final String SET_PRESSURES = "a set pressure must lie between 50 and 400 psi (3.45 and 27.6 bar)";
+
     /** Bounds of a commanded pressure. */
     public static final String COMMANDED = "a commanded pressure must lie above nothing";
 
@@ -78,7 +81,7 @@ public final class LivePhrase {
     }
 
     /**
-     * How high a set pressure is held at a speed.
+     * How high a set pressure the line reaches at a speed; not whether all parts get their oil then, which the verdict says.
      *
      * @param pressure the highest [Pa]; empty where none that was tried is
      * @param all      whether it is the highest that was tried
@@ -86,14 +89,15 @@ public final class LivePhrase {
     public static String highest(Quantity.UnitSystem units, double speed, OptionalDouble pressure, boolean all) {
         String at = "At " + Quantity.SPEED.with(units, speed);
         if (pressure.isEmpty()) {
-            return at + " no set pressure is held.";
+            return at + " the line reaches no set pressure.";
         }
-        // rounded down: what is held is not told too high
+        // rounded down: what is reached is not told too high
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
         double unit = Math.pow(10, -shown.decimals()) / shown.factor();
         double told = unit * Math.floor(pressure.getAsDouble() / unit + NEARLY);
-        return at + " a set pressure of up to " + Quantity.PRESSURE.with(units, told) + " is held"
-                + (all ? ", the highest that was tried." : ".");
+        return at + " the line reaches a set pressure of up to " + Quantity.PRESSURE.with(units, told)
+                + (all ? ", the highest that was tried" : "")
+                + "; whether all parts get their oil then, the verdict says.";
     }
 
     /** A number this near below a whole one is that: rounding. */

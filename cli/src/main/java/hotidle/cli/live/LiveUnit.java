@@ -38,12 +38,19 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
     private static final double COLDEST = -60;
     private static final double HOTTEST = 250;
 
+    /** Bounds of a set pressure, those of the page's slider and a digit that is lost beside them [Pa]. */
+    private static final double LOWEST = 49.9 * SetPressure.PSI;
+
+    private static final double HIGHEST = 400.1 * SetPressure.PSI;
+
     /**
      * The unit asked for, with the sizes of it that can be changed: jobs first, then sizes, then the set pressure, then faults.
      *
      * @throws WrongStateException where there is none
      */
     Adjustable adjustable(AskedState asked) {
+        asked.setPressurePa()
+                .ifPresent(pressure -> require(pressure >= LOWEST && pressure <= HIGHEST, LivePhrase.SET_PRESSURES));
         try {
             Adjustable sized = worked(asked).resized(asked.sizes());
             Adjustable set = asked.setPressurePa().isEmpty()

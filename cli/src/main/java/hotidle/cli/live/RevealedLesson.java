@@ -20,9 +20,12 @@ import hotidle.study.gauge.LessonReview;
 import hotidle.study.gauge.NextReading;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -47,8 +50,8 @@ record RevealedLesson(
     /** Gauges named at which the fault shows (chosen). */
     private static final int MOST_SHOWN = 3;
 
-    /** Readings of the pupil that are looked back at: the first of them, since each costs time (ours). */
-    private static final int MOST_REVIEWED = 12;
+    /** Readings of the pupil that are looked back at, those furthest from what a sound unit reads: each costs time (ours). */
+    private static final int MOST_REVIEWED = 24;
 
     /** What it was. */
     LessonRevealRecord reveal() {
@@ -95,17 +98,34 @@ record RevealedLesson(
                 : FittedFault.of(open.lesson().build(), named, read);
     }
 
-    /** Readings where both units have a state. */
+    /**
+     * A reading of the pupil.
+     *
+     * @param off by so many deviations it differs from what a sound unit reads [-]
+     */
+    private record Taken(GaugeReading reading, double off) {}
+
+    /** Readings where both units have a state, in the order in which they were taken; of too many those furthest off. */
     private List<GaugeReading> read() {
-        List<GaugeReading> read = new ArrayList<>();
-        for (GaugeReading.Row row :
-                rows.stream().distinct().limit(MOST_REVIEWED).toList()) {
-            OptionalDouble value = GaugeValues.of(open.faulty(), row);
-            if (value.isPresent() && GaugeValues.of(open.sound(), row).isPresent()) {
-                read.add(LessonReview.reading(row, LiveLesson.dial(value.getAsDouble())));
-            }
-        }
-        return read;
+        List<Taken> taken =
+                rows.stream().distinct().flatMap(row -> taken(row).stream()).toList();
+        Set<Taken> furthest = taken.stream()
+                .sorted(Comparator.comparingDouble((Taken one) -> -one.off()))
+                .limit(MOST_REVIEWED)
+                .collect(Collectors.toSet());
+        return taken.stream().filter(furthest::contains).map(Taken::reading).toList();
+    }
+
+    private Optional<Taken> taken(GaugeReading.Row row) {
+        OptionalDouble value = GaugeValues.of(open.faulty(), row);
+        step.run();
+        return value.isEmpty()
+                ? Optional.empty()
+                : open.lesson().band(row).map(sound -> {
+                    double shown = LiveLesson.dial(value.getAsDouble());
+                    return new Taken(
+                            LessonReview.reading(row, shown), Math.abs(shown - sound.mean()) / sound.deviation());
+                });
     }
 
     private Judged judged(Optional<UnitFault> named) {
@@ -188,7 +208,12 @@ record RevealedLesson(
         LessonReview review =
                 LessonReview.of(open.lesson().build(), open.fault().fault(), read, step);
         return new LessonReviewRecord(
-                HiddenFaultPhrase.told(read.size(), review.agrees(), review.share(), review.left()),
+                HiddenFaultPhrase.told(
+                        read.size(),
+                        (int) rows.stream().distinct().count(),
+                        review.agrees(),
+                        review.share(),
+                        review.left()),
                 HiddenFaultPhrase.after(review.agrees(), review.share(), review.left()),
                 review.found(),
                 review.agrees()

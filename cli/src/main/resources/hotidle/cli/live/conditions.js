@@ -6,7 +6,7 @@ const PSI = 6894.757293168362;
 
 /** What can be turned at; SI values in and out. */
 const KNOBS = [
-  { key: 'set_pressure_pa', label: 'Set pressure', quantity: 'pressure', low: 50 * PSI, high: 350 * PSI, step: PSI,
+  { key: 'set_pressure_pa', label: 'Set pressure', quantity: 'pressure', low: 50 * PSI, high: 400 * PSI, step: PSI,
     own: (unit) => unit.set_pressure_pa, into: (x) => x, from: (x) => x },
   { key: 'engine_speed_rpm', label: 'Engine speed', quantity: 'speed', low: 400 / 60, high: 6000 / 60, step: 10 / 60,
     own: (unit, duty) => duty.engine_speed_rpm, into: (rpm) => rpm / 60, from: (si) => si * 60 },

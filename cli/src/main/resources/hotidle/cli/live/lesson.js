@@ -240,6 +240,7 @@ export function lesson() {
     begin.hidden = on;
     [taking, saying, again].forEach((one) => { one.hidden = !on; });
     taking.querySelector('.tools').hidden = now.over;
+    taking.querySelector('h3').hidden = now.over; // nothing is read any more; the table has its own heading
     reveal.hidden = now.over;
     [kind, part, why].forEach((one) => { one.disabled = now.over || (one === part && !kind.value); });
     const changed = system !== units.inUse();

@@ -13,16 +13,17 @@ class LivePhraseTest {
     @Test
     void theHighestPressureHeldIsNotToldTooHigh() {
         assertEquals(
-                "At 650 rpm a set pressure of up to 102 psi is held.",
+                "At 650 rpm the line reaches a set pressure of up to 102 psi; whether all parts get their oil then, the verdict says.",
                 LivePhrase.highest(UnitSystem.SHOP, 650 / 60.0, OptionalDouble.of(102.9 * PSI), false));
         assertEquals(
-                "At 650 rpm a set pressure of up to 7.09 bar is held.",
+                "At 650 rpm the line reaches a set pressure of up to 7.09 bar; whether all parts get their oil then, the verdict says.",
                 LivePhrase.highest(UnitSystem.METRIC, 650 / 60.0, OptionalDouble.of(7.099e5), false));
         assertEquals(
-                "At 3000 rpm a set pressure of up to 400 psi is held, the highest that was tried.",
+                "At 3000 rpm the line reaches a set pressure of up to 400 psi, the highest that was tried; whether all parts get their"
+                        + " oil then, the verdict says.",
                 LivePhrase.highest(UnitSystem.SHOP, 50, OptionalDouble.of(400 * PSI), true));
         assertEquals(
-                "At 100 rpm no set pressure is held.",
+                "At 100 rpm the line reaches no set pressure.",
                 LivePhrase.highest(UnitSystem.SHOP, 100 / 60.0, OptionalDouble.empty(), false));
     }
 }
