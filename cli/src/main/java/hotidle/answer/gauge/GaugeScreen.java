@@ -59,7 +59,12 @@ final class GaugeScreen {
             screen.addWhereRoom(next);
         }
         screen.addWhereRoom(Wrap.lines(
-                GaugePhrase.hidden(found.invisible().size(), found.causes().size()), "", "  "));
+                GaugePhrase.hidden(
+                        found.agreement().agrees(),
+                        found.invisible().size(),
+                        found.causes().size()),
+                "",
+                "  "));
         return screen.text();
     }
 

@@ -200,9 +200,9 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return value.isPresent() ? " (" + quantity.with(units, value.getAsDouble()) + behind + ")" : "";
     }
 
-    /** Faults that cannot show. */
-    public static String hidden(int invisible, int all) {
-        return invisible + " of " + all
+    /** Faults that cannot show; where the readings agree with the build, they are why that proves little. */
+    public static String hidden(boolean agrees, int invisible, int all) {
+        return (agrees && invisible > 0 ? "That is no all-clear: " : "") + invisible + " of " + all
                 + " possible faults cannot show in these readings, however large; what others may hide: --full.";
     }
 }
