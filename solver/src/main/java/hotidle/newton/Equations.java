@@ -54,7 +54,7 @@ final class Equations {
     private double scaleDensity;
 
     /** Laws of parts of other networks that were compared, and the conditions for which they were settled. */
-    private final Map<Placed, Part.Law> compared = new IdentityHashMap<>();
+    private final IdentityHashMap<Placed, Part.Law> compared = new IdentityHashMap<>();
 
     private Conditions comparedUnder;
 
