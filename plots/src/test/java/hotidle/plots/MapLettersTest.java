@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class MapLettersTest {
@@ -40,5 +42,17 @@ class MapLettersTest {
         Line2D right = new Line2D.Double(173, 0, 173, 300);
         Rectangle2D place = place(List.of(UPRIGHT), List.of(left, right));
         assertFalse(place.intersectsLine(UPRIGHT), place.toString());
+    }
+
+    @Test
+    void aCellTooSmallForItsLetterHasNone() {
+        assertFalse(inked(new Rectangle2D.Double(2, 2, 4, 4)));
+        assertTrue(inked(new Rectangle2D.Double(2, 2, 30, 30)));
+    }
+
+    private static boolean inked(Rectangle2D cell) {
+        BufferedImage picture = new BufferedImage(40, 40, BufferedImage.TYPE_INT_ARGB);
+        new MapLetters(List.of(), List.of()).draw(picture.createGraphics(), "A", cell);
+        return IntStream.range(0, 1600).anyMatch(i -> picture.getRGB(i % 40, i / 40) != 0);
     }
 }

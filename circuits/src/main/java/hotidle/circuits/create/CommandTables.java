@@ -46,8 +46,9 @@ record CommandTables(Map<String, Object> command) {
                     "idle-pressure",
                     String.format(
                             Locale.ROOT,
-                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi",
-                            spring / SetPressure.PSI,
+                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi; less takes a"
+                                    + " weaker spring, which 'hotidle spring' tells once the unit is made",
+                            Math.ceil(spring / SetPressure.PSI),
                             high / SetPressure.PSI));
         }
         for (int i = 0; i < rows().size(); i++) {

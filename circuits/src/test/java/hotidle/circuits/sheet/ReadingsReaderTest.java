@@ -152,7 +152,7 @@ class ReadingsReaderTest {
         String expected = ReadingsWriter.write(sheet, Map.of(), ReadingsWriter.SheetUnits.METRIC, true);
         String filled = expected.lines()
                 .map(line -> line.startsWith("line,,first,650,")
-                        ? line.replace("degC,,,,bar,,", "degC,,,10.3,bar,2 %,20")
+                        ? line.replaceFirst("(degC,,[^,]*),,bar,,", "$1,10.3,bar,2 %,20")
                         : line)
                 .collect(java.util.stream.Collectors.joining("\n"));
         GaugeReadings read = read(filled);

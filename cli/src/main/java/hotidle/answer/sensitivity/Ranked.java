@@ -67,10 +67,11 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
         return table;
     }
 
-    /** The limit that a size moves most, counted in headroom. */
+    /** The limit that a size moves most, counted in headroom; none of which it is not known whether it holds. */
     private Sensitivity.Rate strongest(WearSize size) {
         return found.rates().stream()
-                .filter(rate -> rate.dimension().equals(size))
+                .filter(rate -> rate.dimension().equals(size)
+                        && found.margins().get(rate.key()).known())
                 .max(Comparator.comparingDouble(rate -> Math.abs(rate.slope())))
                 .orElseThrow();
     }

@@ -169,4 +169,26 @@ class DrawingTest {
     private static Point2D point(double x, double y) {
         return new Point2D.Double(x, y);
     }
+
+    @Test
+    void aReservoirHangsBetweenItsLineAndTheNextOne() {
+        Pin drain = new Pin("pan", Pin.Role.OUT, Double.NaN);
+        Pin next = new Pin("n1", Pin.Role.OUT, Double.NaN);
+        SchemePart part = new SchemePart(
+                "valve",
+                Symbol.SELECTOR,
+                "pump",
+                List.of(),
+                Widest.NOTHING,
+                "",
+                List.of(drain, next),
+                List.of(new Envelope(List.of())),
+                false,
+                Double.NaN,
+                false);
+        BoxPlan plan = BoxPlan.of(part, Schemes.ofEverySymbol(false));
+        double at = plan.tanks().get(drain).getX();
+        assertTrue(
+                at > plan.pins().get(drain).getX() && at < plan.pins().get(next).getX(), plan.toString());
+    }
 }
