@@ -8,7 +8,6 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.study.TorqueHeld.Carrier;
-import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Set;
@@ -44,18 +43,6 @@ class HeldAgreesWithMarginsTest {
         }
         assertTrue(links.size() >= 3, links.toString());
         assertTrue(links.contains("input-shaft"), links.toString());
-    }
-
-    /** At 90 psi its line is held, and converter and lubrication go short for it. */
-    @Test
-    void aLowerSetPressureAloneMakesNoWornUnitFitForAStallTest() {
-        for (double psi : new double[] {150, 102, 90}) {
-            Transmission worn = CIRCUIT.adjustable("worn")
-                    .setTo(psi * 6894.757293168361, SetPressure.By.COMMAND_AND_SPRING)
-                    .unit();
-            assertEquals(List.of("worn"), LowAtIdle.of(List.of(worn)), psi + " psi");
-        }
-        assertEquals(List.of(), LowAtIdle.of(List.of(CIRCUIT.unit("fresh"), CIRCUIT.unit("restored-raised"))));
     }
 
     private static Margin margin(Transmission unit, TorqueHeld held, double torque, Carrier link) {

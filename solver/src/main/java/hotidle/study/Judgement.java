@@ -161,7 +161,9 @@ public record Judgement(
 
     /** Whether this is the slowest duty and its line is not held, or not known. */
     boolean lowAtIdle() {
-        return LowAtIdle.at(unit, duty, figures().map(Figures::regulated).orElse(false));
+        boolean regulated = figures().map(Figures::regulated).orElse(false);
+        return held.map(line -> LowAtIdle.at(unit, duty, regulated, line))
+                .orElseGet(() -> LowAtIdle.at(unit, duty, regulated));
     }
 
     /** Whether everything asked for is known. */

@@ -2,7 +2,6 @@ package hotidle.study;
 
 import hotidle.assess.Assessment;
 import hotidle.assess.Figures;
-import hotidle.assess.IdlePressure;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.Comparator;
@@ -34,17 +33,25 @@ public final class LowAtIdle {
 
     /**
      * Whether a duty is the unit's slowest and its line is not held there, or only by oil that the converter, the cooler and the
-     * lubrication behind the regulator then miss: a lower set pressure alone makes no unit fit for a stall test.
+     * lubrication behind the regulator then miss: however little is wanting, the pump has no oil to spare, and a lower set pressure
+     * alone makes no unit fit for a stall test.
      *
      * @param regulated whether the line is at the pressure commanded, which is known
      */
     static boolean at(Transmission unit, DutyPoint duty, boolean regulated) {
-        boolean slowest = IdlePressure.low(unit, duty, false);
-        return slowest
-                && (!regulated
-                        || HeldLine.at(unit, duty)
-                                .balance()
-                                .map(line -> line.supply() < line.demand())
-                                .orElse(true));
+        return slowest(unit, duty) && (!regulated || shortOfOil(HeldLine.at(unit, duty)));
+    }
+
+    /** The same where the line held is solved already. */
+    static boolean at(Transmission unit, DutyPoint duty, boolean regulated, HeldLine held) {
+        return slowest(unit, duty) && (!regulated || shortOfOil(held));
+    }
+
+    private static boolean slowest(Transmission unit, DutyPoint duty) {
+        return unit.commanded().isPresent() && unit.duties().stream().allMatch(other -> duty.speed() <= other.speed());
+    }
+
+    private static boolean shortOfOil(HeldLine held) {
+        return held.balance().map(line -> line.supply() < line.demand()).orElse(true);
     }
 }
