@@ -46,8 +46,8 @@ record CommandTables(Map<String, Object> command) {
                     "idle-pressure",
                     String.format(
                             Locale.ROOT,
-                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi; less takes a"
-                                    + " weaker spring, which 'hotidle spring' tells once the unit is made",
+                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi; for less,"
+                                    + " lower the regulator's preload and the command's tables in the file that is made",
                             Math.ceil(spring / SetPressure.PSI),
                             high / SetPressure.PSI));
         }

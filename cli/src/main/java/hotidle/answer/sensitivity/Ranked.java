@@ -67,12 +67,13 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
         return table;
     }
 
-    /** The limit that a size moves most, counted in headroom; none of which it is not known whether it holds. */
+    /** The limit that a size moves most, counted in headroom; one of which it is not known whether it holds only without others. */
     private Sensitivity.Rate strongest(WearSize size) {
         return found.rates().stream()
-                .filter(rate -> rate.dimension().equals(size)
-                        && found.margins().get(rate.key()).known())
-                .max(Comparator.comparingDouble(rate -> Math.abs(rate.slope())))
+                .filter(rate -> rate.dimension().equals(size))
+                .max(Comparator.comparing((Sensitivity.Rate rate) ->
+                                found.margins().get(rate.key()).known())
+                        .thenComparingDouble(rate -> Math.abs(rate.slope())))
                 .orElseThrow();
     }
 
