@@ -15,7 +15,6 @@ import hotidle.part.Stamp;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -24,7 +23,6 @@ import java.util.function.Predicate;
 /**
  * The equations of a network: mass balance of each free node, balance of each own state. Unknowns are the free pressures [Pa],
  * then the states. The pattern is found once; values are written into arrays that stay.
- * Past 300 lines, since pattern and values are found by one walk over the parts, and must not drift apart.
  */
 final class Equations {
 
@@ -35,7 +33,7 @@ final class Equations {
     private final Laws laws;
     private final Map<String, Integer> unknownOf = new HashMap<>();
     private final List<String> names = new ArrayList<>();
-    private final Bound[] bounds;
+    private final BoundPart[] bounds;
     private final Pattern pattern;
     private final int nodes;
     private final Form.Unknown[] states;
@@ -53,100 +51,12 @@ final class Equations {
     private double massScale;
     private double scaleDensity;
 
-    /** Laws of parts of other networks that were compared, and the conditions for which they were settled. */
-    private final IdentityHashMap<Placed, Part.Law> compared = new IdentityHashMap<>();
-
-    private Conditions comparedUnder;
-
-    /** Once more are kept, all are forgotten: more than a unit has parts and sizes (chosen). */
-    private static final int MOST_COMPARED = 1000;
-
-    /** A part bound to its rows and columns; a row or column at a held node is -1, and what is read there stays. */
-    private final class Bound {
-        final Reading reading;
-        final Form form;
-        final int[] rows;
-        final int[] columns;
-        Placed placed;
-        Stamp stamp;
-        Part.Law law;
-
-        /** What the part says alone, apart from all others; once it was asked for. */
-        private Stamp alone;
-
-        Bound(Placed placed, int[] rows, int[] columns, double[] held) {
-            this.placed = placed;
-            form = placed.part().form();
-            reading = Reading.of(form, held);
-            this.rows = rows;
-            this.columns = columns;
-        }
-
-        /** What a law says alone at what was read last; good until the next one. */
-        Stamp alone(Part.Law one) {
-            alone = alone == null ? new Stamp(form) : alone;
-            alone.clear();
-            one.evaluate(reading, alone);
-            return alone;
-        }
-
-        /** Where held nodes are concerned, flows and slopes go to a last place that nobody reads. */
-        void place() {
-            int[] places = new int[rows.length * columns.length];
-            int[] rowOf = new int[rows.length];
-            for (int r = 0; r < rows.length; r++) {
-                rowOf[r] = rows[r] >= 0 ? rows[r] : value.length - 1;
-                for (int c = 0; c < columns.length; c++) {
-                    boolean inside = rows[r] >= 0 && columns[c] >= 0;
-                    places[r * columns.length + c] = inside ? pattern.place(rows[r], columns[c]) : slope.length - 1;
-                }
-            }
-            stamp = new Stamp(form, value, rowOf, slope, places);
-        }
-
-        /** Takes another part of the same form, whose law is then settled anew. */
-        @SuppressWarnings("ReferenceEquality") // only the same object is known to be equal at no cost
-        void use(Placed other) {
-            if (placed != other) {
-                conditions = placed.region().equals(other.region()) ? conditions : null;
-                placed = other;
-                law = null;
-                List<Form.Unknown> own = other.part().form().states();
-                for (int s = 0; s < own.size(); s++) {
-                    states[rows[form.ports().size() + s] - nodes] = own.get(s);
-                }
-            }
-        }
-
-        /** Takes the pressures of held nodes. */
-        void hold(Map<String, Double> heldAt) {
-            for (int c = 0; c < columns.length; c++) {
-                if (columns[c] < 0) {
-                    reading.set(c, heldAt.getOrDefault(source(c), 0.0));
-                }
-            }
-        }
-
-        /** Node or signal that a column reads. */
-        private String source(int column) {
-            int ports = form.ports().size();
-            return column < ports
-                    ? placed.nodes().get(column)
-                    : key(placed.signals().get(column - ports - form.states().size()));
-        }
-
-        void read(double[] unknowns) {
-            for (int c = 0; c < columns.length; c++) {
-                if (columns[c] >= 0) {
-                    reading.set(c, unknowns[columns[c]]);
-                }
-            }
-        }
-    }
+    private final ComparedLaws compared;
 
     Equations(Network network, Laws laws) {
         this.network = network;
         this.laws = laws;
+        compared = new ComparedLaws(laws);
         Map<String, Double> heldAt = new HashMap<>();
         for (Node node : network.nodes()) {
             if (node.held().isPresent()) {
@@ -164,12 +74,12 @@ final class Equations {
             }
         }
         states = states(network);
-        bounds = network.parts().stream().map(placed -> bind(placed, heldAt)).toArray(Bound[]::new);
+        bounds = network.parts().stream().map(placed -> bind(placed, heldAt)).toArray(BoundPart[]::new);
         pattern = findPattern();
         value = new double[names.size() + 1];
         slope = new double[pattern.rows().length + 1];
-        for (Bound bound : bounds) {
-            bound.place();
+        for (BoundPart bound : bounds) {
+            bound.place(pattern, value, slope);
         }
     }
 
@@ -214,15 +124,29 @@ final class Equations {
         }
         boolean held = !other.nodes().equals(network.nodes());
         for (int i = 0; i < bounds.length; i++) {
-            bounds[i].use(other.parts().get(i));
+            take(bounds[i], other.parts().get(i));
         }
         network = other;
         settled = false;
         if (held) {
             Map<String, Double> heldAt = new HashMap<>();
             other.nodes().forEach(node -> node.held().ifPresent(pressure -> heldAt.put(node.name(), pressure)));
-            for (Bound bound : bounds) {
+            for (BoundPart bound : bounds) {
                 bound.hold(heldAt);
+            }
+        }
+    }
+
+    /** Takes another part of the same form, whose law is then settled anew. */
+    @SuppressWarnings("ReferenceEquality") // only the same object is known to be equal at no cost
+    private void take(BoundPart bound, Placed other) {
+        if (bound.placed != other) {
+            conditions = bound.placed.region().equals(other.region()) ? conditions : null;
+            bound.placed = other;
+            bound.law = null;
+            List<Form.Unknown> own = other.part().form().states();
+            for (int s = 0; s < own.size(); s++) {
+                states[bound.rows[bound.form.ports().size() + s] - nodes] = own.get(s);
             }
         }
     }
@@ -245,7 +169,7 @@ final class Equations {
                         .equals(like.states().stream().map(Form.Unknown::name).toList());
     }
 
-    private Bound bind(Placed placed, Map<String, Double> heldAt) {
+    private BoundPart bind(Placed placed, Map<String, Double> heldAt) {
         Form form = placed.part().form();
         int ports = form.ports().size();
         int own = form.states().size();
@@ -263,18 +187,14 @@ final class Equations {
         }
         for (int s = 0; s < form.signals().size(); s++) {
             Signal signal = placed.signals().get(s);
-            String key = key(signal);
+            String key = BoundPart.key(signal);
             if (!unknownOf.containsKey(key) && !heldAt.containsKey(key)) {
                 throw new IllegalArgumentException(placed.name() + " reads " + key + ", which is not there");
             }
             columns[ports + own + s] = unknownOf.getOrDefault(key, -1);
             held[ports + own + s] = heldAt.getOrDefault(key, 0.0);
         }
-        return new Bound(placed, rows, columns, held);
-    }
-
-    private static String key(Signal signal) {
-        return signal.state().isEmpty() ? signal.owner() : signal.owner() + "." + signal.state();
+        return new BoundPart(placed, rows, columns, held);
     }
 
     private Pattern findPattern() {
@@ -283,7 +203,7 @@ final class Equations {
         for (int j = 0; j < columns.length; j++) {
             columns[j] = new TreeSet<>(List.of(j));
         }
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             for (int column : bound.columns) {
                 for (int row : bound.rows) {
                     if (column >= 0 && row >= 0) {
@@ -301,7 +221,7 @@ final class Equations {
         boolean same = before != null && given.differsInSpeedAndCommandsOnly(before);
         double swept = 0;
         scaleDensity = same ? scaleDensity : 0;
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             if (same && bound.law != null && given.commandsAlike(bound.placed, before)) {
                 bound.law = bound.law.atSpeed(given.speed());
             } else {
@@ -320,7 +240,7 @@ final class Equations {
     void evaluate(double[] unknowns) {
         Arrays.fill(value, 0);
         Arrays.fill(slope, 0);
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             bound.read(unknowns);
             bound.law.evaluate(bound.reading, bound.stamp);
         }
@@ -329,7 +249,7 @@ final class Equations {
     /** Slopes by each unknown of the mass flow [kg/s] that leaves a node, held or not, into some of the parts. */
     double[] leaving(String node, Predicate<String> parts, double[] unknowns) {
         double[] slopes = new double[size()];
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             if (!parts.test(bound.placed.name())) {
                 continue;
             }
@@ -352,10 +272,7 @@ final class Equations {
      */
     @SuppressWarnings("ReferenceEquality") // the same object gives the same flow, others are looked at
     double[] difference(Network one, Network other, double[] unknowns) {
-        if (compared.size() > MOST_COMPARED || !conditions.equals(comparedUnder)) {
-            compared.clear();
-        }
-        comparedUnder = conditions;
+        compared.under(conditions);
         double[] difference = new double[size()];
         for (int i = 0; i < bounds.length; i++) {
             Placed here = one.parts().get(i);
@@ -369,8 +286,8 @@ final class Equations {
         return difference;
     }
 
-    private void add(Bound bound, Placed placed, double times, double[] sum) {
-        Stamp alone = bound.alone(compared.computeIfAbsent(placed, one -> laws.law(one, conditions.setting(one))));
+    private void add(BoundPart bound, Placed placed, double times, double[] sum) {
+        Stamp alone = bound.alone(compared.of(placed));
         for (int r = 0; r < bound.rows.length; r++) {
             if (bound.rows[r] >= 0) {
                 sum[bound.rows[r]] += times * alone.value(r);
@@ -430,7 +347,7 @@ final class Equations {
 
     /** Visits each part with its reading at the unknowns. */
     void read(double[] unknowns, java.util.function.BiConsumer<Placed, LawAt> visitor) {
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             bound.read(unknowns);
             visitor.accept(bound.placed, new LawAt(bound.law, bound.reading, bound.form));
         }
@@ -443,7 +360,7 @@ final class Equations {
 
     /** The same at another speed [rev/s], all other parts left as they are. */
     List<Measure.Reported> measuresAt(double speed, String part, double[] unknowns) {
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             if (bound.placed.name().equals(part)) {
                 bound.read(unknowns);
                 return bound.law.atSpeed(speed).measures(bound.reading);
@@ -459,7 +376,7 @@ final class Equations {
 
     /** Takes over the own states of parts, by part and state; those that are not named there stay. */
     void takeStates(Map<String, Map<OwnState, Double>> from, double[] unknowns) {
-        for (Bound bound : bounds) {
+        for (BoundPart bound : bounds) {
             List<Form.Unknown> own = bound.form.states();
             Map<OwnState, Double> given = own.isEmpty() ? null : from.get(bound.placed.name());
             for (int s = 0; given != null && s < own.size(); s++) {
