@@ -52,7 +52,7 @@ record CircuitDescription(
         List<DescribedCircuit.Build> builds = new ArrayList<>();
         root.groups("builds").values().forEach(build -> builds.add(build(build)));
         if (builds.isEmpty()) {
-            builds.add(new DescribedCircuit.Build(BuildSection.AS_WRITTEN, "", Optional.empty(), List.of()));
+            builds.add(new DescribedCircuit.Build(BuildSection.AS_WRITTEN, "", Optional.empty(), List.of(), Optional.empty()));
         }
         List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
                 .map(part -> new DescribedCircuit.PartLine(
@@ -111,10 +111,12 @@ record CircuitDescription(
                 .values()
                 .forEach(duty -> lines.add(
                         new DescribedCircuit.ChangeLine("duty." + duty.name(), control(duty), build.text("because"))));
-        if (build.has("set-pressure")) {
+        Optional<SetPressure.By> setBy =
+                build.has("set-pressure") ? Optional.of(CircuitAssembly.by(build)) : Optional.empty();
+        if (setBy.isPresent()) {
             lines.add(new DescribedCircuit.ChangeLine("set-pressure", text(build), build.text("because")));
         }
-        return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines);
+        return new DescribedCircuit.Build(build.name(), build.text("about"), build.wordIf("on"), lines, setBy);
     }
 
     private static String control(Attributes duty) {
@@ -133,7 +135,7 @@ record CircuitDescription(
         return CircuitAssembly.writtenIn(file, "builds", build.name()).value() instanceof Value.Entries keys
                         && keys.entry("set-pressure").map(Value.Entry::value).orElse(null) instanceof Value.Text text
                 ? "to " + text.text()
-                        + (CircuitAssembly.by(build) == SetPressure.By.SPRING ? DescribedCircuit.BY_SPRING : "")
+                        + (CircuitAssembly.by(build) == SetPressure.By.SPRING ? ", by the spring alone" : "")
                 : "";
     }
 }

@@ -9,6 +9,7 @@ import hotidle.part.AnnularGap;
 import hotidle.part.Part;
 import hotidle.part.SealingRing;
 import hotidle.transmission.Adjustable;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import hotidle.transmission.WearSize;
 import hotidle.transmission.Workshop;
@@ -53,17 +54,16 @@ public record DescribedCircuit(
         Optional<String> sheet,
         NoBuild noBuild) {
 
-    /** Behind a set pressure that the command does not follow. */
-    static final String BY_SPRING = ", by the spring alone";
-
     /**
      * A build.
      *
      * @param about   in its author's words
      * @param on      the build that it stands on, if any
      * @param changes its own changes, set pressure and command among them
+     * @param setBy   how it brings a set pressure of its own about; empty where it has none
      */
-    public record Build(String name, String about, Optional<String> on, List<ChangeLine> changes) {
+    public record Build(
+            String name, String about, Optional<String> on, List<ChangeLine> changes, Optional<SetPressure.By> setBy) {
         public Build {
             changes = List.copyOf(changes);
         }
@@ -98,9 +98,8 @@ public record DescribedCircuit(
     public String apartFromSetPressure(String build) {
         return builds.stream()
                 .filter(one -> one.name().equals(build) && one.on().isPresent())
-                .filter(one -> one.changes().stream()
-                        .allMatch(change -> change.what().equals("set-pressure")
-                                && !change.value().endsWith(BY_SPRING)))
+                .filter(one -> one.changes().stream().allMatch(change -> change.what().equals("set-pressure")))
+                .filter(one -> one.setBy().equals(Optional.of(SetPressure.By.COMMAND_AND_SPRING)))
                 .map(one -> apartFromSetPressure(one.on().get()))
                 .findFirst()
                 .orElse(build);

@@ -41,14 +41,22 @@ class SetPressureAloneTest {
         });
     }
 
+    /** What a job does stands in no change of the build that the job makes. */
+    @Test
+    void aBuildAfterAJobIsABuildOfItsOwn() {
+        DescribedCircuit.Build mended = new DescribedCircuit.Build(
+                "mended", "after the pump's job", Optional.of("worn"), List.of(), Optional.empty());
+        DescribedCircuit circuit = FIVE.with(mended, FIVE.adjustables().get("worn"), Optional.empty());
+        assertEquals("mended", circuit.apartFromSetPressure("mended"));
+    }
+
     /** The command stays behind there, so that what another pressure by command and spring makes of it is not the same. */
     @Test
     void aBuildSetByItsSpringAloneIsABuildOfItsOwn() {
-        DescribedCircuit.Build worn = new DescribedCircuit.Build("worn", "", Optional.empty(), List.of());
-        DescribedCircuit.ChangeLine spring = new DescribedCircuit.ChangeLine(
-                "set-pressure", "to 200 psi" + DescribedCircuit.BY_SPRING, "shims at hand");
+        DescribedCircuit.Build worn = new DescribedCircuit.Build("worn", "", Optional.empty(), List.of(), Optional.empty());
+        DescribedCircuit.ChangeLine spring = new DescribedCircuit.ChangeLine("set-pressure", "to 200 psi", "shims at hand");
         DescribedCircuit.Build shimmed =
-                new DescribedCircuit.Build("shimmed", "", Optional.of("worn"), List.of(spring));
+                new DescribedCircuit.Build("shimmed", "", Optional.of("worn"), List.of(spring), Optional.of(SetPressure.By.SPRING));
         DescribedCircuit circuit = new DescribedCircuit(
                 "made",
                 "",

@@ -139,7 +139,8 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
                                 name,
                                 said(units),
                                 makesAnother() ? Optional.of(under.get(i)) : on(described, name),
-                                List.of()),
+                                List.of(),
+                                Optional.empty()),
                         after,
                         workshop(described, build, name));
             }
