@@ -1,11 +1,14 @@
 package hotidle.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.heat.HeatBalance;
 import hotidle.heat.HeatFlows;
 import hotidle.heat.HeatItem;
+import hotidle.heat.SettledUnit;
 import hotidle.heat.Warmed;
 import hotidle.law.RatedPoint;
 import hotidle.network.Group;
@@ -27,6 +30,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The small unit with a converter, a cooler that gives off heat and an open pack. */
@@ -145,6 +149,24 @@ class HeatStudyTest {
         assertTrue(sump(unit(1, 60, CLIMB), CLIMB) > before + 1);
         assertTrue(sump(SetPressure.of(unit, 250 * TenNodes.PSI), CLIMB) > before + 0.5);
         assertTrue(sump(unit(3, 120, CLIMB), CLIMB) != before);
+    }
+
+    /** Limits are narrowed down over the same pressures, each asking for duty points of its own. */
+    @Test
+    void atAPressureAskedForAgainADutyPointKeepsTheTemperatureFoundFirst() {
+        DutyPoint hill = duty("hill", 100, SLIPPING, new Warming.ToBalance());
+        Transmission unit = unit(1, 120, CLIMB, hill);
+        Window.Raised raised = new SettledRaised((pressure, duties) -> SetPressure.of(unit, pressure));
+        double higher = 250 * TenNodes.PSI;
+        DutyPoint alone = raised.to(higher, Set.of("climb")).duty("climb").orElseThrow();
+        Transmission both = raised.to(higher, Set.of("climb", "hill"));
+        assertSame(alone, both.duty("climb").orElseThrow());
+        Transmission found =
+                SettledUnit.of(SetPressure.of(unit, higher), Set.of("climb", "hill")).unit();
+        assertEquals(found.duties(), both.duties());
+        assertNotEquals(
+                alone.temperatures(),
+                raised.to(150 * TenNodes.PSI, Set.of("climb")).duty("climb").orElseThrow().temperatures());
     }
 
     @Test
