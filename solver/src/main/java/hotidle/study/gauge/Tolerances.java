@@ -165,15 +165,7 @@ public record Tolerances(Adjustable build, Map<String, Double> sizes) {
         /** The twin as a unit whose sizes can be changed from what they are. */
         public Adjustable adjustable() {
             List<WearSize> own = build.dimensions().stream()
-                    .map(size -> new WearSize(
-                            size.part(),
-                            size.key(),
-                            size.kind(),
-                            sizes.getOrDefault(size.name(), size.value()),
-                            size.fresh(),
-                            size.limit(),
-                            size.measured(),
-                            size.origin()))
+                    .map(size -> own(size, sizes.getOrDefault(size.name(), size.value())))
                     .toList();
             Adjustable.Remake remake = changed -> {
                 Map<String, Double> all = new HashMap<>(sizes);
@@ -181,6 +173,23 @@ public record Tolerances(Adjustable build, Map<String, Double> sizes) {
                 return sprung(build.remake().with(all));
             };
             return new Adjustable(remake.with(Map.of()), own, remake);
+        }
+
+        /**
+         * A size at another value. What it may wear stays as the build has it: one whose end nobody has written or measured does not
+         * wear because this unit's own is not the build's.
+         */
+        private static WearSize own(WearSize size, double value) {
+            boolean ends = size.limit().isPresent() || size.measured().isPresent();
+            return new WearSize(
+                    size.part(),
+                    size.key(),
+                    size.kind(),
+                    value,
+                    ends ? size.fresh() : value - (size.value() - size.fresh()),
+                    size.limit(),
+                    size.measured(),
+                    size.origin());
         }
 
         private Transmission sprung(Transmission unit) {
