@@ -64,7 +64,8 @@ record DeliverySpread(double deviation, double common) {
             if (!series.solve(there.conditions(unit))) {
                 return Optional.empty();
             }
-            double[] read = GaugeModel.moved(series, unit, shifts, there, List.of(line.get()))
+            double[] read = MetersAtPoint.of(series, unit, shifts, there, List.of(line.get()))
+                    .first()
                     .get(line.get());
             double bySpeed = Math.abs(read[read.length - 1]) / Tolerances.SPEED;
             if (bySpeed > SHUT * read[0]) {

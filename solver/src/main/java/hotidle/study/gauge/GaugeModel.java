@@ -1,8 +1,6 @@
 package hotidle.study.gauge;
 
 import hotidle.fault.UnitFault;
-import hotidle.network.Conditions;
-import hotidle.newton.Linearised;
 import hotidle.newton.Series;
 import hotidle.newton.SolvedState;
 import hotidle.newton.SteadySolver;
@@ -10,7 +8,6 @@ import hotidle.part.Clutch;
 import hotidle.part.Cooler;
 import hotidle.part.PumpChamber;
 import hotidle.result.Solution;
-import hotidle.transmission.Command;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -20,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -28,17 +26,15 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /**
- * What meters would read on units of one build, and how sure that is. Past 300 lines, since states, slopes and their covariance are of one
- * chain of solves.
+ * What meters would read on units of one build, and how sure that is: units with faults are solved in chains, each from the one before
+ * it, at each test point.
  *
  * <pre>
  * Mean       of the steady state of the unit at each test point
- * Deviation  to first order about that state: each number that is not known moves each reading by −λ·Δr, λ the adjoint of the
- *            reading and Δr what the equations change by, {@link Linearised}; so where the regulator is shut, the same tolerances
- *            count for more than where it holds the line. What is set at a test point moves all readings of that point together,
- *            tolerances of the unit, thermometer and oil all readings
+ * Deviation  to first order about that state, {@link MetersAtPoint}; so where the regulator is shut, the same tolerances count for more
+ *            than where it holds the line. What is set at a test point moves all readings of that point together, tolerances of the
+ *            unit, thermometer and oil all readings
  * Beyond it  what less oil or more moves a reading by beyond first order counts beside, {@link DeliverySpread}
- * Numerics   Δr is taken between half a standard deviation to both sides; speed, temperature and pilot pressure to one side
  * </pre>
  */
 final class GaugeModel {
@@ -159,7 +155,7 @@ final class GaugeModel {
     /** What a unit reads, and what each of the shifts moves that by; empty where a state of it is not found. */
     Optional<Expectation.Slopes> slopes(Series series, Transmission unit, List<Tolerances.Shift> own) {
         double[] mean = new double[rows.size()];
-        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), columns(own));
+        RealMatrix moves = new Array2DRowRealMatrix(rows.size(), MetersAtPoint.columns(own.size(), points.size()));
         int number = 0;
         series.use(unit.network());
         for (Map.Entry<TestPoint, List<Integer>> point : points.entrySet()) {
@@ -167,18 +163,10 @@ final class GaugeModel {
             if (!series.solve(point.getKey().conditions(unit))) {
                 return Optional.empty();
             }
-            place(
-                    at(series, new Case(unit, own, false), point.getKey(), meters(point.getValue())),
-                    point.getValue(),
-                    number++,
-                    mean,
-                    moves);
+            at(series, new Case(unit, own, false), point.getKey(), meters(point.getValue()))
+                    .place(placed(point.getValue()), number++, mean, moves);
         }
         return Optional.of(new Expectation.Slopes(new ArrayRealVector(mean), moves));
-    }
-
-    private int columns(List<Tolerances.Shift> own) {
-        return own.size() + 4 + 4 * points.size();
     }
 
     /**
@@ -241,7 +229,7 @@ final class GaugeModel {
         List<Map<TestPoint, Solution>> states = new ArrayList<>();
         for (int k = 0; k < units.size(); k++) {
             means.add(new double[n]);
-            moves.add(new Array2DRowRealMatrix(n, columns(shifts)));
+            moves.add(new Array2DRowRealMatrix(n, MetersAtPoint.columns(shifts.size(), points.size())));
             states.add(new HashMap<>());
         }
         int number = 0;
@@ -254,7 +242,7 @@ final class GaugeModel {
                 }
             }
             Solution start = from.get(point.getKey());
-            List<Optional<CaseAtPoint>> found = kept.map(known -> known.of(
+            List<Optional<MetersAtPoint>> found = kept.map(known -> known.of(
                             units,
                             asked,
                             point.getKey(),
@@ -263,8 +251,8 @@ final class GaugeModel {
                     .orElseGet(() -> chain(series, cases, asked, point.getKey(), start, meters(point.getValue())));
             for (int k : asked) {
                 if (found.get(k).isPresent()) {
-                    CaseAtPoint one = found.get(k).get();
-                    place(one, point.getValue(), number, means.get(k), moves.get(k));
+                    MetersAtPoint one = found.get(k).get();
+                    one.place(placed(point.getValue()), number, means.get(k), moves.get(k));
                     states.get(k).put(point.getKey(), one.state());
                 }
             }
@@ -312,9 +300,9 @@ final class GaugeModel {
     }
 
     /** Those of the units that are asked for, at a test point, each started from the one before it. */
-    private List<Optional<CaseAtPoint>> chain(
+    private List<Optional<MetersAtPoint>> chain(
             Series series, Cases cases, Set<Integer> asked, TestPoint point, Solution from, List<Meter> meters) {
-        List<Optional<CaseAtPoint>> found = new ArrayList<>();
+        List<Optional<MetersAtPoint>> found = new ArrayList<>();
         series.restart(from);
         for (int k = 0; k < cases.size(); k++) {
             Optional<Case> one = asked.contains(k) ? cases.get(k) : Optional.empty();
@@ -328,35 +316,14 @@ final class GaugeModel {
         return found;
     }
 
-    /**
-     * A unit as solved at a test point.
-     *
-     * @param state  of it
-     * @param meters by meter, what it reads, then what one standard deviation of each number that is not known moves it by: those of all
-     *               points, then temperature and speed of this one, then less and more oil beyond first order
-     */
-    record CaseAtPoint(Solution state, Map<Meter, double[]> meters) {}
-
     private List<Meter> meters(List<Integer> here) {
         return here.stream().map(i -> rows.get(i).meter()).distinct().toList();
     }
 
-    /** Puts what is read at a test point into the rows that are of it. */
-    private void place(CaseAtPoint one, List<Integer> here, int number, double[] mean, RealMatrix moves) {
-        for (int i : here) {
-            double[] read = one.meters().get(rows.get(i).meter());
-            int all = read.length - 1 - 2 - DeliverySpread.COLUMNS;
-            int own = all + 2 + 4 * number;
-            mean[i] = read[0];
-            for (int k = 0; k < all; k++) {
-                moves.setEntry(i, k, read[k + 1]);
-            }
-            for (int k = 0; k < 2; k++) {
-                moves.setEntry(i, own + k, read[all + 1 + k]);
-                moves.setEntry(i, all + k, read[all + 3 + k]);
-                moves.setEntry(i, own + 2 + k, read[all + 5 + k]);
-            }
-        }
+    private Map<Integer, Meter> placed(List<Integer> here) {
+        Map<Integer, Meter> placed = new TreeMap<>();
+        here.forEach(i -> placed.put(i, rows.get(i).meter()));
+        return placed;
     }
 
     /** Variance of what one row reads on a unit. */
@@ -379,18 +346,11 @@ final class GaugeModel {
     }
 
     /** What meters read at a test point, and what one standard deviation of each number that is not known moves them by. */
-    private CaseAtPoint at(Series series, Case one, TestPoint point, List<Meter> meters) {
-        Solution state = series.state();
-        Map<Meter, double[]> read = moved(series, one.unit(), one.shifts(), point, meters);
-        Map<Meter, Double> bySpeed = new HashMap<>();
-        read.forEach((meter, values) -> bySpeed.put(meter, values[values.length - 1]));
-        Map<Meter, double[]> beyond = spread(series, one, point)
-                .map(spread -> spread.beyond(series, one.unit(), point, bySpeed))
-                .orElse(Map.of());
-        Map<Meter, double[]> all = new HashMap<>();
-        read.forEach((meter, values) ->
-                all.put(meter, joined(values, beyond.getOrDefault(meter, new double[DeliverySpread.COLUMNS]))));
-        return new CaseAtPoint(state, all);
+    private MetersAtPoint at(Series series, Case one, TestPoint point, List<Meter> meters) {
+        MetersAtPoint first = MetersAtPoint.of(series, one.unit(), one.shifts(), point, meters);
+        return spread(series, one, point)
+                .map(spread -> first.with(spread.beyond(series, one.unit(), point, first.bySpeed())))
+                .orElse(first);
     }
 
     private Optional<DeliverySpread> spread(Series series, Case one, TestPoint point) {
@@ -402,67 +362,5 @@ final class GaugeModel {
         series.restart(kept);
         series.solve(kept.conditions());
         return own;
-    }
-
-    /**
-     * What meters read in the state solved last, then what one standard deviation of each number moves them by: of the shifts, of
-     * thermometer and oil, of the pilot pressure, of the temperature and of the speed.
-     */
-    static Map<Meter, double[]> moved(
-            Series series, Transmission unit, List<Tolerances.Shift> shifts, TestPoint point, List<Meter> meters) {
-        Linearised linearised = series.linearised();
-        List<double[]> changes = new ArrayList<>();
-        shifts.forEach(shift -> changes.add(linearised.difference(shift.up(), shift.down())));
-        Conditions own = point.conditions(unit);
-        List<double[]> set = linearised.under(List.of(
-                piloted(unit, own),
-                own.atSpeed(point.speed() * (1 + Tolerances.SPEED)),
-                point.atTemperature(point.temperature() + Tolerances.TEMPERATURE)
-                        .conditions(unit)));
-        double[] warmer = set.get(2);
-        changes.add(times(warmer, Tolerances.COMMON_TEMPERATURE / Tolerances.TEMPERATURE));
-        changes.add(set.get(0));
-        changes.add(warmer);
-        changes.add(set.get(1));
-        Solution state = series.state();
-        Map<Meter, double[]> read = new HashMap<>();
-        for (Meter meter : meters) {
-            double[] values = new double[1 + changes.size()];
-            values[0] = meter.read(series, state);
-            double[] weights = linearised.weights(meter.slopes(linearised, series, state));
-            for (int k = 0; k < changes.size(); k++) {
-                values[k + 1] = -dot(weights, changes.get(k));
-            }
-            read.put(meter, values);
-        }
-        return read;
-    }
-
-    /** The conditions with the pilot pressure of the line command larger by its standard deviation. */
-    private static Conditions piloted(Transmission unit, Conditions own) {
-        Map<String, Double> commands = new HashMap<>(own.commands());
-        unit.commanded()
-                .flatMap(Command::pilot)
-                .ifPresent(pilot -> commands.computeIfPresent(
-                        pilot.solenoid(), (name, asked) -> asked * (1 + Tolerances.SOLENOID)));
-        return own.commanding(commands);
-    }
-
-    private static double[] times(double[] values, double factor) {
-        return java.util.Arrays.stream(values).map(value -> value * factor).toArray();
-    }
-
-    private static double[] joined(double[] one, double[] other) {
-        double[] all = java.util.Arrays.copyOf(one, one.length + other.length);
-        System.arraycopy(other, 0, all, one.length, other.length);
-        return all;
-    }
-
-    private static double dot(double[] one, double[] other) {
-        double sum = 0;
-        for (int i = 0; i < one.length; i++) {
-            sum += one[i] * other[i];
-        }
-        return sum;
     }
 }

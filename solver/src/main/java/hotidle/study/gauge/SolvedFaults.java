@@ -27,7 +27,7 @@ public final class SolvedFaults {
     private final SteadySolver solver;
     private final Map<TestPoint, Optional<Solution>> sound = new ConcurrentHashMap<>();
     private final Map<TestPoint, Optional<DeliverySpread>> spreads = new ConcurrentHashMap<>();
-    private final Map<Chain, List<Optional<GaugeModel.CaseAtPoint>>> solved = new ConcurrentHashMap<>();
+    private final Map<Chain, List<Optional<MetersAtPoint>>> solved = new ConcurrentHashMap<>();
 
     /** Of a build; nothing is solved yet. */
     public SolvedFaults(Adjustable build) {
@@ -107,12 +107,12 @@ public final class SolvedFaults {
     }
 
     /** What a chain of units comes to; pairs of faults, which hardly anybody asks for again, are not kept. */
-    List<Optional<GaugeModel.CaseAtPoint>> of(
+    List<Optional<MetersAtPoint>> of(
             List<List<UnitFault.Sized>> units,
             Set<Integer> asked,
             TestPoint point,
             Solution from,
-            Supplier<List<Optional<GaugeModel.CaseAtPoint>>> solve) {
+            Supplier<List<Optional<MetersAtPoint>>> solve) {
         if (units.stream().anyMatch(faults -> faults.size() > 1)) {
             return solve.get();
         }
