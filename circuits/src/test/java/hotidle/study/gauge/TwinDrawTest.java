@@ -28,8 +28,7 @@ class TwinDrawTest {
             Map<String, Double> sizes = new HashMap<>();
             for (WearSize size : build.dimensions()) {
                 sizes.put(
-                        size.name(),
-                        size.value() + Tolerances.of(build).sizes().getOrDefault(size.name(), 0.0) / 2);
+                        size.name(), size.value() + Tolerances.of(build).sizes().getOrDefault(size.name(), 0.0) / 2);
             }
             Adjustable unit = new Tolerances.Twin(build, sizes, Map.of(), 1).adjustable();
             assertNotEquals(
