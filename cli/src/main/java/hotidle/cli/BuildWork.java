@@ -72,6 +72,11 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
         return name;
     }
 
+    /** What is done, in words that stand behind a circuit's name; empty where nothing is. */
+    String headed(Quantity.UnitSystem units) {
+        return given() ? AfterWorkPhrase.heading(units, jobs, pressure(), faults.written()) : "";
+    }
+
     /** What is done, in words. */
     String said(Quantity.UnitSystem units) {
         return AfterWorkPhrase.of(units, jobs, pressure(), faults.written());
@@ -145,8 +150,7 @@ record BuildWork(List<String> jobs, Optional<NewPressure> set, FaultOption fault
                         workshop(described, build, name));
             }
         }
-        return new WorkedBuilds(
-                given() ? all.about(AfterWorkPhrase.heading(units, jobs, pressure(), faults.written())) : all, names);
+        return new WorkedBuilds(given() ? all.about(headed(units)) : all, names);
     }
 
     private static Optional<String> on(DescribedCircuit described, String build) {

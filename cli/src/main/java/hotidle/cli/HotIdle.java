@@ -1,9 +1,11 @@
 package hotidle.cli;
 
+import hotidle.answer.format.Wrap;
 import hotidle.result.SolveCount;
 import hotidle.transmission.NotCommandedException;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
@@ -73,7 +75,7 @@ public final class HotIdle implements Runnable {
     public static void main(String[] arguments) {
         KeptOutput kept = new KeptOutput(new FileOutputStream(FileDescriptor.out));
         PrintWriter out = new PrintWriter(kept, false, StandardCharsets.UTF_8);
-        PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        PrintWriter err = new ReadableLines(new OutputStreamWriter(System.err, StandardCharsets.UTF_8));
         Stop.BY_USER.listen();
         int code = kept.checked(run(out, err, arguments), err);
         Stop.BY_USER.printed();
@@ -88,7 +90,7 @@ public final class HotIdle implements Runnable {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setUsageHelpWidth(110)
+                .setUsageHelpWidth(Wrap.WIDTH)
                 .setParameterExceptionHandler((wrong, given) -> {
                     err.println(WrongOption.text(wrong));
                     return WRONG_INPUT;

@@ -212,6 +212,7 @@ record ReportRun(
                 units,
                 circuit.name(),
                 circuit.about(),
+                "",
                 builds.stream().map(this::worn).toList());
     }
 

@@ -12,6 +12,7 @@ import hotidle.study.TorqueHeld;
 import hotidle.study.UsefulPressure;
 import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
+import hotidle.transmission.DutyPoint;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
@@ -89,6 +90,10 @@ record TorqueRun(
                 UsefulPressure.of(unit, raised, pressures, speed),
                 LineNeeded.of(unit, speed),
                 unit.highestSet(),
+                unit.duties().stream()
+                        .mapToDouble(DutyPoint::engineTorque)
+                        .max()
+                        .orElse(0),
                 ClutchFactors.of(unit),
                 wanted.stream()
                         .mapToObj(torque -> AskedTorque.of(torque, unit, raised, pressures, speed))

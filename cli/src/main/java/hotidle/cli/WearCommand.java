@@ -54,7 +54,8 @@ final class WearCommand implements Callable<Integer> {
     public Integer call() {
         plot.check();
         DescribedCircuit asWritten = asked.load();
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        BuildWork done = work.asked();
+        WorkedBuilds worked = asked.afterAsHeaded(done, asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         List<Adjustable> chosen = worked.adjustable();
         List<Double> speeds = OptionValues.searched(speed, chosen.get(0).unit(), STEP);
@@ -63,6 +64,7 @@ final class WearCommand implements Callable<Integer> {
                 asked.shared.units(),
                 described.name(),
                 described.about(),
+                done.headed(asked.shared.units()),
                 Stop.each(chosen, one -> study(one, speeds), spec.commandLine().getErr()));
         plot.draw(answer::picture, spec.commandLine().getErr());
         return Printed.print(spec, asked.shared, answer);

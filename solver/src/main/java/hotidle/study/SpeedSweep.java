@@ -16,6 +16,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,6 +95,16 @@ public final class SpeedSweep {
                     .toList();
         }
         return lookedFor;
+    }
+
+    /** The shown states and those looked for, in rising speed: a curve through all of them passes where the line begins to hold. */
+    public List<ShownState> drawn() {
+        List<ShownState> all = new ArrayList<>(lookedFor());
+        for (int i = 0; i < shown.size(); i++) {
+            all.add(new ShownState(shown.get(i), assessed().get(i)));
+        }
+        all.sort(Comparator.comparingDouble(ShownState::speed));
+        return List.copyOf(all);
     }
 
     /** What each shown state means, empty where it was not found; assessed once. */

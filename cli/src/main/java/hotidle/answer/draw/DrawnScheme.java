@@ -117,6 +117,9 @@ public record DrawnScheme(Scheme scheme, int leaks, List<String> changed) {
                         ? DrawPhrase.state(build, duty.name(), duty.speed(), duty.range())
                         : DrawPhrase.unsolved(build, duty.name()))
                 .orElseGet(() -> DrawPhrase.still(build)));
+        if (shown.state().isPresent()) {
+            notes.add(DrawPhrase.FLOWS);
+        }
         shown.against()
                 .ifPresent(other -> notes.add(DrawPhrase.against(other.build(), changed.size(), (int)
                         tags.stream().filter(SchemeNet::changed).count())));

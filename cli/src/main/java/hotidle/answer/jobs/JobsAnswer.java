@@ -63,10 +63,17 @@ public record JobsAnswer(
         return new JobRows(units, this).losesMoreByPressure() ? Wrap.lines(JobPhrase.MORE_PRESSURE, "", "  ") : "";
     }
 
+    /** What to ask of the jobs that keep every limit. */
+    private String next() {
+        return study.chosen().filter(set -> !set.jobs().isEmpty()).isPresent()
+                ? Wrap.lines(JobPhrase.NEXT, "", "  ")
+                : "";
+    }
+
     @Override
     public String screen() {
         String said = said();
-        String end = footnote() + "\n" + noStall() + Caution.LINE + "\n";
+        String end = footnote() + next() + "\n" + noStall() + Caution.LINE + "\n";
         long left = Wrap.LINES - (said + end).lines().count() - AROUND;
         return said + rows((int) Math.max(1, Math.min(MOST, left))) + end;
     }
@@ -76,6 +83,7 @@ public record JobsAnswer(
         return said()
                 + rows(shop.jobs().size())
                 + footnote()
+                + next()
                 + "\n"
                 + (named ? "" : Wrap.lines(JobPhrase.BY_PLACE, "", ""))
                 + noStall()

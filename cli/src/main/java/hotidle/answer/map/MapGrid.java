@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** What table and picture of a map have in common: letters of the limits that decide, and the unit of the size. */
-record MapGrid(WindowMap map) {
+record MapGrid(Quantity.UnitSystem units, WindowMap map) {
 
     /** Sizes up to this are told in thousandths or micrometres (chosen) [m]. */
     private static final double SMALL = 50e-6;
@@ -44,7 +44,19 @@ record MapGrid(WindowMap map) {
         if (map.axis().dimension().kind() == WearSize.SizeKind.AREA) {
             return map.values().get(map.values().size() - 1) > LARGE ? Quantity.PISTON_AREA : Quantity.AREA;
         }
-        return map.values().get(map.values().size() - 1) <= SMALL ? Quantity.FILM : Quantity.SIZE;
+        if (map.values().get(map.values().size() - 1) <= SMALL) {
+            return Quantity.FILM;
+        }
+        return alike(Quantity.SIZE) ? Quantity.FIT : Quantity.SIZE;
+    }
+
+    /** Whether two sizes would read the same, as one that the file tells beside one that was asked for. */
+    private boolean alike(Quantity quantity) {
+        return map.values().stream()
+                        .map(value -> quantity.number(units, value))
+                        .distinct()
+                        .count()
+                < map.values().size();
     }
 
     /** The headroom of a point with its percent sign, or the word in place of a number. */

@@ -17,7 +17,7 @@ import java.util.Map;
 record MapPicture(Quantity.UnitSystem units, String build, WindowMap map, MapGrid grid) {
 
     MapPicture(Quantity.UnitSystem units, String build, WindowMap map) {
-        this(units, build, map, new MapGrid(map));
+        this(units, build, map, new MapGrid(units, map));
     }
 
     /** The map as a chart. */

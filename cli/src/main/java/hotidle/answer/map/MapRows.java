@@ -10,7 +10,7 @@ import java.util.List;
 record MapRows(Quantity.UnitSystem units, String build, WindowMap map, MapGrid grid) {
 
     MapRows(Quantity.UnitSystem units, String build, WindowMap map) {
-        this(units, build, map, new MapGrid(map));
+        this(units, build, map, new MapGrid(units, map));
     }
 
     /** Head of {@link #rows}. */

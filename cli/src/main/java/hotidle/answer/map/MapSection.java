@@ -18,7 +18,7 @@ import java.util.Map;
 record MapSection(Quantity.UnitSystem units, String build, WindowMap map, MapGrid grid) {
 
     MapSection(Quantity.UnitSystem units, String build, WindowMap map) {
-        this(units, build, map, new MapGrid(map));
+        this(units, build, map, new MapGrid(units, map));
     }
 
     /** The whole answer for this build. */

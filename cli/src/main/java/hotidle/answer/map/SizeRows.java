@@ -31,7 +31,7 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
 
     /** @param duties whether a limit is told with its driving condition */
     TextTable table(boolean duties) {
-        MapGrid grid = new MapGrid(map);
+        MapGrid grid = new MapGrid(units, map);
         Quantity quantity = grid.quantity();
         TextTable table = new TextTable(List.of(
                 map.axis().name() + " " + quantity.in(units).unit(),
@@ -43,11 +43,20 @@ record SizeRows(Quantity.UnitSystem units, WindowMap map, int most) {
         for (int index : shown()) {
             MapFindings.SizeRow row = rows.get(index);
             List<MapFindings.PressureSpan> ranges = row.ranges();
-            String most = row.best().map(grid::headroom).orElse("?");
+            String most = row.best()
+                    .map(cell ->
+                            MapPhrase.mostAt(grid.headroom(cell), Quantity.PRESSURE.number(units, cell.pressure())))
+                    .orElse("?");
             String size = quantity.number(units, row.value());
             if (ranges.isEmpty()) {
-                String why = beyond(row.best(), duties);
-                table.add(List.of(size, MapPhrase.NOWHERE, why, why, most));
+                // no stretch to be below or above of: what decides at both ends, as the picture has it there
+                List<WindowMap.MapCell> cells = map.cells().get(index);
+                table.add(List.of(
+                        size,
+                        MapPhrase.NOWHERE,
+                        tried(Optional.of(cells.get(0)), duties),
+                        tried(Optional.of(cells.get(cells.size() - 1)), duties),
+                        most));
             } else {
                 table.add(List.of(
                         size,

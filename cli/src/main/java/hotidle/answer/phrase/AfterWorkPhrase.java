@@ -31,6 +31,15 @@ public final class AfterWorkPhrase {
     }
 
     /**
+     * The options by which a command is asked of the build that another one speaks of: one to which something was done is in no file.
+     *
+     * @param worked whether something was done to it
+     */
+    public static String options(String build, boolean worked) {
+        return worked ? "the same options" : "--build " + build;
+    }
+
+    /**
      * What was done to each build shown.
      *
      * @param jobs   by name; may be empty

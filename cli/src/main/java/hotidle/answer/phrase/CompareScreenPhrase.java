@@ -124,16 +124,18 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
      */
     public String holds(List<String> builds, int duties, double torque) {
         return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at all "
-                + CountPhrase.of(duties, "driving condition") + ", engine torques up to "
-                + Quantity.TORQUE.with(units, torque) + " (more: --for), as far as asked here ('hotidle margins' judges"
+                + CountPhrase.of(duties, "driving condition") + ", which ask up to "
+                + Quantity.TORQUE.with(units, torque)
+                + " of engine torque (more: --for), as far as asked here ('hotidle margins' judges"
                 + " every limit).";
     }
 
     /** The same in short, where the next command judges every limit. */
     public String holdsHere(List<String> builds, int duties, double torque) {
         return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at all "
-                + CountPhrase.of(duties, "driving condition") + ", up to " + Quantity.TORQUE.with(units, torque)
-                + " of engine torque, as asked here.";
+                + CountPhrase.of(duties, "driving condition") + ", which ask up to "
+                + Quantity.TORQUE.with(units, torque)
+                + " of engine torque.";
     }
 
     /** What to do with a build that came of jobs or another set pressure and in which nothing fails here. */

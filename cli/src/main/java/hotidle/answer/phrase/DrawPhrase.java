@@ -10,6 +10,10 @@ public final class DrawPhrase {
     private static final String SIGNS =
             "dashed: pilot pressure; drop: leaks to the sump; dial: gauge tap; bar: spool between its spring's stop and the far one";
 
+    /** Why a leak reads otherwise than in another command. */
+    public static final String FLOWS =
+            "flows as they pass, at the pressure there; 'hotidle leaks' counts them as the pump takes oil in, a little more";
+
     private DrawPhrase() {}
 
     /**

@@ -145,6 +145,10 @@ public record JobPhrase(Quantity.UnitSystem units) {
     /** What to do where a build has no jobs at all. */
     public static final String LEAVE_OUT = "leave --job out: there is no worn fit to bring back to new";
 
+    /** What to ask of jobs that keep every limit. */
+    public static final String NEXT =
+            "Next: 'hotidle spread' with --job for each says how likely that is, with fits nobody has measured.";
+
     /** Fewer jobs at a higher cost. */
     public static String fewest(List<String> jobs, String cost) {
         return "Fewer jobs do it too" + cost + ": " + together(jobs) + ".";

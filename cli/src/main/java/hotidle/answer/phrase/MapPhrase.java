@@ -157,6 +157,11 @@ public final class MapPhrase {
         return "?  not known at " + CountPhrase.of(points, "point") + ": " + why;
     }
 
+    /** The most headroom and the pressure, without its unit, at which it is found. */
+    public static String mostAt(String headroom, String pressure) {
+        return headroom + " (" + pressure + ")";
+    }
+
     /** A limit and the pressure, without its unit, at which it was found to fail. */
     public static String foundAt(String limit, String pressure) {
         return limit + " (" + pressure + ")";

@@ -28,6 +28,11 @@ public record MarginPhrase(Quantity.UnitSystem units) {
         return with(margin, margin.needed());
     }
 
+    /** What is needed or allowed in words, for a value that is none. */
+    String asked(Margin margin) {
+        return (margin.kind().upper() ? "allowed " : "needs ") + needed(margin);
+    }
+
     /** The same in a cell, where an upper limit says so. */
     public String bound(Margin margin) {
         return (margin.kind().upper() ? "at most " : "") + needed(margin);
@@ -51,7 +56,7 @@ public record MarginPhrase(Quantity.UnitSystem units) {
     /** For example lubrication (lube-rear) at hot-idle: 0.01 gpm, needs 0.11 gpm (-91 %). */
     public String brief(Margin margin, String duty) {
         return LimitPhrase.at(margin.kind(), margin.part(), duty) + ": " + value(margin)
-                + (margin.kind().upper() ? ", allowed " : ", needs ") + needed(margin) + " ("
+                + ", " + asked(margin) + " ("
                 + HeadroomPhrase.of(margin.headroom()) + ")" + speed(margin, ", at ");
     }
 

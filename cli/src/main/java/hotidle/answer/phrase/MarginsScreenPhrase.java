@@ -33,10 +33,9 @@ public record MarginsScreenPhrase(Quantity.UnitSystem units) {
     /** Both figures, the unit once. */
     public String isOfNeeded(Margin margin) {
         MarginPhrase phrase = new MarginPhrase(units);
-        String is = margin.value().isEmpty()
-                ? phrase.value(margin)
-                : MarginQuantity.of(margin).number(units, margin.value().getAsDouble());
-        return is + " of " + phrase.bound(margin);
+        return margin.value().isEmpty()
+                ? phrase.value(margin) + ", " + phrase.asked(margin)
+                : MarginQuantity.of(margin).number(units, margin.value().getAsDouble()) + " of " + phrase.bound(margin);
     }
 
     /** Limits that found no room, counted by verdict and driving condition. */

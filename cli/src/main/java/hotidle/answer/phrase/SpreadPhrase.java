@@ -152,10 +152,19 @@ public final class SpreadPhrase {
     }
 
     /** Units that are not there. */
-    public static String impossible(long count) {
-        return CountPhrase.of(count, "unit")
-                + " left out: the sizes drawn cannot go together, as a valve wider than its bore.";
+    public static String impossible(long count, long drawn) {
+        return count + " of the " + drawn
+                + " drawn cannot be built, as with a valve wider than its bore: the shares are of the other "
+                + (drawn - count) + ".";
     }
+
+    /** Where the film or load of a hub is among the limits. */
+    public static final String OWN_SPEED =
+            "Hub film and load are asked at its own speed; 'hotidle margins' asks all speeds.";
+
+    /** What to do where a limit is in doubt. */
+    public static final String NEXT =
+            "Next: 'hotidle leaks' with --by job and the same --build, --job and --set says what more jobs win.";
 
     /** Units without a state. */
     public static String unsolved(long count) {

@@ -31,16 +31,28 @@ public record TorquePhrase(Quantity.UnitSystem units) {
     }
 
     /**
+     * What a build holds, beside what is asked of it: two engine torques that are not to be taken for each other.
+     *
+     * @param hardest the highest engine torque of its driving conditions, 0 where none gives one
+     */
+    public String held(String build, double torque, double hardest) {
+        return build + " holds " + Quantity.TORQUE.with(units, torque) + " of engine torque in every range"
+                + (hardest > 0
+                        ? " (its driving conditions ask up to " + Quantity.TORQUE.number(units, hardest) + ")"
+                        : "");
+    }
+
+    /**
      * The least of all ranges, in a whole sentence.
      *
+     * @param held   as {@link #held} says it
      * @param line   line pressure there
      * @param set    as {@link #commanded} says it; may be empty
      * @param second what gives next in any range; empty where nothing else carries
      */
-    public String least(
-            String build, String range, double torque, String first, double line, String set, String second) {
-        return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every range; " + first
-                + " gives first, in " + range + ", at " + Quantity.PRESSURE.with(units, line) + " line pressure"
+    public String least(String held, String range, String first, double line, String set, String second) {
+        return held + "; " + first + " gives first, in " + range + ", at " + Quantity.PRESSURE.with(units, line)
+                + " line pressure"
                 + (set.isEmpty() ? "" : " (" + set + ")")
                 + (second.isEmpty() ? "." : ", then " + second + ".");
     }

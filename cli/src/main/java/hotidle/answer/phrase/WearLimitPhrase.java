@@ -6,9 +6,13 @@ import java.util.Locale;
 /** How far fits may wear before a limit is gone. Limits come as {@link LimitPhrase#listed} says them. */
 public final class WearLimitPhrase {
 
-    /** Above all. */
-    public static String heading(String circuit) {
-        return circuit + ": how far fits may wear before the first limit is gone";
+    /**
+     * Above all.
+     *
+     * @param work what was done to each build, as {@link AfterWorkPhrase#heading} says it; may be empty
+     */
+    public static String heading(String circuit, String work) {
+        return circuit + (work.isEmpty() ? "" : ", " + work) + ": how far fits may wear before the first limit is gone";
     }
 
     /** Above the tightest fits. */
@@ -66,6 +70,22 @@ public final class WearLimitPhrase {
                 Locale.ROOT, " That counts from new; its most worn fit is at %.0f %% already.", 100 * share);
     }
 
+    /**
+     * All fits together of a build whose most worn one is past the share of its written limit to which all may wear from new [-], so that
+     * this tells nothing of what is left in it.
+     *
+     * @param most how far the most worn one is on its way from new to its written limit [-]
+     */
+    public static String wornUnevenly(double share, String limit, double most) {
+        return String.format(
+                Locale.ROOT,
+                "worn unevenly, its most worn fit at %.0f %% of its written limit, so each is counted alone from today. All"
+                        + " worn alike from new could reach %.0f %% of theirs; then %s fails.",
+                100 * most,
+                100 * share,
+                limit);
+    }
+
     /** A limit that fails with all fits new though it holds in the build. */
     public static String failsWhenNew(String limit) {
         return "with all fits new " + limit + " fails, so nothing is said of all together.";
@@ -78,13 +98,14 @@ public final class WearLimitPhrase {
                 + (loose == 0
                         ? (build.isEmpty() ? "None" : "none") + " of " + written + " written limits is too loose alone."
                         : loose + " of " + written + " written limits " + (loose == 1 ? "is" : "are")
-                                + " too loose for this pressure, each alone: " + String.join(", ", worst)
+                                + " too loose for this pressure; alone each fails at so much of the way from new to it: "
+                                + String.join(", ", worst)
                                 + (loose > worst.size() ? " and " + (loose - worst.size()) + " more" : "") + ".");
     }
 
     /** A fit that takes a limit away at a share of its way from new to its written limit [-]. */
     public static String looseFit(String fit, double share) {
-        return String.format(Locale.ROOT, "%s (fails at %.0f %%)", fit, 100 * share);
+        return String.format(Locale.ROOT, "%s %.0f %%", fit, 100 * share);
     }
 
     /** Above the table of fits; empty name for the only build. */
@@ -128,14 +149,15 @@ public final class WearLimitPhrase {
 
     /** A bushing that the limits judged would let wear further than service manuals do; sizes with their unit. */
     public static String moreThanPublished(String fit, String allowed) {
-        return fit + ": service manuals let the bore of such a bushing wear to " + allowed
-                + " (0.05 mm beyond new), less than this table: the film tells nothing of alignment and seal. The lower counts.";
+        return fit + ": service manuals let such a bore wear to " + allowed
+                + " (0.05 mm beyond new), less than the limits judged here do: a film tells nothing of alignment and seal. The lower"
+                + " counts.";
     }
 
     /** The same of one whose found limit is the lower. */
     public static String withinPublished(String fit, String allowed) {
-        return fit + ": service manuals let the bore of such a bushing wear to " + allowed
-                + " (0.05 mm beyond new), more than this table does.";
+        return fit + ": service manuals let such a bore wear to " + allowed
+                + " (0.05 mm beyond new), more than the limits judged here do.";
     }
 
     /** How tight a fit may be that feeds the hub's film; sizes with their unit. */
@@ -188,14 +210,18 @@ public final class WearLimitPhrase {
         return " Even with all fits new these fail and are not counted: " + String.join("; ", limits) + ".";
     }
 
-    /** What to do about a build that fails as it is. */
-    public static String nextJobs(String build) {
-        return "Next: 'hotidle leaks' with --build " + build + " --by job says which jobs keep every limit.";
+    /**
+     * What to do about a build that fails as it is.
+     *
+     * @param options by which it is asked for
+     */
+    public static String nextJobs(String options) {
+        return "Next: 'hotidle leaks' with " + options + " --by job says which jobs keep every limit.";
     }
 
-    /** What to do with one that has some wear left. */
-    public static String nextMeasure(String build) {
+    /** The same of one that has some wear left. */
+    public static String nextMeasure(String options) {
         return "Next: measure the tightest fits first ('hotidle sheet'); 'hotidle wear' with --sheet then counts from there, and"
-                + " 'hotidle margins' with --build " + build + " says how every limit stands now.";
+                + " 'hotidle margins' with " + options + " says how every limit stands now.";
     }
 }

@@ -10,6 +10,7 @@ import hotidle.study.Sensitivity;
 import hotidle.transmission.WearSize;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The slopes of a build as rows, in the step that a shop measures.
@@ -54,6 +55,15 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
     }
 
     TextTable shown(List<Sensitivity.Rate> rates) {
+        return table(rates, Ranked::limit);
+    }
+
+    /** The same as narrow as a screen: limits without their part. */
+    TextTable brief(List<Sensitivity.Rate> rates) {
+        return table(rates, key -> LimitPhrase.brief(key.kind(), key.duty()));
+    }
+
+    private TextTable table(List<Sensitivity.Rate> rates, Function<Judgement.Key, String> limit) {
         TextTable table = new TextTable(List.of("size", "now", "points", "moves most", "points there"));
         for (Sensitivity.Rate rate : rates) {
             Sensitivity.Rate most = strongest(rate.dimension());
@@ -61,7 +71,7 @@ record Ranked(Quantity.UnitSystem units, Sensitivity found) {
                     rate.dimension().name(),
                     now(rate.dimension()),
                     SensitivityPhrase.points(effect(rate), rate.oneSided()),
-                    limit(most.key()),
+                    limit.apply(most.key()),
                     SensitivityPhrase.points(effect(most), most.oneSided())));
         }
         return table;

@@ -72,12 +72,12 @@ public record SensitivityAnswer(
         // a table that is too wide has a head of two lines
         int high = wanted.isEmpty()
                 ? 0
-                : (int) ranked.shown(wanted).fitted(Wrap.WIDTH).lines().count() - wanted.size() - 2;
+                : (int) ranked.brief(wanted).fitted(Wrap.WIDTH).lines().count() - wanted.size() - 2;
         List<Sensitivity.Rate> steepest = wanted.subList(0, Math.max(Math.min(1, wanted.size()), wanted.size() - high));
         return text
                 + (steepest.isEmpty()
                         ? "  " + SensitivityPhrase.NONE_MOVES_IT + "\n"
-                        : ranked.shown(steepest).fitted(Wrap.WIDTH))
+                        : ranked.brief(steepest).fitted(Wrap.WIDTH))
                 + Wrap.lines(MorePhrase.lines(ranked.of(least.get()).size() - steepest.size(), "size"), "  ", "  ");
     }
 

@@ -9,6 +9,7 @@ import hotidle.answer.phrase.Caution;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.MorePhrase;
 import hotidle.answer.phrase.SpreadPhrase;
+import hotidle.assess.Margin;
 import hotidle.plots.Picture;
 import hotidle.study.spread.MarginTally;
 import hotidle.study.spread.SizePrior;
@@ -16,8 +17,10 @@ import hotidle.study.spread.SpreadFindings;
 import hotidle.study.spread.SpreadQuestion;
 import hotidle.study.spread.SpreadTally;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -44,9 +47,13 @@ public record SpreadAnswer(
 
     private static final int ALL_DRIVERS = 12;
 
+    /** What other commands judge over all speeds. */
+    private static final Set<Margin.Kind> OF_HUB =
+            EnumSet.of(Margin.Kind.FILM, Margin.Kind.FILM_OIL, Margin.Kind.UNIT_LOAD);
+
     @Override
     public String screen() {
-        FirstScreen screen = new FirstScreen(costs() + Caution.LINE);
+        FirstScreen screen = new FirstScreen(next() + Caution.LINE);
         screen.add(head());
         if (tally.margins().isEmpty()) {
             return screen.add(nothing()).text();
@@ -58,7 +65,7 @@ public record SpreadAnswer(
                 && !findings.drivers(first.get(0)).isEmpty();
         int most = Math.max(1, screen.room() - (drives ? 8 + DRIVERS : 5));
         List<MarginTally> shown = first.subList(0, Math.min(most, first.size()));
-        screen.add(rows.limits(shown).fitted(Wrap.WIDTH));
+        screen.add(rows.limits(shown).folded(Wrap.WIDTH));
         if (shown.size() < first.size()) {
             screen.add(MorePhrase.lines(first.size() - shown.size(), "limit") + "\n");
         }
@@ -101,8 +108,10 @@ public record SpreadAnswer(
                 .toList();
         String asked = SpreadPhrase.asked(
                 question.build().unit().build(), question.duties(), drawn, tally.drawn(), question.seed(), part);
+        boolean hub = tally.margins().stream()
+                .anyMatch(margin -> OF_HUB.contains(margin.key().kind()));
         return Wrap.lines(HeadingPhrase.headed(question.build().unit().circuit(), about), "", "  ")
-                + Wrap.lines(asked, "", "  ");
+                + Wrap.lines(asked + (hub ? " " + SpreadPhrase.OWN_SPEED : ""), "", "  ");
     }
 
     private long count(SizePrior.Basis basis) {
@@ -119,7 +128,7 @@ public record SpreadAnswer(
         List<String> said = new ArrayList<>();
         said.add(SpreadPhrase.all(SpreadRows.share(tally.allHold()), SpreadRows.share(tally.anyFails())));
         if (tally.impossible() > 0) {
-            said.add(SpreadPhrase.impossible(tally.impossible()));
+            said.add(SpreadPhrase.impossible(tally.impossible(), tally.drawn()));
         }
         if (tally.unsolved() > 0) {
             said.add(SpreadPhrase.unsolved(tally.unsolved()));
@@ -128,6 +137,11 @@ public record SpreadAnswer(
         StringBuilder text = new StringBuilder();
         said.stream().filter(one -> !one.isEmpty()).forEach(one -> text.append(Wrap.lines(one, "", "  ")));
         return text.toString();
+    }
+
+    /** What to do where it is in doubt. */
+    private String next() {
+        return findings.doubtful().isEmpty() ? "" : Wrap.lines(SpreadPhrase.NEXT, "", "  ");
     }
 
     private String driven(MarginTally margin, int most) {

@@ -11,6 +11,7 @@ import hotidle.study.spread.MarginTally;
 import hotidle.study.spread.SizePrior;
 import hotidle.study.spread.SpreadFindings;
 import hotidle.study.spread.SpreadTally;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Drawn units as rows. */
@@ -36,13 +37,20 @@ record SpreadRows(Quantity.UnitSystem units, SpreadFindings findings) {
     }
 
     TextTable limits(List<MarginTally> margins) {
-        TextTable table = new TextTable(List.of("limit", "holds", "fails", "not known", "headroom"));
-        margins.forEach(margin -> table.add(List.of(
-                listed(margin),
-                share(margin.holding()),
-                share(margin.failing()),
-                margin.unknown() == 0 ? "-" : share(margin.notKnown()),
-                headroom(margin))));
+        boolean open = margins.stream().anyMatch(margin -> margin.unknown() > 0);
+        TextTable table = new TextTable(
+                open
+                        ? List.of("limit", "holds", "fails", "not known", "headroom")
+                        : List.of("limit", "holds", "fails", "headroom"));
+        margins.forEach(margin -> {
+            List<String> row =
+                    new ArrayList<>(List.of(listed(margin), share(margin.holding()), share(margin.failing())));
+            if (open) {
+                row.add(margin.unknown() == 0 ? "-" : share(margin.notKnown()));
+            }
+            row.add(headroom(margin));
+            table.add(row);
+        });
         return table;
     }
 

@@ -16,7 +16,7 @@ import hotidle.plots.OtherUnit;
 import hotidle.plots.Picture;
 import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
-import hotidle.result.Outcome;
+import hotidle.study.ShownState;
 import hotidle.study.SpeedSweep;
 import hotidle.study.gauge.GaugeReading;
 import java.util.ArrayList;
@@ -89,7 +89,7 @@ final class SweepPicture {
         List<Double> lines = figures(sweep, f -> Quantity.PRESSURE.value(units, f.line()));
         List<PressureCurve.SweepPoint> points = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
-            points.add(new PressureCurve.SweepPoint(rpm(sweep.shown().get(i)), lines.get(i)));
+            points.add(new PressureCurve.SweepPoint(rpm(sweep.drawn().get(i)), lines.get(i)));
         }
         return points;
     }
@@ -148,7 +148,7 @@ final class SweepPicture {
         double swept = sweep.roles().chambers().stream()
                 .mapToDouble(chamber -> ((PumpChamber) chamber.part()).displacement())
                 .sum();
-        List<Double> speeds = sweep.shown().stream().map(SweepPicture::rpm).toList();
+        List<Double> speeds = sweep.drawn().stream().map(SweepPicture::rpm).toList();
         return new OilChart(
                 new ChartTitles(units, all).oil(sweep),
                 "",
@@ -175,15 +175,16 @@ final class SweepPicture {
         return new OilChart.FlowBand(name, figures(sweep, f -> Quantity.FLOW.value(units, flow.applyAsDouble(f))));
     }
 
-    private static double rpm(Outcome outcome) {
-        return Rpm.of(outcome.conditions().speed());
+    private static double rpm(ShownState state) {
+        return Rpm.of(state.speed());
     }
 
     /** A figure at each speed, not a number where the state is unsolved. */
     private static List<Double> figures(SpeedSweep sweep, ToDoubleFunction<Figures> figure) {
-        return sweep.assessed().stream()
-                .map(one ->
-                        one.map(found -> figure.applyAsDouble(found.figures())).orElse(Double.NaN))
+        return sweep.drawn().stream()
+                .map(one -> one.assessed()
+                        .map(found -> figure.applyAsDouble(found.figures()))
+                        .orElse(Double.NaN))
                 .toList();
     }
 }

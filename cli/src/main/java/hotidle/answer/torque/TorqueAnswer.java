@@ -53,6 +53,7 @@ public record TorqueAnswer(
      * @param useful  up to which set pressure more is held
      * @param needed  line pressure that each range needs for each engine torque
      * @param set     highest set pressure of its forward ranges [Pa]
+     * @param hardest highest engine torque of its driving conditions [N·m]
      * @param factors of its clutches
      * @param asked   whether it holds the engine torque that was asked for; empty where none was
      */
@@ -63,6 +64,7 @@ public record TorqueAnswer(
             UsefulPressure useful,
             List<LineNeeded> needed,
             double set,
+            double hardest,
             ClutchFactors factors,
             Optional<AskedTorque> asked) {
         public BuildTorque {

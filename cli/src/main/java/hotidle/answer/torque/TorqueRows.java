@@ -109,9 +109,8 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
     String least(BuildTorque build, TorqueHeld range) {
         Held held = range.held().orElseThrow();
         return phrase().least(
-                        build.build(),
+                        phrase().held(build.build(), held.torque(), build.hardest()),
                         range.range(),
-                        held.torque(),
                         held.links().get(0).name(),
                         held.line(),
                         held.commanded().isPresent()

@@ -31,6 +31,24 @@ public record BuildWear(String build, OptionalDouble set, List<WearSize> wearing
         return wear.findings();
     }
 
+    /**
+     * How far its most worn fit is on its way from new to its written limit [-], where that is past the share to which all may wear from
+     * new; else empty. A limit that fails with all fits new is another matter.
+     */
+    OptionalDouble pastTogether() {
+        List<Double> shares = WornShares.of(wearing).shares();
+        if (shares.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double most = shares.get(shares.size() - 1);
+        return wear.together().stream()
+                .filter(all -> all.already().isEmpty())
+                .flatMap(all -> all.share().stream())
+                .filter(share -> most > share)
+                .mapToDouble(share -> most)
+                .findFirst();
+    }
+
     /** What is said of it in full. */
     String said() {
         if (wear.held() == 0) {

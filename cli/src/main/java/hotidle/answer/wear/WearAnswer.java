@@ -19,9 +19,10 @@ import java.util.stream.Collectors;
  * @param units   of the user
  * @param circuit its name
  * @param about   what its file says of it; may be empty
+ * @param work    what was done to each build; may be empty
  * @param builds  at least one
  */
-public record WearAnswer(Quantity.UnitSystem units, String circuit, String about, List<BuildWear> builds)
+public record WearAnswer(Quantity.UnitSystem units, String circuit, String about, String work, List<BuildWear> builds)
         implements Answer {
 
     public WearAnswer {
@@ -30,7 +31,7 @@ public record WearAnswer(Quantity.UnitSystem units, String circuit, String about
 
     @Override
     public String screen() {
-        return new WearScreen(units, circuit, builds).text();
+        return new WearScreen(units, circuit, work, builds).text();
     }
 
     @Override
@@ -44,7 +45,7 @@ public record WearAnswer(Quantity.UnitSystem units, String circuit, String about
 
     /** The same on a page. */
     public List<Block> page() {
-        return new WearScreen(units, circuit, builds).page();
+        return new WearScreen(units, circuit, work, builds).page();
     }
 
     @Override

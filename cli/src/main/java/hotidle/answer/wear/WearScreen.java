@@ -15,21 +15,29 @@ import hotidle.study.Wear;
 import hotidle.study.WearFindings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
-/** The first screen: how far all may wear together, the tightest fits, and which written limits are too loose. */
-record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> builds) {
+/**
+ * The first screen: how far all may wear together, the tightest fits, and which written limits are too loose.
+ *
+ * @param work what was done to each build; may be empty
+ */
+record WearScreen(Quantity.UnitSystem units, String circuit, String work, List<BuildWear> builds) {
 
     /** Fits that are listed at most. */
     private static final int TIGHTEST = 10;
 
+    /** Fits that a table lists before anything else is said (chosen). */
+    private static final int LEAST = 3;
+
     /** Written limits that are named. */
     private static final int WORST = 5;
 
-    /** Lines of a table beside its rows: a blank one before and after, its head and rule. */
-    private static final int AROUND = 4;
+    /** Blank lines before and behind a table. */
+    private static final int AROUND = 2;
 
     String text() {
-        StringBuilder text = new StringBuilder(WearLimitPhrase.heading(circuit)).append("\n");
+        StringBuilder text = new StringBuilder(Wrap.lines(WearLimitPhrase.heading(circuit, work), "", "  "));
         builds.forEach(one -> text.append(Wrap.lines(together(one), "", "  ")));
         StringBuilder end = new StringBuilder();
         builds.forEach(one -> end.append(tooLoose(one)));
@@ -38,26 +46,52 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
                 .distinct()
                 .toList());
         end.append(open.isEmpty() ? "" : Wrap.lines(open, "", "  "));
-        if (builds.size() == 1) {
-            end.append(tables().notGauged(builds.get(0)));
-            end.append(builds.get(0).hub(units));
-        }
-        end.append(Wrap.lines(next(), "", "  "));
-        end.append(Caution.LINE).append("\n");
-        long left = Wrap.LINES
-                - text.toString().lines().count()
-                - end.toString().lines().count()
-                - AROUND;
-        int rows = (int) Math.max(1, Math.min(TIGHTEST, left));
+        String last = Wrap.lines(next(), "", "  ") + Caution.LINE + "\n";
+        long room = Wrap.LINES - (text + end.toString() + last).lines().count() - AROUND;
         List<BuildWear> wearing = builds.stream()
                 .filter(one -> one.findings().fails().isEmpty()
                         && !WearTables.gauged(one).isEmpty())
                 .toList();
-        String table = wearing.isEmpty()
-                ? ""
-                : (wearing.size() == 1 ? tables().alone(wearing.get(0), rows) : tables().beside(wearing, rows))
-                        .fitted(Wrap.WIDTH);
+        List<String> notes = notes();
+        if (!wearing.isEmpty()) {
+            long least = tightest(wearing, LEAST).lines().count();
+            while (!notes.isEmpty() && room - lines(notes) < least) {
+                notes.remove(notes.size() - 1);
+            }
+        }
+        end.append(String.join("", notes)).append(last);
+        String table = wearing.isEmpty() ? "" : tightest(wearing, room - lines(notes));
         return text + "\n" + table + (table.isEmpty() ? "" : "\n") + end;
+    }
+
+    /** What else is to be known of the only build, which makes room for the tightest fits: all of it stands in the full text. */
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        if (builds.size() == 1) {
+            notes.add(tables().notGauged(builds.get(0)));
+            builds.get(0).hubSaid(units).forEach(said -> notes.add(Wrap.lines(said, "", "  ")));
+        }
+        return notes;
+    }
+
+    private static long lines(List<String> texts) {
+        return String.join("", texts).lines().count();
+    }
+
+    /** As many of the tightest fits as have room, at least one. */
+    private String tightest(List<BuildWear> wearing, long room) {
+        int rows = TIGHTEST;
+        String table = tightest(wearing, rows);
+        while (rows > 1 && table.lines().count() > room) {
+            rows--;
+            table = tightest(wearing, rows);
+        }
+        return table;
+    }
+
+    private String tightest(List<BuildWear> wearing, int rows) {
+        return (wearing.size() == 1 ? tables().alone(wearing.get(0), rows) : tables().beside(wearing, rows))
+                .fitted(Wrap.WIDTH);
     }
 
     /** What to do with the first build: that which fails as it is before all others. */
@@ -65,8 +99,12 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         return builds.stream()
                 .filter(one -> !one.wear().already().isEmpty())
                 .findFirst()
-                .map(one -> WearLimitPhrase.nextJobs(one.build()))
-                .orElseGet(() -> WearLimitPhrase.nextMeasure(builds.get(0).build()));
+                .map(one -> WearLimitPhrase.nextJobs(options(one)))
+                .orElseGet(() -> WearLimitPhrase.nextMeasure(options(builds.get(0))));
+    }
+
+    private String options(BuildWear one) {
+        return AfterWorkPhrase.options(one.build(), !work.isEmpty());
     }
 
     /** The same on a page: every fit that takes a limit away, and every written limit that is too loose. */
@@ -111,6 +149,14 @@ record WearScreen(Quantity.UnitSystem units, String circuit, List<BuildWear> bui
         }
         if (wear.held() == 0) {
             return WearLimitPhrase.noneHolds(name(one), 0) + unknown;
+        }
+        OptionalDouble past = one.pastTogether();
+        if (past.isPresent()) {
+            Wear.Together all = wear.together().orElseThrow();
+            return name(one) + ": "
+                    + WearLimitPhrase.wornUnevenly(
+                            all.share().orElseThrow(), at(all.gone().get(0)), past.getAsDouble())
+                    + unknown;
         }
         return name(one) + ": "
                 + wear.together()

@@ -50,7 +50,10 @@ record WearTables(Quantity.UnitSystem units) {
     /** The fits of one build, the tightest first. */
     TextTable alone(BuildWear one, int rows) {
         String size = " [" + Quantity.FIT.in(units).unit() + "]";
-        Optional<Double> share = one.wear().together().flatMap(Wear.Together::share);
+        // sizes from new say nothing of a build that is past them
+        Optional<Double> share = one.pastTogether().isPresent()
+                ? Optional.empty()
+                : one.wear().together().flatMap(Wear.Together::share);
         List<String> head = new ArrayList<>(List.of(
                 WearLimitPhrase.TIGHTEST,
                 WearLimitPhrase.AS_IT_IS + size,

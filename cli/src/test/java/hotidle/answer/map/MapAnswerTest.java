@@ -154,7 +154,8 @@ class MapAnswerTest {
                 List.of(1e-4),
                 List.of(row),
                 List.of());
-        List<String> letters = List.copyOf(new MapGrid(map).letters().values());
+        List<String> letters =
+                List.copyOf(new MapGrid(UnitSystem.SHOP, map).letters().values());
         assertEquals("A", letters.get(0));
         assertEquals("Z", letters.get(25));
         assertEquals("A1", letters.get(26));

@@ -38,13 +38,46 @@ class MapScreenTest {
         assertTrue(all.contains("2 fail, worst at stall (1), hot-idle (1)."), all);
         assertTrue(
                 screen.stream()
-                        .anyMatch(line -> line.matches("0\\.100 +5\\.00 to 10\\.00 +not tried +not tried +\\+32 %")),
+                        .anyMatch(line -> line.matches(
+                                "0\\.100 +5\\.00 to 10\\.00 +not tried +not tried +\\+32 % \\(10\\.00\\)")),
                 all);
         assertTrue(
                 screen.stream()
-                        .anyMatch(line ->
-                                line.matches("0\\.200 +nowhere +lubrication, hot-idle +lubrication, hot-idle +-12 %")),
+                        .anyMatch(line -> line.matches("0\\.200 +nowhere +hub film ~ \\(5\\.00\\) +lubrication"
+                                + " \\(10\\.00\\) +-12 % \\(10\\.00\\)")),
                 all);
+    }
+
+    /** Where nothing holds, the ends of a row name the limits that the picture has there, not that of its best point. */
+    @Test
+    void tableAndPictureNameTheSameLimitWhereNothingHolds() {
+        WindowMap.MapCell end = KNOWN.cells().get(1).get(0);
+        assertTrue(end.least().orElseThrow().key().kind() == Margin.Kind.FILM);
+        String row = answer(KNOWN, UnitSystem.METRIC)
+                .screen()
+                .lines()
+                .filter(line -> line.contains("nowhere"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(row.contains("hub film ~ (5.00)"), row);
+    }
+
+    /** A hundredth of a thousandth of an inch apart: the one is what the file tells, the other what was asked for. */
+    @Test
+    void noTwoSizesReadTheSame() {
+        WindowMap near = new WindowMap(
+                axis(WearSize.SizeKind.LENGTH, OptionalDouble.empty()),
+                List.of(LOW),
+                List.of(1e-4, 1.003e-4),
+                List.of(List.of(lube(LOW, 1e-4, 0.1)), List.of(lube(LOW, 1.003e-4, 0.1))),
+                List.of());
+        List<String> rows = answer(near, UnitSystem.SHOP)
+                .screen()
+                .lines()
+                .filter(line -> line.matches("0\\.00.*"))
+                .map(line -> line.split(" ")[0])
+                .toList();
+        assertTrue(rows.equals(List.of("0.00394", "0.00395")), rows.toString());
     }
 
     /** A film is a limit whose need is assumed; what is not known is not said to hold. */
@@ -53,7 +86,7 @@ class MapScreenTest {
         WindowMap map = map(1e-4, unknown(HIGH, 2e-4), new WindowMap.NamedCell("worn", contact(LOW, 2e-4)));
         String screen = answer(map, UnitSystem.METRIC).screen().replaceAll("\\s+", " ");
         assertTrue(screen.contains("hub film (hub) at stall (assumed): metal touches"), screen);
-        assertTrue(screen.contains("hub film, stall ~"), screen);
+        assertTrue(screen.contains("hub film ~ (5.00)"), screen);
         assertTrue(screen.contains("not known at 1 point: unsolved at stall"), screen);
     }
 

@@ -66,9 +66,10 @@ class CompareScreenPhraseTest {
 
     @Test
     void oneBuildHoldsAndSeveralHold() {
-        assertTrue(METRIC.holds(List.of("fresh"), 1, 500)
-                .startsWith(
-                        "fresh holds at all 1 driving condition, engine torques up to 500 N.m (more: --for), as far"));
+        assertTrue(
+                METRIC.holds(List.of("fresh"), 1, 500)
+                        .startsWith(
+                                "fresh holds at all 1 driving condition, which ask up to 500 N.m of engine torque (more: --for), as far"));
         assertTrue(METRIC.holds(List.of("fresh", "restored"), 3, 500)
                 .startsWith("fresh, restored hold at all 3 driving conditions"));
     }
@@ -76,7 +77,7 @@ class CompareScreenPhraseTest {
     @Test
     void afterJobsItIsSaidInShortWhatHolds() {
         assertEquals(
-                "worn-after holds at all 3 driving conditions, up to 500 N.m of engine torque, as asked here.",
+                "worn-after holds at all 3 driving conditions, which ask up to 500 N.m of engine torque.",
                 METRIC.holdsHere(List.of("worn-after"), 3, 500));
     }
 

@@ -67,6 +67,13 @@ class MarginsScreenPhraseTest {
         assertTrue(said.startsWith("6.0 of "), said);
     }
 
+    /** Where metal touches there is no film of a size. */
+    @Test
+    void aFilmThatIsNoneIsNotToldAsSoMuchOfAnother() {
+        Margin none = Margin.notKnown(Margin.Kind.FILM, "hub", 5e-6, Margin.Scale.LENGTH);
+        assertEquals("not known, needs 5.0 um", METRIC.isOfNeeded(none));
+    }
+
     @Test
     void oneOfAThingIsNotToldAsSeveral() {
         assertEquals(

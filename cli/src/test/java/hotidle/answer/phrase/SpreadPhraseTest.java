@@ -69,7 +69,9 @@ class SpreadPhraseTest {
                 "83 states solved, 8.3 for each of 10 units (those of the pairs among them).",
                 SpreadPhrase.cost(83, 10));
         assertTrue(SpreadPhrase.cost(0, 0).startsWith("0 states solved, 0 for"));
-        assertTrue(SpreadPhrase.impossible(1).startsWith("1 unit left out"));
+        assertEquals(
+                "1763 of the 2000 drawn cannot be built, as with a valve wider than its bore: the shares are of the other 237.",
+                SpreadPhrase.impossible(1763, 2000));
         assertTrue(SpreadPhrase.unsolved(2).contains("2 units"));
     }
 }

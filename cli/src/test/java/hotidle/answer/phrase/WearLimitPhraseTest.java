@@ -37,6 +37,28 @@ class WearLimitPhraseTest {
     }
 
     @Test
+    void aBuildPastWhatAllMayWearFromNewIsCountedFromToday() {
+        assertEquals(
+                "worn unevenly, its most worn fit at 131 % of its written limit, so each is counted alone from today. All worn alike"
+                        + " from new could reach 27 % of theirs; then cooler fails.",
+                WearLimitPhrase.wornUnevenly(0.27, "cooler", 1.31));
+    }
+
+    @Test
+    void aLimitThatIsTooLooseIsToldWithTheShareOfTheWayAtWhichItFails() {
+        assertEquals(
+                "2 of 9 written limits are too loose for this pressure; alone each fails at so much of the way from new to it:"
+                        + " pump.gap 12 %, hub.bore 38 %.",
+                WearLimitPhrase.tooLoose(
+                        "",
+                        2,
+                        9,
+                        List.of(
+                                WearLimitPhrase.looseFit("pump.gap", 0.12),
+                                WearLimitPhrase.looseFit("hub.bore", 0.38))));
+    }
+
+    @Test
     void wornFitsWithoutAWrittenLimitGiveNoShare() {
         assertFalse(WearLimitPhrase.wornAlready(2, 2, List.of(), 0).contains("%"));
     }
@@ -62,7 +84,7 @@ class WearLimitPhraseTest {
     void whatFailsAsItIsIsMendedAndWhatHasWearLeftIsMeasured() {
         assertEquals(
                 "Next: 'hotidle leaks' with --build worn --by job says which jobs keep every limit.",
-                WearLimitPhrase.nextJobs("worn"));
-        assertTrue(WearLimitPhrase.nextMeasure("restored").startsWith("Next: measure the tightest fits first"));
+                WearLimitPhrase.nextJobs("--build worn"));
+        assertTrue(WearLimitPhrase.nextMeasure("--build restored").startsWith("Next: measure the tightest fits first"));
     }
 }

@@ -105,7 +105,7 @@ class SpreadAnswerTest {
                 worn.question(),
                 new SpreadTally(
                         130, 10, 3, tally.sound(), tally.failing(), tally.rows(), tally.solves(), tally.margins()));
-        assertTrue(answer.screen().contains("10 units left out"), answer.screen());
+        assertTrue(answer.screen().contains("10 of the 130 drawn cannot be built"), answer.screen());
         assertTrue(answer.screen().contains("No steady state was found in 3 units"), answer.screen());
         assertFalse(answer.complete());
         assertTrue(answer.screen().lines().count() <= Wrap.LINES, answer.screen());

@@ -16,6 +16,7 @@ import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.plots.Chart;
 import hotidle.plots.FigureChart;
 import hotidle.plots.OilChart;
+import hotidle.plots.PressureCurve;
 import hotidle.plots.SpeedChart;
 import hotidle.study.SpeedSweep;
 import java.util.List;
@@ -31,13 +32,36 @@ class SweepPictureTest {
         SpeedChart pressure = (SpeedChart) charts.get(0);
         assertEquals("psi", pressure.unit());
         assertEquals("worn", pressure.curves().get(0).build());
+        PressureCurve curve = pressure.curves().get(0);
         assertEquals(
-                line(WORN, 3) / PSI, pressure.curves().get(0).points().get(3).pressure(), 1e-9);
+                line(WORN, 3) / PSI,
+                curve.points().get(curve.points().size() - 1).pressure(),
+                1e-9);
         OilChart oil = (OilChart) charts.get(1);
         assertTrue(
                 oil.title().matches("worn: slip and leaks give back \\d+ % of its oil at \\d+ rpm, \\d+ % at \\d+ rpm"),
                 oil.title());
         assertEquals("", SHOP.leftOutOfPicture());
+    }
+
+    /** Few speeds were asked for, 600 rpm apart; the speeds between that a reader looks for are solved and drawn. */
+    @Test
+    void theCurvePassesThroughThePointFromWhichTheLineHolds() {
+        double onset = 60 * WORN.onset().orElseThrow();
+        PressureCurve curve = ((SpeedChart)
+                        SHOP.picture().orElseThrow().charts().get(0))
+                .curves()
+                .get(0);
+        PressureCurve.SweepPoint there = curve.points().stream()
+                .filter(point -> Math.abs(point.speed() - onset) < 1e-6)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(curve.set(), there.pressure(), 0.2);
+        assertEquals(
+                4 + WORN.lookedFor().size(),
+                ((OilChart) SHOP.picture().orElseThrow().charts().get(1))
+                        .speeds()
+                        .size());
     }
 
     /** The worn unit's story lies at low speed: there its oil is shown larger, on a scale in both systems of units. */

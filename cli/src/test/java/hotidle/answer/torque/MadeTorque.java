@@ -68,6 +68,7 @@ final class MadeTorque {
                         List.of()),
                 List.of(),
                 10e5,
+                0.9 * torque,
                 new ClutchFactors(1.2, 1.2),
                 asked);
     }

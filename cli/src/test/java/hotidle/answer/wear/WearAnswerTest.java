@@ -23,11 +23,15 @@ import org.junit.jupiter.api.Test;
 
 class WearAnswerTest {
 
-    private static final List<WearSize> WEARING =
-            Wear.fits(CircuitReader.read(Library.text("crescent-four").orElseThrow(), "crescent-four.yaml")
-                    .circuit()
-                    .orElseThrow()
-                    .adjustable("worn"));
+    private static final List<WearSize> WEARING = wearing("worn");
+
+    private static List<WearSize> wearing(String build) {
+        return Wear.fits(CircuitReader.read(Library.text("crescent-four").orElseThrow(), "crescent-four.yaml")
+                .circuit()
+                .orElseThrow()
+                .adjustable(build));
+    }
+
     private static final Judgement.Key COOLER = new Judgement.Key("hot-idle", Margin.Kind.COOLER, "cooler");
     private static final WearSize FIRST = WEARING.get(0);
 
@@ -36,7 +40,7 @@ class WearAnswerTest {
     }
 
     private static WearAnswer answer(List<BuildWear> builds) {
-        return new WearAnswer(UnitSystem.SHOP, "rig", "", builds);
+        return new WearAnswer(UnitSystem.SHOP, "rig", "", "", builds);
     }
 
     private static BuildWear bench(
@@ -48,7 +52,7 @@ class WearAnswerTest {
         return new BuildWear(
                 name,
                 OptionalDouble.of(1e6),
-                WEARING,
+                wearing("fresh"),
                 new Wear(held, already, fits, together, List.of(), List.of(), List.of()));
     }
 
@@ -108,6 +112,49 @@ class WearAnswerTest {
         assertTrue(Json.tree(answer.json()).at("/builds/0/fits/0/gone_at").isNull());
     }
 
+    /** The worn ready circuit: sizes counted from new would lie behind those that it has. */
+    @Test
+    void whatAllMayWearFromNewIsNoColumnWhereAFitIsPastIt() {
+        Wear.Together early = new Wear.Together(Optional.of(0.01), List.of(COOLER), List.of(), 8);
+        Wear wear = new Wear(1, List.of(), List.of(gone(50.8e-6)), Optional.of(early), List.of(), List.of(), List.of());
+        String past = answer(List.of(new BuildWear("worn", OptionalDouble.of(1e6), WEARING, wear)))
+                .screen();
+        assertFalse(past.contains("all together"), past);
+        assertTrue(past.replaceAll("\\s+", " ").contains("All worn alike from new could reach 1 % of theirs"), past);
+        Wear.Together late = new Wear.Together(Optional.of(7.5), List.of(COOLER), List.of(), 8);
+        String ahead = answer(1, List.of(gone(50.8e-6)), Optional.of(late)).screen();
+        assertTrue(ahead.replaceAll("\\s+", " ").contains("all together"), ahead);
+        assertTrue(ahead.contains("may wear 750 % of its written limits"), ahead);
+    }
+
+    /** A build after jobs is in no file, so that no command can be asked for it by its name. */
+    @Test
+    void whatWasDoneHeadsTheScreenAndTheNextCommandTakesTheSameOptions() {
+        BuildWear after = bench("worn-after", 1, List.of(), List.of(gone(50.8e-6)), Optional.empty());
+        String screen =
+                new WearAnswer(UnitSystem.SHOP, "rig", "", "each build after the job pump", List.of(after)).screen();
+        assertTrue(screen.startsWith("rig, each build after the job pump: how far fits may wear"), screen);
+        assertTrue(screen.replaceAll("\\s+", " ").contains("'hotidle margins' with the same options says"), screen);
+        assertFalse(screen.contains("--build worn-after"), screen);
+    }
+
+    @Test
+    void theTightestFitsHaveRoomBeforeWhatElseIsSaid() {
+        List<Wear.WornFit> fits = new java.util.ArrayList<>();
+        for (WearSize size : WEARING) {
+            fits.add(new Wear.WornFit(
+                    size,
+                    Optional.of(size.value() + 1e-5),
+                    List.of(COOLER),
+                    size.value() + 1e-3,
+                    OptionalDouble.of(size.fresh())));
+        }
+        String screen = answer(1, fits, Optional.empty()).screen();
+        assertTrue(screen.lines().count() <= 24, screen);
+        assertTrue(
+                screen.lines().filter(line -> line.endsWith("cooler, hot-idle")).count() >= 3, screen);
+    }
+
     @Test
     void whereNoLimitHoldsNoWearIsSaidToTakeOneAway() {
         String screen = answer(0, List.of(gone(1e-4)), Optional.empty()).full();
@@ -136,7 +183,7 @@ class WearAnswerTest {
                 FIRST.value() + 1e-3,
                 OptionalDouble.of(FIRST.fresh() + 0.05e-3));
         String screen = answer(1, List.of(far), Optional.empty()).full().replaceAll("\\s+", " ");
-        assertTrue(screen.contains("(0.05 mm beyond new), less than this table"), screen);
+        assertTrue(screen.contains("(0.05 mm beyond new), less than the limits judged here do"), screen);
         assertTrue(Json.tree(answer(1, List.of(far), Optional.empty()).json())
                 .at("/builds/0/fits/0/published_allowance")
                 .isNumber());
@@ -214,9 +261,11 @@ class WearAnswerTest {
                 .screen()
                 .replaceAll("\\s+", " ");
         assertTrue(
-                screen.contains("2 of 3 written limits are too loose for this pressure, each alone: "
-                        + WEARING.get(2).name() + " (fails at 30 %), "
-                        + WEARING.get(1).name() + " (fails at 60 %)."),
+                screen.contains(
+                        "2 of 3 written limits are too loose for this pressure; alone each fails at so much of the way from new"
+                                + " to it: "
+                                + WEARING.get(2).name() + " 30 %, "
+                                + WEARING.get(1).name() + " 60 %."),
                 screen);
     }
 }
