@@ -37,9 +37,12 @@ public record TorquePhrase(Quantity.UnitSystem units) {
      */
     public String held(String build, double torque, double hardest) {
         return build + " holds " + Quantity.TORQUE.with(units, torque) + " of engine torque in every range"
-                + (hardest > 0
-                        ? " (its driving conditions ask up to " + Quantity.TORQUE.number(units, hardest) + ")"
-                        : "");
+                + (hardest > 0 ? " (driving conditions ask up to " + Quantity.TORQUE.number(units, hardest) + ")" : "");
+    }
+
+    /** The same of one that stands under another. */
+    public String heldToo(String build, double torque) {
+        return build + " holds " + Quantity.TORQUE.with(units, torque) + " in every range";
     }
 
     /**

@@ -176,7 +176,8 @@ public record TorqueAnswer(
         for (BuildTorque one : builds) {
             one.asked().ifPresent(asked -> said.add(new AskedSentence(units).of(one, asked)));
             if (one.asked().isEmpty() || !brief) {
-                one.least().ifPresent(least -> said.add(rows.least(one, least)));
+                boolean first = said.isEmpty();
+                one.least().ifPresent(least -> said.add(rows.least(one, least, first)));
             }
             if (!one.notKnown().isEmpty()) {
                 said.add(TorquePhrase.notKnown(one.build(), one.notKnown()));

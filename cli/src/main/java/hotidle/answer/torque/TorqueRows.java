@@ -105,11 +105,13 @@ record TorqueRows(Quantity.UnitSystem units, List<BuildTorque> builds) {
         return ratio.isPresent() ? String.format(Locale.ROOT, "%.3f", ratio.getAsDouble()) : "-";
     }
 
-    /** The range that holds least, in a sentence. */
-    String least(BuildTorque build, TorqueHeld range) {
+    /** The range that holds least, in a sentence; that of the first build says what is asked too. */
+    String least(BuildTorque build, TorqueHeld range, boolean first) {
         Held held = range.held().orElseThrow();
         return phrase().least(
-                        phrase().held(build.build(), held.torque(), build.hardest()),
+                        first
+                                ? phrase().held(build.build(), held.torque(), build.hardest())
+                                : phrase().heldToo(build.build(), held.torque()),
                         range.range(),
                         held.links().get(0).name(),
                         held.line(),

@@ -15,7 +15,7 @@ class TorquePhraseTest {
     @Test
     void aBuildHoldsTheLeastOfItsForwardRanges() {
         assertEquals(
-                "made holds 610 N.m of engine torque in every range (its driving conditions ask up to 500); low-clutch gives first,"
+                "made holds 610 N.m of engine torque in every range (driving conditions ask up to 500); low-clutch gives first,"
                         + " in first, at 10.00 bar line pressure (set to 9.72), then input-shaft in reverse at x1.25 of that.",
                 metric.least(
                         metric.held("made", 610, 500),
@@ -24,6 +24,7 @@ class TorquePhraseTest {
                         1e6,
                         metric.commanded(9.7e5, 9.72e5),
                         TorquePhrase.second("input-shaft", "reverse", 1.25)));
+        assertEquals("other holds 610 N.m in every range", metric.heldToo("other", 610));
         assertEquals(
                 "made holds 610 N.m of engine torque in every range; low-clutch gives first, in first, at 10.00 bar line pressure.",
                 metric.least(metric.held("made", 610, 0), "first", "low-clutch", 1e6, "", ""));

@@ -121,7 +121,7 @@ class StagesAnswerTest {
         String full = answer(false).full();
         assertTrue(
                 full.contains(
-                        "sound holds 600 N.m of engine torque in every range (its driving conditions ask up to 540);"),
+                        "sound holds 600 N.m of engine torque in every range (driving conditions ask up to 540);"),
                 full);
         assertTrue(
                 full.replaceAll("\\s+", " ")
