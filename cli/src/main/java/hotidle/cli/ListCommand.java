@@ -1,11 +1,13 @@
 package hotidle.cli;
 
 import hotidle.answer.list.BuildListing;
+import hotidle.answer.list.FaultListing;
 import hotidle.answer.list.JobListing;
 import hotidle.answer.list.ListAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadyCircuit;
+import hotidle.fault.UnitFaults;
 import hotidle.study.JobPlace;
 import hotidle.transmission.Workshop;
 import java.util.List;
@@ -23,15 +25,15 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Lists the ready circuits with their builds and oils, the kinds of parts and of faults, and the units; of one"
-                        + " circuit its builds, or its jobs.")
+                        + " circuit its builds, its jobs, or the faults that it can have.")
 final class ListCommand implements Callable<Integer> {
 
     @Parameters(
             arity = "0..2",
             paramLabel = "WHAT",
             description =
-                    "circuits, parts, faults, units or all; or a circuit: its builds; or jobs and a circuit: what --job"
-                            + " takes. Default: all")
+                    "circuits, parts, faults, units or all; or a circuit: its builds; or jobs or faults and a circuit: what"
+                            + " --job or --fault takes there. Default: all")
     List<String> what = List.of();
 
     @Option(names = "--full", description = "all of it, not only what fits on one screen")
@@ -50,11 +52,20 @@ final class ListCommand implements Callable<Integer> {
         if (word.equalsIgnoreCase(ListWord.JOBS)) {
             return jobs();
         }
+        Optional<ListWord> listed = ListWord.of(word);
+        if (what.size() > 1 && listed.equals(Optional.of(ListWord.FAULTS))) {
+            DescribedCircuit circuit = load(what.get(1));
+            return new FaultListing(
+                            circuit.name(),
+                            UnitFaults.of(
+                                    circuit.adjustables().values().iterator().next()))
+                    .text();
+        }
         if (what.size() > 1) {
             throw new WrongInputException("hotidle: list " + word + " takes no '" + what.get(1)
-                    + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + ListWord.JOBS + " CIRCUIT");
+                    + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + ListWord.JOBS
+                    + " CIRCUIT or hotidle list faults CIRCUIT");
         }
-        Optional<ListWord> listed = ListWord.of(word);
         if (listed.isEmpty()) {
             ListWord.refuseUnknown(word);
             return new BuildListing(load(word)).text();

@@ -48,7 +48,7 @@ final class PartCommand implements Callable<Integer> {
 
     @Option(
             names = {"-h", "--help"},
-            description = "lists the kinds; behind a kind, its keys")
+            description = "lists the kinds; behind a kind, its keys; with --full their sources too")
     boolean help;
 
     @Mixin
@@ -72,7 +72,7 @@ final class PartCommand implements Callable<Integer> {
                 .orElseThrow(() -> new WrongInputException("hotidle part: '" + kind + "' is no kind of part\nmend: "
                         + Nearest.mend(kind, Kinds.words()) + "\n'hotidle part --help' says what each is"));
         if (help) {
-            spec.commandLine().getOut().print(KindHelp.keys(known));
+            spec.commandLine().getOut().print(KindHelp.keys(known, shared.full));
             return HotIdle.DONE;
         }
         return answer(known);

@@ -4,7 +4,6 @@ import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Rpm;
 import hotidle.answer.phrase.SheetPhrase;
 import hotidle.answer.sheet.SheetAnswer;
-import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.ReadingsWriter;
 import hotidle.study.gauge.AcceptanceSheet;
 import hotidle.transmission.Adjustable;
@@ -18,8 +17,7 @@ import picocli.CommandLine.Model.CommandSpec;
 /** Writes a sheet of gauge readings. */
 record ReadingsRun(CommandSpec spec, Quantity.UnitSystem units) {
 
-    int run(DescribedCircuit described, String build, boolean expected, Optional<Path> out) {
-        Adjustable chosen = Circuits.adjustable(described, build);
+    int run(Adjustable chosen, boolean expected, Optional<Path> out) {
         PrintWriter err = spec.commandLine().getErr();
         AcceptanceSheet sheet = AcceptanceSheet.of(chosen);
         SheetAnswer answer = new SheetAnswer(ReadingsWriter.write(

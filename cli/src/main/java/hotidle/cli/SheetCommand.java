@@ -5,10 +5,14 @@ import hotidle.answer.phrase.SheetPhrase;
 import hotidle.answer.sheet.SheetAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.sheet.SheetWriter;
+import hotidle.transmission.Adjustable;
+import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -21,7 +25,8 @@ import picocli.CommandLine.Spec;
         description = {
             "Writes a measurement sheet to fill in with a spreadsheet: a row for each fit that wears. Without --out it is printed.",
             "Filled in, '--sheet FILE.csv' makes a build of it in every command. What is left blank is not measured.",
-            "With --readings it is a sheet of gauge readings for 'hotidle gauge'."
+            "With --readings it is a sheet of gauge readings for 'hotidle gauge'; with --expected it says beside each what the"
+                    + " unit is to read, after --job and --set too."
         })
 final class SheetCommand implements Callable<Integer> {
 
@@ -59,20 +64,37 @@ final class SheetCommand implements Callable<Integer> {
             description = "shop (new sizes and limits in inches), metric or si (in millimetres). Default: shop")
     Quantity.UnitSystem units;
 
+    @Mixin
+    private FilledSheet measured;
+
+    @Mixin
+    private JobOption jobs;
+
+    @Mixin
+    private AskedPressure set;
+
+    /** Known only to say what to ask instead. */
+    @Option(names = "--fault", hidden = true)
+    private String fault;
+
     @Spec
     CommandSpec spec;
 
     @Override
     public Integer call() {
-        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
+        if (fault != null) {
+            throw new WrongInputException("hotidle: --fault " + fault
+                    + ": a sheet says what a sound unit reads\nmend: what a fault does: hotidle compare " + circuit
+                    + " --fault " + fault);
+        }
         if (readings || expected) {
-            return new ReadingsRun(spec, units).run(described, build, expected, Optional.ofNullable(out));
+            return readings();
         }
-        if (build != null) {
-            throw new WrongInputException(
-                    "hotidle: --build goes with --readings or --expected: a measurement sheet is the"
-                            + " same for every build\nmend: leave --build out");
-        }
+        forReadingsOnly("--build", build != null);
+        forReadingsOnly("--job", !jobs.named().isEmpty());
+        forReadingsOnly("--set", set.given());
+        forReadingsOnly("--sheet", measured.file().isPresent());
+        DescribedCircuit described = Circuits.load(circuit, spec.commandLine().getErr());
         SheetWriter.LengthUnit unit =
                 units == Quantity.UnitSystem.SHOP ? SheetWriter.LengthUnit.INCH : SheetWriter.LengthUnit.MM;
         SheetAnswer sheet = new SheetAnswer(described.measurementSheet(unit));
@@ -86,5 +108,26 @@ final class SheetCommand implements Callable<Integer> {
                             out, sheet.rows(), described.sizes().size()));
         }
         return HotIdle.DONE;
+    }
+
+    /** What to read on a build after the work that is asked for. */
+    private int readings() {
+        PrintWriter err = spec.commandLine().getErr();
+        DescribedCircuit described = Circuits.load(circuit, measured.file(), err, new ReadInputs());
+        BuildWork work = new BuildWork(jobs.named(), set.pressure(), new FaultOption());
+        Adjustable chosen = work.on(described, List.of(Circuits.adjustable(described, build)), units)
+                .first();
+        if (work.given()) {
+            err.println(work.said(units));
+        }
+        return new ReadingsRun(spec, units).run(chosen, expected, Optional.ofNullable(out));
+    }
+
+    private static void forReadingsOnly(String option, boolean given) {
+        if (given) {
+            throw new WrongInputException("hotidle: " + option
+                    + " goes with --readings or --expected: a measurement sheet is the"
+                    + " same for every build\nmend: leave " + option + " out");
+        }
     }
 }

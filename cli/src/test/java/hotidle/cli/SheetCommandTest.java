@@ -84,6 +84,33 @@ class SheetCommandTest {
     }
 
     @Test
+    void whatAFinishedUnitIsToReadIsAskedAfterItsJobsAndItsNewPressure() {
+        Run worn = Run.of("sheet", "shuttle-five", "--build", "worn", "--expected");
+        Run done = Run.of("sheet", "shuttle-five", "--build", "worn", "--job", "pump", "--set", "240psi", "--expected");
+        assertEquals(HotIdle.DONE, done.code(), done.err());
+        assertTrue(done.err().contains("after the job pump, set to 240 psi"), done.err());
+        assertTrue(soundTo(done.out()) > 1.4 * soundTo(worn.out()), done.out());
+    }
+
+    /** The upper end of what the line reads in the first row. */
+    private static double soundTo(String sheet) {
+        String[] cells = sheet.lines().skip(1).findFirst().orElseThrow().split(",", -1);
+        return Double.parseDouble(cells[cells.length - 1]);
+    }
+
+    @Test
+    void aBlankSheetAsksNothingOfABuildAndNoSheetIsOfAFault() {
+        for (String option : java.util.List.of("--job", "--set", "--build")) {
+            Run run = Run.of("sheet", "shuttle-five", option, option.equals("--set") ? "200psi" : "pump");
+            assertEquals(HotIdle.WRONG_INPUT, run.code());
+            assertTrue(run.err().contains(option + " goes with --readings or --expected"), run.err());
+        }
+        Run fault = Run.of("sheet", "shuttle-five", "--expected", "--fault", "oil-aerated:8%");
+        assertEquals(HotIdle.WRONG_INPUT, fault.code());
+        assertTrue(fault.err().contains("hotidle compare shuttle-five --fault oil-aerated:8%"), fault.err());
+    }
+
+    @Test
     void checkSaysHowMuchOfASheetIsFilledInAndDoesNotSendTheReaderToItself() throws Exception {
         Run check = Run.of("check", "shuttle-five", "--sheet", filled().toString(), "--full");
         assertTrue(check.out().contains("all others assumed new\n"), check.out());

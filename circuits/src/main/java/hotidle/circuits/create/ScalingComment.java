@@ -66,7 +66,7 @@ record ScalingComment(
                     .limit(NAMED)
                     .forEach(effect -> sizes.append(
                             String.format(Locale.ROOT, " %s %+.1f %%;", effect.path(), 100 * effect.change())));
-            lines.add(sizes.toString());
+            lines.add(sizes + " a fit can go into the sheet, any other is written over here.");
         });
         return lines;
     }

@@ -88,8 +88,12 @@ public final class ReadingsWriter {
                                 + units.torque()));
         cells.put(ReadingColumn.UNIT, unit);
         if (expected) {
-            cells.put(ReadingColumn.EXPECTED, number(in(Math.max(line.low(), 0), unit, dimension), unit));
-            cells.put(ReadingColumn.EXPECTED_TO, number(in(line.high(), unit, dimension), unit));
+            double low = in(Math.max(line.low(), 0), unit, dimension);
+            double high = in(line.high(), unit, dimension);
+            int own = unit.equals("psi") ? 0 : 2;
+            int decimals = number(low, own).equals(number(high, own)) ? own + 1 : own;
+            cells.put(ReadingColumn.EXPECTED, number(low, decimals));
+            cells.put(ReadingColumn.EXPECTED_TO, number(high, decimals));
         }
         return cells;
     }
@@ -101,7 +105,7 @@ public final class ReadingsWriter {
         return (si - zero) / one;
     }
 
-    private static String number(double value, String unit) {
-        return String.format(Locale.ROOT, unit.equals("psi") ? "%.0f" : "%.2f", value);
+    private static String number(double value, int decimals) {
+        return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

@@ -95,13 +95,31 @@ public enum Quantity {
         if (Double.isNaN(siValue)) {
             return NONE;
         }
-        String text = String.format(Locale.ROOT, "%." + in(system).decimals() + "f", value(system, siValue));
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return rounded(system, siValue, in(system).decimals());
     }
 
     /** The same of a value that may be absent. */
     public String number(UnitSystem system, OptionalDouble siValue) {
         return siValue.isPresent() ? number(system, siValue.getAsDouble()) : NONE;
+    }
+
+    /** The decimals that a range takes so that its two ends read different: those of the table, and up to three more. */
+    public int decimals(UnitSystem system, double low, double high) {
+        int own = in(system).decimals();
+        int most = low == high ? own : own + MORE;
+        int decimals = own;
+        while (decimals < most && rounded(system, low, decimals).equals(rounded(system, high, decimals))) {
+            decimals++;
+        }
+        return decimals;
+    }
+
+    private static final int MORE = 3;
+
+    /** The value with so many decimals, without its unit. */
+    public String rounded(UnitSystem system, double siValue, int decimals) {
+        String text = String.format(Locale.ROOT, "%." + decimals + "f", value(system, siValue));
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
     }
 
     /** A value that falls short of another one, with its unit: with a decimal more where both would read the same. */

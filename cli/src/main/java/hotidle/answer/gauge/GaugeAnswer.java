@@ -7,7 +7,10 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.study.gauge.FitsTogether;
 import hotidle.study.gauge.GaugeDiagnosis;
 import hotidle.study.gauge.GaugeFindings;
+import hotidle.study.gauge.GaugeReading;
+import hotidle.study.gauge.Meter;
 import hotidle.study.gauge.NextReading;
+import hotidle.study.gauge.TestPoint;
 import hotidle.transmission.Command;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -54,6 +57,20 @@ public record GaugeAnswer(
      * @param commanded   highest line pressure that can be commanded [Pa]; empty where none can be
      */
     public record Hardest(double speed, OptionalDouble temperature, OptionalDouble commanded) {
+
+        /** As near to a speed, a share of it, and to a temperature [K], a reading is taken there (chosen). */
+        private static final double SPEED = 1.1;
+
+        private static final double WARMTH = 5;
+
+        /** Whether a pressure was read under it, in whatever range. */
+        boolean readAt(GaugeReading reading) {
+            TestPoint at = reading.at();
+            return reading.meter().reads() == Meter.Reads.PRESSURE
+                    && at.speed() <= SPEED * speed
+                    && at.temperature() >= temperature.orElse(0) - WARMTH
+                    && (commanded.isEmpty() || at.commanded().orElse(0) >= commanded.getAsDouble() - Command.AGREE);
+        }
 
         /** Under what a fault in a unit shows most: the slowest driving condition and the highest line commanded. */
         static Hardest of(Transmission unit) {

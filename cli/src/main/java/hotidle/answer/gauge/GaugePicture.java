@@ -3,6 +3,7 @@ package hotidle.answer.gauge;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.GaugePhrase;
 import hotidle.answer.phrase.GaugePicturePhrase;
+import hotidle.fault.UnitFault;
 import hotidle.plots.Chart;
 import hotidle.plots.Picture;
 import hotidle.plots.RowLook;
@@ -11,6 +12,7 @@ import hotidle.study.gauge.GaugeFindings;
 import hotidle.study.gauge.GaugeReading;
 import hotidle.study.gauge.Meter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,19 +133,22 @@ public record GaugePicture(GaugeAnswer answer) {
                                 group.causes().size() > 1
                                         ? GaugePicturePhrase.ALIKE
                                         : words.size(cause.fault(), cause.size())))));
-        if (rows.size() > MOST_CAUSES) {
-            rows.subList(MOST_CAUSES, rows.size()).clear();
+        List<GaugeFindings.Pair> pairs = CauseLines.pairs(found);
+        int most = MOST_CAUSES - pairs.size();
+        if (rows.size() > most) {
+            rows.subList(most, rows.size()).clear();
         }
+        pairs.forEach(pair -> rows.add(share(pair(pair), pair.share(), GaugePicturePhrase.TOGETHER)));
+        rows.sort(Comparator.comparingDouble(
+                (RowsChart.ChartRow row) -> -row.pieces().get(0).to()));
         rows.add(share(GaugePicturePhrase.NONE, found.none(), ""));
-        String title = found.first()
-                .filter(group -> group.share() >= found.none())
-                .map(group -> GaugePicturePhrase.causes(
-                        CauseWords.brief(group.leader()),
-                        group.share(),
-                        group.causes().size() - 1))
-                .orElseGet(() -> GaugePicturePhrase.noCause(found.none()));
+        double rest =
+                100 - rows.stream().mapToDouble(row -> row.pieces().get(0).to()).sum();
+        if (rest >= 1) {
+            rows.add(share(GaugePicturePhrase.REST, rest / 100, ""));
+        }
         return new RowsChart(
-                title,
+                title(pairs),
                 GaugePicturePhrase.subtitle(answer.circuit(), answer.file()),
                 GaugePicturePhrase.CAUSES_ACROSS,
                 0,
@@ -152,6 +157,34 @@ public record GaugePicture(GaugeAnswer answer) {
                 Optional.empty(),
                 Map.of(),
                 "");
+    }
+
+    /** What leads: a group, a pair or none of these. */
+    private String title(List<GaugeFindings.Pair> pairs) {
+        GaugeFindings found = answer.findings();
+        double group = found.first().map(GaugeFindings.Group::share).orElse(0.0);
+        Optional<GaugeFindings.Pair> pair = pairs.stream().findFirst().filter(one -> one.share() > group);
+        if (Math.max(group, pair.map(GaugeFindings.Pair::share).orElse(0.0)) < found.none()) {
+            return GaugePicturePhrase.noCause(found.none());
+        }
+        String leads = pair.map(one -> GaugePicturePhrase.causes(pair(one), one.share(), 0))
+                .orElseGet(() -> found.first()
+                        .map(one -> GaugePicturePhrase.causes(
+                                CauseWords.brief(one.leader()),
+                                one.share(),
+                                one.causes().size() - 1))
+                        .orElseThrow());
+        return found.nothingFits() ? GaugePicturePhrase.poorly(leads) : leads;
+    }
+
+    private static String pair(GaugeFindings.Pair pair) {
+        return GaugePicturePhrase.pair(
+                part(pair.one().fault()), part(pair.other().fault()));
+    }
+
+    /** Where a fault is; of one that is nowhere what it is. */
+    private static String part(UnitFault fault) {
+        return fault.part().isEmpty() ? fault.kind().about() : fault.part();
     }
 
     private static RowsChart.ChartRow share(String name, double share, String size) {

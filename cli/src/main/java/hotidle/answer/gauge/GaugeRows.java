@@ -54,15 +54,16 @@ record GaugeRows(GaugeAnswer answer) {
             GaugeReading reading = found.readings().get(i);
             GaugeFindings.ExpectedReading expected = found.expected().get(i);
             boolean pressure = reading.meter().reads() == Meter.Reads.PRESSURE;
-            Quantity quantity = pressure ? Quantity.PRESSURE : Quantity.FLOW;
             table.add(List.of(
                     reading.meter().name(),
                     reading.at().range(),
                     Quantity.SPEED.number(answer.units(), reading.at().speed()),
                     Quantity.TEMPERATURE.with(answer.units(), reading.at().temperature()),
                     (sense(reading) + " " + phrase.value(pressure, reading.value())).strip(),
-                    quantity.number(answer.units(), Math.max(expected.mean() - 2 * expected.deviation(), 0)) + " to "
-                            + quantity.number(answer.units(), expected.mean() + 2 * expected.deviation()),
+                    phrase.sound(
+                            pressure,
+                            expected.mean() - 2 * expected.deviation(),
+                            expected.mean() + 2 * expected.deviation()),
                     String.format(Locale.ROOT, "%+.1f", expected.off())));
         }
         return table;

@@ -15,6 +15,7 @@ import hotidle.study.gauge.TestPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is said of gauge readings: what is wrong, how sure, what next. */
 final class GaugeScreen {
@@ -48,14 +49,16 @@ final class GaugeScreen {
             screen.addWhereRoom(onRegulator());
         } else {
             screen.add(readings.sound());
-            screen.add(GaugePhrase.CAUSES);
-            List<String> lines = causes.lines(GROUPS, OTHERS);
+            screen.add(Wrap.lines(headed(), "", "  "));
             String next = next(1);
-            for (String line : lines) {
-                if (line.lines().count() + next.lines().count() <= screen.room() - 1) {
-                    screen.add(line);
+            List<CauseLines.CauseLine> shown = new ArrayList<>();
+            for (CauseLines.CauseLine line : causes.lines(GROUPS, OTHERS)) {
+                if (line.text().lines().count() + next.lines().count() <= screen.room() - 2) {
+                    screen.add(line.text());
+                    shown.add(line);
                 }
             }
+            CauseLines.rest(shown).ifPresent(rest -> screen.add(rest.text()));
             screen.addWhereRoom(next);
         }
         screen.addWhereRoom(Wrap.lines(
@@ -73,14 +76,19 @@ final class GaugeScreen {
                 new StringBuilder(Wrap.lines(HeadingPhrase.headed(answer.circuit(), answer.about()), "", "  "));
         text.append("\n").append(Caution.whole(answer.commanded())).append("\n").append(NoStallPhrase.of(answer.low()));
         text.append("\n").append(verdict());
+        text.append(Wrap.lines(
+                GaugePhrase.misfit(
+                        found.agreement().chiSquare(), found.agreement().degrees()),
+                "",
+                "  "));
         GaugeRows rows = new GaugeRows(answer);
         text.append("\n").append(rows.readings().aligned());
         text.append("\n").append(readings.standOut(found.readings().size()));
         text.append(found.agreement().agrees() ? "" : readings.sound());
         text.append(onRegulator());
         if (!found.agreement().agrees()) {
-            text.append("\n").append(GaugePhrase.CAUSES).append("\n");
-            causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(text::append);
+            text.append("\n").append(Wrap.lines(headed(), "", "  "));
+            withRest(Integer.MAX_VALUE).forEach(text::append);
             text.append("\n").append(next(answer.next().size()));
         }
         text.append("\n").append(rows.causes().folded(Wrap.WIDTH));
@@ -93,10 +101,10 @@ final class GaugeScreen {
         List<String> said = new ArrayList<>(List.of(
                 joined(verdict()), joined(readings.standOut(found.readings().size())), joined(onRegulator())));
         if (!found.agreement().agrees()) {
-            said.add(GaugePhrase.CAUSES);
-            causes.lines(Integer.MAX_VALUE, Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
+            said.add(headed());
+            withRest(Integer.MAX_VALUE).forEach(line -> said.add(" " + joined(line)));
             if (answer.next().isEmpty()) {
-                said.add(GaugePhrase.NOTHING_NEXT);
+                said.add(nothingNext());
             }
             answer.next().forEach(reading -> said.add(joined(next(reading))));
         }
@@ -111,18 +119,16 @@ final class GaugeScreen {
                 joined(verdict()),
                 joined(readings.standOut(found.readings().size())),
                 joined(onRegulator()),
-                agrees ? "" : GaugePhrase.CAUSES,
+                agrees ? "" : headed(),
                 agrees
                         ? List.of()
-                        : causes.lines(Integer.MAX_VALUE, OTHERS).stream()
-                                .map(GaugeScreen::joined)
-                                .toList(),
+                        : withRest(OTHERS).stream().map(GaugeScreen::joined).toList(),
                 agrees || answer.next().isEmpty()
                         ? List.of()
                         : answer.next().stream()
                                 .map(reading -> joined(next(reading)))
                                 .toList(),
-                agrees || !answer.next().isEmpty() ? "" : GaugePhrase.NOTHING_NEXT,
+                agrees || !answer.next().isEmpty() ? "" : nothingNext(),
                 new GaugeRows(answer).causes().head(),
                 new GaugeRows(answer).causes().body(),
                 GaugePhrase.ASSUMED,
@@ -152,16 +158,38 @@ final class GaugeScreen {
                         found.readings().size(),
                         answer.file(),
                         agreement.agrees(),
-                        agreement.chiSquare(),
-                        agreement.degrees(),
-                        agreement.probability()),
+                        agreement.probability(),
+                        agreement.agrees() || agreement.probability() < GaugeFindings.DISAGREE),
                 "",
                 "  ");
     }
 
+    /** Over the causes. */
+    private String headed() {
+        return GaugePhrase.causes(found.nothingFits(), found.agreement().degrees());
+    }
+
+    /** All causes, and what is left to those that are not named. */
+    private List<String> withRest(int others) {
+        List<CauseLines.CauseLine> lines = causes.lines(Integer.MAX_VALUE, others);
+        return Stream.concat(lines.stream(), CauseLines.rest(lines).stream())
+                .map(CauseLines.CauseLine::text)
+                .toList();
+    }
+
+    private String nothingNext() {
+        long single = found.groups().stream()
+                .mapToLong(group -> group.causes().size())
+                .sum();
+        if (found.nothingFits()) {
+            return GaugePhrase.FIRST_CHECK;
+        }
+        return single == 1 ? GaugePhrase.ONE_LEFT : GaugePhrase.NOTHING_NEXT;
+    }
+
     private String next(int most) {
         if (answer.next().isEmpty()) {
-            return GaugePhrase.NOTHING_NEXT + "\n";
+            return Wrap.lines(nothingNext(), "", "  ");
         }
         return answer.next().stream().limit(most).map(this::next).collect(Collectors.joining());
     }
@@ -195,7 +223,9 @@ final class GaugeScreen {
                 : Wrap.lines(
                         phrase.onRegulator(
                                 found.readings().size(),
-                                phrase.hardest(hardest.speed(), hardest.temperature(), hardest.commanded())),
+                                found.readings().stream().anyMatch(hardest::readAt)
+                                        ? ""
+                                        : phrase.hardest(hardest.speed(), hardest.temperature(), hardest.commanded())),
                         "",
                         "  ");
     }

@@ -52,6 +52,7 @@ public record ListAnswer(Set<Listing> shown, List<ReadyCircuit> ready, List<Desc
         }
         if (shown.equals(Set.of(Listing.FAULTS))) {
             text.append(ListPhrase.FAULTS).append('\n').append(faults());
+            text.append(ListPhrase.FAULTS_OF).append('\n');
         }
         if (shown.equals(Set.of(Listing.UNITS))) {
             text.append(Wrap.lines(units().replaceAll("\n *", "; ").strip().replaceFirst(";$", "."), "", "  "));

@@ -31,17 +31,25 @@ public final class KindHelp {
         return text.toString();
     }
 
-    /** The keys of one kind. */
-    public static String keys(Kind kind) {
+    /**
+     * The keys of one kind.
+     *
+     * @param full whether with the sources of its law and of what is taken for keys that are left out
+     */
+    public static String keys(Kind kind, boolean full) {
         StringBuilder text = new StringBuilder();
         text.append(kind.word()).append(": ").append(kind.about()).append("\n\n");
         text.append("law     ").append(kind.physics().law()).append('\n');
-        text.append("source  ").append(kind.physics().source()).append("\n\n");
+        if (full) {
+            text.append("source  ").append(kind.physics().source()).append('\n');
+        }
+        text.append('\n');
         text.append(ports(kind)).append('\n');
         List<Key> keys = PartKeys.of(kind);
         text.append(KindHelpPhrase.keys(!keys.isEmpty()) + "\n");
-        keys.forEach(key -> key(text, key, ""));
-        return text.toString();
+        keys.forEach(key -> key(text, key, "", full));
+        return text.append(full ? "" : "\n" + KindHelpPhrase.sources(kind.word()) + "\n")
+                .toString();
     }
 
     private static String ports(Kind kind) {
@@ -61,7 +69,7 @@ public final class KindHelp {
         return text.toString();
     }
 
-    private static void key(StringBuilder text, Key key, String before) {
+    private static void key(StringBuilder text, Key key, String before, boolean full) {
         text.append("  ")
                 .append(before)
                 .append(key.name())
@@ -71,7 +79,10 @@ public final class KindHelp {
         line(text, value(key));
         key.fallback()
                 .ifPresentOrElse(
-                        fallback -> line(text, KindHelpPhrase.leftOut(fallback.text(), fallback.source())),
+                        fallback -> line(
+                                text,
+                                KindHelpPhrase.leftOut(
+                                        fallback.text(), full || !cites(fallback.source()) ? fallback.source() : "")),
                         () -> line(text, KindHelpPhrase.needed(key.needed())));
         if (!key.where().isEmpty()) {
             line(text, KindHelpPhrase.neededWhere(key.where()));
@@ -86,10 +97,15 @@ public final class KindHelp {
             line(text, KindHelpPhrase.measure(key.measure()));
         }
         if (key.type() instanceof Type.OneGroup group) {
-            group.shape().keys().forEach(inner -> key(text, inner, before + key.name() + "."));
+            group.shape().keys().forEach(inner -> key(text, inner, before + key.name() + ".", full));
         } else if (key.type() instanceof Type.NamedGroups groups) {
-            groups.shape().keys().forEach(inner -> key(text, inner, before + key.name() + ".NAME."));
+            groups.shape().keys().forEach(inner -> key(text, inner, before + key.name() + ".NAME.", full));
         }
+    }
+
+    /** Whether why something is taken is a citation, which stands behind --full; every one says how it was come by. */
+    private static boolean cites(String source) {
+        return source.contains("(from memory)") || source.contains("(found)");
     }
 
     private static void line(StringBuilder text, String words) {

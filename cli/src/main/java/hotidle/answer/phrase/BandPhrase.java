@@ -20,9 +20,10 @@ public final class BandPhrase {
                 + " as new above. Were the " + wearing + " that wear" + (wearing == 1 ? "s" : "")
                 + " as worn as in service, ";
         return bands.isEmpty()
-                ? such + "it is not known to first order what such units would do; 'hotidle spread' draws them."
+                ? such
+                        + "what such units would do cannot be foretold from this one; 'hotidle spread' draws and solves them."
                 : such + "such units would " + String.join(" and ", bands)
-                        + " (nine in ten to first order, rather too narrow: 'hotidle spread' draws them).";
+                        + " (nine in ten; an estimate, rather too narrow: 'hotidle spread' draws them).";
     }
 
     /** What their gauge reads. */

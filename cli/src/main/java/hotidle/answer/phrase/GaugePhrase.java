@@ -14,11 +14,38 @@ import java.util.stream.IntStream;
  */
 public record GaugePhrase(Quantity.UnitSystem units) {
 
-    /** Over the causes. */
-    public static final String CAUSES = "What explains them, each fault alone, and how sure that is:";
+    /**
+     * Over the causes.
+     *
+     * @param nothingFits whether every cause fits poorly
+     * @param degrees     readings that count in the misfit
+     */
+    public static String causes(boolean nothingFits, int degrees) {
+        return (nothingFits
+                        ? "NOTHING TRIED FITS THEM WELL. How sure each is among causes that all fit poorly, and the misfit left"
+                        : "What explains them, how sure that is, and the misfit left")
+                + (degrees == 0 ? "" : " (chance leaves about " + degrees + ")") + ":";
+    }
 
     /** Where nothing would tell leading causes apart. */
-    public static final String NOTHING_NEXT = "No other reading at the taps tells these causes apart.";
+    public static final String NOTHING_NEXT =
+            "No other reading at the taps tells these causes apart: what tells them apart is to measure the parts.";
+
+    /** Where there is but one single fault left. */
+    public static final String ONE_LEFT =
+            "Of single faults only one is left, which no further reading has to tell from others: look at the part.";
+
+    /** Where no cause fits, so that to tell poor ones apart is of no use. */
+    public static final String FIRST_CHECK =
+            "No reading is proposed while nothing fits: check the gauge, the readings and the build first (--build, --job, --sheet).";
+
+    /** The misfit of all readings, and what the column of single ones counts. */
+    public static String misfit(double chiSquare, int degrees) {
+        return String.format(Locale.ROOT, "Misfit of all readings with a sound build: %.1f", chiSquare)
+                + "; chance alone leaves about " + degrees
+                + " (chi-square). Column off: how far a reading lies from a sound build's, counted in what gauge and tolerances leave"
+                + " open; beyond 2.5 it stands out.";
+    }
 
     /** Where all fits together were not found. */
     public static final String NO_FITS = "All fits together: no most likely sizes were found.";
@@ -28,7 +55,7 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return String.format(
                 Locale.ROOT,
                 "All fits together, no other fault: the most likely sizes leave a misfit of %.1f of %d. Nine in ten lie between from"
-                        + " and to (to first order), where each fit alone may lie; what was measured is held near its measurement.",
+                        + " and to (an estimate), where each fit alone may lie; what was measured is held near its measurement.",
                 chiSquare,
                 degrees);
     }
@@ -64,13 +91,19 @@ public record GaugePhrase(Quantity.UnitSystem units) {
                     + " assumed). Before the readings every fault counts the same, small ones more than large ones. Shares hold among"
                     + " the faults that 'hotidle list faults' names.";
 
-    /** The verdict, with the statistic it rests on. */
+    /**
+     * The verdict, with what it rests on.
+     *
+     * @param chance   of readings as far off, on a sound unit [-]
+     * @param together whether it is that which decides; else one that is written as below or above a value
+     */
     public static String verdict(
-            String build, int readings, String file, boolean agrees, double chiSquare, int degrees, double chance) {
-        String test =
-                String.format(Locale.ROOT, "chi-square %.1f of %d; by chance %s", chiSquare, degrees, chance(chance));
+            String build, int readings, String file, boolean agrees, double chance, boolean together) {
+        String rests = together
+                ? chance(chance) + " of sound units read as far off"
+                : "for one that is below or above what a sound build reads";
         return build + ", " + CountPhrase.of(readings, "reading") + " of " + file + ": "
-                + (agrees ? "THEY AGREE with a sound build" : "THEY DO NOT AGREE with a sound build") + " (" + test
+                + (agrees ? "THEY AGREE with a sound build" : "THEY DO NOT AGREE with a sound build") + " (" + rests
                 + ").";
     }
 
@@ -97,9 +130,20 @@ public record GaugePhrase(Quantity.UnitSystem units) {
      * @param sense empty, below or above
      */
     public String beside(String place, String sense, boolean pressure, double read, double low, double high) {
-        return place + ": reads " + (sense.isEmpty() ? "" : sense + " ") + value(pressure, read) + ", a sound build "
-                + (pressure ? Quantity.PRESSURE : Quantity.FLOW).number(units, Math.max(low, 0)) + " to "
-                + value(pressure, high);
+        Quantity quantity = pressure ? Quantity.PRESSURE : Quantity.FLOW;
+        String unit = " " + quantity.in(units).unit();
+        int decimals = quantity.decimals(units, Math.max(low, 0), Math.max(high, 0));
+        return place + ": reads " + (sense.isEmpty() ? "" : sense + " ") + quantity.rounded(units, read, decimals)
+                + unit + ", a sound build " + sound(pressure, low, high) + unit;
+    }
+
+    /** What a sound build reads, which is never below nothing: two ends that read different. */
+    public String sound(boolean pressure, double low, double high) {
+        Quantity quantity = pressure ? Quantity.PRESSURE : Quantity.FLOW;
+        double from = Math.max(low, 0);
+        double to = Math.max(high, 0);
+        int decimals = quantity.decimals(units, from, to);
+        return quantity.rounded(units, from, decimals) + " to " + quantity.rounded(units, to, decimals);
     }
 
     /** Over the readings that stand out. */
@@ -114,43 +158,47 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return share < 0.01 ? "  <1 %" : String.format(Locale.ROOT, " %3.0f %%", 100 * share);
     }
 
+    /** The misfit that a cause leaves. */
+    public static String left(double chiSquare, boolean poorly) {
+        return String.format(Locale.ROOT, "misfit %.1f", chiSquare) + (poorly ? ", FITS POORLY" : "");
+    }
+
     /** A cause with its size and the misfit that it leaves. */
-    public static String cause(String name, String size, double chiSquare) {
-        return name + (size.isEmpty() ? "" : ", " + size) + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
+    public static String cause(String name, String size, String left) {
+        return name + (size.isEmpty() ? "" : ", " + size) + "; " + left;
     }
 
     /**
      * Causes that these readings cannot tell apart: none with a size, since which of them it is is not known.
      *
-     * @param most       that are named
-     * @param chiSquare  the misfit that the first leaves
+     * @param most that are named
+     * @param left the misfit that the first leaves
      */
-    public static String oneOf(List<String> causes, List<Double> shares, int most, double chiSquare) {
+    public static String oneOf(List<String> causes, List<Double> shares, int most, String left) {
         int shown = Math.min(most, causes.size());
         String named = IntStream.range(0, shown)
                 .mapToObj(i -> causes.get(i) + " " + share(shares.get(i)).strip())
                 .collect(Collectors.joining(", "));
         int more = causes.size() - shown;
-        return String.format(
-                Locale.ROOT,
-                "one of these %d, which these readings cannot tell apart: %s%s; misfit left %.1f",
-                causes.size(),
-                named,
-                more > 0 ? " and " + more + " more" : "",
-                chiSquare);
+        return "one of these " + causes.size() + ", which these readings cannot tell apart: " + named
+                + (more > 0 ? " and " + more + " more" : "") + "; " + left;
     }
 
     /** No fault alone; what the best leaves is told where this leads, and there is one. */
     public static String none(OptionalDouble misfit, boolean leading) {
-        return "none of these"
+        return "none of these, each reading off in a way of its own"
                 + (leading && misfit.isPresent()
-                        ? String.format(Locale.ROOT, ": the best of them leaves a misfit of %.1f", misfit.getAsDouble())
+                        ? String.format(
+                                Locale.ROOT, ": the best single fault leaves a misfit of %.1f", misfit.getAsDouble())
                         : "");
     }
 
+    /** What is left to causes that are not named. */
+    public static final String REST = "other faults and pairs of faults that are not named here";
+
     /** A pair of faults. */
-    public static String pair(String one, String other, double chiSquare) {
-        return one + " together with " + other + String.format(Locale.ROOT, "; misfit left %.1f", chiSquare);
+    public static String pair(String one, String other, String left) {
+        return one + " together with " + other + "; " + left;
     }
 
     /** Causes that one reading does not tell apart: more than three are counted. */
@@ -180,12 +228,19 @@ public record GaugePhrase(Quantity.UnitSystem units) {
         return " with " + Quantity.PRESSURE.with(units, pressure) + " commanded";
     }
 
-    /** Readings that tell nothing of leaks. */
+    /**
+     * Readings that tell nothing of leaks.
+     *
+     * @param conditions under which the line would tell of them; empty where it was read under them already
+     */
     public String onRegulator(int readings, String conditions) {
         String stands = readings == 1 ? "The reading stands" : "All " + readings + " readings stand";
         return stands + " on the regulator: it gives less back where more leaks, so "
                 + (readings == 1 ? "it tells" : "they tell")
-                + " nothing of leaks unless they are large. To learn of them read the line " + conditions + ".";
+                + " nothing of leaks unless they are large."
+                + (conditions.isEmpty()
+                        ? " The line was read where it asks most of the pump, so no gauge here tells more of them."
+                        : " To learn of them read the line " + conditions + ".");
     }
 
     /** What takes the pump to its limit. */

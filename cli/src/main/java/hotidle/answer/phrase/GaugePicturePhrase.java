@@ -10,6 +10,20 @@ public record GaugePicturePhrase(Quantity.UnitSystem units) {
     public static final String READ = "read";
     public static final String CAUSES_ACROSS = "share of what is believed to be the cause [%]";
     public static final String NONE = "none of these";
+    public static final String REST = "others, each less";
+
+    /** Beside two faults at once. */
+    public static final String TOGETHER = "both at once";
+
+    /** Two faults at once, by their parts. */
+    public static String pair(String one, String other) {
+        return one + " + " + other;
+    }
+
+    /** A title where even what leads explains the readings poorly. */
+    public static String poorly(String title) {
+        return title + "; NOTHING FITS WELL";
+    }
 
     /** Whether readings agree, and how many stand out. */
     public static String title(String build, int readings, boolean agrees, long standOut) {

@@ -30,9 +30,14 @@ public final class KindHelpPhrase {
                 + (drop ? " or with --drop PRESSURE from the first to the second" : "");
     }
 
-    /** What is taken for a key that is left out. */
+    /** What is taken for a key that is left out; its source is empty where it is not asked for. */
     public static String leftOut(String value, String source) {
-        return "left out: " + value + ", " + source;
+        return "left out: " + value + (source.isEmpty() ? "" : ", " + source);
+    }
+
+    /** Where the sources of a kind's law are told. */
+    public static String sources(String kind) {
+        return "Sources of the law and of these numbers: hotidle part " + kind + " --help --full";
     }
 
     /** Of a key for which nothing is taken. */

@@ -60,6 +60,23 @@ public final class ListPhrase {
                 + (price.isPresent() ? ", price " + JobPhrase.amount(price.getAsDouble()) : "");
     }
 
+    /** Above the faults of a circuit. */
+    public static String faultsOf(String circuit) {
+        return circuit + ": faults, for --fault KIND@PART[:SIZE]; what a SIZE counts: hotidle list faults";
+    }
+
+    /**
+     * Where a fault can be.
+     *
+     * @param parts names; an empty one where it is of the whole unit
+     */
+    public static String faultAt(String kind, List<String> parts) {
+        return kind + (parts.equals(List.of("")) ? ", of the whole unit" : "@ " + String.join(", ", parts));
+    }
+
+    /** Under the kinds of faults. */
+    public static final String FAULTS_OF = "At which parts of a circuit: hotidle list faults CIRCUIT";
+
     /** A kind of fault, and what its size counts. */
     public static String fault(String about, FaultKind.SizeOf sizeOf) {
         return about

@@ -51,6 +51,12 @@ final class VerdictTerms {
                     TermPhrase.NONE),
             TermPhrase.term("NO POINT", "nowhere on the map tried does every limit hold", "map", TermPhrase.NONE),
             TermPhrase.term(
+                    "FITS POORLY",
+                    "a cause that leaves a misfit as large as a sound unit's readings leave in fewer than 1 of 50 cases",
+                    "gauge",
+                    "chi_square_left",
+                    "nothing tried fits them well"),
+            TermPhrase.term(
                     "THEY DO NOT AGREE",
                     "readings lie further from a sound build's than gauges and tolerances explain",
                     "gauge, report --readings",

@@ -16,6 +16,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.answer.ReadyCircuits;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.Wrap;
+import hotidle.answer.phrase.GaugePhrase;
 import hotidle.fault.FaultKind;
 import hotidle.study.gauge.Cause;
 import hotidle.study.gauge.GaugeFindings;
@@ -69,7 +70,7 @@ class GaugeAnswerTest {
         assertTrue(full.contains(told.over()));
         assertEquals(3, told.causes().size(), "two groups and none of these");
         told.causes().forEach(cause -> assertTrue(full.contains(cause), cause));
-        assertEquals("No other reading at the taps tells these causes apart.", told.nothingNext());
+        assertEquals(GaugePhrase.NOTHING_NEXT, told.nothingNext());
         assertEquals(List.of("fault", "share", "best size", "hidden up to"), told.faultsHead());
         assertEquals("spring-weak@regulator", told.faults().get(0).get(0));
         assertEquals("", told.noStall());
@@ -110,10 +111,41 @@ class GaugeAnswerTest {
     }
 
     @Test
+    void whereOnlyOneSingleFaultIsLeftNoReadingIsAskedForToTellItApart() {
+        GaugeAnswer one = answer(findings(false, List.of(group(1, SPRING)), 0, List.of()), List.of());
+        assertTrue(words(one.screen()).contains(GaugePhrase.ONE_LEFT), one.screen());
+    }
+
+    @Test
+    void aPairThatIsMoreLikelyThanAnySingleFaultStandsFirstAndWhatIsNotNamedIsCounted() {
+        GaugeFindings.Pair pair =
+                new GaugeFindings.Pair(SPRING.fault().of(0.2), BORE.fault().of(0.5), 0.5, 1.5);
+        GaugeAnswer answer = answer(findings(false, List.of(group(0.1, SPRING)), 0.01, List.of(pair)), List.of());
+        List<String> shares = shares(answer.screen());
+        assertTrue(shares.get(0).contains("50 %") && answer.screen().contains("together with"), answer.screen());
+        assertTrue(shares.get(3).contains("39 %  other faults and pairs of faults"), answer.screen());
+        assertTrue(new GaugePicture(answer).causes().orElseThrow().title().contains(" + "), "the picture has it too");
+    }
+
+    @Test
+    void aCauseThatWouldNotAgreeWithTheReadingsEitherIsSaidToFitPoorly() {
+        Cause poor = new Cause(SPRING.fault(), 0.2, 0.1, 0.3, 18, 1, 0.1, true);
+        String screen = words(answer(findings(false, List.of(group(1, poor)), 0, List.of()), List.of())
+                .screen());
+        assertTrue(screen.contains("NOTHING TRIED FITS THEM WELL."), screen);
+        assertTrue(screen.contains("misfit 18.0, FITS POORLY"), screen);
+        assertTrue(screen.contains(GaugePhrase.FIRST_CHECK), "nothing is told apart among poor causes: " + screen);
+    }
+
+    @Test
     void whereNoneOfTheseIsMoreLikelyThanTheBestFaultItStandsFirstWithTheMisfitThatIsLeft() {
         GaugeAnswer answer = answer(findings(false, List.of(group(0.2, SPRING)), 0.8, List.of()), List.of());
         List<String> shares = shares(answer.screen());
-        assertTrue(shares.get(0).contains("none of these: the best of them leaves a misfit of 3.2"), answer.screen());
+        assertTrue(
+                words(answer.screen())
+                        .contains(
+                                "80 % none of these, each reading off in a way of its own: the best single fault leaves a misfit of 3.2"),
+                answer.screen());
     }
 
     @Test
@@ -133,8 +165,8 @@ class GaugeAnswerTest {
         String screen = words(answer.screen());
         assertTrue(
                 screen.contains("one of these 7, which these readings cannot tell apart: valve-0 (bore worn)"), screen);
-        assertTrue(screen.contains(" and 2 more; misfit left"), screen);
-        assertFalse(words(answer.full()).contains("more; misfit left"), "in full all of them are named");
+        assertTrue(screen.contains(" and 2 more; misfit 3.2"), screen);
+        assertFalse(words(answer.full()).contains("more; misfit"), "in full all of them are named");
     }
 
     @Test
@@ -233,8 +265,7 @@ class GaugeAnswerTest {
                         "Read next, engine without load: line-tap at 600 rpm in reverse, 212 degF with 180 psi commanded:"
                                 + " 120 psi if regulator (spring weak or broken), 160 psi if regulator (bore worn)."),
                 screen);
-        assertTrue(words(answer(open, List.of()).screen())
-                .contains("No other reading at the taps tells these causes apart."));
+        assertTrue(words(answer(open, List.of()).screen()).contains(GaugePhrase.NOTHING_NEXT));
     }
 
     @Test

@@ -7,6 +7,7 @@ import hotidle.circuits.CircuitReader;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.kind.Kinds;
+import hotidle.fault.UnitFaults;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -47,6 +48,18 @@ class ListAnswerTest {
         String said = new ListAnswer(Set.of(ListAnswer.Listing.UNITS), List.of(), List.of()).full();
         assertTrue(said.startsWith("units\n"), said);
         assertTrue(said.lines().anyMatch(line -> line.startsWith("  pressure: ") && line.contains("psi")), said);
+    }
+
+    @Test
+    void theFaultsOfACircuitNameThePartsThatTheyCanBeAt() {
+        String said = new FaultListing(
+                        "training-rig",
+                        UnitFaults.of(rig().adjustables().values().iterator().next()))
+                .text();
+        assertTrue(said.startsWith("training-rig: faults, for --fault KIND@PART[:SIZE]"), said);
+        assertTrue(said.contains("\n  pump-slipping@ pump\n"), said);
+        assertTrue(said.contains("\n  oil-aerated, of the whole unit\n"), said);
+        assertTrue(!said.contains("solenoid-stuck"), "the rig has no solenoid: " + said);
     }
 
     @Test

@@ -191,7 +191,9 @@ class PartAnswerTest {
 
     @Test
     void helpNamesEveryKeyWithItsUnitsAndWhatHappensWhereItIsLeftOut() {
-        String help = KindHelp.keys(ORIFICE.kind());
+        String first = KindHelp.keys(ORIFICE.kind(), false);
+        assertTrue(!first.contains("(from memory)") && first.contains("hotidle part orifice --help --full"), first);
+        String help = KindHelp.keys(ORIFICE.kind(), true);
         assertTrue(help.contains("\n  diameter=  "), help);
         assertTrue(help.contains("\n      needed\n"), help);
         assertTrue(help.contains("\n      left out: 0 mm, "), help);

@@ -20,18 +20,45 @@ class GaugePhraseTest {
 
     @Test
     void theChanceOfAMisfitIsToldAsFinelyAsItMatters() {
-        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", true, 5.1, 6, 0.53).contains("by chance 53 %"));
-        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 15.1, 6, 0.0196)
-                .contains("by chance 2.0 %"));
-        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 40, 6, 4e-7).contains("by chance below 0.1 %"));
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", true, 0.53, true)
+                .contains("(53 % of sound units read as far off)"));
+        assertTrue(
+                GaugePhrase.verdict("worn", 6, "day.csv", false, 0.0196, true).contains("(2.0 % of"));
+        assertTrue(GaugePhrase.verdict("worn", 6, "day.csv", false, 4e-7, true).contains("(below 0.1 % of"));
     }
 
     @Test
     void aVerdictSaysWhetherTheReadingsAgree() {
-        assertTrue(GaugePhrase.verdict("worn", 1, "day.csv", true, 0.1, 1, 0.8)
-                .startsWith("worn, 1 reading of day.csv: THEY AGREE with a sound build (chi-square 0.1 of 1;"));
-        assertTrue(GaugePhrase.verdict("worn", 2, "day.csv", false, 40, 2, 0.0)
+        assertTrue(GaugePhrase.verdict("worn", 1, "day.csv", true, 0.8, true)
+                .startsWith("worn, 1 reading of day.csv: THEY AGREE with a sound build ("));
+        assertTrue(GaugePhrase.verdict("worn", 2, "day.csv", false, 0.0, true)
                 .startsWith("worn, 2 readings of day.csv: THEY DO NOT AGREE with a sound build"));
+    }
+
+    @Test
+    void whereOneReadingBelowAValueDecidesNoChanceOfAllIsTold() {
+        assertTrue(GaugePhrase.verdict("worn", 2, "day.csv", false, 0.5, false)
+                .endsWith("sound build (for one that is below or above what a sound build reads)."));
+    }
+
+    @Test
+    void whereNothingFitsTheSharesAreSaidToBeAmongPoorCauses() {
+        assertTrue(GaugePhrase.causes(true, 4).startsWith("NOTHING TRIED FITS THEM WELL."));
+        assertEquals(
+                "What explains them, how sure that is, and the misfit left (chance leaves about 4):",
+                GaugePhrase.causes(false, 4));
+        assertEquals("misfit 18.0, FITS POORLY", GaugePhrase.left(18, true));
+        assertEquals("misfit 5.1", GaugePhrase.left(5.1, false));
+        assertTrue(GaugePhrase.misfit(44.4, 3).startsWith("Misfit of all readings with a sound build: 44.4;"));
+    }
+
+    @Test
+    void theEndsOfWhatASoundBuildReadsNeverLookTheSame() {
+        assertEquals("2.8 to 3.3", SHOP.sound(true, 2.8 * PSI, 3.3 * PSI));
+        assertEquals(
+                "lube at idle: reads 4.1 psi, a sound build 2.8 to 3.3 psi",
+                SHOP.beside("lube at idle", "", true, 4.1 * PSI, 2.8 * PSI, 3.3 * PSI));
+        assertEquals("149 to 159", SHOP.sound(true, 149 * PSI, 159 * PSI));
     }
 
     @Test
@@ -59,21 +86,23 @@ class GaugePhraseTest {
     @Test
     void causesThatLookAlikeAreNamedUpToAsManyAsFit() {
         assertEquals(
-                "one of these 2, which these readings cannot tell apart: a 60 %, b 35 %; misfit left 5.1",
-                GaugePhrase.oneOf(List.of("a", "b"), List.of(0.6, 0.35), 4, 5.1));
+                "one of these 2, which these readings cannot tell apart: a 60 %, b 35 %; misfit 5.1",
+                GaugePhrase.oneOf(List.of("a", "b"), List.of(0.6, 0.35), 4, "misfit 5.1"));
         assertEquals(
-                "one of these 3, which these readings cannot tell apart: a 60 %, b <1 % and 1 more; misfit left 5.1",
-                GaugePhrase.oneOf(List.of("a", "b", "c"), List.of(0.6, 0.002, 0.001), 2, 5.1));
+                "one of these 3, which these readings cannot tell apart: a 60 %, b <1 % and 1 more; misfit 5.1",
+                GaugePhrase.oneOf(List.of("a", "b", "c"), List.of(0.6, 0.002, 0.001), 2, "misfit 5.1"));
     }
 
     @Test
     void theMisfitThatIsLeftIsToldOnlyWhereNoneOfTheseLeads() {
-        assertEquals("none of these", GaugePhrase.none(OptionalDouble.of(3.24), false));
+        assertEquals(NONE, GaugePhrase.none(OptionalDouble.of(3.24), false));
         assertEquals(
-                "none of these: the best of them leaves a misfit of 3.2",
+                NONE + ": the best single fault leaves a misfit of 3.2",
                 GaugePhrase.none(OptionalDouble.of(3.24), true));
-        assertEquals("none of these", GaugePhrase.none(OptionalDouble.empty(), true));
+        assertEquals(NONE, GaugePhrase.none(OptionalDouble.empty(), true));
     }
+
+    private static final String NONE = "none of these, each reading off in a way of its own";
 
     @Test
     void oneReadingOnTheRegulatorIsNotToldAsSeveral() {
@@ -81,6 +110,7 @@ class GaugePhraseTest {
         assertTrue(SHOP.onRegulator(1, "so").contains("so it tells nothing of leaks"));
         assertTrue(SHOP.onRegulator(4, "so").startsWith("All 4 readings stand on the regulator:"));
         assertTrue(SHOP.onRegulator(4, "so").endsWith("read the line so."));
+        assertTrue(SHOP.onRegulator(4, "").endsWith("so no gauge here tells more of them."), "it was read so");
     }
 
     @Test

@@ -61,7 +61,7 @@ final class CandidateReadings {
                                 command.isPresent() ? OptionalDouble.empty() : first.torque());
                         for (Meter meter : Meter.of(unit)) {
                             GaugeReading.Row row = new GaugeReading.Row(meter, at);
-                            if (allowed(unit, meter) && taken.stream().noneMatch(one -> same(one.row(), row))) {
+                            if (allowed(unit, meter) && taken.stream().noneMatch(one -> same(unit, one.row(), row))) {
                                 rows.add(row);
                             }
                         }
@@ -98,12 +98,19 @@ final class CandidateReadings {
                         .at(at.torque().orElseGet(() -> at.like(unit).engineTorque())));
     }
 
+    /** Whether two test points command the same, however it is written: as a pressure, as a torque or as that of the duty. */
+    private static boolean sameCommand(Transmission unit, TestPoint one, TestPoint other) {
+        return unit.commanded()
+                .flatMap(Command::pilot)
+                .map(pilot -> Math.abs(commanded(unit, pilot, one) - commanded(unit, pilot, other)) <= Command.AGREE)
+                .orElse(true);
+    }
+
     /** Whether to take a reading would be to take another again. */
-    private static boolean same(GaugeReading.Row one, GaugeReading.Row other) {
+    private static boolean same(Transmission unit, GaugeReading.Row one, GaugeReading.Row other) {
         return one.meter().equals(other.meter())
                 && one.at().range().equals(other.at().range())
-                && one.at().commanded().equals(other.at().commanded())
-                && one.at().torque().equals(other.at().torque())
+                && sameCommand(unit, one.at(), other.at())
                 && Math.abs(one.at().speed() - other.at().speed())
                         < SAME_SPEED * other.at().speed()
                 && Math.abs(one.at().temperature() - other.at().temperature()) < SAME_TEMPERATURE;

@@ -132,6 +132,23 @@ public record GaugeFindings(
     /** No engine idles faster than this: 1000 rpm (assumed) [rev/s]. */
     private static final double IDLE = 1000 / 60.0;
 
+    /**
+     * Whether a cause fits the readings poorly: they would not agree with a unit that has it, by the test of {@link #DISAGREE} that the
+     * sound unit is put to. A size fitted counts as none, so that rather too few are called poor.
+     *
+     * @param chiSquare misfit that the cause leaves
+     */
+    public boolean fitsPoorly(double chiSquare) {
+        return Misfit.chance(chiSquare, agreement.degrees()) < DISAGREE;
+    }
+
+    /** Whether there are causes and every one, alone or paired, fits poorly; {@link #none} does not count. */
+    public boolean nothingFits() {
+        return !groups.isEmpty()
+                && groups.stream().allMatch(group -> fitsPoorly(group.leader().chiSquare()))
+                && pairs.stream().allMatch(pair -> fitsPoorly(pair.chiSquare()));
+    }
+
     /** The most likely group. */
     public Optional<Group> first() {
         return groups.stream().findFirst();

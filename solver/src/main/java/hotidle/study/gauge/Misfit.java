@@ -47,7 +47,12 @@ final class Misfit {
 
     /** Probability of a misfit at least as large by chance. */
     double chance(double chiSquare) {
-        return degrees() == 0 ? 1 : 1 - new ChiSquaredDistribution(null, degrees()).cumulativeProbability(chiSquare);
+        return chance(chiSquare, degrees());
+    }
+
+    /** The same of so many readings. */
+    static double chance(double chiSquare, int degrees) {
+        return degrees == 0 ? 1 : 1 - new ChiSquaredDistribution(null, degrees).cumulativeProbability(chiSquare);
     }
 
     /**
