@@ -75,6 +75,7 @@ final class LiveCommand implements Callable<Integer> {
                 Circuits.adjustable(described, build).unit().build());
         try (LiveServer server =
                 LiveServer.start(unit, port, new LiveCommands(described, inputs, spec.root()), err::println)) {
+            server.ahead();
             out.println(LivePhrase.address(described.name(), server.address()));
             out.println(LivePhrase.HOW_IT_ENDS);
             out.flush();

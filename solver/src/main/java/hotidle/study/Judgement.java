@@ -62,6 +62,11 @@ public record Judgement(
         return new DutyChain(duty.name(), speeds).judged(unit, duty);
     }
 
+    /** The same of a unit that differs from this one in nothing but how its other duties are driven. */
+    public Judgement in(Transmission other) {
+        return new Judgement(other, duty, outcome, assessed, hub, held, margins, dragging, leaky);
+    }
+
     /**
      * One margin alone, solved without what others need.
      *

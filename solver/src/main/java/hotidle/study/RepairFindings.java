@@ -119,6 +119,11 @@ public record RepairFindings(
         };
     }
 
+    /** Whether work takes oil from the lubrication while the line is not held, where something commands one. */
+    static boolean starves(Repairs.Effect before, Repairs.Effect after) {
+        return !before.regulated() && after.lube() < before.lube() * (1 - SAME);
+    }
+
     /** While the line is not held, converter and lubrication live on what worn valves let by. */
     private static List<Repairs.Repair> starving(Repairs repairs, boolean commanded, int looked) {
         if (repairs.before().regulated() || !commanded) {
@@ -126,7 +131,7 @@ public record RepairFindings(
         }
         return repairs.alone().stream()
                 .limit(looked)
-                .filter(step -> step.after().lube() < repairs.before().lube() * (1 - SAME))
+                .filter(step -> starves(repairs.before(), step.after()))
                 .map(Repairs.Step::repair)
                 .toList();
     }

@@ -228,7 +228,7 @@ public record Repairs(Effect before, List<Step> alone, List<Step> order, Optiona
             return solved(series, unit.conditions(duty)).map(state -> effect(unit, state, onset));
         }
 
-        private Effect effect(Transmission unit, Solution state, boolean onset) {
+        Effect effect(Transmission unit, Solution state, boolean onset) {
             Assessment assessed = Assessment.of(unit, duty, state);
             Figures figures = assessed.figures();
             List<Margin> starved = assessed.starved();

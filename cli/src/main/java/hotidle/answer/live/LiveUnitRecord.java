@@ -31,6 +31,7 @@ import java.util.OptionalDouble;
  * @param unitSystem in which a page begins
  * @param quantities how each system of units shows each quantity: SI value times factor plus offset, so many decimals
  * @param setPressurePa highest of the forward ranges; empty where nothing is commanded
+ * @param setPressures  how far it can be slid or typed [Pa]
  */
 public record LiveUnitRecord(
         String circuit,
@@ -39,6 +40,7 @@ public record LiveUnitRecord(
         List<BuildLine> builds,
         List<DutyLine> duties,
         OptionalDouble setPressurePa,
+        SliderEnds setPressures,
         List<LiveSize> sizes,
         List<LivePart> parts,
         List<FaultLine> faults,
@@ -112,6 +114,7 @@ public record LiveUnitRecord(
                         .toList(),
                 unit.duties().stream().map(LiveUnitRecord::duty).toList(),
                 unit.commanded().isPresent() ? OptionalDouble.of(unit.highestSet()) : OptionalDouble.empty(),
+                SliderEnds.SET_PRESSURE,
                 build.dimensions().stream()
                         .map(size -> size(circuit, build.dimensions(), size))
                         .toList(),

@@ -1,17 +1,29 @@
 package hotidle.answer.live;
 
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.WearSize;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.stream.DoubleStream;
 
 /**
- * How far a size can be slid [m] or [m²].
+ * How far something can be slid, in SI units.
  *
  * @param low  zero or more
  * @param high above it
  */
-record SliderEnds(double low, double high) {
+public record SliderEnds(double low, double high) {
+
+    /** Of a set pressure, and of one that is typed (chosen) [Pa]. */
+    public static final SliderEnds SET_PRESSURE = new SliderEnds(50 * SetPressure.PSI, 400 * SetPressure.PSI);
+
+    /** A digit that is lost when an end is typed as it is shown (ours) [-]. */
+    private static final double ROUNDING = 2e-3;
+
+    /** Whether a value lies between them, or is one of them as it is shown. */
+    public boolean hold(double value) {
+        return value >= low * (1 - ROUNDING) && value <= high * (1 + ROUNDING);
+    }
 
     /** So many wear allowances past new, and this share of one before it (chosen) [-]. */
     private static final double PAST = 3;

@@ -25,9 +25,6 @@ public final class LivePhrase {
     /** Bounds of an engine speed. */
     public static final String SPEEDS = "an engine speed must lie between 0 and 20000 rpm";
 
-    /** Bounds of a set pressure. */
-    public static final String SET_PRESSURES = "a set pressure must lie between 50 and 400 psi (3.45 and 27.6 bar)";
-
     /** Bounds of a commanded pressure. */
     public static final String COMMANDED = "a commanded pressure must lie above nothing";
 
@@ -58,6 +55,16 @@ public final class LivePhrase {
     /** What a written build has not: faults. */
     public static String faultsNotWritten(List<String> faults) {
         return "without its faults; lay them over with --fault " + String.join(" --fault ", faults);
+    }
+
+    /** Bounds of a set pressure [Pa]. */
+    public static String setPressures(double low, double high) {
+        return "a set pressure must lie between " + ends(Quantity.UnitSystem.SHOP, low, high) + " ("
+                + ends(Quantity.UnitSystem.METRIC, low, high) + ")";
+    }
+
+    private static String ends(Quantity.UnitSystem units, double low, double high) {
+        return Quantity.PRESSURE.number(units, low) + " and " + Quantity.PRESSURE.with(units, high);
     }
 
     /** A build with something changed by hand. */

@@ -40,6 +40,11 @@ record AskedState(
         return new AskedState(build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, List.of(), jobs);
     }
 
+    /** The same after other jobs. */
+    AskedState withJobs(List<String> others) {
+        return new AskedState(build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, faults, others);
+    }
+
     /** The same with all driving conditions as they are written. */
     AskedState drivenAsWritten() {
         return new AskedState(

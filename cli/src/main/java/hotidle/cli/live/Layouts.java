@@ -18,7 +18,7 @@ import java.util.function.Function;
  * Who wants one asks again and again while it is being laid out; once nobody has asked for a while, it is given up. A drawing is a
  * function of what is to be run between the ways in which it is laid out, which throws once nobody waits.
  */
-final class Layouts {
+final class Layouts implements AutoCloseable {
 
     /** A question waits so long for a drawing before it is told that it is not there yet (chosen) [ms]. */
     private static final long WAIT = 500;
@@ -32,6 +32,7 @@ final class Layouts {
 
     private final Map<String, OneLayout> begun = new ConcurrentHashMap<>();
     private final long forgotten;
+    private volatile boolean closed;
 
     Layouts() {
         this(FORGOTTEN);
@@ -49,7 +50,7 @@ final class Layouts {
         private ForkJoinTask<String> work;
 
         void step() {
-            if (System.nanoTime() - wanted > forgotten) {
+            if (closed || System.nanoTime() - wanted > forgotten) {
                 throw new CancellationException("nobody waits for the drawing");
             }
             tried.incrementAndGet();
@@ -91,6 +92,13 @@ final class Layouts {
             Thread.currentThread().interrupt();
             return new LayoutProgress(Optional.empty(), layout.tried.get());
         }
+    }
+
+    /** Gives up all that is being laid out. */
+    @Override
+    public void close() {
+        closed = true;
+        threads.shutdownNow();
     }
 
     /** A drawing for one who waits for it; {@code step} throws once he does not. */

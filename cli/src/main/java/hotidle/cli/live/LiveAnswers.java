@@ -1,24 +1,15 @@
 package hotidle.cli.live;
 
-import hotidle.answer.Settling;
 import hotidle.answer.draw.DrawnLabels;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.live.LiveCostsRecord;
 import hotidle.answer.live.LiveDrawingRecord;
 import hotidle.answer.live.LiveStateRecord;
 import hotidle.answer.live.LiveUnitRecord;
-import hotidle.answer.live.LiveVerdictRecord;
-import hotidle.answer.margins.MarginsAnswer;
 import hotidle.answer.phrase.LivePhrase;
-import hotidle.answer.sweep.SweepFinding;
-import hotidle.assess.NotCommanded;
-import hotidle.study.HighestHeld;
-import hotidle.study.JudgedBuild;
 import hotidle.study.LineCurve;
 import hotidle.study.RepairFindings;
 import hotidle.study.Repairs;
-import hotidle.study.SameSpeedFilms;
-import hotidle.study.SpeedSweep;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Transmission;
@@ -45,10 +36,10 @@ final class LiveAnswers {
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
     /** Questions that follow one of a state and take longer. */
-    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "ahead", "agreement", "likely", "causes");
+    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "jobs", "ahead", "agreement", "likely", "causes");
 
     private final LiveUnit unit;
-    private final OtherCommands commands;
+    private final Layouts layouts = new Layouts();
     private final LiveDrawing drawing;
     private final Map<String, Answerer> answerers = new LinkedHashMap<>();
 
@@ -62,13 +53,14 @@ final class LiveAnswers {
      */
     LiveAnswers(LiveUnit unit, OtherCommands commands) {
         this.unit = unit;
-        this.commands = commands;
-        Layouts layouts = new Layouts();
         drawing = new LiveDrawing(unit.circuit(), layouts);
         answerers.put("unit", (question, step) -> unit(question));
         answerers.put("state", this::state);
-        answerers.put("verdict", this::verdict);
+        LiveVerdict verdict = new LiveVerdict(unit, commands, SPEEDS);
+        answerers.put("verdict", (question, step) -> verdict.of(question.state(), units(question), step));
         answerers.put("costs", this::costs);
+        LiveJobs jobs = new LiveJobs(unit);
+        answerers.put("jobs", (question, step) -> jobs.moves(question.state(), units(question), step));
         answerers.put("drawing", (question, step) -> drawing(question));
         LiveGauges gauges = new LiveGauges(unit);
         answerers.put("gauges", gauges::gauges);
@@ -102,6 +94,22 @@ final class LiveAnswers {
         return answerers.get(kind).answer(question, step);
     }
 
+    /** Works ahead what the first page asks for: its verdict, and the drawing, which takes longest. {@code step} throws once it is to end. */
+    void ahead(Runnable step) {
+        LiveQuestion first = LiveQuestion.first(unit.units());
+        state(first, step);
+        answer("verdict", first, step);
+        step.run();
+        while (drawing(first).svg().isEmpty()) {
+            step.run();
+        }
+    }
+
+    /** Nothing more is laid out. */
+    void close() {
+        layouts.close();
+    }
+
     private Quantity.UnitSystem units(LiveQuestion question) {
         return question.system().orElse(unit.units());
     }
@@ -126,29 +134,6 @@ final class LiveAnswers {
     private LineCurve curve(AskedState kept, Runnable step) {
         Transmission made = unit.unit(kept);
         return LineCurve.of(made, unit.looked(made, kept), SPEEDS, step);
-    }
-
-    private LiveVerdictRecord verdict(LiveQuestion question, Runnable step) {
-        Quantity.UnitSystem units = units(question);
-        Transmission made = unit.unit(question.state());
-        DutyPoint duty = unit.looked(made, question.state());
-        SpeedSweep sweep = SpeedSweep.rising(made, duty, SPEEDS, Optional.empty());
-        step.run();
-        List<JudgedBuild> judged = JudgedBuild.study(List.of(made), commands.searched(made), step);
-        MarginsAnswer answer = new MarginsAnswer(
-                units,
-                unit.circuit().name(),
-                "",
-                judged,
-                NotCommanded.of(made),
-                SameSpeedFilms.of(judged),
-                Settling.AS_GIVEN,
-                made.duties().stream().map(DutyPoint::name).toList());
-        String found = made.commanded().isPresent() ? SweepFinding.pressure(units, sweep) : "";
-        String highest = HighestHeld.of(unit.adjustable(question.state()), duty, step)
-                .map(held -> LivePhrase.highest(units, duty.speed(), held.pressure(), held.all()))
-                .orElse("");
-        return LiveVerdictRecord.of(answer, sweep.onset(), found, highest);
     }
 
     private LiveDrawingRecord drawing(LiveQuestion question) {

@@ -42,6 +42,20 @@ record LiveQuestion(
         text = text == null ? "" : text;
     }
 
+    /** What a page asks first, before anything is turned at. */
+    static LiveQuestion first(Quantity.UnitSystem units) {
+        return new LiveQuestion(
+                "ahead",
+                0,
+                units.name().toLowerCase(Locale.ROOT),
+                AskedState.asWritten(),
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                LessonQuestion.none(),
+                "");
+    }
+
     /** The system of units of a word; empty where it is none. */
     Optional<Quantity.UnitSystem> system() {
         return List.of(Quantity.UnitSystem.values()).stream()

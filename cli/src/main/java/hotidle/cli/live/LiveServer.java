@@ -9,9 +9,11 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -58,6 +60,7 @@ public final class LiveServer implements AutoCloseable {
     private final LiveAnswers answers;
     private final Consumer<String> faults;
     private final CountDownLatch ended = new CountDownLatch(1);
+    private volatile boolean ending;
 
     private LiveServer(HttpServer server, LiveAnswers answers, Consumer<String> faults) {
         this.server = server;
@@ -92,6 +95,27 @@ public final class LiveServer implements AutoCloseable {
         return live;
     }
 
+    /**
+     * Works ahead what the first page asks for, so that it comes sooner; who asks meanwhile is answered. Where the circuit cannot be
+     * solved or drawn nothing comes of it, and the page is told why once it asks.
+     */
+    public void ahead() {
+        threads.execute(() -> {
+            try {
+                answers.ahead(() -> {
+                    if (ending) {
+                        throw new Newest.GivenUpException("the program ends");
+                    }
+                });
+            } catch (Newest.GivenUpException
+                    | WrongStateException
+                    | CompletionException
+                    | RejectedExecutionException none) {
+                // nothing is ready then: a page that asks is answered, or told why not
+            }
+        });
+    }
+
     /** What is typed into a browser. The page takes the token out of it at once. */
     public String address() {
         return "http://127.0.0.1:" + gate.port() + "/?token=" + gate.token();
@@ -112,7 +136,9 @@ public final class LiveServer implements AutoCloseable {
 
     @Override
     public void close() {
+        ending = true;
         server.stop(0);
+        answers.close();
         threads.shutdownNow();
     }
 

@@ -1,6 +1,7 @@
 package hotidle.cli.live;
 
 import hotidle.answer.format.Quantity;
+import hotidle.answer.live.SliderEnds;
 import hotidle.answer.phrase.LivePhrase;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.UnknownBuildException;
@@ -38,11 +39,6 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
     private static final double COLDEST = -60;
     private static final double HOTTEST = 250;
 
-    /** Bounds of a set pressure, those of the page's slider and a digit that is lost beside them [Pa]. */
-    private static final double LOWEST = 49.9 * SetPressure.PSI;
-
-    private static final double HIGHEST = 400.1 * SetPressure.PSI;
-
     /**
      * The unit asked for, with the sizes of it that can be changed: jobs first, then sizes, then the set pressure, then faults.
      *
@@ -50,7 +46,9 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
      */
     Adjustable adjustable(AskedState asked) {
         asked.setPressurePa()
-                .ifPresent(pressure -> require(pressure >= LOWEST && pressure <= HIGHEST, LivePhrase.SET_PRESSURES));
+                .ifPresent(pressure -> require(
+                        SliderEnds.SET_PRESSURE.hold(pressure),
+                        LivePhrase.setPressures(SliderEnds.SET_PRESSURE.low(), SliderEnds.SET_PRESSURE.high())));
         try {
             Adjustable sized = worked(asked).resized(asked.sizes());
             Adjustable set = asked.setPressurePa().isEmpty()

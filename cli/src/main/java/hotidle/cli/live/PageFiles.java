@@ -46,6 +46,7 @@ final class PageFiles {
             Map.entry("gauges.js", SCRIPT),
             Map.entry("causes.js", SCRIPT),
             Map.entry("places.js", SCRIPT),
+            Map.entry("took.js", SCRIPT),
             Map.entry("scales.js", SCRIPT),
             Map.entry("readings.js", SCRIPT),
             Map.entry("test-point.js", SCRIPT),

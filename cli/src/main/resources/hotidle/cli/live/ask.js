@@ -34,6 +34,7 @@ async function post(kind, body, signal) {
       signal,
     });
     answer = await response.json();
+    window.answered += 1;
   } catch (problem) {
     if (problem.name === 'AbortError') {
       throw problem;
@@ -48,6 +49,9 @@ async function post(kind, body, signal) {
 
 /** Answers that are awaited: for who measures or tests the page. */
 window.awaited = 0;
+
+/** Answers that came. */
+window.answered = 0;
 
 const numbered = (question) => ({ ...question, page: PAGE, number: ++number });
 

@@ -1,16 +1,14 @@
 // Build, driving condition, and what can be turned at there: set pressure, engine speed, sump temperature.
-import { byId, el, numberField, tabs } from './dom.js';
+import { byId, el, head, numberField, tabs } from './dom.js';
 import * as units from './units.js';
 
-const PSI = 6894.757293168362;
-
-/** What can be turned at; SI values in and out. */
+/** What can be turned at; SI values in and out. How far a set pressure goes, the program says. */
 const KNOBS = [
-  { key: 'set_pressure_pa', label: 'Set pressure', quantity: 'pressure', low: 50 * PSI, high: 400 * PSI, step: PSI,
+  { key: 'set_pressure_pa', label: 'Set pressure', quantity: 'pressure', ends: (unit) => unit.set_pressures, steps: 350,
     own: (unit) => unit.set_pressure_pa, into: (x) => x, from: (x) => x },
-  { key: 'engine_speed_rpm', label: 'Engine speed', quantity: 'speed', low: 400 / 60, high: 6000 / 60, step: 10 / 60,
+  { key: 'engine_speed_rpm', label: 'Engine speed', quantity: 'speed', ends: () => ({ low: 400 / 60, high: 6000 / 60 }), steps: 560,
     own: (unit, duty) => duty.engine_speed_rpm, into: (rpm) => rpm / 60, from: (si) => si * 60 },
-  { key: 'sump_temperature_c', label: 'Sump temperature', quantity: 'temperature', low: 233.15, high: 433.15, step: 1,
+  { key: 'sump_temperature_c', label: 'Sump temperature', quantity: 'temperature', ends: () => ({ low: 233.15, high: 433.15 }), steps: 200,
     own: (unit, duty) => duty.sump_temperature_c, into: units.celsius.toSi, from: units.celsius.fromSi },
 ];
 
@@ -28,7 +26,8 @@ export function conditions(story) {
       state[one.key] = Math.abs(value - own) <= 1e-9 * Math.max(1, Math.abs(own)) ? null : value;
     }, settled);
     const id = 'knob-' + one.key;
-    const slider = el('input', { type: 'range', id, min: one.low, max: one.high, step: one.step,
+    const { low, high } = one.ends(unit);
+    const slider = el('input', { type: 'range', id, min: low, max: high, step: (high - low) / one.steps,
       oninput: () => set(Number(slider.value), false), onchange: () => set(Number(slider.value), true) });
     const field = numberField(one.label + ' [' + units.unit(one.quantity) + ']', (typed) => set(units.toSi(one.quantity, typed), true));
     const back = el('button', { type: 'button', className: 'quiet', 'aria-label': 'Back to the ' + one.label.toLowerCase() + ' as written',
@@ -61,7 +60,7 @@ export function conditions(story) {
         const again = focus && focus.name ? [focus.name, focus.value] : null;
         rows = KNOBS.map((one) => knob(one, unit, duty)).filter((row) => row);
         root.replaceChildren(
-          el('h2', { id: 'conditions-head' }, 'Build and driving condition'),
+          head('conditions', 'Build and driving condition'),
           tabs('Build', 'build', unit.builds, unit.build, (name) => story.turn((now) => {
             now.build = name;
             now.sizes = {};

@@ -1,7 +1,7 @@
 // Line pressure against engine speed: now, and what is kept as reference.
 import uPlot from './uPlot.esm.js';
 import { AXIS } from './chart-look.js';
-import { byId, el } from './dom.js';
+import { byId, el, head } from './dom.js';
 import * as units from './units.js';
 
 const NOW = '#0072b2';
@@ -24,7 +24,7 @@ export function curve() {
     const link = el('a', { href: canvas.toDataURL('image/png'), download: 'line-pressure.png' });
     link.click();
   } }, 'Curve as PNG');
-  root.append(el('h2', { id: 'curve-head' }, 'Line pressure against engine speed'), later, place, under, numbers, picture);
+  root.append(head('curve', 'Line pressure against engine speed'), later, place, under, numbers, picture);
   let chart = null;
   let system = '';
   let last = null;

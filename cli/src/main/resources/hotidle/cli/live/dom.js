@@ -49,6 +49,10 @@ export function numberField(label, set) {
   return field;
 }
 
+/** The head of a panel, by which it is shut and opened again; it may be made anew while the panel is shut. */
+export const head = (panel, ...words) => el('h2', { id: panel + '-head' },
+  el('button', { type: 'button', className: 'fold', 'aria-expanded': String(!byId(panel).classList.contains('shut')) }, words));
+
 /** Words beside the head of a panel that are seen while what stands there is of the state before. */
 export const stale = () => el('span', { className: 'stale' }, ' of the state before; the new one is being worked out');
 

@@ -2,10 +2,11 @@
 import { ahead } from './ahead.js';
 import { asker } from './ask.js';
 import { causes } from './causes.js';
-import { byId, el } from './dom.js';
+import { byId, el, head } from './dom.js';
 import { readings } from './readings.js';
 import { scale } from './scales.js';
 import { testPoint } from './test-point.js';
+import { took } from './took.js';
 import * as units from './units.js';
 
 /** Two numbers of a test point are the same if they differ by less: rpm, K, Pa. */
@@ -47,7 +48,13 @@ export function gauges(story) {
   };
   const table = readings(story, question, setTo);
   const outcome = causes(setTo);
-  root.append(el('h2', { id: 'gauges-head' }, 'Gauges'),
+  const reveal = el('button', { type: 'button', onclick: () => {
+    during(true, true);
+    root.focus();
+  } }, 'Show them all the same');
+  const notice = el('p', { className: 'beside', hidden: true },
+    el('strong', {}, 'A lesson is on; its gauges are read in the panel Lesson.'), ' The gauges here are those of the SOUND UNIT: the unit as it is set on this page, without the hidden fault. ', reveal);
+  const body = el('div', {},
     el('div', { className: 'bench' },
       el('div', { className: 'bench-set' }, point.root, where, trouble,
         el('div', { className: 'before' }, el('h3', {}, 'Before you read them on a running unit'), noStall, caution)),
@@ -55,6 +62,15 @@ export function gauges(story) {
         el('div', { className: 'tools' }, el('label', { htmlFor: 'gauge-accuracy' }, 'Your gauge: accuracy '), accuracy,
           el('label', { htmlFor: 'gauge-full-scale' }, 'full scale '), fullScale), flows)),
     table.root, outcome.root);
+  root.append(head('gauges', 'Gauges'), notice, body);
+
+  /** While a lesson is on, gauges of a unit without its fault would be taken for the lesson's. */
+  function during(lesson, shown) {
+    notice.hidden = !lesson;
+    reveal.hidden = shown;
+    body.hidden = lesson && !shown;
+    root.classList.toggle('beside-lesson', lesson);
+  }
 
   let unit = null;
   let last = null;
@@ -63,6 +79,9 @@ export function gauges(story) {
   /** Whether what is shown is of what is set now; a reading that was typed in before it is waits for that. */
   let stands = false;
   let typed = [];
+
+  /** When something was done that may change them [ms]. */
+  let changedAt = 0;
 
   /** Whether the verdict stands, for which causes wait. */
   let free = false;
@@ -192,6 +211,9 @@ export function gauges(story) {
   };
 
   let askedKey = '';
+
+  /** Since when somebody waits for what readings say [ms]. */
+  let lookedSince = 0;
   let known = null;
   let knownKey = '';
 
@@ -212,6 +234,7 @@ export function gauges(story) {
       knownKey = askedKey;
       outcome.show(answer);
       showTable();
+      took(kind, lookedSince);
       if (i + 1 < STAGES.length) {
         askers[i + 1](question());
       }
@@ -230,15 +253,19 @@ export function gauges(story) {
     const asking = askedKey === key && askers.some((one) => one.awaits());
     if (!all && !asking && story.now.gauges.readings.some((cells) => cells.reading)) {
       outcome.wait();
+      lookedSince = changedAt;
       askedKey = key;
       askers[0](question());
     }
   }
 
   return {
+    /** Whether a lesson is on, whose fault is hidden. */
+    lesson: (on) => during(on, !on),
     /** `same`: what was turned at concerns the gauges alone. */
     show(now, same, since) {
       unit = now;
+      changedAt = since;
       caution.textContent = unit.caution;
       root.setAttribute('aria-busy', 'true');
       stands = false;

@@ -25,12 +25,16 @@ function kept() {
   }
 }
 
-export function lesson() {
+/** `during` is told whenever a lesson begins or ends. */
+export function lesson(during) {
   const root = byId('lesson');
   let now = kept();
   let offer = null;
   let system = '';
   let difficulty = 'easy';
+
+  /** Whether a fault is hidden, as it was told last. */
+  let hidden = false;
 
   /** The build that the page is about: a lesson begins with it. */
   let pageBuild = null;
@@ -237,6 +241,10 @@ export function lesson() {
   /** Everything as it stands; `fresh` where the oil's temperature is to be set anew. */
   function refresh(fresh) {
     const on = now.ticket !== null;
+    if (hidden !== (on && !now.over)) {
+      hidden = on && !now.over;
+      during(hidden);
+    }
     begin.hidden = on;
     [taking, saying, again].forEach((one) => { one.hidden = !on; });
     taking.querySelector('.tools').hidden = now.over;

@@ -13,18 +13,20 @@ import { conditions } from './conditions.js';
 import { curve } from './curve.js';
 import { sheet } from './sheet.js';
 import { Story } from './state.js';
+import { took } from './took.js';
 import * as units from './units.js';
 import { verdict } from './verdict.js';
 
 let unit = null;
 const story = new Story((how) => changed(how));
+const bench = gauges(story);
 const panels = { verdict: verdict(), conditions: conditions(story), curve: curve(), sheet: sheet(story),
   oil: oil(), work: work(story), drawing: drawing(story, ask),
-  lesson: lesson(), write: write(), gauges: gauges(story) };
+  lesson: lesson((on) => bench.lesson(on)), write: write(), gauges: bench };
 
-/** How long the last pictures took, from what was turned to when they stood there [ms]: for who measures the page. */
-const LOOKED_AT = 1000;
-window.latencies = [];
+const where = places(story);
+story.folded = where.show;
+where.show();
 
 function trouble(text) {
   byId('trouble').textContent = text;
@@ -40,6 +42,7 @@ function refused(problem) {
   trouble(problem.message + (shown ? LAST : ''));
   grey(true);
   panels.sheet.cost(null);
+  panels.work.moves(null);
   asked = '';
 }
 
@@ -54,21 +57,29 @@ let asked = '';
 const question = () => ({ units: units.inUse(), state: story.now.state, kept: story.now.kept });
 
 /**
- * A verdict takes longer than a curve: it is asked for once the picture is there and the slider rests for a moment, longer than the next
- * picture would take; costs follow it [ms].
+ * A verdict takes longer than a curve: it is asked for once the picture is there and the slider rests, by longer than lay between its last
+ * two moves; costs and jobs follow it [ms].
  */
-const REST = 80;
-const LONGEST_REST = 400;
+const REST = 40;
+const LONGEST_PAUSE = 200;
+const LONGER = 1.5;
 let resting = 0;
 let turning = false;
+
+/** When it was last turned at, and how long before that the time before [ms]. */
+let turned = 0;
+let between = 0;
 
 function rest(time) {
   clearTimeout(resting);
   resting = setTimeout(() => {
     resting = 0;
-    askVerdict(question());
+    askVerdict(question(), turned);
   }, time);
 }
+
+/** What is left of the time that a slider must rest; moves far apart tell nothing of the next one. */
+const restLeft = () => Math.max(0, turned + Math.max(REST, between < LONGEST_PAUSE ? LONGER * between : 0) - performance.now());
 
 const askState = asker('state', {
   answered(answer, asked, since, newest) {
@@ -80,29 +91,39 @@ const askState = asker('state', {
       panels.oil.show(answer);
       panels.drawing.show(answer, unit);
     }
-    requestAnimationFrame(() => setTimeout(() => {
-      window.latencies.push(performance.now() - since);
-      window.latencies.splice(0, window.latencies.length - LOOKED_AT);
-    }));
+    took('picture', since);
     if (newest) {
-      rest(turning ? Math.min(Math.max(REST, 2 * (performance.now() - since)), LONGEST_REST) : 0);
+      rest(turning ? restLeft() : 0);
     }
   },
   refused,
 });
 
+const askJobs = asker('jobs', {
+  overtaking: true,
+  answered: (answer) => panels.work.moves(answer),
+  refused: () => panels.work.moves(null),
+});
+
 const askCosts = asker('costs', {
   overtaking: true,
-  answered: (answer) => panels.sheet.cost(answer),
-  refused: () => panels.sheet.cost(null),
+  answered(answer) {
+    panels.sheet.cost(answer);
+    askJobs(question());
+  },
+  refused() {
+    panels.sheet.cost(null);
+    askJobs(question());
+  },
 });
 
 const askVerdict = asker('verdict', {
   overtaking: true,
-  answered(answer) {
+  answered(answer, asked, since) {
     panels.gauges.follow(answer.no_stall);
     panels.verdict.show(answer);
     panels.curve.find(answer);
+    took('verdict', since);
     askCosts(question());
   },
   refused,
@@ -123,10 +144,12 @@ async function changed(how) {
     panels.verdict.wait();
     panels.curve.wait();
     panels.sheet.waitForCost();
+    panels.work.wait();
+    between = since - turned;
+    turned = since;
     clearTimeout(resting);
     resting = 0;
-    askVerdict.drop();
-    askCosts.drop();
+    [askVerdict, askCosts, askJobs].forEach((one) => one.drop());
   }
   const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
   if (wanted !== learnt) {
@@ -205,7 +228,6 @@ async function learn() {
   byId('about').textContent = unit.about;
   byId('caution').textContent = unit.caution;
   document.title = unit.circuit + ', live';
-  setTimeout(places);
   byId('units').replaceChildren(...units.systems().map((one) => el('option', { value: one, selected: one === units.inUse() }, one)));
   return true;
 }

@@ -1,5 +1,5 @@
 // Where the oil goes that the pump displaces, as lengths with their numbers.
-import { byId, el } from './dom.js';
+import { byId, el, head } from './dom.js';
 import * as units from './units.js';
 
 /** Ends of the oil smaller than this share of it are put together. */
@@ -32,7 +32,7 @@ export function oil() {
   const root = byId('oil');
   const body = el('tbody', {});
   const top = el('p', { className: 'quiet' });
-  root.append(el('h2', { id: 'oil-head' }, 'Where the oil goes'), top,
+  root.append(head('oil', 'Where the oil goes'), top,
     el('table', { className: 'oil' }, el('thead', {}, el('tr', {}, ['goes to', 'flow', 'share'].map((head) => el('th', { scope: 'col' }, head)), el('td', {}))), body));
 
   function row(label, flow, share, inner, title) {

@@ -1,12 +1,49 @@
-// Where to find each panel: the page is long.
+// Where to find each panel: the page is long. A row of names that stays in sight, and panels that are shut and opened by their heads.
 import { byId, el } from './dom.js';
 
-/** Names the panels by their heads, in the order in which they stand. */
-export function places() {
-  byId('places').replaceChildren(...[...document.querySelectorAll('main section > h2')].map((head) => el('button', { type: 'button', className: 'quiet', onclick: () => {
-    const panel = head.parentElement;
+/** Panels that are shut for somebody who does not open them by what they show. */
+const details = (panel) => panel.querySelector(':scope > details');
+
+export function places(story) {
+  const panels = [...document.querySelectorAll('main section')];
+
+  function fold(panel, shut) {
+    panel.classList.toggle('shut', shut);
+    panel.querySelector('h2 > .fold')?.setAttribute('aria-expanded', String(!shut));
+    story.fold(panels.filter((one) => one.classList.contains('shut')).map((one) => one.id));
+  }
+
+  function go(panel) {
+    if (details(panel)) {
+      details(panel).open = true;
+    } else if (panel.classList.contains('shut')) {
+      fold(panel, false);
+    }
     panel.tabIndex = -1;
     panel.focus({ preventScroll: true });
     panel.scrollIntoView();
-  } }, head.firstChild.textContent)));
+  }
+
+  byId('main').addEventListener('click', (event) => {
+    const head = event.target.closest('h2 > .fold');
+    if (head) {
+      const panel = head.closest('section');
+      fold(panel, !panel.classList.contains('shut'));
+    }
+  });
+  byId('places').replaceChildren(el('ul', {}, panels.map((panel) => el('li', {}, el('a', { href: '#' + panel.id, onclick: (event) => {
+    event.preventDefault(); // the address keeps what is set
+    go(panel);
+  } }, panel.dataset.name)))));
+
+  return {
+    /** As the address has it. */
+    show() {
+      panels.forEach((panel) => {
+        const shut = story.shut.includes(panel.id) && !details(panel);
+        panel.classList.toggle('shut', shut);
+        panel.querySelector('h2 > .fold')?.setAttribute('aria-expanded', String(!shut));
+      });
+    },
+  };
 }

@@ -57,6 +57,7 @@ export class Story {
     this.future = [];
     this.now = this.fromAddress();
     this.settled = structuredClone(this.now);
+    this.folded = () => {};
     addEventListener('hashchange', () => this.arrive());
   }
 
@@ -64,7 +65,9 @@ export class Story {
     const all = new URLSearchParams(location.hash.slice(1));
     const kept = all.get('kept');
     const units = all.get('units');
+    this.shut = (all.get('shut') || '').split(' ').filter((one) => one);
     all.delete('kept');
+    all.delete('shut');
     all.delete('units');
     return { state: read(all.toString()), kept: kept === null ? null : read(kept), units, gauges: readGauges(all.get('gauges')) };
   }
@@ -81,12 +84,22 @@ export class Story {
     if (gauges) {
       text.set('gauges', gauges);
     }
+    if (this.shut.length > 0) {
+      text.set('shut', this.shut.join(' '));
+    }
     history.replaceState(null, '', location.pathname + '#' + text);
+  }
+
+  /** Which panels are shut: this is no step that is undone. */
+  fold(shut) {
+    this.shut = shut;
+    this.toAddress();
   }
 
   /** Somebody typed another state into the address. */
   arrive() {
     const other = this.fromAddress();
+    this.folded();
     if (JSON.stringify(other) !== JSON.stringify(this.now)) {
       this.now = other;
       this.settle();

@@ -1,5 +1,5 @@
 // What the build comes to, in the words of 'hotidle margins'.
-import { byId, el, stale } from './dom.js';
+import { byId, el, head, stale } from './dom.js';
 
 /** Rows that are shown at once. */
 const SHOWN = 4;
@@ -19,7 +19,7 @@ export function verdict() {
   const sentence = el('p', { className: 'sentence' });
   const said = el('div', { 'aria-live': 'polite', 'aria-atomic': 'true' }, sentence);
   const more = el('div', {});
-  root.append(el('h2', { id: 'verdict-head' }, 'Verdict', stale()), said, more);
+  root.append(head('verdict', 'Verdict', stale()), said, more);
 
   function table(limits, caption) {
     return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },

@@ -1,5 +1,5 @@
 // Jobs that can be done to the build, and faults that can be laid over it.
-import { byId, el } from './dom.js';
+import { byId, el, head } from './dom.js';
 import * as units from './units.js';
 
 const sized = (fault) => fault.size_of !== 'nothing';
@@ -20,15 +20,18 @@ const wordOf = { wear: 'of its wear allowance', share: '', position: '', diamete
 
 export function work(story) {
   const root = byId('work');
-  const jobs = el('div', { className: 'tools' });
-  const list = el('ul', { className: 'plain' });
+  const jobs = el('ul', { className: 'plain jobs' });
+  const list = el('ul', { className: 'plain faults' });
   const select = el('select', { id: 'fault' });
   const add = el('button', { type: 'button' }, 'Lay it over');
-  root.append(el('h2', { id: 'work-head' }, 'Jobs and faults'), el('h3', {}, 'Jobs'), jobs,
+  root.append(head('work', 'Jobs and faults'), el('h3', {}, 'Jobs'), jobs,
     el('h3', {}, 'Faults'), el('div', { className: 'tools' }, el('label', {}, 'Fault ', select), add), list);
   let drawn = '';
   let shownJobs = '';
   let known = null;
+
+  /** What each job moves, by its name; nothing where it is not known yet. */
+  let moved = new Map();
 
   add.onclick = () => {
     const fault = known.faults.find((one) => one.name === select.value);
@@ -76,6 +79,16 @@ export function work(story) {
     } }, 'take away');
 
   return {
+    /** What stands at each job is of the state before. */
+    wait() {
+      jobs.classList.add('costing');
+    },
+    /** What each job moves here: it comes later than the rest. */
+    moves(answer) {
+      jobs.classList.remove('costing');
+      moved = new Map(answer ? answer.jobs.map((one) => [one.name, one.moves]) : []);
+      jobs.querySelectorAll('.moves').forEach((line) => { line.textContent = moved.get(line.dataset.moves) || ''; });
+    },
     show(unit) {
       known = unit;
       const state = story.now.state;
@@ -101,18 +114,18 @@ export function work(story) {
 
   function showJobs(unit, state) {
     const held = jobs.contains(document.activeElement) ? document.activeElement.dataset.job : null;
-    jobs.replaceChildren(...unit.jobs.map((job) => {
+    jobs.replaceChildren(...unit.jobs.map((job, i) => {
       const done = state.jobs.includes(job.name);
-      const hours = job.hours === null ? '' : ', ' + job.hours + ' h';
-      return el('button', { type: 'button', 'data-job': job.name, 'aria-pressed': String(done), title: job.about + hours, onclick: (event) => {
+      const about = [job.about, job.hours === null ? '' : job.hours + ' h', job.price === null ? '' : 'price ' + job.price];
+      return el('li', {}, el('button', { type: 'button', 'data-job': job.name, 'aria-pressed': String(done), 'aria-describedby': 'job-' + i, onclick: () => {
         story.turn((now) => {
           now.jobs = done ? now.jobs.filter((name) => name !== job.name) : [...now.jobs, job.name];
         });
-        event.preventDefault();
-      } }, (done ? '\u2713 ' : '') + job.name + hours);
+      } }, (done ? '\u2713 ' : '') + job.name), ' ',
+      el('span', { id: 'job-' + i }, about.filter((one) => one).join(', '), ' ', el('span', { className: 'moves', 'data-moves': job.name }, moved.get(job.name) || '')));
     }));
     if (held !== null) {
-      [...jobs.children].find((one) => one.dataset.job === held)?.focus();
+      [...jobs.querySelectorAll('button')].find((one) => one.dataset.job === held)?.focus();
     }
     if (unit.jobs.length === 0) {
       jobs.replaceChildren(el('p', { className: 'quiet' }, 'Nothing in this build is worn, so that there is no job to do.'));

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.cli.Run;
+import hotidle.result.SolveCount;
 import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -124,6 +126,67 @@ class LiveAnswersTest {
         assertEquals(answer.get("limits").size(), matched);
         assertEquals("fails", answer.get("verdict").asText());
         assertTrue(answer.get("no_stall").asText().startsWith("IDLE PRESSURE IS LOW"));
+    }
+
+    @Test
+    void aVerdictSolvesNothingTwiceAndIsTheSameAsOneThatSolvesAllAnew() throws Exception {
+        String turned = "{\"build\": \"worn\", \"duty\": \"hot-idle\", \"engine_speed_rpm\": 725}";
+        try (Visitor fresh = new Visitor("shuttle-five")) {
+            long before = SolveCount.now().states();
+            JsonNode anew = fresh.answer("verdict", turned);
+            long all = SolveCount.now().states() - before;
+            fresh.answer("verdict", IDLE);
+            before = SolveCount.now().states();
+            assertEquals(anew, fresh.answer("verdict", turned));
+            long again = SolveCount.now().states() - before;
+            assertTrue(2 * again < all, again + " states in place of " + all);
+        }
+        visitor.answer("verdict", IDLE);
+        try (Visitor fresh = new Visitor("shuttle-five")) {
+            assertEquals(fresh.answer("verdict", turned), visitor.answer("verdict", turned));
+        }
+    }
+
+    @Test
+    void aJobMovesTheLineByWhatTheUnitDoesWithoutItAndWithItAndSaysSoToldOrDone() throws Exception {
+        JsonNode jobs = visitor.answer("jobs", IDLE).get("jobs");
+        JsonNode unit = visitor.answer("unit", IDLE).get("jobs");
+        assertEquals(unit.size(), jobs.size());
+        boolean starving = false;
+        for (int i = 0; i < jobs.size(); i++) {
+            JsonNode job = jobs.get(i);
+            String name = job.get("name").asText();
+            assertEquals(unit.get(i).get("name").asText(), name);
+            String done = IDLE.replace("}", ", \"jobs\": [\"" + name + "\"]}");
+            same(
+                    visitor.answer("state", done).get("line_pa").asDouble(),
+                    job.get("after_pa").asDouble());
+            same(
+                    visitor.answer("state", IDLE).get("line_pa").asDouble(),
+                    job.get("before_pa").asDouble());
+            assertEquals(job, visitor.answer("jobs", done).get("jobs").get(i), "the same once it is done");
+            assertEquals(
+                    job.get("starves").asBoolean(), job.get("moves").asText().contains("NOT ALONE"), name);
+            starving |= job.get("starves").asBoolean();
+        }
+        assertTrue(starving, "the regulator's bore feeds the lubrication while the line is low");
+    }
+
+    @Test
+    void howFarASetPressureGoesIsToldAndNothingBeyondItIsTaken() throws Exception {
+        JsonNode ends = visitor.answer("unit", IDLE).get("set_pressures");
+        for (String end : List.of("low", "high")) {
+            double pressure = ends.get(end).asDouble();
+            assertEquals(200, set(pressure).statusCode(), end);
+            HttpResponse<String> beyond = set(end.equals("low") ? 0.9 * pressure : 1.1 * pressure);
+            assertEquals(422, beyond.statusCode());
+            assertTrue(beyond.body().contains("between 50 and 400 psi (3.45 and 27.58 bar)"), beyond.body());
+        }
+    }
+
+    private static HttpResponse<String> set(double pressure) throws Exception {
+        return visitor.posted(
+                "state", Visitor.question("set", 1, "{\"build\": \"worn\", \"set_pressure_pa\": " + pressure + "}"));
     }
 
     @Test

@@ -44,7 +44,7 @@ final class LivePage {
 
     /** Where it stands, and all that the page says of what went wrong. */
     private static final String TROUBLE = """
-            return location.href + ' ' + [...document.querySelectorAll('[role=alert], [role=status], .old, .waiting, .costing')]
+            return location.href + ' ' + [...document.querySelectorAll('[role=alert], [role=status], .causes p, .old, .waiting, .costing')]
               .map((one) => (one.className || one.id) + ': ' + one.textContent.slice(0, 200)).join(' | ').replaceAll('\\n', ' ')
             """;
 
@@ -236,10 +236,15 @@ final class LivePage {
                 .longValue();
     }
 
-    /** Times from what was turned to the picture, since they were asked for last [ms]. */
-    List<Double> latencies() {
-        return ((List<?>) js("return window.latencies.splice(0)"))
+    /** Times of a kind from what was done to what stands there, by the browser's own clock, since they were asked for last [ms]. */
+    List<Double> took(String what) {
+        return ((List<?>) js("return (window.took[arguments[0]] || []).splice(0)", what))
                 .stream().map(one -> ((Number) one).doubleValue()).toList();
+    }
+
+    /** Answers that came since the page was loaded. */
+    long answered() {
+        return number("return window.answered");
     }
 
     /** All of the page from top to bottom, as PNGs in base 64 of one screen each. */

@@ -6,10 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import hotidle.answer.format.Quantity;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.WebElement;
@@ -17,13 +15,16 @@ import org.openqa.selenium.interactions.Actions;
 
 /**
  * Ten sliders dragged with the mouse. Each time a slider is let go, what stands there is the answer to what stands in the address. Says
- * how long the pictures took, by the browser's own clock; {@code -Dhotidle.drag=300} drags for five minutes.
+ * how long pictures, verdicts and causes took, by the browser's own clock; {@code -Dhotidle.drag=300} drags for five minutes.
  */
 @ExtendWith(LiveBrowser.class)
 class LivePageDragTest {
 
     /** How long is dragged [s]. */
     private static final int SECONDS = Integer.getInteger("hotidle.drag", 5);
+
+    /** From so much on, readings are those of the whole unit [s]. */
+    private static final int LONG = 60;
 
     /** Memory is measured first once so much of the time is over, and one minute at most [s]. */
     private static final double FIRST = Math.min(60, SECONDS / 3.0);
@@ -47,8 +48,14 @@ class LivePageDragTest {
             "input[type=range][aria-label='primary tip-clearance']",
             "input[type=range][aria-label='secondary face-clearance']");
 
-    private final List<Double> latencies = new ArrayList<>();
+    /** By the browser's own clock: from an input to its picture, from a slider's last move to the verdict. */
+    private final Times pictures = new Times();
+
+    private final Times verdicts = new Times();
     private double held;
+
+    /** Answers that came while sliders were held. */
+    private long answered;
 
     /** What the pictures took, browser's and program's, over the time that sliders were held. */
     private final Spent spent = new Spent();
@@ -66,13 +73,16 @@ class LivePageDragTest {
                 actions.moveByOffset(-step, 0);
             }
         }
-        page.latencies();
+        page.took("picture");
+        page.took("verdict");
+        long before = page.answered();
         spent.begin(page);
         long begun = System.nanoTime();
         actions.release().perform();
         held += (System.nanoTime() - begun) / 1e9;
         spent.end(page);
-        latencies.addAll(page.latencies());
+        answered += page.answered() - before;
+        pictures.addAll(page.took("picture"));
     }
 
     /** The line of what stands in the address. */
@@ -103,6 +113,10 @@ class LivePageDragTest {
             drag(page, SLIDERS.get(drags % SLIDERS.size()), drags % 5 - 4);
             newestIsShown(page);
             drags++;
+            if (drags % SLIDERS.size() % 3 == 0) {
+                page.until("(window.took.verdict || []).length > 0");
+                verdicts.addAll(page.took("verdict"));
+            }
             if (drags % SLIDERS.size() == 0) {
                 verdictIsTheNewest(page);
                 page.js("location.hash = arguments[0]", LivePage.IDLE + "&kept=build%3Drestored%26duty%3Dhot-idle");
@@ -116,29 +130,48 @@ class LivePageDragTest {
         System.out.println(told(drags, (System.nanoTime() - begun) / 1e9, first, grown));
         assertTrue(first > 0 && grown < MOST_GROWTH, grown + " bytes more");
         assertEquals(List.of(), page.errors());
-        assertTrue(latencies.size() > drags, latencies.size() + " pictures in " + drags + " drags");
+        assertTrue(pictures.count() > drags, pictures.count() + " pictures in " + drags + " drags");
+        assertTrue(verdicts.count() >= drags / SLIDERS.size(), verdicts.count() + " verdicts in " + drags + " drags");
+    }
+
+    /** Readings typed in at the line's gauge, each other than the one before: of the rig, and of the whole unit where much time is given. */
+    @Test
+    void aReadingIsFollowedByWhatMayExplainIt(LivePage page) throws Exception {
+        boolean whole = SECONDS >= LONG;
+        Times agreement = new Times();
+        Times causes = new Times();
+        Times next = new Times();
+        try (Visitor other = new Visitor(whole ? "shuttle-five" : "training-rig")) {
+            page.open(other, "build=worn");
+            long until = System.nanoTime() + SECONDS * 1_000_000_000L;
+            for (int psi = 50; psi < 53 || (System.nanoTime() < until && psi < 100); psi++) {
+                page.type("[aria-label^='Read at line [']", "" + psi);
+                page.until("(window.took.causes || []).length > 0");
+                agreement.addAll(page.took("agreement"));
+                causes.addAll(page.took("likely"));
+                next.addAll(page.took("causes"));
+            }
+            page.leave();
+        }
+        System.out.println("READ: " + (whole ? "shuttle-five" : "training-rig")
+                + "; from a reading to whether it agrees: " + agreement.told() + "; to its causes: " + causes.told()
+                + "; to what to read next: " + next.told());
+        assertTrue(causes.count() >= 3 && causes.count() == next.count(), causes.told());
     }
 
     private String told(int drags, double seconds, long first, long grown) {
-        List<Double> sorted = latencies.stream().sorted().toList();
-        String histogram = java.util.stream.IntStream.of(20, 30, 40, 50, 60, 80, 100, 120, 160, 240, 500, 100_000)
-                .mapToObj(to ->
-                        "<" + to + ":" + sorted.stream().filter(one -> one < to).count())
-                .collect(Collectors.joining(" "));
         return String.format(
                 Locale.ROOT,
-                "DRAGGED: %d drags in %.0f s, %d pictures while held, %.1f a second; from input to picture median %.0f ms,"
-                        + " 95 %% under %.0f ms, longest %.0f ms; ms: %s; heap after collection %.1f MB, then %+.1f MB; a picture: %s",
+                "DRAGGED: %d drags in %.0f s; while held %.1f pictures and %.1f answers a second; heap after collection %.1f MB,"
+                        + " then %+.1f MB%n  from input to picture: %s%n  from the last move to the verdict: %s%n  a picture: %s",
                 drags,
                 seconds,
-                sorted.size(),
-                sorted.size() / held,
-                sorted.get(sorted.size() / 2),
-                sorted.get((int) (0.95 * sorted.size())),
-                sorted.get(sorted.size() - 1),
-                histogram,
+                pictures.count() / held,
+                answered / held,
                 first / 1e6,
                 grown / 1e6,
-                spent.each(sorted.size()));
+                pictures.told(),
+                verdicts.told(),
+                spent.each(pictures.count()));
     }
 }

@@ -110,7 +110,7 @@ class LivePageForEveryoneTest {
         press(page, Keys.ENTER);
         page.settled();
         assertTrue(page.address().contains("fault="), page.address());
-        focus(page, "#work li button");
+        focus(page, "#work .faults li button");
         press(page, Keys.ENTER);
         page.settled();
         assertEquals("fault", held(page));
