@@ -22,8 +22,8 @@ public record JobGain(Repairs.Effect without, Repairs.Effect with, boolean starv
     public static Optional<JobGain> of(Transmission without, Transmission with, DutyPoint duty) {
         Optional<Repairs.Effect> before = effect(without, duty);
         Optional<Repairs.Effect> after = effect(with, duty);
-        return before.flatMap(one -> after.map(other -> new JobGain(
-                one, other, without.commanded().isPresent() && RepairFindings.starves(one, other))));
+        return before.flatMap(one -> after.map(other ->
+                new JobGain(one, other, without.commanded().isPresent() && RepairFindings.starves(one, other))));
     }
 
     private static Optional<Repairs.Effect> effect(Transmission unit, DutyPoint duty) {

@@ -24,11 +24,15 @@ public record JobMovesPhrase(Quantity.UnitSystem units) {
 
     /** What a job moves at a driving condition, all else as it is. */
     public String moves(String duty, JobGain gain) {
-        String moved = "At " + duty + ": line " + from(Quantity.PRESSURE, gain.without().line(), gain.with().line())
-                + ", oil lost " + from(Quantity.TRICKLE, gain.without().lost(), gain.with().lost()) + ".";
+        String moved = "At " + duty + ": line "
+                + from(Quantity.PRESSURE, gain.without().line(), gain.with().line()) + ", oil lost "
+                + from(Quantity.TRICKLE, gain.without().lost(), gain.with().lost()) + ".";
         return gain.starves()
                 ? moved + " NOT ALONE: the lubrication then gets LESS oil, "
-                        + from(Quantity.TRICKLE, gain.without().lube(), gain.with().lube()) + "."
+                        + from(
+                                Quantity.TRICKLE,
+                                gain.without().lube(),
+                                gain.with().lube()) + "."
                 : moved;
     }
 

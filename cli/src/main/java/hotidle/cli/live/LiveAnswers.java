@@ -36,7 +36,8 @@ final class LiveAnswers {
             IntStream.rangeClosed(10, 80).mapToObj(i -> i * 50 / 60.0).toList();
 
     /** Questions that follow one of a state and take longer. */
-    private static final Set<String> FOLLOWING = Set.of("verdict", "costs", "jobs", "ahead", "agreement", "likely", "causes");
+    private static final Set<String> FOLLOWING =
+            Set.of("verdict", "costs", "jobs", "ahead", "agreement", "likely", "causes");
 
     private final LiveUnit unit;
     private final Layouts layouts = new Layouts();

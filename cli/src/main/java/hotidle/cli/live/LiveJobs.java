@@ -16,9 +16,8 @@ record LiveJobs(LiveUnit unit) {
     /** Tries them; {@code step} is run between two of them and throws once nobody waits. */
     LiveJobsRecord moves(AskedState asked, Quantity.UnitSystem units, Runnable step) {
         DutyPoint duty = unit.looked(unit.unit(asked), asked);
-        List<String> names = unit.workshop(unit.build(asked)).jobs().stream()
-                .map(Job::name)
-                .toList();
+        List<String> names =
+                unit.workshop(unit.build(asked)).jobs().stream().map(Job::name).toList();
         return new LiveJobsRecord(names.parallelStream()
                 .map(name -> {
                     step.run();

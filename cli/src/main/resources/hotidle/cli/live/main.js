@@ -61,7 +61,7 @@ const question = () => ({ units: units.inUse(), state: story.now.state, kept: st
  * two moves; costs and jobs follow it [ms].
  */
 const REST = 40;
-const LONGEST_PAUSE = 200;
+const LONGEST_PAUSE = 400;
 const LONGER = 1.5;
 let resting = 0;
 let turning = false;

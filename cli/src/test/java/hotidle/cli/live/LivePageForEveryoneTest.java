@@ -120,6 +120,7 @@ class LivePageForEveryoneTest {
         for (int i = 0; i < 20 && page.find("#undo").isEnabled(); i++) {
             new Actions(page.driver).sendKeys(Keys.ENTER).perform(); // whatever has the keys by then
         }
+        page.settled();
         assertEquals("redo", held(page));
     }
 

@@ -76,6 +76,8 @@ final class PageChecks {
     /** Texts that lie over each other, or stick out of the page. */
     private static final String MESS = """
             const boxes = [];
+            /** What stays in sight while the rest scrolls by lies over it. */
+            const apart = (one) => one.closest('#places, .column.read');
             /** Whether it lies in what is shown of the panes that it scrolls in. */
             const inside = (one, box) => {
               for (let it = one; it !== document.body; it = it.parentElement) {
@@ -109,7 +111,7 @@ final class PageChecks {
                 if (of === its || of.contains(its) || its.contains(of)) { continue; }
                 const wide = Math.min(a.right, b.right) - Math.max(a.left, b.left);
                 const high = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-                if (wide > 2 && high > 3 && Boolean(of.closest('.column.read')) === Boolean(its.closest('.column.read'))) { said.push(text + ' over ' + other); }
+                if (wide > 2 && high > 3 && apart(of) === apart(its)) { said.push(text + ' over ' + other); }
               }
             });
             for (const one of document.querySelectorAll('button, th, td, label, h1, h2, h3, dd, dt, summary, legend')) {

@@ -9,7 +9,9 @@ import java.util.stream.IntStream;
 /** Times that something took [ms]. */
 final class Times {
 
-    private static final int[] EDGES = {20, 30, 40, 50, 60, 80, 100, 120, 160, 240, 400, 700, 1000, 2000, 5000, 1_000_000};
+    private static final int[] EDGES = {
+        20, 30, 40, 50, 60, 80, 100, 120, 160, 240, 400, 700, 1000, 2000, 5000, 1_000_000
+    };
 
     private final List<Double> all = new ArrayList<>();
 
