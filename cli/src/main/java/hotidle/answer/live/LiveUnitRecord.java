@@ -9,10 +9,12 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.kind.Kind;
 import hotidle.circuits.kind.Kinds;
 import hotidle.circuits.sheet.HowMeasured;
+import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.network.Placed;
 import hotidle.oil.Oil;
+import hotidle.part.SpoolValve;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Job;
@@ -89,8 +91,27 @@ public record LiveUnitRecord(
     public record LivePart(
             String name, String kind, String about, String group, List<String> nodes, String law, String source) {}
 
-    /** A fault that can be laid over it. */
-    public record FaultLine(String name, String about, String part, String sizeOf, double least, double most) {}
+    /**
+     * A fault that can be laid over it.
+     *
+     * @param openings of a spool that is stuck: at its rest, and how far off it, each is open or shut
+     */
+    public record FaultLine(
+            String name,
+            String about,
+            String part,
+            String sizeOf,
+            double least,
+            double most,
+            List<SpoolOpening> openings) {}
+
+    /**
+     * An opening of a spool.
+     *
+     * @param edge    position at which it begins to open, or is just shut [m]
+     * @param opensUp whether it is open beyond that, else before it
+     */
+    public record SpoolOpening(String name, @JsonProperty("edge_m") double edge, boolean opensUp) {}
 
     /**
      * A job that can be done to it.
@@ -119,7 +140,9 @@ public record LiveUnitRecord(
                         .map(size -> size(circuit, build.dimensions(), size))
                         .toList(),
                 circuit.parts().stream().map(part -> part(unit, part)).toList(),
-                UnitFaults.of(build).stream().map(LiveUnitRecord::fault).toList(),
+                UnitFaults.of(build).stream()
+                        .map(fault -> fault(unit, fault))
+                        .toList(),
                 jobs.entrySet().stream()
                         .map(one -> job(one.getKey(), one.getValue()))
                         .toList(),
@@ -182,14 +205,28 @@ public record LiveUnitRecord(
                 kind.map(one -> one.physics().source()).orElse(""));
     }
 
-    private static FaultLine fault(UnitFault fault) {
+    private static FaultLine fault(Transmission unit, UnitFault fault) {
         return new FaultLine(
                 fault.name(),
                 fault.kind().about(),
                 fault.part(),
                 fault.kind().sizeOf().name().toLowerCase(Locale.ROOT),
                 fault.least(),
-                fault.most());
+                fault.most(),
+                fault.kind().sizeOf() == FaultKind.SizeOf.POSITION ? openings(unit, fault.part()) : List.of());
+    }
+
+    private static List<SpoolOpening> openings(Transmission unit, String part) {
+        return unit.network()
+                .part(part)
+                .map(Placed::part)
+                .filter(SpoolValve.class::isInstance)
+                .map(SpoolValve.class::cast)
+                .map(SpoolValve::openings)
+                .orElse(List.of())
+                .stream()
+                .map(one -> new SpoolOpening(one.name(), one.edge(), one.opensUp()))
+                .toList();
     }
 
     private static Map<String, Map<String, Quantity.Shown>> shown() {

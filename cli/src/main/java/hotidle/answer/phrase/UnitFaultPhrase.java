@@ -53,7 +53,8 @@ public record UnitFaultPhrase(Quantity.UnitSystem units) {
     /** A size of any other kind; {@code usual} is that of the sound part, where it has one. */
     public String other(FaultKind kind, double size, double usual) {
         return switch (kind) {
-            case VALVE_STUCK -> "stuck " + Quantity.TRAVEL.with(units, size) + " open";
+            // not "open": far from its rest a valve that limits has shut
+            case VALVE_STUCK -> Quantity.TRAVEL.with(units, size) + " off its rest";
             case SPRING_WEAK -> percent(size) + " weaker";
             case FILTER_BLOCKED, COOLER_BLOCKED -> String.format(Locale.ROOT, "%.1f %% blocked", 100 * size);
             case OIL_AERATED -> percent(size) + " air";

@@ -1,7 +1,7 @@
 // Where to find each panel: the page is long. A row of names that stays in sight, and panels that are shut and opened by their heads.
 import { byId, el } from './dom.js';
 
-/** Panels that are shut for somebody who does not open them by what they show. */
+/** What a panel shows once it is opened, where it does work for it: such a panel has no other way to be shut. */
 const details = (panel) => panel.querySelector(':scope > details');
 
 export function places(story) {
@@ -31,7 +31,8 @@ export function places(story) {
       fold(panel, !panel.classList.contains('shut'));
     }
   });
-  byId('places').replaceChildren(el('ul', {}, panels.map((panel) => el('li', {}, el('a', { href: '#' + panel.id, onclick: (event) => {
+  const listed = [byId('verdict'), ...panels.filter((one) => one.id !== 'verdict')]; // it stands first on any screen
+  byId('places').replaceChildren(el('ul', {}, listed.map((panel) => el('li', {}, el('a', { href: '#' + panel.id, onclick: (event) => {
     event.preventDefault(); // the address keeps what is set
     go(panel);
   } }, panel.dataset.name)))));

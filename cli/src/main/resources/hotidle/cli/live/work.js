@@ -16,6 +16,13 @@ const sizeOf = (fault, text) => {
   return share(fault) ? parseFloat(size) / 100 : size.endsWith('mm') ? parseFloat(size) / 1000 : parseFloat(size);
 };
 
+/** What a spool that is stuck so far off its rest lets through: a valve that limits has shut there. */
+function lets(fault, position) {
+  const open = (one) => one.opens_up === (position > one.edge_m);
+  const named = (word, some) => some.length ? [some.map((one) => one.name).join(', ') + ' ' + word] : [];
+  return [...named('OPEN', fault.openings.filter(open)), ...named('SHUT', fault.openings.filter((one) => !open(one)))].join('; ');
+}
+
 const wordOf = { wear: 'of its wear allowance', share: '', position: '', diameter: '', nothing: '' };
 
 export function work(story) {
@@ -42,7 +49,8 @@ export function work(story) {
 
   const of = (text) => known.faults.find((fault) => text === fault.name || text.startsWith(fault.name + ':'));
 
-  const shown = (fault, size) => share(fault) ? (100 * size).toFixed(1) + ' %' : units.said('travel', size);
+  const shown = (fault, size) => share(fault) ? (100 * size).toFixed(1) + ' %'
+    : fault.size_of === 'position' ? units.said('travel', size) + ' off its rest: ' + lets(fault, size) : units.said('travel', size);
 
   function faultLine(text, i) {
     const fault = of(text);

@@ -138,7 +138,7 @@ class GaugePhraseTest {
     @Test
     void everyOtherFaultHasItsSizeInTheWordsOfItsKind() {
         UnitFaultPhrase phrase = new UnitFaultPhrase(UnitSystem.METRIC);
-        assertEquals("stuck 2.00 mm open", phrase.other(FaultKind.VALVE_STUCK, 2e-3, 0));
+        assertEquals("2.00 mm off its rest", phrase.other(FaultKind.VALVE_STUCK, 2e-3, 0));
         assertEquals("20 % weaker", phrase.other(FaultKind.SPRING_WEAK, 0.2, 0));
         assertEquals("97.5 % blocked", phrase.other(FaultKind.COOLER_BLOCKED, 0.975, 0));
         assertEquals("8 % air", phrase.other(FaultKind.OIL_AERATED, 0.08, 0));
