@@ -111,7 +111,8 @@ public record LiveUnitRecord(
      * @param edge    position at which it begins to open, or is just shut [m]
      * @param opensUp whether it is open beyond that, else before it
      */
-    public record SpoolOpening(String name, @JsonProperty("edge_m") double edge, boolean opensUp) {}
+    public record SpoolOpening(
+            String name, @JsonProperty("edge_m") double edge, boolean opensUp) {}
 
     /**
      * A job that can be done to it.
@@ -140,9 +141,7 @@ public record LiveUnitRecord(
                         .map(size -> size(circuit, build.dimensions(), size))
                         .toList(),
                 circuit.parts().stream().map(part -> part(unit, part)).toList(),
-                UnitFaults.of(build).stream()
-                        .map(fault -> fault(unit, fault))
-                        .toList(),
+                UnitFaults.of(build).stream().map(fault -> fault(unit, fault)).toList(),
                 jobs.entrySet().stream()
                         .map(one -> job(one.getKey(), one.getValue()))
                         .toList(),
@@ -217,7 +216,8 @@ public record LiveUnitRecord(
     }
 
     private static List<SpoolOpening> openings(Transmission unit, String part) {
-        return unit.network()
+        return unit
+                .network()
                 .part(part)
                 .map(Placed::part)
                 .filter(SpoolValve.class::isInstance)

@@ -108,6 +108,8 @@ class LivePagePanelsTest {
             press(page, "Hide a fault");
             page.until(
                     "document.querySelector('#lesson .sentence[role=status]').textContent.includes('no reading taken yet')");
+            page.until("document.querySelector('#gauges .beside').checkVisibility()"
+                    + " && !document.querySelector('.scales').checkVisibility()"); // of a unit without the fault
             List<String> offered = new ArrayList<>();
             told(page, "lesson-offer")
                     .get("faults")
@@ -131,6 +133,7 @@ class LivePagePanelsTest {
             page.js(
                     "[...document.querySelectorAll('#lesson button')].find((one) => one.textContent.startsWith('That is my answer')).click()");
             page.until("!document.querySelector('#lesson .revealed').hidden");
+            page.until("document.querySelector('.scales').checkVisibility()");
             JsonNode revealed = told(page, "lesson-reveal");
             String text = page.text("#lesson .revealed");
             assertTrue(offered.stream().anyMatch(name -> revealed.toString().contains(name)), revealed.toString());
