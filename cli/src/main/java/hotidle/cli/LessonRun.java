@@ -7,11 +7,15 @@ import hotidle.answer.report.LessonUnit;
 import hotidle.answer.report.MadeOf;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.text.Dimension;
+import hotidle.circuits.WrittenFault;
+import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
+import hotidle.fault.UnitFaults;
 import hotidle.plots.FigureChart;
 import hotidle.study.SpeedSweep;
 import hotidle.study.TellingReading;
 import hotidle.study.ToldApart;
+import hotidle.study.gauge.OtherFaults;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
@@ -20,6 +24,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +42,9 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
 
     /** Ranges that are shown at most (chosen). */
     private static final int MOST_RANGES = 3;
+
+    /** Other faults are named by so many more than the units have (chosen). */
+    private static final int MORE_OTHERS = 2;
 
     /**
      * A unit before it is solved.
@@ -60,11 +69,91 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         List<Double> speeds = speeds(all.get(0).unit().duties().get(0).speed());
         ToldApart apart = ToldApart.of(all.stream().map(NamedUnit::unit).toList(), speeds, MOST_RANGES);
         warn(all, apart, err);
-        List<LessonUnit> units = units(all, apart, speeds);
-        units.stream()
-                .filter(one -> one.laid().isPresent() && one.tells().isEmpty())
-                .forEach(one -> err.println(LessonPhrase.notSeen(one.fault())));
-        return new LessonAnswer(shown, file, head, circuit, units, ReportDrawing.ofLesson(shown, circuit), made);
+        checkSeen(all, apart, speeds);
+        return new LessonAnswer(
+                shown,
+                file,
+                head,
+                circuit,
+                units(all, apart, speeds),
+                candidates(all, apart),
+                ReportDrawing.ofLesson(shown, circuit),
+                made);
+    }
+
+    /** The faults of the units, and as many others and some more; none where no fault is asked for. */
+    private List<UnitFault> candidates(List<NamedUnit> all, ToldApart apart) {
+        List<UnitFault> laid = all.stream()
+                .flatMap(one -> one.laid().stream())
+                .map(UnitFault.Sized::fault)
+                .toList();
+        if (laid.isEmpty()) {
+            return laid;
+        }
+        Adjustable build = circuit.adjustable(sound(all).build());
+        return Stream.concat(
+                        laid.stream(),
+                        OtherFaults.of(build, apart, laid, UnitFaults.of(build), laid.size() + MORE_OTHERS, seed).stream())
+                .toList();
+    }
+
+    /** The build over which faults are laid. */
+    private static Transmission sound(List<NamedUnit> all) {
+        return all.stream()
+                .filter(one -> one.laid().isPresent())
+                .findFirst()
+                .orElseThrow()
+                .without();
+    }
+
+    private static boolean seen(NamedUnit one, ToldApart apart, List<Double> speeds) {
+        int number = IntStream.range(0, apart.sweeps().get(0).size())
+                .filter(i -> apart.sweeps().get(0).get(i).unit().equals(one.unit()))
+                .findFirst()
+                .orElseThrow();
+        return !TellingReading.of(
+                        apart.sweeps().stream().map(range -> range.get(number)).toList(),
+                        apart.also(one.without(), speeds),
+                        IntStream.range(0, speeds.size()).boxed().toList())
+                .isEmpty();
+    }
+
+    private void checkSeen(List<NamedUnit> all, ToldApart apart, List<Double> speeds) {
+        List<NamedUnit> faulty =
+                all.stream().filter(one -> one.laid().isPresent()).toList();
+        for (NamedUnit one : faulty) {
+            if (!seen(one, apart, speeds)) {
+                throw new WrongInputException(LessonPhrase.notSeen(
+                        one.fault(),
+                        allTried(all, apart),
+                        larger(one, speeds),
+                        faulty.stream()
+                                .filter(other -> seen(other, apart, speeds))
+                                .map(NamedUnit::fault)
+                                .toList()));
+            }
+        }
+    }
+
+    /** The least size of those tried at which a fault shows, as it is written. */
+    private Optional<String> larger(NamedUnit one, List<Double> speeds) {
+        UnitFault fault = one.laid().orElseThrow().fault();
+        Adjustable build = circuit.adjustable(one.without().build());
+        return DoubleStream.of(0.25, 0.5, 0.75, 1)
+                .mapToObj(way -> fault.of(fault.sizeAt(way)))
+                .filter(sized -> fault.kind().sizeOf() != FaultKind.SizeOf.NOTHING
+                        && fault.in(build, sized.size())
+                                .filter(unit -> ToldApart.of(List.of(one.without(), unit), speeds, 2)
+                                        .alike()
+                                        .isEmpty())
+                                .isPresent())
+                .findFirst()
+                .map(WrittenFault::of);
+    }
+
+    private static boolean allTried(List<NamedUnit> all, ToldApart apart) {
+        return apart.sweeps().size() < MOST_RANGES
+                || apart.sweeps().size() == all.get(0).unit().ranges().size();
     }
 
     /** From the driving condition's own speed, so that a table begins at idle. */
@@ -118,8 +207,7 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         if (ranges.size() > 1) {
             err.println(LessonPhrase.moreRanges(ranges.get(0), ranges.subList(1, ranges.size())));
         }
-        boolean tried = ranges.size() < MOST_RANGES
-                || ranges.size() == all.get(0).unit().ranges().size();
+        boolean tried = allTried(all, apart);
         apart.alike()
                 .forEach(pair -> err.println(LessonPhrase.alike(
                         all.get(pair.one()).name(), all.get(pair.other()).name(), tried)));

@@ -91,7 +91,8 @@ final class ReportCommand implements Callable<Integer> {
         // drawn while the rest is solved, since layout takes as long
         var drawing = CompletableFuture.supplyAsync(
                 () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
-        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, taken, err);
+        boolean repaired = reader == ReportAnswer.Reader.CUSTOMER;
+        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, repaired, taken, err);
         var made = inputs.made(spec.root());
         return ReportAnswer.of(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);

@@ -5,7 +5,9 @@ import hotidle.answer.check.CheckAnswer;
 import hotidle.answer.compare.CompareAnswer;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.heat.HeatAnswer;
+import hotidle.answer.jobs.JobsAnswer;
 import hotidle.answer.margins.MarginsAnswer;
+import hotidle.answer.phrase.CustomerPhrase;
 import hotidle.answer.report.Findings;
 import hotidle.answer.sweep.SweepAnswer;
 import hotidle.answer.torque.TorqueAnswer;
@@ -19,6 +21,7 @@ import hotidle.circuits.text.Dimension;
 import hotidle.study.Comparison;
 import hotidle.study.FrictionBands;
 import hotidle.study.HeatStudy;
+import hotidle.study.JobStudy;
 import hotidle.study.JudgedBuild;
 import hotidle.study.LowAtIdle;
 import hotidle.study.SameSpeedFilms;
@@ -42,6 +45,7 @@ import java.util.function.Supplier;
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
  * steps twice as wide, since their ends are narrowed down all the same.
  *
+ * @param repaired whether to find what the first build may be set to with the jobs done that it needs, after all else
  * @param readings of the first build's gauges
  * @param progress gets a step for each study
  */
@@ -50,6 +54,7 @@ record ReportRun(
         DescribedCircuit circuit,
         List<Transmission> builds,
         boolean wear,
+        boolean repaired,
         Optional<ReadingsOption.TakenReadings> readings,
         Progress progress) {
 
@@ -66,6 +71,7 @@ record ReportRun(
             DescribedCircuit circuit,
             List<Transmission> builds,
             boolean wear,
+            boolean repaired,
             Optional<ReadingsOption.TakenReadings> readings,
             PrintWriter err) {
         long windows = builds.stream()
@@ -73,7 +79,7 @@ record ReportRun(
                 .distinct()
                 .count();
         Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows);
-        Findings found = new ReportRun(units, circuit, builds, wear, readings, progress).findings();
+        Findings found = new ReportRun(units, circuit, builds, wear, repaired, readings, progress).findings();
         progress.end();
         return found;
     }
@@ -105,6 +111,7 @@ record ReportRun(
                     sweeps(compared),
                     torque.get(),
                     windows(windows, torque.get()),
+                    repaired ? jobs.get().flatMap(this::repaired) : Optional.empty(),
                     leaks.get(),
                     jobs.get(),
                     worn.get(),
@@ -187,6 +194,25 @@ record ReportRun(
                         searched(WindowCommand.STEP),
                         ReportRun::quiet))
                 : Optional.empty();
+    }
+
+    /** Under a name of its own, since it is none of the builds. */
+    private Optional<WindowAnswer> repaired(JobsAnswer jobs) {
+        return jobs.study()
+                .chosen()
+                .map(JobStudy.JobSet::jobs)
+                .filter(needed -> !needed.isEmpty())
+                .flatMap(needed -> jobs.shop().after(needed))
+                .map(unit -> unit.named(CustomerPhrase.repaired(first().build())))
+                .flatMap(unit -> window(unit)
+                        .map(window -> new WindowAnswer(
+                                units,
+                                circuit.name(),
+                                circuit.about(),
+                                BY,
+                                false,
+                                List.of(new WindowAnswer.BuildWindow(unit, window, Optional.empty())),
+                                LowAtIdle.of(List.of(unit)))));
     }
 
     /** Up to which set pressure more torque is held is found with the torque. */

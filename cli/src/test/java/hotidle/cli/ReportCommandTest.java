@@ -209,13 +209,19 @@ class ReportCommandTest {
         Run run = Run.of("report", "crescent-four", "--build", "worn", "--for", "customer", "--out", plain.toString());
         assertEquals(0, run.code(), run.err());
         String text = Files.readString(plain);
-        assertTrue(text.contains("worn DOES NOT HOLD: "), text);
+        assertTrue(text.contains("The unit as it is (worn) DOES NOT HOLD: "), text);
         assertTrue(
-                text.contains("May be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."), text);
+                text.contains("As it is it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."),
+                text);
+        assertTrue(
+                Pattern.compile("After these repairs it may be set: \\d+ to \\d+ psi").matcher(text).find(),
+                "what may be set then is that of the repaired unit");
+        String answer = text.substring(text.indexOf("<section id=\"answer\""), text.indexOf("<section id=\"repair\""));
+        assertTrue(answer.contains("As it is, its idle pressure is LOW: no stall test"), answer);
         String jobs = Run.of("leaks", "crescent-four", "--build", "worn", "--by", "job", "--format", "json")
                 .out();
         String chosen = new ObjectMapper().readTree(jobs).at("/chosen/jobs/0").textValue();
-        assertTrue(text.contains("Must be repaired: " + chosen + ". Then it holds"), chosen);
+        assertTrue(text.contains("Must be repaired: " + chosen + ". After these repairs it holds"), chosen);
         assertFalse(text.substring(text.indexOf("<main>")).contains(" --"), "a customer types nothing");
         assertFalse(text.contains("SHA-256"));
         assertTrue(text.length() < html.length() / 3);

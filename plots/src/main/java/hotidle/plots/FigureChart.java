@@ -7,6 +7,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -29,6 +30,7 @@ import org.jfree.data.xy.XYSeriesCollection;
  * @param open     up to which it is not known above that limit whether it holds; empty where that is known
  * @param curves   one per build
  * @param read     what gauges read
+ * @param bottom   lower end of the upright axis, which its title tells; empty for zero
  */
 public record FigureChart(
         String title,
@@ -37,7 +39,8 @@ public record FigureChart(
         Optional<LimitLine> level,
         Optional<LimitLine> open,
         List<FigureCurve> curves,
-        List<GaugePoint> read)
+        List<GaugePoint> read,
+        OptionalDouble bottom)
         implements Chart {
 
     /** As many curves as there are looks. */
@@ -60,6 +63,26 @@ public record FigureChart(
      */
     public record LimitLine(double value, String text) {}
 
+    /** Room above the curves of an axis that does not begin at zero, as a share of what is shown (chosen). */
+    private static final double ROOM = 0.08;
+
+    /** From zero up. */
+    public FigureChart(
+            String title,
+            String subtitle,
+            String axis,
+            Optional<LimitLine> level,
+            Optional<LimitLine> open,
+            List<FigureCurve> curves,
+            List<GaugePoint> read) {
+        this(title, subtitle, axis, level, open, curves, read, OptionalDouble.empty());
+    }
+
+    /** The same on an upright axis that begins elsewhere, below all that is drawn. */
+    public FigureChart from(double low) {
+        return new FigureChart(title, subtitle, axis, level, open, curves, read, OptionalDouble.of(low));
+    }
+
     /** Without readings. */
     public FigureChart(
             String title,
@@ -68,7 +91,7 @@ public record FigureChart(
             Optional<LimitLine> level,
             Optional<LimitLine> open,
             List<FigureCurve> curves) {
-        this(title, subtitle, axis, level, open, curves, List.of());
+        this(title, subtitle, axis, level, open, curves, List.of(), OptionalDouble.empty());
     }
 
     /** Checks the number of curves, their names, and that there is something to draw. */
@@ -82,6 +105,9 @@ public record FigureChart(
         Require.that(
                 curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.SweepPoint::solved),
                 "a chart has no point to show");
+        Require.that(
+                bottom.isEmpty() || heights(limits(level, open), curves, read).allMatch(value -> !(value < bottom.getAsDouble())),
+                "an upright axis begins below all that is drawn");
     }
 
     @Override
@@ -92,12 +118,17 @@ public record FigureChart(
                 curves.stream()
                         .mapToDouble(curve ->
                                 curve.points().get(curve.points().size() - 1).speed()),
+                heights(limits(), curves, read));
+    }
+
+    private static DoubleStream heights(List<LimitLine> limits, List<FigureCurve> curves, List<GaugePoint> read) {
+        return DoubleStream.concat(
+                read.stream().mapToDouble(GaugePoint::high),
                 DoubleStream.concat(
-                        read.stream().mapToDouble(GaugePoint::high),
+                        limits.stream().mapToDouble(LimitLine::value),
                         curves.stream()
-                                .flatMapToDouble(curve -> DoubleStream.concat(
-                                        limits().stream().mapToDouble(LimitLine::value),
-                                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure)))));
+                                .flatMapToDouble(curve -> curve.points().stream()
+                                        .mapToDouble(PressureCurve.SweepPoint::pressure))));
     }
 
     /** On an upright scale of its own: a gauge of 30 psi would be a flat line beside one of 300. */
@@ -117,6 +148,13 @@ public record FigureChart(
                 scale,
                 axis);
         XYPlot plot = drawn.getXYPlot();
+        bottom.ifPresent(low -> {
+            double top = heights(limits(), curves, read)
+                    .filter(Double::isFinite)
+                    .max()
+                    .orElseThrow();
+            plot.getRangeAxis().setRange(low, top + ROOM * (top - low));
+        });
         marks(plot, SpeedDrawing.ONSETS, FigureChart::marked, true);
         marks(plot, SpeedDrawing.UNLOADS, FigureChart::unloads, false);
         marks(plot, SpeedDrawing.UNSOLVED, curve -> List.of(), false);
@@ -149,6 +187,10 @@ public record FigureChart(
     }
 
     private List<LimitLine> limits() {
+        return limits(level, open);
+    }
+
+    private static List<LimitLine> limits(Optional<LimitLine> level, Optional<LimitLine> open) {
         return Stream.concat(level.stream(), open.stream()).toList();
     }
 
@@ -161,7 +203,7 @@ public record FigureChart(
         }
         CurveRenderer.striped(
                         curves.stream().map(FigureCurve::points).toList(),
-                        scale().tops().get(axis))
+                        scale().tops().get(axis) - bottom.orElse(0))
                 .ifPresent(entries::add);
         if (open.isPresent()) {
             entries.add(new Legend.KeySample("not known whether it holds", (g, box) -> {

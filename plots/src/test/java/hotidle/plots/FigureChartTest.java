@@ -62,6 +62,21 @@ class FigureChartTest {
         assertTrue(svg.contains("gauge reading, as high as the gauge may be off"));
     }
 
+    @Test
+    void anAxisThatBeginsAboveZeroHoldsAllThatIsDrawn() {
+        FigureChart from = new FigureChart(
+                        "t", "", "a", Optional.empty(), Optional.empty(), List.of(curve("fresh", n -> 140 + n / 100)))
+                .from(130);
+        var axis = from.drawn(from.scale()).getXYPlot().getRangeAxis();
+        assertEquals(130, axis.getLowerBound());
+        double most = from.curves().get(0).points().stream()
+                .mapToDouble(PressureCurve.SweepPoint::pressure)
+                .max()
+                .orElseThrow();
+        assertTrue(axis.getUpperBound() > most && axis.getUpperBound() < most + 0.1 * (most - 130) + 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> from.from(150));
+    }
+
     /** Four builds whose films are thinnest at one speed: their texts stand in the legend, not on each other. */
     @Test
     void marksOfManyBuildsAreToldInTheLegend() {

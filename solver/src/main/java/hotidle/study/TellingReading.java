@@ -21,13 +21,22 @@ public record TellingReading(Tap tap, String range, double speed, double value, 
     /** No nearer to each other do two readings stand apart: two gauges, each off by 1 psi (assumed) [Pa]. */
     public static final double APART = 2 * SetPressure.PSI;
 
+    /** A difference that is a smaller share of the reading is not seen on a chart of a hand's width (chosen) [-]. */
+    private static final double SEEN = 0.03;
+
+    /** Whether two readings [Pa] stand apart for whoever reads them off a gauge or a chart: {@link #APART}, and 3 % of the larger. */
+    public static boolean apart(double one, double other) {
+        double off = Math.abs(one - other);
+        return off > APART && off > SEEN * Math.max(Math.abs(one), Math.abs(other));
+    }
+
     /** By how much they differ [Pa]. */
     public double off() {
         return Math.abs(value - other);
     }
 
     /**
-     * Where two units stand apart, most first, each gauge of a range once.
+     * Where two units stand {@link #apart}, most first, each gauge of a range once.
      *
      * @param one   in some ranges, over the same speeds
      * @param other in the same ranges
@@ -42,7 +51,7 @@ public record TellingReading(Tap tap, String range, double speed, double value, 
                 at.stream()
                         .flatMap(i -> at(mine, theirs, tap, i))
                         .max(Comparator.comparingDouble(TellingReading::off))
-                        .filter(reading -> reading.off() > APART)
+                        .filter(reading -> apart(reading.value(), reading.other()))
                         .ifPresent(found::add);
             }
         }

@@ -1,12 +1,14 @@
 package hotidle.study;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.study.gauge.Tapped;
 import hotidle.transmission.Adjustable;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -54,5 +56,14 @@ class ToldApartTest {
         assertEquals(
                 tells.size(), tells.stream().map(TellingReading::tap).distinct().count());
         assertTrue(tells.stream().noneMatch(reading -> reading.speed() == SPEEDS.get(1)));
+    }
+
+    @Test
+    void readingsNearerThanThreeHundredthsOrTwoGaugesAreNotToldApart() {
+        double psi = SetPressure.PSI;
+        assertTrue(TellingReading.apart(100 * psi, 104 * psi));
+        assertFalse(TellingReading.apart(100 * psi, 102.5 * psi), "less than 3 %");
+        assertFalse(TellingReading.apart(10 * psi, 11.9 * psi), "less than two gauges are off");
+        assertTrue(TellingReading.apart(10 * psi, 12.1 * psi));
     }
 }

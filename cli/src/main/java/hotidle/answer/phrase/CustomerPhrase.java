@@ -17,6 +17,7 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
     /**
      * What a build comes to.
      *
+     * @param build as {@link #asItIs} or {@link #builtAs} calls it
      * @param why   its first limit, as {@link CustomerLimitPhrase} says it; empty where it holds with ease
      * @param looks whether it fails, is not known, is narrow or holds
      */
@@ -25,10 +26,45 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
         return build
                 + switch (looks) {
                     case FAILS -> " DOES NOT HOLD" + reason;
-                    case OPEN -> ": whether it holds is NOT KNOWN" + reason;
+                    case OPEN -> " may or may not hold, which is NOT KNOWN" + reason;
                     case NARROW -> " holds as far as is known, with less than a tenth to spare" + reason;
                     case HOLDS -> " holds as far as is known, with more than a tenth to spare.";
                 };
+    }
+
+    /** The build named first: the unit that came in. */
+    public static String asItIs(String build) {
+        return "The unit as it is (" + build + ")";
+    }
+
+    /**
+     * Any other build.
+     *
+     * @param about what it is; may be empty
+     */
+    public static String builtAs(String build, String about) {
+        return "If it is built as " + build + (about.isEmpty() ? "" : " (" + about + ")") + ", it";
+    }
+
+    /** Before what may be set of the unit that came in. */
+    public static final String AS_IT_IS = "As it is";
+
+    /** The same of the unit with the jobs done that must be done. */
+    public static final String AFTER_REPAIRS = "After these repairs";
+
+    /** The same of another build. */
+    public static String built(String build) {
+        return "Built as " + build;
+    }
+
+    /** A build with the jobs done that must be done. */
+    public static String repaired(String build) {
+        return build + ", repaired";
+    }
+
+    /** Of a build that does not hold its pressure at idle. */
+    public static String lowAtIdle(String when) {
+        return when + ", its idle pressure is LOW: no stall test, whatever is worked out for one here.";
     }
 
     /** What a build comes to. */
@@ -47,11 +83,12 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
     /**
      * Which pressures it may be set to.
      *
+     * @param when   of which build that is said
      * @param ranges each as {@link #range}
      * @param known  whether all limits are known there
      */
-    public String maySet(List<String> ranges, double now, boolean known) {
-        return "May be set: " + String.join(" or ", ranges) + (known ? "" : ", as far as is known") + "; it is set to "
+    public String maySet(String when, List<String> ranges, double now, boolean known) {
+        return when + " it may be set: " + String.join(" or ", ranges) + (known ? "" : ", as far as is known") + "; it is set to "
                 + Quantity.PRESSURE.with(units, now) + ".";
     }
 
@@ -61,8 +98,8 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
     }
 
     /** Where no pressure helps. */
-    public String mayNotSet(double lowest, double highest) {
-        return "May be set: NOTHING. No pressure of those tried, " + range(lowest, highest) + ", makes it hold.";
+    public String mayNotSet(String when, double lowest, double highest) {
+        return when + " it may be set: NOTHING. No pressure of those tried, " + range(lowest, highest) + ", makes it hold.";
     }
 
     /**
@@ -73,7 +110,7 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
      * @param narrow whether one of them then has less than a tenth to spare
      */
     public static String repair(List<String> jobs, String cost, boolean known, boolean narrow) {
-        return "Must be repaired: " + String.join(" and ", jobs) + cost + ". Then it holds"
+        return "Must be repaired: " + String.join(" and ", jobs) + cost + ". " + AFTER_REPAIRS + " it holds"
                 + (known ? "" : " as far as is known") + (narrow ? ", with less than a tenth to spare." : ".");
     }
 

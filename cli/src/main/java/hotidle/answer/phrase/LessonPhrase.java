@@ -1,7 +1,11 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a handout for learners says. Nothing of it names a build, or what is wrong with one; the key does. */
@@ -36,8 +40,49 @@ public final class LessonPhrase {
                 (units == 1 ? "One unit" : units + " units")
                         + " of one kind came in. The drawing shows the circuit as it"
                         + " should be, and where gauges can be fitted; charts and table show what they read.",
-                "For each unit say what is wrong, which reading tells it, and which measurement would make sure. One of them may"
-                        + " have nothing wrong.");
+                "For each unit say what is wrong, which reading tells it, and which measurement would make sure.");
+    }
+
+    /** Where the units have no faults laid over them, but are builds. */
+    public static final String MAYBE_SOUND = "One of them may have nothing wrong.";
+
+    /** How many of the units have one of the faults that are listed; {@code others} have none. */
+    public static String someAreFaulty(int faulty, int others) {
+        return CountPhrase.of(faulty, "unit") + (faulty == 1 ? " has" : " have") + " one of the faults listed below"
+                + (faulty == 1 ? "" : ", each its own")
+                + (others == 0 ? "." : "; " + CountPhrase.of(others, "unit") + (others == 1 ? " has" : " have") + " none.");
+    }
+
+    public static final String CANDIDATES = "What it may be";
+
+    public static final List<String> CANDIDATES_HEAD = List.of("part", "what is wrong with it", "what that does to the oil");
+
+    /** In place of a part, where a fault concerns the whole unit. */
+    public static final String WHOLE_UNIT = "whole unit";
+
+    /** How the gauges are read. */
+    public static final List<String> HOW_TO_READ = List.of(
+            "How to read it: begin with the line. Off by about the same share at all speeds, look at what sets it: the regulator and"
+                    + " its pilot pressure. Low at idle and right from some speed up, with converter and lubrication, which are fed"
+                    + " last, gone before the line is: look at the pump and at what leaks from the line at all times.",
+            "With the line right and one clutch low, look between the selector and that clutch's piston. With the line right and"
+                    + " converter or lubrication off, look at their own valves, orifices and cooler.");
+
+    /** Where all units read the same, and what [Pa]. */
+    public static String alikeAt(String range, List<String> gauges) {
+        return "In " + range + " all units read alike, within what can be told off a chart, at " + String.join(", ", gauges)
+                + ": not drawn.";
+    }
+
+    /** A gauge with the least and the most that it reads, as numbers and once with the unit. */
+    public static String between(String gauge, String low, String high, String unit) {
+        return gauge + " (" + (low.equals(high) ? low : low + " to " + high) + " " + unit + ")";
+    }
+
+    /** Heading of a reading in the table to be filled in. */
+    public static String readAt(Quantity.UnitSystem units, String gauge, String range, double speed) {
+        return gauge + ", " + range + ", " + Quantity.SPEED.with(units, speed) + " ["
+                + Quantity.PRESSURE.in(units).unit() + "]";
     }
 
     /** Caption of the drawing. */
@@ -55,8 +100,16 @@ public final class LessonPhrase {
         return "pressure [" + Quantity.PRESSURE.in(units).unit() + "]";
     }
 
+    /** The same of an axis that does not begin at zero, but at a number of that unit. */
+    public static String axisFrom(Quantity.UnitSystem units, double low) {
+        return axis(units) + ", from " + new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(low);
+    }
+
     /** Caption of a chart. */
     public static final String CHART = "Pressure against engine speed";
+
+    /** Of one that leaves out speeds. */
+    public static final String CHART_CUT = "Pressure against engine speed; above, the units hardly differ";
 
     /** In place of a pressure. */
     public static final String NOT_KNOWN = "not known";
@@ -89,8 +142,10 @@ public final class LessonPhrase {
     /** Over the empty table. */
     public static final String FILL_IN = "To be filled in";
 
-    public static final List<String> FILL_IN_HEAD =
-            List.of("unit", "what you see", "what it could be", "what to measure next");
+    public static final String UNIT = "unit";
+
+    /** Columns to write in, behind the readings. */
+    public static final List<String> TO_WRITE = List.of("what I think it is", "what tells me", "what I would measure next");
 
     /** On the page of the key. */
     public static final String KEY_NOTE = "The key is the last page: hand out without it.";
@@ -124,11 +179,19 @@ public final class LessonPhrase {
                 + String.join(" and ", others) + " too, to tell them apart";
     }
 
-    /** A fault that no reading of the handout tells. */
-    public static String notSeen(String fault) {
-        return "hotidle: warning: " + fault
-                + " moves no gauge by more than two gauges may be off, so that nobody can find it"
-                + "\nmend: give it another size, or leave it out";
+    /**
+     * A fault that no reading of the handout tells.
+     *
+     * @param allTried whether it was looked for in every range
+     * @param larger   the same with a size at which it shows, as it is written; empty where it shows at none
+     * @param visible  faults of the handout that do show
+     */
+    public static String notSeen(String fault, boolean allTried, Optional<String> larger, List<String> visible) {
+        return "hotidle: --fault " + fault + ": no gauge shows it, " + (allTried ? "in any range" : "in the ranges shown")
+                + " at any speed, so that nobody could find it"
+                + (visible.isEmpty() ? "" : "; gauges show " + String.join(", ", visible))
+                + "\nmend: leave it out"
+                + larger.map(more -> ", or write " + more + ", which shows").orElse(": no size of it that was tried shows");
     }
 
     /** Two units that nobody can tell apart. */

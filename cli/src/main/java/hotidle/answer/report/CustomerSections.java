@@ -7,11 +7,13 @@ import hotidle.answer.phrase.CustomerLimitPhrase;
 import hotidle.answer.phrase.CustomerPhrase;
 import hotidle.answer.phrase.ReportPhrase;
 import hotidle.answer.phrase.TermPhrase;
+import hotidle.circuits.DescribedCircuit;
 import hotidle.study.BuildVerdict;
 import hotidle.study.JudgedBuild;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The sections of a report for who pays for the work: two pages in plain words. */
 record CustomerSections(ReportSections whole) {
@@ -36,8 +38,11 @@ record CustomerSections(ReportSections whole) {
                 .ifPresent(window -> all.add(new Section(
                         "set",
                         ReportPhrase.MAY_BE_SET,
-                        List.of(Block.said(found().margins().builds().stream()
-                                .map(build -> window.brief(build.unit().build()))
+                        List.of(Block.said(Stream.concat(
+                                        found().margins().builds().stream()
+                                                .map(build -> window.brief(
+                                                        build.unit().build())),
+                                        found().repaired().stream().map(done -> done.brief(repaired())))
                                 .toList())))));
         whole.shown().ifPresent(all::add);
         all.add(new Section("words", ReportPhrase.WORDS, List.of(Block.said(words()))));
@@ -55,19 +60,48 @@ record CustomerSections(ReportSections whole) {
         return List.of(new Block(lines, List.of(), List.of()));
     }
 
-    /** What it comes to, what may be set, what must be repaired, and the same in the words of the trade. */
+    private String first() {
+        return found().margins().builds().get(0).unit().build();
+    }
+
+    private String repaired() {
+        return CustomerPhrase.repaired(first());
+    }
+
+    /** What it comes to, what may be set, what must be repaired and what that leaves, and the same in the words of the trade. */
     private void build(JudgedBuild build, List<Block.Line> lines) {
         String name = build.unit().build();
-        lines.add(
-                new Block.Line(CustomerPhrase.verdict(name, Verdicts.looks(build), why(build)), Verdicts.style(build)));
-        found().window().ifPresent(window -> lines.add(new Block.Line(window.plain(name), Block.Line.BELOW)));
-        found().jobs()
-                .filter(jobs -> jobs.shop().unit().build().equals(name))
-                .ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
+        boolean first = name.equals(first());
+        String when = first ? CustomerPhrase.AS_IT_IS : CustomerPhrase.built(name);
+        String called = first ? CustomerPhrase.asItIs(name) : CustomerPhrase.builtAs(name, about(name));
+        lines.add(new Block.Line(
+                CustomerPhrase.verdict(called, Verdicts.looks(build), why(build)), Verdicts.style(build)));
+        if (build.lowAtIdle()) {
+            lines.add(new Block.Line(CustomerPhrase.lowAtIdle(when), Block.Line.CAUTION));
+        }
+        found().window().ifPresent(window -> lines.add(new Block.Line(window.plain(name, when), Block.Line.BELOW)));
+        if (first) {
+            found().jobs().ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
+            found().repaired()
+                    .ifPresent(window -> lines.add(new Block.Line(
+                            window.plain(repaired(), CustomerPhrase.AFTER_REPAIRS), Block.Line.BELOW)));
+            found().repaired()
+                    .filter(window -> !window.lowAtIdle().isEmpty())
+                    .ifPresent(low -> lines.add(
+                            new Block.Line(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS), Block.Line.CAUTION)));
+        }
         String limit = found().margins().firstLimit(build);
         if (Verdicts.looks(build) != CustomerPhrase.Looks.HOLDS && !limit.isEmpty()) {
             lines.add(new Block.Line(CustomerPhrase.inFull(limit), Block.Line.BELOW));
         }
+    }
+
+    private String about(String build) {
+        return whole.circuit().builds().stream()
+                .filter(one -> one.name().equals(build))
+                .map(DescribedCircuit.Build::about)
+                .findFirst()
+                .orElse("");
     }
 
     private String why(JudgedBuild build) {

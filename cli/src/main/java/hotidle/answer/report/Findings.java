@@ -24,6 +24,8 @@ import java.util.stream.Stream;
  * @param sweeps  over engine speed, at the first driving condition
  * @param torque  empty where nothing can be told of it
  * @param window  empty where nothing is commanded
+ * @param repaired which pressures the first build may be set to with the jobs done that it needs, under a name of its own; empty where
+ *                it needs none, none are enough, or it was not asked for
  * @param leaks   of the first build; empty without a pump
  * @param jobs    of the first build; empty without a pump
  * @param wear    empty where it was not asked for
@@ -37,6 +39,7 @@ public record Findings(
         Optional<SweepAnswer> sweeps,
         Optional<TorqueAnswer> torque,
         Optional<WindowAnswer> window,
+        Optional<WindowAnswer> repaired,
         Optional<LeaksAnswer> leaks,
         Optional<JobsAnswer> jobs,
         Optional<WearAnswer> wear,
@@ -51,6 +54,7 @@ public record Findings(
                         sweeps.stream().toList(),
                         torque.stream().toList(),
                         window.stream().toList(),
+                        repaired.stream().toList(),
                         leaks.stream().toList(),
                         jobs.stream().toList(),
                         wear.stream().toList(),

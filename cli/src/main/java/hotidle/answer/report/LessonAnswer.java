@@ -9,6 +9,7 @@ import hotidle.answer.page.Figure;
 import hotidle.answer.page.Page;
 import hotidle.answer.page.PageAnswer;
 import hotidle.answer.page.Section;
+import hotidle.answer.phrase.FaultOilPhrase;
 import hotidle.answer.phrase.HeadingPhrase;
 import hotidle.answer.phrase.LessonPhrase;
 import hotidle.answer.phrase.OnsetPhrase;
@@ -22,6 +23,7 @@ import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Tap;
 import hotidle.transmission.Transmission;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -35,6 +37,7 @@ import java.util.stream.IntStream;
  * @param letterhead lines above it; may be empty
  * @param circuit    what it is about
  * @param cases      its units, in the order of the letters
+ * @param candidates faults that a learner chooses from, those of the units among others; empty where no unit has one laid over it
  * @param drawing    of the circuit as it should be, without pressures
  * @param made       what it was made of; stands on the key's page
  */
@@ -44,6 +47,7 @@ public record LessonAnswer(
         List<String> letterhead,
         DescribedCircuit circuit,
         List<LessonUnit> cases,
+        List<UnitFault> candidates,
         Figure drawing,
         MadeOf made)
         implements PageAnswer {
@@ -51,7 +55,21 @@ public record LessonAnswer(
     public LessonAnswer {
         letterhead = List.copyOf(letterhead);
         cases = List.copyOf(cases);
+        candidates = List.copyOf(candidates);
     }
+
+    /** More charts do not fit on two pages (chosen). */
+    private static final int MOST_CHARTS = 6;
+
+    /** The table to be filled in has readings of so many gauges at most, beside room to write in (chosen). */
+    private static final int MOST_READINGS = 4;
+
+    /**
+     * A gauge that tells units apart.
+     *
+     * @param range number of the range in which it does
+     */
+    private record TellingGauge(int range, Tap tap, double widest) {}
 
     /** Numbers of the speeds that stand in the tables: the first, the middle and the last. */
     public static List<Integer> rows(int speeds) {
@@ -68,30 +86,84 @@ public record LessonAnswer(
         return cases.get(0).sweeps().size();
     }
 
+    /** The gauges at which units stand furthest apart, so many at most, in the order of ranges and ports. */
+    private List<TellingGauge> telling(int most) {
+        List<TellingGauge> all = IntStream.range(0, ranges())
+                .boxed()
+                .flatMap(range -> charts(range).telling().stream()
+                        .map(tap -> new TellingGauge(range, tap, charts(range).widest(tap))))
+                .toList();
+        List<TellingGauge> widest = all.stream()
+                .sorted(Comparator.comparingDouble((TellingGauge one) -> -one.widest()))
+                .limit(most)
+                .toList();
+        return all.stream().filter(widest::contains).toList();
+    }
+
     @Override
     public Page page() {
-        List<Block> pressures = new ArrayList<>();
-        Transmission sound = circuit.unit();
-        for (int range = 0; range < ranges(); range++) {
-            DutyPoint duty = cases.get(0).sweeps().get(range).duty();
-            charts(range).figures().forEach(figure -> pressures.add(Block.figure(figure)));
-            pressures.add(Block.table(
-                    LessonPhrase.readings(units, duty.range(), sound.setPressure(sound.conditions(duty))),
-                    charts(range).readings()));
-        }
         return new Page(
                 LessonPhrase.title(circuit.name()),
                 LessonPhrase.question(cases.size()),
                 ReportPhrase.head(letterhead, HeadingPhrase.headed(circuit.name(), circuit.about())),
                 List.of(
-                        new Section(
-                                "task",
-                                LessonPhrase.TASK,
-                                List.of(Block.said(LessonPhrase.task(cases.size())), ports())),
+                        new Section("task", LessonPhrase.TASK, task()),
                         new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing))),
-                        new Section("pressures", LessonPhrase.PRESSURES, pressures),
+                        new Section("pressures", LessonPhrase.PRESSURES, pressures()),
                         new Section("findings", LessonPhrase.FINDINGS, List.of(findings())),
                         Section.shownWhenAsked("key", LessonPhrase.KEY, LessonPhrase.SHOW_KEY, key())));
+    }
+
+    private List<Block> task() {
+        List<String> said = new ArrayList<>(LessonPhrase.task(cases.size()));
+        int faulty = (int) cases.stream().filter(one -> one.laid().isPresent()).count();
+        said.add(
+                candidates.isEmpty()
+                        ? LessonPhrase.MAYBE_SOUND
+                        : LessonPhrase.someAreFaulty(faulty, cases.size() - faulty));
+        List<Block> blocks = new ArrayList<>(List.of(Block.said(said)));
+        if (!candidates.isEmpty()) {
+            blocks.add(Block.table(LessonPhrase.CANDIDATES, candidateTable()));
+        }
+        blocks.add(ports());
+        return blocks;
+    }
+
+    /** By part and fault, so that the order tells nothing. */
+    private TextTable candidateTable() {
+        TextTable table = new TextTable(LessonPhrase.CANDIDATES_HEAD);
+        candidates.stream()
+                .map(fault -> List.of(
+                        fault.part().isEmpty() ? LessonPhrase.WHOLE_UNIT : fault.part(),
+                        fault.kind().about(),
+                        FaultOilPhrase.does(fault.kind())))
+                .distinct()
+                .sorted(Comparator.comparing((List<String> row) -> row.get(0)).thenComparing(row -> row.get(1)))
+                .forEach(table::add);
+        return table;
+    }
+
+    private List<Block> pressures() {
+        List<Block> blocks = new ArrayList<>(List.of(Block.said(LessonPhrase.HOW_TO_READ)));
+        List<TellingGauge> drawn = telling(MOST_CHARTS);
+        Transmission sound = circuit.unit();
+        for (int number = 0; number < ranges(); number++) {
+            int range = number;
+            LessonCharts charts = charts(range);
+            DutyPoint duty = cases.get(0).sweeps().get(range).duty();
+            drawn.stream()
+                    .filter(one -> one.range() == range)
+                    .forEach(one -> blocks.add(Block.figure(charts.figure(one.tap()))));
+            if (!charts.telling().isEmpty()) {
+                blocks.add(Block.table(
+                        LessonPhrase.readings(units, duty.range(), sound.setPressure(sound.conditions(duty))),
+                        charts.readings()));
+            }
+            if (!charts.alike().isEmpty()) {
+                blocks.add(Block.said(LessonPhrase.alikeAt(duty.range(), charts.alike())));
+            }
+        }
+        return blocks;
     }
 
     private Block ports() {
@@ -105,12 +177,32 @@ public record LessonAnswer(
                 List.of());
     }
 
+    /** What the gauges that tell most read at the slowest and the fastest speed, with room to write in. */
     private Block findings() {
-        TextTable table = new TextTable(LessonPhrase.FILL_IN_HEAD);
+        List<TellingGauge> gauges = telling(MOST_READINGS);
+        List<Integer> speeds = List.of(0, cases.get(0).sweep().shown().size() - 1);
+        List<String> head = new ArrayList<>(List.of(LessonPhrase.UNIT));
+        gauges.forEach(gauge -> speeds.forEach(speed -> head.add(heading(gauge, speed))));
+        head.addAll(LessonPhrase.TO_WRITE);
+        TextTable table = new TextTable(head);
         for (int i = 0; i < cases.size(); i++) {
-            table.add(List.of(LessonPhrase.unit(i), "", "", ""));
+            int unit = i;
+            List<String> cells = new ArrayList<>(List.of(LessonPhrase.unit(i)));
+            gauges.forEach(gauge ->
+                    speeds.forEach(speed -> cells.add(charts(gauge.range()).reading(unit, gauge.tap(), speed))));
+            LessonPhrase.TO_WRITE.forEach(column -> cells.add(""));
+            table.add(cells);
         }
         return Block.table(LessonPhrase.FILL_IN, table);
+    }
+
+    private String heading(TellingGauge gauge, int speed) {
+        SpeedSweep sweep = cases.get(0).sweeps().get(gauge.range());
+        return LessonPhrase.readAt(
+                units,
+                gauge.tap().name(),
+                sweep.duty().range(),
+                sweep.shown().get(speed).conditions().speed());
     }
 
     private List<Block> key() {

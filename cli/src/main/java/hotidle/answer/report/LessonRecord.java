@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.page.Page;
 import hotidle.answer.page.Section;
 import hotidle.answer.phrase.LessonPhrase;
+import hotidle.fault.UnitFault;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,7 @@ record LessonRecord(
         List<String> sections,
         int tables,
         int pictures,
+        List<String> candidates,
         List<KeyLine> key) {
 
     /** Which unit is which build. */
@@ -44,6 +46,7 @@ record LessonRecord(
                 page.sections().stream().map(Section::title).toList(),
                 page.tables(),
                 page.figures(),
+                answer.candidates().stream().map(UnitFault::name).toList(),
                 key);
     }
 }

@@ -108,9 +108,9 @@ public record WindowAnswer(
         return new WindowSentences(units).brief(of(build));
     }
 
-    /** The same for who pays for the work. */
-    public String plain(String build) {
-        return new WindowSentences(units).plain(of(build));
+    /** The same for who pays for the work; {@code when} says of which build it is told. */
+    public String plain(String build, String when) {
+        return new WindowSentences(units).plain(of(build), when);
     }
 
     private BuildWindow of(String build) {

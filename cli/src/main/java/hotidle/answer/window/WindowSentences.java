@@ -34,14 +34,16 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
     }
 
     /** The same for somebody who does not know the trade. */
-    String plain(WindowAnswer.BuildWindow one) {
+    String plain(WindowAnswer.BuildWindow one, String when) {
         CustomerPhrase phrase = new CustomerPhrase(units);
         Window window = one.window();
         List<Window.SetPoint> tried = window.points();
         return window.noneHolds().isPresent()
                 ? phrase.mayNotSet(
+                        when,
                         tried.get(0).pressure(), tried.get(tried.size() - 1).pressure())
                 : phrase.maySet(
+                        when,
                         window.all().stream()
                                 .map(range -> phrase.range(range.low(), range.high()))
                                 .toList(),

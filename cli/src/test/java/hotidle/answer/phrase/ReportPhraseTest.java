@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import hotidle.fault.FaultKind;
 import org.junit.jupiter.api.Test;
 
 class ReportPhraseTest {
@@ -45,7 +46,7 @@ class ReportPhraseTest {
     @Test
     void aCustomerIsToldInPlainWords() {
         assertEquals("worn DOES NOT HOLD: no oil.", CustomerPhrase.verdict("worn", Looks.FAILS, "no oil."));
-        assertEquals("worn: whether it holds is NOT KNOWN.", CustomerPhrase.verdict("worn", Looks.OPEN, ""));
+        assertEquals("worn may or may not hold, which is NOT KNOWN.", CustomerPhrase.verdict("worn", Looks.OPEN, ""));
         assertTrue(CustomerPhrase.verdict("new", Looks.NARROW, "film.").contains("less than a tenth to spare: film."));
         assertTrue(CustomerPhrase.verdict("new", Looks.HOLDS, "").endsWith("more than a tenth to spare."));
     }
@@ -54,17 +55,31 @@ class ReportPhraseTest {
     void aCustomerIsToldWhatMayBeSetAndWhatMustBeRepaired() {
         CustomerPhrase psi = new CustomerPhrase(Quantity.UnitSystem.SHOP);
         assertEquals(
-                "May be set: 132 to 268 psi, as far as is known; it is set to 150 psi.",
-                psi.maySet(List.of(psi.range(132 * 6894.757, 268 * 6894.757)), 150 * 6894.757, false));
+                "As it is it may be set: 132 to 268 psi, as far as is known; it is set to 150 psi.",
+                psi.maySet(CustomerPhrase.AS_IT_IS, List.of(psi.range(132 * 6894.757, 268 * 6894.757)), 150 * 6894.757, false));
         assertEquals(
-                "May be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold.",
-                psi.mayNotSet(60 * 6894.757, 400 * 6894.757));
+                "Built as worn it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold.",
+                psi.mayNotSet(CustomerPhrase.built("worn"), 60 * 6894.757, 400 * 6894.757));
         assertEquals(
-                "Must be repaired: pump and regulator, in 5 hours. Then it holds.",
+                "Must be repaired: pump and regulator, in 5 hours. After these repairs it holds.",
                 CustomerPhrase.repair(List.of("pump", "regulator"), ", in 5 hours", true, false));
         assertEquals(
-                "Must be repaired: rings. Then it holds as far as is known, with less than a tenth to spare.",
+                "Must be repaired: rings. After these repairs it holds as far as is known, with less than a tenth to spare.",
                 CustomerPhrase.repair(List.of("rings"), "", false, true));
+    }
+
+    @Test
+    void aCustomerIsToldOfWhichBuildEachNumberIs() {
+        assertEquals(
+                "The unit as it is (worn) DOES NOT HOLD.",
+                CustomerPhrase.verdict(CustomerPhrase.asItIs("worn"), Looks.FAILS, ""));
+        assertEquals(
+                "If it is built as restored (all fits new), it holds as far as is known, with more than a tenth to spare.",
+                CustomerPhrase.verdict(CustomerPhrase.builtAs("restored", "all fits new"), Looks.HOLDS, ""));
+        assertEquals("If it is built as rebuilt, it", CustomerPhrase.builtAs("rebuilt", ""));
+        assertEquals("worn, repaired", CustomerPhrase.repaired("worn"));
+        assertTrue(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS)
+                .startsWith("After these repairs, its idle pressure is LOW: no stall test"));
     }
 
     /** No word of the trade in what a customer reads first, and no two limits told alike but the two of a clutch. */
@@ -94,11 +109,54 @@ class ReportPhraseTest {
         assertTrue(LessonPhrase.task(1).get(0).startsWith("One unit"));
         assertEquals(
                 "hotidle: in first some of these units read alike; the handout shows third and reverse too, to tell them apart",
-                LessonPhrase.moreRanges("first", java.util.List.of("third", "reverse")));
+                LessonPhrase.moreRanges("first", List.of("third", "reverse")));
         assertTrue(LessonPhrase.alike("fresh", "worn", false).contains("in the ranges shown"));
         assertEquals("check ball missing", LessonPhrase.wrong("check ball missing", ""));
-        assertTrue(LessonPhrase.notSeen("oil-aerated:0.01%")
-                .startsWith("hotidle: warning: oil-aerated:0.01% moves no gauge"));
+        assertEquals(
+                "hotidle: --fault oil-aerated:1%: no gauge shows it, in any range at any speed, so that nobody could find it;"
+                        + " gauges show spring-weak@regulator:20%\nmend: leave it out, or write oil-aerated:8%, which shows",
+                LessonPhrase.notSeen(
+                        "oil-aerated:1%", true, Optional.of("oil-aerated:8%"), List.of("spring-weak@regulator:20%")));
+        assertTrue(LessonPhrase.notSeen("check-ball-missing", false, Optional.empty(), List.of())
+                .endsWith("in the ranges shown at any speed, so that nobody could find it"
+                        + "\nmend: leave it out: no size of it that was tried shows"));
+    }
+
+    @Test
+    void aHandoutSaysHowManyUnitsAreFaulty() {
+        assertEquals(
+                "3 units have one of the faults listed below, each its own; 1 unit has none.", LessonPhrase.someAreFaulty(3, 1));
+        assertEquals("1 unit has one of the faults listed below; 2 units have none.", LessonPhrase.someAreFaulty(1, 2));
+        assertEquals("2 units have one of the faults listed below, each its own.", LessonPhrase.someAreFaulty(2, 0));
+    }
+
+    @Test
+    void aHandoutSaysWhereAnAxisBeginsAndWhatIsNotDrawn() {
+        assertEquals("pressure [psi], from 130", LessonPhrase.axisFrom(Quantity.UnitSystem.SHOP, 130));
+        assertEquals("lube (28 psi)", LessonPhrase.between("lube", "28", "28", "psi"));
+        assertEquals("line (150 to 171 psi)", LessonPhrase.between("line", "150", "171", "psi"));
+        assertTrue(LessonPhrase.alikeAt("first", List.of("lube (28 psi)", "low (90 psi)"))
+                .endsWith("at lube (28 psi), low (90 psi): not drawn."));
+        assertEquals(
+                "low, first, 650 rpm [psi]", LessonPhrase.readAt(Quantity.UnitSystem.SHOP, "low", "first", 650 / 60.0));
+    }
+
+    @Test
+    void whatAFaultDoesToTheOilNamesNoReading() {
+        for (FaultKind kind : FaultKind.values()) {
+            String does = FaultOilPhrase.does(kind);
+            assertTrue(does.matches("[A-Z].*\\."), does);
+            assertFalse(does.matches("(?i).*\\b(gauge|reads?|rpm|idle|low|high|psi)\\b.*"), does);
+        }
+        assertTrue(FaultOilPhrase.does(FaultKind.PUMP_SLIPPING).contains("from its outlet to its inlet"));
+    }
+
+    @Test
+    void howToReadAHandoutNamesNoFault() {
+        String how = String.join(" ", LessonPhrase.HOW_TO_READ);
+        for (FaultKind kind : FaultKind.values()) {
+            assertFalse(how.contains(kind.about()), kind.about());
+        }
     }
 
     @Test

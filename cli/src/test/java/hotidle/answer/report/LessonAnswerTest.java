@@ -53,9 +53,15 @@ class LessonAnswerTest {
 
     private static final LessonUnit WORN = unit(RIG.unit("worn"), "", Optional.empty());
     private static final LessonUnit FAULTY = faulty("oil-aerated:8%");
+    private static final LessonUnit SOUND = unit(RIG.unit(), "", Optional.empty());
+    private static final LessonUnit WRONG_HOLE = faulty("orifice-wrong@third:1.55mm");
 
     private static LessonAnswer answer(UnitSystem units, LessonUnit... cases) {
-        return new LessonAnswer(units, "a.html", List.of("A shop"), RIG, List.of(cases), DRAWING, MADE);
+        return answer(units, List.of(), cases);
+    }
+
+    private static LessonAnswer answer(UnitSystem units, List<UnitFault> candidates, LessonUnit... cases) {
+        return new LessonAnswer(units, "a.html", List.of("A shop"), RIG, List.of(cases), candidates, DRAWING, MADE);
     }
 
     private static String text(Section section) {
@@ -120,7 +126,7 @@ class LessonAnswerTest {
 
     @Test
     void everyGaugeIsReadAtTheFirstTheMiddleAndTheLastSpeed() {
-        Page page = answer(UnitSystem.METRIC, WORN, FAULTY).page();
+        Page page = answer(UnitSystem.METRIC, SOUND, WRONG_HOLE).page();
         PageTable readings = page.sections().get(2).blocks().stream()
                 .flatMap(block -> block.tables().stream())
                 .findFirst()
@@ -135,8 +141,8 @@ class LessonAnswerTest {
     }
 
     @Test
-    void aRowIsLeftToFillInForEachUnit() {
-        PageTable fill = answer(UnitSystem.SHOP, WORN, FAULTY)
+    void aRowWithItsReadingsIsLeftToFillInForEachUnit() {
+        PageTable fill = answer(UnitSystem.SHOP, SOUND, WRONG_HOLE)
                 .page()
                 .sections()
                 .get(3)
@@ -145,7 +151,87 @@ class LessonAnswerTest {
                 .tables()
                 .get(0);
         assertEquals(2, fill.rows().size());
-        fill.rows().forEach(row -> row.cells().forEach(cell -> assertEquals("", cell.text())));
+        int written = fill.head().size() - LessonPhrase.TO_WRITE.size();
+        assertEquals(
+                LessonPhrase.TO_WRITE,
+                fill.head().subList(written, fill.head().size()).stream()
+                        .map(PageTable.TableCell::text)
+                        .toList());
+        assertTrue(fill.head().get(1).text().matches("\\w+, bench, 500 rpm \\[psi]"), fill.head().get(1).text());
+        for (PageTable.HeadedRow row : fill.rows()) {
+            row.cells().subList(0, written - 1).forEach(cell -> assertTrue(cell.text().matches("-?\\d+"), cell.text()));
+            row.cells().subList(written - 1, row.cells().size()).forEach(cell -> assertEquals("", cell.text()));
+        }
+    }
+
+    @Test
+    void aGaugeAtWhichAllUnitsReadAlikeIsSaidAndNotDrawn() {
+        Section readings =
+                answer(UnitSystem.SHOP, SOUND, WRONG_HOLE).page().sections().get(2);
+        long drawn = readings.blocks().stream().mapToLong(block -> block.figures().size()).sum();
+        PageTable table = readings.blocks().stream()
+                .flatMap(block -> block.tables().stream())
+                .findFirst()
+                .orElseThrow();
+        List<String> gauges =
+                table.rows().stream().map(row -> row.heading().text()).distinct().toList();
+        assertEquals(drawn, gauges.size());
+        assertTrue(gauges.contains("last"), gauges.toString());
+        assertFalse(gauges.contains("line"), gauges.toString());
+        assertTrue(text(readings).contains("all units read alike"), text(readings));
+        assertTrue(text(readings).contains("line ("), text(readings));
+    }
+
+    @Test
+    void aChartBeginsWherePressuresDoAndSaysSo() {
+        Section readings =
+                answer(UnitSystem.SHOP, SOUND, WRONG_HOLE).page().sections().get(2);
+        String svg = readings.blocks().stream()
+                .flatMap(block -> block.figures().stream())
+                .findFirst()
+                .orElseThrow()
+                .svg();
+        assertTrue(svg.contains("pressure [psi]"), "an axis has its unit");
+        assertTrue(svg.contains("psi], from ") || svg.contains(">0</text>"), "an axis begins at zero or says where");
+    }
+
+    @Test
+    void faultsToChooseFromStandInOrderOfTheirNamesAndNoneIsMarked() {
+        List<UnitFault> possible =
+                UnitFaults.of(RIG.adjustable(RIG.unit().build()));
+        UnitFault laid = WRONG_HOLE.laid().orElseThrow().fault();
+        List<UnitFault> others =
+                possible.stream().filter(fault -> !fault.equals(laid)).limit(3).toList();
+        List<UnitFault> one = new ArrayList<>(List.of(laid));
+        one.addAll(others);
+        List<UnitFault> other = new ArrayList<>(others);
+        other.add(laid);
+        Section task = answer(UnitSystem.SHOP, one, SOUND, WRONG_HOLE).page().sections().get(0);
+        assertEquals(
+                text(task),
+                text(answer(UnitSystem.SHOP, other, SOUND, WRONG_HOLE).page().sections().get(0)));
+        PageTable table = task.blocks().stream()
+                .flatMap(block -> block.tables().stream())
+                .findFirst()
+                .orElseThrow();
+        assertEquals(4, table.rows().size());
+        assertEquals(
+                1,
+                table.rows().stream()
+                        .map(row -> List.of(
+                                row.heading().looks(),
+                                row.cells().stream()
+                                        .map(PageTable.TableCell::looks)
+                                        .toList()))
+                        .distinct()
+                        .count(),
+                "all rows look alike");
+        List<String> names = table.rows().stream()
+                .map(row -> row.heading().text() + " " + row.cells().get(0).text())
+                .toList();
+        assertEquals(names.stream().sorted().toList(), names);
+        assertTrue(text(task).contains("1 unit has one of the faults listed below; 1 unit has none."), text(task));
+        assertFalse(text(answer(UnitSystem.SHOP, WORN).page().sections().get(0)).contains(LessonPhrase.CANDIDATES));
     }
 
     @Test
@@ -156,6 +242,7 @@ class LessonAnswerTest {
         assertTrue(json.at("/key/0/fault").isNull());
         assertEquals("00ff", json.at("/inputs/0/sha256").textValue());
         assertEquals(5, json.get("sections").size());
+        assertEquals(0, json.get("candidates").size());
     }
 
     @Test
