@@ -89,9 +89,14 @@ final class Callouts extends AbstractXYAnnotation {
         });
         List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
         for (int i = 0; i < places.size(); i++) {
-            lead(g, callouts.get(i), wishes.get(i), places.get(i));
+            if (!Placement.covers(places, i)) {
+                lead(g, callouts.get(i), wishes.get(i), places.get(i));
+            }
         }
         for (int i = 0; i < places.size(); i++) {
+            if (Placement.covers(places, i)) {
+                continue;
+            }
             write(g, callouts.get(i), places.get(i));
         }
     }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.NumberAxis;
@@ -98,7 +99,7 @@ record MapDrawing(MapChart chart, Axes scale) {
             g.setPaint(Style.INK);
             g.setStroke(Style.THIN_DASHED);
             limits.forEach(g::draw);
-            letters(g, pixel, zero, close);
+            letters(g, pixel, Stream.concat(zero.stream(), limits.stream()).toList(), close);
             names(g, pixel, area, zero, limits);
         }
     }
@@ -107,9 +108,9 @@ record MapDrawing(MapChart chart, Axes scale) {
         each(pixel, (cell, box) -> ground(g, cell.headroom(), chart.close(), box));
     }
 
-    /** Over the lines, and beside them where a cell has the room. */
-    private void letters(Graphics2D g, UnaryOperator<Point2D> pixel, List<Line2D> zero, List<Line2D> close) {
-        MapLetters letters = new MapLetters(zero, close);
+    /** Beside the lines; {@code heavy} are those that no letter may lie on. */
+    private void letters(Graphics2D g, UnaryOperator<Point2D> pixel, List<Line2D> heavy, List<Line2D> close) {
+        MapLetters letters = new MapLetters(heavy, close);
         each(pixel, (cell, box) -> {
             String open = cell.open() && !chart.openEverywhere() ? OPEN : "";
             letters.draw(g, cell.known() ? cell.letter() + open : "?", box);

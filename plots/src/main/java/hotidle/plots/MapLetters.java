@@ -8,14 +8,15 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The letters of a map's cells, each where no line runs through it.
  *
- * @param zero  pieces of the thick line, which a letter on it could not be read through
+ * @param heavy pieces of the thick line and of dashed ones, on which a letter could not be read
  * @param close pieces of the thin line
  */
-record MapLetters(List<Line2D> zero, List<Line2D> close) {
+record MapLetters(List<Line2D> heavy, List<Line2D> close) {
 
     private static final Font LETTER = Style.SMALL;
     private static final double ROOM = 1.1;
@@ -28,7 +29,7 @@ record MapLetters(List<Line2D> zero, List<Line2D> close) {
     /** Tried one after the other: the middle, then the sides, then the corners. */
     private static final int[][] WAYS = {{0, 0}, {-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}};
 
-    /** Draws a letter where it fits into its cell. */
+    /** Draws a letter where it fits into its cell beside the lines; its neighbours have the same one. */
     void draw(Graphics2D g, String letter, Rectangle2D box) {
         FontMetrics font = g.getFontMetrics(LETTER);
         double wide = font.stringWidth(letter);
@@ -36,14 +37,15 @@ record MapLetters(List<Line2D> zero, List<Line2D> close) {
         if (box.getHeight() <= ROOM * high || box.getWidth() <= ROOM * wide) {
             return;
         }
-        Rectangle2D place = place(box, wide, high - font.getDescent());
-        g.setFont(LETTER);
-        g.setPaint(Color.BLACK);
-        g.drawString(letter, (float) place.getMinX(), (float) place.getMaxY());
+        place(box, wide, high - font.getDescent()).ifPresent(place -> {
+            g.setFont(LETTER);
+            g.setPaint(Color.BLACK);
+            g.drawString(letter, (float) place.getMinX(), (float) place.getMaxY());
+        });
     }
 
-    /** The first place off both lines, else off the thick one, else the middle. */
-    Rectangle2D place(Rectangle2D box, double wide, double high) {
+    /** The first place off all lines, else off the heavy ones; empty where there is none. */
+    Optional<Rectangle2D> place(Rectangle2D box, double wide, double high) {
         double sideways = Math.max(0, (box.getWidth() - wide) / 2 - EDGE);
         double upright = Math.max(0, (box.getHeight() - high) / 2 - EDGE);
         List<Rectangle2D> places = new ArrayList<>();
@@ -54,13 +56,12 @@ record MapLetters(List<Line2D> zero, List<Line2D> close) {
                     wide,
                     high));
         }
-        List<Rectangle2D> offZero =
-                places.stream().filter(place -> free(place, zero, CLEAR)).toList();
-        return offZero.stream()
+        List<Rectangle2D> off =
+                places.stream().filter(place -> free(place, heavy, CLEAR)).toList();
+        return off.stream()
                 .filter(place -> free(place, close, CLEAR / 2))
                 .findFirst()
-                .or(() -> offZero.stream().findFirst())
-                .orElse(places.get(0));
+                .or(() -> off.stream().findFirst());
     }
 
     private static boolean free(Rectangle2D place, List<Line2D> lines, double clear) {

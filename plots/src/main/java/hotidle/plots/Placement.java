@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 /**
  * Places texts beside points so that they cover neither each other nor, where that can be had, the curves.
  *
- * <p>Numerics: each text in turn tries six directions at growing distances, or moves along its level, and takes the
+ * <p>Numerics: each text in turn tries six directions at growing distances and a grid over the area, or moves along its level, and takes the
  * cheapest place; the costs are ours.
  */
 final class Placement {
@@ -52,16 +52,28 @@ final class Placement {
     static List<Rectangle2D> places(
             List<Wish> wishes, Rectangle2D area, List<List<Line2D>> curves, List<Line2D> limits) {
         List<Rectangle2D> taken = new ArrayList<>();
-        for (Wish wish : wishes) {
-            taken.add(candidates(wish, area)
-                    .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)
-                            + ON_LIMIT
-                                    * limits.stream()
-                                            .filter(place::intersectsLine)
-                                            .count()))
-                    .orElseThrow());
-        }
-        return taken;
+        Rectangle2D[] places = new Rectangle2D[wishes.size()];
+        // those bound to a level have fewer places to choose from
+        IntStream.range(0, wishes.size())
+                .boxed()
+                .sorted(Comparator.comparing(i -> !wishes.get(i).level()))
+                .forEach(i -> {
+                    Wish wish = wishes.get(i);
+                    places[i] = candidates(wish, area)
+                            .min(Comparator.comparingDouble(place -> cost(place, wish, area, taken, wishes, curves)
+                                    + ON_LIMIT
+                                            * limits.stream()
+                                                    .filter(place::intersectsLine)
+                                                    .count()))
+                            .orElseThrow();
+                    taken.add(places[i]);
+                });
+        return List.of(places);
+    }
+
+    /** Whether a text lies on one before it, since there was no room for both. */
+    static boolean covers(List<Rectangle2D> places, int text) {
+        return places.subList(0, text).stream().anyMatch(places.get(text)::intersects);
     }
 
     private static Stream<Rectangle2D> candidates(Wish wish, Rectangle2D area) {
@@ -74,13 +86,22 @@ final class Placement {
                     .flatMap(middle ->
                             Stream.of(within(area, wish, middle, y - clear), within(area, wish, middle, y + clear)));
         }
-        return Stream.of(DIRECTIONS)
+        Stream<Rectangle2D> near = Stream.of(DIRECTIONS)
                 .flatMap(way -> Arrays.stream(DISTANCES)
                         .mapToObj(away -> within(
                                 area,
                                 wish,
                                 x + way[0] * (away + wish.width() / 2),
                                 y + way[1] * (away + wish.height() / 2))));
+        Stream<Rectangle2D> anywhere = IntStream.range(1, (int) (area.getWidth() / SLIDE))
+                .boxed()
+                .flatMap(column -> IntStream.range(1, (int) (area.getHeight() / SLIDE))
+                        .mapToObj(row -> within(
+                                area,
+                                wish,
+                                area.getMinX() + column * SLIDE,
+                                area.getMinY() + row * SLIDE)));
+        return Stream.concat(near, anywhere);
     }
 
     /** Around the middle, moved sideways into the area. */

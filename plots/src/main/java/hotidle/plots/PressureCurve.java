@@ -2,6 +2,7 @@ package hotidle.plots;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * Line pressure of one build against speed.
@@ -87,10 +88,14 @@ public record PressureCurve(
         return speed == last.speed() ? last.pressure() : Double.NaN;
     }
 
-    /** The short label at the onset of regulation, such as {@code worn: holds from 1430 rpm}. */
-    String onsetLabel() {
-        double from = onset.orElseThrow();
-        return build + ": holds from " + Style.rpm(from) + (from <= low() ? " or below" : "");
+    /** The short label at the onset of regulation, which some curves share, such as {@code worn: holds from 1430 rpm}. */
+    static String onsetLabel(List<PressureCurve> curves) {
+        PressureCurve first = curves.get(0);
+        double from = first.onset.orElseThrow();
+        return curves.stream().map(PressureCurve::build).collect(Collectors.joining(", "))
+                + (curves.size() > 1 ? ": hold from " : ": holds from ")
+                + Style.rpm(from)
+                + (from <= first.low() ? " or below" : "");
     }
 
     /** What the legend says of this curve. */

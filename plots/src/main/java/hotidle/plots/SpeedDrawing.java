@@ -8,6 +8,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -41,6 +42,9 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
 
     /** A level line names this many builds at most. */
     private static final int MOST_NAMES = 2;
+
+    /** Marks so near to each other, as a share of the height, are told in one text (chosen). */
+    private static final double TOGETHER = 0.03;
 
     private static final BasicStroke RING = new BasicStroke(2.5f);
 
@@ -92,15 +96,32 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
     }
 
     private List<Callouts.Callout> onsets() {
-        List<Callouts.Callout> texts = new ArrayList<>();
-        for (int i = 0; i < chart.curves().size(); i++) {
-            PressureCurve curve = chart.curves().get(i);
-            Color ink = LineLook.ALL.get(i).ink();
-            onset(curve)
-                    .forEach(at ->
-                            texts.add(Callouts.Callout.beside(curve.onsetLabel(), ink, at.speed(), at.pressure())));
+        Map<PressureCurve.SweepPoint, List<PressureCurve>> together = new LinkedHashMap<>();
+        for (PressureCurve curve : chart.curves()) {
+            onset(curve).forEach(at -> together.computeIfAbsent(
+                            together.keySet().stream()
+                                    .filter(other -> other.speed() == at.speed() && near(other.pressure(), at.pressure()))
+                                    .findFirst()
+                                    .orElse(at),
+                            any -> new ArrayList<>())
+                    .add(curve));
         }
-        return texts;
+        return together.entrySet().stream()
+                .map(one -> Callouts.Callout.beside(
+                        PressureCurve.onsetLabel(one.getValue()),
+                        one.getValue().size() > 1
+                                ? Style.INK
+                                : LineLook.ALL
+                                        .get(chart.curves().indexOf(one.getValue().get(0)))
+                                        .ink(),
+                        one.getKey().speed(),
+                        one.getKey().pressure()))
+                .toList();
+    }
+
+    /** Whether two marks at one speed lie on each other. */
+    private boolean near(double one, double other) {
+        return Math.abs(one - other) < TOGETHER * scale.tops().get(chart.axis());
     }
 
     private static String whose(List<PressureCurve> curves) {

@@ -8,6 +8,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,7 @@ class MapLettersTest {
     private static final Line2D LEVEL = new Line2D.Double(0, 108, 300, 108);
 
     private static Rectangle2D place(List<Line2D> zero, List<Line2D> close) {
-        return new MapLetters(zero, close).place(CELL, 9, 9);
+        return new MapLetters(zero, close).place(CELL, 9, 9).orElseThrow();
     }
 
     @Test
@@ -42,6 +43,15 @@ class MapLettersTest {
         Line2D right = new Line2D.Double(173, 0, 173, 300);
         Rectangle2D place = place(List.of(UPRIGHT), List.of(left, right));
         assertFalse(place.intersectsLine(UPRIGHT), place.toString());
+    }
+
+    @Test
+    void aCellThatIsFullOfHeavyLinesHasNoLetter() {
+        List<Line2D> full = IntStream.range(0, 10)
+                .mapToObj(i -> (Line2D) new Line2D.Double(100 + 9 * i, 0, 100 + 9 * i, 300))
+                .toList();
+        assertEquals(Optional.empty(), new MapLetters(full, List.of()).place(CELL, 9, 9));
+        assertTrue(new MapLetters(List.of(), full).place(CELL, 9, 9).isPresent(), "a thin line may be crossed");
     }
 
     @Test

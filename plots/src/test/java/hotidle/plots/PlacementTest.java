@@ -31,6 +31,37 @@ class PlacementTest {
         }
     }
 
+    /** Six long names in a flat chart, two of them along its levels: whatever else they lie on, never on each other. */
+    @Test
+    void longTextsInAFlatChartDoNotCoverEachOther() {
+        Rectangle2D flat = new Rectangle2D.Double(0, 0, 660, 150);
+        List<Placement.Wish> wishes = List.of(
+                new Placement.Wish(new Point2D.Double(12, 70), 320, 18, false),
+                new Placement.Wish(new Point2D.Double(92, 70), 170, 18, false),
+                new Placement.Wish(new Point2D.Double(165, 26), 230, 18, false),
+                new Placement.Wish(new Point2D.Double(12, 25), 310, 18, false),
+                new Placement.Wish(new Point2D.Double(660, 25), 290, 18, true),
+                new Placement.Wish(new Point2D.Double(660, 70), 80, 18, true));
+        List<List<Line2D>> curves = List.of(
+                List.of(new Line2D.Double(0, 70, 660, 62)),
+                List.of(new Line2D.Double(0, 140, 165, 26), new Line2D.Double(165, 26, 660, 15)));
+        List<Line2D> levels = List.of(new Line2D.Double(0, 25, 660, 25), new Line2D.Double(0, 70, 660, 70));
+        List<Rectangle2D> places = Placement.places(wishes, flat, curves, levels);
+        for (int i = 0; i < places.size(); i++) {
+            assertTrue(flat.contains(places.get(i)));
+            assertFalse(Placement.covers(places, i), places.toString());
+        }
+    }
+
+    @Test
+    void aTextForWhichThereIsNoRoomIsToldToCoverAnother() {
+        Rectangle2D small = new Rectangle2D.Double(0, 0, 200, 30);
+        List<Rectangle2D> places =
+                Placement.places(List.of(wish(100, 15), wish(110, 15)), small, List.of(), List.of());
+        assertFalse(Placement.covers(places, 0));
+        assertTrue(Placement.covers(places, 1));
+    }
+
     @Test
     void textsLeaveTheCurvesFree() {
         Line2D rising = new Line2D.Double(0, 300, 600, 0);

@@ -80,6 +80,10 @@ record CustomerSections(ReportSections whole) {
             lines.add(new Block.Line(CustomerPhrase.lowAtIdle(when), Block.Line.CAUTION));
         }
         found().window().ifPresent(window -> lines.add(new Block.Line(window.plain(name, when), Block.Line.BELOW)));
+        String limit = found().margins().firstLimit(build);
+        if (Verdicts.looks(build) != CustomerPhrase.Looks.HOLDS && !limit.isEmpty()) {
+            lines.add(new Block.Line(CustomerPhrase.inFull(limit), Block.Line.BELOW));
+        }
         if (first) {
             found().jobs().ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
             found().repaired()
@@ -89,10 +93,6 @@ record CustomerSections(ReportSections whole) {
                     .filter(window -> !window.lowAtIdle().isEmpty())
                     .ifPresent(low -> lines.add(
                             new Block.Line(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS), Block.Line.CAUTION)));
-        }
-        String limit = found().margins().firstLimit(build);
-        if (Verdicts.looks(build) != CustomerPhrase.Looks.HOLDS && !limit.isEmpty()) {
-            lines.add(new Block.Line(CustomerPhrase.inFull(limit), Block.Line.BELOW));
         }
     }
 
