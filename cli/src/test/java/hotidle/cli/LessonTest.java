@@ -70,7 +70,7 @@ class LessonTest {
         String html = handout("1");
         String letter = key(html).replaceAll("(?s).*>(unit [A-C])</th><td class=\"\">worn</td>.*", "$1");
         int column = letter.charAt(5) - 'A' + 1;
-        String first = html.substring(html.indexOf("<caption>Readings in drive"));
+        String first = html.substring(html.indexOf("<caption>Readings in "));
         String line = first.substring(0, first.indexOf("</table>")).replaceAll("(?s).*<tr><th scope=\"row\" class=\"\">line</th>(.*?)</tr>.*", "$1");
         String csv = Run.of(
                         "sweep", "crescent-four", "--build", "worn", "--speed", "500..3500/100rpm", "--format", "csv")

@@ -27,6 +27,7 @@ final class Placement {
     private static final double LED_ACROSS = 80;
     private static final double CLEAR = 5;
     private static final double SLIDE = 15;
+    private static final double ROW = 4;
     private static final double SLID = 0.1;
 
     private Placement() {}
@@ -95,12 +96,12 @@ final class Placement {
                                 y + way[1] * (away + wish.height() / 2))));
         Stream<Rectangle2D> anywhere = IntStream.range(1, (int) (area.getWidth() / SLIDE))
                 .boxed()
-                .flatMap(column -> IntStream.range(1, (int) (area.getHeight() / SLIDE))
+                .flatMap(column -> IntStream.range(1, (int) (area.getHeight() / ROW))
                         .mapToObj(row -> within(
                                 area,
                                 wish,
                                 area.getMinX() + column * SLIDE,
-                                area.getMinY() + row * SLIDE)));
+                                area.getMinY() + row * ROW)));
         return Stream.concat(near, anywhere);
     }
 

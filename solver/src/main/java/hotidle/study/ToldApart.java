@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
 
 /**
  * Units over engine speed in the range of their first driving condition, and in as many others as it takes to tell them apart well by
- * their gauges: for each pair a reading that stands {@link TellingReading#apart}, by half as much at least as the one at which they differ
+ * their gauges: for each pair a reading that stands {@link TellingReading#apart}, by a quarter as much at least as the one at which they differ
  * most in any range. Each time that range is added which does so for most of the pairs left; of equal ones a forward range, and of
  * these that in which the pairs differ most.
  *
@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
 public record ToldApart(List<List<SpeedSweep>> sweeps, List<AlikePair> alike) {
 
     /** A range tells two units well that shows so much of what most tells them (chosen) [-]. */
-    private static final double WELL = 0.5;
+    private static final double WELL = 0.25;
 
     /** Two units by their numbers. */
     public record AlikePair(int one, int other) {}

@@ -22,7 +22,7 @@ public final class Drawing {
     private static final double DOTS = 150 / 25.4;
 
     /** A small circuit is drawn larger than life up to this [-]. */
-    private static final double LARGEST = 1.5;
+    private static final double LARGEST = 2;
 
     private final Scheme scheme;
     private final Sheet sheet;
@@ -133,8 +133,18 @@ public final class Drawing {
 
     /** How much larger than laid out it is drawn, 1 or more; letters with it. */
     double factor() {
+        return factor(sheet, head() + SheetHead.KEY);
+    }
+
+    /**
+     * The same of any.
+     *
+     * @param more height that heading and key take [mm]
+     */
+    static double factor(Sheet sheet, double more) {
+        Paper paper = Paper.holding(sheet.width(), sheet.height() + more);
         double wide = paper.width() - 2 * Paper.MARGIN;
-        double high = paper.height() - 2 * Paper.MARGIN - head() - SheetHead.KEY;
+        double high = paper.height() - 2 * Paper.MARGIN - more;
         return Math.min(LARGEST, Math.min(wide / sheet.width(), high / sheet.height()));
     }
 

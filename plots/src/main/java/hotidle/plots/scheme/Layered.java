@@ -41,7 +41,10 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layered {
 
     /** Height in which a frame has its name [mm]. */
-    private static final double FRAME_HEAD = 4.5;
+    static final double FRAME_HEAD = 4.5;
+
+    /** From the foot of its letters to the lower end of that height [mm]. */
+    static final double FRAME_FOOT = 1.4;
 
     private static final CrossingMinimizationStrategy SWEPT = CrossingMinimizationStrategy.LAYER_SWEEP;
 
@@ -100,7 +103,7 @@ final class Layered {
                 })
                 .sorted(Comparator.comparingDouble(CostedSheet::cost))
                 .toList();
-        return fewestFlaws(scheme, cheapest);
+        return Packed.of(fewestFlaws(scheme, cheapest), more);
     }
 
     /** From which a drawing is laid out. */
@@ -284,7 +287,7 @@ final class Layered {
         for (double x = area.getMinX() + 1; x + width < area.getMaxX(); x += step) {
             Rectangle2D text = new Rectangle2D.Double(x, area.getMinY(), width, FRAME_HEAD - 0.5);
             if (wires.stream().noneMatch(wire -> wire.meets(text))) {
-                return new Sheet.Frame(name, area, new Point2D.Double(x + 1, area.getMinY() + FRAME_HEAD - 1.4));
+                return new Sheet.Frame(name, area, new Point2D.Double(x + 1, area.getMinY() + FRAME_HEAD - FRAME_FOOT));
             }
         }
         return new Sheet.Frame(name, area, new Point2D.Double(area.getMinX() + 1, area.getMinY() - 1));

@@ -32,6 +32,29 @@ class DrawingTest {
         assertEquals(List.of(), Flaws.of(still, Layered.sheet(still, 20)));
     }
 
+    @Test
+    void piecesThatNothingJoinsStandInRowsAndColumns() {
+        Scheme clutches = Schemes.ofClutches();
+        Sheet sheet = Layered.sheet(clutches, 20);
+        assertEquals(List.of(), Flaws.of(clutches, sheet));
+        List<Double> tops = sheet.boxes().stream()
+                .map(box -> box.area().getMinY())
+                .distinct()
+                .toList();
+        long columns = sheet.boxes().size() / tops.size();
+        assertEquals(sheet.boxes().size(), tops.size() * columns, "full rows of clutches");
+        assertTrue(Drawing.factor(sheet, 20) > 1.5, "a small drawing is drawn large: " + Drawing.factor(sheet, 20));
+        Sheet.Tag alone = sheet.tags().get(sheet.tags().size() - 1);
+        assertEquals("alone", alone.net().name());
+        assertTrue(sheet.boxes().stream().allMatch(box -> box.area().getMaxY() < alone.area().getMinY()));
+    }
+
+    @Test
+    void aDrawingThatHangsTogetherIsNotPacked() {
+        Sheet sheet = Layered.sheet(scheme, 20);
+        assertEquals(sheet, Packed.of(sheet, 20));
+    }
+
     /** Numbers that are known, or others, move nothing: two states lie over one another. */
     @Test
     void aDrawingWithPressuresLiesOverOneWithout() {

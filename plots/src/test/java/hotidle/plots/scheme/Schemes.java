@@ -52,6 +52,44 @@ final class Schemes {
                         "dashed: pilot"));
     }
 
+    /** Four clutches, each with its own net, and a net without one; nothing joins them. */
+    static Scheme ofClutches() {
+        List<SchemePart> parts = new ArrayList<>();
+        List<SchemeNet> nets = new ArrayList<>();
+        nets.add(new SchemeNet(
+                "pan", "pan", "", SchemeNet.Look.RESERVOIR, 0, "", "", List.of(), Widest.NOTHING, "pan", false));
+        for (String name : List.of("alone", "low", "direct with a long name", "reverse", "high")) {
+            nets.add(new SchemeNet(
+                    name,
+                    name,
+                    "clutches",
+                    SchemeNet.Look.TAG,
+                    Double.NaN,
+                    "",
+                    "",
+                    drips(name.equals("reverse") ? 3 : 1),
+                    Widest.NOTHING,
+                    name,
+                    false));
+            if (!name.equals("alone")) {
+                parts.add(new SchemePart(
+                        name + " clutch",
+                        Symbol.CLUTCH,
+                        "clutches",
+                        List.of(),
+                        Widest.NOTHING,
+                        name,
+                        List.of(new Pin(name, Role.IN, Double.NaN)),
+                        List.of(),
+                        false,
+                        Double.NaN,
+                        false));
+            }
+        }
+        return new Scheme(
+                "clutches", List.of(), List.of("clutches"), parts, nets, new Scheme.ScaleKey("", "", "", "", ""));
+    }
+
     private static List<SchemeNet.Drip> drips(int i) {
         List<Symbol> fits = List.of(Symbol.GAP, Symbol.SEALING_RING, Symbol.JOINT, Symbol.ACCUMULATOR);
         return i % 3 == 0
