@@ -6,8 +6,8 @@ import hotidle.answer.report.LessonAnswer;
 import hotidle.answer.report.LessonUnit;
 import hotidle.answer.report.MadeOf;
 import hotidle.circuits.DescribedCircuit;
-import hotidle.circuits.text.Dimension;
 import hotidle.circuits.WrittenFault;
+import hotidle.circuits.text.Dimension;
 import hotidle.fault.FaultKind;
 import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
@@ -93,7 +93,8 @@ record LessonRun(DescribedCircuit circuit, List<String> builds, FaultOption faul
         Adjustable build = circuit.adjustable(sound(all).build());
         return Stream.concat(
                         laid.stream(),
-                        OtherFaults.of(build, apart, laid, UnitFaults.of(build), laid.size() + MORE_OTHERS, seed).stream())
+                        OtherFaults.of(build, apart, laid, UnitFaults.of(build), laid.size() + MORE_OTHERS, seed)
+                                .stream())
                 .toList();
     }
 

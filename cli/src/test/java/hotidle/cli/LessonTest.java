@@ -71,7 +71,8 @@ class LessonTest {
         String letter = key(html).replaceAll("(?s).*>(unit [A-C])</th><td class=\"\">worn</td>.*", "$1");
         int column = letter.charAt(5) - 'A' + 1;
         String first = html.substring(html.indexOf("<caption>Readings in "));
-        String line = first.substring(0, first.indexOf("</table>")).replaceAll("(?s).*<tr><th scope=\"row\" class=\"\">line</th>(.*?)</tr>.*", "$1");
+        String line = first.substring(0, first.indexOf("</table>"))
+                .replaceAll("(?s).*<tr><th scope=\"row\" class=\"\">line</th>(.*?)</tr>.*", "$1");
         String csv = Run.of(
                         "sweep", "crescent-four", "--build", "worn", "--speed", "500..3500/100rpm", "--format", "csv")
                 .out();
@@ -110,7 +111,7 @@ class LessonTest {
     }
 
     @Test
-    void aPlateThatLeaksInThirdAloneIsShownInThirdToo() {
+    void aPlateThatLeaksWithTheDirectClutchIsShownWhereThatIsAppliedAndReadsFurthestOff() {
         DescribedCircuit shuttle = CircuitReader.read(
                         Library.text("shuttle-five").orElseThrow(), "shuttle-five.yaml")
                 .circuit()
@@ -122,7 +123,7 @@ class LessonTest {
                 List.of(650 / 60.0, 2000 / 60.0),
                 3);
         assertEquals(
-                List.of("first", "third"),
+                List.of("first", "fourth"),
                 apart.sweeps().stream()
                         .map(range -> range.get(0).duty().range())
                         .toList());
@@ -154,7 +155,9 @@ class LessonTest {
             assertFalse(before.contains(name), "as the program writes it: " + name);
             String kind = FaultKind.of(name.replaceAll("@.*", "")).orElseThrow().about();
             assertEquals(
-                    names.stream().filter(other -> kind(other).equals(kind(name))).count(),
+                    names.stream()
+                            .filter(other -> kind(other).equals(kind(name)))
+                            .count(),
                     before.split(">" + kind + "<", -1).length - 1,
                     kind + " stands once for each fault of its kind");
             assertFalse(outside.contains(kind), "in pictures, titles and captions: " + kind);

@@ -211,10 +211,13 @@ class ReportCommandTest {
         String text = Files.readString(plain);
         assertTrue(text.contains("The unit as it is (worn) DOES NOT HOLD: "), text);
         assertTrue(
-                text.contains("As it is it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."),
+                text.contains(
+                        "As it is it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold."),
                 text);
         assertTrue(
-                Pattern.compile("After these repairs it may be set: \\d+ to \\d+ psi").matcher(text).find(),
+                Pattern.compile("After these repairs it may be set: \\d+ to \\d+ psi")
+                        .matcher(text)
+                        .find(),
                 "what may be set then is that of the repaired unit");
         String answer = text.substring(text.indexOf("<section id=\"answer\""), text.indexOf("<section id=\"repair\""));
         assertTrue(answer.contains("As it is, its idle pressure is LOW: no stall test"), answer);

@@ -106,7 +106,9 @@ public record FigureChart(
                 curves.stream().flatMap(curve -> curve.points().stream()).anyMatch(PressureCurve.SweepPoint::solved),
                 "a chart has no point to show");
         Require.that(
-                bottom.isEmpty() || heights(limits(level, open), curves, read).allMatch(value -> !(value < bottom.getAsDouble())),
+                bottom.isEmpty()
+                        || heights(limits(level, open), curves, read)
+                                .allMatch(value -> !(value < bottom.getAsDouble())),
                 "an upright axis begins below all that is drawn");
     }
 
@@ -127,8 +129,8 @@ public record FigureChart(
                 DoubleStream.concat(
                         limits.stream().mapToDouble(LimitLine::value),
                         curves.stream()
-                                .flatMapToDouble(curve -> curve.points().stream()
-                                        .mapToDouble(PressureCurve.SweepPoint::pressure))));
+                                .flatMapToDouble(curve ->
+                                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))));
     }
 
     /** On an upright scale of its own: a gauge of 30 psi would be a flat line beside one of 300. */

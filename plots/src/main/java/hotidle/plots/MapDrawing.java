@@ -99,8 +99,9 @@ record MapDrawing(MapChart chart, Axes scale) {
             g.setPaint(Style.INK);
             g.setStroke(Style.THIN_DASHED);
             limits.forEach(g::draw);
-            letters(g, pixel, Stream.concat(zero.stream(), limits.stream()).toList(), close);
-            names(g, pixel, area, zero, limits);
+            Names names = names(g, pixel, area, zero, limits);
+            letters(g, pixel, Stream.concat(zero.stream(), limits.stream()).toList(), close, names.taken());
+            write(g, names);
         }
     }
 
@@ -109,8 +110,13 @@ record MapDrawing(MapChart chart, Axes scale) {
     }
 
     /** Beside the lines; {@code heavy} are those that no letter may lie on. */
-    private void letters(Graphics2D g, UnaryOperator<Point2D> pixel, List<Line2D> heavy, List<Line2D> close) {
-        MapLetters letters = new MapLetters(heavy, close);
+    private void letters(
+            Graphics2D g,
+            UnaryOperator<Point2D> pixel,
+            List<Line2D> heavy,
+            List<Line2D> close,
+            List<Rectangle2D> taken) {
+        MapLetters letters = new MapLetters(heavy, close, taken);
         each(pixel, (cell, box) -> {
             String open = cell.open() && !chart.openEverywhere() ? OPEN : "";
             letters.draw(g, cell.known() ? cell.letter() + open : "?", box);
@@ -187,8 +193,27 @@ record MapDrawing(MapChart chart, Axes scale) {
         return pixel.apply(new Point2D.Double(scale.low(), level.y())).getY();
     }
 
-    /** Names of points, then of level lines, none of them on such a line. */
-    private void names(
+    /**
+     * Names and where they go: those of points first, then of level lines.
+     *
+     * @param points how many of them are of points
+     */
+    private record Names(List<String> texts, List<Placement.Wish> wishes, List<Rectangle2D> places, int points) {
+        /** Where no letter stands: names and marks. */
+        List<Rectangle2D> taken() {
+            return Stream.concat(
+                            places.stream(),
+                            wishes.stream()
+                                    .limit(points)
+                                    .map(Placement.Wish::point)
+                                    .map(at -> (Rectangle2D) new Rectangle2D.Double(
+                                            at.getX() - MARK, at.getY() - MARK, 2 * MARK, 2 * MARK)))
+                    .toList();
+        }
+    }
+
+    /** None of them on a level line. */
+    private Names names(
             Graphics2D g, UnaryOperator<Point2D> pixel, Rectangle2D area, List<Line2D> zero, List<Line2D> limits) {
         List<String> names = new ArrayList<>();
         List<Placement.Wish> wishes = new ArrayList<>();
@@ -201,8 +226,17 @@ record MapDrawing(MapChart chart, Axes scale) {
             wishes.add(wish(g, level.name(), new Point2D.Double(area.getMaxX(), y(pixel, level)), true));
         }
         List<List<Line2D>> curves = zero.stream().map(List::of).toList();
-        List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
-        for (int i = 0; i < chart.marks().size(); i++) {
+        return new Names(
+                names,
+                wishes,
+                Placement.places(wishes, area, curves, limits),
+                chart.marks().size());
+    }
+
+    private static void write(Graphics2D g, Names names) {
+        List<Placement.Wish> wishes = names.wishes();
+        List<Rectangle2D> places = names.places();
+        for (int i = 0; i < names.points(); i++) {
             Line2D leader = Placement.leader(wishes.get(i), places.get(i));
             if (Placement.length(leader) > NEAR) {
                 g.setPaint(Color.BLACK);
@@ -211,10 +245,10 @@ record MapDrawing(MapChart chart, Axes scale) {
             }
         }
         for (int i = 0; i < places.size(); i++) {
-            if (i < chart.marks().size()) {
+            if (i < names.points()) {
                 mark(g, wishes.get(i).point());
             }
-            text(g, names.get(i), places.get(i));
+            text(g, names.texts().get(i), places.get(i));
         }
     }
 

@@ -15,8 +15,9 @@ import java.util.Optional;
  *
  * @param heavy pieces of the thick line and of dashed ones, on which a letter could not be read
  * @param close pieces of the thin line
+ * @param taken by names and marks
  */
-record MapLetters(List<Line2D> heavy, List<Line2D> close) {
+record MapLetters(List<Line2D> heavy, List<Line2D> close, List<Rectangle2D> taken) {
 
     private static final Font LETTER = Style.SMALL;
     private static final double ROOM = 1.1;
@@ -44,7 +45,7 @@ record MapLetters(List<Line2D> heavy, List<Line2D> close) {
         });
     }
 
-    /** The first place off all lines, else off the heavy ones; empty where there is none. */
+    /** The first place off all lines and names, else off the thin line no more; empty where there is none. */
     Optional<Rectangle2D> place(Rectangle2D box, double wide, double high) {
         double sideways = Math.max(0, (box.getWidth() - wide) / 2 - EDGE);
         double upright = Math.max(0, (box.getHeight() - high) / 2 - EDGE);
@@ -56,8 +57,9 @@ record MapLetters(List<Line2D> heavy, List<Line2D> close) {
                     wide,
                     high));
         }
-        List<Rectangle2D> off =
-                places.stream().filter(place -> free(place, heavy, CLEAR)).toList();
+        List<Rectangle2D> off = places.stream()
+                .filter(place -> free(place, heavy, CLEAR) && taken.stream().noneMatch(place::intersects))
+                .toList();
         return off.stream()
                 .filter(place -> free(place, close, CLEAR / 2))
                 .findFirst()

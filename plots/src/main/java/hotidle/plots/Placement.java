@@ -97,11 +97,8 @@ final class Placement {
         Stream<Rectangle2D> anywhere = IntStream.range(1, (int) (area.getWidth() / SLIDE))
                 .boxed()
                 .flatMap(column -> IntStream.range(1, (int) (area.getHeight() / ROW))
-                        .mapToObj(row -> within(
-                                area,
-                                wish,
-                                area.getMinX() + column * SLIDE,
-                                area.getMinY() + row * ROW)));
+                        .mapToObj(row ->
+                                within(area, wish, area.getMinX() + column * SLIDE, area.getMinY() + row * ROW)));
         return Stream.concat(near, anywhere);
     }
 

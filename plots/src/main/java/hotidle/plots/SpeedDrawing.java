@@ -98,13 +98,15 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
     private List<Callouts.Callout> onsets() {
         Map<PressureCurve.SweepPoint, List<PressureCurve>> together = new LinkedHashMap<>();
         for (PressureCurve curve : chart.curves()) {
-            onset(curve).forEach(at -> together.computeIfAbsent(
-                            together.keySet().stream()
-                                    .filter(other -> other.speed() == at.speed() && near(other.pressure(), at.pressure()))
-                                    .findFirst()
-                                    .orElse(at),
-                            any -> new ArrayList<>())
-                    .add(curve));
+            onset(curve)
+                    .forEach(at -> together.computeIfAbsent(
+                                    together.keySet().stream()
+                                            .filter(other -> other.speed() == at.speed()
+                                                    && near(other.pressure(), at.pressure()))
+                                            .findFirst()
+                                            .orElse(at),
+                                    any -> new ArrayList<>())
+                            .add(curve));
         }
         return together.entrySet().stream()
                 .map(one -> Callouts.Callout.beside(
@@ -112,7 +114,8 @@ record SpeedDrawing(SpeedChart chart, Axes scale) {
                         one.getValue().size() > 1
                                 ? Style.INK
                                 : LineLook.ALL
-                                        .get(chart.curves().indexOf(one.getValue().get(0)))
+                                        .get(chart.curves()
+                                                .indexOf(one.getValue().get(0)))
                                         .ink(),
                         one.getKey().speed(),
                         one.getKey().pressure()))

@@ -19,7 +19,7 @@ class MapLettersTest {
     private static final Line2D LEVEL = new Line2D.Double(0, 108, 300, 108);
 
     private static Rectangle2D place(List<Line2D> zero, List<Line2D> close) {
-        return new MapLetters(zero, close).place(CELL, 9, 9).orElseThrow();
+        return new MapLetters(zero, close, List.of()).place(CELL, 9, 9).orElseThrow();
     }
 
     @Test
@@ -50,8 +50,19 @@ class MapLettersTest {
         List<Line2D> full = IntStream.range(0, 10)
                 .mapToObj(i -> (Line2D) new Line2D.Double(100 + 9 * i, 0, 100 + 9 * i, 300))
                 .toList();
-        assertEquals(Optional.empty(), new MapLetters(full, List.of()).place(CELL, 9, 9));
-        assertTrue(new MapLetters(List.of(), full).place(CELL, 9, 9).isPresent(), "a thin line may be crossed");
+        assertEquals(Optional.empty(), new MapLetters(full, List.of(), List.of()).place(CELL, 9, 9));
+        assertTrue(
+                new MapLetters(List.of(), full, List.of()).place(CELL, 9, 9).isPresent(), "a thin line may be crossed");
+    }
+
+    @Test
+    void aLetterStandsBesideANameInItsCell() {
+        Rectangle2D name = new Rectangle2D.Double(120, 90, 60, 60);
+        Rectangle2D place = new MapLetters(List.of(), List.of(), List.of(name))
+                .place(CELL, 9, 9)
+                .orElseThrow();
+        assertFalse(place.intersects(name), place.toString());
+        assertEquals(Optional.empty(), new MapLetters(List.of(), List.of(), List.of(CELL)).place(CELL, 9, 9));
     }
 
     @Test
@@ -62,7 +73,7 @@ class MapLettersTest {
 
     private static boolean inked(Rectangle2D cell) {
         BufferedImage picture = new BufferedImage(40, 40, BufferedImage.TYPE_INT_ARGB);
-        new MapLetters(List.of(), List.of()).draw(picture.createGraphics(), "A", cell);
+        new MapLetters(List.of(), List.of(), List.of()).draw(picture.createGraphics(), "A", cell);
         return IntStream.range(0, 1600).anyMatch(i -> picture.getRGB(i % 40, i / 40) != 0);
     }
 }

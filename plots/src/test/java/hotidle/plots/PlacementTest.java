@@ -56,8 +56,7 @@ class PlacementTest {
     @Test
     void aTextForWhichThereIsNoRoomIsToldToCoverAnother() {
         Rectangle2D small = new Rectangle2D.Double(0, 0, 200, 30);
-        List<Rectangle2D> places =
-                Placement.places(List.of(wish(100, 15), wish(110, 15)), small, List.of(), List.of());
+        List<Rectangle2D> places = Placement.places(List.of(wish(100, 15), wish(110, 15)), small, List.of(), List.of());
         assertFalse(Placement.covers(places, 0));
         assertTrue(Placement.covers(places, 1));
     }

@@ -59,7 +59,8 @@ public record ToldApart(List<List<SpeedSweep>> sweeps, List<AlikePair> alike) {
         return new ToldApart(
                 chosen.stream().map(all::get).toList(),
                 pairs.stream()
-                        .filter(pair -> chosen.stream().allMatch(range -> pair.off().get(range) == 0))
+                        .filter(pair ->
+                                chosen.stream().allMatch(range -> pair.off().get(range) == 0))
                         .map(PairApart::pair)
                         .toList());
     }
@@ -73,7 +74,8 @@ public record ToldApart(List<List<SpeedSweep>> sweeps, List<AlikePair> alike) {
         /** Whether a range tells them well. */
         boolean toldIn(int range) {
             return off.get(range) > 0
-                    && off.get(range) >= WELL * off.stream().mapToDouble(one -> one).max().orElseThrow();
+                    && off.get(range)
+                            >= WELL * off.stream().mapToDouble(one -> one).max().orElseThrow();
         }
     }
 
@@ -87,8 +89,9 @@ public record ToldApart(List<List<SpeedSweep>> sweeps, List<AlikePair> alike) {
             Optional<Integer> best = IntStream.range(1, forward.size())
                     .boxed()
                     .filter(range -> left.stream().anyMatch(pair -> pair.toldIn(range)))
-                    .max(Comparator.comparingLong((Integer range) ->
-                                    left.stream().filter(pair -> pair.toldIn(range)).count())
+                    .max(Comparator.comparingLong((Integer range) -> left.stream()
+                                    .filter(pair -> pair.toldIn(range))
+                                    .count())
                             .thenComparing(forward::get)
                             .thenComparingDouble(range -> left.stream()
                                     .mapToDouble(pair -> pair.off().get(range))

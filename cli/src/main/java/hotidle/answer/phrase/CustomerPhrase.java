@@ -88,8 +88,8 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
      * @param known  whether all limits are known there
      */
     public String maySet(String when, List<String> ranges, double now, boolean known) {
-        return when + " it may be set: " + String.join(" or ", ranges) + (known ? "" : ", as far as is known") + "; it is set to "
-                + Quantity.PRESSURE.with(units, now) + ".";
+        return when + " it may be set: " + String.join(" or ", ranges) + (known ? "" : ", as far as is known")
+                + "; it is set to " + Quantity.PRESSURE.with(units, now) + ".";
     }
 
     /** From one pressure to another [Pa]. */
@@ -99,7 +99,8 @@ public record CustomerPhrase(Quantity.UnitSystem units) {
 
     /** Where no pressure helps. */
     public String mayNotSet(String when, double lowest, double highest) {
-        return when + " it may be set: NOTHING. No pressure of those tried, " + range(lowest, highest) + ", makes it hold.";
+        return when + " it may be set: NOTHING. No pressure of those tried, " + range(lowest, highest)
+                + ", makes it hold.";
     }
 
     /**

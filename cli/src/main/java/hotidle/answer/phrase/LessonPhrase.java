@@ -50,12 +50,15 @@ public final class LessonPhrase {
     public static String someAreFaulty(int faulty, int others) {
         return CountPhrase.of(faulty, "unit") + (faulty == 1 ? " has" : " have") + " one of the faults listed below"
                 + (faulty == 1 ? "" : ", each its own")
-                + (others == 0 ? "." : "; " + CountPhrase.of(others, "unit") + (others == 1 ? " has" : " have") + " none.");
+                + (others == 0
+                        ? "."
+                        : "; " + CountPhrase.of(others, "unit") + (others == 1 ? " has" : " have") + " none.");
     }
 
     public static final String CANDIDATES = "What it may be";
 
-    public static final List<String> CANDIDATES_HEAD = List.of("part", "what is wrong with it", "what that does to the oil");
+    public static final List<String> CANDIDATES_HEAD =
+            List.of("part", "what is wrong with it", "what that does to the oil");
 
     /** In place of a part, where a fault concerns the whole unit. */
     public static final String WHOLE_UNIT = "whole unit";
@@ -70,8 +73,8 @@ public final class LessonPhrase {
 
     /** Where all units read the same, and what [Pa]. */
     public static String alikeAt(String range, List<String> gauges) {
-        return "In " + range + " all units read alike, within what can be told off a chart, at " + String.join(", ", gauges)
-                + ": not drawn.";
+        return "In " + range + " all units read alike, within what can be told off a chart, at "
+                + String.join(", ", gauges) + ": not drawn.";
     }
 
     /** A gauge with the least and the most that it reads, as numbers and once with the unit. */
@@ -102,7 +105,8 @@ public final class LessonPhrase {
 
     /** The same of an axis that does not begin at zero, but at a number of that unit. */
     public static String axisFrom(Quantity.UnitSystem units, double low) {
-        return axis(units) + ", from " + new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(low);
+        return axis(units) + ", from "
+                + new DecimalFormat("0.##", DecimalFormatSymbols.getInstance(Locale.ROOT)).format(low);
     }
 
     /** Caption of a chart. */
@@ -145,7 +149,8 @@ public final class LessonPhrase {
     public static final String UNIT = "unit";
 
     /** Columns to write in, behind the readings. */
-    public static final List<String> TO_WRITE = List.of("what I think it is", "what tells me", "what I would measure next");
+    public static final List<String> TO_WRITE =
+            List.of("what I think it is", "what tells me", "what I would measure next");
 
     /** On the page of the key. */
     public static final String KEY_NOTE = "The key is the last page: hand out without it.";
@@ -187,11 +192,13 @@ public final class LessonPhrase {
      * @param visible  faults of the handout that do show
      */
     public static String notSeen(String fault, boolean allTried, Optional<String> larger, List<String> visible) {
-        return "hotidle: --fault " + fault + ": no gauge shows it, " + (allTried ? "in any range" : "in the ranges shown")
+        return "hotidle: --fault " + fault + ": no gauge shows it, "
+                + (allTried ? "in any range" : "in the ranges shown")
                 + " at any speed, so that nobody could find it"
                 + (visible.isEmpty() ? "" : "; gauges show " + String.join(", ", visible))
                 + "\nmend: leave it out"
-                + larger.map(more -> ", or write " + more + ", which shows").orElse(": no size of it that was tried shows");
+                + larger.map(more -> ", or write " + more + ", which shows")
+                        .orElse(": no size of it that was tried shows");
     }
 
     /** Two units that nobody can tell apart. */

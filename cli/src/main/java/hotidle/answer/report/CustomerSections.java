@@ -87,12 +87,12 @@ record CustomerSections(ReportSections whole) {
         if (first) {
             found().jobs().ifPresent(jobs -> lines.add(new Block.Line(new PlainJobs(jobs).said(), Block.Line.BELOW)));
             found().repaired()
-                    .ifPresent(window -> lines.add(new Block.Line(
-                            window.plain(repaired(), CustomerPhrase.AFTER_REPAIRS), Block.Line.BELOW)));
+                    .ifPresent(window -> lines.add(
+                            new Block.Line(window.plain(repaired(), CustomerPhrase.AFTER_REPAIRS), Block.Line.BELOW)));
             found().repaired()
                     .filter(window -> !window.lowAtIdle().isEmpty())
-                    .ifPresent(low -> lines.add(
-                            new Block.Line(CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS), Block.Line.CAUTION)));
+                    .ifPresent(low -> lines.add(new Block.Line(
+                            CustomerPhrase.lowAtIdle(CustomerPhrase.AFTER_REPAIRS), Block.Line.CAUTION)));
         }
     }
 

@@ -53,16 +53,17 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
         return read().taps();
     }
 
-    /** Those that tell two of the units apart. */
+    /** Those that tell two of the units apart; of one unit alone all. */
     List<Tap> telling() {
         return taps().stream().filter(this::tells).toList();
     }
 
     private boolean tells(Tap tap) {
-        return IntStream.range(0, speeds()).anyMatch(i -> {
-            DoubleSummaryStatistics at = at(tap, i);
-            return at.getCount() > 0 && TellingReading.apart(at.getMin(), at.getMax());
-        });
+        return sweeps.size() == 1
+                || IntStream.range(0, speeds()).anyMatch(i -> {
+                    DoubleSummaryStatistics at = at(tap, i);
+                    return at.getCount() > 0 && TellingReading.apart(at.getMin(), at.getMax());
+                });
     }
 
     /** How far units stand apart at a gauge where they do so most, as a share of the greatest reading there [-]. */
@@ -140,8 +141,7 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
     /** Where the upright axis begins, in the unit shown. */
     private static double low(List<FigureCurve> curves) {
         DoubleSummaryStatistics all = curves.stream()
-                .flatMapToDouble(curve ->
-                        curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))
+                .flatMapToDouble(curve -> curve.points().stream().mapToDouble(PressureCurve.SweepPoint::pressure))
                 .filter(Double::isFinite)
                 .summaryStatistics();
         double height = all.getMax() - all.getMin();

@@ -41,7 +41,8 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
         return window.noneHolds().isPresent()
                 ? phrase.mayNotSet(
                         when,
-                        tried.get(0).pressure(), tried.get(tried.size() - 1).pressure())
+                        tried.get(0).pressure(),
+                        tried.get(tried.size() - 1).pressure())
                 : phrase.maySet(
                         when,
                         window.all().stream()

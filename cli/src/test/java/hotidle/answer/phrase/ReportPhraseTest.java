@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.CustomerPhrase.Looks;
 import hotidle.assess.Margin;
+import hotidle.fault.FaultKind;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
-import hotidle.fault.FaultKind;
 import org.junit.jupiter.api.Test;
 
 class ReportPhraseTest {
@@ -56,7 +56,11 @@ class ReportPhraseTest {
         CustomerPhrase psi = new CustomerPhrase(Quantity.UnitSystem.SHOP);
         assertEquals(
                 "As it is it may be set: 132 to 268 psi, as far as is known; it is set to 150 psi.",
-                psi.maySet(CustomerPhrase.AS_IT_IS, List.of(psi.range(132 * 6894.757, 268 * 6894.757)), 150 * 6894.757, false));
+                psi.maySet(
+                        CustomerPhrase.AS_IT_IS,
+                        List.of(psi.range(132 * 6894.757, 268 * 6894.757)),
+                        150 * 6894.757,
+                        false));
         assertEquals(
                 "Built as worn it may be set: NOTHING. No pressure of those tried, 60 to 400 psi, makes it hold.",
                 psi.mayNotSet(CustomerPhrase.built("worn"), 60 * 6894.757, 400 * 6894.757));
@@ -125,7 +129,8 @@ class ReportPhraseTest {
     @Test
     void aHandoutSaysHowManyUnitsAreFaulty() {
         assertEquals(
-                "3 units have one of the faults listed below, each its own; 1 unit has none.", LessonPhrase.someAreFaulty(3, 1));
+                "3 units have one of the faults listed below, each its own; 1 unit has none.",
+                LessonPhrase.someAreFaulty(3, 1));
         assertEquals("1 unit has one of the faults listed below; 2 units have none.", LessonPhrase.someAreFaulty(1, 2));
         assertEquals("2 units have one of the faults listed below, each its own.", LessonPhrase.someAreFaulty(2, 0));
     }

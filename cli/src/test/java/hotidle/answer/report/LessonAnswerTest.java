@@ -157,9 +157,13 @@ class LessonAnswerTest {
                 fill.head().subList(written, fill.head().size()).stream()
                         .map(PageTable.TableCell::text)
                         .toList());
-        assertTrue(fill.head().get(1).text().matches("\\w+, bench, 500 rpm \\[psi]"), fill.head().get(1).text());
+        assertTrue(
+                fill.head().get(1).text().matches("\\w+, bench, 500 rpm \\[psi]"),
+                fill.head().get(1).text());
         for (PageTable.HeadedRow row : fill.rows()) {
-            row.cells().subList(0, written - 1).forEach(cell -> assertTrue(cell.text().matches("-?\\d+"), cell.text()));
+            row.cells()
+                    .subList(0, written - 1)
+                    .forEach(cell -> assertTrue(cell.text().matches("-?\\d+"), cell.text()));
             row.cells().subList(written - 1, row.cells().size()).forEach(cell -> assertEquals("", cell.text()));
         }
     }
@@ -168,18 +172,33 @@ class LessonAnswerTest {
     void aGaugeAtWhichAllUnitsReadAlikeIsSaidAndNotDrawn() {
         Section readings =
                 answer(UnitSystem.SHOP, SOUND, WRONG_HOLE).page().sections().get(2);
-        long drawn = readings.blocks().stream().mapToLong(block -> block.figures().size()).sum();
+        long drawn = readings.blocks().stream()
+                .mapToLong(block -> block.figures().size())
+                .sum();
         PageTable table = readings.blocks().stream()
                 .flatMap(block -> block.tables().stream())
                 .findFirst()
                 .orElseThrow();
-        List<String> gauges =
-                table.rows().stream().map(row -> row.heading().text()).distinct().toList();
+        List<String> gauges = table.rows().stream()
+                .map(row -> row.heading().text())
+                .distinct()
+                .toList();
         assertEquals(drawn, gauges.size());
         assertTrue(gauges.contains("last"), gauges.toString());
         assertFalse(gauges.contains("line"), gauges.toString());
         assertTrue(text(readings).contains("all units read alike"), text(readings));
         assertTrue(text(readings).contains("line ("), text(readings));
+    }
+
+    @Test
+    void allGaugesOfAUnitAloneAreDrawn() {
+        Section readings = answer(UnitSystem.SHOP, WORN).page().sections().get(2);
+        assertEquals(
+                3,
+                readings.blocks().stream()
+                        .mapToLong(block -> block.figures().size())
+                        .sum());
+        assertFalse(text(readings).contains("all units read alike"), text(readings));
     }
 
     @Test
@@ -197,8 +216,7 @@ class LessonAnswerTest {
 
     @Test
     void faultsToChooseFromStandInOrderOfTheirNamesAndNoneIsMarked() {
-        List<UnitFault> possible =
-                UnitFaults.of(RIG.adjustable(RIG.unit().build()));
+        List<UnitFault> possible = UnitFaults.of(RIG.adjustable(RIG.unit().build()));
         UnitFault laid = WRONG_HOLE.laid().orElseThrow().fault();
         List<UnitFault> others =
                 possible.stream().filter(fault -> !fault.equals(laid)).limit(3).toList();
@@ -206,10 +224,16 @@ class LessonAnswerTest {
         one.addAll(others);
         List<UnitFault> other = new ArrayList<>(others);
         other.add(laid);
-        Section task = answer(UnitSystem.SHOP, one, SOUND, WRONG_HOLE).page().sections().get(0);
+        Section task = answer(UnitSystem.SHOP, one, SOUND, WRONG_HOLE)
+                .page()
+                .sections()
+                .get(0);
         assertEquals(
                 text(task),
-                text(answer(UnitSystem.SHOP, other, SOUND, WRONG_HOLE).page().sections().get(0)));
+                text(answer(UnitSystem.SHOP, other, SOUND, WRONG_HOLE)
+                        .page()
+                        .sections()
+                        .get(0)));
         PageTable table = task.blocks().stream()
                 .flatMap(block -> block.tables().stream())
                 .findFirst()

@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 
 /**
  * A drawing whose pieces no line joins, put in rows and columns: those with as many parts side by side at one height, as many to a row
- * as make the drawing largest on its paper. One that hangs together, or has several frames, stays as it is.
+ * as make the drawing largest on its paper, of equal ones most. One that hangs together, or has several frames, stays as it is.
  */
 final class Packed {
 
@@ -39,8 +39,8 @@ final class Packed {
         if (sheet.frames().size() > 1 || pieces.size() < 2) {
             return sheet;
         }
-        return IntStream.rangeClosed(1, pieces.size())
-                .mapToObj(inRow -> sheet(rows(pieces, inRow), sheet.frames()))
+        return IntStream.range(0, pieces.size())
+                .mapToObj(fewer -> sheet(rows(pieces, pieces.size() - fewer), sheet.frames()))
                 .max(Comparator.comparingDouble(one -> Drawing.factor(one, more)))
                 .orElseThrow();
     }

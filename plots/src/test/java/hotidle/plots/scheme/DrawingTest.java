@@ -46,7 +46,8 @@ class DrawingTest {
         assertTrue(Drawing.factor(sheet, 20) > 1.5, "a small drawing is drawn large: " + Drawing.factor(sheet, 20));
         Sheet.Tag alone = sheet.tags().get(sheet.tags().size() - 1);
         assertEquals("alone", alone.net().name());
-        assertTrue(sheet.boxes().stream().allMatch(box -> box.area().getMaxY() < alone.area().getMinY()));
+        assertTrue(sheet.boxes().stream()
+                .allMatch(box -> box.area().getMaxY() < alone.area().getMinY()));
     }
 
     @Test

@@ -47,7 +47,8 @@ public final class OtherFaults {
         speeds = List.of(all.get(0), all.get((all.size() - 1) / 2), all.get(all.size() - 1));
         fresh = read(shown.also(sound.unit(), speeds)).orElse(new double[0]);
         units = IntStream.range(0, shown.sweeps().get(0).size())
-                .mapToObj(unit -> read(shown.also(shown.sweeps().get(0).get(unit).unit(), speeds)))
+                .mapToObj(
+                        unit -> read(shown.also(shown.sweeps().get(0).get(unit).unit(), speeds)))
                 .flatMap(Optional::stream)
                 .filter(read -> apart(read, fresh))
                 .toList();

@@ -42,15 +42,15 @@ class OtherFaultsTest {
 
     @Test
     void aFaultThatCanReadAsTheUnitDoesIsNotAmongThem() {
-        List<UnitFault> same = List.of(new UnitFault(
-                WEAK.kind(), "another spring", WEAK.wears(), WEAK.least(), WEAK.most(), WEAK.change()));
+        List<UnitFault> same = List.of(
+                new UnitFault(WEAK.kind(), "another spring", WEAK.wears(), WEAK.least(), WEAK.most(), WEAK.change()));
         assertEquals(List.of(), OtherFaults.of(BUILD, SHOWN, List.of(WEAK), same, 4, 1));
     }
 
     @Test
     void aFaultThatNoGaugeShowsIsNotAmongThem() {
-        List<UnitFault> nothing = List.of(
-                new UnitFault(WEAK.kind(), "nowhere", WEAK.wears(), 0, 1, (unit, size) -> unit));
+        List<UnitFault> nothing =
+                List.of(new UnitFault(WEAK.kind(), "nowhere", WEAK.wears(), 0, 1, (unit, size) -> unit));
         assertEquals(List.of(), OtherFaults.of(BUILD, SHOWN, List.of(WEAK), nothing, 4, 1));
     }
 
