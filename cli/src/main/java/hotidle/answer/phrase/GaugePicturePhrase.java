@@ -10,7 +10,7 @@ public record GaugePicturePhrase(Quantity.UnitSystem units) {
     public static final String READ = "read";
     public static final String CAUSES_ACROSS = "share of what is believed to be the cause [%]";
     public static final String NONE = "none of these";
-    public static final String REST = "others, each less";
+    public static final String REST = "others, not named";
 
     /** Beside two faults at once. */
     public static final String TOGETHER = "both at once";
