@@ -52,7 +52,8 @@ record CircuitDescription(
         List<DescribedCircuit.Build> builds = new ArrayList<>();
         root.groups("builds").values().forEach(build -> builds.add(build(build)));
         if (builds.isEmpty()) {
-            builds.add(new DescribedCircuit.Build(BuildSection.AS_WRITTEN, "", Optional.empty(), List.of(), Optional.empty()));
+            builds.add(new DescribedCircuit.Build(
+                    BuildSection.AS_WRITTEN, "", Optional.empty(), List.of(), Optional.empty()));
         }
         List<DescribedCircuit.PartLine> lines = parts.all().values().stream()
                 .map(part -> new DescribedCircuit.PartLine(

@@ -98,7 +98,8 @@ public record DescribedCircuit(
     public String apartFromSetPressure(String build) {
         return builds.stream()
                 .filter(one -> one.name().equals(build) && one.on().isPresent())
-                .filter(one -> one.changes().stream().allMatch(change -> change.what().equals("set-pressure")))
+                .filter(one ->
+                        one.changes().stream().allMatch(change -> change.what().equals("set-pressure")))
                 .filter(one -> one.setBy().equals(Optional.of(SetPressure.By.COMMAND_AND_SPRING)))
                 .map(one -> apartFromSetPressure(one.on().get()))
                 .findFirst()

@@ -53,10 +53,12 @@ class SetPressureAloneTest {
     /** The command stays behind there, so that what another pressure by command and spring makes of it is not the same. */
     @Test
     void aBuildSetByItsSpringAloneIsABuildOfItsOwn() {
-        DescribedCircuit.Build worn = new DescribedCircuit.Build("worn", "", Optional.empty(), List.of(), Optional.empty());
-        DescribedCircuit.ChangeLine spring = new DescribedCircuit.ChangeLine("set-pressure", "to 200 psi", "shims at hand");
-        DescribedCircuit.Build shimmed =
-                new DescribedCircuit.Build("shimmed", "", Optional.of("worn"), List.of(spring), Optional.of(SetPressure.By.SPRING));
+        DescribedCircuit.Build worn =
+                new DescribedCircuit.Build("worn", "", Optional.empty(), List.of(), Optional.empty());
+        DescribedCircuit.ChangeLine spring =
+                new DescribedCircuit.ChangeLine("set-pressure", "to 200 psi", "shims at hand");
+        DescribedCircuit.Build shimmed = new DescribedCircuit.Build(
+                "shimmed", "", Optional.of("worn"), List.of(spring), Optional.of(SetPressure.By.SPRING));
         DescribedCircuit circuit = new DescribedCircuit(
                 "made",
                 "",

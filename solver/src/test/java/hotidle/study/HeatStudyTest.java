@@ -161,12 +161,15 @@ class HeatStudyTest {
         DutyPoint alone = raised.to(higher, Set.of("climb")).duty("climb").orElseThrow();
         Transmission both = raised.to(higher, Set.of("climb", "hill"));
         assertSame(alone, both.duty("climb").orElseThrow());
-        Transmission found =
-                SettledUnit.of(SetPressure.of(unit, higher), Set.of("climb", "hill")).unit();
+        Transmission found = SettledUnit.of(SetPressure.of(unit, higher), Set.of("climb", "hill"))
+                .unit();
         assertEquals(found.duties(), both.duties());
         assertNotEquals(
                 alone.temperatures(),
-                raised.to(150 * TenNodes.PSI, Set.of("climb")).duty("climb").orElseThrow().temperatures());
+                raised.to(150 * TenNodes.PSI, Set.of("climb"))
+                        .duty("climb")
+                        .orElseThrow()
+                        .temperatures());
     }
 
     @Test
