@@ -61,13 +61,15 @@ final class ListCommand implements Callable<Integer> {
                                     circuit.adjustables().values().iterator().next()))
                     .text();
         }
+        if (listed.isEmpty()) {
+            ListWord.refuseUnknown(word);
+        }
         if (what.size() > 1) {
             throw new WrongInputException("hotidle: list " + word + " takes no '" + what.get(1)
                     + "' behind it\nmend: hotidle list " + word + ", or hotidle list " + ListWord.JOBS
                     + " CIRCUIT or hotidle list faults CIRCUIT");
         }
         if (listed.isEmpty()) {
-            ListWord.refuseUnknown(word);
             return new BuildListing(load(word)).text();
         }
         return words(listed.get());

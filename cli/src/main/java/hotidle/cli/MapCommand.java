@@ -71,7 +71,8 @@ final class MapCommand implements Callable<Integer> {
         DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
         VariedSize varied = VariedSize.of(vary);
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        BuildWork done = work.asked();
+        WorkedBuilds worked = asked.afterAsHeaded(done, asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         List<Adjustable> chosen = worked.adjustable();
         if (plot != null) {
@@ -84,6 +85,7 @@ final class MapCommand implements Callable<Integer> {
                 asked.shared.units(),
                 described.name(),
                 described.about(),
+                done.headed(asked.shared.units()),
                 setBy.by(),
                 Stop.each(chosen, run::mapped, spec.commandLine().getErr()));
         if (plot != null) {

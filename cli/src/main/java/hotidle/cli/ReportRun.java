@@ -209,6 +209,7 @@ record ReportRun(
                                 units,
                                 circuit.name(),
                                 circuit.about(),
+                                "",
                                 BY,
                                 false,
                                 List.of(new WindowAnswer.BuildWindow(unit, window, Optional.empty())),
@@ -230,7 +231,7 @@ record ReportRun(
         return found.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new WindowAnswer(
-                        units, circuit.name(), circuit.about(), BY, false, found, LowAtIdle.of(builds)));
+                        units, circuit.name(), circuit.about(), "", BY, false, found, LowAtIdle.of(builds)));
     }
 
     private WearAnswer worn() {

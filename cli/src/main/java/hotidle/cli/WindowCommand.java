@@ -60,7 +60,8 @@ final class WindowCommand implements Callable<Integer> {
         moved.refuse();
         DescribedCircuit asWritten = asked.load();
         List<Double> speeds = OptionValues.searched(speed, asWritten.unit(), STEP);
-        WorkedBuilds worked = asked.after(work.asked(), asWritten, builds.adjustable(asWritten));
+        BuildWork done = work.asked();
+        WorkedBuilds worked = asked.afterAsHeaded(done, asWritten, builds.adjustable(asWritten));
         DescribedCircuit described = worked.circuit();
         PrintWriter err = spec.commandLine().getErr();
         WindowRun run = new WindowRun(err, setBy, set, ownHeat, speeds);
@@ -71,6 +72,7 @@ final class WindowCommand implements Callable<Integer> {
                         asked.shared.units(),
                         described.name(),
                         described.about(),
+                        done.headed(asked.shared.units()),
                         setBy.by(),
                         ownHeat.given(),
                         Stop.each(worked.adjustable(), run::of, err),

@@ -20,10 +20,12 @@ import java.util.Optional;
  * @param units   of the user
  * @param circuit its name
  * @param about   what its file says of it; may be empty
+ * @param work    what was done to each build, in words behind the name; may be empty
  * @param by      how the set pressures are reached
  * @param maps    one a build, at least one
  */
-public record MapAnswer(Quantity.UnitSystem units, String circuit, String about, SetPressure.By by, List<Mapped> maps)
+public record MapAnswer(
+        Quantity.UnitSystem units, String circuit, String about, String work, SetPressure.By by, List<Mapped> maps)
         implements Answer {
 
     /**
@@ -39,7 +41,7 @@ public record MapAnswer(Quantity.UnitSystem units, String circuit, String about,
 
     @Override
     public String screen() {
-        return new MapScreen(units, circuit, maps).text();
+        return new MapScreen(units, circuit, work, maps).text();
     }
 
     @Override

@@ -10,7 +10,7 @@ import hotidle.study.MapFindings;
 import java.util.List;
 
 /** The first screen: whether each build holds as it is, and at which sizes and set pressures every limit does. */
-record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mapped> maps) {
+record MapScreen(Quantity.UnitSystem units, String circuit, String work, List<MapAnswer.Mapped> maps) {
 
     /** Rows of a build at most (chosen). */
     private static final int MOST = 10;
@@ -24,7 +24,7 @@ record MapScreen(Quantity.UnitSystem units, String circuit, List<MapAnswer.Mappe
     private static final int AROUND = 5;
 
     String text() {
-        StringBuilder text = new StringBuilder(MapPhrase.title(circuit)).append("\n");
+        StringBuilder text = new StringBuilder(Wrap.lines(MapPhrase.title(circuit, work), "", "  "));
         text.append(Wrap.lines(WindowPhrase.notJudged(maps.get(0).rated()), "", "  "));
         String end = "\n" + Caution.LINE + "\n";
         for (int i = 0; i < maps.size(); i++) {

@@ -59,6 +59,11 @@ public final class AfterWorkPhrase {
         return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1, sentence.length() - 1);
     }
 
+    /** A circuit's name with what was done, as {@link #heading} says it; {@code work} may be empty. */
+    public static String named(String circuit, String work) {
+        return circuit + (work.isEmpty() ? "" : ", " + work);
+    }
+
     /** The same where each build stands beside it as it is, and by the set pressure alone; faults lie over all. */
     public static String beside(Quantity.UnitSystem units, List<String> jobs, OptionalDouble set, List<String> faults) {
         List<String> done = work(units, jobs, set);

@@ -55,9 +55,13 @@ public final class MapPhrase {
 
     private MapPhrase() {}
 
-    /** Above the first screen. */
-    public static String title(String circuit) {
-        return circuit + ": over set pressure and one size, where does every limit hold?";
+    /**
+     * Above the first screen.
+     *
+     * @param work what was done to each build, as {@link AfterWorkPhrase#heading} says it; may be empty
+     */
+    public static String title(String circuit, String work) {
+        return AfterWorkPhrase.named(circuit, work) + ": over set pressure and one size, where does every limit hold?";
     }
 
     /** Set pressures without a gap, the first and the last that hold, in the same unit. */

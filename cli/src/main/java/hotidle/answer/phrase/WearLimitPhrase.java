@@ -12,7 +12,7 @@ public final class WearLimitPhrase {
      * @param work what was done to each build, as {@link AfterWorkPhrase#heading} says it; may be empty
      */
     public static String heading(String circuit, String work) {
-        return circuit + (work.isEmpty() ? "" : ", " + work) + ": how far fits may wear before the first limit is gone";
+        return AfterWorkPhrase.named(circuit, work) + ": how far fits may wear before the first limit is gone";
     }
 
     /** Above the tightest fits. */

@@ -34,9 +34,13 @@ public record WindowPhrase(Quantity.UnitSystem units) {
                 : "strength of case, pump, rings, shafts and converter";
     }
 
-    /** Above all. */
-    public static String title(String circuit) {
-        return circuit + ": which set pressures keep every limit";
+    /**
+     * Above all.
+     *
+     * @param work what was done to each build, as {@link AfterWorkPhrase#heading} says it; may be empty
+     */
+    public static String title(String circuit, String work) {
+        return AfterWorkPhrase.named(circuit, work) + ": which set pressures keep every limit";
     }
 
     /** Heads the column of builds. */

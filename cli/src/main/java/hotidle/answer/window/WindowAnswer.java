@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param units   of the user
  * @param circuit its name
  * @param about   what its file says of it; may be empty
+ * @param work    what was done to each build, in words behind the name; may be empty
  * @param by      how the set pressures are reached
  * @param ownHeat whether each is judged at the temperatures that its own heat brings it to
  * @param builds  at least one, all tried at the same set pressures
@@ -33,6 +34,7 @@ public record WindowAnswer(
         Quantity.UnitSystem units,
         String circuit,
         String about,
+        String work,
         SetPressure.By by,
         boolean ownHeat,
         List<BuildWindow> builds,
@@ -62,7 +64,7 @@ public record WindowAnswer(
 
     @Override
     public String screen() {
-        return new WindowScreen(units, circuit, ownHeat, builds, NoStallPhrase.of(lowAtIdle)).text();
+        return new WindowScreen(units, circuit, work, ownHeat, builds, NoStallPhrase.of(lowAtIdle)).text();
     }
 
     @Override

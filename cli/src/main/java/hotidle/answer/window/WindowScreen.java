@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 record WindowScreen(
         Quantity.UnitSystem units,
         String circuit,
+        String work,
         boolean ownHeat,
         List<WindowAnswer.BuildWindow> builds,
         String noStall) {
@@ -30,7 +31,7 @@ record WindowScreen(
 
     String text() {
         WindowSentences sentences = new WindowSentences(units);
-        StringBuilder text = new StringBuilder(WindowPhrase.title(circuit)).append("\n");
+        StringBuilder text = new StringBuilder(Wrap.lines(WindowPhrase.title(circuit, work), "", "  "));
         text.append(Wrap.lines(WindowPhrase.notJudged(builds.get(0).rated()), "", "  "));
         text.append(ownHeat ? Wrap.lines(OwnHeatPhrase.RAISED, "", "  ") : "");
         for (WindowAnswer.BuildWindow one : builds) {

@@ -140,7 +140,6 @@ class GaugeAnswerTest {
     @Test
     void whereNoneOfTheseIsMoreLikelyThanTheBestFaultItStandsFirstWithTheMisfitThatIsLeft() {
         GaugeAnswer answer = answer(findings(false, List.of(group(0.2, SPRING)), 0.8, List.of()), List.of());
-        List<String> shares = shares(answer.screen());
         assertTrue(
                 words(answer.screen())
                         .contains(

@@ -79,6 +79,7 @@ final class MadeMaps {
                 units,
                 "rig",
                 "a bench",
+                "",
                 SetPressure.By.COMMAND_AND_SPRING,
                 List.of(new MapAnswer.Mapped("worn", map, false)));
     }

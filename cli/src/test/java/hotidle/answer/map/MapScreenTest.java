@@ -75,7 +75,7 @@ class MapScreenTest {
                 .screen()
                 .lines()
                 .filter(line -> line.matches("0\\.00.*"))
-                .map(line -> line.split(" ")[0])
+                .map(line -> line.substring(0, line.indexOf(' ')))
                 .toList();
         assertTrue(rows.equals(List.of("0.00394", "0.00395")), rows.toString());
     }
@@ -115,7 +115,7 @@ class MapScreenTest {
             List<MapAnswer.Mapped> mapped = java.util.stream.IntStream.range(0, builds)
                     .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map, false))
                     .toList();
-            List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
+            List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
                     .screen()
                     .lines()
                     .toList();

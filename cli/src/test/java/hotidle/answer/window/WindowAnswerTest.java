@@ -50,6 +50,7 @@ class WindowAnswerTest {
                 UnitSystem.METRIC,
                 "rig",
                 "",
+                "",
                 SetPressure.By.COMMAND_AND_SPRING,
                 false,
                 List.of(new WindowAnswer.BuildWindow(UNIT, window, Optional.empty())),
