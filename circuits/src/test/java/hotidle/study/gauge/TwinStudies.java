@@ -21,6 +21,7 @@ record TwinStudies(Twins twins) {
     /**
      * Twins with one fault each, of which the readings leave three causes or more, those as one that no reading allowed can tell apart:
      * how many of these are left after the reading that is proposed, after one at random, after three and after all that are allowed.
+     * Once all readings together agree with the build, no further one is proposed; such twins are marked.
      *
      * @param shown whether the fault of each shows in the usual readings; otherwise most do not, and it is chance that such readings
      *              disagree
@@ -48,7 +49,8 @@ record TwinStudies(Twins twins) {
                 continue;
             }
             Optional<GaugeFindings> chance = followed.more(found, List.of(allowed.any(random)));
-            Optional<GaugeFindings> all = followed.all(proposed.get(proposed.size() - 1));
+            GaugeFindings last = proposed.get(proposed.size() - 1);
+            Optional<GaugeFindings> all = followed.all(last);
             if (chance.isPresent() && all.isPresent()) {
                 String one = galleries.add(
                         found,
@@ -59,11 +61,14 @@ record TwinStudies(Twins twins) {
                 String other = apart.add(found, chance.get(), proposed, all.get(), allowed::told);
                 System.out.printf(
                         Locale.ROOT,
-                        "%-36s %.3g, truth %.3f then %.3f; of one gallery as one: %s; those none can tell apart as one: %s%n",
+                        "%-36s %.3g, truth %.3f then %.3f after %d more%s; of one gallery as one: %s; those none can tell apart as one:"
+                                + " %s%n",
                         fault.fault().name(),
                         fault.size(),
                         share(fault.fault(), found),
-                        share(fault.fault(), proposed.get(proposed.size() - 1)),
+                        share(fault.fault(), last),
+                        proposed.size(),
+                        last.agreement().agrees() ? ", all agree" : "",
                         one,
                         other);
             }
