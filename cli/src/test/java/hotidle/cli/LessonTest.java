@@ -31,10 +31,9 @@ class LessonTest {
 
     private String handout(String seed) throws IOException {
         Path file = folder.resolve("handout-" + seed + ".html");
-        Run run = Run.of(
-                "report",
+        Run run = lesson(
                 "crescent-four",
-                "--lesson",
+                file,
                 "--build",
                 "worn",
                 "--build",
@@ -42,15 +41,20 @@ class LessonTest {
                 "--build",
                 "worn-raised",
                 "--seed",
-                seed,
-                "--out",
-                file.toString());
+                seed);
         assertEquals(0, run.code(), run.err());
         return Files.readString(file);
     }
 
     private static String key(String html) {
         return html.substring(html.indexOf("<section id=\"key\""));
+    }
+
+    /** A lesson of a circuit, written to a file. */
+    private static Run lesson(String circuit, Path file, String... options) {
+        List<String> words = new ArrayList<>(List.of("report", circuit, "--lesson", "--out", file.toString()));
+        words.addAll(List.of(options));
+        return Run.of(words.toArray(new String[0]));
     }
 
     @Test
@@ -92,16 +96,7 @@ class LessonTest {
     @Test
     void eachFaultMakesAUnitAndIsNamedInTheKeyAlone() throws IOException {
         Path file = folder.resolve("faults.html");
-        Run run = Run.of(
-                "report",
-                "crescent-four",
-                "--lesson",
-                "--build",
-                "fresh",
-                "--fault",
-                "spring-weak@regulator:20%",
-                "--out",
-                file.toString());
+        Run run = lesson("crescent-four", file, "--build", "fresh", "--fault", "spring-weak@regulator:20%");
         assertEquals(0, run.code(), run.err());
         String html = Files.readString(file);
         String before = html.substring(0, html.indexOf("<section id=\"key\""));
@@ -133,16 +128,7 @@ class LessonTest {
     @Test
     void theTrueFaultsStandAmongOthersAndAreNotMarkedBeforeTheKey() throws Exception {
         Path file = folder.resolve("candidates.html");
-        Run run = Run.of(
-                "report",
-                "crescent-four",
-                "--lesson",
-                "--fault",
-                "spring-weak@regulator:20%",
-                "--out",
-                file.toString(),
-                "--format",
-                "json");
+        Run run = lesson("crescent-four", file, "--fault", "spring-weak@regulator:20%", "--format", "json");
         assertEquals(0, run.code(), run.err());
         assertEquals(List.of(), HtmlChecker.findings(file));
         List<String> names = new ArrayList<>();
@@ -171,16 +157,8 @@ class LessonTest {
     @Test
     void aFaultThatNoGaugeShowsIsRefusedWithASizeThatDoes() {
         Path file = folder.resolve("unseen.html");
-        Run run = Run.of(
-                "report",
-                "crescent-four",
-                "--lesson",
-                "--fault",
-                "spring-weak@regulator:20%",
-                "--fault",
-                "spring-weak@regulator:0.1%",
-                "--out",
-                file.toString());
+        Run run = lesson(
+                "crescent-four", file, "--fault", "spring-weak@regulator:20%", "--fault", "spring-weak@regulator:0.1%");
         assertEquals(2, run.code(), run.out());
         assertTrue(run.err().contains("--fault spring-weak@regulator:0.1%: no gauge shows it"), run.err());
         assertTrue(run.err().contains("gauges show spring-weak@regulator:20%"), run.err());
@@ -191,18 +169,15 @@ class LessonTest {
     @Test
     void unitsThatNobodyCanTellApartAreToldToWhoMakesTheHandout() throws Exception {
         Path file = folder.resolve("alike.html");
-        Run run = Run.of(
-                "report",
+        Run run = lesson(
                 "training-rig",
-                "--lesson",
+                file,
                 "--build",
                 "worn",
                 "--fault",
                 "orifice-wrong@second:1.2mm",
                 "--fault",
-                "orifice-wrong@second:1.201mm",
-                "--out",
-                file.toString());
+                "orifice-wrong@second:1.201mm");
         assertEquals(0, run.code(), run.err());
         assertTrue(run.err().contains("read alike at every gauge, in every range"), run.err());
         assertTrue(run.err().contains("orifice-wrong@second:1.201mm"), run.err());
@@ -222,7 +197,7 @@ class LessonTest {
                 """;
         String circuit = Run.changed(folder, "training-rig", taps, "");
         Path file = folder.resolve("x.html");
-        Run run = Run.of("report", circuit, "--lesson", "--out", file.toString());
+        Run run = lesson(circuit, file);
         assertEquals(2, run.code());
         assertTrue(run.err().contains("has no gauge ports"), run.err());
         assertFalse(Files.exists(file));

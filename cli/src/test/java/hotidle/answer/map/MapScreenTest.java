@@ -115,7 +115,8 @@ class MapScreenTest {
             List<MapAnswer.Mapped> mapped = java.util.stream.IntStream.range(0, builds)
                     .mapToObj(i -> new MapAnswer.Mapped("a-build-with-a-long-name-" + i, map, false))
                     .toList();
-            List<String> lines = new MapAnswer(UnitSystem.SHOP, "rig", "", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
+            List<String> lines = new MapAnswer(
+                            UnitSystem.SHOP, "rig", "", "", SetPressure.By.COMMAND_AND_SPRING, mapped)
                     .screen()
                     .lines()
                     .toList();
