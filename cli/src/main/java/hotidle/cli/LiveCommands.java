@@ -52,7 +52,7 @@ record LiveCommands(DescribedCircuit circuit, ReadInputs inputs, CommandSpec pro
                 () -> ReportDrawing.of(ReportAnswer.Reader.SHOP, asked.units(), whole, unit));
         Optional<ReadingsOption.TakenReadings> taken =
                 asked.readings().map(read -> new ReadingsOption.TakenReadings(asked.sheet(), read));
-        Findings found = ReportRun.findings(asked.units(), whole, List.of(unit), false, false, taken, nobody);
+        Findings found = ReportRun.findings(asked.units(), whole, List.of(unit), unit, false, false, taken, nobody);
         return ReportAnswer.of(
                 asked.units(),
                 FILE,

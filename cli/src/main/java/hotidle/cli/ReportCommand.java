@@ -88,11 +88,13 @@ final class ReportCommand implements Callable<Integer> {
         List<Transmission> units = Circuits.units(circuit, builds);
         var err = spec.commandLine().getErr();
         var taken = readings.of(units.get(0), inputs, err);
-        // drawn while the rest is solved, since layout takes as long
-        var drawing = CompletableFuture.supplyAsync(
-                () -> ReportDrawing.of(reader, asked.shared.units(), circuit, units.get(0)));
         boolean repaired = reader == ReportAnswer.Reader.CUSTOMER;
-        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, wear, repaired, taken, err);
+        // who pays is told of the unit as it is, which is named first
+        Transmission told = repaired ? units.get(0) : ReportRun.told(units);
+        // drawn while the rest is solved, since layout takes as long
+        var drawing =
+                CompletableFuture.supplyAsync(() -> ReportDrawing.of(reader, asked.shared.units(), circuit, told));
+        Findings found = ReportRun.findings(asked.shared.units(), circuit, units, told, wear, repaired, taken, err);
         var made = inputs.made(spec.root());
         return ReportAnswer.of(
                 asked.shared.units(), file.toString(), reader, above, circuit, found, drawing.join(), made);

@@ -45,6 +45,7 @@ import java.util.function.Supplier;
  * Solves what a report is put together from, each as the command of that name does without options; only set pressures are tried in
  * steps twice as wide, since their ends are narrowed down all the same.
  *
+ * @param told     whose leaks and jobs are told
  * @param repaired whether to find what the first build may be set to with the jobs done that it needs, after all else
  * @param readings of the first build's gauges
  * @param progress gets a step for each study
@@ -53,6 +54,7 @@ record ReportRun(
         Quantity.UnitSystem units,
         DescribedCircuit circuit,
         List<Transmission> builds,
+        Transmission told,
         boolean wear,
         boolean repaired,
         Optional<ReadingsOption.TakenReadings> readings,
@@ -65,11 +67,21 @@ record ReportRun(
     private static final String SPEEDS = "400..4000/50rpm";
     private static final String PRESSURES = "60..400/40psi";
 
-    /** What is found of builds; {@code err} gets the progress. */
+    /** The build whose leaks and jobs a shop wants to be told: the first whose line is not held at idle, else the first. */
+    static Transmission told(List<Transmission> builds) {
+        List<String> low = LowAtIdle.of(builds);
+        return builds.stream()
+                .filter(build -> low.contains(build.build()))
+                .findFirst()
+                .orElse(builds.get(0));
+    }
+
+    /** What is found of builds, leaks and jobs of the one told; {@code err} gets the progress. */
     static Findings findings(
             Quantity.UnitSystem units,
             DescribedCircuit circuit,
             List<Transmission> builds,
+            Transmission told,
             boolean wear,
             boolean repaired,
             Optional<ReadingsOption.TakenReadings> readings,
@@ -79,14 +91,14 @@ record ReportRun(
                 .distinct()
                 .count();
         Progress progress = new Progress(err, "solving for the report", STUDIES + (int) windows);
-        Findings found = new ReportRun(units, circuit, builds, wear, repaired, readings, progress).findings();
+        Findings found = new ReportRun(units, circuit, builds, told, wear, repaired, readings, progress).findings();
         progress.end();
         return found;
     }
 
     /** Studies that know nothing of each other run side by side; what each finds does not depend on the others. */
     private Findings findings() {
-        ReportedRepairs repairs = new ReportedRepairs(units, circuit, first());
+        ReportedRepairs repairs = new ReportedRepairs(units, circuit, told);
         try (SideBySide studies = new SideBySide(progress)) {
             // the longest first
             // builds that differ by their set pressure alone are one build at each that is tried
@@ -112,6 +124,7 @@ record ReportRun(
                     torque.get(),
                     windows(windows, torque.get()),
                     repaired ? jobs.get().flatMap(this::repaired) : Optional.empty(),
+                    told.build(),
                     leaks.get(),
                     jobs.get(),
                     worn.get(),

@@ -42,8 +42,8 @@ public record ChartPhrase(Quantity.UnitSystem units) {
 
     /** Builds that hold it at every speed looked at. */
     public String hold(List<String> builds, double lowest) {
-        return String.join(", ", builds) + (builds.size() == 1 ? " holds" : " hold") + " at "
-                + Quantity.SPEED.with(units, lowest) + " and every speed above";
+        return String.join(", ", builds) + ": line held at " + Quantity.SPEED.with(units, lowest)
+                + " and every speed above";
     }
 
     /** Nothing was solved. */

@@ -20,7 +20,7 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
     public static final String LUBRICATION = "lube flow";
     public static final String LOST = "pump slip and leaks";
     public static final String FILM = "thinnest hub film";
-    public static final String LINK = "weakest link";
+    public static final String LINK = "weakest torque link";
     public static final String POWER = "pump power";
     public static final String FAILS = "fails at";
 
@@ -37,7 +37,7 @@ public record CompareScreenPhrase(Quantity.UnitSystem units) {
 
     public static final String BUILD = "build";
 
-    public static final String LINK_PLACE = "Weakest link";
+    public static final String LINK_PLACE = "Weakest torque link";
     public static final String GAUGE_MOVES = "gauge";
 
     /** Of a figure that is below its need. */

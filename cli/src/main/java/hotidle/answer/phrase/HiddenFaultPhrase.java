@@ -104,7 +104,9 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
     /** The answer with the size that explains the readings best. */
     public static String answer(String name, String size, boolean fitted) {
         return "You said: " + name + "."
-                + (fitted && !size.isEmpty() ? " It explains your readings best with: " + size + "." : "");
+                + (fitted && !size.isEmpty()
+                        ? " Your readings are met best by " + size + ", well or badly: the curves show it."
+                        : "");
     }
 
     /** How to see it again. */

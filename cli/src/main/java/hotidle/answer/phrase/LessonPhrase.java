@@ -66,10 +66,11 @@ public final class LessonPhrase {
     /** How the gauges are read. */
     public static final List<String> HOW_TO_READ = List.of(
             "How to read it: begin with the line. Off by about the same share at all speeds, look at what sets it: the regulator and"
-                    + " its pilot pressure. Low at idle and right from some speed up, with converter and lubrication, which are fed"
-                    + " last, gone before the line is: look at the pump and at what leaks from the line at all times.",
+                    + " its pilot pressure. Low at idle and right from some speed up, look at the pump and at what leaks from the line at"
+                    + " all times; converter and lubrication, which are fed last, then go first, and may be gone at idle while the"
+                    + " line still holds.",
             "With the line right and one clutch low, look between the selector and that clutch's piston. With the line right and"
-                    + " converter or lubrication off, look at their own valves, orifices and cooler.");
+                    + " converter or lubrication off at all speeds, look at their own valves, orifices and cooler.");
 
     /** Where all units read the same, and what [Pa]. */
     public static String alikeAt(String range, List<String> gauges) {
@@ -143,12 +144,15 @@ public final class LessonPhrase {
     public static final String GAUGE = "gauge";
     public static final String RPM = "rpm";
 
+    /** Over the readings of each unit. */
+    public static final String READINGS = "What the gauges read";
+
     /** Over the empty table. */
     public static final String FILL_IN = "To be filled in";
 
     public static final String UNIT = "unit";
 
-    /** Columns to write in, behind the readings. */
+    /** Columns to write in, behind the unit. */
     public static final List<String> TO_WRITE =
             List.of("what I think it is", "what tells me", "what I would measure next");
 

@@ -95,11 +95,11 @@ final class LimitTerms {
                     "apply, holding",
                     "clutch slips"),
             TermPhrase.term(
-                    "weakest link",
+                    "weakest torque link",
                     "the clutch, lockup or rated part with least to spare; no verdict on oil, line or hub",
                     "compare",
                     TermPhrase.NONE,
-                    "weakest link, anywhere"),
+                    "weakest torque link, anywhere"),
             TermPhrase.term(
                     "apply-sliding",
                     "the same while it slips, with the friction of a slipping clutch",

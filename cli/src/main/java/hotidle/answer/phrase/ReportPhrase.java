@@ -108,9 +108,13 @@ public final class ReportPhrase {
                 + ": lines as dark as their pressure and as wide as their flow; drawn for " + paper + ".";
     }
 
-    /** What is told of one build alone. */
-    public static String ofOne(String build) {
-        return "Told of " + build + ", the first build named.";
+    /**
+     * What is told of one build alone.
+     *
+     * @param first whether it is the first of them; else it is the first that does not hold its line
+     */
+    public static String ofOne(String build, boolean first) {
+        return "Told of " + build + ", the first build " + (first ? "named." : "whose line is not held at idle.");
     }
 
     /** How states are found. */

@@ -27,7 +27,7 @@ record CustomerSections(ReportSections whole) {
         all.add(new Section("answer", ReportPhrase.ANSWER, answer()));
         found().jobs()
                 .map(jobs -> new PlainJobs(jobs).blocks())
-                .ifPresent(blocks -> all.add(new Section("repair", ReportPhrase.REPAIR, whole.withFirst(blocks))));
+                .ifPresent(blocks -> all.add(new Section("repair", ReportPhrase.REPAIR, whole.withTold(blocks))));
         found().leaks()
                 .ifPresent(
                         leaks -> all.add(new Section("why", ReportPhrase.BECAUSE, List.of(Block.said(leaks.lost())))));

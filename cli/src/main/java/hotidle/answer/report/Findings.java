@@ -26,8 +26,9 @@ import java.util.stream.Stream;
  * @param window  empty where nothing is commanded
  * @param repaired which pressures the first build may be set to with the jobs done that it needs, under a name of its own; empty where
  *                it needs none, none are enough, or it was not asked for
- * @param leaks   of the first build; empty without a pump
- * @param jobs    of the first build; empty without a pump
+ * @param told    name of the build whose leaks and jobs are told
+ * @param leaks   of that build; empty without a pump
+ * @param jobs    of that build; empty without a pump
  * @param wear    empty where it was not asked for
  * @param heat    empty where no temperature follows from heat
  * @param gauge   of the first build; empty where no readings were given
@@ -40,6 +41,7 @@ public record Findings(
         Optional<TorqueAnswer> torque,
         Optional<WindowAnswer> window,
         Optional<WindowAnswer> repaired,
+        String told,
         Optional<LeaksAnswer> leaks,
         Optional<JobsAnswer> jobs,
         Optional<WearAnswer> wear,

@@ -61,7 +61,7 @@ public record LessonAnswer(
     /** More charts do not fit on two pages (chosen). */
     private static final int MOST_CHARTS = 6;
 
-    /** The table to be filled in has readings of so many gauges at most, beside room to write in (chosen). */
+    /** The table to be filled in has readings of so many gauges at most (chosen). */
     private static final int MOST_READINGS = 4;
 
     /**
@@ -110,7 +110,7 @@ public record LessonAnswer(
                         new Section("task", LessonPhrase.TASK, task()),
                         new Section("circuit", LessonPhrase.CIRCUIT, List.of(Block.figure(drawing))),
                         new Section("pressures", LessonPhrase.PRESSURES, pressures()),
-                        new Section("findings", LessonPhrase.FINDINGS, List.of(findings())),
+                        new Section("findings", LessonPhrase.FINDINGS, List.of(readings(), toFillIn())),
                         Section.shownWhenAsked("key", LessonPhrase.KEY, LessonPhrase.SHOW_KEY, key())));
     }
 
@@ -177,23 +177,34 @@ public record LessonAnswer(
                 List.of());
     }
 
-    /** What the gauges that tell most read at the slowest and the fastest speed, with room to write in. */
-    private Block findings() {
+    /** Room to write in: a table of its own, since beside the readings it would be wider than a page. */
+    private Block toFillIn() {
+        List<String> head = new ArrayList<>(List.of(LessonPhrase.UNIT));
+        head.addAll(LessonPhrase.TO_WRITE);
+        TextTable table = new TextTable(head);
+        for (int i = 0; i < cases.size(); i++) {
+            List<String> cells = new ArrayList<>(List.of(LessonPhrase.unit(i)));
+            LessonPhrase.TO_WRITE.forEach(column -> cells.add(""));
+            table.add(cells);
+        }
+        return Block.table(LessonPhrase.FILL_IN, table);
+    }
+
+    /** What the gauges that tell most read at the slowest and the fastest speed. */
+    private Block readings() {
         List<TellingGauge> gauges = telling(MOST_READINGS);
         List<Integer> speeds = List.of(0, cases.get(0).sweep().shown().size() - 1);
         List<String> head = new ArrayList<>(List.of(LessonPhrase.UNIT));
         gauges.forEach(gauge -> speeds.forEach(speed -> head.add(heading(gauge, speed))));
-        head.addAll(LessonPhrase.TO_WRITE);
         TextTable table = new TextTable(head);
         for (int i = 0; i < cases.size(); i++) {
             int unit = i;
             List<String> cells = new ArrayList<>(List.of(LessonPhrase.unit(i)));
             gauges.forEach(gauge ->
                     speeds.forEach(speed -> cells.add(charts(gauge.range()).reading(unit, gauge.tap(), speed))));
-            LessonPhrase.TO_WRITE.forEach(column -> cells.add(""));
             table.add(cells);
         }
-        return Block.table(LessonPhrase.FILL_IN, table);
+        return Block.table(LessonPhrase.READINGS, table);
     }
 
     private String heading(TellingGauge gauge, int speed) {

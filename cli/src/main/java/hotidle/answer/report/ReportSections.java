@@ -43,13 +43,13 @@ record ReportSections(
         found.torque().ifPresent(torque -> all.add(new Section("torque", ReportPhrase.TORQUE, torque.page())));
         all.add(new Section("limits", ReportPhrase.MARGINS, margins()));
         oil().ifPresent(all::add);
-        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, withFirst(jobs.page()))));
+        found.jobs().ifPresent(jobs -> all.add(new Section("jobs", ReportPhrase.JOBS, withTold(jobs.page()))));
         found.window().ifPresent(window -> all.add(new Section("pressures", ReportPhrase.WINDOW, window.page())));
         found.wear().ifPresent(wear -> all.add(new Section("wear", ReportPhrase.WEAR, wear.page())));
         found.heat().ifPresent(heat -> all.add(new Section("heat", ReportPhrase.HEAT, heat.page())));
         found.gauge()
-                .ifPresent(gauge ->
-                        all.add(new Section("gauge", ReportPhrase.GAUGE, withFirst(new GaugePage(gauge).blocks()))));
+                .ifPresent(gauge -> all.add(new Section(
+                        "gauge", ReportPhrase.GAUGE, ofOne(names().get(0), new GaugePage(gauge).blocks()))));
         shown().ifPresent(all::add);
         all.add(new Section(
                 "circuit",
@@ -137,17 +137,21 @@ record ReportSections(
 
     private Optional<Section> oil() {
         return found.leaks().map(leaks -> {
-            List<Block> blocks = new ArrayList<>(withFirst(leaks.page()));
+            List<Block> blocks = new ArrayList<>(withTold(leaks.page()));
             charts().ifPresent(charts -> charts.oil().forEach(figure -> blocks.add(Block.figure(figure))));
             return new Section("oil", ReportPhrase.OIL, blocks);
         });
     }
 
     /** Where several builds are shown, of which one it is told. */
-    List<Block> withFirst(List<Block> blocks) {
+    List<Block> withTold(List<Block> blocks) {
+        return ofOne(found.told(), blocks);
+    }
+
+    private List<Block> ofOne(String build, List<Block> blocks) {
         List<Block> all = new ArrayList<>();
         if (names().size() > 1) {
-            all.add(Block.said(ReportPhrase.ofOne(names().get(0))));
+            all.add(Block.said(ReportPhrase.ofOne(build, build.equals(names().get(0)))));
         }
         all.addAll(blocks);
         return all;

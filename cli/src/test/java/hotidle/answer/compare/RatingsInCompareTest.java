@@ -38,15 +38,15 @@ class RatingsInCompareTest {
     void aShaftThatBearsTooLittleFailsIsTheWeakestAndIsNamedInWords() {
         CompareAnswer answer = answer();
         String screen = answer.screen();
-        assertTrue(row(screen, "weakest link, anywhere").matches(".* -\\d+ %"), screen);
+        assertTrue(row(screen, "weakest torque link, anywhere").matches(".* -\\d+ %"), screen);
         assertTrue(row(screen, "fails at").endsWith("1 of 1"), screen);
         assertTrue(screen.contains("FAILS: fresh at stall (input-shaft carries 1425, bears "), screen);
-        assertTrue(screen.contains("Weakest link: input-shaft at stall."), screen);
+        assertTrue(screen.contains("Weakest torque link: input-shaft at stall."), screen);
         String full = answer.full();
         assertTrue(full.contains("At stall input-shaft carries 1425, bears "), full);
-        assertTrue(row(full, "weakest link").matches("weakest link +input-shaft -\\d+ %"), full);
+        assertTrue(row(full, "weakest torque link").matches("weakest torque link +input-shaft -\\d+ %"), full);
         assertEquals(
-                1, answer.table().head().stream().filter("weakest link"::equals).count());
+                1, answer.table().head().stream().filter("weakest torque link"::equals).count());
     }
 
     private static String row(String text, String label) {

@@ -31,9 +31,9 @@ class ChartPhraseTest {
 
     @Test
     void whatHoldsIsNamedLastAndMuchIsCounted() {
-        assertEquals("fresh holds at 400 rpm and every speed above", SHOP.hold(List.of("fresh"), 400 / 60.0));
+        assertEquals("fresh: line held at 400 rpm and every speed above", SHOP.hold(List.of("fresh"), 400 / 60.0));
         assertEquals(
-                "a; b; c; 2 more do not hold everywhere; fresh, new hold at 400 rpm and every speed above",
+                "a; b; c; 2 more do not hold everywhere; fresh, new: line held at 400 rpm and every speed above",
                 ChartPhrase.title(
                         List.of("a", "b", "c", "d", "e"), List.of(SHOP.hold(List.of("fresh", "new"), 400 / 60.0))));
         assertEquals("gone: not known", ChartPhrase.notKnown("gone"));

@@ -92,14 +92,14 @@ class CompareScreenPhraseTest {
     @Test
     void whereOnePlaceIsThatOfAllBuildsTheBuildsAreNotNamed() {
         assertEquals(
-                "Weakest link: shaft at stall.",
-                CompareScreenPhrase.where("Weakest link", Map.of("shaft at stall", List.of("a", "b"))));
+                "Weakest torque link: shaft at stall.",
+                CompareScreenPhrase.where("Weakest torque link", Map.of("shaft at stall", List.of("a", "b"))));
         Map<String, List<String>> two = new LinkedHashMap<>();
         two.put("shaft at stall", List.of("a"));
         two.put("direct at climb", List.of("b", "c"));
         assertEquals(
-                "Weakest link: shaft at stall (a); direct at climb (b, c).",
-                CompareScreenPhrase.where("Weakest link", two));
+                "Weakest torque link: shaft at stall (a); direct at climb (b, c).",
+                CompareScreenPhrase.where("Weakest torque link", two));
     }
 
     @Test

@@ -53,7 +53,7 @@ class HiddenFaultPhraseTest {
     @Test
     void theAnswerIsNamedWithTheSizeThatFitsAndTheFaultWithItsOwn() {
         assertEquals(
-                "You said: cooler: cooler blocked. It explains your readings best with: 80 % blocked.",
+                "You said: cooler: cooler blocked. Your readings are met best by 80 % blocked, well or badly: the curves show it.",
                 HiddenFaultPhrase.answer("cooler: cooler blocked", "80 % blocked", true));
         assertEquals(
                 "You said: check-3: check ball missing.",
