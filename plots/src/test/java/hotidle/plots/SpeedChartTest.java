@@ -149,6 +149,42 @@ class SpeedChartTest {
     }
 
     @Test
+    void buildsWhoseLineHoldsFromOnePlaceShareALabelInNobodysColour() {
+        SpeedChart two = new SpeedChart(
+                "t",
+                "",
+                "psi",
+                List.of(Samples.held("worn", 150, 1060, 2900), Samples.held("mended", 150, 1060, 3100)));
+        SpeedDrawing of = new SpeedDrawing(two, two.scale());
+        assertEquals(
+                1,
+                of.callouts().texts().stream()
+                        .filter("worn, mended: hold from 1060 rpm"::equals)
+                        .count());
+        assertTrue(new Picture(List.of(two)).svg("").length > 0);
+    }
+
+    @Test
+    void aLevelOfManyBuildsHasNoNamesAndALevelOfOneHasItsColour() {
+        List<PressureCurve> six = IntStream.range(0, 6)
+                .mapToObj(i -> Samples.held("build-" + i, i < 5 ? 150 : 240, 900 + 100 * i, 2900))
+                .toList();
+        SpeedChart crowd = new SpeedChart("t", "", "psi", six);
+        SpeedDrawing of = new SpeedDrawing(crowd, crowd.scale());
+        List<String> texts = of.callouts().texts();
+        assertTrue(texts.contains("set 150 psi"), texts.toString());
+        assertTrue(texts.contains("set 240 psi: build-5"), texts.toString());
+        assertEquals(
+                LineLook.ALL.get(5).ink(),
+                of.drawn(400).getXYPlot().getRangeMarkers(Layer.BACKGROUND).stream()
+                        .map(ValueMarker.class::cast)
+                        .filter(marker -> marker.getValue() == 240)
+                        .findFirst()
+                        .orElseThrow()
+                        .getPaint());
+    }
+
+    @Test
     void pressureBetweenPointsIsInterpolatedAndUnknownInAGap() {
         PressureCurve curve = new PressureCurve(
                 "x",

@@ -46,7 +46,10 @@ class RatingsInCompareTest {
         assertTrue(full.contains("At stall input-shaft carries 1425, bears "), full);
         assertTrue(row(full, "weakest torque link").matches("weakest torque link +input-shaft -\\d+ %"), full);
         assertEquals(
-                1, answer.table().head().stream().filter("weakest torque link"::equals).count());
+                1,
+                answer.table().head().stream()
+                        .filter("weakest torque link"::equals)
+                        .count());
     }
 
     private static String row(String text, String label) {
