@@ -138,6 +138,14 @@ public record Roles(
                 .flatMap(chamber -> opening(line, chamber.nodes().get(0)));
     }
 
+    /** The opening that feeds the control chamber of a variable pump's slide from the line: the pump then displaces less. */
+    public Optional<SpoolValve.Opening> destroking() {
+        return chambers.stream()
+                .filter(chamber -> ((PumpChamber) chamber.part()).slide().isPresent())
+                .findFirst()
+                .flatMap(chamber -> opening(line, chamber.nodes().get(PumpChamber.CONTROL)));
+    }
+
     private Optional<SpoolValve.Opening> opening(String from, String to) {
         return regulating.stream()
                 .flatMap(placed -> ((SpoolValve) placed.part()).openings().stream())

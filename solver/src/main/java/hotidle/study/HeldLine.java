@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * what leaves the line with converter, cooler and lubrication just served.
  *
  * <p>The regulator is held where the worst served of them gets what it needs, but no further open than where it begins to give
- * oil back to the pump's inlet, so that the bypass is no demand.
+ * oil back to the pump's inlet, so that the bypass is no demand, or to push back the slide of a variable pump, so that its full
+ * displacement is asked for.
  *
  * @param position at which the regulator is held [m]
  * @param balance  what then comes into the line and leaves it; empty where a state was not found

@@ -89,7 +89,7 @@ final class HeldLineSearch {
 
     HeldLine run() {
         double low = roles.spool().spring().low();
-        double high = Stream.of(roles.unloading(), roles.bypass())
+        double high = Stream.of(roles.unloading(), roles.bypass(), roles.destroking())
                 .flatMap(Optional::stream)
                 .mapToDouble(SpoolValve.Opening::edge)
                 .filter(edge -> edge > low)

@@ -4,12 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hotidle.assess.Figures;
+import hotidle.network.Placed;
+import hotidle.newton.SteadySolver;
 import hotidle.part.Converter;
 import hotidle.part.OwnState;
 import hotidle.part.Setting;
 import hotidle.result.Solution;
+import hotidle.study.HeldLine;
 import hotidle.transmission.DutyPoint;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class VaneSixTest {
@@ -101,6 +106,36 @@ class VaneSixTest {
                                         .orElseThrow()
                                 > 0,
                         duty.name());
+            }
+        }
+    }
+
+    /**
+     * The slide is pushed back because the line has more oil than it needs: whatever the converter asks for, so long as it gets it,
+     * such a pump is not short of oil.
+     */
+    @Test
+    void aPumpThatPushesItsSlideBackWithAllServedCouldHoldItsLine() {
+        Transmission fresh = UNIT.circuit().unit("fresh");
+        DutyPoint idle = fresh.duty("hot-idle").orElseThrow();
+        for (double psi : new double[] {110, 140, 170, 200}) {
+            Transmission set = SetPressure.of(fresh, psi * SetPressure.PSI);
+            Solution state = new SteadySolver(set.network())
+                    .solve(set.conditions(idle), Optional.empty())
+                    .state()
+                    .orElseThrow();
+            assertTrue(state.own("pump", OwnState.POSITION) < 0.0017, psi + " psi: the slide is pushed back");
+            double gets = state.measure("converter", Converter.CHARGE).orElseThrow();
+            for (double share : new double[] {0.5, 0.9, 0.98}) {
+                Placed placed = set.network().part("converter").orElseThrow();
+                Converter converter = (Converter) placed.part();
+                Placed asking = placed.with(new Converter(converter.open(), share * gets, converter.lockup()));
+                HeldLine held = HeldLine.at(
+                        set.with(set.network().with(asking), set.commanded().orElseThrow()), idle);
+                HeldLine.LineBalance balance = held.balance().orElseThrow();
+                assertTrue(
+                        balance.supply() > balance.demand(),
+                        psi + " psi, " + share + ": " + balance.supply() + " of " + balance.demand());
             }
         }
     }
