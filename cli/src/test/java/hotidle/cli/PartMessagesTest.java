@@ -103,7 +103,11 @@ class PartMessagesTest {
             assertTrue(kinds.out().contains("  " + kind.word() + " "), kind.word());
             Run help = Run.of("part", kind.word(), "--help");
             assertEquals(HotIdle.DONE, help.code());
-            assertTrue(help.out().contains(kind.physics().source()), kind.word());
+            assertTrue(
+                    Run.of("part", kind.word(), "--help", "--full")
+                            .out()
+                            .contains(kind.physics().source()),
+                    kind.word());
             for (Key key : PartKeys.of(kind)) {
                 assertTrue(help.out().contains("  " + key.name() + "=  " + key.meaning()), kind.word() + help.out());
             }

@@ -30,6 +30,11 @@ public record TellingReading(Tap tap, String range, double speed, double value, 
         return off > APART && off > SEEN * Math.max(Math.abs(one), Math.abs(other));
     }
 
+    /** Whether they stand {@link #apart(double, double)}. */
+    public boolean seen() {
+        return apart(value, other);
+    }
+
     /** By how much they differ [Pa]. */
     public double off() {
         return Math.abs(value - other);
@@ -51,7 +56,7 @@ public record TellingReading(Tap tap, String range, double speed, double value, 
                 at.stream()
                         .flatMap(i -> at(mine, theirs, tap, i))
                         .max(Comparator.comparingDouble(TellingReading::off))
-                        .filter(reading -> apart(reading.value(), reading.other()))
+                        .filter(TellingReading::seen)
                         .ifPresent(found::add);
             }
         }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.phrase.JobMovesPhrase;
 import hotidle.study.JobGain;
+import hotidle.study.Repairs;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,7 +50,11 @@ public record LiveJobsRecord(List<JobMoves> jobs) {
                     OptionalDouble.of(gain.without().lost()),
                     OptionalDouble.of(gain.with().lost()),
                     gain.starves(),
-                    new JobMovesPhrase(units).moves(duty, gain));
+                    new JobMovesPhrase(units).moves(duty, does(gain.without()), does(gain.with()), gain.starves()));
+        }
+
+        private static JobMovesPhrase.UnitDoes does(Repairs.Effect effect) {
+            return new JobMovesPhrase.UnitDoes(effect.line(), effect.lost(), effect.lube());
         }
     }
 }

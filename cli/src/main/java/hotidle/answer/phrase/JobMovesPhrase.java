@@ -1,7 +1,6 @@
 package hotidle.answer.phrase;
 
 import hotidle.answer.format.Quantity;
-import hotidle.study.JobGain;
 
 /**
  * What is said of a job where it can be chosen.
@@ -22,17 +21,27 @@ public record JobMovesPhrase(Quantity.UnitSystem units) {
         return "Cannot be done so: " + why + ".";
     }
 
-    /** What a job moves at a driving condition, all else as it is. */
-    public String moves(String duty, JobGain gain) {
+    /**
+     * What a unit does.
+     *
+     * @param line pressure [Pa]
+     * @param lost oil that slips and leaks [m³/s]
+     * @param lube oil that the lubrication gets [m³/s]
+     */
+    public record UnitDoes(double line, double lost, double lube) {}
+
+    /**
+     * What a job moves at a driving condition, all else as it is.
+     *
+     * @param starves whether it takes oil from the lubrication that lives on it
+     */
+    public String moves(String duty, UnitDoes without, UnitDoes with, boolean starves) {
         String moved = "At " + duty + ": line "
-                + from(Quantity.PRESSURE, gain.without().line(), gain.with().line()) + ", oil lost "
-                + from(Quantity.TRICKLE, gain.without().lost(), gain.with().lost()) + ".";
-        return gain.starves()
+                + from(Quantity.PRESSURE, without.line(), with.line()) + ", oil lost "
+                + from(Quantity.TRICKLE, without.lost(), with.lost()) + ".";
+        return starves
                 ? moved + " NOT ALONE: the lubrication then gets LESS oil, "
-                        + from(
-                                Quantity.TRICKLE,
-                                gain.without().lube(),
-                                gain.with().lube()) + "."
+                        + from(Quantity.TRICKLE, without.lube(), with.lube()) + "."
                 : moved;
     }
 

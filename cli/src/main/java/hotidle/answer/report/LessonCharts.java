@@ -62,8 +62,15 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
         return sweeps.size() == 1
                 || IntStream.range(0, speeds()).anyMatch(i -> {
                     DoubleSummaryStatistics at = at(tap, i);
-                    return at.getCount() > 0 && TellingReading.apart(at.getMin(), at.getMax());
+                    return at.getCount() > 0 && reading(tap, i, at).seen();
                 });
+    }
+
+    /** The least and the most that units read. */
+    private TellingReading reading(Tap tap, int i, DoubleSummaryStatistics at) {
+        SpeedSweep first = sweeps.get(0);
+        return new TellingReading(
+                tap, first.duty().range(), first.shown().get(i).conditions().speed(), at.getMin(), at.getMax());
     }
 
     /** How far units stand apart at a gauge where they do so most, as a share of the greatest reading there [-]. */

@@ -3,31 +3,22 @@ package hotidle.answer.phrase;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import hotidle.answer.format.Quantity;
-import hotidle.study.JobGain;
-import hotidle.study.Repairs;
-import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class JobMovesPhraseTest {
 
     private static final JobMovesPhrase METRIC = new JobMovesPhrase(Quantity.UnitSystem.METRIC);
 
-    private static Repairs.Effect effect(double line, double lost, double lube) {
-        return new Repairs.Effect(
-                line, OptionalDouble.of(10e5), false, lube, lost, List.of(), 1, OptionalDouble.empty());
-    }
-
     @Test
     void aJobIsToldByWhatItMovesAndWarnedOfWhereItStarvesTheLubrication() {
-        Repairs.Effect worn = effect(7.5e5, 1e-4, 1e-5);
+        JobMovesPhrase.UnitDoes worn = new JobMovesPhrase.UnitDoes(7.5e5, 1e-4, 1e-5);
         assertEquals(
                 "At idle: line from 7.50 to 9.00 bar, oil lost from 6.00 to 4.80 L/min.",
-                METRIC.moves("idle", new JobGain(worn, effect(9e5, 8e-5, 1e-5), false)));
+                METRIC.moves("idle", worn, new JobMovesPhrase.UnitDoes(9e5, 8e-5, 1e-5), false));
         assertEquals(
                 "At idle: line still 7.50 bar, oil lost from 6.00 to 4.80 L/min."
                         + " NOT ALONE: the lubrication then gets LESS oil, from 0.60 to 0.30 L/min.",
-                METRIC.moves("idle", new JobGain(worn, effect(7.5e5, 8e-5, 5e-6), true)));
+                METRIC.moves("idle", worn, new JobMovesPhrase.UnitDoes(7.5e5, 8e-5, 5e-6), true));
     }
 
     @Test

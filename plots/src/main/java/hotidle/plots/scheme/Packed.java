@@ -6,10 +6,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A drawing whose pieces no line joins, put in rows and columns: those with as many parts side by side at one height, as many to a row
- * as make the drawing largest on its paper, of equal ones most. One that hangs together, or has several frames, stays as it is.
+ * as make the drawing largest on the smallest paper, of equal ones most. One that hangs together, or has several frames, stays as it is.
  */
 final class Packed {
 
@@ -39,9 +40,12 @@ final class Packed {
         if (sheet.frames().size() > 1 || pieces.size() < 2) {
             return sheet;
         }
-        return IntStream.range(0, pieces.size())
-                .mapToObj(fewer -> sheet(rows(pieces, pieces.size() - fewer), sheet.frames()))
-                .max(Comparator.comparingDouble(one -> Drawing.factor(one, more)))
+        // as it was laid out where rows would take a larger paper
+        Stream<Sheet> packed = IntStream.range(0, pieces.size())
+                .mapToObj(fewer -> sheet(rows(pieces, pieces.size() - fewer), sheet.frames()));
+        return Stream.concat(packed, Stream.of(sheet))
+                .min(Comparator.comparingInt((Sheet one) -> Paper.step(one.width(), one.height() + more))
+                        .thenComparingDouble(one -> -Drawing.factor(one, more)))
                 .orElseThrow();
     }
 
