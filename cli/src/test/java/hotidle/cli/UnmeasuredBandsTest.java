@@ -31,7 +31,7 @@ class UnmeasuredBandsTest {
         String said = half.out().replaceAll("\\s+", " ");
         assertTrue(said.contains("are not measured and count as new above"), half.out() + half.err());
         assertTrue(said.contains("such units would hold from"), said);
-        assertTrue(said.contains("to first order, rather too narrow"), said);
+        assertTrue(said.contains("an estimate, rather too narrow"), said);
         assertTrue(half.out().lines().count() <= Wrap.LINES, half.out());
         assertFalse(compare("--build", "worn").out().contains("such units would"));
     }
