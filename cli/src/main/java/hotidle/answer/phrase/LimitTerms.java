@@ -96,7 +96,7 @@ final class LimitTerms {
                     "clutch slips"),
             TermPhrase.term(
                     "weakest torque link",
-                    "the clutch, lockup or rated part with least to spare; no verdict on oil, line or hub",
+                    "the clutch, lockup or rated part with least to spare; not of oil, line or hub",
                     "compare",
                     TermPhrase.NONE,
                     "weakest torque link, anywhere"),

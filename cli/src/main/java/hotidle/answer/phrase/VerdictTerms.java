@@ -52,7 +52,7 @@ final class VerdictTerms {
             TermPhrase.term("NO POINT", "nowhere on the map tried does every limit hold", "map", TermPhrase.NONE),
             TermPhrase.term(
                     "FITS POORLY",
-                    "a cause that leaves a misfit as large as a sound unit's readings leave in fewer than 1 of 50 cases",
+                    "a cause that leaves a misfit as large as fewer than 1 in 50 sound units leave",
                     "gauge",
                     "chi_square_left",
                     "nothing tried fits them well"),
