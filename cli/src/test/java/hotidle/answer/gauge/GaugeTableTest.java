@@ -48,7 +48,9 @@ class GaugeTableTest {
     void aFaultThatHasNoDegreeHidesUpToNoSize() {
         GaugeAnswer answer = answer(findings(false, List.of(group(0.7, STUCK)), 0.3, List.of()), List.of());
         assertTrue(answer.csv().lines().toList().get(1).endsWith(",-,yes"), answer.csv());
-        assertTrue(answer.full().lines().anyMatch(line -> line.matches("valve-stuck@shift .* off its rest +-")), answer.full());
+        assertTrue(
+                answer.full().lines().anyMatch(line -> line.matches("valve-stuck@shift .* off its rest +-")),
+                answer.full());
         JsonNode cause = Json.tree(answer.json()).at("/causes/0");
         assertTrue(cause.get("hidden_up_to").isNull(), cause.toString());
         assertEquals("position", cause.get("size_counts").textValue());
