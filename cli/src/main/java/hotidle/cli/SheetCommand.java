@@ -84,8 +84,8 @@ final class SheetCommand implements Callable<Integer> {
     public Integer call() {
         if (fault != null) {
             throw new WrongInputException("hotidle: --fault " + fault
-                    + ": a sheet says what a sound unit reads\nmend: what a fault does: hotidle compare " + circuit
-                    + " --fault " + fault);
+                    + ": a sheet says what a sound unit reads\nmend: what gauges read with a fault: hotidle sweep "
+                    + circuit + " --fault " + fault + " --plot-taps taps.svg");
         }
         if (readings || expected) {
             return readings();

@@ -107,7 +107,7 @@ class SheetCommandTest {
         }
         Run fault = Run.of("sheet", "shuttle-five", "--expected", "--fault", "oil-aerated:8%");
         assertEquals(HotIdle.WRONG_INPUT, fault.code());
-        assertTrue(fault.err().contains("hotidle compare shuttle-five --fault oil-aerated:8%"), fault.err());
+        assertTrue(fault.err().contains("hotidle sweep shuttle-five --fault oil-aerated:8% --plot-taps"), fault.err());
     }
 
     @Test
