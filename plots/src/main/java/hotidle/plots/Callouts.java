@@ -8,6 +8,7 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.jfree.chart.annotations.AbstractXYAnnotation;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.PlotRenderingInfo;
@@ -88,17 +89,12 @@ final class Callouts extends AbstractXYAnnotation {
             curves.add(List.of(new Line2D.Double(x, area.getMinY(), x, area.getMaxY())));
         });
         List<Rectangle2D> places = Placement.places(wishes, area, curves, limits);
-        for (int i = 0; i < places.size(); i++) {
-            if (!Placement.covers(places, i)) {
-                lead(g, callouts.get(i), wishes.get(i), places.get(i));
-            }
-        }
-        for (int i = 0; i < places.size(); i++) {
-            if (Placement.covers(places, i)) {
-                continue;
-            }
-            write(g, callouts.get(i), places.get(i));
-        }
+        List<Integer> readable = IntStream.range(0, places.size())
+                .filter(i -> !Placement.covers(places, i))
+                .boxed()
+                .toList();
+        readable.forEach(i -> lead(g, callouts.get(i), wishes.get(i), places.get(i)));
+        readable.forEach(i -> write(g, callouts.get(i), places.get(i)));
     }
 
     /** The pieces of all curves, the ticks on them, the crosses below and the readings of gauges. */

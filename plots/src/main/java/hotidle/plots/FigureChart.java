@@ -91,7 +91,7 @@ public record FigureChart(
             Optional<LimitLine> level,
             Optional<LimitLine> open,
             List<FigureCurve> curves) {
-        this(title, subtitle, axis, level, open, curves, List.of(), OptionalDouble.empty());
+        this(title, subtitle, axis, level, open, curves, List.of());
     }
 
     /** Checks the number of curves, their names, and that there is something to draw. */

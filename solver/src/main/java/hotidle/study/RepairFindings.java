@@ -119,7 +119,7 @@ public record RepairFindings(
         };
     }
 
-    /** Whether work takes oil from the lubrication while the line is not held, where something commands one. */
+    /** Whether work takes oil from the lubrication while the line is not held; asked only where something commands a line. */
     static boolean starves(Repairs.Effect before, Repairs.Effect after) {
         return !before.regulated() && after.lube() < before.lube() * (1 - SAME);
     }

@@ -48,6 +48,9 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
     /** Ends of an upright axis lie on whole steps of so many to its height (chosen). */
     private static final double STEPS = 8;
 
+    /** Curves that lie on one level are taken to be so high, in the unit shown, that an axis has steps (chosen). */
+    private static final double FLAT = 1e-3;
+
     /** Gauges that read something in some unit. */
     List<Tap> taps() {
         return read().taps();
@@ -152,7 +155,7 @@ record LessonCharts(Quantity.UnitSystem units, int range, List<SpeedSweep> sweep
                 .filter(Double::isFinite)
                 .summaryStatistics();
         double height = all.getMax() - all.getMin();
-        double step = Math.pow(10, Math.floor(Math.log10(Math.max(height, 1e-3) / STEPS * 10)));
+        double step = Math.pow(10, Math.floor(Math.log10(Math.max(height, FLAT) / STEPS * 10)));
         double low = step * Math.floor((all.getMin() - ROOM * height) / step);
         return low < FROM_ZERO * all.getMax() ? 0 : low;
     }

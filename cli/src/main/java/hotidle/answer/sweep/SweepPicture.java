@@ -86,12 +86,10 @@ final class SweepPicture {
     }
 
     private static List<PressureCurve.SweepPoint> points(SpeedSweep sweep, Quantity.UnitSystem units) {
-        List<Double> lines = figures(sweep, f -> Quantity.PRESSURE.value(units, f.line()));
-        List<PressureCurve.SweepPoint> points = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            points.add(new PressureCurve.SweepPoint(rpm(sweep.drawn().get(i)), lines.get(i)));
-        }
-        return points;
+        return sweep.drawn().stream()
+                .map(state -> new PressureCurve.SweepPoint(
+                        rpm(state), figure(state, f -> Quantity.PRESSURE.value(units, f.line()))))
+                .toList();
     }
 
     /** Circuit, duty and temperature of a picture's first sweep. */
@@ -181,10 +179,12 @@ final class SweepPicture {
 
     /** A figure at each speed, not a number where the state is unsolved. */
     private static List<Double> figures(SpeedSweep sweep, ToDoubleFunction<Figures> figure) {
-        return sweep.drawn().stream()
-                .map(one -> one.assessed()
-                        .map(found -> figure.applyAsDouble(found.figures()))
-                        .orElse(Double.NaN))
-                .toList();
+        return sweep.drawn().stream().map(state -> figure(state, figure)).toList();
+    }
+
+    private static double figure(ShownState state, ToDoubleFunction<Figures> figure) {
+        return state.assessed()
+                .map(found -> figure.applyAsDouble(found.figures()))
+                .orElse(Double.NaN);
     }
 }

@@ -28,8 +28,13 @@ import java.util.stream.IntStream;
  */
 public final class OtherFaults {
 
+    /** Sizes of a fault that are solved (chosen). */
     private static final int SIZES = 6;
+
+    /** Points between two of them (chosen). */
     private static final int BETWEEN = 10;
+
+    /** Faults of a kind at most, so that a handout does not name one kind alone (chosen). */
     private static final int OF_A_KIND = 2;
 
     private final Adjustable sound;
