@@ -9,10 +9,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -45,18 +47,38 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                 .filter(question -> ready.cannot(question).isEmpty())
                 .toList();
         err().print(Wrap.lines(NewPhrase.asks(questions.size(), ready.name(), kept), "", ""));
+        NewQuestions.ALL.forEach(question -> ready.cannot(question)
+                .ifPresent(why -> err().print(Wrap.lines(NewPhrase.notAsked(question, why), "", "  "))));
+        List<String> refused = new ArrayList<>();
         try {
             for (int i = 0; i < questions.size(); i++) {
-                one(questions, i, answers, lines);
+                refused.addAll(one(questions, i, answers, refused, lines));
                 err().flush();
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+        if (!refused.isEmpty()) {
+            err().println();
+            throw new WrongInputException(all(refused) + stopped(answers));
+        }
         return answers;
     }
 
-    private void one(List<String> questions, int at, Map<String, String> answers, BufferedReader lines)
+    /** Answers that came by a pipe and cannot be taken, under one heading where there are several. */
+    private static String all(List<String> refused) {
+        String each = String.join("\n", refused);
+        return refused.size() == 1 ? each : NewPhrase.refused(refused.size()) + "\n" + each.replaceAll("(?m)^hotidle: ", "");
+    }
+
+    /**
+     * Asks one question.
+     *
+     * @param refused answers before it that could not be taken
+     * @return what is wrong with its answer, where nobody can be asked again
+     */
+    private List<String> one(
+            List<String> questions, int at, Map<String, String> answers, List<String> refused, BufferedReader lines)
             throws IOException {
         String question = questions.get(at);
         if (question.equals("ranges")) {
@@ -69,10 +91,12 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
             String line = lines.readLine();
             if (line == null) {
                 err().println();
-                throw new WrongInputException(NewPhrase.ended(question, at + 1, questions.size()) + stopped(answers));
+                List<String> wrong = new ArrayList<>(refused);
+                wrong.add(NewPhrase.ended(question, at + 1, questions.size()));
+                throw new WrongInputException(all(wrong) + stopped(answers));
             }
             if (line.isBlank()) {
-                return;
+                return List.of();
             }
             Map<String, String> more = new LinkedHashMap<>(answers);
             more.put(question, line.strip());
@@ -81,9 +105,12 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                 answers.put(question, line.strip());
                 AnswersFile.write(kept, answers);
                 said(question, answers);
-                return;
+                return List.of();
             }
-            if (!terminal || tries == MOST_TRIES) {
+            if (!terminal) {
+                return wrong;
+            }
+            if (tries == MOST_TRIES) {
                 err().println();
                 throw new WrongInputException(String.join("\n", wrong) + stopped(answers));
             }
@@ -113,9 +140,11 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
 
     /** What a question asks for, without its example, which could be taken for what an empty line keeps. */
     private String about(String question) {
-        return question.equals("clutch")
-                ? "piston areas that you know, NAME=AREA,NAME=AREA"
-                : spec.findOption("--" + question).description()[0].replaceFirst(":.*", "");
+        return switch (question) {
+            case "clutch" -> "piston areas that you know, NAME=AREA,NAME=AREA";
+            case "faces" -> "friction faces that you know, NAME=COUNT or NAME=COUNTxMEAN-RADIUS";
+            default -> spec.findOption("--" + question).description()[0].replaceFirst(":.*", "");
+        };
     }
 
     /** What an empty line keeps. */
@@ -124,6 +153,10 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
         return switch (question) {
             case "ranges" -> String.join(",", ready.applied().keySet());
             case "clutch" -> NewPhrase.SCALED;
+            case "faces" ->
+                ready.faces(NewAnswers.of(answers).ranges()).entrySet().stream()
+                        .map(one -> one.getKey() + "=" + one.getValue())
+                        .collect(Collectors.joining(","));
             case "bores" -> String.valueOf(Math.round(value.orElse(0)));
             default -> NewQuestions.quantity(question).with(units, value.orElse(0));
         };

@@ -27,19 +27,15 @@ final class NewAnswers {
      * @throws WrongInputException where one is no answer to its question
      */
     static UnitAnswers of(Map<String, String> given) {
+        Map<String, Double> numbers = new LinkedHashMap<>();
+        UnitAnswers.QUANTITIES.forEach((question, dimension) ->
+                number(given, question, dimension).ifPresent(value -> numbers.put(question, value)));
+        count(given).ifPresent(bores -> numbers.put(UnitAnswers.BORES, (double) bores));
         return new UnitAnswers(
-                number(given, "displacement", Dimension.DISPLACEMENT),
-                number(given, "engine-torque", Dimension.TORQUE),
-                number(given, "set-pressure", Dimension.PRESSURE),
-                number(given, "idle-pressure", Dimension.PRESSURE),
-                number(given, "reverse-pressure", Dimension.PRESSURE),
-                number(given, "converter-feed", Dimension.PRESSURE),
-                number(given, "cooler-flow", Dimension.FLOW),
-                number(given, "lubrication", Dimension.FLOW),
-                number(given, "bore-diameter", Dimension.LENGTH),
-                count(given),
+                numbers,
                 ranges(given.getOrDefault("ranges", "")),
-                areas(names(given.getOrDefault("clutch", ""))));
+                areas(names(given.getOrDefault("clutch", ""))),
+                faces(names(given.getOrDefault("faces", ""))));
     }
 
     /** Everything that is wrong with answers, each on its own and put to a ready unit; none where all can be taken. */
@@ -143,5 +139,36 @@ final class NewAnswers {
             areas.put(word.substring(0, at).strip(), area);
         }
         return areas;
+    }
+
+    /** A clutch, its count of faces, and perhaps their mean radius: forward-clutch=10x68mm. */
+    private static final Pattern FACES = Pattern.compile("(?<name>[^=]+)=\\s*(?<count>[1-9]\\d?)\\s*([x*]\\s*(?<radius>\\S.*))?");
+
+    private static Map<String, UnitAnswers.Faces> faces(List<String> words) {
+        Map<String, UnitAnswers.Faces> faces = new LinkedHashMap<>();
+        for (String word : words) {
+            Matcher one = FACES.matcher(word);
+            if (!one.matches()) {
+                throw new WrongInputException(
+                        "hotidle: --faces " + word
+                                + ": write a clutch and how many friction faces it has, forward-clutch=10, and their mean radius"
+                                + " where you know it, forward-clutch=10x68mm");
+            }
+            faces.put(
+                    one.group("name").strip(),
+                    new UnitAnswers.Faces(Integer.parseInt(one.group("count")), radius(word, one.group("radius"))));
+        }
+        return faces;
+    }
+
+    private static OptionalDouble radius(String word, String text) {
+        if (text == null) {
+            return OptionalDouble.empty();
+        }
+        double radius = quantity("faces", word, text.strip(), Dimension.LENGTH);
+        if (!(radius > 0)) {
+            throw new WrongInputException("hotidle: --faces " + word + ": the mean radius must be above zero");
+        }
+        return OptionalDouble.of(radius);
     }
 }

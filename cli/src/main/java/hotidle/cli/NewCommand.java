@@ -21,8 +21,8 @@ import picocli.CommandLine.Spec;
             "Makes the circuit file of a unit of your own from a ready circuit like it and what you know of it: what you do not know is"
                     + " scaled from the ready circuit and marked as assumed.",
             "Give answers as options, as rows 'question,answer' of a CSV file, or let yourself be asked with --ask,"
-                    + " in this order: displacement, engine-torque, set-pressure, idle-pressure, reverse-pressure, converter-feed,"
-                    + " cooler-flow, lubrication, ranges, clutch, bore-diameter, bores."
+                    + " in this order: displacement, engine-torque, set-pressure, idle-pressure, idle-speed, reverse-pressure,"
+                    + " converter-feed, cooler-flow, lubrication, ranges, clutch, faces, hub-diameter, hub-clearance, bore-diameter, bores."
         })
 final class NewCommand implements Callable<Integer> {
 

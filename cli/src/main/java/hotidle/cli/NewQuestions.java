@@ -1,6 +1,7 @@
 package hotidle.cli;
 
 import hotidle.answer.format.Quantity;
+import hotidle.circuits.create.UnitAnswers;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,8 +36,11 @@ final class NewQuestions {
     @Option(
             names = "--idle-pressure",
             paramLabel = "PRESSURE",
-            description = "line pressure without engine torque: 80psi")
+            description = "line pressure at hot idle in gear, as a gauge reads it on a sound unit: 80psi")
     String idlePressure;
+
+    @Option(names = "--idle-speed", paramLabel = "SPEED", description = "engine speed at hot idle in gear: 650rpm")
+    String idleSpeed;
 
     @Option(
             names = "--reverse-pressure",
@@ -77,6 +81,25 @@ final class NewQuestions {
             description = "piston area of a clutch or band: forward-clutch=135cm2; again for each")
     List<String> clutches = List.of();
 
+    @Option(
+            names = "--faces",
+            paramLabel = "NAME=COUNT",
+            description =
+                    "friction faces of a clutch, with their mean radius where you know it: forward-clutch=10 or forward-clutch=10x68mm; again for each")
+    List<String> faces = List.of();
+
+    @Option(
+            names = "--hub-diameter",
+            paramLabel = "SIZE",
+            description = "of the converter's hub where the pump's bushing runs: 43mm or 1.69in")
+    String hubDiameter;
+
+    @Option(
+            names = "--hub-clearance",
+            paramLabel = "SIZE",
+            description = "of that bushing when new, bore less hub: 0.06mm or 0.0024in")
+    String hubClearance;
+
     /** Answers by question, of those that were given. */
     Map<String, String> answered() {
         Map<String, String> given = options();
@@ -86,11 +109,12 @@ final class NewQuestions {
 
     /** As what the answer to a question is shown. */
     static Quantity quantity(String question) {
-        return switch (question) {
-            case "displacement" -> Quantity.DISPLACEMENT;
-            case "engine-torque" -> Quantity.TORQUE;
-            case "cooler-flow", "lubrication" -> Quantity.FLOW;
-            case "bore-diameter" -> Quantity.SIZE;
+        return switch (UnitAnswers.QUANTITIES.get(question)) {
+            case DISPLACEMENT -> Quantity.DISPLACEMENT;
+            case TORQUE -> Quantity.TORQUE;
+            case FLOW -> Quantity.FLOW;
+            case LENGTH -> Quantity.SIZE;
+            case SPEED -> Quantity.SPEED;
             default -> Quantity.PRESSURE;
         };
     }
@@ -102,12 +126,16 @@ final class NewQuestions {
         all.put("engine-torque", engineTorque);
         all.put("set-pressure", setPressure);
         all.put("idle-pressure", idlePressure);
+        all.put("idle-speed", idleSpeed);
         all.put("reverse-pressure", reversePressure);
         all.put("converter-feed", converterFeed);
         all.put("cooler-flow", coolerFlow);
         all.put("lubrication", lubrication);
         all.put("ranges", ranges);
         all.put("clutch", clutches.isEmpty() ? null : String.join(",", clutches));
+        all.put("faces", faces.isEmpty() ? null : String.join(",", faces));
+        all.put("hub-diameter", hubDiameter);
+        all.put("hub-clearance", hubClearance);
         all.put("bore-diameter", boreDiameter);
         all.put("bores", bores);
         return all;

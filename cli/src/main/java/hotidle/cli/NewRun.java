@@ -11,7 +11,6 @@ import hotidle.circuits.create.UnitAnswers;
 import hotidle.study.JudgedBuild;
 import hotidle.study.SameSpeedFilms;
 import hotidle.transmission.Transmission;
-import hotidle.transmission.WearSize;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -63,10 +62,9 @@ record NewRun(CommandSpec spec, Quantity.UnitSystem units, ReadyUnit ready, Path
                 judged,
                 SameSpeedFilms.of(List.of(judged)),
                 made.measureFirst(),
-                circuit.adjustable(sound.build()).dimensions().stream()
-                        .map(WearSize::name)
+                circuit.sizes().stream()
+                        .map(size -> size.part() + "." + size.key())
                         .toList(),
-                known.idlePressure(),
                 NewPhrase.next(file, file.resolveSibling(name + "-sheet.csv"))
                         + (ask && Files.exists(kept) ? NewPhrase.kept(kept) : ""));
         spec.commandLine().getOut().print(full ? screen.full() : screen.screen());

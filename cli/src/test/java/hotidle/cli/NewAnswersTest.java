@@ -31,10 +31,10 @@ class NewAnswersTest {
     @Test
     void whatIsNotAnsweredStaysOpen() {
         UnitAnswers none = NewAnswers.of(Map.of());
-        assertTrue(none.displacement().isEmpty());
-        assertTrue(none.boreCount().isEmpty());
+        assertTrue(none.numbers().isEmpty());
         assertTrue(none.ranges().isEmpty());
         assertTrue(none.clutches().isEmpty());
+        assertTrue(none.faces().isEmpty());
     }
 
     @Test
@@ -50,9 +50,9 @@ class NewAnswersTest {
                 "reverse, first;second",
                 "clutch",
                 "forward-clutch=135cm2,direct=90cm2"));
-        assertEquals(24e-6, answers.displacement().orElseThrow(), 1e-12);
-        assertEquals(8e-3 / 60, answers.coolerFlow().orElseThrow(), 1e-12);
-        assertEquals(18, answers.boreCount().orElseThrow());
+        assertEquals(24e-6, answers.number("displacement").orElseThrow(), 1e-12);
+        assertEquals(8e-3 / 60, answers.number("cooler-flow").orElseThrow(), 1e-12);
+        assertEquals(18, answers.number("bores").orElseThrow());
         assertEquals(List.of("reverse", "first", "second"), answers.ranges());
         assertEquals(90e-4, answers.clutches().get("direct"), 1e-12);
     }
@@ -61,12 +61,41 @@ class NewAnswersTest {
     void unitsAndRangesAreTakenAsTheTradeWritesThem() {
         UnitAnswers answers = NewAnswers.of(
                 Map.of("displacement", "1.46 cu in", "clutch", "direct=14 sq in", "ranges", "R,1,2, 3rd fourth"));
-        assertEquals(1.46 * 16.387064e-6, answers.displacement().orElseThrow(), 1e-12);
+        assertEquals(1.46 * 16.387064e-6, answers.number("displacement").orElseThrow(), 1e-12);
         assertEquals(14 * 6.4516e-4, answers.clutches().get("direct"), 1e-12);
         assertEquals(List.of("reverse", "first", "second", "third", "fourth"), answers.ranges());
         assertEquals(
-                answers.displacement(),
-                NewAnswers.of(Map.of("displacement", "1.46in\u00b3")).displacement());
+                answers.number("displacement"),
+                NewAnswers.of(Map.of("displacement", "1.46in\u00b3")).number("displacement"));
+    }
+
+    @Test
+    void aDisplacementIsTakenInTheMillilitresOfADataSheet() {
+        for (String text : List.of("24mL", "24 ml", "24 cc", "24 mL/rev", "24ml/rev", "24 cm3/rev")) {
+            assertEquals(
+                    24e-6,
+                    NewAnswers.of(Map.of("displacement", text)).number("displacement").orElseThrow(),
+                    1e-15,
+                    text);
+        }
+    }
+
+    @Test
+    void facesAreCountedWithTheirMeanRadiusWhereItIsKnown() {
+        UnitAnswers answers = NewAnswers.of(Map.of("faces", "forward-clutch=10, direct = 8x68mm; low=12 x 2.7in"));
+        assertEquals(10, answers.faces().get("forward-clutch").count());
+        assertTrue(answers.faces().get("forward-clutch").meanRadius().isEmpty());
+        assertEquals(0.068, answers.faces().get("direct").meanRadius().orElseThrow(), 1e-12);
+        assertEquals(2.7 * 0.0254, answers.faces().get("low").meanRadius().orElseThrow(), 1e-12);
+    }
+
+    @Test
+    void facesThatAreNoCountOrHaveNoUnitOfTheirRadiusAreRefused() {
+        for (String text : List.of("direct", "=8", "direct=0", "direct=many", "direct=8x")) {
+            assertTrue(refused(Map.of("faces", text)).endsWith("forward-clutch=10x68mm"), text);
+        }
+        assertTrue(refused(Map.of("faces", "direct=8x68")).contains("a number without its unit"));
+        assertTrue(refused(Map.of("faces", "direct=8x0mm")).contains("must be above zero"));
     }
 
     @Test

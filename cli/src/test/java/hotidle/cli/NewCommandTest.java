@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -51,7 +52,7 @@ class NewCommandTest {
         String out = folder.resolve("x.yaml").toString();
         Run idle = Run.of("new", "x", "--like", "vane-six", "--idle-pressure", "20psi", "--out", out);
         assertEquals(HotIdle.WRONG_INPUT, idle.code());
-        assertTrue(idle.err().startsWith("hotidle: --idle-pressure: it must lie between"), idle.err());
+        assertTrue(idle.err().startsWith("hotidle: --idle-pressure: a gauge at hot-idle can read from"), idle.err());
         Run name = Run.of("new", "My Bus", "--like", "vane-six");
         assertTrue(name.err().contains("mend: write bus-12"), name.err());
         Run like = Run.of("new", "x", "--like", "nosuch");
@@ -59,7 +60,7 @@ class NewCommandTest {
     }
 
     /** Enter for all questions that are left. */
-    private static final String REST = "\n".repeat(12);
+    private static final String REST = "\n".repeat(16);
 
     /** Who feeds answers by a pipe that ends early has not kept what stands in brackets. */
     @Test
@@ -68,12 +69,12 @@ class NewCommandTest {
         String[] ask = {"new", "bus", "--like", "crescent-four", "--ask", "--out", file.toString()};
         Run none = typed("", ask);
         assertEquals(HotIdle.WRONG_INPUT, none.code());
-        assertTrue(none.err().contains("the answers end before question 1 of 12, displacement"), none.err());
+        assertTrue(none.err().contains("the answers end before question 1 of 16, displacement"), none.err());
         assertTrue(Files.notExists(file) && Files.notExists(folder.resolve("bus-answers.csv")));
         Run two = typed("24 cm3/rev\n\n", ask);
         assertEquals(HotIdle.WRONG_INPUT, two.code());
-        assertTrue(two.err().contains("the answers end before question 3 of 12, set-pressure"), two.err());
-        assertTrue(two.err().contains("go on with --ask --answers"), two.err());
+        assertTrue(two.err().contains("the answers end before question 3 of 16, set-pressure"), two.err());
+        assertTrue(two.err().contains("--ask --answers"), two.err());
         assertTrue(Files.notExists(file));
     }
 
@@ -87,18 +88,21 @@ class NewCommandTest {
         }
     }
 
-    /** The first wrong one ends the asking where nobody can be asked again; what was right before it is kept. */
+    /** Where nobody can be asked again the next line answers the next question; what is right is kept, what is not is told at the end. */
     @Test
     void answersAreKeptWhereOneCannotBeTakenAndTheAskingGoesOnFromThem(@TempDir Path folder) throws Exception {
         Path file = folder.resolve("bus.yaml");
         Path kept = folder.resolve("bus-answers.csv");
         String[] ask = {"new", "bus", "--like", "crescent-four", "--ask", "--out", file.toString()};
-        Run wrong = typed("24 cm3/rev\n\n170 psi\n5 psi\n", ask);
+        Run wrong = typed("24 cm3/rev\n\n170 psi\n5 psi\n650\n" + REST, ask);
         assertEquals(HotIdle.WRONG_INPUT, wrong.code());
         assertTrue(
-                wrong.err().contains("--idle-pressure: it must lie between what the throttle valve holds"),
+                wrong.err().contains("--idle-pressure: a gauge at hot-idle can read from 2"),
                 wrong.err());
-        assertTrue(wrong.err().contains("go on with --ask --answers " + kept), wrong.err());
+        assertTrue(wrong.err().contains("--ask: 2 answers cannot be taken"), wrong.err());
+        assertTrue(wrong.err().contains("--idle-speed 650, a number without its unit"), wrong.err());
+        assertTrue(
+                wrong.err().replaceAll("\\s+", " ").contains("--ask --answers " + kept + " asks for the others alone"), wrong.err());
         assertEquals("question,answer\r\ndisplacement,24 cm3/rev\r\nset-pressure,170 psi\r\n", Files.readString(kept));
         Run again = typed("", ask);
         assertTrue(again.err().contains("is there already, with the answers of another time"), again.err());
@@ -114,19 +118,17 @@ class NewCommandTest {
                 "--out",
                 file.toString());
         assertEquals(HotIdle.DONE, done.code(), done.err());
-        assertTrue(done.err().contains("2 of 10  idle-pressure"), done.err());
+        assertTrue(done.err().contains("2 of 14  idle-pressure"), done.err());
         assertTrue(done.out().contains("As sound, with all fits new"), done.out());
-        assertTrue(done.out().contains("Next, to measure: hotidle sheet"), done.out());
-        assertTrue(
-                done.out().contains("Asked for 62 psi without engine torque: at hot-idle the gauge would read 6"),
-                done.out());
+        assertTrue(done.out().contains("Next, in this order:\n"), done.out());
+        assertTrue(done.out().lines().count() <= 24, done.out());
         assertTrue(Files.readString(kept).contains("idle-pressure,62 psi"));
     }
 
     @Test
     void rangesAreAskedWithWhatTheyApplyAndPromptsShowOneNumberInTheUnitsOfTheUser(@TempDir Path folder) {
         Run asked = typed(
-                "\n\n\n\n\n\n\nreverse,first,second,third\nnone\n",
+                "\n\n\n\n\n\n\n\nreverse,first,second,third\nnone\n",
                 "new",
                 "bus",
                 "--like",
@@ -143,8 +145,40 @@ class NewCommandTest {
                 asked.err().contains("3 clutches (forward-clutch, direct-clutch, low-reverse-brake); 1 band"),
                 asked.err());
         assertTrue(
-                asked.err().contains("2 of 11  set-pressure, highest line pressure forward [9.83 bar]: "), asked.err());
+                asked.err().contains("2 of 15  set-pressure, highest line pressure forward [9.83 bar]: "), asked.err());
         assertTrue(asked.err().contains("--clutch none: write its name and its area"), asked.err());
+        assertTrue(
+                asked.err().contains("[forward-clutch=10,direct-clutch=10,low-reverse-brake=18]"), asked.err());
+    }
+
+    /** Who is not asked for the pressure in reverse is told that, and why. */
+    @Test
+    void aQuestionThatTheReadyUnitHasNoAnswerToIsNamedWithItsReason(@TempDir Path folder) {
+        Run asked = typed("", "new", "x", "--like", "vane-six", "--ask", "--out", folder.resolve("x.yaml").toString());
+        String said = asked.err().replaceAll("\\s+", " ");
+        assertTrue(
+                said.contains("Not asked: reverse-pressure, for vane-six has no area of its regulator that is drained in"
+                        + " reverse, so that reverse has the line pressure of any range."),
+                said);
+        assertTrue(said.contains("Not asked: hub-diameter, for vane-six has no bushing on the pump's hub."), said);
+    }
+
+    @Test
+    void everyCommandThatIsNamedAsNextRunsInItsOrder(@TempDir Path folder) {
+        Path file = folder.resolve("bus.yaml");
+        Run made = Run.of("new", "bus", "--like", "crescent-four", "--out", file.toString());
+        List<String> next = made.out()
+                .lines()
+                .filter(line -> line.contains("  hotidle "))
+                .map(line -> line.substring(line.indexOf("hotidle ") + 8))
+                .toList();
+        assertEquals(
+                List.of("sheet", "check", "compare", "margins", "leaks"),
+                next.stream().map(line -> line.substring(0, line.indexOf(' '))).toList());
+        for (String line : next) {
+            Run run = Run.of(line.split(" ", -1));
+            assertEquals(HotIdle.DONE, run.code(), line + "\n" + run.err());
+        }
     }
 
     @Test
@@ -169,7 +203,7 @@ class NewCommandTest {
             "--displacement 25, a number without its unit",
             "cm3/rev, in3/rev",
             "--bores many",
-            "--idle-pressure: it must lie",
+            "--idle-pressure: a gauge at hot-idle can read",
             "--reverse-pressure: vane-six has no area"
         }) {
             assertTrue(wrong.err().contains(told), told + " in " + wrong.err());

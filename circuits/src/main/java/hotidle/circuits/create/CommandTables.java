@@ -3,15 +3,14 @@ package hotidle.circuits.create;
 import hotidle.circuits.text.AssumedMark;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
-import hotidle.transmission.Command;
 import hotidle.transmission.SetPressure;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
  * The tables by which a solenoid commands line pressure, scaled: pressures by the ratio of set pressures, torques by that of engine
- * torques, and the line pressure without torque as answered.
+ * torques.
  *
  * @param command section of the draft
  */
@@ -30,37 +29,58 @@ record CommandTables(Map<String, Object> command) {
         return Draft.list(one).orElseThrow();
     }
 
+    /** Scales them. */
+    void scale(ScaleFactors by) {
+        rows().forEach(one -> {
+            row(one).set(0, Amounts.times((String) row(one).get(0), by.torque()));
+            row(one).set(1, Amounts.times((String) row(one).get(1), by.pressure()));
+        });
+        pilots().forEach(one -> row(one).set(0, Amounts.times((String) row(one).get(0), by.pressure())));
+    }
+
+    private List<Object> pilots() {
+        return Draft.list(command.get("pilot-pressure")).orElseThrow();
+    }
+
+    /** Line pressures of the rows [Pa]. */
+    List<Double> pressures() {
+        return rows().stream().map(one -> pressure(one, 1)).toList();
+    }
+
+    /** Line pressure that the spring holds alone, without pilot pressure [Pa]. */
+    double springAlone() {
+        return pressure(pilots().get(0), 0);
+    }
+
+    /** Enters that another spring holds so much alone [Pa]. */
+    void springAlone(double pressure) {
+        row(pilots().get(0)).set(0, Amounts.of(pressure / SetPressure.PSI, "psi"));
+    }
+
+    /** The highest pilot pressure [Pa]. */
+    double mostPilot() {
+        return pressure(pilots().get(pilots().size() - 1), 1);
+    }
+
+    private static double pressure(Object one, int at) {
+        return Units.parse((String) row(one).get(at), Dimension.PRESSURE);
+    }
+
     /**
-     * Scales them.
+     * Makes the line pressure without engine torque another one, the highest staying as it is and those between moving in proportion.
      *
-     * @throws UnitAnswers.WrongAnswerException where the spring alone holds more without torque than is asked for, or it is above the set
-     *     pressure
+     * @param wanted [Pa]
+     * @param before the {@link #pressures} that are moved
      */
-    void scale(Command.Pilot pilot, ScaleFactors by, UnitAnswers answers) {
-        double low = pilot.lineByTorque().at(0) * by.pressure();
-        double high = pilot.lineByTorque().highest() * by.pressure();
-        double idle = answers.idlePressure().orElse(low);
-        double spring = pilot.pilotByLine().points().get(0).x() * by.pressure();
-        if (idle < spring || idle > high * 1.0001) {
-            throw new UnitAnswers.WrongAnswerException(
-                    "idle-pressure",
-                    String.format(
-                            Locale.ROOT,
-                            "it must lie between what the spring holds alone, %.0f psi, and the set pressure, %.0f psi; for less,"
-                                    + " lower the regulator's preload and the command's tables in the file that is made",
-                            Math.ceil(spring / SetPressure.PSI),
-                            high / SetPressure.PSI));
-        }
+    void noTorque(double wanted, List<Double> before) {
+        double low = before.get(0);
+        double high = Collections.max(before);
         for (int i = 0; i < rows().size(); i++) {
-            List<Object> row = row(rows().get(i));
-            double was = Units.parse((String) row.get(1), Dimension.PRESSURE) * by.pressure();
-            double is = high > low ? idle + (was - low) * (high - idle) / (high - low) : i == 0 ? idle : high;
-            row.set(0, Amounts.times((String) row.get(0), by.torque()));
-            row.set(1, Amounts.of(is / SetPressure.PSI, "psi"));
+            double was = before.get(i);
+            double level = i == 0 ? wanted : high;
+            double is = high > low ? wanted + (was - low) * (high - wanted) / (high - low) : level;
+            row(rows().get(i)).set(1, Amounts.of(is / SetPressure.PSI, "psi"));
         }
-        Draft.list(command.get("pilot-pressure"))
-                .orElseThrow()
-                .forEach(one -> row(one).set(0, Amounts.times((String) row(one).get(0), by.pressure())));
     }
 
     /** Takes the mark of what is assumed off the pressures. */

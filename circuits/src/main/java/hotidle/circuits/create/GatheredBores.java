@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
+import java.util.OptionalDouble;
 
 /** Valve-body bores of one size between the same nodes, written once with their count. */
 final class GatheredBores {
@@ -24,7 +24,7 @@ final class GatheredBores {
      *
      * @throws UnitAnswers.WrongAnswerException where fewer are asked for than differ
      */
-    static void gather(Draft draft, OptionalInt asked) {
+    static void gather(Draft draft, OptionalDouble asked) {
         Map<String, Object> parts = draft.section("parts");
         List<Map<String, Object>> bores = of(draft);
         int total = bores.size();
@@ -49,12 +49,12 @@ final class GatheredBores {
                 .orElse(null);
         if (asked.isPresent() && most != null) {
             int others = total - counts.get(most);
-            if (asked.getAsInt() <= others) {
+            if (asked.getAsDouble() <= others) {
                 throw new UnitAnswers.WrongAnswerException(
-                        "bores",
+                        UnitAnswers.BORES,
                         "the ready circuit has " + others + " bores that differ from these; write more than that");
             }
-            counts.put(most, asked.getAsInt() - others);
+            counts.put(most, (int) asked.getAsDouble() - others);
         }
         seen.forEach((same, first) -> {
             if (counts.get(same) > 1 && !first.containsKey("land-of")) {

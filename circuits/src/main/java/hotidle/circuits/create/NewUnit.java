@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Makes the file of a unit of one's own from a ready circuit and what is known of the unit. */
 public final class NewUnit {
@@ -21,13 +22,7 @@ public final class NewUnit {
         this.ready = ready;
         this.answers = answers;
         draft = ready.draft();
-        by = new ScaleFactors(
-                UnitAnswers.ratio(answers.displacement(), ready.displacement()),
-                UnitAnswers.ratio(answers.setPressure(), ready.set()),
-                UnitAnswers.ratio(answers.engineTorque(), ready.torque()),
-                UnitAnswers.ratio(answers.coolerFlow(), ready.coolerFlow()),
-                UnitAnswers.ratio(answers.lubrication(), ready.lubrication()),
-                UnitAnswers.ratio(answers.boreDiameter(), ready.boreDiameter()));
+        by = ScaleFactors.of(answers, ready);
     }
 
     /**
@@ -46,15 +41,21 @@ public final class NewUnit {
      */
     public static MadeUnit of(String name, ReadyUnit ready, UnitAnswers answers) {
         NewUnit made = new NewUnit(name, ready, answers);
-        made.scale();
-        return made.written(true, made.lubrication());
+        return made.whole(true);
     }
 
     /** The same without what to measure first, which takes most of the time. */
     static String quick(String name, ReadyUnit ready, UnitAnswers answers) {
         NewUnit made = new NewUnit(name, ready, answers);
-        made.scale();
-        return made.written(false, made.lubrication()).text();
+        return made.whole(false).text();
+    }
+
+    /** What the gauge reads moves a little with what the lubrication takes. */
+    private MadeUnit whole(boolean ranked) {
+        scale();
+        Optional<LubricationFit> lubrication = lubrication();
+        lubrication.ifPresent(fit -> idlePressure());
+        return written(ranked, lubrication);
     }
 
     /** Puts answers to a ready unit to see whether they can be taken, and what comes of them before its lubrication is sized. */
@@ -73,16 +74,8 @@ public final class NewUnit {
             new FewerRanges(draft).keep(answers.ranges());
         }
         Map<String, Object> parts = draft.section("parts");
-        for (String clutch : answers.clutches().keySet()) {
-            boolean there = Draft.map(parts.get(clutch))
-                    .map(part -> part.containsKey("piston-area"))
-                    .orElse(false);
-            if (!there) {
-                throw new UnitAnswers.WrongAnswerException(
-                        "clutch",
-                        clutch + " is no clutch or band of it; those are " + String.join(", ", pistons(parts)));
-            }
-        }
+        there("clutch", answers.clutches().keySet(), "piston-area", "clutch or band");
+        there("faces", answers.faces().keySet(), "surfaces", "clutch");
         Map<String, Object> command = draft.section("command");
         String regulator = Draft.text(command, "regulator");
         ScalingRules rules = new ScalingRules(by, answers, HotGaps.of(ready.unit()));
@@ -90,14 +83,16 @@ public final class NewUnit {
         parts.values().forEach(NewUnit::unmeasured);
         CommandTables tables = new CommandTables(command);
         if (tables.there()) {
-            tables.scale(ready.unit().command().pilot().orElseThrow(), by, answers);
+            tables.scale(by);
         }
+        IdleSpeed idleSpeed = new IdleSpeed(draft, ready);
+        answers.number("idle-speed").ifPresent(idleSpeed::set);
         draft.section("duty")
                 .values()
                 .forEach(duty -> Draft.map(duty)
                         .ifPresent(keys -> keys.computeIfPresent(
                                 "engine-torque", (key, old) -> Amounts.times((String) old, by.torque()))));
-        GatheredBores.gather(draft, answers.boreCount());
+        GatheredBores.gather(draft, answers.number(UnitAnswers.BORES));
         Map<String, Object> root = draft.root();
         root.remove("jobs"); // of another shop, on another unit
         withoutStrength(draft.section("gearsets"));
@@ -107,16 +102,54 @@ public final class NewUnit {
         draft.fault().ifPresent(fault -> {
             throw new UnitAnswers.WrongAnswerException("", "such a unit would not pass check, " + fault);
         });
-        RegulatorFit fit = new RegulatorFit(draft);
-        if (!tables.there()) {
-            answers.idlePressure().ifPresent(fit::idle);
+        answers.number("reverse-pressure").ifPresent(new RegulatorFit(draft)::reverse);
+        idlePressure();
+        Needs.check(draft, answers);
+    }
+
+    /** Makes the gauge at idle read what was asked for. */
+    private void idlePressure() {
+        OptionalDouble asked = answers.number("idle-pressure");
+        if (asked.isEmpty()) {
+            return;
         }
-        answers.reversePressure().ifPresent(fit::reverse);
+        RegulatorFit fit = new RegulatorFit(draft);
+        CommandTables tables = new CommandTables(draft.section("command"));
+        IdleGauge gauge = new IdleGauge(draft);
+        if (!tables.there()) {
+            gauge.make(
+                    asked.getAsDouble(), fit.leastIdle(), "with no preload left on the regulator's spring", fit::idle);
+            return;
+        }
+        double least = fit.softens() ? fit.leastAlone() : tables.springAlone();
+        String whatLeast =
+                fit.softens() ? "with no preload left on the regulator's spring" : "which the regulator's spring holds alone";
+        double share = ready.springShare();
+        List<Double> before = tables.pressures();
+        gauge.make(asked.getAsDouble(), least, whatLeast, pressure -> {
+            if (pressure < tables.springAlone()) {
+                fit.soften(Math.max(share * pressure, least));
+            }
+            tables.noTorque(pressure, before);
+        });
+    }
+
+    /** Refuses an answer on what the unit has not. */
+    private void there(String question, Iterable<String> names, String key, String kind) {
+        Map<String, Object> parts = draft.section("parts");
+        for (String name : names) {
+            boolean there = Draft.map(parts.get(name)).map(part -> part.containsKey(key)).orElse(false);
+            if (!there) {
+                throw new UnitAnswers.WrongAnswerException(
+                        question,
+                        name + " is no " + kind + " of it; those are " + String.join(", ", with(key)));
+            }
+        }
     }
 
     /** Sized where it was asked for, or where a branch gets too little that has enough in the ready unit. */
     private Optional<LubricationFit> lubrication() {
-        boolean asked = answers.lubrication().isPresent();
+        boolean asked = answers.has("lubrication");
         boolean starved = !answers.given().isEmpty() && LubricationFit.least(draft) < 0;
         return asked || starved ? LubricationFit.of(draft) : Optional.empty();
     }
@@ -153,9 +186,9 @@ public final class NewUnit {
                                 .ifPresent(keys -> keys.keySet().removeAll(List.of("pinion-teeth", "pinion-count")))));
     }
 
-    private static List<String> pistons(Map<String, Object> parts) {
-        return parts.entrySet().stream()
-                .filter(part -> Draft.map(part.getValue()).orElseThrow().containsKey("piston-area"))
+    private List<String> with(String key) {
+        return draft.section("parts").entrySet().stream()
+                .filter(part -> Draft.map(part.getValue()).orElseThrow().containsKey(key))
                 .map(Map.Entry::getKey)
                 .toList();
     }
@@ -170,31 +203,51 @@ public final class NewUnit {
 
     /** What was answered is no assumption. */
     private void known(Map<String, Object> parts) {
-        if (answers.setPressure().isPresent()) {
+        if (answers.has("idle-speed")) {
+            new IdleSpeed(draft, ready).conditions().forEach(keys -> sure(keys, "speed"));
+        }
+        if (answers.has("set-pressure")) {
             new CommandTables(draft.section("command")).known();
         }
         parts.forEach((part, value) -> {
             Map<String, Object> keys = Draft.map(value).orElseThrow();
             String kind = Draft.text(keys, "kind");
-            if (answers.displacement().isPresent()) {
+            if (answers.has("displacement")) {
                 sure(keys, "displacement");
             }
             if (answers.clutch(part).isPresent()) {
                 sure(keys, "piston-area");
             }
-            if (kind.equals("cooler") && answers.coolerFlow().isPresent()) {
+            if (answers.facesOf(part).isPresent()) {
+                sure(keys, "surfaces");
+            }
+            if (kind.equals("bushing")) {
+                knownHub(keys);
+            }
+            if (kind.equals("cooler") && answers.has("cooler-flow")) {
                 sure(keys, "flow");
             }
-            if (kind.equals("converter") && answers.converterFeed().isPresent()) {
-                keys.put("charge-needed", Amounts.of(answers.converterFeed().getAsDouble() / SetPressure.PSI, "psi"));
+            if (kind.equals("converter") && answers.has("converter-feed")) {
+                keys.put("charge-needed", Amounts.of(answers.number("converter-feed").getAsDouble() / SetPressure.PSI, "psi"));
             }
-            if (kind.equals("annular-gap") && answers.boreCount().isPresent()) {
+            if (kind.equals("annular-gap") && answers.has(UnitAnswers.BORES)) {
                 sure(keys, "count");
             }
         });
     }
 
+    /** Of a bore it is the clearance that counts. */
+    private void knownHub(Map<String, Object> bushing) {
+        if (answers.has("hub-diameter")) {
+            sure(bushing, "hub");
+        }
+        if (answers.has("hub-clearance")) {
+            sure(bushing, "bore");
+            Draft.map(bushing.get("bore")).ifPresent(sizes -> sure(sizes, "new"));
+        }
+    }
+
     private static void sure(Map<String, Object> keys, String key) {
-        keys.computeIfPresent(key, (same, text) -> AssumedMark.without((String) text));
+        keys.computeIfPresent(key, (same, value) -> value instanceof String text ? AssumedMark.without(text) : value);
     }
 }

@@ -3,6 +3,7 @@ package hotidle.circuits.create;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
+import hotidle.part.Bushing;
 import hotidle.part.PumpChamber;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.Range;
@@ -95,18 +96,51 @@ public final class ReadyUnit {
                 .orElse(0);
     }
 
+    double hubDiameter() {
+        return draft.section("parts").values().stream()
+                .flatMap(part -> Draft.map(part).stream())
+                .filter(part -> Draft.text(part, "kind").equals("bushing"))
+                .mapToDouble(part -> Units.parse(Draft.text(part, "hub"), Dimension.LENGTH))
+                .findFirst()
+                .orElse(0);
+    }
+
+    private OptionalDouble hubClearance() {
+        return unit.network().parts().stream()
+                .filter(placed -> placed.part() instanceof Bushing)
+                .map(placed -> ((Bushing) placed.part()).fit())
+                .mapToDouble(fit -> fit.outer() - fit.inner())
+                .findFirst();
+    }
+
+    /** What of the line pressure without engine torque its regulator's spring holds alone [-]; for one that a solenoid commands. */
+    double springShare() {
+        return new CommandTables(draft.section("command")).springAlone() / QuotedSet.noTorque(unit);
+    }
+
+    /** Friction faces of the clutches that some ranges apply; no range named: all. */
+    public Map<String, Integer> faces(List<String> ranges) {
+        Map<String, Integer> faces = new LinkedHashMap<>();
+        pistons("clutch", ranges)
+                .forEach(clutch -> faces.put(clutch, (int) Amounts.number(Draft.text(draft.part(clutch), "surfaces"))
+                        .orElseThrow()));
+        return faces;
+    }
+
     /** What it has of a question that asks for a quantity [SI], or a count. */
     public Map<String, OptionalDouble> now() {
         Map<String, OptionalDouble> now = new LinkedHashMap<>();
         now.put("displacement", known(displacement()));
         now.put("engine-torque", known(torque()));
         now.put("set-pressure", known(set()));
-        now.put("idle-pressure", set() > 0 ? known(QuotedSet.noTorque(unit)) : OptionalDouble.empty());
+        now.put("idle-speed", IdleSpeed.of(this));
         now.put("converter-feed", converterFeed());
         now.put("cooler-flow", known(coolerFlow()));
         now.put("lubrication", known(lubrication()));
+        now.put("hub-diameter", known(hubDiameter()));
+        now.put("hub-clearance", hubClearance());
         now.put("bore-diameter", known(boreDiameter()));
-        now.put("bores", known(GatheredBores.of(draft).size()));
+        now.put(UnitAnswers.BORES, known(GatheredBores.of(draft).size()));
         return now;
     }
 
@@ -116,15 +150,17 @@ public final class ReadyUnit {
      * @throws UnitAnswers.WrongAnswerException where an answer cannot be taken
      */
     public OptionalDouble after(UnitAnswers answers, String question) {
+        if (question.equals("hub-diameter")) {
+            return known(hubDiameter() * ScaleFactors.of(answers, this).hub());
+        }
         if (!question.equals("idle-pressure") && !question.equals("reverse-pressure")) {
             return now().getOrDefault(question, OptionalDouble.empty());
         }
         Draft tried = NewUnit.tried(this, answers);
         Transmission scaled = tried.unit().orElse(unit);
-        return OptionalDouble.of(
-                question.equals("idle-pressure")
-                        ? QuotedSet.noTorque(scaled)
-                        : new RegulatorFit(tried).reverse(scaled));
+        return question.equals("idle-pressure")
+                ? IdleGauge.reads(scaled)
+                : OptionalDouble.of(new RegulatorFit(tried).reverse(scaled));
     }
 
     private OptionalDouble converterFeed() {
@@ -151,11 +187,14 @@ public final class ReadyUnit {
                     case "reverse-pressure" ->
                         fit.drainsInReverse()
                                 ? ""
-                                : "has no area of its regulator that is drained in reverse, so that reverse stands at what any"
-                                        + " range has";
+                                : "has no area of its regulator that is drained in reverse, so that reverse has the line"
+                                        + " pressure of any range";
                     case "ranges" -> applied().isEmpty() ? "has no range that applies a clutch" : "";
                     case "clutch" ->
                         pistons("clutch").isEmpty() && pistons("band").isEmpty() ? "has no clutch" : "";
+                    case "faces" -> pistons("clutch").isEmpty() ? "has no clutch" : "";
+                    case "hub-diameter", "hub-clearance" ->
+                        now().get(question).isPresent() ? "" : "has no bushing on the pump's hub";
                     default ->
                         now().getOrDefault(question, OptionalDouble.empty()).isPresent()
                                 ? ""
@@ -203,7 +242,7 @@ public final class ReadyUnit {
     }
 
     /**
-     * What is wrong with answers, if they are put to it without anything being solved; the first of them.
+     * What is wrong with answers, if they are put to it; the first of them.
      *
      * @return empty where all can be taken
      */

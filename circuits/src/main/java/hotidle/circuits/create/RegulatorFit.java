@@ -3,6 +3,7 @@ package hotidle.circuits.create;
 import hotidle.circuits.text.Dimension;
 import hotidle.circuits.text.Units;
 import hotidle.transmission.QuotedSet;
+import hotidle.transmission.Range;
 import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.util.List;
@@ -15,6 +16,8 @@ import java.util.Optional;
  * <pre>
  * throttle  the set pressure S and the line pressure I without engine torque are both straight in the regulator's preload F and in the
  *           area A on which throttle pressure boosts it. S, I and their slopes are read off the unit itself, then F and A solved
+ * solenoid  where the spring alone holds more than is asked for without engine torque, its preload is lowered and the pilot's area made
+ *           larger by as much force as is missing at the highest pilot pressure
  * reverse   of two areas that open the regulator at the line one, Af, is drained in reverse. At the command of the set pressure S both
  *           hold S·(Al + Af) = N forward, and the other one alone N/Al in reverse: Al becomes N over the pressure asked for, Af the rest
  *           of their sum, so that forward pressures stay
@@ -30,6 +33,8 @@ final class RegulatorFit {
     private final Draft draft;
     private final Map<String, Object> regulator;
     private final String line;
+    private final String preload;
+    private final String boostArea;
 
     RegulatorFit(Draft draft) {
         this.draft = draft;
@@ -37,6 +42,11 @@ final class RegulatorFit {
         line = Draft.text(command, "line");
         regulator = Draft.map(draft.section("parts").get(Draft.text(command, "regulator")))
                 .orElse(Map.of());
+        preload = Draft.text(regulator, "preload");
+        boostArea = areas("close").stream()
+                .findFirst()
+                .map(area -> Draft.text(area, "area"))
+                .orElse("");
     }
 
     private List<Map<String, Object>> areas(String acts) {
@@ -88,26 +98,71 @@ final class RegulatorFit {
     /**
      * Makes the line pressure without engine torque what is asked for, the set pressure staying as it is.
      *
-     * @param idle [Pa]
-     * @throws UnitAnswers.WrongAnswerException where neither spring nor area gives it
+     * @param idle [Pa], from {@link #leastIdle} to below the set pressure
      */
     void idle(double idle) {
         Map<String, Object> boost = areas("close").get(0);
+        regulator.put("preload", preload);
+        boost.put("area", boostArea);
         Pressures now = Pressures.of(draft);
         Pressures byPreload = slope(regulator, "preload", now);
         Pressures byArea = slope(boost, "area", now);
         double determinant = byPreload.set * byArea.idle - byArea.set * byPreload.idle;
-        double preload = 1 - (idle - now.idle) * byArea.set / determinant;
+        double spring = 1 - (idle - now.idle) * byArea.set / determinant;
         double area = 1 + (idle - now.idle) * byPreload.set / determinant;
-        if (!(preload >= 0 && area > 0)) {
-            double least = now.idle + determinant / byArea.set;
-            throw new UnitAnswers.WrongAnswerException(
-                    "idle-pressure",
-                    "it must lie between what the throttle valve holds without a spring, " + SetPressure.told(least)
-                            + ", and the set pressure, " + SetPressure.told(now.set));
-        }
-        regulator.computeIfPresent("preload", (key, old) -> Amounts.times((String) old, preload));
+        regulator.computeIfPresent("preload", (key, old) -> Amounts.times((String) old, spring));
         boost.computeIfPresent("area", (key, old) -> Amounts.times((String) old, area));
+    }
+
+    /** The lowest that it gives, with no preload left [Pa]. */
+    double leastIdle() {
+        Pressures now = Pressures.of(draft);
+        Pressures byPreload = slope(regulator, "preload", now);
+        Pressures byArea = slope(areas("close").get(0), "area", now);
+        return now.idle + (byPreload.set * byArea.idle - byArea.set * byPreload.idle) / byArea.set;
+    }
+
+    /** Whether the regulator's spring can be made softer under a solenoid: it has a preload, and one area for the pilot pressure. */
+    boolean softens() {
+        return Amounts.number(Draft.text(regulator, "preload")).orElse(0) > 0
+                && areas("close").size() == 1;
+    }
+
+    /** Line pressure that the spring holds alone once its preload is gone [Pa]. */
+    double leastAlone() {
+        double now = new CommandTables(draft.section("command")).springAlone();
+        double held = preload(now);
+        double perPascal = (held - preload(now * (1 - STEP))) / (STEP * now);
+        return now - held / perPascal;
+    }
+
+    /** Preload with which the spring holds a line pressure alone [N]. */
+    private double preload(double alone) {
+        Transmission unit = draft.unit().orElseThrow();
+        String forward = unit.ranges().stream()
+                .filter(Range::forward)
+                .map(Range::name)
+                .findFirst()
+                .orElseThrow();
+        double none = new CommandTables(draft.section("command")).springAlone();
+        return unit.command()
+                .preloadFor(unit.network(), unit.command().control(forward, none), alone);
+    }
+
+    /**
+     * A softer spring under a solenoid, and a larger area for the pilot pressure, so that at its highest it holds what it held.
+     *
+     * @param alone line pressure that the spring holds alone [Pa]
+     */
+    void soften(double alone) {
+        CommandTables tables = new CommandTables(draft.section("command"));
+        double was = Units.parse(Draft.text(regulator, "preload"), Dimension.FORCE);
+        double is = preload(alone);
+        Map<String, Object> pilot = areas("close").get(0);
+        double area = squareMetres(pilot) + (was - is) / tables.mostPilot();
+        regulator.put("preload", Amounts.of(is, "N"));
+        pilot.put("area", Amounts.of(area * SQUARE_MILLIMETRES, "mm2"));
+        tables.springAlone(alone);
     }
 
     /** What the pressures change by where a size is twice as large. */

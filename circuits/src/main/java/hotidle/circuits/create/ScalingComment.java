@@ -33,12 +33,20 @@ record ScalingComment(
         lines.add("edges are kept, for they are made to a fit and not to a scale; nothing else is changed.");
         rule(
                 lines,
-                "pump and hub: lengths",
+                answers.has("hub-diameter") ? "pump: lengths" : "pump and hub: lengths",
                 by.length(),
                 "cube root of the displacements' ratio; areas by its square, filter by its cube");
         rule(lines, "regulator: spring, boost, command; relief valve", by.pressure(), "ratio of set pressures");
         rule(lines, "engine torque at each driving condition", by.torque(), "ratio of engine torques");
         rule(lines, "pistons and return springs", by.piston(), "ratio of torques over that of pressures; linings kept");
+        if (answers.has("hub-diameter")) {
+            rule(lines, "hub and its bushing", by.hub(), "ratio of hub diameters");
+        }
+        if (!answers.faces().isEmpty()) {
+            lines.add("  clutches of which the friction faces were asked for ("
+                    + String.join(", ", answers.faces().keySet())
+                    + "): a piston area that was not is less by the ratio of faces times mean radius ((inner + outer diameter)/4)");
+        }
         rule(
                 lines,
                 "cooler: flow and need",
@@ -48,10 +56,10 @@ record ScalingComment(
         lubrication.ifPresent(fit -> lines.add(fitted(fit)));
         rule(lines, "valve-body bores: diameters and lengths", by.bore(), "ratio of diameters");
         boolean fitted =
-                answers.idlePressure().isPresent() || answers.reversePressure().isPresent();
+                answers.has("idle-pressure") || answers.has("reverse-pressure");
         if (fitted) {
             lines.add(
-                    "  regulator: preload and areas, or the command, so that idle and reverse pressure are the ones asked for");
+                    "  regulator: preload and areas, or the command, so that the gauge at idle and the pressure of reverse are as asked for");
         }
         measureFirst.ifPresent(first -> {
             lines.add(String.format(

@@ -1,6 +1,9 @@
 package hotidle.circuits.create;
 
+import hotidle.circuits.text.Dimension;
+import hotidle.circuits.text.Units;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,10 +15,12 @@ import java.util.Set;
  *
  * <pre>
  * pump        lengths times V^(1/3), areas and spring forces times V^(2/3), V the ratio of displacements; clearances kept
- * hub         diameters times V^(1/3) with the clearance kept; weight times V
+ * hub         diameters and length of the bushing times H, the ratio of hub diameters, else V^(1/3); clearance as asked for, else kept;
+ *             weight times V
  * filter      rated flow times V
  * regulator   spring, boost areas and command times P, the ratio of set pressures; relief valve opens at P times as much
- * clutches    piston area and return force times T/P, T the ratio of engine torques; linings kept
+ * clutches    piston area and return force times T/(P·N·R), T the ratio of engine torques, N that of friction faces and R that of their
+ *             mean radius, both 1 where not asked for: the clutch carries the same share of the torque; linings else kept
  * cooler      rated flow, need, heat and the orifice before it for C times the flow at the same pressure drop
  * lubrication need times L, bores of the branches times √L, the gap of one that is a bushing times ∛L as it stands hot, L the ratio of
  *             lubrication flows: each branch passes L times as much at the same pressure; then {@link LubricationFit}
@@ -23,6 +28,9 @@ import java.util.Set;
  * </pre>
  */
 final class ScalingRules {
+
+    /** Of a bushing's hub; fits as made have a tenth of it to a third, and a decimal that slipped is more (chosen) [-]. */
+    private static final double MOST_CLEARANCE = 0.01;
 
     private static final Set<String> PUMPS = Set.of("crescent-pump", "vane-pump", "pump-chamber");
 
@@ -69,11 +77,11 @@ final class ScalingRules {
         } else if (regulator) {
             regulator(part);
         } else if (kind.equals("bushing")) {
-            fit(part, "bore", "hub", by.length());
-            all(part, List.of("length"), by.length());
-            all(part, List.of("weight"), by.pump());
-        } else if (Draft.text(part, "group").equals("hub")
-                || Draft.text(part, "group").equals("pump")) {
+            bushing(part);
+        } else if (Draft.text(part, "group").equals("hub")) {
+            all(part, List.of("width"), by.length());
+            all(part, List.of("length", "inner-diameter", "outer-diameter", "diameter"), by.hub());
+        } else if (Draft.text(part, "group").equals("pump")) {
             all(part, List.of("width", "length", "inner-diameter", "outer-diameter", "diameter"), by.length());
         } else {
             other(name, kind, part);
@@ -88,12 +96,7 @@ final class ScalingRules {
                 all(part, List.of("seat"), by.length());
                 all(part, List.of("cracking-pressure"), by.pressure());
             }
-            case "clutch", "band" -> {
-                double area = answers.clutch(name)
-                        .map(given -> given / squareMetres(Draft.text(part, "piston-area")))
-                        .orElse(by.piston());
-                all(part, List.of("piston-area", "return-force"), area);
-            }
+            case "clutch", "band" -> clutch(name, part);
             case "converter" -> all(part, List.of("lockup-area"), by.piston());
             case "cooler" -> all(part, List.of("flow", "needs", "heat-flow", "heat"), by.cooler());
             case "lube-branch" -> {
@@ -113,8 +116,58 @@ final class ScalingRules {
         }
     }
 
+    /** The pump's hub in its bushing; a clearance that was asked for moves the bore and its limit alike. */
+    private void bushing(Map<String, Object> part) {
+        fit(part, "bore", "hub", by.hub());
+        all(part, List.of("length"), by.hub());
+        all(part, List.of("weight"), by.pump());
+        answers.number("hub-clearance").ifPresent(asked -> {
+            double most = MOST_CLEARANCE * Units.parse(Draft.text(part, "hub"), Dimension.LENGTH);
+            if (asked > most) {
+                throw new UnitAnswers.WrongAnswerException(
+                        "hub-clearance",
+                        String.format(
+                                Locale.ROOT,
+                                "a bushing of its hub runs with %.2f mm (%.3f in) at most, a hundredth of its diameter",
+                                most * 1e3,
+                                most / 0.0254));
+            }
+            wider(part, asked - clearance(part));
+        });
+    }
+
+    private static double clearance(Map<String, Object> bushing) {
+        String bore = Draft.map(bushing.get("bore"))
+                .map(sizes -> Draft.text(sizes, "new"))
+                .orElseGet(() -> Draft.text(bushing, "bore"));
+        return Units.parse(bore, Dimension.LENGTH) - Units.parse(Draft.text(bushing, "hub"), Dimension.LENGTH);
+    }
+
+    private void clutch(String name, Map<String, Object> part) {
+        double holds = 1;
+        if (answers.facesOf(name).isPresent()) {
+            UnitAnswers.Faces faces = answers.facesOf(name).get();
+            double radius =
+                    faces.meanRadius().isPresent() ? faces.meanRadius().getAsDouble() / meanRadius(part) : 1;
+            holds = radius * faces.count() / Amounts.number(Draft.text(part, "surfaces")).orElseThrow();
+            part.put("surfaces", String.valueOf(faces.count()));
+            all(part, List.of("lining-inner-diameter", "lining-outer-diameter"), radius);
+        }
+        double given = answers.clutch(name)
+                .map(area -> area / squareMetres(Draft.text(part, "piston-area")))
+                .orElse(by.piston() / holds);
+        all(part, List.of("piston-area", "return-force"), given);
+    }
+
+    /** Half of the mean diameter of a clutch's linings [m]. */
+    static double meanRadius(Map<String, Object> clutch) {
+        return (Units.parse(Draft.text(clutch, "lining-inner-diameter"), Dimension.LENGTH)
+                        + Units.parse(Draft.text(clutch, "lining-outer-diameter"), Dimension.LENGTH))
+                / 4;
+    }
+
     static double squareMetres(String text) {
-        return hotidle.circuits.text.Units.parse(text, hotidle.circuits.text.Dimension.AREA);
+        return Units.parse(text, Dimension.AREA);
     }
 
     private void pump(Map<String, Object> part) {

@@ -182,13 +182,13 @@ final class UnitTable {
             entry(
                     Dimension.DISPLACEMENT,
                     spellings(
-                            "cm3/rev: cc/rev cc cm3 cm^3/rev cm^3",
+                            "cm3/rev: cc/rev cc cm3 cm^3/rev cm^3 mL/rev ml/rev mL ml ccm CC",
                             "in3/rev: in^3/rev in3 in^3 cuin cuin/rev cu.in cu.in. cu.in/rev cu.in./rev cu-in cid CID")),
             entry(
                     Dimension.TORQUE,
                     spellings(
                             "N.m: Nm N-m N*m",
-                            "lbf.ft: ft-lb ft-lbs ft.lb lb-ft lb.ft ftlb ft-lbf lbf-ft",
+                            "lbf.ft: ft-lb ft-lbs ft.lb lb-ft lb.ft ftlb ftlbs lbft ft-lbf lbf-ft",
                             "lbf.in: in-lb in-lbs in.lb lb-in lbf-in")),
             entry(Dimension.FORCE, spellings("lbf: lb lbs", "kgf: kg kp")),
             entry(Dimension.SPRING_RATE, spellings("lbf/in: lb/in lbs/in", "kgf/mm: kg/mm")),

@@ -10,15 +10,17 @@ import hotidle.circuits.DescribedCircuit;
 import hotidle.circuits.Library;
 import hotidle.circuits.ReadCircuit;
 import hotidle.newton.SteadySolver;
+import hotidle.part.Bushing;
+import hotidle.part.Clutch;
 import hotidle.part.PumpChamber;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.QuotedSet;
 import hotidle.transmission.Transmission;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** A unit of one's own made from a ready one. */
@@ -26,19 +28,7 @@ class NewUnitTest {
 
     private static final double PSI = 6894.757293168361;
 
-    private static final UnitAnswers LARGER = new UnitAnswers(
-            OptionalDouble.of(27e-6),
-            OptionalDouble.of(500),
-            OptionalDouble.of(200 * PSI),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.of(25 * PSI),
-            OptionalDouble.of(10e-3 / 60),
-            OptionalDouble.of(1.6e-3 / 60),
-            OptionalDouble.of(12e-3),
-            OptionalInt.of(24),
-            List.of(),
-            Map.of());
+    private static final UnitAnswers LARGER = UnitAnswers.of(Map.of("displacement", 27e-6, "engine-torque", 500.0, "set-pressure", 200 * PSI, "converter-feed", 25 * PSI, "cooler-flow", 10e-3 / 60, "lubrication", 1.6e-3 / 60, "bore-diameter", 12e-3, "bores", 24.0));
 
     private static String made(String like, UnitAnswers answers) {
         return NewUnit.quick("own", ready(like), answers);
@@ -99,24 +89,12 @@ class NewUnitTest {
 
     @Test
     void aVanePumpScalesToTheDisplacementAskedForByItsLengths() {
-        UnitAnswers answers = new UnitAnswers(
-                OptionalDouble.of(30e-6),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(100 * PSI),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                List.of(),
-                Map.of());
+        UnitAnswers answers = UnitAnswers.of(Map.of("displacement", 30e-6, "idle-pressure", 100 * PSI));
         Transmission own = sound(made("vane-six", answers)).unit();
         PumpChamber pump =
                 (PumpChamber) own.network().part("pump").orElseThrow().part();
         assertEquals(30e-6, pump.displacement(), 1e-3 * 30e-6);
-        assertEquals(100 * PSI, QuotedSet.noTorque(own), PSI);
+        assertEquals(100 * PSI, line(own), 0.1 * PSI);
     }
 
     @Test
@@ -143,19 +121,7 @@ class NewUnitTest {
     }
 
     private static UnitAnswers ranges(String... kept) {
-        return new UnitAnswers(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                List.of(kept),
-                Map.of());
+        return new UnitAnswers(Map.of(), List.of(kept), Map.of(), Map.of());
     }
 
     /** What an invented shaft bears would else be judged as if it were the user's. */
@@ -185,19 +151,14 @@ class NewUnitTest {
     }
 
     private static UnitAnswers pressures(double set, double idle, double reverse) {
-        return new UnitAnswers(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(set * PSI),
-                idle > 0 ? OptionalDouble.of(idle * PSI) : OptionalDouble.empty(),
-                reverse > 0 ? OptionalDouble.of(reverse * PSI) : OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                List.of(),
-                Map.of());
+        Map<String, Double> numbers = new HashMap<>(Map.of("set-pressure", set * PSI));
+        if (idle > 0) {
+            numbers.put("idle-pressure", idle * PSI);
+        }
+        if (reverse > 0) {
+            numbers.put("reverse-pressure", reverse * PSI);
+        }
+        return UnitAnswers.of(numbers);
     }
 
     /** Preload and boost area together: neither alone gives both. */
@@ -205,7 +166,94 @@ class NewUnitTest {
     void springAndBoostAreaOfAThrottleValveGiveTheSetAndTheIdlePressureAskedFor() {
         Transmission own = sound(made("crescent-four", pressures(170, 80, 0))).unit();
         assertEquals(170 * PSI, QuotedSet.now(own), 0.1 * PSI);
-        assertEquals(80 * PSI, QuotedSet.noTorque(own), 0.1 * PSI);
+        assertEquals(80 * PSI, line(own), 0.1 * PSI);
+    }
+
+    /** Whatever the lubrication takes beside it, and whether a solenoid or a throttle valve commands the line. */
+    @Test
+    void aGaugeAtHotIdleReadsWhatWasAskedForAndTheSetPressureStays() {
+        for (String like : List.of("crescent-four", "vane-six", "shuttle-five")) {
+            Map<String, Double> numbers = new HashMap<>(
+                    Map.of("idle-pressure", 70 * PSI, "set-pressure", 180 * PSI, "idle-speed", 10.0));
+            if (like.equals("vane-six")) {
+                numbers.put("lubrication", 2e-3 / 60);
+            }
+            UnitAnswers answers = UnitAnswers.of(numbers);
+            Transmission own = sound(made(like, answers)).unit();
+            assertEquals(70 * PSI, line(own), 0.1 * PSI, like);
+            assertEquals(180 * PSI, QuotedSet.now(own), 0.2 * PSI, like);
+            assertEquals(10, own.duty("hot-idle").orElseThrow().speed(), 1e-9, like);
+            assertFalse(own.assumed().contains("hot-idle.speed"), own.assumed().toString());
+        }
+    }
+
+    /** 62 psi of 200: below what the ready unit's spring would hold alone. */
+    @Test
+    void aSpringThatWouldHoldMoreThanTheIdlePressureIsSoftenedAndTablesStillAgreeWithIt() {
+        ReadCircuit read = CircuitReader.read(made("vane-six", pressures(200, 62, 0)), "own.yaml");
+        assertTrue(read.problems().isEmpty(), read.problems().toString());
+        Transmission own = read.circuit().orElseThrow().unit();
+        assertEquals(62 * PSI, line(own), 0.1 * PSI);
+        assertEquals(200 * PSI, QuotedSet.now(own), 0.2 * PSI);
+    }
+
+    /** Twice as far from its bore, the hub leaks more; its bushing's bore is no assumption any more. */
+    @Test
+    void hubAndItsClearanceAreThoseThatWereAskedFor() {
+        UnitAnswers answers = UnitAnswers.of(Map.of("hub-diameter", 47e-3, "hub-clearance", 0.12e-3));
+        Transmission own = sound(made("crescent-four", answers)).unit();
+        Bushing bushing =
+                (Bushing) own.network().part("hub-bushing").orElseThrow().part();
+        assertEquals(47e-3, bushing.fit().inner(), 1e-9);
+        assertEquals(0.12e-3, bushing.fit().outer() - bushing.fit().inner(), 1e-9);
+        assertFalse(own.assumed().contains("hub-bushing.hub"));
+        assertFalse(own.assumed().contains("hub-bushing.bore"), own.assumed().toString());
+        assertTrue(wrong("crescent-four", UnitAnswers.of(Map.of("hub-clearance", 3e-3)))
+                .startsWith("hub-clearance: a bushing of its hub runs with 0.43 mm (0.017 in) at most"));
+        assertTrue(wrong("vane-six", UnitAnswers.of(Map.of("hub-diameter", 47e-3)))
+                .contains("vane-six has no bushing on the pump's hub"));
+    }
+
+    private static UnitAnswers faces(int count, OptionalDouble radius, Map<String, Double> areas) {
+        return new UnitAnswers(
+                Map.of(), List.of(), areas, Map.of("forward-clutch", new UnitAnswers.Faces(count, radius)));
+    }
+
+    private static Clutch clutch(UnitAnswers answers) {
+        return (Clutch) sound(made("crescent-four", answers))
+                .unit()
+                .network()
+                .part("forward-clutch")
+                .orElseThrow()
+                .part();
+    }
+
+    /** Torque is as faces times mean radius times piston area: where the area is not known, the clutch carries as much as before. */
+    @Test
+    void moreFacesOfAClutchNeedASmallerPistonForTheSameTorque() {
+        Clutch ten = clutch(UnitAnswers.NONE);
+        Clutch twelve = clutch(faces(12, OptionalDouble.empty(), Map.of()));
+        assertEquals(ten.piston().area() * 10 / 12, twelve.piston().area(), 1e-3 * ten.piston().area());
+        Clutch wide = clutch(faces(12, OptionalDouble.of(0.0825), Map.of()));
+        assertEquals(ten.piston().area() * 10 / 12 * 0.06875 / 0.0825, wide.piston().area(), 1e-3 * ten.piston().area());
+        Clutch known = clutch(faces(12, OptionalDouble.empty(), Map.of("forward-clutch", 140e-4)));
+        assertEquals(140e-4, known.piston().area(), 1e-9);
+        assertTrue(wrong("crescent-four", new UnitAnswers(
+                        Map.of(), List.of(), Map.of(), Map.of("intermediate-band", new UnitAnswers.Faces(2, OptionalDouble.empty()))))
+                .startsWith("faces: intermediate-band is no clutch of it; those are forward-clutch"));
+    }
+
+    /** The converter is fed from the line, the lubrication by the pump. */
+    @Test
+    void aNeedThatNoSuchUnitCouldMeetIsRefused() {
+        for (String like : List.of("crescent-four", "vane-six", "shuttle-five")) {
+            assertTrue(wrong(like, UnitAnswers.of(Map.of("converter-feed", 200 * PSI)))
+                    .startsWith("converter-feed: the line feeds the converter, and without engine torque the line is set to "));
+            assertTrue(wrong(like, UnitAnswers.of(Map.of("lubrication", 1e-3)))
+                    .startsWith("lubrication: at idle speed the pump moves "));
+        }
+        assertTrue(wrong("vane-six", UnitAnswers.of(Map.of("idle-speed", 40.0)))
+                .startsWith("idle-speed: it must be below 1800 rpm"));
     }
 
     /** At full throttle in crescent-four, whatever the throttle of its driving condition in reverse. */
@@ -222,9 +270,7 @@ class NewUnitTest {
     @Test
     void aPressureThatNoSpringOrAreaGivesIsRefusedWithWhatItMustLieBetween() {
         String low = wrong("crescent-four", pressures(170, 5, 0));
-        assertTrue(
-                low.startsWith("idle-pressure: it must lie between what the throttle valve holds without a spring, "),
-                low);
+        assertTrue(low.startsWith("idle-pressure: a gauge at hot-idle can read from 2"), low);
         String relief = wrong("crescent-four", pressures(170, 0, 2000));
         assertTrue(relief.contains("where the relief valve opens"), relief);
         String none = wrong("vane-six", pressures(170, 0, 200));
@@ -237,19 +283,7 @@ class NewUnitTest {
     }
 
     private static UnitAnswers flows(double cooler, double lubrication) {
-        return new UnitAnswers(
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(cooler / 6e4),
-                OptionalDouble.of(lubrication / 6e4),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                List.of(),
-                Map.of());
+        return UnitAnswers.of(Map.of("cooler-flow", cooler / 6e4, "lubrication", lubrication / 6e4));
     }
 
     /** Nearly three times the lubrication behind a smaller cooler: what comes through it is shared by need. */

@@ -12,14 +12,11 @@ import hotidle.answer.phrase.NewPhrase;
 import hotidle.assess.NotCommanded;
 import hotidle.circuits.create.MeasureFirst;
 import hotidle.study.JudgedBuild;
-import hotidle.study.Judgement;
 import hotidle.study.SameSpeedFilms;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What new says of the unit that it made: what it would be as sound, what was assumed, what to measure first and which command is next.
@@ -29,7 +26,6 @@ import java.util.OptionalDouble;
  * @param films        of that build alone
  * @param measureFirst which assumed sizes move its verdict most
  * @param onSheet      sizes that its measurement sheet asks for
- * @param idle         asked without engine torque [Pa]; empty where it was not asked for
  * @param next         lines of which commands come next, and where answers are kept
  */
 public record NewUnitScreen(
@@ -39,14 +35,10 @@ public record NewUnitScreen(
         SameSpeedFilms films,
         Optional<MeasureFirst> measureFirst,
         List<String> onSheet,
-        OptionalDouble idle,
         String next) {
 
     /** Sizes that are named (chosen). */
     private static final int NAMED = 3;
-
-    /** A gauge this far from what was asked for is said (chosen): a shop's gauge shows as much [-]. */
-    private static final double TOLD_OFF = 0.02;
 
     /** What moves the limit by less is not worth a measurement (chosen) [-]. */
     private static final double TOLD = 0.005;
@@ -55,34 +47,10 @@ public record NewUnitScreen(
     public String screen() {
         List<String> all =
                 sound.duties().stream().map(judged -> judged.duty().name()).toList();
-        String foot = idleSaid()
-                + measureFirst.map(this::sizes).orElse("")
+        String foot = measureFirst.map(this::sizes).orElse("")
                 + next
                 + Caution.of(sound.unit().commanded().isPresent(), false) + "\n";
         return new MarginsScreen(units, Wrap.lines(made, "", "  "), List.of(sound), all, foot).text();
-    }
-
-    /** What the gauge shows at the slowest driving condition where an idle pressure was asked for and it shows another. */
-    private String idleSaid() {
-        if (idle.isEmpty()) {
-            return "";
-        }
-        return sound.duties().stream()
-                .filter(judged -> judged.figures().isPresent())
-                .min(Comparator.comparingDouble(judged -> judged.duty().speed()))
-                .filter(judged -> Math.abs(line(judged) - idle.getAsDouble()) > TOLD_OFF * idle.getAsDouble())
-                .map(judged -> Wrap.lines(
-                        NewPhrase.idle(
-                                Quantity.PRESSURE.with(units, idle.getAsDouble()),
-                                Quantity.PRESSURE.with(units, line(judged)),
-                                judged.duty().name()),
-                        "",
-                        "  "))
-                .orElse("");
-    }
-
-    private static double line(Judgement judged) {
-        return judged.figures().orElseThrow().line();
     }
 
     private String sizes(MeasureFirst first) {
@@ -107,7 +75,6 @@ public record NewUnitScreen(
     /** Every limit besides. */
     public String full() {
         return Wrap.lines(made, "", "  ")
-                + idleSaid()
                 + measureFirst.map(this::sizes).orElse("")
                 + next
                 + "\n"

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /** What {@code new} asks, and what it says of the unit that it made. */
@@ -70,27 +71,27 @@ public final class NewPhrase {
                 .collect(Collectors.joining());
     }
 
-    /** Where the asking ends at an answer that cannot be taken. */
+    /** Where the asking ends with answers that cannot be taken. */
     public static String stopped(Object kept) {
-        return "kept: the answers before it are in " + kept + "; go on with --ask --answers " + kept;
+        return "kept: every answer that could be taken is in " + kept + "; --ask --answers " + kept
+                + " asks for the others alone";
+    }
+
+    /** Above answers that came by a pipe and cannot be taken. */
+    public static String refused(int refused) {
+        return "hotidle: --ask: " + CountPhrase.of(refused, "answer")
+                + " cannot be taken; what comes after one is looked at without it";
+    }
+
+    /** A question that is left out. */
+    public static String notAsked(String question, String why) {
+        return "Not asked: " + question + ", for " + why + ".";
     }
 
     /** What is typed, or a file in its place, ends before the questions do. */
     public static String ended(String question, int number, int of) {
         return "hotidle: --ask: the answers end before question " + number + " of " + of + ", " + question
                 + "\nmend: answer it; an empty line keeps what stands in [ ]";
-    }
-
-    /**
-     * An idle pressure that was asked for, where the gauge shows another.
-     *
-     * @param asked line pressure without engine torque
-     * @param reads what the gauge reads, with its unit
-     * @param duty  where
-     */
-    public static String idle(String asked, String reads, String duty) {
-        return "Asked for " + asked + " without engine torque: at " + duty + " the gauge would read " + reads
-                + ", for there the engine asks for some, and the line rises over what is set.";
     }
 
     /** The file that was made. */
@@ -109,20 +110,34 @@ public final class NewPhrase {
      */
     public static String measureFirst(String limit, Map<String, Double> fits, Map<String, Double> others) {
         return "Measure first what moves " + limit + " most (a tenth more of it adds)"
-                + (fits.isEmpty() ? "" : "; on the sheet: " + sizes(fits))
-                + (others.isEmpty() ? "" : "; not on the sheet, write it into the file: " + sizes(others)) + ".";
+                + (fits.isEmpty() ? "" : "; rows of the sheet: " + sizes(fits, NewPhrase::row))
+                + (others.isEmpty()
+                        ? ""
+                        : "; no fits, so not on the sheet, but in the file, over the ~: "
+                                + sizes(others, path -> path))
+                + ".";
     }
 
-    private static String sizes(Map<String, Double> sizes) {
+    /** A row of the sheet by its first two columns, part and size. */
+    private static String row(String path) {
+        return path.replaceFirst("\\.", ", ");
+    }
+
+    private static String sizes(Map<String, Double> sizes, UnaryOperator<String> named) {
         return sizes.entrySet().stream()
-                .map(one -> String.format(Locale.ROOT, "%s %+.0f %%", one.getKey(), 100 * one.getValue()))
+                .map(one -> String.format(Locale.ROOT, "%s %+.0f %%", named.apply(one.getKey()), 100 * one.getValue()))
                 .collect(Collectors.joining(", "));
     }
 
-    /** Which commands come next, each on a line of its own so that it can be copied. */
+    /** Which commands come next, each at the end of a line so that it can be copied. */
     public static String next(Object file, Object sheet) {
-        return "Next, to measure: hotidle sheet " + file + " --out " + sheet + "\nthen, filled in: hotidle compare "
-                + file + " --sheet " + sheet + "\n";
+        String measured = " " + file + " --sheet " + sheet;
+        return "Next, in this order:\n"
+                + "  fill it in      hotidle sheet " + file + " --out " + sheet + "\n"
+                + "  read right?     hotidle check" + measured + "\n"
+                + "  beside all new  hotidle compare" + measured + "\n"
+                + "  what fails      hotidle margins" + measured + "\n"
+                + "  what to repair  hotidle leaks" + measured + " --by job\n";
     }
 
     /** Where answers that were asked for are kept. */

@@ -48,20 +48,33 @@ class NewPhraseTest {
     }
 
     @Test
+    void answersThatAPipeBroughtAreCountedAboveWhatIsWrongWithThem() {
+        assertEquals(
+                "hotidle: --ask: 2 answers cannot be taken; what comes after one is looked at without it",
+                NewPhrase.refused(2));
+        assertEquals("Not asked: bores, for a has none.", NewPhrase.notAsked("bores", "a has none"));
+    }
+
+    @Test
     void whatWasMadeIsCountedAndWhatToDoNextIsACommand() {
         assertTrue(NewPhrase.made("a.yaml", 120, "vane-six", "1 clutch (a)", 1).contains("1 number in it is assumed"));
         assertTrue(
                 NewPhrase.made("a.yaml", 120, "vane-six", "1 clutch (a)", 2).contains("2 numbers in it are assumed"));
         assertEquals(
-                "Next, to measure: hotidle sheet a.yaml --out a.csv\nthen, filled in: hotidle compare a.yaml --sheet a.csv\n",
+                "Next, in this order:\n"
+                        + "  fill it in      hotidle sheet a.yaml --out a.csv\n"
+                        + "  read right?     hotidle check a.yaml --sheet a.csv\n"
+                        + "  beside all new  hotidle compare a.yaml --sheet a.csv\n"
+                        + "  what fails      hotidle margins a.yaml --sheet a.csv\n"
+                        + "  what to repair  hotidle leaks a.yaml --sheet a.csv --by job\n",
                 NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
-                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); on the sheet: lube.bore +4 %; not on the sheet, write it into the file: lube.diameter -9 %.",
+                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); rows of the sheet: lube, bore +4 %; no fits, so not on the sheet, but in the file, over the ~: lube.diameter -9 %.",
                 NewPhrase.measureFirst(
                         "cooler (cooler) at hot-idle", Map.of("lube.bore", 0.04), Map.of("lube.diameter", -0.09)));
         assertEquals(
-                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); on the sheet: lube.bore +4 %.",
+                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); rows of the sheet: lube, bore +4 %.",
                 NewPhrase.measureFirst("cooler (cooler) at hot-idle", Map.of("lube.bore", 0.04), Map.of()));
     }
 }
