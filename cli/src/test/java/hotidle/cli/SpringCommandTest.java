@@ -44,6 +44,26 @@ class SpringCommandTest {
         assertTrue(run.out().contains("boost diameter"), run.out());
     }
 
+    /** Whoever wants less at idle asks for it by the set pressure: the spring takes as much off both. */
+    @Test
+    void aPressureBelowWhatSignalsHoldSaysWhichSetPressureLowersHotIdle() {
+        String said = Run.of("spring", "vane-six", "--set", "60psi").out().replaceAll("\\s+", " ");
+        assertTrue(said.contains("that the gauge reads at hot-idle now, give a --set between "), said);
+        String lower = Run.of("spring", "vane-six", "--set", "180psi").out();
+        assertTrue(lower.contains("take out "), lower);
+        assertTrue(lower.contains("with less pressure clutches and lockup hold less"), lower);
+    }
+
+    @Test
+    void theAnswerAfterJobsFitsAScreenWithWhatStandsAboveIt() {
+        for (String set : new String[] {"120psi", "300psi"}) {
+            Run run = Run.of(
+                    "spring", "crescent-four", "--build", "worn", "--job", "pump", "--job", "regulator bore", "--set", set);
+            assertEquals(HotIdle.DONE, run.code(), run.err());
+            assertTrue(run.out().lines().count() + run.err().lines().count() <= 24, run.err() + run.out());
+        }
+    }
+
     @Test
     void aSetPressureAboveWhichTheInputShaftGivesFirstBuysNoTorque() {
         Run high = Run.of("spring", "shuttle-five", "--build", "fresh", "--set", "240psi");

@@ -16,8 +16,41 @@ public record SpringPhrase(UnitSystem units) {
     /** Above what each change moves. */
     public static final String MOVES = "what it moves";
 
-    public static final String CAUTION =
-            "An estimate, not an approval: raised pressure loads case, pump and converter.";
+    /** What of a shim, of which the file does not know whether there is one. */
+    public static final String AS_IT_IS = "as it is";
+
+    /** What an answer is not, by whether the pressure is raised. */
+    public static String caution(boolean raised) {
+        return "An estimate, not an approval: "
+                + (raised
+                        ? "raised pressure loads case, pump and converter."
+                        : "with less pressure clutches and lockup hold less.");
+    }
+
+    /** What to do with shims. */
+    public static String shim(boolean add, String thickness) {
+        return (add ? "add " : "take out ") + thickness;
+    }
+
+    /** Where shims are to be taken out: whether there are as many nobody but who opens it knows. */
+    public static String shimOut(String thickness) {
+        return "Shim: take out " + thickness + " of shims. Where fewer are fitted the spring has to be shorter by the rest,"
+                + " or another one (preload).";
+    }
+
+    /**
+     * Where no spring gives so little, since signals alone hold more at full torque.
+     *
+     * @param least that a spring gives
+     * @param now   set pressure
+     * @param idle  the slowest driving condition
+     * @param reads what the gauge reads there
+     */
+    public String tooLow(double least, double now, String idle, double reads) {
+        return "--set is at full torque, where signals alone hold " + psi(least) + " without a spring. For less than the "
+                + psi(reads) + " that the gauge reads at " + idle + " now, give a --set between " + psi(least) + " and "
+                + psi(now) + ": a softer spring takes as much off there.";
+    }
 
     /** What is changed. */
     public static String name(Lever lever, String signal) {
@@ -118,8 +151,8 @@ public record SpringPhrase(UnitSystem units) {
 
     /** What the changes mean, and what a spring and a boost do that differs. */
     public static final String MEANT =
-            "Preload: another spring of the same rate and height; rate: one of the same free length; both raise all torques alike. Boost:"
-                    + " a full land, which raises with its signal.";
+            "Preload: another spring of the same rate and height; rate: one of the same free length; both raise or lower all torques"
+                    + " alike. Boost: a full land, which acts with its signal.";
 
     /** Where more shims are asked for than are put in (common practice: up to 4 mm). */
     public static final String MANY_SHIMS = "More than 4 mm of shims is no job for shims: take another spring.";

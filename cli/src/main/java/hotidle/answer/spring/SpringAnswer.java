@@ -2,6 +2,7 @@ package hotidle.answer.spring;
 
 import hotidle.answer.Answer;
 import hotidle.answer.UsefulPressureSentence;
+import hotidle.answer.format.FirstScreen;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.format.Quantity.UnitSystem;
 import hotidle.answer.format.TextTable;
@@ -41,16 +42,46 @@ public record SpringAnswer(
 
     @Override
     public String screen() {
-        return text(!pumpCannot());
+        FirstScreen screen = new FirstScreen(Wrap.lines(caution(), "", "  ")).add(tables());
+        List<String> said = new ArrayList<>(sentences());
+        said.add(next());
+        if (!pumpCannot()) {
+            said.add(SpringPhrase.MEANT);
+        }
+        said.addAll(noHeights());
+        for (String sentence : said) {
+            String lines = Wrap.lines(sentence, "", "  ");
+            if (lines.lines().count() <= screen.room() - KEPT_LINES) {
+                screen.add(lines);
+            }
+        }
+        return screen.text();
     }
+
+    /** What stands above the screen of jobs and of a sheet. */
+    private static final int KEPT_LINES = 2;
 
     @Override
     public String full() {
-        return text(true);
+        List<String> said = new ArrayList<>(sentences());
+        said.add(SpringPhrase.MEANT);
+        said.addAll(noHeights());
+        said.add(next());
+        said.add(caution());
+        StringBuilder text = new StringBuilder(tables());
+        said.forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
+        return text.toString();
     }
 
-    /** @param all also what matters only to who changes a spring */
-    private String text(boolean all) {
+    private String caution() {
+        return SpringPhrase.caution(study.pressure() >= study.now());
+    }
+
+    private String next() {
+        return SpringPhrase.next(SpringCommands.window(circuit, asked, study.least(), study.pressure()));
+    }
+
+    private String tables() {
         SpringPhrase phrase = new SpringPhrase(units);
         SpringRows rows = new SpringRows(units, study);
         StringBuilder text = new StringBuilder();
@@ -67,9 +98,7 @@ public record SpringAnswer(
         text.append(changes.aligned()).append('\n');
         TextTable moved = new TextTable(rows.moved());
         rows.rows().forEach(moved::add);
-        text.append(moved.aligned());
-        sentences(all).forEach(sentence -> text.append(Wrap.lines(sentence, "", "  ")));
-        return text.append(Wrap.lines(SpringPhrase.CAUTION, "", "  ")).toString();
+        return text.append(moved.aligned()).toString();
     }
 
     /** Whether as much is commanded whatever the engine's torque. */
@@ -80,8 +109,8 @@ public record SpringAnswer(
     /** Shims are put in up to this (common practice) [m]. */
     private static final double MOST_SHIMS = 4e-3;
 
-    private List<String> sentences(boolean all) {
-        List<String> said = new ArrayList<>();
+    private List<String> sentences() {
+        List<String> said = new ArrayList<>(lowered());
         List<SpringStudy.Way> made = made();
         UsefulPressureSentence.beyond(units, build(), useful).ifPresent(said::add);
         List<String> low = low();
@@ -97,23 +126,38 @@ public record SpringAnswer(
         if (!end.isEmpty()) {
             said.add(SpringPhrase.atEnd(end));
         }
-        if (made.stream()
-                .anyMatch(way -> way.change().lever() == Lever.SHIM
-                        && way.change().needed().orElse(0) > MOST_SHIMS)) {
+        if (shim().orElse(0) > MOST_SHIMS) {
             said.add(SpringPhrase.MANY_SHIMS);
         }
-        if (all) {
-            said.add(SpringPhrase.MEANT);
-        }
-        if (study.ways().stream()
-                .filter(way -> way.change().lever() == Lever.PRELOAD)
-                .allMatch(way -> way.change().overStop().isEmpty())) {
-            said.add(SpringPhrase.noHeights(study.unit().command().regulator()));
-        }
-        if (all) {
-            said.add(SpringPhrase.next(SpringCommands.window(circuit, asked, study.least(), study.pressure())));
-        }
         return said;
+    }
+
+    /** Added [m], below zero taken out; empty where no shim does it. */
+    private OptionalDouble shim() {
+        return study.ways().stream()
+                .map(SpringStudy.Way::change)
+                .filter(change -> change.lever() == Lever.SHIM)
+                .flatMapToDouble(change -> change.needed().stream())
+                .findFirst();
+    }
+
+    /** How less pressure is come to. */
+    private List<String> lowered() {
+        if (shim().orElse(0) < 0) {
+            return List.of(SpringPhrase.shimOut(Quantity.SIZE.with(units, -shim().getAsDouble())));
+        }
+        return study.pressure() < study.least()
+                ? study.asIs().idle().figures().stream()
+                        .map(at -> new SpringPhrase(units).tooLow(study.least(), study.now(), idle(), at.line()))
+                        .toList()
+                : List.of();
+    }
+
+    private List<String> noHeights() {
+        boolean none = study.ways().stream()
+                .filter(way -> way.change().lever() == Lever.PRELOAD)
+                .allMatch(way -> way.change().overStop().isEmpty());
+        return none ? List.of(SpringPhrase.noHeights(study.unit().command().regulator())) : List.of();
     }
 
     private List<SpringStudy.Way> made() {

@@ -24,22 +24,27 @@ record SpringRows(UnitSystem units, SpringStudy study) {
     /** A row of a change. */
     List<String> change(SpringChange change) {
         String name = SpringPhrase.name(change.lever(), change.signal());
+        String now = change.lever() == Lever.SHIM ? SpringPhrase.AS_IT_IS : with(change.lever(), change.now());
         if (change.obstacle().isPresent()) {
             return List.of(
                     name,
-                    with(change.lever(), change.now()),
+                    now,
                     SpringPhrase.obstacle(change.obstacle().get()),
                     "-",
                     "-");
         }
         return List.of(
                 name,
-                change.lever() == Lever.SHIM ? "as it is" : with(change.lever(), change.now()),
+                now,
                 change.lever() == Lever.SHIM
-                        ? more(change)
+                        ? shim(change.needed().orElseThrow())
                         : with(change.lever(), change.needed().orElseThrow()),
                 change.lever() == Lever.SHIM ? "-" : more(change),
                 change.lever() == Lever.BOOST ? "-" : new SpringPhrase(units).room(change.overStop()));
+    }
+
+    private String shim(double added) {
+        return SpringPhrase.shim(added > 0, quantity(Lever.SHIM).with(units, Math.abs(added)));
     }
 
     private String more(SpringChange change) {

@@ -69,6 +69,25 @@ class SpringPhraseTest {
     }
 
     @Test
+    void lessPressureIsCautionedForWhatHoldsLess() {
+        assertTrue(SpringPhrase.caution(true).endsWith("raised pressure loads case, pump and converter."));
+        assertTrue(SpringPhrase.caution(false).endsWith("with less pressure clutches and lockup hold less."));
+        assertEquals("add 1 mm", SpringPhrase.shim(true, "1 mm"));
+        assertEquals("take out 1 mm", SpringPhrase.shim(false, "1 mm"));
+        assertTrue(SpringPhrase.shimOut("1 mm").startsWith("Shim: take out 1 mm of shims."));
+    }
+
+    @Test
+    void whereSignalsHoldMoreThePressureToAskForIsNamed() {
+        assertEquals(
+                "--set is at full torque, where signals alone hold 130 psi without a spring. For less than the 74 psi that the"
+                        + " gauge reads at hot-idle now, give a --set between 130 psi and 190 psi: a softer spring takes as much"
+                        + " off there.",
+                new SpringPhrase(UnitSystem.SHOP)
+                        .tooLow(130 * SetPressure.PSI, 190 * SetPressure.PSI, "hot-idle", 74 * SetPressure.PSI));
+    }
+
+    @Test
     void theWindowThatIsTriedBeginsWhereASpringCanSetTheLine() {
         assertEquals(
                 "hotidle window shuttle-five --build fresh --set-by spring --set 100..400/20psi",

@@ -100,7 +100,30 @@ class SpringAnswerTest {
                 .filter(line -> line.startsWith("shim "))
                 .findFirst()
                 .orElseThrow();
-        assertTrue(row.matches("shim +as it is +\\+1\\.500 mm +- .*"), row);
+        assertTrue(row.matches("shim +as it is +add 1\\.500 mm +- .*"), row);
+    }
+
+    /** Whether there are shims to take out the file does not know. */
+    @Test
+    void aShimThatIsTakenOutIsToldInWordsAndNotByASign() {
+        String full = answer(UnitSystem.METRIC, List.of(made(change(Lever.SHIM, "", 0, -1.5e-3)))).full();
+        assertTrue(full.contains("take out 1.500 mm"), full);
+        assertFalse(full.contains("-1.500 mm"), full);
+        assertTrue(
+                full.replaceAll("\\s+", " ")
+                        .contains("Shim: take out 1.500 mm of shims. Where fewer are fitted the spring has to be shorter by"
+                                + " the rest, or another one"),
+                full);
+    }
+
+    /** What the table shows comes first, then what is wrong with a change; what the words mean has to wait. */
+    @Test
+    void theFirstScreenLeavesOutWhatFindsNoRoomBesideJobsAndASheet() {
+        SpringAnswer many = new SpringAnswer(
+                UnitSystem.SHOP, "a-rather-long-name-of-a-file.yaml --sheet a-rather-long-name-of-a-sheet.csv", study);
+        assertTrue(many.screen().lines().count() <= Wrap.LINES - 2, many.screen());
+        assertTrue(many.screen().lines().allMatch(line -> line.length() <= Wrap.WIDTH), many.screen());
+        assertTrue(many.full().contains("Coil bind not judged"), many.full());
     }
 
     @Test
