@@ -59,7 +59,6 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
             throw new UncheckedIOException(e);
         }
         if (!refused.isEmpty()) {
-            err().println();
             throw new WrongInputException(all(refused) + stopped(answers));
         }
         return answers;
@@ -68,7 +67,9 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
     /** Answers that came by a pipe and cannot be taken, under one heading where there are several. */
     private static String all(List<String> refused) {
         String each = String.join("\n", refused);
-        return refused.size() == 1 ? each : NewPhrase.refused(refused.size()) + "\n" + each.replaceAll("(?m)^hotidle: ", "");
+        return refused.size() == 1
+                ? each
+                : NewPhrase.refused(refused.size()) + "\n" + each.replaceAll("(?m)^hotidle: ", "");
     }
 
     /**
@@ -89,8 +90,10 @@ record AskedAnswers(ReadyUnit ready, Quantity.UnitSystem units, Path kept, boole
                     at + 1, questions.size(), question, about(question), shown(question, answers)));
             err().flush();
             String line = lines.readLine();
-            if (line == null) {
+            if (!terminal || line == null) {
                 err().println();
+            }
+            if (line == null) {
                 List<String> wrong = new ArrayList<>(refused);
                 wrong.add(NewPhrase.ended(question, at + 1, questions.size()));
                 throw new WrongInputException(all(wrong) + stopped(answers));

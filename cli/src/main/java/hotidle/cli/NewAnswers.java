@@ -142,17 +142,17 @@ final class NewAnswers {
     }
 
     /** A clutch, its count of faces, and perhaps their mean radius: forward-clutch=10x68mm. */
-    private static final Pattern FACES = Pattern.compile("(?<name>[^=]+)=\\s*(?<count>[1-9]\\d?)\\s*([x*]\\s*(?<radius>\\S.*))?");
+    private static final Pattern FACES =
+            Pattern.compile("(?<name>[^=]+)=\\s*(?<count>[1-9]\\d?)\\s*([x*]\\s*(?<radius>\\S.*))?");
 
     private static Map<String, UnitAnswers.Faces> faces(List<String> words) {
         Map<String, UnitAnswers.Faces> faces = new LinkedHashMap<>();
         for (String word : words) {
             Matcher one = FACES.matcher(word);
             if (!one.matches()) {
-                throw new WrongInputException(
-                        "hotidle: --faces " + word
-                                + ": write a clutch and how many friction faces it has, forward-clutch=10, and their mean radius"
-                                + " where you know it, forward-clutch=10x68mm");
+                throw new WrongInputException("hotidle: --faces " + word
+                        + ": write a clutch and how many friction faces it has, forward-clutch=10, and their mean radius"
+                        + " where you know it, forward-clutch=10x68mm");
             }
             faces.put(
                     one.group("name").strip(),

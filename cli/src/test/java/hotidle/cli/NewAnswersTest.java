@@ -74,7 +74,9 @@ class NewAnswersTest {
         for (String text : List.of("24mL", "24 ml", "24 cc", "24 mL/rev", "24ml/rev", "24 cm3/rev")) {
             assertEquals(
                     24e-6,
-                    NewAnswers.of(Map.of("displacement", text)).number("displacement").orElseThrow(),
+                    NewAnswers.of(Map.of("displacement", text))
+                            .number("displacement")
+                            .orElseThrow(),
                     1e-15,
                     text);
         }

@@ -96,13 +96,12 @@ class NewCommandTest {
         String[] ask = {"new", "bus", "--like", "crescent-four", "--ask", "--out", file.toString()};
         Run wrong = typed("24 cm3/rev\n\n170 psi\n5 psi\n650\n" + REST, ask);
         assertEquals(HotIdle.WRONG_INPUT, wrong.code());
-        assertTrue(
-                wrong.err().contains("--idle-pressure: a gauge at hot-idle can read from 2"),
-                wrong.err());
+        assertTrue(wrong.err().contains("--idle-pressure: a gauge at hot-idle can read from 2"), wrong.err());
         assertTrue(wrong.err().contains("--ask: 2 answers cannot be taken"), wrong.err());
         assertTrue(wrong.err().contains("--idle-speed 650, a number without its unit"), wrong.err());
         assertTrue(
-                wrong.err().replaceAll("\\s+", " ").contains("--ask --answers " + kept + " asks for the others alone"), wrong.err());
+                wrong.err().replaceAll("\\s+", " ").contains("--ask --answers " + kept + " asks for the others alone"),
+                wrong.err());
         assertEquals("question,answer\r\ndisplacement,24 cm3/rev\r\nset-pressure,170 psi\r\n", Files.readString(kept));
         Run again = typed("", ask);
         assertTrue(again.err().contains("is there already, with the answers of another time"), again.err());
@@ -147,18 +146,26 @@ class NewCommandTest {
         assertTrue(
                 asked.err().contains("2 of 15  set-pressure, highest line pressure forward [9.83 bar]: "), asked.err());
         assertTrue(asked.err().contains("--clutch none: write its name and its area"), asked.err());
-        assertTrue(
-                asked.err().contains("[forward-clutch=10,direct-clutch=10,low-reverse-brake=18]"), asked.err());
+        assertTrue(asked.err().contains("[forward-clutch=10,direct-clutch=10,low-reverse-brake=18]"), asked.err());
     }
 
     /** Who is not asked for the pressure in reverse is told that, and why. */
     @Test
     void aQuestionThatTheReadyUnitHasNoAnswerToIsNamedWithItsReason(@TempDir Path folder) {
-        Run asked = typed("", "new", "x", "--like", "vane-six", "--ask", "--out", folder.resolve("x.yaml").toString());
+        Run asked = typed(
+                "",
+                "new",
+                "x",
+                "--like",
+                "vane-six",
+                "--ask",
+                "--out",
+                folder.resolve("x.yaml").toString());
         String said = asked.err().replaceAll("\\s+", " ");
         assertTrue(
-                said.contains("Not asked: reverse-pressure, for vane-six has no area of its regulator that is drained in"
-                        + " reverse, so that reverse has the line pressure of any range."),
+                said.contains(
+                        "Not asked: reverse-pressure, for vane-six has no area of its regulator that is drained in"
+                                + " reverse, so that reverse has the line pressure of any range."),
                 said);
         assertTrue(said.contains("Not asked: hub-diameter, for vane-six has no bushing on the pump's hub."), said);
     }

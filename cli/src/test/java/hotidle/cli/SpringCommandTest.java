@@ -58,7 +58,16 @@ class SpringCommandTest {
     void theAnswerAfterJobsFitsAScreenWithWhatStandsAboveIt() {
         for (String set : new String[] {"120psi", "300psi"}) {
             Run run = Run.of(
-                    "spring", "crescent-four", "--build", "worn", "--job", "pump", "--job", "regulator bore", "--set", set);
+                    "spring",
+                    "crescent-four",
+                    "--build",
+                    "worn",
+                    "--job",
+                    "pump",
+                    "--job",
+                    "regulator bore",
+                    "--set",
+                    set);
             assertEquals(HotIdle.DONE, run.code(), run.err());
             assertTrue(run.out().lines().count() + run.err().lines().count() <= 24, run.err() + run.out());
         }

@@ -85,7 +85,8 @@ final class IdleGauge {
             g = now();
         }
         if (Math.abs(g - asked) > NEAR) {
-            throw new UnitAnswers.WrongAnswerException(QUESTION, "no spring and command are found that make a gauge read it");
+            throw new UnitAnswers.WrongAnswerException(
+                    QUESTION, "no spring and command are found that make a gauge read it");
         }
     }
 

@@ -122,8 +122,9 @@ public final class NewUnit {
             return;
         }
         double least = fit.softens() ? fit.leastAlone() : tables.springAlone();
-        String whatLeast =
-                fit.softens() ? "with no preload left on the regulator's spring" : "which the regulator's spring holds alone";
+        String whatLeast = fit.softens()
+                ? "with no preload left on the regulator's spring"
+                : "which the regulator's spring holds alone";
         double share = ready.springShare();
         List<Double> before = tables.pressures();
         gauge.make(asked.getAsDouble(), least, whatLeast, pressure -> {
@@ -138,11 +139,12 @@ public final class NewUnit {
     private void there(String question, Iterable<String> names, String key, String kind) {
         Map<String, Object> parts = draft.section("parts");
         for (String name : names) {
-            boolean there = Draft.map(parts.get(name)).map(part -> part.containsKey(key)).orElse(false);
+            boolean there = Draft.map(parts.get(name))
+                    .map(part -> part.containsKey(key))
+                    .orElse(false);
             if (!there) {
                 throw new UnitAnswers.WrongAnswerException(
-                        question,
-                        name + " is no " + kind + " of it; those are " + String.join(", ", with(key)));
+                        question, name + " is no " + kind + " of it; those are " + String.join(", ", with(key)));
             }
         }
     }
@@ -228,7 +230,9 @@ public final class NewUnit {
                 sure(keys, "flow");
             }
             if (kind.equals("converter") && answers.has("converter-feed")) {
-                keys.put("charge-needed", Amounts.of(answers.number("converter-feed").getAsDouble() / SetPressure.PSI, "psi"));
+                keys.put(
+                        "charge-needed",
+                        Amounts.of(answers.number("converter-feed").getAsDouble() / SetPressure.PSI, "psi"));
             }
             if (kind.equals("annular-gap") && answers.has(UnitAnswers.BORES)) {
                 sure(keys, "count");

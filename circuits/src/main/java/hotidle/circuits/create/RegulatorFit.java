@@ -145,8 +145,7 @@ final class RegulatorFit {
                 .findFirst()
                 .orElseThrow();
         double none = new CommandTables(draft.section("command")).springAlone();
-        return unit.command()
-                .preloadFor(unit.network(), unit.command().control(forward, none), alone);
+        return unit.command().preloadFor(unit.network(), unit.command().control(forward, none), alone);
     }
 
     /**

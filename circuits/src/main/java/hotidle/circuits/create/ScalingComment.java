@@ -43,9 +43,10 @@ record ScalingComment(
             rule(lines, "hub and its bushing", by.hub(), "ratio of hub diameters");
         }
         if (!answers.faces().isEmpty()) {
-            lines.add("  clutches of which the friction faces were asked for ("
-                    + String.join(", ", answers.faces().keySet())
-                    + "): a piston area that was not is less by the ratio of faces times mean radius ((inner + outer diameter)/4)");
+            lines.add(
+                    "  clutches of which the friction faces were asked for ("
+                            + String.join(", ", answers.faces().keySet())
+                            + "): a piston area that was not is less by the ratio of faces times mean radius ((inner + outer diameter)/4)");
         }
         rule(
                 lines,
@@ -55,8 +56,7 @@ record ScalingComment(
         rule(lines, "lubrication: needs", by.lube(), "ratio of lubrication flows");
         lubrication.ifPresent(fit -> lines.add(fitted(fit)));
         rule(lines, "valve-body bores: diameters and lengths", by.bore(), "ratio of diameters");
-        boolean fitted =
-                answers.has("idle-pressure") || answers.has("reverse-pressure");
+        boolean fitted = answers.has("idle-pressure") || answers.has("reverse-pressure");
         if (fitted) {
             lines.add(
                     "  regulator: preload and areas, or the command, so that the gauge at idle and the pressure of reverse are as asked for");

@@ -147,9 +147,10 @@ final class ScalingRules {
         double holds = 1;
         if (answers.facesOf(name).isPresent()) {
             UnitAnswers.Faces faces = answers.facesOf(name).get();
-            double radius =
-                    faces.meanRadius().isPresent() ? faces.meanRadius().getAsDouble() / meanRadius(part) : 1;
-            holds = radius * faces.count() / Amounts.number(Draft.text(part, "surfaces")).orElseThrow();
+            double radius = faces.meanRadius().isPresent() ? faces.meanRadius().getAsDouble() / meanRadius(part) : 1;
+            holds = radius
+                    * faces.count()
+                    / Amounts.number(Draft.text(part, "surfaces")).orElseThrow();
             part.put("surfaces", String.valueOf(faces.count()));
             all(part, List.of("lining-inner-diameter", "lining-outer-diameter"), radius);
         }

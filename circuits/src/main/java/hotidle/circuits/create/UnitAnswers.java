@@ -31,7 +31,9 @@ public record UnitAnswers(
         all.put("displacement", Dimension.DISPLACEMENT); // of the pump, all chambers
         all.put("engine-torque", Dimension.TORQUE); // the engine's highest
         all.put("set-pressure", Dimension.PRESSURE); // highest of the forward ranges
-        all.put("idle-pressure", Dimension.PRESSURE); // read on the line of the sound unit at the slowest driving condition
+        all.put(
+                "idle-pressure",
+                Dimension.PRESSURE); // read on the line of the sound unit at the slowest driving condition
         all.put("idle-speed", Dimension.SPEED); // of that driving condition
         all.put("reverse-pressure", Dimension.PRESSURE); // in reverse at the command of the set pressure
         all.put("converter-feed", Dimension.PRESSURE); // that the converter needs

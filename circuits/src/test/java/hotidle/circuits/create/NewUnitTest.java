@@ -28,7 +28,23 @@ class NewUnitTest {
 
     private static final double PSI = 6894.757293168361;
 
-    private static final UnitAnswers LARGER = UnitAnswers.of(Map.of("displacement", 27e-6, "engine-torque", 500.0, "set-pressure", 200 * PSI, "converter-feed", 25 * PSI, "cooler-flow", 10e-3 / 60, "lubrication", 1.6e-3 / 60, "bore-diameter", 12e-3, "bores", 24.0));
+    private static final UnitAnswers LARGER = UnitAnswers.of(Map.of(
+            "displacement",
+            27e-6,
+            "engine-torque",
+            500.0,
+            "set-pressure",
+            200 * PSI,
+            "converter-feed",
+            25 * PSI,
+            "cooler-flow",
+            10e-3 / 60,
+            "lubrication",
+            1.6e-3 / 60,
+            "bore-diameter",
+            12e-3,
+            "bores",
+            24.0));
 
     private static String made(String like, UnitAnswers answers) {
         return NewUnit.quick("own", ready(like), answers);
@@ -173,8 +189,8 @@ class NewUnitTest {
     @Test
     void aGaugeAtHotIdleReadsWhatWasAskedForAndTheSetPressureStays() {
         for (String like : List.of("crescent-four", "vane-six", "shuttle-five")) {
-            Map<String, Double> numbers = new HashMap<>(
-                    Map.of("idle-pressure", 70 * PSI, "set-pressure", 180 * PSI, "idle-speed", 10.0));
+            Map<String, Double> numbers =
+                    new HashMap<>(Map.of("idle-pressure", 70 * PSI, "set-pressure", 180 * PSI, "idle-speed", 10.0));
             if (like.equals("vane-six")) {
                 numbers.put("lubrication", 2e-3 / 60);
             }
@@ -233,13 +249,24 @@ class NewUnitTest {
     void moreFacesOfAClutchNeedASmallerPistonForTheSameTorque() {
         Clutch ten = clutch(UnitAnswers.NONE);
         Clutch twelve = clutch(faces(12, OptionalDouble.empty(), Map.of()));
-        assertEquals(ten.piston().area() * 10 / 12, twelve.piston().area(), 1e-3 * ten.piston().area());
+        assertEquals(
+                ten.piston().area() * 10 / 12,
+                twelve.piston().area(),
+                1e-3 * ten.piston().area());
         Clutch wide = clutch(faces(12, OptionalDouble.of(0.0825), Map.of()));
-        assertEquals(ten.piston().area() * 10 / 12 * 0.06875 / 0.0825, wide.piston().area(), 1e-3 * ten.piston().area());
+        assertEquals(
+                ten.piston().area() * 10 / 12 * 0.06875 / 0.0825,
+                wide.piston().area(),
+                1e-3 * ten.piston().area());
         Clutch known = clutch(faces(12, OptionalDouble.empty(), Map.of("forward-clutch", 140e-4)));
         assertEquals(140e-4, known.piston().area(), 1e-9);
-        assertTrue(wrong("crescent-four", new UnitAnswers(
-                        Map.of(), List.of(), Map.of(), Map.of("intermediate-band", new UnitAnswers.Faces(2, OptionalDouble.empty()))))
+        assertTrue(wrong(
+                        "crescent-four",
+                        new UnitAnswers(
+                                Map.of(),
+                                List.of(),
+                                Map.of(),
+                                Map.of("intermediate-band", new UnitAnswers.Faces(2, OptionalDouble.empty()))))
                 .startsWith("faces: intermediate-band is no clutch of it; those are forward-clutch"));
     }
 
@@ -247,8 +274,10 @@ class NewUnitTest {
     @Test
     void aNeedThatNoSuchUnitCouldMeetIsRefused() {
         for (String like : List.of("crescent-four", "vane-six", "shuttle-five")) {
-            assertTrue(wrong(like, UnitAnswers.of(Map.of("converter-feed", 200 * PSI)))
-                    .startsWith("converter-feed: the line feeds the converter, and without engine torque the line is set to "));
+            assertTrue(
+                    wrong(like, UnitAnswers.of(Map.of("converter-feed", 200 * PSI)))
+                            .startsWith(
+                                    "converter-feed: the line feeds the converter, and without engine torque the line is set to "));
             assertTrue(wrong(like, UnitAnswers.of(Map.of("lubrication", 1e-3)))
                     .startsWith("lubrication: at idle speed the pump moves "));
         }

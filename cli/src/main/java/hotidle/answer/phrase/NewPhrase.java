@@ -113,7 +113,7 @@ public final class NewPhrase {
                 + (fits.isEmpty() ? "" : "; rows of the sheet: " + sizes(fits, NewPhrase::row))
                 + (others.isEmpty()
                         ? ""
-                        : "; no fits, so not on the sheet, but in the file, over the ~: "
+                        : "; no fits and not on the sheet, to be written over the ~ in the file: "
                                 + sizes(others, path -> path))
                 + ".";
     }

@@ -34,7 +34,8 @@ public record SpringPhrase(UnitSystem units) {
 
     /** Where shims are to be taken out: whether there are as many nobody but who opens it knows. */
     public static String shimOut(String thickness) {
-        return "Shim: take out " + thickness + " of shims. Where fewer are fitted the spring has to be shorter by the rest,"
+        return "Shim: take out " + thickness
+                + " of shims. Where fewer are fitted the spring has to be shorter by the rest,"
                 + " or another one (preload).";
     }
 
@@ -47,7 +48,8 @@ public record SpringPhrase(UnitSystem units) {
      * @param reads what the gauge reads there
      */
     public String tooLow(double least, double now, String idle, double reads) {
-        return "--set is at full torque, where signals alone hold " + psi(least) + " without a spring. For less than the "
+        return "--set is at full torque, where signals alone hold " + psi(least)
+                + " without a spring. For less than the "
                 + psi(reads) + " that the gauge reads at " + idle + " now, give a --set between " + psi(least) + " and "
                 + psi(now) + ": a softer spring takes as much off there.";
     }

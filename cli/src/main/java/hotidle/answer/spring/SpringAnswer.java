@@ -44,8 +44,8 @@ public record SpringAnswer(
     public String screen() {
         FirstScreen screen = new FirstScreen(Wrap.lines(caution(), "", "  ")).add(tables());
         List<String> said = new ArrayList<>(sentences());
-        said.add(next());
         if (!pumpCannot()) {
+            said.add(next());
             said.add(SpringPhrase.MEANT);
         }
         said.addAll(noHeights());

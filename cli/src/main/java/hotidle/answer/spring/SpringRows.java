@@ -26,12 +26,7 @@ record SpringRows(UnitSystem units, SpringStudy study) {
         String name = SpringPhrase.name(change.lever(), change.signal());
         String now = change.lever() == Lever.SHIM ? SpringPhrase.AS_IT_IS : with(change.lever(), change.now());
         if (change.obstacle().isPresent()) {
-            return List.of(
-                    name,
-                    now,
-                    SpringPhrase.obstacle(change.obstacle().get()),
-                    "-",
-                    "-");
+            return List.of(name, now, SpringPhrase.obstacle(change.obstacle().get()), "-", "-");
         }
         return List.of(
                 name,

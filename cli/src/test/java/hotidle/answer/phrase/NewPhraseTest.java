@@ -70,7 +70,7 @@ class NewPhraseTest {
                 NewPhrase.next("a.yaml", "a.csv"));
         assertEquals("Your answers are in a.csv.\n", NewPhrase.kept("a.csv"));
         assertEquals(
-                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); rows of the sheet: lube, bore +4 %; no fits, so not on the sheet, but in the file, over the ~: lube.diameter -9 %.",
+                "Measure first what moves cooler (cooler) at hot-idle most (a tenth more of it adds); rows of the sheet: lube, bore +4 %; no fits and not on the sheet, to be written over the ~ in the file: lube.diameter -9 %.",
                 NewPhrase.measureFirst(
                         "cooler (cooler) at hot-idle", Map.of("lube.bore", 0.04), Map.of("lube.diameter", -0.09)));
         assertEquals(

@@ -106,13 +106,15 @@ class SpringAnswerTest {
     /** Whether there are shims to take out the file does not know. */
     @Test
     void aShimThatIsTakenOutIsToldInWordsAndNotByASign() {
-        String full = answer(UnitSystem.METRIC, List.of(made(change(Lever.SHIM, "", 0, -1.5e-3)))).full();
+        String full = answer(UnitSystem.METRIC, List.of(made(change(Lever.SHIM, "", 0, -1.5e-3))))
+                .full();
         assertTrue(full.contains("take out 1.500 mm"), full);
         assertFalse(full.contains("-1.500 mm"), full);
         assertTrue(
                 full.replaceAll("\\s+", " ")
-                        .contains("Shim: take out 1.500 mm of shims. Where fewer are fitted the spring has to be shorter by"
-                                + " the rest, or another one"),
+                        .contains(
+                                "Shim: take out 1.500 mm of shims. Where fewer are fitted the spring has to be shorter by"
+                                        + " the rest, or another one"),
                 full);
     }
 
