@@ -7,6 +7,7 @@ import hotidle.answer.report.ReportAnswer;
 import hotidle.circuits.DescribedCircuit;
 import hotidle.cli.live.OtherCommands;
 import hotidle.cli.page.HtmlPage;
+import hotidle.study.Window;
 import hotidle.transmission.Transmission;
 import java.io.PrintWriter;
 import java.io.Writer;
@@ -30,6 +31,12 @@ record LiveCommands(DescribedCircuit circuit, ReadInputs inputs, CommandSpec pro
     @Override
     public List<Double> searched(Transmission unit) {
         return OptionValues.searched(null, unit, MarginsCommand.STEP);
+    }
+
+    @Override
+    public Window window(Transmission unit, Window.Raised raised, Runnable step) {
+        List<Double> speeds = OptionValues.searched(null, unit, WindowCommand.STEP);
+        return Window.study(unit, raised, SetPressures.of(SetPressures.USUAL), speeds, step);
     }
 
     @Override

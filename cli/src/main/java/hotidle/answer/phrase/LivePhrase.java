@@ -88,7 +88,7 @@ public final class LivePhrase {
     }
 
     /**
-     * How high a set pressure the line reaches at a speed; not whether all parts get their oil then, which the verdict says.
+     * How high a set pressure the line alone reaches at a speed: no leave to set it so, which {@link WindowPhrase#setTo} gives.
      *
      * @param pressure the highest [Pa]; empty where none that was tried is
      * @param all      whether it is the highest that was tried
@@ -102,9 +102,9 @@ public final class LivePhrase {
         Quantity.Shown shown = Quantity.PRESSURE.in(units);
         double unit = Math.pow(10, -shown.decimals()) / shown.factor();
         double told = unit * Math.floor(pressure.getAsDouble() / unit + NEARLY);
-        return at + " the line reaches a set pressure of up to " + Quantity.PRESSURE.with(units, told)
+        return at + " the line alone reaches up to " + Quantity.PRESSURE.with(units, told)
                 + (all ? ", the highest that was tried" : "")
-                + "; whether all parts get their oil then, the verdict says.";
+                + "; what the unit may be set to, the verdict says.";
     }
 
     /** A number this near below a whole one is that: rounding. */

@@ -92,6 +92,30 @@ public record WindowPhrase(Quantity.UnitSystem units) {
                 + String.join("; and from ", ranges) + ". " + now + (undecided.isEmpty() ? "" : " " + undecided);
     }
 
+    /**
+     * What one unit may be set to, where every limit holds in some ranges, {@link #range}.
+     *
+     * @param conditions driving conditions that are judged
+     * @param undecided  as of {@link #holds}
+     */
+    public static String setTo(List<String> ranges, int conditions, String undecided) {
+        return "May be set from " + String.join("; and from ", ranges) + ". There the line and every limit"
+                + (undecided.isEmpty() ? "" : " that is known") + " hold" + at(conditions) + "."
+                + (undecided.isEmpty() ? "" : " " + undecided);
+    }
+
+    /** The same where none holds every limit. */
+    public String setToNone(double lowest, double highest, int conditions, String because) {
+        return "May be set to NO PRESSURE from " + psi(lowest) + " to " + psi(highest)
+                + ": none holds the line and every limit" + at(conditions) + ", because " + because + ".";
+    }
+
+    private static String at(int conditions) {
+        return conditions == 1
+                ? " at the driving condition judged"
+                : " at all " + conditions + " driving conditions judged";
+    }
+
     /** A range, and what ends it as {@link #failsBelow} and {@link #failsAbove} say. */
     public String range(double low, double high, String below, String above) {
         return psi(low) + " to " + psi(high) + below + above;

@@ -105,6 +105,16 @@ public record WindowAnswer(
         return blocks;
     }
 
+    /** How high the build may be set, in a sentence that names what fails there. */
+    public static String maySet(Quantity.UnitSystem units, BuildWindow one) {
+        return new WindowSentences(units).maySet(one);
+    }
+
+    /** What was not found at the set pressures tried; empty where all was. */
+    public static Optional<String> notKnown(Quantity.UnitSystem units, BuildWindow one) {
+        return new WindowSentences(units).notKnown(one);
+    }
+
     /** Which set pressures hold every limit of a build, in a sentence or two. */
     public String brief(String build) {
         return new WindowSentences(units).brief(of(build));

@@ -69,6 +69,24 @@ record WindowSentences(Quantity.UnitSystem units, int named, boolean assumptions
                         assumptions ? NotKnown.brief(window.undecided()) : NotKnown.said(window.undecided())));
     }
 
+    /** How high it may be set. */
+    String maySet(WindowAnswer.BuildWindow one) {
+        Window window = one.window();
+        List<Window.SetPoint> tried = window.points();
+        int conditions = one.unit().judgedDuties().size();
+        WindowSentences few = new WindowSentences(units, MOST_NAMED, false);
+        return window.noneHolds()
+                .map(why -> phrase().setToNone(
+                                tried.get(0).pressure(),
+                                tried.get(tried.size() - 1).pressure(),
+                                conditions,
+                                few.because(why)))
+                .orElseGet(() -> WindowPhrase.setTo(
+                        window.all().stream().map(this::range).toList(),
+                        conditions,
+                        NotKnown.brief(window.undecided())));
+    }
+
     private String because(NoSetPressure why) {
         if (!why.never().isEmpty()) {
             return WindowPhrase.never(why.never().stream().map(this::told).toList(), named);

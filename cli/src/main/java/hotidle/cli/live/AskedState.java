@@ -45,6 +45,12 @@ record AskedState(
         return new AskedState(build, duty, setPressurePa, engineSpeedRpm, sumpTemperatureC, sizes, faults, others);
     }
 
+    /** The same with the set pressure that the build has. */
+    AskedState setAsWritten() {
+        return new AskedState(
+                build, duty, OptionalDouble.empty(), engineSpeedRpm, sumpTemperatureC, sizes, faults, jobs);
+    }
+
     /** The same with all driving conditions as they are written. */
     AskedState drivenAsWritten() {
         return new AskedState(

@@ -37,7 +37,7 @@ final class LiveAnswers {
 
     /** Questions that follow one of a state and take longer. */
     private static final Set<String> FOLLOWING =
-            Set.of("verdict", "costs", "jobs", "ahead", "agreement", "likely", "causes");
+            Set.of("verdict", "window", "costs", "jobs", "ahead", "agreement", "likely", "causes");
 
     private final LiveUnit unit;
     private final Layouts layouts = new Layouts();
@@ -59,6 +59,8 @@ final class LiveAnswers {
         answerers.put("state", this::state);
         LiveVerdict verdict = new LiveVerdict(unit, commands, SPEEDS);
         answerers.put("verdict", (question, step) -> verdict.of(question.state(), units(question), step));
+        LiveWindow window = new LiveWindow(unit, commands);
+        answerers.put("window", (question, step) -> window.of(question.state(), units(question), step));
         answerers.put("costs", this::costs);
         LiveJobs jobs = new LiveJobs(unit);
         answerers.put("jobs", (question, step) -> jobs.moves(question.state(), units(question), step));

@@ -11,6 +11,7 @@ import hotidle.fault.UnitFault;
 import hotidle.fault.UnitFaults;
 import hotidle.oil.Oil;
 import hotidle.study.JobPlace;
+import hotidle.study.Window;
 import hotidle.transmission.Adjustable;
 import hotidle.transmission.DutyPoint;
 import hotidle.transmission.Job;
@@ -134,15 +135,25 @@ public record LiveUnit(DescribedCircuit circuit, String source, Quantity.UnitSys
      */
     Transmission unit(AskedState asked) {
         Transmission unit = adjustable(asked).unit();
-        DutyPoint changed = duty(unit, asked);
         boolean own = asked.sizes().isEmpty()
                 && asked.jobs().isEmpty()
                 && asked.faults().isEmpty()
                 && asked.setPressurePa().isEmpty();
-        Transmission named = own ? unit : unit.named(LivePhrase.changed(unit.build()));
-        return named.at(named.duties().stream()
+        return driven(own ? unit : unit.named(LivePhrase.changed(unit.build())), asked);
+    }
+
+    private static Transmission driven(Transmission unit, AskedState asked) {
+        DutyPoint changed = duty(unit, asked);
+        return unit.at(unit.duties().stream()
                 .map(duty -> duty.name().equals(changed.name()) ? changed : duty)
                 .toList());
+    }
+
+    /** The unit asked for at other set pressures, its driving condition as the page has it. */
+    Window.Raised raised(AskedState asked) {
+        Adjustable build = adjustable(asked);
+        return (pressure, duties) -> driven(
+                build.setTo(pressure, SetPressure.By.COMMAND_AND_SPRING).unit(), asked);
     }
 
     /** The driving condition looked at, as the page has it, of a unit whose conditions are as written. */

@@ -3,6 +3,7 @@ package hotidle.cli.live;
 import hotidle.answer.format.Quantity;
 import hotidle.answer.live.LiveFileRecord;
 import hotidle.circuits.sheet.GaugeReadings;
+import hotidle.study.Window;
 import hotidle.transmission.Transmission;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,9 @@ public interface OtherCommands {
 
     /** Speeds over which a hub is searched, those of {@code margins} [rev/s]. */
     List<Double> searched(Transmission unit);
+
+    /** The window of a build at the set pressures and speeds of {@code window}; {@code step} is run while it is searched. */
+    Window window(Transmission unit, Window.Raised raised, Runnable step);
 
     /**
      * What {@code report} writes, a whole HTML file.

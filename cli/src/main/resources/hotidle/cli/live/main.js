@@ -27,6 +27,9 @@ const panels = { verdict: verdict(), conditions: conditions(story), curve: curve
 const where = places(story);
 story.folded = where.show;
 where.show();
+if (panels.lesson.on()) {
+  where.open(byId('lesson'));
+}
 
 function trouble(text) {
   byId('trouble').textContent = text;
@@ -99,10 +102,26 @@ const askState = asker('state', {
   refused,
 });
 
+/** It takes longest of all and comes last. */
+const askWindow = asker('window', {
+  overtaking: true,
+  answered(answer, asked, since) {
+    panels.verdict.set(answer);
+    took('window', since);
+  },
+  refused: () => panels.verdict.set(null),
+});
+
 const askJobs = asker('jobs', {
   overtaking: true,
-  answered: (answer) => panels.work.moves(answer),
-  refused: () => panels.work.moves(null),
+  answered(answer) {
+    panels.work.moves(answer);
+    askWindow(question());
+  },
+  refused() {
+    panels.work.moves(null);
+    askWindow(question());
+  },
 });
 
 const askCosts = asker('costs', {
@@ -149,7 +168,7 @@ async function changed(how) {
     turned = since;
     clearTimeout(resting);
     resting = 0;
-    [askVerdict, askCosts, askJobs].forEach((one) => one.drop());
+    [askVerdict, askWindow, askCosts, askJobs].forEach((one) => one.drop());
   }
   const wanted = JSON.stringify([story.now.state.build, story.now.state.jobs]);
   if (wanted !== learnt) {
@@ -256,7 +275,7 @@ for (const file of ['sheet-file', 'build-file', 'report-file']) {
 byId('units').onchange = () => story.turn((state, all) => { all.units = byId('units').value; });
 byId('skip').onclick = (event) => {
   event.preventDefault();
-  byId('sheet').focus();
+  where.go(byId('sheet'));
 };
 byId('end').onclick = async () => {
   try {

@@ -18,8 +18,11 @@ export function verdict() {
   const root = byId('verdict');
   const sentence = el('p', { className: 'sentence' });
   const said = el('div', { 'aria-live': 'polite', 'aria-atomic': 'true' }, sentence);
+  const may = el('p', { className: 'sentence', id: 'may-set' });
+  const later = el('div', { className: 'later', 'aria-live': 'polite' }, may);
   const more = el('div', {});
-  root.append(head('verdict', 'Verdict', stale()), said, more);
+  const old = stale();
+  root.append(head('verdict', 'Verdict', old), said, later, more);
 
   function table(limits, caption) {
     return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },
@@ -36,6 +39,9 @@ export function verdict() {
   return {
     wait() {
       root.classList.add('waiting');
+      later.classList.add('waiting');
+      old.of(Boolean(root.dataset.verdict));
+      may.textContent ||= 'Which pressure it may be set to is being worked out.';
       root.setAttribute('aria-busy', 'true');
     },
     /** What stands there is no answer to what is asked for now, and none will come. */
@@ -43,8 +49,14 @@ export function verdict() {
       root.classList.toggle('old', old);
       if (old) {
         root.classList.remove('waiting');
+        later.classList.remove('waiting');
         root.removeAttribute('aria-busy');
       }
+    },
+    /** What the unit may be set to: it comes later than the rest. */
+    set(answer) {
+      later.classList.remove('waiting');
+      may.textContent = answer ? [answer.said, answer.not_known].filter((one) => one).join(' ') : '';
     },
     show(answer) {
       root.classList.remove('waiting', 'old');

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import hotidle.answer.format.Quantity;
 import hotidle.circuits.CircuitReader;
 import hotidle.circuits.Library;
+import hotidle.study.Window;
+import hotidle.transmission.SetPressure;
 import hotidle.transmission.Transmission;
 import java.io.IOException;
 import java.net.InetAddress;
@@ -25,11 +27,20 @@ final class Visitor implements AutoCloseable {
     static final List<Double> SEARCHED =
             IntStream.rangeClosed(0, 3).mapToObj(i -> (600 + 1000 * i) / 60.0).toList();
 
+    /** Set pressures at which a window is searched [Pa]: 60, 160, 260 psi. */
+    static final List<Double> TRIED =
+            IntStream.of(60, 160, 260).mapToObj(psi -> psi * SetPressure.PSI).toList();
+
     /** What other commands do, as quick as can be. */
     private record QuickCommands(List<Double> searched) implements OtherCommands {
         @Override
         public List<Double> searched(Transmission unit) {
             return searched;
+        }
+
+        @Override
+        public Window window(Transmission unit, Window.Raised raised, Runnable step) {
+            return Window.study(unit, raised, TRIED, searched, step);
         }
 
         @Override
