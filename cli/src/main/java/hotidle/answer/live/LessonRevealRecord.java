@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param answer  what was said, in words; empty where nothing was
  * @param read    each reading taken, with what the answer would have read
  * @param shows   where the fault shows most
+ * @param gentlest the gentlest test that shows it, in a sentence; empty where none does
  * @param curve   of the gauge at which it does
  * @param command that shows it again
  */
@@ -22,6 +23,7 @@ public record LessonRevealRecord(
         String answer,
         List<ReadLine> read,
         List<ReadLine> shows,
+        String gentlest,
         GaugeCurve curve,
         String command) {
 

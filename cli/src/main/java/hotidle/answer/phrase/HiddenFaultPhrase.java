@@ -120,6 +120,12 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
                 + (temperature.isPresent() ? ", " + Quantity.TEMPERATURE.with(units, temperature.getAsDouble()) : "");
     }
 
+    /** The gentlest test that shows the fault; what is read there with it and without [Pa]. */
+    public String gentlest(String place, double fault, double without) {
+        return "The gentlest test that shows it: " + place + ", " + Quantity.PRESSURE.with(units, fault) + " where "
+                + Quantity.PRESSURE.with(units, without) + " is read with no fault put in.";
+    }
+
     /**
      * How much the readings taken told.
      *
@@ -130,10 +136,11 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
         String taken = readings == all
                 ? "Your " + CountPhrase.of(readings, "reading")
                 : "Of your " + CountPhrase.of(all, "reading") + " the " + readings
-                        + " that are furthest from a sound unit's";
+                        + " that are furthest from those with no fault put in";
         if (agrees) {
             return taken + (readings == 1 ? " agrees" : " agree")
-                    + " with a sound unit within what tolerances and gauge leave open: nothing was found yet.";
+                    + " with a unit in which no fault is put within what tolerances and gauge leave open: nothing was found"
+                    + " yet.";
         }
         return taken + (readings == 1 ? " leaves " : " leave ") + CountPhrase.of(left, "likely cause")
                 + ", counting as one what no gauge tells apart; the fault itself holds " + percent(share) + ".";
@@ -157,7 +164,7 @@ public record HiddenFaultPhrase(Quantity.UnitSystem units) {
     /** What is left after some readings, in a few words. */
     public static String after(boolean agrees, double share, int left) {
         return agrees
-                ? "as a sound unit reads"
+                ? "as with no fault put in"
                 : CountPhrase.of(left, "likely cause") + " left, the fault " + percent(share);
     }
 

@@ -123,7 +123,7 @@ final class StudyTerms {
                     "misfit left"),
             TermPhrase.term(
                     "sound build",
-                    "a unit as its file has it: what its gauges read within tolerances and their own errors",
+                    "a unit as its file has it, worn or not, with no fault put in: what its gauges read within tolerances and their errors",
                     "gauge, report --readings",
                     "sound_mean",
                     "sound"),

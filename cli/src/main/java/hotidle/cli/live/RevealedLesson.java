@@ -76,6 +76,7 @@ record RevealedLesson(
                         .orElse(""),
                 rows.stream().map(row -> line(row, answered)).toList(),
                 shown.stream().map(one -> line(one.row(), answered)).toList(),
+                gentlest(),
                 curve(shown.get(0).row(), answered),
                 HiddenFaultPhrase.command(circuit, build, written));
     }
@@ -162,6 +163,12 @@ record RevealedLesson(
             }
         }
         return different;
+    }
+
+    private String gentlest() {
+        return LessonFaults.gentlest(open.lesson().shown(open.fault()))
+                .map(one -> new HiddenFaultPhrase(units).gentlest(place(one.row()), one.value(), one.sound()))
+                .orElse("");
     }
 
     private String place(GaugeReading.Row row) {

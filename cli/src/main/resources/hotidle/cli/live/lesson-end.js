@@ -2,7 +2,7 @@
 // would have told soonest.
 import uPlot from './uPlot.esm.js';
 import { AXIS } from './chart-look.js';
-import { el } from './dom.js';
+import { byId, el } from './dom.js';
 import * as units from './units.js';
 
 const SOUND = '#333333';
@@ -21,7 +21,7 @@ const LOOKING = 'Every fault is tried against the readings; this takes some seco
 /** Readings of a short way. */
 const MOST_STEPS = 4;
 
-const LINES = [['sound', SOUND], ['with the fault', FAULT], ['your answer', ANSWER]];
+const LINES = [['no fault put in', SOUND], ['with the fault', FAULT], ['your answer', ANSWER]];
 
 /** Names where the lines end, moved apart where these lie close. */
 function labels(u) {
@@ -63,12 +63,12 @@ export function revealed() {
   let last = null;
 
   function readings(caption, lines, answered) {
-    const heads = ['reading', 'with the fault', 'sound'].concat(answered ? ['your answer'] : []);
+    const heads = ['reading', 'with the fault', 'no fault put in'].concat(answered ? ['your answer'] : []);
     const cell = (head, si) => el('td', { 'data-head': head, className: 'number' }, units.said('pressure', si));
     return el('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': caption },
       el('table', { className: 'readings' }, el('caption', {}, caption),
         el('thead', {}, el('tr', {}, heads.map((head, i) => el('th', { scope: 'col', className: i ? 'number' : '' }, head)))),
-        el('tbody', {}, lines.map((one) => el('tr', {}, el('th', { scope: 'row' }, one.place), cell('with the fault', one.pressure_pa), cell('sound', one.sound_pa),
+        el('tbody', {}, lines.map((one) => el('tr', {}, el('th', { scope: 'row' }, one.place), cell('with the fault', one.pressure_pa), cell('no fault put in', one.sound_pa),
           answered ? cell('your answer', one.answer_pa) : '')))));
   }
 
@@ -93,7 +93,7 @@ export function revealed() {
         { stroke: ANSWER, width: 2, dash: [10, 5], points: { show: false } }],
       hooks: { draw: [labels] },
     }, [curve.engine_speed_rpm, shown(curve.sound_pa), shown(curve.fault_pa), shown(answer)], place);
-    place.setAttribute('aria-label', curve.title.replace(/ at \d+ rpm/, '') + ' against engine speed: sound, with the fault' + (curve.answer_pa.length ? ', your answer' : ''));
+    place.setAttribute('aria-label', curve.title.replace(/ at \d+ rpm/, '') + ' against engine speed: no fault put in, with the fault' + (curve.answer_pa.length ? ', your answer' : ''));
   }
 
   function numbers(curve) {
@@ -127,7 +127,9 @@ export function revealed() {
         el('p', { className: 'sentence' }, answer.judged + ' ' + answer.said),
         answer.answer ? el('p', {}, answer.answer) : '',
         answer.read.length ? readings('Your readings', answer.read, answered) : '',
-        readings('Where it shows most, each gauge once', answer.shows, answered),
+        el('div', { className: 'shows' }, readings('Where it shows most, each gauge once', answer.shows, answered),
+          el('p', {}, answer.gentlest),
+          el('p', { className: 'before' }, el('strong', {}, 'Where it shows most may be a hard test. '), byId('caution').textContent)),
         el('h4', {}, 'Before and after: ' + answer.curve.title.replace(/ at \d+ rpm/, '')), place, numbers(answer.curve),
         el('h4', {}, 'Which readings would have told soonest'), waiting,
         el('p', { className: 'quiet' }, 'The same in a terminal: ', el('code', {}, answer.command)));
@@ -166,7 +168,7 @@ export function revealed() {
               return;
             }
             rows.push(best);
-            way.append(el('li', {}, shows.place + ': ' + units.said('pressure', shows.pressure_pa) + ' where the sound unit has ' + units.said('pressure', shows.sound_pa) + '; ' + answer.after + '.'));
+            way.append(el('li', {}, shows.place + ': ' + units.said('pressure', shows.pressure_pa) + ' where the unit with no fault put in has ' + units.said('pressure', shows.sound_pa) + '; ' + answer.after + '.'));
             best = answer.found ? null : answer.best;
           }
           busy.textContent = '';

@@ -1,7 +1,7 @@
 // A lesson: the program hides a fault, the pupil reads gauges, says what it is, and is shown what it was. The page holds a ticket, from
 // which nothing of the fault can be read.
 import { ask } from './ask.js';
-import { byId, el, ownUndo, tabs } from './dom.js';
+import { about, byId, el, head, isOpen, ownUndo, tabs } from './dom.js';
 import { printed, revealed } from './lesson-end.js';
 import { teacher } from './lesson-teacher.js';
 import * as units from './units.js';
@@ -14,7 +14,7 @@ const fresh = (build = null) => ({ build, ticket: null, title: '', readings: [],
 const HIGHEST_NUMBER = 9999;
 
 const DIFFICULTIES = [{ name: 'easy', about: 'one glance at the right gauge tells that something is wrong' },
-  { name: 'medium', about: 'the right gauge stands well outside what sound units read' },
+  { name: 'medium', about: 'the right gauge stands well outside what such units read with no fault put in' },
   { name: 'hard', about: 'it is seen at the right gauge alone, set to what shows it' }];
 
 function kept() {
@@ -86,11 +86,9 @@ export function lesson(during) {
   const again = el('div', { className: 'tools' }, el('button', { type: 'button', onclick: () => printed() }, 'Print the lesson'),
     el('button', { type: 'button', onclick: () => guarded(leave) }, 'Another lesson'));
   const body = el('div', {}, begin, status, wrong, taking, saying, end.root, again);
-  const details = el('details', {}, el('summary', {}, 'A fault hidden behind the gauges'), body);
-  root.append(el('h2', { id: 'lesson-head' }, 'Lesson'), details);
+  root.append(head('lesson', 'Lesson', about('a fault hidden behind the gauges')), body);
   ownUndo(root);
-  details.open = now.ticket !== null;
-  details.ontoggle = () => details.open && !offer && units.known() && learn(now.build || pageBuild);
+  root.addEventListener('fold', () => isOpen(root) && !offer && units.known() && learn(now.build || pageBuild));
 
   const save = () => sessionStorage.setItem(KEPT, JSON.stringify(now));
 
@@ -235,7 +233,7 @@ export function lesson(during) {
     const cell = (head, text, number) => el('td', { 'data-head': head, className: number ? 'number' : '' }, text);
     return el('tr', {}, el('th', { scope: 'row', className: 'count' }, String(i + 1)), cell('gauge', one.tap), cell('range', one.range), cell('engine', Math.round(one.rpm) + ' rpm'),
       cell('sump', temperature(one.celsius)), cell('reads', units.said('pressure', one.pa), true),
-      cell('sound units', units.number('pressure', Math.max(0, one.low)) + ' to ' + units.said('pressure', one.high), true));
+      cell('no fault put in', units.number('pressure', Math.max(0, one.low)) + ' to ' + units.said('pressure', one.high), true));
   }
 
   /** Everything as it stands; `fresh` where the oil's temperature is to be set anew. */
@@ -258,7 +256,7 @@ export function lesson(during) {
       warmUnit.textContent = units.unit('temperature');
     }
     reads.textContent = 'reads';
-    sound.textContent = 'sound units read';
+    sound.textContent = 'no fault put in';
     rows.replaceChildren(...(units.known() ? now.readings.map(row) : []));
     table.hidden = now.readings.length === 0;
     why.value = now.why;
@@ -268,10 +266,12 @@ export function lesson(during) {
 
   refresh(false);
   return {
+    /** Whether one is on, or was on when the page was left. */
+    on: () => now.ticket !== null,
     show(unit) {
       const other = pageBuild !== unit.build;
       pageBuild = unit.build;
-      if (details.open && (!offer || other && now.build === null)) {
+      if (isOpen(root) && (!offer || other && now.build === null)) {
         learn(now.build || pageBuild);
       } else if (system !== units.inUse()) {
         refresh(false);

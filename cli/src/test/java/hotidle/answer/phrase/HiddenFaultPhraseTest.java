@@ -29,14 +29,21 @@ class HiddenFaultPhraseTest {
                 "Your 1 reading leaves 5 likely causes, counting as one what no gauge tells apart; the fault itself holds 34 %.",
                 HiddenFaultPhrase.told(1, 1, false, 0.34, 5));
         assertEquals(
-                "Your 2 readings agree with a sound unit within what tolerances and gauge leave open: nothing was found yet.",
+                "Your 2 readings agree with a unit in which no fault is put within what tolerances and gauge leave open: nothing was found yet.",
                 HiddenFaultPhrase.told(2, 2, true, 0, 0));
         assertEquals(
-                "Of your 40 readings the 24 that are furthest from a sound unit's leave 2 likely causes, counting as one what"
+                "Of your 40 readings the 24 that are furthest from those with no fault put in leave 2 likely causes, counting as one what"
                         + " no gauge tells apart; the fault itself holds 60 %.",
                 HiddenFaultPhrase.told(24, 40, false, 0.6, 2));
         assertEquals("1 likely cause left, the fault 97 %", HiddenFaultPhrase.after(false, 0.97, 1));
-        assertEquals("as a sound unit reads", HiddenFaultPhrase.after(true, 0, 0));
+        assertEquals("as with no fault put in", HiddenFaultPhrase.after(true, 0, 0));
+    }
+
+    @Test
+    void theGentlestTestSaysWhatIsReadWithTheFaultAndWithout() {
+        assertEquals(
+                "The gentlest test that shows it: line at 650 rpm in park, 4.00 bar where 7.00 bar is read with no fault put in.",
+                METRIC.gentlest("line at 650 rpm in park", 4e5, 7e5));
     }
 
     @Test

@@ -98,6 +98,9 @@ class LiveLessonTest {
         assertTrue(idle.get("pressure_pa").asDouble() < idle.get("sound_low_pa").asDouble(), idle.toString());
         JsonNode revealed = revealed(ticket, "spring-weak@regulator", LINE_AT_IDLE, LINE_FASTER);
         assertEquals(SET, revealed.get("fault").asText());
+        assertTrue(
+                revealed.get("gentlest").asText().matches("The gentlest test that shows it: .* rpm .* psi where .* psi is read with no fault put in\\."),
+                revealed.get("gentlest").asText());
         assertEquals("You are right.", revealed.get("judged").asText());
         assertEquals(
                 "Hidden in fresh: regulator: spring weak or broken, 40 % weaker.",
@@ -242,7 +245,7 @@ class LiveLessonTest {
                     "lesson",
                     "{\"ticket\": \"" + other
                             + "\", \"readings\": [{\"tap\": \"line\", \"range\": \"bench\", \"engine_speed_rpm\": 400}]}");
-            assertEquals("as a sound unit reads", nothing.get("after").asText());
+            assertEquals("as with no fault put in", nothing.get("after").asText());
             assertEquals(HiddenFaultPhrase.SHOWS_ELSEWHERE, nothing.get("next").asText());
         }
     }

@@ -190,6 +190,17 @@ public final class LessonFaults {
         return shown;
     }
 
+    /**
+     * The gentlest of some readings at which a fault shows at all: that with the slowest engine, and of those the lowest pressure. Where it
+     * shows most may be a hard test.
+     */
+    public static Optional<Shown> gentlest(List<Shown> shown) {
+        return shown.stream()
+                .filter(one -> Math.abs(one.off()) >= Difficulty.HARD.least)
+                .min(Comparator.comparingDouble((Shown one) -> one.row().at().speed())
+                        .thenComparingDouble(one -> Math.max(one.value(), one.sound())));
+    }
+
     /** Whether a fault shows at any gauge looked at, and has a state everywhere there. */
     public boolean shows(UnitFault.Sized fault) {
         return most(solved().model().series(), fault) >= Difficulty.HARD.least;

@@ -52,6 +52,20 @@ class LessonFaultsTest {
     }
 
     @Test
+    void theGentlestTestShowsTheFaultWithTheSlowestEngineThatDoes() {
+        List<LessonFaults.Shown> all = lesson.shown(fault("spring-weak@regulator", 0.9));
+        LessonFaults.Shown gentlest = LessonFaults.gentlest(all).orElseThrow();
+        assertTrue(Math.abs(gentlest.off()) >= 4, "it shows: " + gentlest);
+        for (LessonFaults.Shown other : all) {
+            boolean slower = other.row().at().speed() < gentlest.row().at().speed();
+            boolean lower = other.row().at().speed() == gentlest.row().at().speed()
+                    && Math.max(other.value(), other.sound()) < Math.max(gentlest.value(), gentlest.sound());
+            assertTrue(!(slower || lower) || Math.abs(other.off()) < 4, other + " is gentler and shows");
+        }
+        assertTrue(LessonFaults.gentlest(lesson.shown(fault("spring-weak@regulator", 0))).isEmpty());
+    }
+
+    @Test
     void whatIsShownIsWhatTheGaugeReads() {
         UnitFault.Sized cooler = fault("cooler-blocked@cooler", 0.9);
         Transmission faulty = cooler.fault().in(lesson.build(), cooler.size()).orElseThrow();
